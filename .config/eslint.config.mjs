@@ -1,0 +1,71 @@
+import jsdoc from 'eslint-plugin-jsdoc';
+import tseslint from 'typescript-eslint';
+
+export default tseslint.config(
+  { ignores: ['dist/', 'site/', 'coverage/', 'node_modules/', 'tests/package/fixtures/'] },
+  {
+    files: ['src/**/*.ts', 'tests/**/*.ts', '.config/*.ts'],
+    extends: [tseslint.configs.strictTypeChecked, tseslint.configs.stylisticTypeChecked],
+    languageOptions: {
+      parserOptions: {
+        project: ['./tsconfig.json', './tests/tsconfig.json'],
+        tsconfigRootDir: new URL('..', import.meta.url).pathname,
+      },
+    },
+    rules: {
+      '@typescript-eslint/strict-boolean-expressions': ['error', { allowNumber: false }],
+      '@typescript-eslint/switch-exhaustiveness-check': [
+        'error',
+        { considerDefaultExhaustiveForUnions: true },
+      ],
+      '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
+      '@typescript-eslint/no-explicit-any': 'error',
+      '@typescript-eslint/no-non-null-assertion': 'error',
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      // inputs come from JavaScript too: checks that the types call needless are the border
+      '@typescript-eslint/no-unnecessary-condition': 'off',
+      '@typescript-eslint/dot-notation': 'off',
+      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      'no-restricted-syntax': [
+        'error',
+        { selector: 'ExportDefaultDeclaration', message: 'Export by name.' },
+        { selector: 'ExportAllDeclaration', message: 'List the names that are exported.' },
+        { selector: 'TSEnumDeclaration', message: 'Use a union of literals.' },
+      ],
+      'no-restricted-globals': ['error', 'Intl', 'Date', 'process', 'console'],
+      eqeqeq: 'error',
+      'max-lines': ['error', { max: 260, skipBlankLines: true, skipComments: true }],
+      'max-lines-per-function': ['error', { max: 80, skipBlankLines: true, skipComments: true }],
+    },
+  },
+  {
+    files: ['src/**/*.ts'],
+    plugins: { jsdoc },
+    settings: { jsdoc: { mode: 'typescript' } },
+    rules: {
+      'jsdoc/require-jsdoc': [
+        'error',
+        {
+          publicOnly: true,
+          require: { FunctionDeclaration: true, ClassDeclaration: true },
+          contexts: ['TSInterfaceDeclaration', 'TSTypeAliasDeclaration'],
+          checkConstructors: false,
+          exemptEmptyFunctions: false,
+        },
+      ],
+      'jsdoc/check-tag-names': ['error', { definedTags: ['source'] }],
+      'jsdoc/no-bad-blocks': 'error',
+      'jsdoc/no-types': 'error',
+    },
+  },
+  {
+    files: ['tests/**/*.ts', '.config/*.ts'],
+    rules: {
+      'max-lines': 'off',
+      'max-lines-per-function': 'off',
+      'no-restricted-globals': 'off',
+      'no-restricted-syntax': 'off',
+      '@typescript-eslint/no-unsafe-type-assertion': 'off',
+    },
+  },
+);

@@ -1,0 +1,28 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+import { collectExamples } from './collect-examples.mjs';
+
+collectExamples();
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+// tests import the package by its own name; here that name means the sources
+const alias = [
+  { find: /^settline$/, replacement: `${root}src/index.ts` },
+  { find: /^settline\/([a-z-]+)$/, replacement: `${root}src/$1/index.ts` },
+];
+
+export default defineConfig({
+  root,
+  resolve: { alias },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/package/**'],
+    coverage: {
+      provider: 'v8',
+      include: ['src/**/*.ts'],
+      reporter: ['text-summary', 'json-summary'],
+      thresholds: { statements: 95, branches: 90, functions: 95, lines: 95 },
+    },
+  },
+});

@@ -1,0 +1,12 @@
+import { create, all } from 'mathjs'; import Qty from 'js-quantities'; import unitmath from 'unitmath'; import convertPkg from 'convert';
+import {length,parseLength,convert,formatLength} from 'settline/units';
+import { Wide } from './dist/units/decimal.js';
+const math=create(all); const um=unitmath.default??unitmath; const cv=convertPkg.convert??convertPkg;
+const T=(n,f,k=20000)=>{let r;for(let i=0;i<k;i++)r=f();const t=process.hrtime.bigint();for(let i=0;i<k;i++)r=f();console.log(n.padEnd(28),(Number(process.hrtime.bigint()-t)/k).toFixed(0),'ns',String(r))};
+T('ours parse 5.5 ft',()=>parseLength('5.5 ft'));T('ours parse tape',()=>parseLength("5' 6 1/2\""));
+T('mathjs parse',()=>math.unit('5.5 ft'));T('qty parse',()=>Qty('5.5 ft'));T('unitmath parse',()=>um('5.5 ft'));
+T('ours convert',()=>convert(5.5,'ft','m'));T('ours .to',(q=>()=>q.to('m'))(length('5.5 ft')));T('ours .to in',(q=>()=>q.to('in'))(length('5.5 ft')));
+T('mathjs convert',()=>math.unit(5.5,'ft').toNumber('m'));T('qty conv',()=>Qty(5.5,'ft').to('m').scalar);const sw=Qty.swiftConverter('ft','m');T('qty swift',()=>sw(5.5));T('unitmath conv',()=>um(5.5,'ft').to('m').value);T('convert',()=>cv(5.5,'ft').to('m'));
+T('ours fmt ft-in',(q=>()=>formatLength(q,{as:'ft-in'}))(length('1.234 m')));T('ours fmt m',(q=>()=>formatLength(q,{as:'m'}))(length('1.234 m')));
+T('mathjs fmt',(q=>()=>q.to('in').format({notation:'fixed',precision:3}))(math.unit(1.234,'m')));T('qty fmt',(q=>()=>q.toPrec('0.01 in').toString())(Qty(1.234,'m')));T('um fmt',(q=>()=>q.to('in').toString({precision:5}))(um(1.234,'m')));
+const f=new Wide('0.3048');T('bare decimal mul',(x=>()=>x.times(f))(new Wide('5.5')));

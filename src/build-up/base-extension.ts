@@ -1,0 +1,53 @@
+import { makeReader } from '../input.js';
+import { LEAST_BASE_EXTENSION } from '../sources/base-extension-rule.js';
+import type { SourceId } from '../sources/catalogue.js';
+import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { length, type LengthInput } from '../units/construct.js';
+import { max } from '../units/aggregate.js';
+import type { Length } from '../units/quantity.js';
+import { given, withWorking, type Worked } from '../working.js';
+import { THICKNESS } from './limits.js';
+
+/** How far the base is carried past the edge restraint. */
+export interface BaseExtension extends Worked {
+  readonly extension: Length;
+  /** Which side of the rule decided. */
+  readonly governedBy: 'base-thickness' | 'least-extension';
+  readonly sources: readonly SourceId[];
+  readonly cautions: readonly Caution[];
+}
+
+const LEAST = length(LEAST_BASE_EXTENSION.value, 'in');
+
+/**
+ * Base carried past the edge restraint: `extension = max(base thickness, 6 in)`. It makes base,
+ * geotextile, dig, spoil and root-zone cut wider than the paving.
+ *
+ * @param options.baseThickness - compacted base [length], more than 0 and at most 5 m
+ * @returns the extension on each open edge [length]
+ * @throws `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @source edge-restraints
+ * @source paver-tolerances
+ * @example
+ * baseExtension({ baseThickness: '10 in' }).extension.to('in').toString() //=> '10'
+ * baseExtension({ baseThickness: '4 in' }).extension.to('in').toString() //=> '6'
+ */
+export function baseExtension(options: { readonly baseThickness: LengthInput }): BaseExtension {
+  const reader = makeReader();
+  const fields = reader.object(options, []);
+  const base = reader.quantity('length', fields['baseThickness'], ['baseThickness'], THICKNESS);
+  reader.finish();
+  const extension = max([base, LEAST]);
+  const governedBy = base.compare(LEAST) >= 0 ? 'base-thickness' : 'least-extension';
+  const sources: readonly SourceId[] = ['edge-restraints', 'paver-tolerances'];
+  const cautions = cautionsFor('utilities', 'trees');
+  return withWorking({ extension, governedBy, sources, cautions } as const, () => [
+    {
+      title: 'Base carried past the edge restraint',
+      formula: 'x = max(t, x0)',
+      given: [given('t', 'base thickness', base), given('x0', 'least extension', LEAST)],
+      result: given('x', 'extension', extension),
+      source: governedBy === 'base-thickness' ? 'edge-restraints' : 'paver-tolerances',
+    },
+  ]);
+}

@@ -1,0 +1,129 @@
+import { makeReader } from '../input.js';
+import type { SourceId, SourceStatus } from '../sources/catalogue.js';
+import { cautionsFor, type Caution } from '../sources/cautions.js';
+import {
+  BASE_ADJUSTMENT,
+  MINIMUM_THICKNESS,
+  PAVEMENT_USES,
+  SUBGRADES,
+  type BaseAdjustmentReason,
+  type PavementUse,
+  type Subgrade,
+  type TwoEditions,
+} from '../sources/minimum-thickness.js';
+import { sum } from '../units/aggregate.js';
+import { length } from '../units/construct.js';
+import type { Length } from '../units/quantity.js';
+import { given, withWorking, type Step, type Worked } from '../working.js';
+
+/** Base added on top of the published minimum, and why. */
+export interface BaseAdjustment {
+  readonly reason: BaseAdjustmentReason;
+  readonly added: Length;
+  readonly status: SourceStatus;
+}
+
+/** Least thicknesses for a use and a subgrade. */
+export interface MinimumBuildUp extends Worked {
+  readonly paver: Length;
+  readonly bedding: Length;
+  /** Published minimum with the adjustments added. */
+  readonly base: Length;
+  /** The published minimum alone. */
+  readonly publishedBase: Length;
+  readonly adjustments: readonly BaseAdjustment[];
+  readonly notes: readonly string[];
+  readonly sources: readonly SourceId[];
+  readonly cautions: readonly Caution[];
+}
+
+const REASON_TEXT: Readonly<Record<BaseAdjustmentReason, string>> = {
+  clay: 'clay subgrade',
+  'wet-or-weak': 'wet or weak subgrade',
+  frost: 'frost',
+};
+
+/**
+ * Least compacted thicknesses by use, with base added for poor ground: published table plus
+ * adjustments that are common practice without a source.
+ *
+ * @param options.use - what runs over it
+ * @param options.subgrade - what it stands on
+ * @param options.frost - the ground freezes below the base, default false
+ * @param options.edition - the table prints inches and rounded millimetres; default `in`
+ * @returns paver, bedding and base [length], the published base alone, the adjustments with their
+ *   status, notes, sources and cautions
+ * @throws `UNKNOWN_CHOICE`, `REQUIRED`, `WRONG_TYPE`
+ * @source paver-tolerances
+ * @source common-practice
+ * @example
+ * const least = minimumBuildUp({ use: 'residential-driveway', subgrade: 'clay' });
+ * least.publishedBase.to('in').toString() //=> '6'
+ * least.base.to('in').toString() //=> '8'
+ */
+export function minimumBuildUp(options: {
+  readonly use: PavementUse;
+  readonly subgrade: Subgrade;
+  readonly frost?: boolean;
+  readonly edition?: 'in' | 'mm';
+}): MinimumBuildUp {
+  const reader = makeReader();
+  const fields = reader.object(options, []);
+  const use = reader.choice(fields['use'], ['use'], PAVEMENT_USES);
+  const subgrade = reader.choice(fields['subgrade'], ['subgrade'], SUBGRADES);
+  const frost = reader.flag(fields['frost'] ?? false, ['frost']);
+  const edition = reader.choice(fields['edition'] ?? 'in', ['edition'], ['in', 'mm'] as const);
+  reader.finish();
+
+  const read = (figure: TwoEditions): Length => length(figure[edition].value, edition);
+  const published = MINIMUM_THICKNESS[use];
+  const reasons: BaseAdjustmentReason[] = [];
+  if (subgrade !== 'well-drained') reasons.push(subgrade);
+  if (frost) reasons.push('frost');
+  const adjustments = reasons.map((reason) => ({
+    reason,
+    added: read(BASE_ADJUSTMENT[reason]),
+    status: BASE_ADJUSTMENT[reason][edition].status,
+  }));
+  const publishedBase = read(published.base);
+  const base = sum([publishedBase, ...adjustments.map(({ added }) => added)]);
+  const sources: SourceId[] = ['paver-tolerances'];
+  if (adjustments.length > 0) sources.push('common-practice');
+  const fieldsOut = {
+    paver: read(published.paver),
+    bedding: read(published.bedding),
+    base,
+    publishedBase,
+    adjustments,
+    notes: notesFor(adjustments),
+    sources,
+    cautions: cautionsFor('structure'),
+  };
+  return withWorking(fieldsOut, () => showWorking(publishedBase, adjustments, base));
+}
+
+function notesFor(adjustments: readonly BaseAdjustment[]): string[] {
+  return adjustments.map(
+    ({ reason }) =>
+      `Base added for ${REASON_TEXT[reason]}: common practice, no source. Ask someone who knows the soil.`,
+  );
+}
+
+function showWorking(
+  published: Length,
+  adjustments: readonly BaseAdjustment[],
+  base: Length,
+): Step[] {
+  const added = adjustments.map((adjustment, index) =>
+    given(`a${index + 1}`, `added for ${REASON_TEXT[adjustment.reason]}`, adjustment.added),
+  );
+  return [
+    {
+      title: 'Least base',
+      formula: ['b = p', ...added.map(({ symbol }) => symbol)].join(' + '),
+      given: [given('p', 'published minimum', published), ...added],
+      result: given('b', 'base', base),
+      source: adjustments.length > 0 ? 'common-practice' : 'paver-tolerances',
+    },
+  ];
+}

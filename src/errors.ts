@@ -1,0 +1,167 @@
+/**
+ * The one error class of the library and the list of its codes.
+ *
+ * A code is stable: an app may translate by it. The text beside each code here is what the code
+ * means; the message on an error says what was wrong in this very case.
+ */
+export const ERROR_CODES = {
+  // reading a number or a unit
+  UNIT_MISSING: 'a bare number where a unit is needed',
+  UNIT_UNKNOWN: 'a unit that is not in the catalogue',
+  UNIT_AMBIGUOUS: 'a unit name that means more than one unit (a bare "ton")',
+  DIMENSION_MISMATCH: 'a unit or quantity of another kind than the one needed',
+  NOT_FINITE: 'NaN or infinity where a number is needed',
+  NOT_A_NUMBER: 'text that does not spell a number',
+  DIVISION_BY_ZERO: 'a division by zero',
+  OUT_OF_RANGE: 'a value beyond what the work can mean: a slip of a digit or of a unit',
+  NO_KNOWN_PRODUCT: 'a product or quotient of quantities that is no quantity of the catalogue',
+
+  // reading a length, slope or other measure from text
+  EMPTY: 'nothing was typed',
+  TOO_LONG: 'text too long to be a measurement',
+  NO_UNIT: 'number without a unit',
+  NO_NUMBER: 'unit without a number',
+  TWO_NUMBERS: 'two numbers with no unit between them',
+  RANGE: 'two numbers with a hyphen between: range, subtraction or feet and inches?',
+  UNKNOWN_WORD: 'a word that is no unit of length',
+  FRACTIONAL_MAJOR: 'a fraction of a larger unit followed by a smaller unit',
+  MINOR_OVERFLOW: 'the smaller part reaches a whole larger unit',
+  UNIT_ORDER: 'a smaller unit before a larger one',
+  REPEATED_UNIT: 'the same unit twice',
+  MIXED_METRIC: 'two metric units in one length',
+  MIXED_SYSTEMS: 'two unit systems in one length',
+  TRAILING_NUMBER: 'a number after the last unit',
+  ZERO_DENOMINATOR: 'a fraction over zero',
+  IMPROPER_MIXED: 'a mixed number whose fraction is one or more',
+  DECIMAL_AND_FRACTION: 'a decimal and a fraction in one number',
+  DENOMINATOR: 'a denominator that is on no tape',
+  MALFORMED_FRACTION: 'a fraction that is not one whole number over another',
+  TRAILING_POINT: 'a decimal point with no digit after it',
+  TWO_POINTS: 'two decimal points in one number',
+  EXPONENT: 'exponent notation',
+  COMMA: 'a comma: decimal or grouping?',
+  MARK_RUN: 'the same mark twice in a row',
+  UNIT_RUN: 'two different units in a row',
+  DOUBLE_HYPHEN: 'two hyphens in a row',
+  HYPHEN_SIGN: 'a hyphen that may be a minus sign',
+  DANGLING_HYPHEN: 'a hyphen with no number after it',
+  SIGN_SPACE: 'a sign set apart from its number',
+  SIGN_RUN: 'two signs in a row',
+  PRODUCT: 'a product of two lengths',
+  QUALIFIER: 'an approximation or a comparison sign',
+  RATIO: 'a ratio where a length is needed',
+  RATE: 'a length per length where a length is needed',
+  SUPERSCRIPT: 'an area or volume unit where a length is needed',
+  CASE: 'an SI symbol in the wrong case',
+  SURVEY_FOOT: 'the US survey foot without the option that allows it',
+  NON_ASCII_DIGIT: 'a digit from another script',
+  HIDDEN_CHARACTER: 'an invisible character',
+  BAD_CHARACTER: 'a character that has no place in a measurement',
+  SLOPE_AMBIGUOUS: 'a ratio in which neither side is 1',
+
+  // rounding and printing
+  INCREMENT_NOT_POSITIVE: 'a rounding step that is not more than zero',
+  INCREMENT_UNSUITABLE: 'a rounding step that the printed form cannot show',
+
+  // fields of an input object
+  REQUIRED: 'a field that is missing',
+  WRONG_TYPE: 'a field of the wrong type',
+  UNKNOWN_FIELD: 'a field that does not exist',
+  UNKNOWN_CHOICE: 'a word that is not among the choices',
+  NOT_POSITIVE: 'a value that must be more than zero',
+  NEGATIVE: 'a value that must not be negative',
+  EMPTY_LIST: 'a list with nothing in it',
+  DUPLICATE_ID: 'the same id twice',
+  DUPLICATE_LAYER: 'the same layer twice',
+  LAYER_ORDER: 'layers out of their order from the top down',
+  UNKNOWN_ID: 'an id that is defined nowhere',
+
+  // the work itself
+  RATIO_OUT_OF_RANGE: 'a compaction ratio that no soil or stone has',
+  STRING_BELOW_FINISH: 'a string that is not above the finished grade',
+  TOO_FEW_STAKES: 'fewer stakes than a line needs',
+  ENDS_COINCIDE: 'a line whose two ends are the same point',
+  POINTS_COINCIDE: 'points that are all the same point',
+  DIRECTION_UNDEFINED: 'points that spread alike in every direction',
+  TOO_FEW_POINTS: 'fewer points than the figure needs',
+  SELF_INTERSECTION: 'an outline that crosses or touches itself',
+  ZERO_AREA: 'an outline that encloses nothing',
+  EDGE_COUNT: 'a list of edges that does not match the points',
+  EDGE_VANISHES: 'an edge that vanishes when the outline is widened',
+  STATE_MISSING: 'a volume without its state (bank, loose or compacted)',
+  CAPACITY_EXCEEDED: 'more pieces than can be counted',
+
+  // whole jobs
+  JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',
+  PLAN_INVALID: 'a saved plan that cannot be read back',
+} as const;
+
+/** Every code a {@link SettlineError} may carry. */
+export type ErrorCode = keyof typeof ERROR_CODES;
+
+/** The way to a field: `['stakes', 3, 'y']`. */
+export type FieldPath = readonly (string | number)[];
+
+/** One fault: where, which, in words, and the values for a translation. */
+export interface Issue {
+  readonly path: FieldPath;
+  readonly code: ErrorCode;
+  readonly message: string;
+  readonly params: Readonly<Record<string, string | number | boolean>>;
+}
+
+const BRAND = Symbol.for('settline.error');
+
+/**
+ * Thrown by every entry point that refuses its input. All faults of one call come at once, in
+ * `issues`; `code`, `path` and `params` are those of the first (or `JOB_INVALID` for a whole job).
+ */
+export class SettlineError extends Error {
+  readonly code: ErrorCode;
+  readonly path: FieldPath;
+  readonly params: Issue['params'];
+  readonly issues: readonly Issue[];
+
+  constructor(issues: readonly [Issue, ...Issue[]], code: ErrorCode = issues[0].code) {
+    super(issues.map(describeIssue).join('\n'));
+    this.name = 'SettlineError';
+    this.code = code;
+    this.path = issues[0].path;
+    this.params = issues[0].params;
+    this.issues = Object.freeze([...issues]);
+    Object.defineProperty(this, BRAND, { value: true });
+  }
+}
+
+/**
+ * Tells a {@link SettlineError} from any other thrown value, also across the ESM and CJS copies of
+ * the package, where `instanceof` fails.
+ */
+export function isSettlineError(value: unknown): value is SettlineError {
+  return value instanceof Error && (value as Error & { [BRAND]?: unknown })[BRAND] === true;
+}
+
+/** Makes an error of one fault. */
+export function fault(
+  code: ErrorCode,
+  message: string,
+  params: Issue['params'] = {},
+  path: FieldPath = [],
+): SettlineError {
+  return new SettlineError([{ path, code, message, params }]);
+}
+
+/** Writes a field path the way a person reads it: `pavements[0].layers[1].thickness`. */
+export function pathText(path: FieldPath): string {
+  let text = '';
+  for (const step of path) {
+    if (typeof step === 'number') text += `[${step}]`;
+    else if (/^[A-Za-z_$][\w$]*$/.test(step)) text += text === '' ? step : `.${step}`;
+    else text += `[${JSON.stringify(step)}]`;
+  }
+  return text;
+}
+
+function describeIssue(issue: Issue): string {
+  return issue.path.length === 0 ? issue.message : `${pathText(issue.path)}: ${issue.message}`;
+}

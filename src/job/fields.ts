@@ -1,0 +1,154 @@
+import * as z from 'zod';
+import { isSettlineError, type FieldPath } from '../errors.js';
+import { makeReader, type NumberRule, type QuantityRule, type Reader } from '../input.js';
+import { unitsOf, type Dimension } from '../units/catalogue.js';
+import type { QuantityInput } from '../units/construct.js';
+import type { Decimal } from '../units/decimal.js';
+import type { Quantity } from '../units/quantity.js';
+import type { NumberInput } from '../units/read-number.js';
+import { readOutline, type Outline, type OutlineInput } from '../outline/read-outline.js';
+
+/** A part of a JSON Schema, for the fields that zod cannot describe by itself. */
+type JsonSchemaPart = Readonly<Record<string, unknown>>;
+
+/**
+ * A field that one of the library's readers reads: faults keep the reader's code, words and path.
+ */
+function readField<Out, In>(
+  describe: JsonSchemaPart,
+  read: (reader: Reader, value: unknown) => Out,
+): z.ZodType<Out, In> {
+  return z
+    .any()
+    .meta(describe)
+    .transform((value: unknown, context): Out => {
+      const reader = makeReader();
+      const result = read(reader, value);
+      try {
+        reader.finish();
+      } catch (error) {
+        if (!isSettlineError(error)) throw error;
+        for (const { code, message, params, path } of error.issues) {
+          context.addIssue({ code: 'custom', message, path: [...path], params: { code, params } });
+        }
+        return z.NEVER;
+      }
+      return result;
+    });
+}
+
+const HERE: FieldPath = [];
+
+/** A number in a field: `0.05` or `"0.05"`. */
+export const NUMBER_SCHEMA: JsonSchemaPart = {
+  anyOf: [{ type: 'number' }, { type: 'string', pattern: '^[+-]?[0-9.]+(/[0-9.]+)?$' }],
+};
+
+/** A quantity field: text with its unit, or value and unit. */
+export function quantityField<D extends Dimension>(
+  dimension: D,
+  rule: QuantityRule<D>,
+  description: string,
+): z.ZodType<Quantity<D>, QuantityInput<D>> {
+  const describe = {
+    description: `${description} (${dimension}, ${SIGN_WORDS[rule.sign]})`,
+    anyOf: [
+      { type: 'string', description: 'the number with its unit' },
+      {
+        type: 'object',
+        properties: { value: NUMBER_SCHEMA, unit: { enum: unitsOf(dimension) } },
+        required: ['value', 'unit'],
+        additionalProperties: false,
+      },
+    ],
+  };
+  return readField(describe, (reader, value) => {
+    refuseStrangers(reader, value, ['value', 'unit']);
+    return reader.quantity(dimension, value, HERE, rule);
+  });
+}
+
+const SIGN_WORDS = {
+  positive: 'more than zero',
+  'not-negative': 'zero or more',
+  any: 'either sign',
+} as const;
+
+/** Refuses keys that a value-and-unit object does not have. */
+function refuseStrangers(reader: Reader, value: unknown, known: readonly string[]): void {
+  if (typeof value !== 'object' || value === null || 'dimension' in value) return;
+  if (Array.isArray(value)) return;
+  for (const key of Object.keys(value)) {
+    if (known.includes(key)) continue;
+    reader.fail('UNKNOWN_FIELD', [key], `unknown field; this object takes ${known.join(' and ')}`);
+  }
+}
+
+/** A plain number field. */
+export function numberField(
+  rule: NumberRule,
+  description: string,
+): z.ZodType<Decimal, NumberInput> {
+  return readField({ ...NUMBER_SCHEMA, description }, (reader, value) =>
+    reader.number(value, HERE, rule),
+  );
+}
+
+/** A number field that another reader checks. */
+export function checkedNumberField(
+  read: (reader: Reader, value: unknown, path: FieldPath) => Decimal,
+  description: string,
+): z.ZodType<Decimal, NumberInput> {
+  return readField({ ...NUMBER_SCHEMA, description }, (reader, value) => read(reader, value, HERE));
+}
+
+/** A short name or id: one line, up to 60 characters. */
+export function nameField(description: string): z.ZodType<string, string> {
+  return readField(
+    { type: 'string', minLength: 1, maxLength: 60, description },
+    (reader, value) => {
+      const text = reader.text(value, HERE);
+      if (text.length > 60) reader.fail('TOO_LONG', HERE, 'more than 60 characters');
+      if (/[\u0000-\u001f\u007f]/.test(text)) {
+        reader.fail(
+          'BAD_CHARACTER',
+          HERE,
+          'line breaks and control characters have no place in a name',
+        );
+      }
+      return text;
+    },
+  );
+}
+
+/** An outline field. */
+export function outlineField(description: string): z.ZodType<Outline, OutlineInput> {
+  const unit = { enum: unitsOf('length') };
+  const describe = {
+    description,
+    anyOf: [
+      {
+        type: 'object',
+        properties: {
+          unit,
+          points: {
+            type: 'array',
+            minItems: 3,
+            items: { type: 'array', minItems: 2, maxItems: 2, items: NUMBER_SCHEMA },
+          },
+        },
+        required: ['unit', 'points'],
+        additionalProperties: false,
+      },
+      {
+        type: 'array',
+        minItems: 3,
+        items: { type: 'object', required: ['x', 'y'], additionalProperties: false },
+      },
+    ],
+  };
+  return readField(describe, (reader, value) => {
+    refuseStrangers(reader, value, ['unit', 'points']);
+    return readOutline(reader, value, HERE);
+  });
+}

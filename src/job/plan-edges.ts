@@ -1,0 +1,35 @@
+import { fromSIDecimal, type Length } from '../units/quantity.js';
+import { minus, norm } from '../units/vector.js';
+import { given, type Step } from '../working.js';
+import { NO_LENGTH, type Pavement } from './layer-kinds.js';
+import type { EdgePlan, PavementPlan } from './plan.js';
+import type { Job } from './schema.js';
+
+/** How far base and dig go beyond the paving along each edge. Internal. */
+export function planEdges(job: Job, pavement: Pavement, extension: Length): EdgePlan[] {
+  const { points } = pavement.outline;
+  const restraint = job.edgeRestraintWidth ?? NO_LENGTH;
+  const room = job.workingRoom ?? NO_LENGTH;
+  return points.map((from, edge) => {
+    const to = points[(edge + 1) % points.length] ?? from;
+    const kind = pavement.edges?.[edge] ?? 'open';
+    const base = kind === 'open' ? restraint.plus(extension) : NO_LENGTH;
+    const dig = kind === 'open' ? base.plus(room) : NO_LENGTH;
+    return { edge, kind, length: fromSIDecimal('length', norm(minus(to, from))), base, dig };
+  });
+}
+
+/** The working of the widened areas. Internal. */
+export function areaSteps({ areas, edges }: PavementPlan): Step[] {
+  const moved = (name: 'base' | 'dig'): Step => ({
+    title: `Area of the ${name}`,
+    formula: "A' = area of the paving outline, edges moved out by d(k)",
+    given: [
+      given('A', 'area of the paving', areas.paving),
+      ...edges.map((edge) => given(`d${edge.edge}`, `edge ${edge.edge}, ${edge.kind}`, edge[name])),
+    ],
+    result: given("A'", `area of the ${name}`, areas[name]),
+    source: 'edge-restraints',
+  });
+  return [moved('base'), moved('dig')];
+}

@@ -1,0 +1,151 @@
+import { attempt, type Outcome } from '../attempt.js';
+import { isSettlineError, type FieldPath, type Issue } from '../errors.js';
+import { SOURCES, type SourceId } from '../sources/catalogue.js';
+import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { deepFreeze, type Step } from '../working.js';
+import { normalJob } from './normal-job.js';
+import { planPavement, type PlannedPavement } from './plan-pavement.js';
+import { PUBLISHED_LEAST_FALL } from './plan-slopes.js';
+import { planStringLine, type PlannedStringLine } from './plan-string-line.js';
+import { planTotals } from './plan-totals.js';
+import type { JobPlan, PlanSource, PlanStep } from './plan.js';
+import { jobInvalid, readJob } from './read-job.js';
+import type { Job, JobInput } from './schema.js';
+import { findWarnings } from './warnings.js';
+
+/**
+ * Plans a whole job: reads the description strictly, then works out for each pavement the build-up,
+ * dig, widened areas, lifts, orders and spoil, and for each string the depths at its stakes, whether
+ * they stand in line, and the falls between them.
+ *
+ * @param job - a {@link JobInput}; not changed. In the example it is examples/heron-bend.json
+ * @returns one plain, frozen {@link JobPlan}; `JSON.stringify` keeps all of it, `planFromJSON` reads
+ *   it back
+ * @throws `JOB_INVALID`: every fault stands in `issues` with its field path, code and words
+ * @source paver-tolerances
+ * @source edge-restraints
+ * @example
+ * const { pavements, warnings } = planJob(job);
+ * pavements[0]?.dig.belowString.to('in').toString() //=> '25.375'
+ * warnings[0]?.code //=> 'STAKE_OUT_OF_LINE'
+ */
+export function planJob(job: JobInput): JobPlan {
+  return planRead(readJob(job));
+}
+
+/**
+ * Plans a job and returns its faults instead of throwing them.
+ *
+ * @example
+ * const outcome = tryPlanJob({ version: 1 } as JobInput);
+ * outcome.ok ? 0 : outcome.errors[0]?.code //=> 'REQUIRED'
+ */
+export function tryPlanJob(job: JobInput): Outcome<JobPlan> {
+  return attempt(() => planJob(job));
+}
+
+function planRead(job: Job): JobPlan {
+  const pavements = planAll(job.pavements, 'pavements', (pavement, path) =>
+    planPavement(job, pavement, path),
+  );
+  const lines = planAll(job.stringLines, 'stringLines', (line) => {
+    const index = job.pavements.findIndex(({ id }) => id === line.pavement);
+    const [pavement, planned] = [job.pavements[index], pavements[index]];
+    if (pavement === undefined || planned === undefined) throw jobInvalid([]);
+    return planStringLine(job, line, pavement, planned.plan.buildUp, planned.plan.lifts);
+  });
+  const pavementPlans = pavements.map(({ plan }) => plan);
+  const linePlans = lines.map(({ plan }) => plan);
+  const { totals, steps } = planTotals(job, pavementPlans);
+  const plan = {
+    kind: 'settline-plan',
+    version: 1,
+    name: job.name,
+    job: normalJob(job),
+    stringHeight: job.stringHeight,
+    minimumFall: job.minimumFall ?? PUBLISHED_LEAST_FALL,
+    pavements: pavementPlans,
+    stringLines: linePlans,
+    totals,
+    warnings: findWarnings(job, pavementPlans, linePlans),
+    cautions: cautionsOf(job),
+    sources: sourcesOf(
+      job,
+      pavementPlans.some(({ minimum }) => minimum.adjustments.length > 0),
+    ),
+  } as const;
+  return withPlanWorking(plan, () => allSteps(pavements, lines, steps));
+}
+
+/** Hangs the working on a plan, made when first asked for. Internal. */
+export function withPlanWorking(
+  plan: Omit<JobPlan, 'working'>,
+  makeSteps: () => readonly PlanStep[],
+): JobPlan {
+  let steps: readonly PlanStep[] | undefined;
+  Object.defineProperty(plan, 'working', {
+    enumerable: false,
+    get: () => (steps ??= deepFreeze(makeSteps())),
+  });
+  return deepFreeze(plan) as JobPlan;
+}
+
+function allSteps(
+  pavements: readonly PlannedPavement[],
+  lines: readonly PlannedStringLine[],
+  totals: () => readonly Step[],
+): PlanStep[] {
+  const about = (subject: string, steps: readonly Step[]) =>
+    steps.map((step) => ({ subject, ...step }));
+  return [
+    ...pavements.flatMap(({ plan, steps }) => about(plan.name, steps())),
+    ...lines.flatMap(({ plan, steps }) => about(`String ${plan.id}`, steps())),
+    ...about('Loads', totals()),
+  ];
+}
+
+/** Plans every part and gathers the faults of all, with the path of the part in front. */
+function planAll<T, R>(
+  parts: readonly T[],
+  field: string,
+  plan: (part: T, path: FieldPath) => R,
+): R[] {
+  const issues: Issue[] = [];
+  const planned: R[] = [];
+  parts.forEach((part, index) => {
+    const path = [field, index];
+    try {
+      planned.push(plan(part, path));
+    } catch (error) {
+      if (!isSettlineError(error)) throw error;
+      for (const issue of error.issues) {
+        const isPlaced = issue.path[0] === field;
+        issues.push({ ...issue, path: isPlaced ? issue.path : [...path, ...issue.path] });
+      }
+    }
+  });
+  if (issues.length > 0) throw jobInvalid(issues);
+  return planned;
+}
+
+function cautionsOf(job: Job): readonly Caution[] {
+  const hasOldPaving = job.pavements.some(({ oldSurface }) => oldSurface !== undefined);
+  return cautionsFor(
+    'utilities',
+    'excavation',
+    'structure',
+    'drainage',
+    'trees',
+    ...(hasOldPaving ? (['dust'] as const) : []),
+    'loads',
+  );
+}
+
+function sourcesOf(job: Job, isAdjusted: boolean): PlanSource[] {
+  const hasOldPaving = job.pavements.some(({ oldSurface }) => oldSurface !== undefined);
+  const used: SourceId[] = ['paver-tolerances', 'edge-restraints'];
+  if (hasOldPaving) used.push('debris-training-sheet', 'state-debris-weights');
+  if (isAdjusted) used.push('common-practice');
+  used.push('derived', 'nist-hb44', 'nist-sp811');
+  return used.map((id) => ({ id, ...SOURCES[id] }));
+}

@@ -1,0 +1,105 @@
+import { baseExtension } from '../build-up/base-extension.js';
+import { buildUp, type BuildUp } from '../build-up/build-up.js';
+import { minimumBuildUp } from '../build-up/minimum-build-up.js';
+import type { FieldPath } from '../errors.js';
+import { measureOutline } from '../outline/outline-area.js';
+import { widen } from '../outline/widen-outline.js';
+import { baseOrder } from '../volumes/base-order.js';
+import type { Step } from '../working.js';
+import { isStone, thicknessOf, type Pavement } from './layer-kinds.js';
+import { digSteps, measuredDigs, planDig } from './plan-dig.js';
+import { areaSteps, planEdges } from './plan-edges.js';
+import { planLifts } from './plan-lifts.js';
+import { oldSurfaceSteps, planOldSurface } from './plan-old-surface.js';
+import { paverSteps, planPavers } from './plan-pavers.js';
+import { planSpoil, spoilSteps } from './plan-spoil.js';
+import type { PavementPlan } from './plan.js';
+import type { Job } from './schema.js';
+
+/** A pavement's plan and the working behind it. Internal. */
+export interface PlannedPavement {
+  readonly plan: PavementPlan;
+  readonly steps: () => readonly Step[];
+}
+
+/** Plans one pavement: build-up, dig, widened areas, lifts, orders and spoil. Internal. */
+export function planPavement(job: Job, pavement: Pavement, path: FieldPath): PlannedPavement {
+  const stack = stackLayers(pavement);
+  const stone = thicknessOf(pavement, isStone);
+  const extension = baseExtension({ baseThickness: stone });
+  const edges = planEdges(job, pavement, extension.extension);
+  const paving = measureOutline(pavement.outline).area;
+  const outward = (name: 'base' | 'dig') =>
+    widen(
+      pavement.outline,
+      edges.map((edge) => edge[name]),
+      [...path, 'outline'],
+    );
+  const widened = outward('base');
+  const isSame = edges.every((edge) => edge.base.equals(edge.dig));
+  const dug = isSame ? widened : outward('dig');
+  const measured = measuredDigs(job, pavement);
+  const dig = planDig(job, pavement, stack, measured);
+  const oldSurface = planOldSurface(pavement, paving);
+  const frost = pavement.frost ?? false;
+  const minimum = minimumBuildUp({ use: pavement.use, subgrade: pavement.subgrade, frost });
+  const base = baseOrder({ area: widened.area, thickness: stone, ...orderOptions(job.base) });
+  const bedding = baseOrder({
+    area: paving,
+    thickness: thicknessOf(pavement, ({ kind }) => kind === 'bedding'),
+    ...orderOptions(job.bedding),
+  });
+  const plan: PavementPlan = {
+    id: pavement.id,
+    name: pavement.name ?? pavement.id,
+    use: pavement.use,
+    subgrade: pavement.subgrade,
+    frost,
+    buildUp: stack,
+    stringHeight: job.stringHeight,
+    minimum,
+    dig,
+    extension: extension.extension,
+    edges,
+    areas: { paving, base: widened.area, dig: dug.area },
+    digOutline: dug.outline,
+    lifts: planLifts(job, pavement, stack),
+    base,
+    bedding,
+    pavers: planPavers(job, paving),
+    oldSurface,
+    spoil: planSpoil(job, dug.area, dig, oldSurface),
+  };
+  const steps = () => [
+    ...stack.working,
+    ...minimum.working,
+    ...extension.working,
+    ...digSteps(plan, measured),
+    ...areaSteps(plan),
+    ...base.working,
+    ...bedding.working,
+    ...paverSteps(job, plan.pavers),
+    ...oldSurfaceSteps(oldSurface),
+    ...spoilSteps(job, plan),
+  ];
+  return { plan, steps };
+}
+
+function stackLayers({ layers }: Pavement): BuildUp {
+  return buildUp({
+    layers: layers.map(({ name, kind, thickness, material }) => ({
+      name: name ?? kind,
+      thickness,
+      ...(material === undefined ? {} : { material }),
+    })),
+  });
+}
+
+function orderOptions(stone: Job['bedding']) {
+  return {
+    compactedDryDensity: stone.compactedDryDensity,
+    compactedPerLoose: stone.compactedPerLoose.toString(),
+    moisture: stone.moisture?.toString() ?? 0,
+    waste: stone.waste?.toString() ?? 0,
+  };
+}

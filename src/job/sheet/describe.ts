@@ -1,0 +1,80 @@
+import type { StakeMove } from '../../stakes/check-stake-line.js';
+import { isQuantity, type Area, type Length, type Slope } from '../../units/quantity.js';
+import type { PlanWarning } from '../plan.js';
+import { slopeText, unitsOfSheet, type SheetSystem } from './units-of-sheet.js';
+
+/**
+ * The instruction for a stake that stands out of line.
+ *
+ * @param options.system - `us` or `metric`
+ * @returns for instance `move S4 1 3/16 in right`, seen from the first stake to the last
+ * @example
+ * describeMove({ id: 'S4', distance: length('1 3/16 in'), direction: 'right' }, { system: 'us' })
+ * //=> 'move S4 1 3/16 in right'
+ */
+export function describeMove(move: StakeMove, options: { readonly system: SheetSystem }): string {
+  const { depthWithUnit } = unitsOfSheet(options.system);
+  return `move ${move.id} ${depthWithUnit(move.distance)} ${move.direction}`;
+}
+
+/**
+ * A warning of a plan in words.
+ *
+ * @param options.system - `us` or `metric`
+ * @example
+ * describeWarning(
+ *   { code: 'STAKE_IN_DIG', subject: 'stake S4', values: { pavement: 'Drive' } },
+ *   { system: 'us' },
+ * ) //=> 'Stake S4 stands inside the dig of Drive: it will be dug out. Set it further off.'
+ */
+export function describeWarning(
+  warning: PlanWarning,
+  options: { readonly system: SheetSystem },
+): string {
+  const say = speaker(warning, options.system);
+  const subject = warning.subject.charAt(0).toUpperCase() + warning.subject.slice(1);
+  switch (warning.code) {
+    case 'PAVER_BELOW_MINIMUM':
+      return `${subject}: paver ${say('got')} is thinner than the published minimum of ${say('least')} for this use.`;
+    case 'BEDDING_OFF_NOMINAL':
+      return `${subject}: bedding ${say('got')} is not the nominal ${say('nominal')}. Bedding must not make up for base.`;
+    case 'BASE_BELOW_MINIMUM':
+      return `${subject}: base ${say('got')} is thinner than the published minimum of ${say('least')} for this use.`;
+    case 'BASE_BELOW_PRACTICE':
+      return `${subject}: base ${say('got')} meets the published minimum, but common practice on this ground is ${say('practice')}.`;
+    case 'STAKE_OUT_OF_LINE':
+      return `${subject} stands out of line: move it ${say('distance')} ${say('direction')}.`;
+    case 'LINE_AMBIGUOUS':
+      return `${subject} may be the one out of line: then move it ${say('distance')} ${say('direction')}. Make one such move, not all.`;
+    case 'LINE_NOT_CHECKED':
+      return `${subject}: two stakes are always in line. Add a third to check it.`;
+    case 'FALL_TOO_SMALL':
+      return `${subject}: falls only ${say('fall')}. Water may stand.`;
+    case 'FILL_NEEDED':
+      return `${subject}: the ground lies ${say('fill')} too low: fill in compacted lifts, do not dig.`;
+    case 'OLD_SURFACE_DEEPER_THAN_DIG':
+      return `${subject}: once the old surface is out the ground lies ${say('fill')} too low: fill with compacted base, not with soil.`;
+    case 'OLD_SURFACE_WIDER_THAN_DIG':
+      return `${subject}: old surface of ${say('area')} reaches beyond the dig of ${say('dig')}; spoil is counted as if it did not.`;
+    case 'STAKE_IN_DIG':
+      return `${subject} stands inside the dig of ${say('pavement')}: it will be dug out. Set it further off.`;
+  }
+}
+
+function speaker(warning: PlanWarning, system: SheetSystem): (name: string) => string {
+  const units = unitsOfSheet(system);
+  return (name) => {
+    const value = warning.values[name];
+    if (!isQuantity(value)) return String(value ?? '');
+    switch (value.dimension) {
+      case 'length':
+        return units.depthWithUnit(value as Length);
+      case 'area':
+        return units.area(value as Area);
+      case 'slope':
+        return slopeText(value as Slope);
+      default:
+        return value.toString();
+    }
+  };
+}

@@ -1,0 +1,93 @@
+import { formatLength } from '../../units/format-length.js';
+import { formatQuantity } from '../../units/format-quantity.js';
+import { isDecimal } from '../../units/decimal.js';
+import {
+  isQuantity,
+  type AnyQuantity,
+  type Angle,
+  type Area,
+  type Density,
+  type Length,
+  type Mass,
+  type Slope,
+  type Volume,
+} from '../../units/quantity.js';
+import { SOURCES } from '../../sources/catalogue.js';
+import type { Step, StepValue } from '../../working.js';
+import { wrap } from './layout.js';
+import type { SheetSystem } from './units-of-sheet.js';
+
+/**
+ * Writes steps of working as text: title, formula, the values put in, the result and the source.
+ *
+ * @param steps - the `working` of a result or of a plan
+ * @param options.system - `us` or `metric`
+ * @param options.width - characters in a line, default 72
+ * @example
+ * const total = buildUp({ layers: [{ name: 'base', thickness: '10 in' }] });
+ * renderWorking(total.working, { system: 'us' }).includes('D = t1') //=> true
+ */
+export function renderWorking(
+  steps: readonly (Step & { readonly subject?: string })[],
+  options: { readonly system: SheetSystem; readonly width?: number },
+): string {
+  const { system, width = 72 } = options;
+  const lines = steps.flatMap((step) => stepLines(step, system, width));
+  return `${lines.join('\n')}\n`;
+}
+
+function stepLines(
+  step: Step & { readonly subject?: string },
+  system: SheetSystem,
+  width: number,
+): string[] {
+  const title = step.subject === undefined ? step.title : `${step.subject}: ${step.title}`;
+  const source = SOURCES[step.source];
+  return [
+    ...wrap(title, width),
+    ...wrap(step.formula, width, '  ', '    '),
+    ...step.given.flatMap(({ symbol, name, value }) =>
+      wrap(`${symbol} = ${valueText(value, system)} (${name})`, width, '    ', '      '),
+    ),
+    ...wrap(
+      `${step.result.symbol} = ${valueText(step.result.value, system)} (${step.result.name})`,
+      width,
+      '  ',
+      '    ',
+    ),
+    ...wrap(`[${source.title}; ${source.section}]`, width, '  ', '   '),
+    '',
+  ];
+}
+
+function valueText(value: StepValue, system: SheetSystem): string {
+  if (isQuantity(value)) return quantityText(value, system === 'us');
+  if (isDecimal(value)) return value.toSignificantDigits(8).toString();
+  return String(value);
+}
+
+function quantityText(value: AnyQuantity, isUs: boolean): string {
+  switch (value.dimension) {
+    case 'length':
+      return lengthText(value as Length, isUs);
+    case 'area':
+      return formatQuantity(value as Area, { as: isUs ? 'ft2' : 'm2', places: 3 });
+    case 'volume':
+      return formatQuantity(value as Volume, { as: isUs ? 'yd3' : 'm3', places: 3 });
+    case 'mass':
+      return formatQuantity(value as Mass, { as: isUs ? 'lb' : 'kg', places: 1 });
+    case 'density':
+      return formatQuantity(value as Density, { as: isUs ? 'lb/yd3' : 'kg/m3', places: 1 });
+    case 'slope':
+      return formatQuantity(value as Slope, { as: 'percent', places: 3 });
+    case 'angle':
+      return formatQuantity(value as Angle, { as: 'deg', places: 4 });
+    default:
+      return value.toString();
+  }
+}
+
+const lengthText = (value: Length, isUs: boolean): string =>
+  isUs
+    ? formatLength(value, { as: 'in', nearest: '0.001 in' })
+    : formatLength(value, { as: 'mm', nearest: '0.01 mm' });

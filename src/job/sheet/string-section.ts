@@ -1,0 +1,97 @@
+import type { PavementPlan, StakePlan, StringLinePlan } from '../plan.js';
+import { describeMove } from './describe.js';
+import { entry, heading, table, wrap } from './layout.js';
+import { slopeText, unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';
+
+/** The part of the sheet about one string. Internal. */
+export function stringSection(
+  line: StringLinePlan,
+  pavement: PavementPlan | undefined,
+  system: SheetSystem,
+  width: number,
+): string[] {
+  const units = unitsOfSheet(system);
+  const name = pavement?.name ?? line.pavement;
+  return [
+    ...heading(`STRING ${line.id.toUpperCase()} for ${name}`, width),
+    ...entry('string above finished grade', units.depthWithUnit(line.stringHeight), width),
+    ...entry(
+      'subgrade below this string',
+      units.depthWithUnit(line.stakes[0]?.subgrade ?? line.stringHeight),
+      width,
+    ),
+    ...stakeTable(line, units, width),
+    ...lineVerdict(line, system, width),
+    ...fallLines(line, width),
+  ];
+}
+
+function stakeTable({ stakes }: StringLinePlan, units: SheetUnits, width: number): string[] {
+  const rows = [
+    ['stake', 'station', 'ground', 'dig', 'soil'],
+    ...stakes.map((stake) => [
+      stake.id,
+      units.long(stake.station),
+      stake.ground === undefined ? '-' : units.depth(stake.ground),
+      signed(stake.dig, units),
+      signed(stake.soil, units),
+    ]),
+  ];
+  const isFilled = stakes.some(({ dig }) => dig?.isNegative() === true);
+  return [
+    '',
+    ...wrap(`Ground down from the string, dig and soil left (${units.depthUnit})`, width),
+    ...table(rows, width),
+    ...(isFilled ? wrap('a minus sign means fill', width, '  ') : []),
+    ...elevationTable(stakes, units, width),
+  ];
+}
+
+function signed(depth: StakePlan['dig'], units: SheetUnits): string {
+  return depth === undefined ? '-' : units.depth(depth);
+}
+
+function elevationTable(stakes: readonly StakePlan[], units: SheetUnits, width: number): string[] {
+  const known = stakes.filter(({ finishElevation }) => finishElevation !== null);
+  if (known.length === 0) return [];
+  const rows = [
+    ['stake', 'finish', 'string'],
+    ...known.map(({ id, finishElevation, stringElevation }) => [
+      id,
+      finishElevation === null ? '-' : units.elevation(finishElevation),
+      stringElevation === null ? '-' : units.elevation(stringElevation),
+    ]),
+  ];
+  return ['', 'Elevations', ...table(rows, width)];
+}
+
+function lineVerdict(line: StringLinePlan, system: SheetSystem, width: number): string[] {
+  const units = unitsOfSheet(system);
+  const rows = line.stakes.map(({ id, offset, inTolerance }) => {
+    const off = units.depth(offset.abs());
+    const side = offset.isNegative() ? 'right' : 'left';
+    return [id, off === '0' ? 'on line' : `${off} ${side}`, inTolerance ? 'ok' : 'OUT'];
+  });
+  const title = `In line? within ${units.depthWithUnit(line.tolerance)}, by the ${
+    line.reference === 'ends' ? 'end stakes' : 'best line'
+  }`;
+  const moves = line.moves.map((move) => describeMove(move, { system }));
+  return [
+    '',
+    ...wrap(title, width),
+    ...(line.ok === null ? [] : table(rows, width)),
+    ...wrap(line.note, width, '  '),
+    ...moves.flatMap((move) => wrap(move, width, '  > ', '    ')),
+  ];
+}
+
+function fallLines({ slopes }: StringLinePlan, width: number): string[] {
+  if (slopes.length === 0) return [];
+  const rows = slopes.map(({ from, to, slope, fall, verdict }) => [
+    slope.isNegative() || slope.isZero() ? `${from} to ${to}` : `${to} to ${from}`,
+    `along ${slopeText(slope.abs())}`,
+    `in all ${slopeText(fall)}`,
+    verdict === 'pass' ? 'ok' : 'TOO FLAT',
+  ]);
+  return ['', 'Falls', ...table(rows, width)];
+}

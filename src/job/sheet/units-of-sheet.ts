@@ -1,0 +1,59 @@
+import { formatLength } from '../../units/format-length.js';
+import { formatQuantity } from '../../units/format-quantity.js';
+import type { Area, Length, Mass, Slope, Volume } from '../../units/quantity.js';
+
+/** The two ways a sheet is written. */
+export type SheetSystem = 'us' | 'metric';
+
+/** How a sheet writes its measures. Internal. */
+export interface SheetUnits {
+  readonly title: string;
+  /** Name of the unit that depths are in. */
+  readonly depthUnit: string;
+  /** A depth without its unit: 25 3/8, 645. */
+  readonly depth: (depth: Length) => string;
+  /** A depth with its unit: 25 3/8 in, 645 mm. */
+  readonly depthWithUnit: (depth: Length) => string;
+  /** A long length: 24' 0", 7.315 m. */
+  readonly long: (length: Length) => string;
+  /** An elevation: 100.25 ft, 30.556 m. */
+  readonly elevation: (length: Length) => string;
+  readonly area: (area: Area) => string;
+  readonly volume: (volume: Volume) => string;
+  readonly mass: (mass: Mass) => string;
+  /** What stone is ordered by: one of these. */
+  readonly orderVolume: { readonly unit: 'yd3' | 'm3'; readonly name: string };
+}
+
+const US: SheetUnits = {
+  title: 'Feet and inches',
+  depthUnit: 'in',
+  depth: (depth) => formatLength(depth, { as: 'in' }).replace(/ in$/, ''),
+  depthWithUnit: (depth) => formatLength(depth, { as: 'in' }),
+  long: (length) => formatLength(length, { as: 'ft-in', nearest: '1/8 in' }),
+  elevation: (length) => formatLength(length, { as: 'ft' }),
+  area: (area) => formatQuantity(area, { as: 'ft2', places: 1 }),
+  volume: (volume) => formatQuantity(volume, { as: 'yd3' }),
+  mass: (mass) => formatQuantity(mass, { as: 'ton-us', places: 1 }).replace('ton-us', 'short tons'),
+  orderVolume: { unit: 'yd3', name: 'whole yards' },
+};
+
+const METRIC: SheetUnits = {
+  title: 'Metres and millimetres',
+  depthUnit: 'mm',
+  depth: (depth) => formatLength(depth, { as: 'mm' }).replace(/ mm$/, ''),
+  depthWithUnit: (depth) => formatLength(depth, { as: 'mm' }),
+  long: (length) => formatLength(length, { as: 'm' }),
+  elevation: (length) => formatLength(length, { as: 'm' }),
+  area: (area) => formatQuantity(area, { as: 'm2', places: 2 }),
+  volume: (volume) => formatQuantity(volume, { as: 'm3' }),
+  mass: (mass) => formatQuantity(mass, { as: 't', places: 1 }),
+  orderVolume: { unit: 'm3', name: 'whole cubic metres' },
+};
+
+/** The units of a system. Internal. */
+export const unitsOfSheet = (system: SheetSystem): SheetUnits => (system === 'us' ? US : METRIC);
+
+/** A slope as printed on every sheet. Internal. */
+export const slopeText = (slope: Slope): string =>
+  formatQuantity(slope, { as: 'percent', places: 1 });

@@ -1,0 +1,124 @@
+import { contains } from '../outline/contains.js';
+import { MINIMUM_THICKNESS } from '../sources/minimum-thickness.js';
+import { length } from '../units/construct.js';
+import type { Length } from '../units/quantity.js';
+import type { Vector } from '../units/vector.js';
+import type { PavementPlan, PlanWarning, StringLinePlan, WarningCode } from './plan.js';
+import type { Job } from './schema.js';
+
+/** What a crew should look at before it digs. Internal. */
+export function findWarnings(
+  job: Job,
+  pavements: readonly PavementPlan[],
+  lines: readonly StringLinePlan[],
+): PlanWarning[] {
+  return [
+    ...pavements.flatMap((pavement, index) => [
+      ...thicknessWarnings(job, pavement, index),
+      ...digWarnings(pavement),
+    ]),
+    ...lines.flatMap((line) => [...lineWarnings(line), ...slopeWarnings(job, line)]),
+    ...stakesInDig(job, pavements),
+  ];
+}
+
+const warning = (
+  code: WarningCode,
+  subject: string,
+  values: PlanWarning['values'] = {},
+): PlanWarning => ({ code, subject, values });
+
+function thicknessWarnings(job: Job, pavement: PavementPlan, index: number): PlanWarning[] {
+  const layers = job.pavements[index]?.layers ?? [];
+  const thickness = (kinds: readonly string[]): Length =>
+    layers
+      .filter(({ kind }) => kinds.includes(kind))
+      .reduce((sum, layer) => sum.plus(layer.thickness), length(0, 'm'));
+  // the table prints each figure in inches and in rounded millimetres: the smaller one decides
+  const least = MINIMUM_THICKNESS[pavement.use];
+  const below = (kinds: readonly string[], part: 'paver' | 'bedding' | 'base') =>
+    thickness(kinds).compare(length(least[part].mm.value, 'mm')) < 0;
+  const stone = thickness(['base', 'sub-base']);
+  const found: PlanWarning[] = [];
+  if (below(['paver'], 'paver')) {
+    const values = { got: thickness(['paver']), least: pavement.minimum.paver };
+    found.push(warning('PAVER_BELOW_MINIMUM', pavement.name, values));
+  }
+  if (isOffNominal(thickness(['bedding']), pavement.minimum.bedding)) {
+    const values = { got: thickness(['bedding']), nominal: pavement.minimum.bedding };
+    found.push(warning('BEDDING_OFF_NOMINAL', pavement.name, values));
+  }
+  if (below(['base', 'sub-base'], 'base')) {
+    const values = { got: stone, least: pavement.minimum.publishedBase };
+    found.push(warning('BASE_BELOW_MINIMUM', pavement.name, values));
+  } else if (stone.plus(EDITION_GAP).compare(pavement.minimum.base) < 0) {
+    const values = { got: stone, practice: pavement.minimum.base };
+    found.push(warning('BASE_BELOW_PRACTICE', pavement.name, values));
+  }
+  return found;
+}
+
+/** The most by which the millimetre figures of the table stand below the inch figures. */
+const EDITION_GAP = length(5, 'mm');
+
+/** Bedding of 25 mm or 1 in is nominal; anything else asks for a second look. */
+const isOffNominal = (bedding: Length, nominal: Length): boolean =>
+  bedding.minus(nominal).abs().compare(length('0.5', 'mm')) > 0;
+
+function digWarnings({ name, dig, oldSurface, areas }: PavementPlan): PlanWarning[] {
+  const found: PlanWarning[] = [];
+  if (dig.depth.isNegative()) {
+    found.push(warning('FILL_NEEDED', name, { fill: dig.depth.abs() }));
+  } else if (dig.soil.isNegative()) {
+    found.push(
+      warning('OLD_SURFACE_DEEPER_THAN_DIG', name, { dig: dig.depth, fill: dig.soil.abs() }),
+    );
+  }
+  if (oldSurface !== null && oldSurface.area.compare(areas.dig) > 0) {
+    found.push(
+      warning('OLD_SURFACE_WIDER_THAN_DIG', name, { area: oldSurface.area, dig: areas.dig }),
+    );
+  }
+  return found;
+}
+
+function lineWarnings(line: StringLinePlan): PlanWarning[] {
+  const fills = line.stakes
+    .filter(({ dig }) => dig?.isNegative() === true)
+    .map(({ id, dig }) => warning('FILL_NEEDED', `stake ${id}`, { fill: dig?.abs() ?? '' }));
+  if (line.verdict === 'always-in-line') {
+    return [warning('LINE_NOT_CHECKED', `string ${line.id}`), ...fills];
+  }
+  const code = line.ambiguous ? 'LINE_AMBIGUOUS' : 'STAKE_OUT_OF_LINE';
+  const moves = line.moves.map(({ id, distance, direction }) =>
+    warning(code, `stake ${id}`, { string: line.id, distance, direction }),
+  );
+  return [...moves, ...fills];
+}
+
+function slopeWarnings(job: Job, line: StringLinePlan): PlanWarning[] {
+  return line.slopes
+    .filter(({ verdict }) => verdict === 'fail')
+    .map(({ from, to, fall }) =>
+      warning('FALL_TOO_SMALL', `string ${line.id}, ${from} to ${to}`, {
+        fall,
+        ...(job.minimumFall === undefined ? {} : { least: job.minimumFall }),
+      }),
+    );
+}
+
+/** Stakes that the dig would take out. */
+function stakesInDig(job: Job, pavements: readonly PavementPlan[]): PlanWarning[] {
+  const digs = pavements.map(({ name, digOutline }) => ({
+    name,
+    outline: digOutline.map(({ x, y }): Vector => ({ x: x.si, y: y.si })),
+  }));
+  return job.stringLines.flatMap(({ stakes }) =>
+    stakes.flatMap(({ id, x, y }) => {
+      const hit = digs.find(({ outline }) => contains(outline, { x: x.si, y: y.si }));
+      return hit === undefined
+        ? []
+        : [warning('STAKE_IN_DIG', `stake ${id}`, { pavement: hit.name })];
+    }),
+  );
+}

@@ -1,0 +1,48 @@
+/** What a caution is about. */
+export type CautionId =
+  'utilities' | 'excavation' | 'structure' | 'drainage' | 'trees' | 'dust' | 'loads';
+
+/** A word of warning that travels with a result. */
+export interface Caution {
+  readonly id: CautionId;
+  readonly text: string;
+}
+
+const caution = (id: CautionId, text: string): Caution => Object.freeze({ id, text });
+
+/** The cautions of the library, by what they are about. */
+export const CAUTIONS: Readonly<Record<CautionId, Caution>> = Object.freeze({
+  utilities: caution(
+    'utilities',
+    'Have buried lines located and marked before you dig, dig by hand near the marks, and follow the utility owner and local law. Nothing here shows what lies in the ground.',
+  ),
+  excavation: caution(
+    'excavation',
+    'An open dig can cave in or flood. A competent person decides on slopes, shoring, access and spoil under the rules where you work.',
+  ),
+  structure: caution(
+    'structure',
+    'These thicknesses are published minimums for light use, not a pavement design. Trucks, weak or wet soil, fill and frost call for a licensed engineer.',
+  ),
+  drainage: caution(
+    'drainage',
+    'Water must run away from buildings and not onto a neighbour. Check falls at doors and walls against the local code.',
+  ),
+  trees: caution(
+    'trees',
+    'Cutting roots can kill or topple a tree. Keep out of root zones; ask the authority and an arborist first.',
+  ),
+  dust: caution(
+    'dust',
+    'Sawing and breaking old paving makes silica dust. Cut wet and follow the dust rules where you work.',
+  ),
+  loads: caution(
+    'loads',
+    'Legal loads depend on the truck, its axles and the road. The haulier and local law decide.',
+  ),
+});
+
+/** Picks cautions by id, in the order given. */
+export function cautionsFor(...ids: readonly CautionId[]): readonly Caution[] {
+  return Object.freeze(ids.map((id) => CAUTIONS[id]));
+}

@@ -1,0 +1,71 @@
+import { printed, type ReferenceValue } from './reference-value.js';
+
+/** What runs over a pavement. */
+export const PAVEMENT_USES = Object.freeze([
+  'pedestrian',
+  'residential-driveway',
+  'parking-or-residential-street',
+] as const);
+/** A use of {@link PAVEMENT_USES}. */
+export type PavementUse = (typeof PAVEMENT_USES)[number];
+
+/** What a pavement stands on. */
+export const SUBGRADES = Object.freeze(['well-drained', 'clay', 'wet-or-weak'] as const);
+/** A subgrade of {@link SUBGRADES}. */
+export type Subgrade = (typeof SUBGRADES)[number];
+
+/** A figure that the same table prints in inches and in millimetres, rounded apart. */
+export interface TwoEditions {
+  readonly in: ReferenceValue;
+  readonly mm: ReferenceValue;
+}
+
+const both = (inches: string, millimetres: string): TwoEditions =>
+  Object.freeze({
+    in: printed(inches, 'in', 'paver-tolerances'),
+    mm: printed(millimetres, 'mm', 'paver-tolerances'),
+  });
+
+/**
+ * Least compacted thicknesses on well-drained ground, by use. Source: `paver-tolerances`; the paver
+ * thicknesses stand in `paver-construction` too.
+ */
+export const MINIMUM_THICKNESS: Readonly<
+  Record<PavementUse, Readonly<Record<'paver' | 'bedding' | 'base', TwoEditions>>>
+> = Object.freeze({
+  pedestrian: Object.freeze({
+    paver: both('2.375', '60'),
+    bedding: both('1', '25'),
+    base: both('4', '100'),
+  }),
+  'residential-driveway': Object.freeze({
+    paver: both('2.375', '60'),
+    bedding: both('1', '25'),
+    base: both('6', '150'),
+  }),
+  'parking-or-residential-street': Object.freeze({
+    paver: both('3.125', '80'),
+    bedding: both('1', '25'),
+    base: both('8', '200'),
+  }),
+});
+
+/** Why base is added to the published minimum. */
+export type BaseAdjustmentReason = 'clay' | 'wet-or-weak' | 'frost';
+
+/**
+ * Base that crews add on poor ground, on top of the published minimum. From memory: "50 to 100 mm
+ * more on wet or weak clay or in frost". Confirm with someone who knows the soil.
+ */
+export const BASE_ADJUSTMENT: Readonly<Record<BaseAdjustmentReason, TwoEditions>> = Object.freeze({
+  clay: adjustment('2', '50'),
+  'wet-or-weak': adjustment('4', '100'),
+  frost: adjustment('2', '50'),
+});
+
+function adjustment(inches: string, millimetres: string): TwoEditions {
+  return Object.freeze({
+    in: printed(inches, 'in', 'common-practice', 'common-practice'),
+    mm: printed(millimetres, 'mm', 'common-practice', 'common-practice'),
+  });
+}

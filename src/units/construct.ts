@@ -1,0 +1,266 @@
+import { fault } from '../errors.js';
+import { unitsOf, type Dimension, type DimensionOf, type Unit, type UnitOf } from './catalogue.js';
+import { isDecimal } from './decimal.js';
+import { unitEntry } from './engine.js';
+import { parseLength, type ParseLengthOptions } from './parse-length.js';
+import { parseMeasure } from './parse-measure.js';
+import { parseSlope } from './parse-slope.js';
+import {
+  entryOf,
+  fromUnit,
+  isNumberInput,
+  isQuantity,
+  type Angle,
+  type Area,
+  type Density,
+  type Force,
+  type Length,
+  type Mass,
+  type Pressure,
+  type Quantity,
+  type QuantityJSON,
+  type Slope,
+  type Volume,
+} from './quantity.js';
+import { readNumber, type NumberInput } from './read-number.js';
+
+/** What is accepted where a quantity is an input: the quantity, text with its unit, or value and unit. */
+export type QuantityInput<D extends Dimension> =
+  Quantity<D> | string | { readonly value: NumberInput; readonly unit: UnitOf<D> };
+
+/** What is accepted as a length. */
+export type LengthInput = QuantityInput<'length'>;
+/** What is accepted as an area. */
+export type AreaInput = QuantityInput<'area'>;
+/** What is accepted as a volume. */
+export type VolumeInput = QuantityInput<'volume'>;
+/** What is accepted as a mass. */
+export type MassInput = QuantityInput<'mass'>;
+/** What is accepted as a density. */
+export type DensityInput = QuantityInput<'density'>;
+/** What is accepted as a force. */
+export type ForceInput = QuantityInput<'force'>;
+/** What is accepted as a pressure. */
+export type PressureInput = QuantityInput<'pressure'>;
+/** What is accepted as a slope. */
+export type SlopeInput = QuantityInput<'slope'>;
+/** What is accepted as an angle. */
+export type AngleInput = QuantityInput<'angle'>;
+
+/**
+ * Makes a length from text that carries its unit, or from a number and a unit.
+ *
+ * @throws `UNIT_MISSING` for a bare number, the reading codes of {@link parseLength} for text
+ * @example
+ * length('5 ft 6 1/2 in').to('m').toString() //=> '1.6891'
+ * length(300, 'mm').to('cm').toString() //=> '30'
+ */
+export function length(value: NumberInput, unit?: UnitOf<'length'>): Length {
+  return make('length', value, unit);
+}
+
+/**
+ * Makes an area.
+ *
+ * @throws as {@link length}
+ * @example
+ * area('81 ft2').to('yd2').toString() //=> '9'
+ */
+export function area(value: NumberInput, unit?: UnitOf<'area'>): Area {
+  return make('area', value, unit);
+}
+
+/**
+ * Makes a volume.
+ *
+ * @throws as {@link length}
+ * @example
+ * volume(27, 'ft3').to('yd3').toString() //=> '1'
+ */
+export function volume(value: NumberInput, unit?: UnitOf<'volume'>): Volume {
+  return make('volume', value, unit);
+}
+
+/**
+ * Makes a mass. A bare ton is refused: name `t`, `ton-us` or `ton-uk`.
+ *
+ * @throws as {@link length}, and `UNIT_AMBIGUOUS`
+ * @example
+ * mass('1 ton-us').to('lb').toString() //=> '2000'
+ */
+export function mass(value: NumberInput, unit?: UnitOf<'mass'>): Mass {
+  return make('mass', value, unit);
+}
+
+/**
+ * Makes a density.
+ *
+ * @throws as {@link length}, and `UNIT_AMBIGUOUS`
+ * @example
+ * density('150 lb/ft3').to('lb/yd3').toString() //=> '4050'
+ */
+export function density(value: NumberInput, unit?: UnitOf<'density'>): Density {
+  return make('density', value, unit);
+}
+
+/**
+ * Makes a force.
+ *
+ * @throws as {@link length}
+ * @example
+ * force('1 kip').to('lbf').toString() //=> '1000'
+ */
+export function force(value: NumberInput, unit?: UnitOf<'force'>): Force {
+  return make('force', value, unit);
+}
+
+/**
+ * Makes a pressure.
+ *
+ * @throws as {@link length}
+ * @example
+ * pressure('1 psi').to('lbf/ft2').toString() //=> '144'
+ */
+export function pressure(value: NumberInput, unit?: UnitOf<'pressure'>): Pressure {
+  return make('pressure', value, unit);
+}
+
+/**
+ * Makes a slope, rise over run. Which way is down is for the caller to say by the sign.
+ *
+ * @throws as {@link length}, and `SLOPE_AMBIGUOUS`
+ * @example
+ * slope('1/4 in per ft').to('percent').toFixed(4) //=> '2.0833'
+ * slope('1:48').equals(slope('1/4 in per ft')) //=> true
+ */
+export function slope(value: NumberInput, unit?: UnitOf<'slope'>): Slope {
+  return make('slope', value, unit);
+}
+
+/**
+ * Makes an angle.
+ *
+ * @throws as {@link length}
+ * @example
+ * angle('90 deg').to('gon').toString() //=> '100'
+ */
+export function angle(value: NumberInput, unit?: UnitOf<'angle'>): Angle {
+  return make('angle', value, unit);
+}
+
+/**
+ * Makes a quantity of the unit's dimension from a float: the border back from bulk geometry. The
+ * float's shortest decimal digits are taken as they stand.
+ *
+ * @throws `NOT_FINITE`
+ * @example
+ * fromNumber(0.3048, 'm').to('ft').toString() //=> '1'
+ */
+export function fromNumber<U extends Unit>(value: number, unit: U): Quantity<DimensionOf<U>> {
+  const entry = unitEntry(unit);
+  if (entry === undefined) throw fault('UNIT_UNKNOWN', `${JSON.stringify(unit)} is no unit`);
+  if (typeof value !== 'number') {
+    throw fault('WRONG_TYPE', `expected a float, got ${typeof value}`);
+  }
+  return fromUnit(entry.dimension as DimensionOf<U>, readNumber(value), unit as never);
+}
+
+/**
+ * Restores a quantity from its JSON form, exactly.
+ *
+ * @throws `UNIT_UNKNOWN`, `NOT_A_NUMBER`, `WRONG_TYPE`
+ * @example
+ * fromJSON(length('1/3 in').toJSON()).equals(length('1/3 in')) //=> true
+ */
+export function fromJSON<U extends Unit>(json: {
+  readonly value: string;
+  readonly unit: U;
+}): Quantity<DimensionOf<U>>;
+export function fromJSON(json: QuantityJSON): Quantity<Dimension>;
+export function fromJSON(json: QuantityJSON): Quantity<Dimension> {
+  if (typeof json !== 'object' || json === null || typeof json.unit !== 'string') {
+    throw fault('WRONG_TYPE', 'expected { value, unit }');
+  }
+  const entry = unitEntry(json.unit);
+  if (entry === undefined) {
+    throw fault('UNIT_UNKNOWN', `${JSON.stringify(json.unit)} is no unit`);
+  }
+  return fromUnit(entry.dimension, readNumber(json.value), entry.symbol);
+}
+
+/**
+ * Turns anything accepted as an input of a dimension into the quantity. Internal: calculations use
+ * the reader, which adds the field path.
+ */
+export function toQuantity<D extends Dimension>(
+  dimension: D,
+  input: QuantityInput<D>,
+  options: ParseLengthOptions = {},
+): Quantity<D> {
+  if (typeof input === 'string') return readText(dimension, input, options);
+  if (isQuantity(input)) return ownKind(dimension, input);
+  if (isNumberInput(input)) throw unitMissing(dimension, input);
+  if (typeof input !== 'object' || input === null || Array.isArray(input)) {
+    throw fault('WRONG_TYPE', `expected a ${dimension}, got ${kindOf(input)}`);
+  }
+  const { value, unit } = input;
+  if (unit === undefined) throw unitMissing(dimension, value);
+  return fromUnit(dimension, readNumber(value), entryOf(dimension, unit).symbol as UnitOf<D>);
+}
+
+function kindOf(value: unknown): string {
+  if (value === null) return 'null';
+  return Array.isArray(value) ? 'a list' : typeof value;
+}
+
+function make<D extends Dimension>(
+  dimension: D,
+  value: NumberInput,
+  unit: UnitOf<D> | undefined,
+): Quantity<D> {
+  if (unit === undefined) return toQuantity(dimension, value as QuantityInput<D>);
+  if (!isNumberInput(value)) throw fault('WRONG_TYPE', 'expected a number beside the unit');
+  return fromUnit(dimension, readNumber(value), entryOf(dimension, unit).symbol as UnitOf<D>);
+}
+
+function readText<D extends Dimension>(
+  dimension: D,
+  text: string,
+  options: ParseLengthOptions,
+): Quantity<D> {
+  try {
+    return parse(dimension, text, options) as Quantity<D>;
+  } catch (error) {
+    if (isBareNumber(error)) throw unitMissing(dimension, text);
+    throw error;
+  }
+}
+
+function parse(dimension: Dimension, text: string, options: ParseLengthOptions) {
+  if (dimension === 'length') return parseLength(text, options);
+  if (dimension === 'slope') return parseSlope(text, options);
+  return parseMeasure(dimension, text, options);
+}
+
+const isBareNumber = (error: unknown): boolean =>
+  error instanceof Error && 'code' in error && error.code === 'NO_UNIT';
+
+function ownKind<D extends Dimension>(dimension: D, quantity: { readonly dimension: Dimension }) {
+  if (quantity.dimension !== dimension) {
+    throw fault('DIMENSION_MISMATCH', `expected a ${dimension}, got a ${quantity.dimension}`, {
+      expected: dimension,
+      got: quantity.dimension,
+    });
+  }
+  return quantity as Quantity<D>;
+}
+
+function unitMissing(dimension: Dimension, value: unknown) {
+  const shown =
+    isDecimal(value) || typeof value === 'number' ? value.toString() : JSON.stringify(value);
+  return fault(
+    'UNIT_MISSING',
+    `${shown} has no unit: write it with one (${unitsOf(dimension).join(', ')})`,
+    { choices: unitsOf(dimension).join(', ') },
+  );
+}

@@ -1,0 +1,51 @@
+import type { Dimension } from './catalogue.js';
+
+/** Which kind of quantity a product is: `PRODUCTS.area.length` is a volume. */
+export const PRODUCTS = Object.freeze({
+  length: { length: 'area', area: 'volume', slope: 'length' },
+  area: { length: 'volume', pressure: 'force' },
+  volume: { density: 'mass' },
+  mass: {},
+  density: { volume: 'mass' },
+  force: {},
+  pressure: { area: 'force' },
+  slope: { length: 'length' },
+  angle: {},
+} as const satisfies Record<Dimension, Partial<Record<Dimension, Dimension>>>);
+
+/** Which kind of quantity a quotient is: `QUOTIENTS.volume.area` is a length. */
+export const QUOTIENTS = Object.freeze({
+  length: { slope: 'length' },
+  area: { length: 'length' },
+  volume: { length: 'area', area: 'length' },
+  mass: { volume: 'density', density: 'volume' },
+  density: {},
+  force: { area: 'pressure', pressure: 'area' },
+  pressure: {},
+  slope: {},
+  angle: {},
+} as const satisfies Record<Dimension, Partial<Record<Dimension, Dimension>>>);
+
+type Table = typeof PRODUCTS | typeof QUOTIENTS;
+
+/** The kinds of quantity that D has a product with. */
+export type Factor<D extends Dimension> = keyof (typeof PRODUCTS)[D] & Dimension;
+
+/** The kind of quantity of a product. */
+export type Product<D extends Dimension, E extends Factor<D>> = Entry<typeof PRODUCTS, D, E>;
+
+/** The kinds of quantity that D can be divided by, beside its own. */
+export type Divisor<D extends Dimension> = keyof (typeof QUOTIENTS)[D] & Dimension;
+
+/** The kind of quantity of a quotient. */
+export type Quotient<D extends Dimension, E extends Divisor<D>> = Entry<typeof QUOTIENTS, D, E>;
+
+type Entry<T extends Table, D extends Dimension, E> = E extends keyof T[D]
+  ? Extract<T[D][E], Dimension>
+  : never;
+
+/** Looks a product or quotient up at run time. */
+export function combined(table: Table, first: Dimension, second: Dimension): Dimension | undefined {
+  const row: Partial<Record<Dimension, Dimension>> = table[first];
+  return row[second];
+}

@@ -1,0 +1,83 @@
+import configureMeasurements, { type Measure, type Unit as EngineUnit } from 'convert-units';
+import { UNITS, SI_UNIT, DIMENSIONS, type Dimension, type Unit } from './catalogue.js';
+import { ONE, Wide, type Decimal } from './decimal.js';
+import {
+  addRatios,
+  compareRatios,
+  divideRatios,
+  multiplyRatios,
+  negateRatio,
+  ratio,
+  type Ratio,
+} from './ratio.js';
+
+/**
+ * The conversion engine: `convert-units` with the exact pairs of the catalogue, one system per
+ * measure (so that none of its rounded bridge ratios is ever used), calculating in exact ratios of
+ * `decimal.js` decimals. It derives each factor once; quantities then cost one multiplication.
+ */
+type EngineValue = string | number | Ratio;
+
+const toRatio = (value: EngineValue): Ratio =>
+  typeof value === 'object' ? value : ratio(new Wide(value));
+
+/** The arithmetic that the engine calculates with. */
+const exactArithmetic = {
+  create: toRatio,
+  add: (a: EngineValue, b: EngineValue) => addRatios(toRatio(a), toRatio(b)),
+  sub: (a: EngineValue, b: EngineValue) => addRatios(toRatio(a), negateRatio(toRatio(b))),
+  mul: (a: EngineValue, b: EngineValue) => multiplyRatios(toRatio(a), toRatio(b)),
+  div: (a: EngineValue, b: EngineValue) => divideRatios(toRatio(a), toRatio(b)),
+  lt: (a: EngineValue, b: EngineValue) => compareRatios(toRatio(a), toRatio(b)) < 0,
+  lte: (a: EngineValue, b: EngineValue) => compareRatios(toRatio(a), toRatio(b)) <= 0,
+  gt: (a: EngineValue, b: EngineValue) => compareRatios(toRatio(a), toRatio(b)) > 0,
+  gte: (a: EngineValue, b: EngineValue) => compareRatios(toRatio(a), toRatio(b)) >= 0,
+};
+
+type Engine = ReturnType<typeof buildEngine>;
+let engine: Engine | undefined;
+
+function buildEngine() {
+  const measures = {} as Record<Dimension, Measure<'exact', Unit>>;
+  for (const dimension of DIMENSIONS) {
+    const units: Partial<Record<Unit, EngineUnit>> = {};
+    for (const [symbol, { num, den, singular, plural }] of Object.entries(UNITS[dimension])) {
+      units[symbol as Unit] = Object.freeze({
+        name: { singular, plural },
+        to_anchor: { numerator: num, denominator: den },
+      });
+    }
+    measures[dimension] = { systems: { exact: Object.freeze(units) } };
+  }
+  return configureMeasurements<Dimension, 'exact', Unit, Ratio>(measures, exactArithmetic);
+}
+
+/** What a unit is: its dimension and its exact factor to SI, `1 unit = n / d` SI units. */
+export interface UnitEntry {
+  readonly symbol: Unit;
+  readonly dimension: Dimension;
+  readonly n: Decimal;
+  readonly d: Decimal;
+}
+
+const entries = new Map<string, UnitEntry>();
+
+/** Looks a unit symbol up; undefined where the catalogue has no such unit. */
+export function unitEntry(symbol: string): UnitEntry | undefined {
+  return entries.get(symbol) ?? deriveEntry(symbol);
+}
+
+function deriveEntry(symbol: string): UnitEntry | undefined {
+  const dimension = DIMENSIONS.find((candidate) => Object.hasOwn(UNITS[candidate], symbol));
+  if (dimension === undefined) return undefined;
+  engine ??= buildEngine();
+  const factor = engine(1).from(symbol).to(SI_UNIT[dimension]);
+  const entry = Object.freeze({
+    symbol: symbol as Unit,
+    dimension,
+    n: factor.n,
+    d: factor.d.eq(ONE) ? ONE : factor.d,
+  });
+  entries.set(symbol, entry);
+  return entry;
+}

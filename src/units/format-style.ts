@@ -1,0 +1,85 @@
+import { fault } from '../errors.js';
+import { unitsOf, type LengthUnit } from './catalogue.js';
+import { parseLength } from './parse-length.js';
+import { isQuantity, type Length } from './quantity.js';
+
+/** The printed forms of a length: feet and inches, or one unit. */
+export type LengthForm = 'ft-in' | LengthUnit;
+
+/**
+ * How the steps of a printed length are shown: so many parts of an inch as a fraction, or so many
+ * decimal places of a unit.
+ */
+export type FormatStyle =
+  | { readonly kind: 'fraction'; readonly step: Length; readonly partsPerInch: number }
+  | {
+      readonly kind: 'decimal';
+      readonly step: Length;
+      readonly unit: LengthUnit;
+      readonly places: number;
+    };
+
+const DEFAULT_STEP: Readonly<Record<LengthForm, string>> = {
+  'ft-in': '1/16 in',
+  in: '1/16 in',
+  ft: '0.01 ft',
+  yd: '0.01 yd',
+  'ft-us': '0.01 us-ft',
+  mm: '1 mm',
+  cm: '0.1 cm',
+  m: '0.001 m',
+  km: '0.001 km',
+};
+
+const TAPE_PARTS: readonly number[] = [1, 2, 4, 8, 16, 32, 64, 128];
+const MOST_STYLES = 100;
+const styles = new Map<string, FormatStyle>();
+
+/** Works out (and remembers) how lengths are printed in a form to the nearest step. */
+export function formatStyle(form: LengthForm, nearest: string | Length | undefined): FormatStyle {
+  if (nearest !== undefined && typeof nearest !== 'string') return styleOf(form, nearest);
+  const key = `${form} ${nearest ?? ''}`;
+  const known = styles.get(key);
+  if (known !== undefined) return known;
+  const style = styleOf(form, parseStep(form, nearest));
+  if (styles.size < MOST_STYLES) styles.set(key, style);
+  return style;
+}
+
+function parseStep(form: LengthForm, nearest: string | undefined): Length {
+  if (form !== 'ft-in' && !unitsOf('length').includes(form)) {
+    throw fault('UNIT_UNKNOWN', `lengths print as ft-in, ${unitsOf('length').join(', ')}`, {
+      choices: `ft-in, ${unitsOf('length').join(', ')}`,
+    });
+  }
+  return parseLength(nearest ?? DEFAULT_STEP[form], { surveyFoot: true });
+}
+
+function styleOf(form: LengthForm, step: Length): FormatStyle {
+  if (!isQuantity(step) || step.dimension !== 'length') {
+    throw fault('DIMENSION_MISMATCH', 'the step must be a length');
+  }
+  if (step.isZero() || step.isNegative()) {
+    throw fault('INCREMENT_NOT_POSITIVE', 'the step must be more than zero');
+  }
+  if (form === 'ft-in' || form === 'in') {
+    const partsPerInch = TAPE_PARTS.find((parts) => step.times(parts).to('in').eq(1));
+    if (partsPerInch !== undefined) return { kind: 'fraction', step, partsPerInch };
+  }
+  const unit = form === 'ft-in' ? 'in' : form;
+  const places = placesOf(step, unit);
+  if (places === undefined) {
+    throw fault(
+      'INCREMENT_UNSUITABLE',
+      `a step of ${step.toString()} cannot be printed in ${unit}: choose a step that ends in that unit`,
+      { unit, step: step.toString() },
+    );
+  }
+  return { kind: 'decimal', step, unit, places };
+}
+
+/** Decimal places that show every multiple of the step exactly, up to 9. */
+function placesOf(step: Length, unit: LengthUnit): number | undefined {
+  const places = step.to(unit).decimalPlaces();
+  return places <= 9 ? places : undefined;
+}

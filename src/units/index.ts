@@ -1,0 +1,74 @@
+export {
+  DIMENSIONS,
+  SI_UNIT,
+  unitsOf,
+  type AngleUnit,
+  type AreaUnit,
+  type DensityUnit,
+  type Dimension,
+  type DimensionOf,
+  type ForceUnit,
+  type LengthUnit,
+  type MassUnit,
+  type PressureUnit,
+  type SlopeUnit,
+  type Unit,
+  type UnitOf,
+  type VolumeUnit,
+} from './catalogue.js';
+export type { Decimal } from './decimal.js';
+export type { Divisor, Factor, Product, Quotient } from './dimension.js';
+export type { NumberInput } from './read-number.js';
+export {
+  isQuantity,
+  type Angle,
+  type AnyQuantity,
+  type Area,
+  type Density,
+  type Force,
+  type Length,
+  type Mass,
+  type Pressure,
+  type Quantity,
+  type QuantityJSON,
+  type Slope,
+  type Volume,
+} from './quantity.js';
+export {
+  angle,
+  area,
+  density,
+  force,
+  fromJSON,
+  fromNumber,
+  length,
+  mass,
+  pressure,
+  slope,
+  volume,
+  type AngleInput,
+  type AreaInput,
+  type DensityInput,
+  type ForceInput,
+  type LengthInput,
+  type MassInput,
+  type PressureInput,
+  type QuantityInput,
+  type SlopeInput,
+  type VolumeInput,
+} from './construct.js';
+export { convert } from './convert.js';
+export {
+  parseLength,
+  readLengthText,
+  type LengthReading,
+  type ParseLengthOptions,
+} from './parse-length.js';
+export { parseMeasure, type ParseMeasureOptions } from './parse-measure.js';
+export { parseSlope } from './parse-slope.js';
+export { formatLength, type FormatLengthOptions } from './format-length.js';
+export type { LengthForm } from './format-style.js';
+export { formatQuantity, type FormatQuantityOptions } from './format-quantity.js';
+export { roundTo, type Rounding } from './rounding.js';
+export { angleOfSlope, slopeOfAngle } from './slope-angle.js';
+export { compareQuantities, max, min, sum } from './aggregate.js';

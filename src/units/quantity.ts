@@ -1,0 +1,314 @@
+import { fault } from '../errors.js';
+import { SI_UNIT, unitsOf, type Dimension, type Unit, type UnitOf } from './catalogue.js';
+import { Decimal40, isDecimal, Wide, type Decimal } from './decimal.js';
+import {
+  combined,
+  PRODUCTS,
+  QUOTIENTS,
+  type Divisor,
+  type Factor,
+  type Product,
+  type Quotient,
+} from './dimension.js';
+import { unitEntry, type UnitEntry } from './engine.js';
+import {
+  addRatios,
+  compareRatios,
+  divideRatios,
+  isTerminating,
+  lowestTerms,
+  multiplyRatios,
+  negateRatio,
+  ratio,
+  ratioToDecimal,
+  type Ratio,
+} from './ratio.js';
+import { readNumber, type NumberInput } from './read-number.js';
+
+/** A quantity as JSON: the exact digits (or `'a/b'` where no unit ends the digits) and the unit. */
+export interface QuantityJSON {
+  readonly value: string;
+  readonly unit: string;
+}
+
+/** What quantities of every dimension have in common. */
+export interface AnyQuantity {
+  readonly dimension: Dimension;
+  readonly si: Decimal;
+  isZero(): boolean;
+  isNegative(): boolean;
+  toJSON(): QuantityJSON;
+  toString(): string;
+}
+
+/**
+ * An immutable amount of one dimension, exact: sums, products and conversions never round, because
+ * the value is kept as a ratio of two decimals. Rounding happens where a decimal is read out
+ * (40 digits) or printed.
+ */
+export interface Quantity<D extends Dimension> extends AnyQuantity {
+  readonly dimension: D;
+  /** The value in SI units (m, m2, m3, kg, kg/m3, N, Pa, ratio, rad), to 40 digits. */
+  readonly si: Decimal;
+  /** The value in a unit of the same dimension, to 40 digits; exact where it ends within them. */
+  to(unit: UnitOf<D>): Decimal;
+  /** The value in a unit as a float: the border to bulk geometry. */
+  toNumber(unit: UnitOf<D>): number;
+  plus(other: Quantity<D>): Quantity<D>;
+  minus(other: Quantity<D>): Quantity<D>;
+  negated(): Quantity<D>;
+  abs(): Quantity<D>;
+  times(factor: NumberInput): Quantity<D>;
+  times<E extends Factor<D>>(factor: Quantity<E>): Quantity<Product<D, E>>;
+  dividedBy(divisor: NumberInput): Quantity<D>;
+  dividedBy(divisor: Quantity<D>): Decimal;
+  dividedBy<E extends Divisor<D>>(divisor: Quantity<E>): Quantity<Quotient<D, E>>;
+  compare(other: Quantity<D>): -1 | 0 | 1;
+  equals(other: Quantity<D>): boolean;
+}
+
+/** An exact length. */
+export type Length = Quantity<'length'>;
+/** An exact area. */
+export type Area = Quantity<'area'>;
+/** An exact volume. */
+export type Volume = Quantity<'volume'>;
+/** An exact mass. */
+export type Mass = Quantity<'mass'>;
+/** An exact density: mass over volume. */
+export type Density = Quantity<'density'>;
+/** An exact force. */
+export type Force = Quantity<'force'>;
+/** An exact pressure: force over area. */
+export type Pressure = Quantity<'pressure'>;
+/** An exact slope: rise over run. */
+export type Slope = Quantity<'slope'>;
+/** An exact angle. */
+export type Angle = Quantity<'angle'>;
+
+const BRAND = Symbol.for('settline.quantity');
+
+class ExactQuantity<D extends Dimension> implements Quantity<D> {
+  readonly dimension: D;
+  readonly si: Decimal;
+  readonly #exact: Ratio;
+
+  constructor(dimension: D, exact: Ratio) {
+    this.dimension = dimension;
+    this.si = ratioToDecimal(exact);
+    this.#exact = exact;
+    Object.freeze(this);
+  }
+
+  get [BRAND](): boolean {
+    return #exact in this;
+  }
+
+  static exactOf(quantity: AnyQuantity): Ratio {
+    if (#exact in quantity) return quantity.#exact;
+    // a quantity from another copy of the package: its JSON carries every digit
+    const { value, unit } = quantity.toJSON();
+    return inUnit(readNumber(value), entryOf(quantity.dimension, unit));
+  }
+
+  to(unit: UnitOf<D>): Decimal {
+    const { n, d } = entryOf(this.dimension, unit);
+    return Decimal40.div(this.#exact.n.times(d), this.#exact.d.times(n));
+  }
+
+  toNumber(unit: UnitOf<D>): number {
+    const value = this.to(unit).toNumber();
+    if (!Number.isFinite(value)) throw fault('OUT_OF_RANGE', 'too large for a float');
+    return value;
+  }
+
+  plus(other: Quantity<D>): Quantity<D> {
+    return new ExactQuantity(this.dimension, addRatios(this.#exact, this.#sameKind(other)));
+  }
+
+  minus(other: Quantity<D>): Quantity<D> {
+    const subtrahend = negateRatio(this.#sameKind(other));
+    return new ExactQuantity(this.dimension, addRatios(this.#exact, subtrahend));
+  }
+
+  negated(): Quantity<D> {
+    return new ExactQuantity(this.dimension, negateRatio(this.#exact));
+  }
+
+  abs(): Quantity<D> {
+    return this.isNegative() ? this.negated() : this;
+  }
+
+  times(factor: NumberInput): Quantity<D>;
+  times<E extends Factor<D>>(factor: Quantity<E>): Quantity<Product<D, E>>;
+  times(factor: NumberInput | AnyQuantity): AnyQuantity {
+    if (!isQuantity(factor)) {
+      return new ExactQuantity(this.dimension, multiplyRatios(this.#exact, readNumber(factor)));
+    }
+    const dimension = combined(PRODUCTS, this.dimension, factor.dimension);
+    if (dimension === undefined) throw noProduct(this.dimension, 'times', factor.dimension);
+    return new ExactQuantity(dimension, multiplyRatios(this.#exact, exactOf(factor)));
+  }
+
+  dividedBy(divisor: NumberInput): Quantity<D>;
+  dividedBy(divisor: Quantity<D>): Decimal;
+  dividedBy<E extends Divisor<D>>(divisor: Quantity<E>): Quantity<Quotient<D, E>>;
+  dividedBy(divisor: NumberInput | AnyQuantity): AnyQuantity | Decimal {
+    const by = isQuantity(divisor) ? exactOf(divisor) : readNumber(divisor);
+    if (by.n.isZero()) throw fault('DIVISION_BY_ZERO', `${this.dimension} divided by zero`);
+    const quotient = divideRatios(this.#exact, by);
+    if (!isQuantity(divisor)) return new ExactQuantity(this.dimension, quotient);
+    if (divisor.dimension === this.dimension) return ratioToDecimal(quotient);
+    const dimension = combined(QUOTIENTS, this.dimension, divisor.dimension);
+    if (dimension === undefined) throw noProduct(this.dimension, 'divided by', divisor.dimension);
+    return new ExactQuantity(dimension, quotient);
+  }
+
+  compare(other: Quantity<D>): -1 | 0 | 1 {
+    return compareRatios(this.#exact, this.#sameKind(other));
+  }
+
+  equals(other: Quantity<D>): boolean {
+    return this.compare(other) === 0;
+  }
+
+  isZero(): boolean {
+    return this.#exact.n.isZero();
+  }
+
+  isNegative(): boolean {
+    return this.#exact.n.isNegative() && !this.isZero();
+  }
+
+  toJSON(): QuantityJSON {
+    const { n, d } = this.#exact;
+    if (this.dimension !== 'angle' && d.eq(1)) {
+      return { value: digitsOf(n), unit: SI_UNIT[this.dimension] };
+    }
+    return shortestJSON(this.dimension, this.#exact);
+  }
+
+  toString(): string {
+    return `${this.si.toString()} ${SI_UNIT[this.dimension]}`;
+  }
+
+  [Symbol.for('nodejs.util.inspect.custom')](): string {
+    return `${this.dimension}(${this.toString()})`;
+  }
+
+  #sameKind(other: Quantity<D>): Ratio {
+    if (!isQuantity(other) || other.dimension !== this.dimension) {
+      const got = isQuantity(other) ? other.dimension : typeof other;
+      throw fault('DIMENSION_MISMATCH', `expected a ${this.dimension}, got ${got}`, {
+        expected: this.dimension,
+        got,
+      });
+    }
+    return exactOf(other);
+  }
+}
+
+/**
+ * True for a quantity of any dimension, also from another copy of the package.
+ *
+ * @example
+ * isQuantity(length('1 in')) //=> true
+ * isQuantity('1 in') //=> false
+ */
+export function isQuantity(value: unknown): value is AnyQuantity {
+  return typeof value === 'object' && value !== null && BRAND in value;
+}
+
+/** The exact ratio inside a quantity. Internal. */
+export function exactOf(quantity: AnyQuantity): Ratio {
+  return ExactQuantity.exactOf(quantity);
+}
+
+/** Makes a quantity from an exact value in SI units. Internal. */
+export function fromSI<D extends Dimension>(dimension: D, exact: Ratio): Quantity<D> {
+  return new ExactQuantity(dimension, exact);
+}
+
+/** Makes a quantity from an exact value in SI units. Internal. */
+export function fromSIDecimal<D extends Dimension>(dimension: D, si: Decimal): Quantity<D> {
+  return new ExactQuantity(dimension, ratio(new Wide(si)));
+}
+
+/** Makes a quantity from an exact value in a unit. Internal. */
+export function fromUnit<D extends Dimension>(
+  dimension: D,
+  value: Ratio,
+  unit: UnitOf<D>,
+): Quantity<D> {
+  return new ExactQuantity(dimension, inUnit(value, entryOf(dimension, unit)));
+}
+
+/** Finds a unit and makes sure that it is of the dimension. */
+export function entryOf(dimension: Dimension, unit: unknown): UnitEntry {
+  const entry = typeof unit === 'string' ? unitEntry(unit) : undefined;
+  if (entry === undefined) throw unknownUnit(dimension, unit);
+  if (entry.dimension !== dimension) {
+    throw fault(
+      'DIMENSION_MISMATCH',
+      `${entry.symbol} is a unit of ${entry.dimension}, not of ${dimension}`,
+      { expected: dimension, got: entry.dimension, unit: entry.symbol },
+    );
+  }
+  return entry;
+}
+
+function unknownUnit(dimension: Dimension, unit: unknown) {
+  const text = typeof unit === 'string' ? JSON.stringify(unit) : typeof unit;
+  const choices = unitsOf(dimension).join(', ');
+  if (typeof unit === 'string' && /^tons?$/i.test(unit)) {
+    return fault('UNIT_AMBIGUOUS', 'which ton? write t (tonne), ton-us or ton-uk', { unit });
+  }
+  return fault('UNIT_UNKNOWN', `${text} is no unit of ${dimension}; use one of ${choices}`, {
+    unit: text,
+    choices,
+  });
+}
+
+function inUnit(value: Ratio, entry: UnitEntry): Ratio {
+  return multiplyRatios(value, entry);
+}
+
+/** The first unit in which the digits end; a fraction in SI units where they end in none. */
+function shortestJSON(dimension: Dimension, exact: Ratio): QuantityJSON {
+  const units: readonly Unit[] =
+    dimension === 'angle' ? ['deg', 'rad', 'gon'] : [SI_UNIT[dimension], ...unitsOf(dimension)];
+  for (const unit of units) {
+    const { n, d } = unitEntryOrThrow(unit);
+    const terms = lowestTerms(divideRatios(exact, { n, d }));
+    if (isTerminating(terms.d)) return { value: decimalText(terms), unit };
+  }
+  const terms = lowestTerms(exact);
+  return { value: `${terms.n}/${terms.d}`, unit: SI_UNIT[dimension] };
+}
+
+function unitEntryOrThrow(unit: Unit): UnitEntry {
+  const entry = unitEntry(unit);
+  if (entry === undefined) throw fault('UNIT_UNKNOWN', `${unit} is no unit`);
+  return entry;
+}
+
+function decimalText({ n, d }: { n: bigint; d: bigint }): string {
+  return digitsOf(Wide.div(n.toString(), d.toString()));
+}
+
+/** All digits; with an exponent only where the zeros would not end. */
+function digitsOf(value: Decimal): string {
+  return Math.abs(value.e) > 300 ? value.toExponential() : value.toFixed();
+}
+
+function noProduct(first: Dimension, verb: string, second: Dimension) {
+  return fault('NO_KNOWN_PRODUCT', `${first} ${verb} ${second} is no quantity of the catalogue`, {
+    first,
+    second,
+  });
+}
+
+/** True for what {@link Quantity.times} takes as a plain number. */
+export function isNumberInput(value: unknown): value is NumberInput {
+  return typeof value === 'number' || typeof value === 'string' || isDecimal(value);
+}

@@ -1,0 +1,196 @@
+import {
+  digit,
+  fractionGlyph,
+  isHyphen,
+  isLetter,
+  isSlash,
+  skipSpaces,
+  subscript,
+  superscript,
+} from './characters.js';
+import { ONE, Wide } from './decimal.js';
+import { ratio, type Ratio } from './ratio.js';
+import { readingFault } from './reading-fault.js';
+
+/** A number as it stands in measurement text: whole, decimal, fraction or mixed. */
+export interface Amount {
+  readonly value: Ratio;
+  /** True for a whole number: only such may be followed by a smaller unit. */
+  readonly isWhole: boolean;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** How an amount may be written. */
+export interface AmountOptions {
+  readonly decimalComma?: boolean;
+  /** Largest denominator accepted. */
+  readonly finest: number;
+}
+
+/** True where an amount begins: a digit, a point with a digit, or a fraction glyph. */
+export function startsAmount(text: string, at: number, decimalComma = false): boolean {
+  if (digit(text, at) >= 0 || fractionGlyph(text, at) !== undefined || superscript(text, at) >= 0) {
+    return true;
+  }
+  return text[at] === (decimalComma ? ',' : '.');
+}
+
+/**
+ * Reads the amount that begins at `start`: `5`, `5.5`, `.5`, `1/2`, `½`, `5 1/2`, `5-1/2`, `5½`,
+ * `⁷⁄₁₆`. One pass, no regular expression.
+ */
+export function scanAmount(text: string, start: number, options: AmountOptions): Amount {
+  const leading = scanFraction(text, start, options);
+  if (leading !== undefined) {
+    refuseSecondNumber(text, leading.end);
+    return { value: fractionValue(leading), isWhole: false, start, end: leading.end };
+  }
+  const number = scanNumber(text, start, options.decimalComma === true);
+  const fraction = scanMixedPart(text, number.end, options);
+  if (fraction === undefined) {
+    const { value, isWhole, end } = number;
+    return { value: ratio(new Wide(value)), isWhole, start, end };
+  }
+  if (!number.isWhole) throw readingFault('DECIMAL_AND_FRACTION', text, fraction.start);
+  if (fraction.n >= fraction.d) throw readingFault('IMPROPER_MIXED', text, fraction.start);
+  refuseSecondNumber(text, fraction.end);
+  const n = new Wide(number.value).times(fraction.d).plus(fraction.n);
+  return { value: ratio(n, new Wide(fraction.d)), isWhole: false, start, end: fraction.end };
+}
+
+interface Fraction {
+  readonly n: number;
+  readonly d: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+function fractionValue({ n, d }: Fraction): Ratio {
+  return ratio(new Wide(n), d === 1 ? ONE : new Wide(d));
+}
+
+interface PlainNumber {
+  readonly value: string;
+  readonly isWhole: boolean;
+  readonly end: number;
+}
+
+function scanNumber(text: string, start: number, decimalComma: boolean): PlainNumber {
+  const point = decimalComma ? ',' : '.';
+  let end = skipDigits(text, start);
+  let value = text.slice(start, end);
+  let isWhole = true;
+  if (text[end] === point) {
+    const decimals = end + 1;
+    end = skipDigits(text, decimals);
+    if (end === decimals) throw readingFault('TRAILING_POINT', text, decimals - 1);
+    value += `.${text.slice(decimals, end)}`;
+    isWhole = false;
+  }
+  if (text[end] === point) throw readingFault('TWO_POINTS', text, end);
+  if (text[end] === ',' || text[end] === '.') throw readingFault('COMMA', text, end);
+  refuseExponent(text, end);
+  return { value, isWhole, end };
+}
+
+function refuseExponent(text: string, at: number): void {
+  if (text[at] !== 'e' && text[at] !== 'E') return;
+  const signed = text[at + 1] === '-' || text[at + 1] === '+' ? at + 2 : at + 1;
+  if (digit(text, signed) >= 0) throw readingFault('EXPONENT', text, at);
+}
+
+/** The fraction of a mixed number, after spaces, a tight hyphen or nothing. */
+function scanMixedPart(text: string, end: number, options: AmountOptions): Fraction | undefined {
+  const next = skipSpaces(text, end);
+  if (isHyphen(text, next)) return scanHyphenPart(text, end, next, options);
+  const fraction = scanFraction(text, next, options);
+  if (fraction !== undefined) return fraction;
+  if (digit(text, next) >= 0) throw readingFault('TWO_NUMBERS', text, next);
+  return undefined;
+}
+
+function scanHyphenPart(
+  text: string,
+  end: number,
+  hyphen: number,
+  options: AmountOptions,
+): Fraction | undefined {
+  if (isHyphen(text, hyphen + 1)) throw readingFault('DOUBLE_HYPHEN', text, hyphen + 1);
+  const next = skipSpaces(text, hyphen + 1);
+  const fraction = scanFraction(text, next, options);
+  const isTight = hyphen === end && next === hyphen + 1;
+  if (fraction !== undefined) {
+    if (!isTight) throw readingFault('HYPHEN_SIGN', text, hyphen);
+    return fraction;
+  }
+  if (digit(text, next) >= 0) throw readingFault('RANGE', text, hyphen);
+  return undefined;
+}
+
+function scanFraction(text: string, start: number, options: AmountOptions): Fraction | undefined {
+  const glyph = fractionGlyph(text, start);
+  if (glyph !== undefined) return { n: glyph[0], d: glyph[1], start, end: start + 1 };
+  if (superscript(text, start) >= 0) return scanRaisedFraction(text, start, options);
+  const slash = skipDigits(text, start);
+  if (slash === start || !isSlash(text, slash)) return undefined;
+  if (isLetter(text, slash + 1)) return undefined;
+  const end = skipDigits(text, slash + 1);
+  if (end === slash + 1 || text[end] === '.' || isSlash(text, end)) {
+    throw readingFault('MALFORMED_FRACTION', text, slash);
+  }
+  return checked(
+    text,
+    start,
+    slash,
+    text.slice(start, slash),
+    text.slice(slash + 1, end),
+    end,
+    options,
+  );
+}
+
+/** `⁷⁄₁₆`: raised digits, a slash, lowered or plain digits. */
+function scanRaisedFraction(text: string, start: number, options: AmountOptions): Fraction {
+  let at = start;
+  let n = '';
+  for (; superscript(text, at) >= 0; at += 1) n += `${superscript(text, at)}`;
+  if (!isSlash(text, at)) throw readingFault('SUPERSCRIPT', text, start);
+  const slash = at;
+  let d = '';
+  for (at += 1; subscript(text, at) >= 0 || digit(text, at) >= 0; at += 1) {
+    d += `${Math.max(subscript(text, at), digit(text, at))}`;
+  }
+  if (d === '') throw readingFault('MALFORMED_FRACTION', text, slash);
+  return checked(text, start, slash, n, d, at, options);
+}
+
+function checked(
+  text: string,
+  start: number,
+  slash: number,
+  upper: string,
+  lower: string,
+  end: number,
+  options: AmountOptions,
+): Fraction {
+  const n = Number(upper);
+  const d = Number(lower);
+  if (d === 0) throw readingFault('ZERO_DENOMINATOR', text, slash + 1);
+  if (d > options.finest) throw readingFault('DENOMINATOR', text, slash + 1);
+  if (!Number.isSafeInteger(n)) throw readingFault('OUT_OF_RANGE', text, start);
+  return { n, d, start, end };
+}
+
+function refuseSecondNumber(text: string, end: number): void {
+  const next = skipSpaces(text, end);
+  if (digit(text, next) >= 0 || fractionGlyph(text, next) !== undefined) {
+    throw readingFault('TWO_NUMBERS', text, next);
+  }
+}
+
+function skipDigits(text: string, start: number): number {
+  let at = start;
+  while (digit(text, at) >= 0) at += 1;
+  return at;
+}

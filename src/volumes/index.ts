@@ -1,0 +1,13 @@
+export {
+  soilFactors,
+  stateVolume,
+  toState,
+  type SoilFactors,
+  type SoilState,
+  type StateVolume,
+  type TabulatedSoilFactors,
+} from './state-volume.js';
+export { layerVolume } from './layer-volume.js';
+export { baseOrder, type BaseOrder } from './base-order.js';
+export { loads, type Loads } from './loads.js';
+export { wholePacks, type WholePacks } from './whole-packs.js';

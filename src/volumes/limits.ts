@@ -1,0 +1,25 @@
+import { area, density, length, mass, volume } from '../units/construct.js';
+
+/** A plan area: up to 10 km2. */
+export const AREA = Object.freeze({ sign: 'not-negative', most: area(1000, 'ha') } as const);
+
+/** A layer or a depth: up to 20 m. */
+export const LAYER = Object.freeze({ sign: 'not-negative', most: length(20, 'm') } as const);
+
+/** Weight of soil, stone or paving: up to 5 t/m3. */
+export const DENSITY = Object.freeze({ sign: 'positive', most: density(5, 't/m3') } as const);
+
+/** Weight of what is on a truck, its water included: up to 10 t/m3. */
+export const LOADED_DENSITY = Object.freeze({
+  sign: 'positive',
+  most: density(10, 't/m3'),
+} as const);
+
+/** A truck box: up to 1000 m3. */
+export const BOX = Object.freeze({ sign: 'positive', most: volume(1000, 'm3') } as const);
+
+/** A payload: up to 1000 t. */
+export const PAYLOAD = Object.freeze({ sign: 'positive', most: mass(1000, 't') } as const);
+
+/** Moisture of dry mass, waste, breakage: a fraction, not a percentage. */
+export const FRACTION = Object.freeze({ sign: 'not-negative', most: 1 } as const);

@@ -1,0 +1,229 @@
+// Rules of the house that a reader would otherwise have to watch over.
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join, relative, dirname } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import ts from 'typescript';
+import { ERROR_CODES, SOURCES } from 'settline';
+
+const root = join(import.meta.dirname, '..', '..');
+const src = join(root, 'src');
+
+function filesUnder(folder: string, ending: string): string[] {
+  return readdirSync(folder).flatMap((name) => {
+    const path = join(folder, name);
+    if (statSync(path).isDirectory()) return filesUnder(path, ending);
+    return name.endsWith(ending) ? [path] : [];
+  });
+}
+
+const files = filesUnder(src, '.ts').map((path) => ({
+  path: relative(src, path),
+  text: readFileSync(path, 'utf8'),
+}));
+const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as {
+  exports: Record<string, unknown>;
+  sideEffects: boolean;
+  dependencies: Record<string, string>;
+  engines: { node: string };
+};
+
+/** Folders by floor; the files beside them stand on the first floor. */
+const FLOORS: Readonly<Record<string, number>> = {
+  units: 1,
+  sources: 2,
+  'build-up': 3,
+  'string-line': 3,
+  stakes: 3,
+  grading: 3,
+  levelling: 3,
+  outline: 3,
+  volumes: 3,
+  materials: 3,
+  site: 3,
+  checks: 3,
+  structure: 3,
+  job: 4,
+};
+/** Files beside the folders, by floor. */
+const BESIDE: Readonly<Record<string, number>> = {
+  'errors.ts': 0,
+  'attempt.ts': 0.5,
+  'input.ts': 1.5,
+  'compaction-ratio.ts': 1.6,
+  'working.ts': 2.5,
+  'index.ts': 9,
+};
+/** Folders of one floor that may import each other, with a reason in the importing file. */
+const ALLOWED = new Set(['string-line build-up', 'string-line grading', 'volumes outline']);
+
+function floorOf(path: string): number {
+  const folder = path.includes('/') ? path.slice(0, path.indexOf('/')) : undefined;
+  const floor = folder === undefined ? BESIDE[path] : FLOORS[folder];
+  expect(floor, `${path} has no floor`).toBeDefined();
+  return floor ?? Number.NaN;
+}
+
+function importsOf(path: string, text: string): string[] {
+  return [...text.matchAll(/from '(\.[^']+)'/g)].map(([, to]) =>
+    relative(src, join(src, dirname(path), to ?? '')).replace(/\.js$/, '.ts'),
+  );
+}
+
+describe('imports run down the floors', () => {
+  test.each(files)('$path', ({ path, text }) => {
+    const folder = path.split('/')[0];
+    for (const target of importsOf(path, text)) {
+      const targetFolder = target.split('/')[0];
+      if (path.includes('/') && folder === targetFolder) continue;
+      if (ALLOWED.has(`${folder} ${targetFolder}`)) continue;
+      expect(floorOf(target), `${path} imports ${target}`).toBeLessThan(floorOf(path));
+    }
+  });
+});
+
+describe('every public function has a whole doc comment', () => {
+  const functions = publicFunctions();
+
+  test('there are some', () => {
+    expect(functions.length).toBeGreaterThan(35);
+  });
+
+  test.each(functions)('$name', ({ name, comment, file }) => {
+    expect(comment, `${name} in ${file} has no comment`).not.toBe('');
+    expect(comment, `${name} has no example`).toContain('@example');
+    const example = comment.slice(comment.indexOf('@example'));
+    expect(example, `the example of ${name} asserts nothing`).toContain('//=>');
+    for (const [, source] of comment.matchAll(/@source ([\w-]+)/g)) {
+      expect(SOURCES).toHaveProperty(source ?? '');
+    }
+    for (const [, code] of comment.matchAll(/`([A-Z][A-Z_]+[A-Z])`/g)) {
+      if (/^(?:JSON)$/.test(code ?? '')) continue;
+      expect(ERROR_CODES, `${name} names a code that does not exist`).toHaveProperty(code ?? '');
+    }
+  });
+});
+
+test('every error code is thrown somewhere, and every code thrown is listed', () => {
+  const thrown = new Set<string>();
+  for (const { path, text } of files) {
+    if (path === 'errors.ts') continue;
+    for (const [, code] of text.matchAll(/'([A-Z][A-Z_]+[A-Z])'/g)) thrown.add(code ?? '');
+    for (const [, code] of text.matchAll(/^ {2}([A-Z][A-Z_]+): '/gm)) thrown.add(code ?? '');
+  }
+  const unused = Object.keys(ERROR_CODES).filter((code) => !thrown.has(code));
+  expect(unused).toEqual([]);
+});
+
+test('every error code is documented', () => {
+  const page = readFileSync(join(root, 'docs', 'reference', 'error-codes.md'), 'utf8');
+  for (const [code, meaning] of Object.entries(ERROR_CODES)) {
+    expect(page.replace(/ +/g, ' ')).toContain(`| \`${code}\` | ${meaning} |`);
+  }
+});
+
+test('every source is used, or stands in a published check', () => {
+  const text = files
+    .filter(({ path }) => path !== 'sources/catalogue.ts')
+    .map((file) => file.text)
+    .join('\n');
+  const idle = Object.keys(SOURCES).filter(
+    (id) =>
+      !text.includes(`'${id}'`) && !text.includes(`@source ${id}`) && !text.includes(`\`${id}\``),
+  );
+  expect(idle).toEqual([]);
+});
+
+test('reference values are data in sources, not literals in formulas', () => {
+  for (const { path, text } of files) {
+    if (path.startsWith('sources/')) continue;
+    expect(text, path).not.toMatch(/\b(?:printed\()/);
+  }
+});
+
+describe('the package', () => {
+  const folders = readdirSync(src, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => `./${name}`)
+    .sort();
+
+  test('exports each concept folder, the root and its manifest', () => {
+    expect(Object.keys(manifest.exports).sort()).toEqual(
+      ['.', './package.json', ...folders].sort(),
+    );
+  });
+
+  test('is free of side effects and pins the engine', () => {
+    expect(manifest.sideEffects).toBe(false);
+    expect(manifest.engines.node).toBe('>=20.19');
+    expect(manifest.dependencies['convert-units']).toBe('3.0.0-beta.8');
+  });
+
+  test('has no clock, no randomness, no globals, no escape from the compiler', () => {
+    for (const { path, text } of files) {
+      const code = text.replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '');
+      expect(code, path).not.toMatch(
+        /\bas any\b|@ts-ignore|@ts-nocheck|Math\.random|Date\.now|new Date|\bIntl\b|localeCompare|toLocale|globalThis|export default|export \*/,
+      );
+    }
+  });
+
+  test('bulk geometry does not pull in decimals', () => {
+    for (const path of ['stakes/fit-line.ts']) {
+      const text = files.find((file) => file.path === path)?.text ?? '';
+      expect(importsOf(path, text)).toEqual(['errors.ts']);
+    }
+  });
+
+  test('only the job pulls in the schema package', () => {
+    for (const { path, text } of files) {
+      if (!path.startsWith('job/')) expect(text, path).not.toContain("'zod'");
+    }
+  });
+});
+
+test('no test is switched off or left alone', () => {
+  for (const path of filesUnder(join(root, 'tests'), '.test.ts')) {
+    const text = readFileSync(path, 'utf8');
+    expect(text, path).not.toMatch(
+      new RegExp(`\\b(?:test|it|describe)\\.(?:${'skip'}|${'only'}|${'todo'})\\b`),
+    );
+  }
+});
+
+interface PublicFunction {
+  readonly name: string;
+  readonly file: string;
+  readonly comment: string;
+}
+
+function publicFunctions(): PublicFunction[] {
+  const found: PublicFunction[] = [];
+  for (const { path, text } of files.filter((file) => /^[^/]+\/index\.ts$/.test(file.path))) {
+    const index = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+    for (const statement of index.statements) {
+      if (!ts.isExportDeclaration(statement) || statement.isTypeOnly) continue;
+      const clause = statement.exportClause;
+      if (clause === undefined || !ts.isNamedExports(clause)) continue;
+      const module = (statement.moduleSpecifier as ts.StringLiteral).text;
+      const target = join(dirname(path), module).replace(/\.js$/, '.ts');
+      for (const element of clause.elements) {
+        if (element.isTypeOnly) continue;
+        const comment = functionComment(target, element.name.text);
+        if (comment !== undefined) found.push({ name: element.name.text, file: target, comment });
+      }
+    }
+  }
+  return found;
+}
+
+/** The doc comment of a function; undefined for what is no function. */
+function functionComment(path: string, name: string): string | undefined {
+  const text = files.find((file) => file.path === path)?.text ?? '';
+  const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const declared = source.statements.filter(
+    (statement) => ts.isFunctionDeclaration(statement) && statement.name?.text === name,
+  );
+  const [first] = declared;
+  if (first === undefined) return undefined;
+  return text.slice(first.getFullStart(), first.getStart()).trim();
+}

@@ -1,0 +1,724 @@
+import { describe, expect, test } from 'vitest';
+import { isSettlineError, pathText, planJob, tryPlanJob, type ErrorCode } from 'settline';
+import type { JobInput } from 'settline/job';
+import { heronBendJob } from '../heron-bend.js';
+
+/** A job file as it comes from JSON: anything may stand anywhere. */
+type Loose = Record<string, unknown>;
+interface LooseJob extends Loose {
+  pavements: (Loose & { layers: Loose[]; outline: unknown; edges?: unknown })[];
+  stringLines: (Loose & { stakes: Loose[] })[];
+  base: Loose;
+  bedding: Loose;
+  paver: Loose;
+  soil: Loose;
+  truck: Loose;
+}
+
+interface Broken {
+  readonly name: string;
+  readonly break: (job: LooseJob) => unknown;
+  readonly path: string;
+  readonly code: ErrorCode;
+  readonly says: string;
+}
+
+const pavement = (job: LooseJob, index = 0) => job.pavements[index] ?? expect.unreachable();
+const layer = (job: LooseJob, index: number) => pavement(job).layers[index] ?? expect.unreachable();
+const line = (job: LooseJob, index = 0) => job.stringLines[index] ?? expect.unreachable();
+const stake = (job: LooseJob, index: number) => line(job).stakes[index] ?? expect.unreachable();
+const points = (job: LooseJob) => (pavement(job).outline as { points: unknown[] }).points;
+const set = (target: Loose, key: string, value: unknown) => {
+  target[key] = value;
+};
+const own = (target: object, key: string, value: unknown) => {
+  Object.defineProperty(target, key, { value, enumerable: true, configurable: true });
+};
+
+const BROKEN: readonly Broken[] = [
+  {
+    name: 'a thickness without a unit',
+    break: (job) => set(layer(job, 2), 'thickness', 10),
+    path: 'pavements[0].layers[2].thickness',
+    code: 'UNIT_MISSING',
+    says: '10 has no unit',
+  },
+  {
+    name: 'a thickness as bare text',
+    break: (job) => set(layer(job, 2), 'thickness', '10'),
+    path: 'pavements[0].layers[2].thickness',
+    code: 'UNIT_MISSING',
+    says: 'write a length such as "6 in"',
+  },
+  {
+    name: 'a negative thickness',
+    break: (job) => set(layer(job, 2), 'thickness', '-10 in'),
+    path: 'pavements[0].layers[2].thickness',
+    code: 'NOT_POSITIVE',
+    says: 'must be more than zero, got -10 in',
+  },
+  {
+    name: 'a thickness of zero',
+    break: (job) => set(layer(job, 0), 'thickness', '0 mm'),
+    path: 'pavements[0].layers[0].thickness',
+    code: 'NOT_POSITIVE',
+    says: 'more than zero',
+  },
+  {
+    name: 'a thickness a thousand times too large',
+    break: (job) => set(layer(job, 2), 'thickness', '250 m'),
+    path: 'pavements[0].layers[2].thickness',
+    code: 'OUT_OF_RANGE',
+    says: 'a slip of a digit or of a unit',
+  },
+  {
+    name: 'a thickness in pounds',
+    break: (job) => set(layer(job, 2), 'thickness', '10 lb'),
+    path: 'pavements[0].layers[2].thickness',
+    code: 'UNKNOWN_WORD',
+    says: 'a word that is no unit of length',
+  },
+  {
+    name: 'a thickness with two readings',
+    break: (job) => set(layer(job, 2), 'thickness', '5-6 in'),
+    path: 'pavements[0].layers[2].thickness',
+    code: 'RANGE',
+    says: 'range, subtraction or feet and inches?',
+  },
+  {
+    name: 'thirteen inches in a foot',
+    break: (job) => set(stake(job, 1), 'x', `5' 13"`),
+    path: 'stringLines[0].stakes[1].x',
+    code: 'MINOR_OVERFLOW',
+    says: 'reaches a whole larger unit',
+  },
+  {
+    name: 'a division by zero on the tape',
+    break: (job) => set(layer(job, 0), 'thickness', '2 3/0 in'),
+    path: 'pavements[0].layers[0].thickness',
+    code: 'ZERO_DENOMINATOR',
+    says: 'a fraction over zero',
+  },
+  {
+    name: 'null for a length',
+    break: (job) => set(job, 'stringHeight', null),
+    path: 'stringHeight',
+    code: 'WRONG_TYPE',
+    says: 'expected a length',
+  },
+  {
+    name: 'a list for a length',
+    break: (job) => set(job, 'stringHeight', ['12 in']),
+    path: 'stringHeight',
+    code: 'WRONG_TYPE',
+    says: 'got a list',
+  },
+  {
+    name: 'an empty text for a length',
+    break: (job) => set(job, 'stringHeight', ''),
+    path: 'stringHeight',
+    code: 'EMPTY',
+    says: 'nothing was typed',
+  },
+  {
+    name: 'NaN for a value',
+    break: (job) => set(job, 'stringHeight', { value: Number.NaN, unit: 'in' }),
+    path: 'stringHeight',
+    code: 'NOT_FINITE',
+    says: 'NaN is no number',
+  },
+  {
+    name: 'infinity for a value',
+    break: (job) => set(job, 'stringHeight', { value: Number.POSITIVE_INFINITY, unit: 'in' }),
+    path: 'stringHeight',
+    code: 'NOT_FINITE',
+    says: 'Infinity is no number',
+  },
+  {
+    name: 'the text NaN for a value',
+    break: (job) => set(job, 'stringHeight', { value: 'NaN', unit: 'in' }),
+    path: 'stringHeight',
+    code: 'NOT_A_NUMBER',
+    says: '"NaN" is no number',
+  },
+  {
+    name: 'a unit of another kind',
+    break: (job) => set(job, 'stringHeight', { value: 12, unit: 'ft2' }),
+    path: 'stringHeight',
+    code: 'DIMENSION_MISMATCH',
+    says: 'ft2 is a unit of area, not of length',
+  },
+  {
+    name: 'a unit that does not exist',
+    break: (job) => set(job, 'stringHeight', { value: 12, unit: 'cubits' }),
+    path: 'stringHeight',
+    code: 'UNIT_UNKNOWN',
+    says: 'use one of mm, cm, m',
+  },
+  {
+    name: 'a third key beside value and unit',
+    break: (job) => set(job, 'stringHeight', { value: 12, unit: 'in', about: 1 }),
+    path: 'stringHeight.about',
+    code: 'UNKNOWN_FIELD',
+    says: 'value and unit',
+  },
+  {
+    name: 'a negative string height',
+    break: (job) => set(job, 'stringHeight', '-12 in'),
+    path: 'stringHeight',
+    code: 'NEGATIVE',
+    says: 'must not be negative',
+  },
+  {
+    name: 'no string height',
+    break: (job) => delete job['stringHeight'],
+    path: 'stringHeight',
+    code: 'REQUIRED',
+    says: 'is missing: write a length',
+  },
+  {
+    name: 'no version',
+    break: (job) => delete job['version'],
+    path: 'version',
+    code: 'REQUIRED',
+    says: 'choose 1',
+  },
+  {
+    name: 'a version of the future',
+    break: (job) => set(job, 'version', 2),
+    path: 'version',
+    code: 'UNKNOWN_CHOICE',
+    says: '2 is not among: 1',
+  },
+  {
+    name: 'an unknown field at the top',
+    break: (job) => set(job, 'colour', 'red'),
+    path: 'colour',
+    code: 'UNKNOWN_FIELD',
+    says: 'this object takes version, name, stringHeight',
+  },
+  {
+    name: 'a misspelt field in a layer',
+    break: (job) => {
+      delete layer(job, 0)['thickness'];
+      set(layer(job, 0), 'thikness', '2 in');
+    },
+    path: 'pavements[0].layers[0].thikness',
+    code: 'UNKNOWN_FIELD',
+    says: 'this object takes kind, name, thickness, material',
+  },
+  {
+    name: 'a __proto__ key',
+    break: (job) => own(job, '__proto__', { polluted: true }),
+    path: '__proto__',
+    code: 'UNKNOWN_FIELD',
+    says: 'unknown field',
+  },
+  {
+    name: 'a constructor key in a stake',
+    break: (job) => own(stake(job, 0), 'constructor', { prototype: {} }),
+    path: 'stringLines[0].stakes[0].constructor',
+    code: 'UNKNOWN_FIELD',
+    says: 'unknown field',
+  },
+  {
+    name: 'a prototype key as the id of a pavement that is asked for',
+    break: (job) => set(line(job), 'pavement', '__proto__'),
+    path: 'stringLines[0].pavement',
+    code: 'UNKNOWN_ID',
+    says: 'there is drive, walk',
+  },
+  {
+    name: 'no pavements',
+    break: (job) => set(job, 'pavements', []),
+    path: 'pavements',
+    code: 'EMPTY_LIST',
+    says: 'the list is empty',
+  },
+  {
+    name: 'pavements that are no list',
+    break: (job) => set(job, 'pavements', { drive: {} }),
+    path: 'pavements',
+    code: 'WRONG_TYPE',
+    says: 'expected a list',
+  },
+  {
+    name: 'no layers',
+    break: (job) => set(pavement(job), 'layers', []),
+    path: 'pavements[0].layers',
+    code: 'EMPTY_LIST',
+    says: 'the list is empty',
+  },
+  {
+    name: 'no base',
+    break: (job) => pavement(job).layers.pop(),
+    path: 'pavements[0].layers',
+    code: 'REQUIRED',
+    says: 'no layer of kind base',
+  },
+  {
+    name: 'two pavers',
+    break: (job) => pavement(job).layers.unshift({ kind: 'paver', name: 'cap', thickness: '1 in' }),
+    path: 'pavements[0].layers',
+    code: 'DUPLICATE_LAYER',
+    says: '2 layers of kind paver',
+  },
+  {
+    name: 'layers upside down',
+    break: (job) => pavement(job).layers.reverse(),
+    path: 'pavements[0].layers[1].kind',
+    code: 'LAYER_ORDER',
+    says: 'layers run from the top down',
+  },
+  {
+    name: 'two layers of one name',
+    break: (job) => pavement(job).layers.push({ kind: 'base', thickness: '4 in' }),
+    path: 'pavements[0].layers[3].name',
+    code: 'DUPLICATE_LAYER',
+    says: 'give each its own name',
+  },
+  {
+    name: 'a layer of an unknown kind',
+    break: (job) => set(layer(job, 2), 'kind', 'gravel'),
+    path: 'pavements[0].layers[2].kind',
+    code: 'UNKNOWN_CHOICE',
+    says: '"gravel" is not among: paver, bedding, base, sub-base',
+  },
+  {
+    name: 'an unknown use',
+    break: (job) => set(pavement(job), 'use', 'runway'),
+    path: 'pavements[0].use',
+    code: 'UNKNOWN_CHOICE',
+    says: 'residential-driveway',
+  },
+  {
+    name: 'no subgrade',
+    break: (job) => delete pavement(job)['subgrade'],
+    path: 'pavements[0].subgrade',
+    code: 'REQUIRED',
+    says: 'choose well-drained, clay, wet-or-weak',
+  },
+  {
+    name: 'frost as text',
+    break: (job) => set(pavement(job), 'frost', 'yes'),
+    path: 'pavements[0].frost',
+    code: 'WRONG_TYPE',
+    says: 'expected true or false, got "yes"',
+  },
+  {
+    name: 'an outline that crosses itself',
+    break: (job) => {
+      const [a, b, c, d] = points(job);
+      points(job).splice(0, 4, a, c, b, d);
+    },
+    path: 'pavements[0].outline.points',
+    code: 'SELF_INTERSECTION',
+    says: 'edge 0 and edge 2 cross or touch',
+  },
+  {
+    name: 'an outline of two points',
+    break: (job) => points(job).splice(2),
+    path: 'pavements[0].outline.points',
+    code: 'TOO_FEW_POINTS',
+    says: 'three points or more, got 2',
+  },
+  {
+    name: 'an outline on one line',
+    break: (job) => points(job).splice(0, 4, [0, 0], [1, 1], [2, 2]),
+    path: 'pavements[0].outline.points',
+    code: 'ZERO_AREA',
+    says: 'encloses nothing',
+  },
+  {
+    name: 'a point given twice',
+    break: (job) => points(job).splice(1, 0, [0, 0]),
+    path: 'pavements[0].outline.points',
+    code: 'POINTS_COINCIDE',
+    says: 'points 0 and 1 are the same',
+  },
+  {
+    name: 'an outline without a unit',
+    break: (job) => delete (pavement(job).outline as Loose)['unit'],
+    path: 'pavements[0].outline.unit',
+    code: 'UNIT_MISSING',
+    says: 'name the unit of the points',
+  },
+  {
+    name: 'an outline in pounds',
+    break: (job) => set(pavement(job).outline as Loose, 'unit', 'lb'),
+    path: 'pavements[0].outline.points[0][0]',
+    code: 'DIMENSION_MISMATCH',
+    says: 'lb is a unit of mass',
+  },
+  {
+    name: 'a point of three coordinates',
+    break: (job) => points(job).splice(0, 1, [0, 0, 0]),
+    path: 'pavements[0].outline.points[0]',
+    code: 'WRONG_TYPE',
+    says: 'expected a point [x, y]',
+  },
+  {
+    name: 'a coordinate that is null',
+    break: (job) => points(job).splice(0, 1, [0, null]),
+    path: 'pavements[0].outline.points[0][1]',
+    code: 'WRONG_TYPE',
+    says: 'expected a number',
+  },
+  {
+    name: 'a coordinate of absurd size',
+    break: (job) => points(job).splice(0, 1, [0, 1e30]),
+    path: 'pavements[0].outline.points[0][1]',
+    code: 'OUT_OF_RANGE',
+    says: 'a slip',
+  },
+  {
+    name: 'no outline',
+    break: (job) => delete (pavement(job) as Loose)['outline'],
+    path: 'pavements[0].outline',
+    code: 'REQUIRED',
+    says: 'is missing: write { "unit"',
+  },
+  {
+    name: 'too few edges',
+    break: (job) => set(pavement(job), 'edges', ['open', 'building']),
+    path: 'pavements[0].edges',
+    code: 'EDGE_COUNT',
+    says: '2 edges listed for an outline of 4',
+  },
+  {
+    name: 'an unknown kind of edge',
+    break: (job) => set(pavement(job), 'edges', ['open', 'open', 'open', 'wall']),
+    path: 'pavements[0].edges[3]',
+    code: 'UNKNOWN_CHOICE',
+    says: 'open, restrained, building',
+  },
+  {
+    name: 'a notch that the dig swallows',
+    break: (job) => {
+      const notch = [
+        [0, 0],
+        [36, 0],
+        [36, 14],
+        [20, 14],
+        [20, 13.5],
+        [19, 13.5],
+        [19, 14],
+        [0, 14],
+      ];
+      points(job).splice(0, 4, ...notch);
+      delete pavement(job).edges;
+    },
+    path: 'pavements[0].outline',
+    code: 'EDGE_VANISHES',
+    says: 'vanishes when the outline is widened',
+  },
+  {
+    name: 'old paving of an unknown kind',
+    break: (job) => set(pavement(job), 'oldSurface', { material: 'brick', thickness: '2 in' }),
+    path: 'pavements[0].oldSurface.material',
+    code: 'UNKNOWN_CHOICE',
+    says: 'asphalt, concrete',
+  },
+  {
+    name: 'old paving without a thickness',
+    break: (job) => set(pavement(job), 'oldSurface', { material: 'asphalt' }),
+    path: 'pavements[0].oldSurface.thickness',
+    code: 'REQUIRED',
+    says: 'is missing',
+  },
+  {
+    name: 'a fall without a form',
+    break: (job) => set(job, 'minimumFall', 2),
+    path: 'minimumFall',
+    code: 'UNIT_MISSING',
+    says: 'write a slope such as "2%"',
+  },
+  {
+    name: 'a ratio that can be read both ways',
+    break: (job) => set(job, 'minimumFall', '2:48'),
+    path: 'minimumFall',
+    code: 'SLOPE_AMBIGUOUS',
+    says: 'neither side is 1',
+  },
+  {
+    name: 'the same pavement twice',
+    break: (job) => set(pavement(job, 1), 'id', 'drive'),
+    path: 'pavements[1].id',
+    code: 'DUPLICATE_ID',
+    says: 'stands twice',
+  },
+  {
+    name: 'the same stake twice on a string',
+    break: (job) => set(stake(job, 1), 'id', 'S1'),
+    path: 'stringLines[0].stakes[1].id',
+    code: 'DUPLICATE_ID',
+    says: 'the stake "S1" stands twice',
+  },
+  {
+    name: 'the same stake on two strings',
+    break: (job) => set(line(job, 1).stakes[0] ?? {}, 'id', 'S1'),
+    path: 'stringLines[1].stakes[0].id',
+    code: 'DUPLICATE_ID',
+    says: 'the stake "S1" stands twice',
+  },
+  {
+    name: 'a string of no length',
+    break: (job) => {
+      line(job).stakes = [stake(job, 0), stake(job, 1), { ...stake(job, 0), id: 'S9' }];
+    },
+    path: 'stringLines[0].stakes',
+    code: 'ENDS_COINCIDE',
+    says: 'begins and ends at the same place',
+  },
+  {
+    name: 'two neighbours on one spot',
+    break: (job) => set(stake(job, 2), 'x', '12 ft'),
+    path: 'stringLines[0].stakes[2]',
+    code: 'POINTS_COINCIDE',
+    says: 'stands where the one before it stands',
+  },
+  {
+    name: 'a string on one stake',
+    break: (job) => line(job).stakes.splice(1),
+    path: 'stringLines[0].stakes',
+    code: 'TOO_FEW_STAKES',
+    says: 'two stakes or more',
+  },
+  {
+    name: 'a string for a pavement that is not there',
+    break: (job) => set(line(job), 'pavement', 'patio'),
+    path: 'stringLines[0].pavement',
+    code: 'UNKNOWN_ID',
+    says: 'there is no pavement "patio"; there is drive, walk',
+  },
+  {
+    name: 'stakes that stand in a square',
+    break: (job) => {
+      line(job, 2).stakes = [
+        { id: 'W1', x: '10 ft', y: '30 ft' },
+        { id: 'W2', x: '11 ft', y: '30 ft' },
+        { id: 'W3', x: '11 ft', y: '31 ft' },
+        { id: 'W4', x: '10 ft', y: '31 ft' },
+      ];
+    },
+    path: 'stringLines[2].stakes',
+    code: 'DIRECTION_UNDEFINED',
+    says: 'spread alike in every direction',
+  },
+  {
+    name: 'an id that is a number',
+    break: (job) => set(stake(job, 0), 'id', 7),
+    path: 'stringLines[0].stakes[0].id',
+    code: 'WRONG_TYPE',
+    says: 'expected text, got 7',
+  },
+  {
+    name: 'an id of spaces',
+    break: (job) => set(stake(job, 0), 'id', '  '),
+    path: 'stringLines[0].stakes[0].id',
+    code: 'EMPTY',
+    says: 'the text is empty',
+  },
+  {
+    name: 'a name with a line break',
+    break: (job) => set(job, 'name', 'a\nb'),
+    path: 'name',
+    code: 'BAD_CHARACTER',
+    says: 'line breaks',
+  },
+  {
+    name: 'a name without end',
+    break: (job) => set(job, 'name', 'x'.repeat(100)),
+    path: 'name',
+    code: 'TOO_LONG',
+    says: 'more than 60 characters',
+  },
+  {
+    name: 'a ratio the wrong way up',
+    break: (job) => set(job.base, 'compactedPerLoose', 1.25),
+    path: 'base.compactedPerLoose',
+    code: 'RATIO_OUT_OF_RANGE',
+    says: 'is it loose per compacted?',
+  },
+  {
+    name: 'moisture in percent',
+    break: (job) => set(job.base, 'moisture', 5),
+    path: 'base.moisture',
+    code: 'OUT_OF_RANGE',
+    says: 'at most 1, got 5',
+  },
+  {
+    name: 'waste below zero',
+    break: (job) => set(job.bedding, 'waste', -0.1),
+    path: 'bedding.waste',
+    code: 'NEGATIVE',
+    says: 'must not be negative',
+  },
+  {
+    name: 'moisture as words',
+    break: (job) => set(job.base, 'moisture', 'damp'),
+    path: 'base.moisture',
+    code: 'NOT_A_NUMBER',
+    says: '"damp" is no number',
+  },
+  {
+    name: 'a lift too thin to count',
+    break: (job) => set(job.base, 'maxLift', '0.01 mm'),
+    path: 'base.maxLift',
+    code: 'OUT_OF_RANGE',
+    says: 'lifts: a slip',
+  },
+  {
+    name: 'a density without a unit',
+    break: (job) => set(job.soil, 'bankDensity', 3200),
+    path: 'soil.bankDensity',
+    code: 'UNIT_MISSING',
+    says: 'write a density such as',
+  },
+  {
+    name: 'a swell factor of thirty',
+    break: (job) => set(job.soil, 'loosePerBank', 30),
+    path: 'soil.loosePerBank',
+    code: 'OUT_OF_RANGE',
+    says: 'between 0.9 and 3, got 30',
+  },
+  {
+    name: 'a truck in bare tons',
+    break: (job) => set(job.truck, 'payload', '12 tons'),
+    path: 'truck.payload',
+    code: 'UNIT_AMBIGUOUS',
+    says: 't (tonne), ton-us or ton-uk',
+  },
+  {
+    name: 'a truck that holds nothing',
+    break: (job) => set(job.truck, 'boxVolume', '0 yd3'),
+    path: 'truck.boxVolume',
+    code: 'NOT_POSITIVE',
+    says: 'more than zero',
+  },
+  {
+    name: 'no truck',
+    break: (job) => delete (job as Loose)['truck'],
+    path: 'truck',
+    code: 'REQUIRED',
+    says: 'expected an object',
+  },
+  {
+    name: 'a joint as wide as a paver',
+    break: (job) => set(job.paver, 'joint', '9 in'),
+    path: 'paver.joint',
+    code: 'OUT_OF_RANGE',
+    says: 'a slip',
+  },
+];
+
+function broken(how: (job: LooseJob) => unknown): JobInput {
+  const job = heronBendJob() as unknown as LooseJob;
+  how(job);
+  return job as unknown as JobInput;
+}
+
+test('there are more than forty broken jobs', () => {
+  expect(BROKEN.length).toBeGreaterThan(70);
+});
+
+describe('a broken job is refused in words that help', () => {
+  test.each(BROKEN)('$name', ({ break: how, path, code, says }) => {
+    const outcome = tryPlanJob(broken(how));
+    expect(outcome.ok).toBe(false);
+    if (outcome.ok) return;
+    const found = outcome.errors.map((issue) => ({ ...issue, at: pathText(issue.path) }));
+    const wanted = found.find((issue) => issue.at === path || issue.at.endsWith(`["${path}"]`));
+    expect(wanted, JSON.stringify(found)).toMatchObject({ code });
+    expect(wanted?.message).toContain(says);
+    expect(Object.getPrototypeOf({})).not.toHaveProperty('polluted');
+  });
+
+  test.each([
+    undefined,
+    null,
+    5,
+    'text',
+    '{"version":1}',
+    [],
+    true,
+    Number.NaN,
+    new Map(),
+    () => 1,
+    Symbol('job'),
+    10n,
+    { toString: 5 },
+    Object.create(null),
+  ])('%o is no job', (input) => {
+    let caught: unknown;
+    try {
+      planJob(input as JobInput);
+    } catch (error) {
+      caught = error;
+    }
+    expect(isSettlineError(caught)).toBe(true);
+    if (isSettlineError(caught)) expect(caught.code).toBe('JOB_INVALID');
+  });
+});
+
+test('all faults come at once, each with path, code, words and params', () => {
+  const outcome = tryPlanJob(
+    broken((job) => {
+      set(layer(job, 0), 'thickness', 2);
+      set(stake(job, 0), 'x', 'here');
+      set(job, 'colour', 'red');
+      set(job.truck, 'payload', '12 tons');
+    }),
+  );
+  expect(outcome.ok).toBe(false);
+  if (outcome.ok) return;
+  expect(outcome.errors.map(({ path, code }) => `${pathText(path)} ${code}`).sort()).toEqual([
+    'colour UNKNOWN_FIELD',
+    'pavements[0].layers[0].thickness UNIT_MISSING',
+    'stringLines[0].stakes[0].x UNKNOWN_WORD',
+    'truck.payload UNIT_AMBIGUOUS',
+  ]);
+});
+
+test('the thrown error carries code, first path and a line for each fault', () => {
+  try {
+    planJob(broken((job) => set(layer(job, 0), 'thickness', 2)));
+    expect.unreachable();
+  } catch (error) {
+    if (!isSettlineError(error)) throw error;
+    expect(error.name).toBe('SettlineError');
+    expect(error.code).toBe('JOB_INVALID');
+    expect(error.path).toEqual(['pavements', 0, 'layers', 0, 'thickness']);
+    expect(error.message).toMatch(/^pavements\[0\]\.layers\[0\]\.thickness: 2 has no unit/);
+  }
+});
+
+test('each field of the built-in job, taken out or replaced, plans or is refused: nothing else', () => {
+  const junk = [undefined, null, '', 'x', -1, Number.NaN, [], {}, true, '-1 in', { value: 1 }];
+  const visit = (value: unknown, path: (string | number)[], found: (string | number)[][]) => {
+    found.push(path);
+    if (typeof value !== 'object' || value === null) return;
+    for (const [key, part] of Object.entries(value)) {
+      visit(part, [...path, Array.isArray(value) ? Number(key) : key], found);
+    }
+  };
+  const paths: (string | number)[][] = [];
+  visit(heronBendJob(), [], paths);
+  let refused = 0;
+  for (const path of paths.slice(1)) {
+    for (const value of junk) {
+      const job = heronBendJob() as unknown as Loose;
+      let target: Loose = job;
+      for (const step of path.slice(0, -1)) target = target[step] as Loose;
+      target[path.at(-1) as string] = value;
+      const outcome = tryPlanJob(job as unknown as JobInput);
+      if (outcome.ok) continue;
+      refused += 1;
+      for (const issue of outcome.errors) {
+        expect(issue.message.length, pathText(issue.path)).toBeGreaterThan(5);
+        expect(Array.isArray(issue.path)).toBe(true);
+      }
+    }
+  }
+  expect(refused).toBeGreaterThan(1000);
+});

@@ -1,0 +1,245 @@
+import { describe, expect, test } from 'vitest';
+import { outlineArea, widenOutline, type OutlineInput } from 'settline/outline';
+import { length } from 'settline/units';
+import { contains } from '../../src/outline/contains.js';
+import { Decimal40 } from '../../src/units/decimal.js';
+import { expectFault, faultsOf } from '../faults.js';
+
+const feet = (...points: (readonly [number, number])[]): OutlineInput => ({ unit: 'ft', points });
+const drive = feet([0, 0], [36, 0], [36, 14], [0, 14]);
+const lShape = feet([0, 0], [9, 0], [9, 4], [5, 4], [5, 7], [0, 7]);
+
+describe('outlineArea', () => {
+  test('is exact, either way round', () => {
+    const { area, perimeter, centroid, orientation } = outlineArea({ outline: drive });
+    expect(area.to('ft2').toString()).toBe('504');
+    expect(perimeter.to('ft').toString()).toBe('100');
+    expect([centroid.x.to('ft').toString(), centroid.y.to('ft').toString()]).toEqual(['18', '7']);
+    expect(orientation).toBe('counter-clockwise');
+    const back = outlineArea({ outline: feet([0, 14], [36, 14], [36, 0], [0, 0]) });
+    expect(back.area.equals(area)).toBe(true);
+    expect(back.orientation).toBe('clockwise');
+    expect(back.centroid.x.to('ft').toString()).toBe('18');
+  });
+
+  test('takes points as lengths, and a repeated first point', () => {
+    const corner = (x: string, y: string) => ({ x, y });
+    const { area } = outlineArea({
+      outline: [
+        corner('0 in', '0 m'),
+        corner('36 ft', '0 m'),
+        corner('12 yd', '168 in'),
+        corner('0 m', '14 ft'),
+        corner('0 m', '0 ft'),
+      ],
+    });
+    expect(area.to('ft2').toString()).toBe('504');
+  });
+
+  test('large coordinates lose no digits', () => {
+    const shift = ([x, y]: readonly [number, number]) =>
+      [`${500_000 + x}.123456789`, `${4_500_000 + y}.987654321`] as const;
+    const far = outlineArea({
+      outline: {
+        unit: 'm',
+        points: [
+          shift([0, 0]),
+          shift([9, 0]),
+          shift([9, 4]),
+          shift([5, 4]),
+          shift([5, 7]),
+          shift([0, 7]),
+        ],
+      },
+    });
+    expect(far.area.to('m2').toString()).toBe('51');
+    expect(far.centroid.x.minus(length('500000.123456789', 'm')).to('m').toFixed(12)).toBe(
+      '3.911764705882',
+    );
+  });
+
+  test('working', () => {
+    expect(outlineArea({ outline: drive }).working[0]?.result.value).toEqual(
+      outlineArea({ outline: drive }).area,
+    );
+  });
+});
+
+describe('widenOutline', () => {
+  test('mitred: A + P d + d^2 sum(tan(turn / 2))', () => {
+    const { area, outline } = widenOutline({ outline: drive, by: '1 ft' });
+    expect(area.to('ft2').toString()).toBe(`${504 + 100 + 4}`);
+    expect(
+      outline.map(({ x, y }) => [x, y].map((one) => one.to('ft').toString()).join(' ')),
+    ).toEqual(['-1 -1', '37 -1', '37 15', '-1 15']);
+    // five turns left, one right: 4 tan(45)
+    expect(widenOutline({ outline: lShape, by: '1 ft' }).area.to('ft2').toString()).toBe(
+      `${51 + 32 + 4}`,
+    );
+  });
+
+  test('each edge by its own distance', () => {
+    const perEdge = ['12 in', '12 in', '12 in', '0 in'];
+    expect(widenOutline({ outline: drive, perEdge }).area.to('ft2').toString()).toBe('592');
+    const clockwise = feet([0, 14], [36, 14], [36, 0], [0, 0]);
+    // edges: north, east, south, west
+    expect(widenOutline({ outline: clockwise, perEdge }).area.to('ft2').toString()).toBe('592');
+  });
+
+  test('edges in one line with different distances get a step', () => {
+    const split = feet([0, 0], [10, 0], [10, 5], [4, 5], [0, 5]);
+    const { area, outline } = widenOutline({
+      outline: split,
+      perEdge: ['0 ft', '0 ft', '1 ft', '0 ft', '0 ft'],
+    });
+    expect(area.to('ft2').toString()).toBe('56');
+    expect(outline).toHaveLength(6);
+    const same = widenOutline({ outline: split, by: '1 ft' });
+    expect(same.outline).toHaveLength(5);
+  });
+
+  test('by nothing is the same area', () => {
+    expect(widenOutline({ outline: lShape, by: '0 m' }).area.to('ft2').toString()).toBe('51');
+  });
+
+  test.each([
+    [() => widenOutline({ outline: drive }), 'REQUIRED'],
+    [() => widenOutline({ outline: drive, by: '-1 ft' }), 'NEGATIVE'],
+    [() => widenOutline({ outline: drive, by: '1 km' }), 'OUT_OF_RANGE'],
+    [() => widenOutline({ outline: drive, perEdge: ['1 ft'] }), 'EDGE_COUNT'],
+    [
+      () => widenOutline({ outline: drive, perEdge: ['1 ft', '1 ft', '1 ft', 5 as never] }),
+      'UNIT_MISSING',
+    ],
+    // a slot 1 ft wide and 5 ft deep, widened by 2 ft
+    [
+      () =>
+        widenOutline({
+          outline: feet([0, 0], [10, 0], [10, 10], [6, 10], [6, 5], [5, 5], [5, 10], [0, 10]),
+          by: '2 ft',
+        }),
+      'EDGE_VANISHES',
+    ],
+    // a wide mouth that closes on itself: two prongs pointing at each other
+    [
+      () =>
+        widenOutline({
+          outline: feet(
+            [0, 0],
+            [20, 0],
+            [20, 10],
+            [10.5, 10],
+            [10.5, 9],
+            [18, 9],
+            [18, 2],
+            [2, 2],
+            [2, 9],
+            [9.5, 9],
+            [9.5, 10],
+            [0, 10],
+          ),
+          by: '0.6 ft',
+        }),
+      'SELF_INTERSECTION',
+    ],
+  ] as const)('refuses %s', (run, code) => {
+    expectFault(run, code);
+  });
+});
+
+describe('outlines that are none', () => {
+  test.each([
+    [feet([0, 0], [1, 0]), 'TOO_FEW_POINTS'],
+    [feet([0, 0], [1, 1], [2, 2], [3, 3]), 'ZERO_AREA'],
+    [feet([0, 0], [2, 2], [2, 0], [0, 2]), 'SELF_INTERSECTION'],
+    // touches its own edge at a corner
+    [feet([0, 0], [4, 0], [4, 4], [2, 0], [0, 4]), 'SELF_INTERSECTION'],
+    // runs back over itself
+    [feet([0, 0], [4, 0], [2, 0], [2, 3]), 'SELF_INTERSECTION'],
+    // touches at a point shared by two corners
+    [feet([0, 0], [2, 2], [4, 0], [4, 4], [2, 2], [0, 4]), 'SELF_INTERSECTION'],
+    [feet([0, 0], [0, 0], [1, 0], [1, 1]), 'POINTS_COINCIDE'],
+    [feet(), 'EMPTY_LIST'],
+    [feet([0, 0], [1, Number.NaN], [1, 1]), 'NOT_FINITE'],
+    [
+      {
+        unit: 'kg',
+        points: [
+          [0, 0],
+          [1, 0],
+          [1, 1],
+        ],
+      } as never,
+      'DIMENSION_MISMATCH',
+    ],
+    [{ unit: 5, points: [] } as never, 'WRONG_TYPE'],
+    [{ points: [] } as never, 'UNIT_MISSING'],
+    ['outline' as never, 'WRONG_TYPE'],
+    [undefined as never, 'REQUIRED'],
+    [[{ x: '0 m', y: '0 m' }, { x: '1 m' }] as never, 'REQUIRED'],
+    [
+      { unit: 'm', points: Array.from({ length: 1001 }, (_, i) => [i, i * i]) } as never,
+      'CAPACITY_EXCEEDED',
+    ],
+  ] as const)('%j', (outline, code) => {
+    expectFault(() => outlineArea({ outline }), code);
+  });
+
+  test('the two edges that cross are named', () => {
+    const [issue] = faultsOf(() =>
+      outlineArea({ outline: feet([0, 0], [5, 0], [5, 5], [2, 5], [2, -1], [0, 4]) }),
+    );
+    expect(issue?.params).toEqual({ first: 0, second: 3 });
+  });
+
+  test('near misses are no crossing: exact arithmetic decides', () => {
+    const tiny = '0.00000000000000000001';
+    const outline = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [4, 0],
+        [4, 4],
+        [2, tiny],
+        [0, 4],
+      ],
+    } as const;
+    expect(outlineArea({ outline }).area.to('m2').toFixed(6)).toBe('8.000000');
+    const touching = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [4, 0],
+        [4, 4],
+        [2, 0],
+        [0, 4],
+      ],
+    } as const;
+    expectFault(() => outlineArea({ outline: touching }), 'SELF_INTERSECTION');
+  });
+});
+
+test('contains tells inside, outside and on the edge', () => {
+  const at = (x: number | string, y: number | string) => ({
+    x: new Decimal40(x),
+    y: new Decimal40(y),
+  });
+  const ell = [at(0, 0), at(9, 0), at(9, 4), at(5, 4), at(5, 7), at(0, 7)];
+  for (const [x, y, inside] of [
+    [1, 1, true],
+    [6, 5, false],
+    [5, 5, true],
+    [9, 2, true],
+    [0, 0, true],
+    [-1, 0, false],
+    [10, 4, false],
+    [3, 4, true],
+    [-1, 4, false],
+    [7, 4, true],
+    ['7', '4.00000000000000000000001', false],
+    [4, 7.1, false],
+  ] as const) {
+    expect(contains(ell, at(x, y)), `${x} ${y}`).toBe(inside);
+    expect(contains([...ell].reverse(), at(x, y)), `${x} ${y} reversed`).toBe(inside);
+  }
+});

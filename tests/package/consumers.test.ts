@@ -1,0 +1,152 @@
+import { execFileSync } from 'node:child_process';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'esbuild';
+import { gzipSync } from 'node:zlib';
+import { describe, expect, inject, test } from 'vitest';
+
+const consumer = inject('consumer');
+const tarball = inject('tarball');
+const root = join(import.meta.dirname, '..', '..');
+const bin = (name: string) => join(root, 'node_modules', '.bin', name);
+
+function run(command: string, args: readonly string[], cwd = consumer): string {
+  try {
+    return execFileSync(command, [...args], {
+      cwd,
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+  } catch (error) {
+    const { stdout, stderr } = error as { stdout: string; stderr: string };
+    throw new Error(`${command} ${args.join(' ')}\n${stdout}\n${stderr}`, { cause: error });
+  }
+}
+
+describe('fresh consumers of the packed tarball', () => {
+  test('an ES module', () => {
+    const { total } = JSON.parse(run('node', ['esm.mjs'])) as { total: string };
+    expect(total).toBe('13.375');
+  });
+
+  test('CommonJS, beside the ES module copy', () => {
+    const { total } = JSON.parse(run('node', ['cjs.cjs'])) as { total: string };
+    expect(total).toBe('13.375');
+  });
+
+  test.each([
+    ['node16', 'node16'],
+    ['esnext', 'bundler'],
+  ])('strict TypeScript, module %s, resolution %s', (module, moduleResolution) => {
+    writeFileSync(
+      join(consumer, 'tsconfig.json'),
+      JSON.stringify({
+        compilerOptions: {
+          module,
+          moduleResolution,
+          target: 'es2022',
+          strict: true,
+          exactOptionalPropertyTypes: true,
+          noUncheckedIndexedAccess: true,
+          skipLibCheck: false,
+          types: [],
+          noEmit: true,
+        },
+        files: ['strict.ts'],
+      }),
+    );
+    expect(run(bin('tsc'), ['-p', 'tsconfig.json'])).toBe('');
+  });
+
+  test('the example prints the same sheet as in the repository', () => {
+    const script = readFileSync(join(root, 'examples', 'job-sheet.mjs'), 'utf8');
+    writeFileSync(join(consumer, 'job-sheet.mjs'), script);
+    const sheet = run('node', ['job-sheet.mjs']);
+    expect(sheet).toContain('subgrade: dig to');
+    expect(run('node', ['job-sheet.mjs', '--metric'])).toContain('10.973 m');
+    expect(run('node', ['job-sheet.mjs', '--working'])).toContain('D = t1 + t2 + t3');
+    expect(sheet).toBe(run('node', [join(root, 'examples', 'job-sheet.mjs')], root));
+  });
+});
+
+describe('bundled', () => {
+  const bundle = async (code: string) => {
+    const result = await build({
+      stdin: { contents: code, resolveDir: consumer, loader: 'js' },
+      bundle: true,
+      minify: true,
+      write: false,
+      format: 'esm',
+      platform: 'browser',
+      logLevel: 'silent',
+    });
+    const text = result.outputFiles[0].text;
+    return { text, gzip: gzipSync(text).length };
+  };
+
+  test('bulk geometry comes without decimals, units or schema', async () => {
+    const { text, gzip } = await bundle(
+      "import { fitLine } from 'settline/stakes'; console.log(fitLine([[0, 0], [1, 0]]).rms);",
+    );
+    expect(text).not.toMatch(/Decimal|toAnchor|to_anchor|ZodError/i);
+    expect(gzip).toBeLessThan(6_000);
+  });
+
+  test('units come without the schema', async () => {
+    const { text, gzip } = await bundle(
+      "import { length } from 'settline/units'; console.log(length('1 in').to('mm'));",
+    );
+    expect(text).not.toMatch(/ZodError/);
+    expect(gzip).toBeLessThan(30_000);
+  });
+
+  test('a layer build-up comes without the schema, also through the root', async () => {
+    const { text } = await bundle(
+      "import { buildUp } from 'settline'; console.log(buildUp({ layers: [] }));",
+    );
+    expect(text).not.toMatch(/ZodError/);
+  });
+
+  test('a whole plan runs when bundled for a browser', async () => {
+    const { text, gzip } = await bundle(
+      `import { planJob, renderJobSheet } from 'settline/job';
+       import job from './heron-bend.json';
+       globalThis.sheet = renderJobSheet(planJob(job), { system: 'us' });`,
+    );
+    expect(gzip).toBeLessThan(90_000);
+    writeFileSync(join(consumer, 'bundled.mjs'), `${text}\nconsole.log(globalThis.sheet);`);
+    expect(run('node', ['bundled.mjs'])).toContain('subgrade: dig to');
+  });
+});
+
+describe('what is packed', () => {
+  test('publint finds nothing', () => {
+    expect(run(bin('publint'), ['run', '--strict', tarball], root)).toContain('All good!');
+  });
+
+  test('types resolve for node16 and bundlers', () => {
+    const report = run(
+      bin('attw'),
+      [tarball, '--profile', 'node16', '--format', 'table-flipped', '--no-color', '--no-emoji'],
+      root,
+    );
+    // one line for each folder, the root and the manifest; attw exits with a fault otherwise
+    const rows = report.split('\n').filter((row) => row.includes('"settline'));
+    const modules = rows.filter((row) => !row.includes('package.json'));
+    expect(modules.length).toBeGreaterThan(8);
+    for (const row of modules) expect(row).toMatch(/OK \(CJS\).*OK \(ESM\).*OK/);
+  });
+
+  test('only what users need', () => {
+    const installed = join(consumer, 'node_modules', 'settline');
+    expect(readdirSync(installed).sort()).toEqual([
+      'CHANGELOG.md',
+      'LICENSE',
+      'README.md',
+      'dist',
+      'package.json',
+    ]);
+    const text = readdirSync(join(installed, 'dist'), { recursive: true, encoding: 'utf8' });
+    expect(text.filter((name) => /\.(?:test|map)\b/.test(name))).toEqual([]);
+  });
+});

@@ -1,0 +1,122 @@
+import { describe, expect, test } from 'vitest';
+import { fitLine } from 'settline/stakes';
+import { expectFault } from '../faults.js';
+
+describe('orthogonal fit', () => {
+  test('a vertical line', () => {
+    const fit = fitLine([
+      [3, 0],
+      [3, 4],
+      [3, 8],
+    ]);
+    expect(fit.direction).toEqual([0, 1]);
+    expect(fit.centroid).toEqual([3, 4]);
+    expect(fit.rms).toBe(0);
+  });
+
+  test('runs from the first point to the last', () => {
+    expect(
+      fitLine([
+        [8, 0],
+        [0, 0],
+      ]).direction,
+    ).toEqual([-1, 0]);
+    expect(
+      fitLine([
+        [0, 8],
+        [0, 0],
+      ]).direction,
+    ).toEqual([0, -1]);
+  });
+
+  test('residuals are + left of the direction, and rms is theirs', () => {
+    const fit = fitLine([
+      [0, 0],
+      [5, 3],
+      [10, 0],
+    ]);
+    expect(Array.from(fit.residuals)).toEqual([-1, 2, -1]);
+    expect(fit.rms).toBeCloseTo(Math.sqrt(2), 15);
+  });
+
+  test('takes a flat array, and does not change it', () => {
+    const xy = new Float64Array([0, 0, 5, 3, 10, 0]);
+    const copy = xy.slice();
+    expect(fitLine(xy)).toEqual(
+      fitLine([
+        [0, 0],
+        [5, 3],
+        [10, 0],
+      ]),
+    );
+    expect(xy).toEqual(copy);
+  });
+
+  test('holds to a nanometre at 500 000 / 4 500 000', () => {
+    const n = 101;
+    const local = Array.from({ length: n }, (_, i) => {
+      const bend = ((i * 7) % 11) / 1000 - 0.005;
+      return [i * 0.8 - bend * 0.6, i * 0.6 + bend * 0.8] as const;
+    });
+    const near = fitLine(local);
+    const far = fitLine(local.map(([x, y]) => [x + 500_000, y + 4_500_000] as const));
+    for (let i = 0; i < n; i += 1) {
+      expect(Math.abs((near.residuals[i] ?? 1) - (far.residuals[i] ?? 0))).toBeLessThan(2e-9);
+    }
+    expect(far.direction[0]).toBeCloseTo(near.direction[0], 9);
+  });
+});
+
+describe('refuses', () => {
+  test.each([
+    [() => fitLine([]), 'TOO_FEW_POINTS'],
+    [() => fitLine([[0, 0]]), 'TOO_FEW_POINTS'],
+    [() => fitLine(new Float64Array([0, 0, 1])), 'TOO_FEW_POINTS'],
+    [
+      () =>
+        fitLine([
+          [1, 1],
+          [1, 1],
+        ]),
+      'POINTS_COINCIDE',
+    ],
+    [
+      () =>
+        fitLine([
+          [0, 0],
+          [1, 0],
+          [1, 1],
+          [0, 1],
+        ]),
+      'DIRECTION_UNDEFINED',
+    ],
+    [
+      () =>
+        fitLine([
+          [0, 0],
+          [1, Number.NaN],
+        ]),
+      'NOT_FINITE',
+    ],
+    [
+      () =>
+        fitLine([
+          [0, 0],
+          [1, Number.POSITIVE_INFINITY],
+        ]),
+      'NOT_FINITE',
+    ],
+    [() => fitLine([[0, 0], 5] as never), 'WRONG_TYPE'],
+    [
+      () =>
+        fitLine([
+          [0, 0],
+          ['1', 1],
+        ] as never),
+      'WRONG_TYPE',
+    ],
+    [() => fitLine('points' as never), 'WRONG_TYPE'],
+  ] as const)('%s', (run, code) => {
+    expectFault(run, code);
+  });
+});

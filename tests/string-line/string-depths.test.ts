@@ -1,0 +1,114 @@
+import { describe, expect, test } from 'vitest';
+import { buildUp } from 'settline/build-up';
+import { stringDepths } from 'settline/string-line';
+import { length } from 'settline/units';
+import { expectFault, faultsOf } from '../faults.js';
+
+const drive = buildUp({
+  layers: [
+    { name: 'paver', thickness: '2 3/8 in' },
+    { name: 'bedding', thickness: '1 in' },
+    { name: 'base', thickness: '10 in' },
+  ],
+});
+
+const depths = stringDepths({
+  buildUp: drive,
+  stringHeight: '12 in',
+  removedSurface: '2 in',
+  stakes: [
+    { id: 'S1', station: '0 ft', ground: '12 in' },
+    { id: 'S2', station: '10 ft', ground: '27 in' },
+    { id: 'S3', station: '20 ft', ground: '25 3/8 in' },
+    { id: 'S4', station: '30 ft', ground: '-1 in' },
+    { id: 'S5', station: '-5 ft' },
+  ],
+});
+
+test('12 in of string height gives 25 3/8 in below the string', () => {
+  expect(depths.subgrade.to('in').toString()).toBe('25.375');
+  expect(depths.finish.to('in').toString()).toBe('12');
+  expect(
+    depths.layers.map(({ name, top, bottom }) => [
+      name,
+      top.to('in').toString(),
+      bottom.to('in').toString(),
+    ]),
+  ).toEqual([
+    ['paver', '12', '14.375'],
+    ['bedding', '14.375', '15.375'],
+    ['base', '15.375', '25.375'],
+  ]);
+});
+
+test('dig left to do: cut positive, fill negative; soil once the old surface is stripped', () => {
+  expect(
+    depths.stakes.map(({ id, dig, soil, action }) => [
+      id,
+      dig?.to('in').toString(),
+      soil?.to('in').toString(),
+      action,
+    ]),
+  ).toEqual([
+    ['S1', '13.375', '11.375', 'dig'],
+    ['S2', '-1.625', '-3.625', 'fill'],
+    ['S3', '0', '-2', 'none'],
+    ['S4', '26.375', '24.375', 'dig'],
+    ['S5', undefined, undefined, undefined],
+  ]);
+});
+
+test('a string at finished grade is allowed, one below it is not', () => {
+  const at = stringDepths({
+    buildUp: drive,
+    stringHeight: '0 in',
+    stakes: [{ id: 'A', station: '0 m' }],
+  });
+  expect(at.subgrade.equals(drive.total)).toBe(true);
+  expectFault(
+    () =>
+      stringDepths({
+        buildUp: drive,
+        stringHeight: '-1 in',
+        stakes: [{ id: 'A', station: '0 m' }],
+      }),
+    'STRING_BELOW_FINISH',
+  );
+});
+
+test('carries cautions and working', () => {
+  expect(depths.cautions.map(({ id }) => id)).toEqual(['utilities', 'excavation', 'trees']);
+  expect(depths.working).toHaveLength(1 + 2 * 4);
+  expect(depths.working[0]?.result.value).toEqual(length('25.375 in'));
+});
+
+describe('bad input', () => {
+  test('all faults at once', () => {
+    const issues = faultsOf(() =>
+      stringDepths({
+        buildUp: {} as never,
+        stringHeight: 12 as never,
+        removedSurface: '-1 in',
+        stakes: [
+          { id: 'A', station: 'there' },
+          { id: 'A', station: '0 m', ground: '100 m' },
+        ],
+      }),
+    );
+    expect(issues.map(({ path, code }) => [path.join('.'), code])).toEqual([
+      ['buildUp', 'WRONG_TYPE'],
+      ['stringHeight', 'UNIT_MISSING'],
+      ['removedSurface', 'NEGATIVE'],
+      ['stakes.0.station', 'UNKNOWN_WORD'],
+      ['stakes.1.id', 'DUPLICATE_ID'],
+      ['stakes.1.ground', 'OUT_OF_RANGE'],
+    ]);
+  });
+
+  test('no stakes', () => {
+    expectFault(
+      () => stringDepths({ buildUp: drive, stringHeight: '1 ft', stakes: [] }),
+      'EMPTY_LIST',
+    );
+  });
+});

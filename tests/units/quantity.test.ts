@@ -1,0 +1,155 @@
+import { describe, expect, test } from 'vitest';
+import { inspect } from 'node:util';
+import {
+  area,
+  compareQuantities,
+  density,
+  force,
+  fromJSON,
+  isQuantity,
+  length,
+  mass,
+  max,
+  min,
+  pressure,
+  slope,
+  sum,
+  volume,
+  type Length,
+} from 'settline/units';
+import { expectFault } from '../faults.js';
+
+describe('algebra', () => {
+  test('length x length = area, area x length = volume', () => {
+    const square = length('9 ft').times(length('9 ft'));
+    expect(square.dimension).toBe('area');
+    const layer = square.times(length('4 in'));
+    expect(layer.dimension).toBe('volume');
+    expect(layer.to('yd3').toString()).toBe('1');
+  });
+
+  test('volume x density = mass, and back', () => {
+    const load = volume('10 yd3').times(density('2700 lb/yd3'));
+    expect(load.dimension).toBe('mass');
+    expect(load.to('lb').toString()).toBe('27000');
+    expect(load.dividedBy(density('2700 lb/yd3')).to('yd3').toString()).toBe('10');
+    expect(load.dividedBy(volume('10 yd3')).to('lb/yd3').toString()).toBe('2700');
+    expect(density('2700 lb/yd3').times(volume('1 yd3')).to('lb').toString()).toBe('2700');
+  });
+
+  test('force / area = pressure, pressure x area = force', () => {
+    const tyre = force('144 lbf').dividedBy(area('1 ft2'));
+    expect(tyre.dimension).toBe('pressure');
+    expect(tyre.to('psi').toString()).toBe('1');
+    expect(pressure('1 psi').times(area('1 ft2')).to('lbf').toString()).toBe('144');
+    expect(force('144 lbf').dividedBy(pressure('1 psi')).to('ft2').toString()).toBe('1');
+  });
+
+  test('length / length = a plain decimal', () => {
+    expect(length('1 yd').dividedBy(length('1 ft')).toString()).toBe('3');
+  });
+
+  test('run x slope = rise, rise / slope = run', () => {
+    expect(length('12 ft').times(slope('1/4 in per ft')).to('in').toString()).toBe('3');
+    expect(length('3 in').dividedBy(slope('1:48')).to('ft').toString()).toBe('12');
+    expect(slope('1:48').times(length('12 ft')).to('in').toString()).toBe('3');
+  });
+
+  test('volume / length = area, volume / area = length, area / length = length', () => {
+    expect(volume('27 ft3').dividedBy(length('3 ft')).to('ft2').toString()).toBe('9');
+    expect(volume('1 yd3').dividedBy(area('81 ft2')).to('in').toString()).toBe('4');
+    expect(area('81 ft2').dividedBy(length('9 ft')).to('ft').toString()).toBe('9');
+  });
+
+  test('plain numbers scale', () => {
+    expect(length('1 in').times('1/3').times(3).to('in').toString()).toBe('1');
+    expect(length('10 in').dividedBy(3).times(3).to('in').toString()).toBe('10');
+    expect(length('-1 in').abs().to('in').toString()).toBe('1');
+    expect(length('1 in').negated().isNegative()).toBe(true);
+    expect(length('0 in').negated().isNegative()).toBe(false);
+  });
+
+  test.each([
+    [() => length('1 m').plus(area('1 m2') as never), 'DIMENSION_MISMATCH'],
+    [() => length('1 m').compare(5 as never), 'DIMENSION_MISMATCH'],
+    [() => length('1 m').times(mass('1 kg') as never), 'NO_KNOWN_PRODUCT'],
+    [() => length('1 m').dividedBy(mass('1 kg') as never), 'NO_KNOWN_PRODUCT'],
+    [() => length('1 m').dividedBy(0), 'DIVISION_BY_ZERO'],
+    [() => length('1 m').dividedBy(length('0 m')), 'DIVISION_BY_ZERO'],
+    [() => length('1 m').times(Number.NaN), 'NOT_FINITE'],
+    [() => length('1 m').to('kg' as never), 'DIMENSION_MISMATCH'],
+    [() => length('1 m').to('furlong' as never), 'UNIT_UNKNOWN'],
+  ] as const)('refuses %s', (run, code) => {
+    expectFault(run, code);
+  });
+});
+
+describe('order', () => {
+  const lengths = ['2 in', '50 mm', '1/6 ft', '-1 m'].map((text) => length(text));
+
+  test('compares exactly, over units', () => {
+    expect(length('2 in').compare(length('1/6 ft'))).toBe(0);
+    expect(length('2 in').equals(length('50.8 mm'))).toBe(true);
+    expect(length('2 in').compare(length('50 mm'))).toBe(1);
+  });
+
+  test('min, max, sum, sort', () => {
+    expect(min(lengths).to('m').toString()).toBe('-1');
+    expect(max(lengths).to('in').toString()).toBe('2');
+    expect(sum(lengths.slice(0, 3)).to('mm').toString()).toBe('151.6');
+    expect([...lengths].sort(compareQuantities).map((one) => one.to('mm').toNumber())).toEqual([
+      -1000, 50, 50.8, 50.8,
+    ]);
+    for (const of of [min, max, sum]) expectFault(() => of([] as Length[]), 'EMPTY_LIST');
+  });
+});
+
+describe('a quantity as a value', () => {
+  test('is frozen', () => {
+    const inch = length('1 in');
+    expect(Object.isFrozen(inch)).toBe(true);
+    expect(() => Object.assign(inch, { dimension: 'area' })).toThrow(TypeError);
+  });
+
+  test('is equal or not in a deep comparison', () => {
+    expect(length('1 in')).toEqual(length('25.4 mm'));
+    expect(length('1 in')).not.toEqual(length('25.5 mm'));
+    expect(length('1/3 in')).toEqual(length('1/9 in').times(3));
+  });
+
+  test('prints itself', () => {
+    expect(length('1 in').toString()).toBe('0.0254 m');
+    expect(inspect(length('1 in'))).toBe('length(0.0254 m)');
+  });
+
+  test('is known across copies of the package by its mark, and read by its digits', () => {
+    const inch = length('1/3 in');
+    const foreign = {
+      dimension: 'length',
+      si: inch.si,
+      [Symbol.for('settline.quantity')]: true,
+      toJSON: () => inch.toJSON(),
+    };
+    expect(isQuantity(foreign)).toBe(true);
+    expect(
+      length('1 in')
+        .plus(foreign as unknown as Length)
+        .equals(length('4/3 in')),
+    ).toBe(true);
+    expect(isQuantity({ dimension: 'length' })).toBe(false);
+    expect(isQuantity(null)).toBe(false);
+  });
+
+  test('too large for a float is a fault, not infinity', () => {
+    let large = length('1e60', 'km');
+    for (let i = 0; i < 5; i += 1) large = large.times('1e60');
+    expectFault(() => large.toNumber('mm'), 'OUT_OF_RANGE');
+  });
+
+  test('digits do not pile up without end', () => {
+    let third = length('1/3 in');
+    for (let i = 0; i < 500; i += 1) third = third.times('1/7').times('7.0000001');
+    expect(third.to('in').toNumber()).toBeCloseTo((1 / 3) * 1.0000000142857143 ** 500, 12);
+    expect(fromJSON(third.toJSON()).dimension).toBe('length');
+  });
+});

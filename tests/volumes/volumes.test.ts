@@ -1,0 +1,172 @@
+import { describe, expect, test } from 'vitest';
+import {
+  baseOrder,
+  layerVolume,
+  loads,
+  soilFactors,
+  stateVolume,
+  toState,
+  wholePacks,
+} from 'settline/volumes';
+import { expectFault, faultsOf } from '../faults.js';
+
+const clay = { loosePerBank: '1.3', compactedPerBank: '0.9' };
+
+describe('states', () => {
+  test('turn exactly, and back', () => {
+    const bank = stateVolume('10 yd3', 'bank');
+    const loose = toState(bank, 'loose', clay);
+    expect(loose.state).toBe('loose');
+    expect(loose.to('yd3').toString()).toBe('13');
+    expect(toState(loose, 'compacted', clay).to('yd3').toString()).toBe('9');
+    expect(
+      toState(toState(loose, 'compacted', clay), 'bank', clay).volume.equals(bank.volume),
+    ).toBe(true);
+    expect(toState(bank, 'bank', clay).volume.equals(bank.volume)).toBe(true);
+  });
+
+  test('are plain in JSON and frozen', () => {
+    const bank = stateVolume('1 m3', 'bank');
+    expect(JSON.stringify(bank)).toBe('{"state":"bank","volume":{"value":"1","unit":"m3"}}');
+    expect(Object.isFrozen(bank)).toBe(true);
+    expect(bank.toNumber('l')).toBe(1000);
+  });
+
+  test.each([
+    [() => stateVolume('1 m3', 'wet' as never), 'STATE_MISSING'],
+    [() => stateVolume('-1 m3', 'bank'), 'NEGATIVE'],
+    [() => stateVolume(5 as never, 'bank'), 'UNIT_MISSING'],
+    [() => toState({ volume: 5 } as never, 'bank', clay), 'STATE_MISSING'],
+    [() => toState(null as never, 'bank', clay), 'STATE_MISSING'],
+    [() => toState(stateVolume('1 m3', 'bank'), 'wet' as never, clay), 'STATE_MISSING'],
+    [
+      () => toState(stateVolume('1 m3', 'bank'), 'loose', { ...clay, loosePerBank: 30 }),
+      'RATIO_OUT_OF_RANGE',
+    ],
+    [
+      () => toState(stateVolume('1 m3', 'bank'), 'loose', { ...clay, compactedPerBank: 0 }),
+      'RATIO_OUT_OF_RANGE',
+    ],
+    [() => toState(stateVolume('1 m3', 'bank'), 'loose', {} as never), 'REQUIRED'],
+    [() => soilFactors('peat' as never), 'UNKNOWN_CHOICE'],
+  ] as const)('refuses %s', (run, code) => {
+    expectFault(run, code);
+  });
+});
+
+describe('orders', () => {
+  test('9 ft x 9 ft x 4 in is exactly one yard, ordered as one', () => {
+    const layer = layerVolume({ area: '81 ft2', thickness: '4 in' });
+    expect(layer.state).toBe('compacted');
+    expect(layer.to('yd3').toString()).toBe('1');
+    expect(wholePacks({ volume: layer.volume, pack: '1 yd3' })).toMatchObject({ count: 1 });
+  });
+
+  test('a hair over one yard is two', () => {
+    const pack = '1 yd3';
+    expect(
+      wholePacks({ volume: { value: '27.0000000000000000000001', unit: 'ft3' }, pack }).count,
+    ).toBe(2);
+    expect(wholePacks({ volume: '0 yd3', pack }).count).toBe(0);
+    const { surplus, ordered } = wholePacks({ volume: '2.25 yd3', pack });
+    expect([ordered.to('yd3').toString(), surplus.to('yd3').toString()]).toEqual(['3', '0.75']);
+  });
+
+  test('moisture weighs on the bridge, waste on everything, neither on the hole', () => {
+    const order = baseOrder({
+      area: '324 ft2',
+      thickness: '1 ft',
+      compactedDryDensity: '3700 lb/yd3',
+      compactedPerLoose: '0.8',
+      moisture: '0.05',
+      waste: '0.1',
+    });
+    expect(order.compacted.to('yd3').toString()).toBe('12');
+    expect(order.loose.to('yd3').toString()).toBe('16.5');
+    expect(order.dryMass.to('lb').toString()).toBe('48840');
+    expect(order.deliveredMass.to('lb').toString()).toBe('51282');
+    expect(order.working.map(({ result }) => result.symbol)).toEqual(['Vc', 'Vl', 'M']);
+  });
+
+  test('bad orders, all faults at once', () => {
+    const issues = faultsOf(() =>
+      baseOrder({
+        area: '-1 ft2',
+        thickness: '30 m',
+        compactedDryDensity: '0 lb/yd3',
+        compactedPerLoose: 2,
+        moisture: 5,
+        waste: -1,
+      }),
+    );
+    expect(issues.map(({ path, code }) => [path.join('.'), code])).toEqual([
+      ['area', 'NEGATIVE'],
+      ['thickness', 'OUT_OF_RANGE'],
+      ['compactedDryDensity', 'NOT_POSITIVE'],
+      ['moisture', 'OUT_OF_RANGE'],
+      ['compactedPerLoose', 'RATIO_OUT_OF_RANGE'],
+      ['waste', 'NEGATIVE'],
+    ]);
+  });
+
+  test.each([
+    [() => layerVolume({ area: '1 m2' } as never), 'REQUIRED'],
+    [() => layerVolume({ area: '1 m', thickness: '1 m' }), 'UNIT_UNKNOWN'],
+    [() => wholePacks({ volume: '1 m3', pack: '0 m3' }), 'NOT_POSITIVE'],
+    [() => wholePacks({ volume: '-1 m3', pack: '1 m3' }), 'NEGATIVE'],
+    [
+      () => wholePacks({ volume: '1 m3', pack: { value: '1e-40', unit: 'm3' } }),
+      'CAPACITY_EXCEEDED',
+    ],
+  ] as const)('refuses %s', (run, code) => {
+    expectFault(run, code);
+  });
+});
+
+describe('loads', () => {
+  const carry = (volume: string, payload = '12 ton-us') =>
+    loads({
+      volume: stateVolume(volume, 'loose'),
+      looseDensity: '2400 lb/yd3',
+      boxVolume: '10 yd3',
+      payload,
+    });
+
+  test('the box or the payload decides', () => {
+    expect(carry('20 yd3')).toMatchObject({ count: 2, limitedBy: 'volume' });
+    expect(carry('20 yd3', '11.99 ton-us')).toMatchObject({ count: 3, limitedBy: 'mass' });
+    expect(carry('20.000000000000000001 yd3').count).toBe(3);
+    expect(carry('0 yd3').count).toBe(0);
+  });
+
+  test('full load, last load and total', () => {
+    const { perLoad, lastLoad, total } = carry('25 yd3');
+    expect(perLoad.volume.to('yd3').toString()).toBe('10');
+    expect(perLoad.mass.to('ton-us').toString()).toBe('12');
+    expect(lastLoad.volume.to('yd3').toString()).toBe('5');
+    expect(total.mass.to('lb').toString()).toBe('60000');
+  });
+
+  test('cautions and working', () => {
+    const spoil = carry('25 yd3');
+    expect(spoil.cautions.map(({ id }) => id)).toEqual(['loads']);
+    expect(spoil.working.map(({ formula }) => formula)).toEqual([
+      'v = min(B, P / d)',
+      'n = ceil(V / v)',
+    ]);
+  });
+
+  test('bank soil does not ride in trucks', () => {
+    expectFault(
+      () =>
+        loads({
+          volume: stateVolume('1 m3', 'bank') as never,
+          looseDensity: '1 t/m3',
+          boxVolume: '1 m3',
+          payload: '1 t',
+        }),
+      'STATE_MISSING',
+    );
+    expectFault(() => loads({} as never), 'STATE_MISSING');
+  });
+});

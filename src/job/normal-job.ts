@@ -1,7 +1,7 @@
 import type { Decimal } from '../units/decimal.js';
-import { fromSIDecimal } from '../units/quantity.js';
 import { isDecimal } from '../units/decimal.js';
 import { isQuantity } from '../units/quantity.js';
+import { pointFrom } from '../units/vector.js';
 import type { Outline } from '../outline/read-outline.js';
 import type { Job, JobInput } from './schema.js';
 
@@ -26,9 +26,5 @@ const decimalText = (value: Decimal): string => value.toFixed();
 
 const isOutline = (value: object): value is Outline => 'origin' in value && 'points' in value;
 
-function outlinePoints({ origin, points }: Outline) {
-  return points.map((point) => ({
-    x: origin.x.plus(fromSIDecimal('length', point.x)),
-    y: origin.y.plus(fromSIDecimal('length', point.y)),
-  }));
-}
+const outlinePoints = ({ origin, points }: Outline) =>
+  points.map((point) => pointFrom(origin, point));

@@ -1,4 +1,4 @@
-import { fromSIDecimal, type Length } from '../units/quantity.js';
+import { fromSI, type Length } from '../units/quantity.js';
 import { minus, norm } from '../units/vector.js';
 import { given, type Step } from '../working.js';
 import { NO_LENGTH, type Pavement } from './layer-kinds.js';
@@ -15,7 +15,7 @@ export function planEdges(job: Job, pavement: Pavement, extension: Length): Edge
     const kind = pavement.edges?.[edge] ?? 'open';
     const base = kind === 'open' ? restraint.plus(extension) : NO_LENGTH;
     const dig = kind === 'open' ? base.plus(room) : NO_LENGTH;
-    return { edge, kind, length: fromSIDecimal('length', norm(minus(to, from))), base, dig };
+    return { edge, kind, length: fromSI('length', norm(minus(to, from))), base, dig };
   });
 }
 

@@ -1,8 +1,22 @@
 import { PAVER_TOLERANCES } from '../sources/surface-tolerances.js';
 import { slope } from '../units/construct.js';
-import type { Decimal } from '../units/decimal.js';
-import { fromSIDecimal, type Length, type Slope } from '../units/quantity.js';
-import { norm, squared } from '../units/vector.js';
+import { Decimal40 } from '../units/decimal.js';
+import {
+  exactOf,
+  fromSI,
+  fromSIDecimal,
+  type AnyQuantity,
+  type Length,
+  type Slope,
+} from '../units/quantity.js';
+import {
+  addRatios,
+  compareRatios,
+  divideRatios,
+  multiplyRatios,
+  type Ratio,
+} from '../units/ratio.js';
+import { between as planVector, norm, squared } from '../units/vector.js';
 import { given, type Step } from '../working.js';
 import type { SlopePlan } from './plan.js';
 import type { Job } from './schema.js';
@@ -13,7 +27,7 @@ const FLAT = slope(0, 'ratio');
 /** The least fall of a job that names none: the published minimum. */
 export const PUBLISHED_LEAST_FALL = slope(PAVER_TOLERANCES.slopeLeast.value, 'percent');
 
-const square = (value: Decimal): Decimal => value.times(value);
+const square = (value: AnyQuantity): Ratio => multiplyRatios(exactOf(value), exactOf(value));
 
 interface PlannedSlope {
   readonly slope: SlopePlan;
@@ -48,15 +62,19 @@ function between(
   crossFall: Slope,
   least: Slope,
 ): PlannedSlope {
-  const across = { x: to.x.minus(from.x).si, y: to.y.minus(from.y).si };
-  const run = fromSIDecimal('length', norm(across));
+  const across = planVector(from, to);
+  const run = fromSI('length', norm(across));
   const rise = high.minus(low);
-  const along = fromSIDecimal('slope', rise.si.div(run.si));
+  const along = fromSI('slope', divideRatios(exactOf(rise), exactOf(run)));
   // compare rise^2 + (cross fall x run)^2 with (least x run)^2: no root, no rounding at the limit
   const squaredRun = squared(across);
-  const reached = square(rise.si).plus(square(crossFall.si).times(squaredRun));
-  const verdict = reached.gte(square(least.si).times(squaredRun)) ? 'pass' : 'fail';
-  const fall = fromSIDecimal('slope', norm({ x: along.si, y: crossFall.si }));
+  const sideways = multiplyRatios(square(crossFall), squaredRun);
+  const reached = addRatios(square(rise), sideways);
+  const wanted = multiplyRatios(square(least), squaredRun);
+  const verdict = compareRatios(reached, wanted) >= 0 ? 'pass' : 'fail';
+  const fall = crossFall.isZero()
+    ? along.abs()
+    : fromSIDecimal('slope', Decimal40.hypot(along.si, crossFall.si));
   const plan = { from: from.id, to: to.id, run, rise, slope: along, fall, verdict } as const;
   return {
     slope: plan,

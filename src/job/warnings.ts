@@ -1,7 +1,7 @@
 import { contains } from '../outline/contains.js';
 import { MINIMUM_THICKNESS } from '../sources/minimum-thickness.js';
 import { length } from '../units/construct.js';
-import type { Length } from '../units/quantity.js';
+import { exactOf, type Length } from '../units/quantity.js';
 import type { Vector } from '../units/vector.js';
 import type { PavementPlan, PlanWarning, StringLinePlan, WarningCode } from './plan.js';
 import type { Job } from './schema.js';
@@ -111,11 +111,11 @@ function slopeWarnings(job: Job, line: StringLinePlan): PlanWarning[] {
 function stakesInDig(job: Job, pavements: readonly PavementPlan[]): PlanWarning[] {
   const digs = pavements.map(({ name, digOutline }) => ({
     name,
-    outline: digOutline.map(({ x, y }): Vector => ({ x: x.si, y: y.si })),
+    outline: digOutline.map(({ x, y }): Vector => ({ x: exactOf(x), y: exactOf(y) })),
   }));
   return job.stringLines.flatMap(({ stakes }) =>
     stakes.flatMap(({ id, x, y }) => {
-      const hit = digs.find(({ outline }) => contains(outline, { x: x.si, y: y.si }));
+      const hit = digs.find(({ outline }) => contains(outline, { x: exactOf(x), y: exactOf(y) }));
       return hit === undefined
         ? []
         : [warning('STAKE_IN_DIG', `stake ${id}`, { pavement: hit.name })];

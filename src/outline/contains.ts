@@ -1,4 +1,6 @@
+import { compareRatios, signOfRatio } from '../units/ratio.js';
 import { cross, minus, type Vector } from '../units/vector.js';
+import { isBetween } from './crossing-edges.js';
 
 /**
  * True where a point lies inside a simple outline or on its edge: a ray to the right crosses an odd
@@ -9,18 +11,11 @@ export function contains(points: readonly Vector[], p: Vector): boolean {
   for (let index = 0; index < points.length; index += 1) {
     const a = points[index];
     const b = points[(index + 1) % points.length];
-    if (a === undefined || b === undefined) continue;
-    if (!within(a.y, b.y, p.y) || (p.x.gt(a.x) && p.x.gt(b.x))) continue;
-    const side = sideOf(a, b, p);
-    if (side === 0 && within(a.x, b.x, p.x)) return true;
-    const isUpward = a.y.lte(p.y) && b.y.gt(p.y);
-    const isDownward = a.y.gt(p.y) && b.y.lte(p.y);
-    if ((isUpward && side > 0) || (isDownward && side < 0)) isInside = !isInside;
+    if (a === undefined || b === undefined || !isBetween(a.y, b.y, p.y)) continue;
+    const side = signOfRatio(cross(minus(b, a), minus(p, a)));
+    if (side === 0 && isBetween(a.x, b.x, p.x)) return true;
+    const [startsAbove, endsAbove] = [compareRatios(a.y, p.y) > 0, compareRatios(b.y, p.y) > 0];
+    if (startsAbove !== endsAbove && side === (endsAbove ? 1 : -1)) isInside = !isInside;
   }
   return isInside;
 }
-
-const sideOf = (a: Vector, b: Vector, p: Vector): number => cross(minus(b, a), minus(p, a)).cmp(0);
-
-const within = (a: Vector['x'], b: Vector['x'], value: Vector['x']): boolean =>
-  a.lte(b) ? value.gte(a) && value.lte(b) : value.gte(b) && value.lte(a);

@@ -1,5 +1,5 @@
-import type { Decimal } from '../units/decimal.js';
-import { cross, minus, type Vector } from '../units/vector.js';
+import { compareRatios, signOfRatio, ratioToNumber, type Ratio } from '../units/ratio.js';
+import { cross, dot, minus, type Vector } from '../units/vector.js';
 
 /** Eight units of float rounding: more than an orientation can lose. */
 const ROUNDING = 8 * Number.EPSILON;
@@ -29,12 +29,8 @@ interface Edge {
 }
 
 function makeEdge(from: Vector, to: Vector): Edge {
-  const [x1, y1, x2, y2] = [from.x, from.y, to.x, to.y].map((value) => value.toNumber()) as [
-    number,
-    number,
-    number,
-    number,
-  ];
+  const [x1, y1] = [ratioToNumber(from.x), ratioToNumber(from.y)];
+  const [x2, y2] = [ratioToNumber(to.x), ratioToNumber(to.y)];
   return {
     from,
     to,
@@ -56,9 +52,7 @@ const boxesTouch = (a: Edge['box'], b: Edge['box']): boolean =>
 /** Neighbours share a point; they only clash where the second runs back over the first. */
 function foldsBack(first: Edge, second: Edge): boolean {
   if (orientation(first.from, first.to, second.to) !== 0) return false;
-  const along = minus(first.to, first.from);
-  const next = minus(second.to, second.from);
-  return along.x.times(next.x).plus(along.y.times(next.y)).isNegative();
+  return signOfRatio(dot(minus(first.to, first.from), minus(second.to, second.from))) < 0;
 }
 
 function segmentsMeet(a: Edge, b: Edge): boolean {
@@ -77,26 +71,25 @@ function segmentsMeet(a: Edge, b: Edge): boolean {
 
 /** Side of the line p-q on which r lies: 1 left, -1 right, 0 on it, exactly. */
 function orientation(p: Vector, q: Vector, r: Vector): -1 | 0 | 1 {
-  const [px, py] = [p.x.toNumber(), p.y.toNumber()];
-  const [qx, qy] = [q.x.toNumber() - px, q.y.toNumber() - py];
-  const [rx, ry] = [r.x.toNumber() - px, r.y.toNumber() - py];
+  const [px, py] = [ratioToNumber(p.x), ratioToNumber(p.y)];
+  const [qx, qy] = [ratioToNumber(q.x) - px, ratioToNumber(q.y) - py];
+  const [rx, ry] = [ratioToNumber(r.x) - px, ratioToNumber(r.y) - py];
   const left = qx * ry;
   const right = qy * rx;
   // rounding of the coordinates (each within half a unit in the last place) and of the products
   const largest = Math.max(Math.abs(px), Math.abs(py)) + reach(qx, qy, rx, ry);
   const doubt = ROUNDING * (largest * reach(qx, qy, rx, ry) + Math.abs(left) + Math.abs(right));
   if (Math.abs(left - right) > doubt) return left > right ? 1 : -1;
-  return signOf(cross(minus(q, p), minus(r, p)));
+  return signOfRatio(cross(minus(q, p), minus(r, p)));
 }
 
 const reach = (a: number, b: number, c: number, d: number): number =>
   Math.abs(a) + Math.abs(b) + Math.abs(c) + Math.abs(d);
 
-const signOf = (value: Decimal): -1 | 0 | 1 => value.cmp(0) as -1 | 0 | 1;
-
 function isWithin({ from, to }: Edge, p: Vector): boolean {
-  return between(from.x, to.x, p.x) && between(from.y, to.y, p.y);
+  return isBetween(from.x, to.x, p.x) && isBetween(from.y, to.y, p.y);
 }
 
-const between = (a: Decimal, b: Decimal, value: Decimal): boolean =>
-  a.lte(b) ? value.gte(a) && value.lte(b) : value.gte(b) && value.lte(a);
+/** True where a value lies between two others or on one of them. Internal. */
+export const isBetween = (a: Ratio, b: Ratio, value: Ratio): boolean =>
+  compareRatios(value, a) * compareRatios(value, b) <= 0;

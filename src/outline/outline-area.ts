@@ -1,7 +1,16 @@
 import { makeReader } from '../input.js';
-import { Decimal40, Wide, ZERO, type Decimal } from '../units/decimal.js';
-import { fromSIDecimal, type Area, type Length } from '../units/quantity.js';
-import { minus, norm, type Vector } from '../units/vector.js';
+import { fromSI, type Area, type Length } from '../units/quantity.js';
+import {
+  addRatios,
+  divideRatios,
+  multiplyRatios,
+  negateRatio,
+  signOfRatio,
+  wholeRatio,
+  ZERO_RATIO,
+  type Ratio,
+} from '../units/ratio.js';
+import { cross, minus, norm, plus, pointFrom, scaled, type Vector } from '../units/vector.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { readOutline, type Outline, type OutlineInput } from './read-outline.js';
 
@@ -49,53 +58,47 @@ export function outlineArea(options: { readonly outline: OutlineInput }): Outlin
 /** Measures an outline that has been read. Internal. */
 export function measureOutline({ origin, points }: Outline) {
   const twice = doubleArea(points);
-  const [sumX, sumY] = moments(points);
-  const thrice = twice.times(3);
-  const x = Decimal40.div(sumX, thrice);
-  const y = Decimal40.div(sumY, thrice);
+  const sum = moments(points);
+  const thrice = multiplyRatios(twice, wholeRatio(3));
+  const centre = { x: divideRatios(sum.x, thrice), y: divideRatios(sum.y, thrice) };
   return {
     area: areaOfDouble(twice),
-    perimeter: fromSIDecimal('length', perimeterOf(points)),
-    centroid: {
-      x: origin.x.plus(fromSIDecimal('length', x)),
-      y: origin.y.plus(fromSIDecimal('length', y)),
-    },
-    orientation: twice.isNegative() ? ('clockwise' as const) : ('counter-clockwise' as const),
+    perimeter: fromSI('length', perimeterOf(points)),
+    centroid: pointFrom(origin, centre),
+    orientation: signOfRatio(twice) < 0 ? ('clockwise' as const) : ('counter-clockwise' as const),
   };
 }
 
+const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
+
 /** Twice the signed area: positive where the points run counter-clockwise. Internal. */
-export function doubleArea(points: readonly Vector[]): Decimal {
-  let sum: Decimal = ZERO;
+export function doubleArea(points: readonly Vector[]): Ratio {
+  let sum: Ratio = ZERO_RATIO;
   forEachEdge(points, (a, b) => {
-    sum = sum.plus(crossWide(a, b));
+    sum = addRatios(sum, cross(a, b));
   });
   return sum;
 }
 
 /** The area that a signed double area stands for. Internal. */
-export const areaOfDouble = (twice: Decimal): Area =>
-  fromSIDecimal('area', Wide.mul(twice.abs(), '0.5'));
+export const areaOfDouble = (twice: Ratio): Area =>
+  fromSI('area', multiplyRatios(signOfRatio(twice) < 0 ? negateRatio(twice) : twice, HALF));
 
-function moments(points: readonly Vector[]): readonly [Decimal, Decimal] {
-  let [sumX, sumY]: [Decimal, Decimal] = [ZERO, ZERO];
+function moments(points: readonly Vector[]): Vector {
+  let sum: Vector = { x: ZERO_RATIO, y: ZERO_RATIO };
   forEachEdge(points, (a, b) => {
-    const part = crossWide(a, b);
-    sumX = sumX.plus(part.times(a.x.plus(b.x)));
-    sumY = sumY.plus(part.times(a.y.plus(b.y)));
-  });
-  return [sumX, sumY];
-}
-
-function perimeterOf(points: readonly Vector[]): Decimal {
-  let sum: Decimal = ZERO;
-  forEachEdge(points, (a, b) => {
-    sum = sum.plus(norm(minus(b, a)));
+    sum = plus(sum, scaled(plus(a, b), cross(a, b)));
   });
   return sum;
 }
 
-const crossWide = (a: Vector, b: Vector): Decimal => Wide.mul(a.x, b.y).minus(Wide.mul(b.x, a.y));
+function perimeterOf(points: readonly Vector[]): Ratio {
+  let sum: Ratio = ZERO_RATIO;
+  forEachEdge(points, (a, b) => {
+    sum = addRatios(sum, norm(minus(b, a)));
+  });
+  return sum;
+}
 
 function forEachEdge(points: readonly Vector[], visit: (a: Vector, b: Vector) => void): void {
   points.forEach((a, index) => {

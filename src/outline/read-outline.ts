@@ -3,8 +3,8 @@ import { shown, type Reader } from '../input.js';
 import type { LengthUnit } from '../units/catalogue.js';
 import { length, type LengthInput } from '../units/construct.js';
 import type { NumberInput } from '../units/read-number.js';
-import type { Length } from '../units/quantity.js';
-import { cross, minus, type Vector } from '../units/vector.js';
+import { signOfRatio } from '../units/ratio.js';
+import { between, cross, isZero, minus, type PlanPoint, type Vector } from '../units/vector.js';
 import { crossingEdges } from './crossing-edges.js';
 
 /** An outline: points in order, all in one unit, or points of two lengths each. Closed by itself. */
@@ -18,7 +18,7 @@ export type OutlineInput =
 /** An outline that has been read and checked. Internal. */
 export interface Outline {
   /** The first point as given: the origin of the others. */
-  readonly origin: { readonly x: Length; readonly y: Length };
+  readonly origin: PlanPoint;
   /** All points less the first, in metres, in the order given. */
   readonly points: readonly Vector[];
 }
@@ -34,22 +34,17 @@ const MOST_POINTS = 1000;
 export function readOutline(reader: Reader, value: unknown, path: FieldPath): Outline {
   const places = readPlaces(reader, value, path);
   const origin = places[0] ?? ORIGIN;
-  const points = places.map(({ x, y }) => ({ x: x.minus(origin.x).si, y: y.minus(origin.y).si }));
+  const points = places.map((place) => between(origin, place));
   if (points.length > 0) checkShape(reader, points, pointsPath(value, path));
   return { origin, points };
 }
 
-interface Place {
-  readonly x: Length;
-  readonly y: Length;
-}
-
-const ORIGIN: Place = Object.freeze({ x: length(0, 'm'), y: length(0, 'm') });
+const ORIGIN: PlanPoint = Object.freeze({ x: length(0, 'm'), y: length(0, 'm') });
 
 const pointsPath = (value: unknown, path: FieldPath): FieldPath =>
   Array.isArray(value) ? path : [...path, 'points'];
 
-function readPlaces(reader: Reader, value: unknown, path: FieldPath): readonly Place[] {
+function readPlaces(reader: Reader, value: unknown, path: FieldPath): readonly PlanPoint[] {
   if (value === undefined) {
     reader.fail(
       'REQUIRED',
@@ -70,7 +65,7 @@ function readPlaces(reader: Reader, value: unknown, path: FieldPath): readonly P
   return isClosed ? places.slice(0, -1) : places;
 }
 
-function readLengths(reader: Reader, list: readonly unknown[], path: FieldPath): Place[] {
+function readLengths(reader: Reader, list: readonly unknown[], path: FieldPath): PlanPoint[] {
   return reader.list(list, path).map((item, index) => {
     const at = [...path, index];
     const fields = reader.object(item, at);
@@ -85,7 +80,7 @@ function readPairs(
   reader: Reader,
   fields: Readonly<Record<string, unknown>>,
   path: FieldPath,
-): Place[] {
+): PlanPoint[] {
   const unit = fields['unit'];
   if (typeof unit !== 'string') {
     const code = unit === undefined ? 'UNIT_MISSING' : 'WRONG_TYPE';
@@ -109,7 +104,7 @@ function areInLine(points: readonly Vector[]): boolean {
   const [first, second] = points;
   if (first === undefined || second === undefined) return true;
   const along = minus(second, first);
-  return points.every((point) => cross(along, minus(point, first)).isZero());
+  return points.every((point) => signOfRatio(cross(along, minus(point, first))) === 0);
 }
 
 function checkShape(reader: Reader, points: readonly Vector[], path: FieldPath): void {
@@ -127,7 +122,7 @@ function checkShape(reader: Reader, points: readonly Vector[], path: FieldPath):
   }
   const repeated = points.findIndex((point, index) => {
     const next = points[(index + 1) % points.length] ?? point;
-    return point.x.eq(next.x) && point.y.eq(next.y);
+    return isZero(minus(next, point));
   });
   if (repeated >= 0) {
     const next = (repeated + 1) % points.length;

@@ -1,9 +1,29 @@
 import { fault, SettlineError, type FieldPath, type Issue } from '../errors.js';
 import { makeReader, type Reader } from '../input.js';
 import { length, type LengthInput } from '../units/construct.js';
-import { ZERO, type Decimal } from '../units/decimal.js';
-import { fromSIDecimal, type Area, type Length } from '../units/quantity.js';
-import { cross, dot, minus, norm, plus, scaled, type Vector } from '../units/vector.js';
+import { exactOf, type Area, type Length } from '../units/quantity.js';
+import {
+  divideRatios,
+  multiplyRatios,
+  negateRatio,
+  signOfRatio,
+  ZERO_RATIO,
+  type Ratio,
+} from '../units/ratio.js';
+import {
+  cross,
+  dot,
+  isZero,
+  minus,
+  norm,
+  opposite,
+  plus,
+  pointFrom,
+  scaled,
+  share,
+  type PlanPoint,
+  type Vector,
+} from '../units/vector.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { crossingEdges } from './crossing-edges.js';
 import { areaOfDouble, doubleArea } from './outline-area.js';
@@ -11,7 +31,7 @@ import { readOutline, type Outline, type OutlineInput } from './read-outline.js'
 
 /** An outline that has been moved out, and what it encloses. */
 export interface WidenedOutline extends Worked {
-  readonly outline: readonly { readonly x: Length; readonly y: Length }[];
+  readonly outline: readonly PlanPoint[];
   readonly area: Area;
 }
 
@@ -74,17 +94,14 @@ export function widen(
 ): WidenedOutline {
   const { origin, points } = outline;
   const twice = doubleArea(points);
-  const edges = shiftEdges(points, distances, twice.isNegative());
+  const edges = shiftEdges(points, distances, signOfRatio(twice) < 0);
   const corners = edges.map((edge, index) => corner(edges.at(index - 1) ?? edge, edge));
   const ring = corners.flat();
   refuseSwallowedEdges(edges, corners, path);
   refuseCrossing(ring, path);
   const area = areaOfDouble(doubleArea(ring));
   const fields = {
-    outline: ring.map(({ x, y }) => ({
-      x: origin.x.plus(fromSIDecimal('length', x)),
-      y: origin.y.plus(fromSIDecimal('length', y)),
-    })),
+    outline: ring.map((point) => pointFrom(origin, point)),
     area,
   };
   return withWorking(fields, () => [
@@ -107,8 +124,8 @@ interface ShiftedEdge {
   readonly along: Vector;
   /** Square to the edge, outward, as long as the edge. */
   readonly outward: Vector;
-  readonly size: Decimal;
-  readonly distance: Decimal;
+  readonly size: Ratio;
+  readonly distance: Ratio;
 }
 
 function shiftEdges(
@@ -118,13 +135,14 @@ function shiftEdges(
 ): ShiftedEdge[] {
   return points.map((from, index) => {
     const along = minus(points[(index + 1) % points.length] ?? from, from);
-    const right = { x: along.y, y: along.x.neg() };
+    const right = { x: along.y, y: negateRatio(along.x) };
+    const distance = distances[index];
     return {
       from,
       along,
-      outward: isClockwise ? scaled(right, -1) : right,
+      outward: isClockwise ? opposite(right) : right,
       size: norm(along),
-      distance: distances[index]?.si ?? ZERO,
+      distance: distance === undefined ? ZERO_RATIO : exactOf(distance),
     };
   });
 }
@@ -138,23 +156,20 @@ function corner(before: ShiftedEdge, after: ShiftedEdge): Vector[] {
   const { outward: n1 } = before;
   const { outward: n2, from } = after;
   const turn = cross(n1, n2);
-  if (turn.isZero()) {
+  if (signOfRatio(turn) === 0) {
     const [a, b] = [moved(from, before), moved(from, after)];
-    return a.x.eq(b.x) && a.y.eq(b.y) ? [b] : [a, b];
+    return isZero(minus(a, b)) ? [b] : [a, b];
   }
-  const k1 = before.distance.times(before.size);
-  const k2 = after.distance.times(after.size);
-  const x = k1.times(n2.y).minus(k2.times(n1.y)).div(turn);
-  const y = k2.times(n1.x).minus(k1.times(n2.x)).div(turn);
-  return [plus(from, { x, y })];
+  const k1 = multiplyRatios(before.distance, before.size);
+  const k2 = multiplyRatios(after.distance, after.size);
+  // (k1 n2 - k2 n1) turned by a right angle, over the turn
+  const along = minus(scaled(n2, k1), scaled(n1, k2));
+  const shift = { x: divideRatios(along.y, turn), y: divideRatios(negateRatio(along.x), turn) };
+  return [plus(from, shift)];
 }
 
-function moved(point: Vector, { outward, distance, size }: ShiftedEdge): Vector {
-  return plus(point, {
-    x: outward.x.times(distance).div(size),
-    y: outward.y.times(distance).div(size),
-  });
-}
+const moved = (point: Vector, { outward, distance, size }: ShiftedEdge): Vector =>
+  plus(point, share(outward, distance, size));
 
 /** An edge that runs backward once moved has been swallowed by its neighbours. */
 function refuseSwallowedEdges(
@@ -166,7 +181,7 @@ function refuseSwallowedEdges(
     const start = corners[index]?.at(-1);
     const end = corners[(index + 1) % corners.length]?.[0];
     if (start === undefined || end === undefined) return [];
-    if (dot(minus(end, start), along).gt(0)) return [];
+    if (signOfRatio(dot(minus(end, start), along)) > 0) return [];
     const message = `edge ${index} vanishes when the outline is widened: draw the dig round it by hand`;
     return [{ path, code: 'EDGE_VANISHES', message, params: { edge: index } }];
   });

@@ -1,9 +1,9 @@
 import { fault } from '../errors.js';
 import { makeReader, type Reader } from '../input.js';
 import { length, type LengthInput } from '../units/construct.js';
-import { ZERO, type Decimal } from '../units/decimal.js';
-import { fromSIDecimal, type Length } from '../units/quantity.js';
-import { isZero, minus, type Vector } from '../units/vector.js';
+import { fromSI, type Length } from '../units/quantity.js';
+import { ZERO_RATIO, type Ratio } from '../units/ratio.js';
+import { between, isZero, minus, pointFrom, type PlanPoint, type Vector } from '../units/vector.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import {
   bestLine,
@@ -36,12 +36,6 @@ export interface StakeMove {
   readonly id: string;
   readonly distance: Length;
   readonly direction: 'left' | 'right';
-}
-
-/** A point in plan. */
-export interface PlanPoint {
-  readonly x: Length;
-  readonly y: Length;
 }
 
 /** Whether stakes stand in line, and which to move. */
@@ -109,7 +103,7 @@ export function checkStakeLine(options: {
   ] as const);
   reader.finish();
   const origin = stakes[0]?.at ?? ORIGIN;
-  const local = stakes.map(({ id, at }) => ({ id, at: minusPoint(at, origin) }));
+  const local = stakes.map(({ id, at }) => ({ id, at: between(origin, at) }));
   const line = findLine(local, reference);
   if (typeof line === 'string') throw fault(line, LINE_FAULTS[line], {}, ['stakes']);
   return judge({ local, line, tolerance, reference, origin });
@@ -117,7 +111,7 @@ export function checkStakeLine(options: {
 
 const PLACE = Object.freeze({ sign: 'any', most: length(100_000, 'km') } as const);
 const TOLERANCE = Object.freeze({ sign: 'not-negative', most: length(10, 'm') } as const);
-const NOWHERE: Vector = Object.freeze({ x: ZERO, y: ZERO });
+const NOWHERE: Vector = Object.freeze({ x: ZERO_RATIO, y: ZERO_RATIO });
 const ORIGIN: PlanPoint = Object.freeze({ x: length(0, 'm'), y: length(0, 'm') });
 
 interface ReadStake {
@@ -149,11 +143,6 @@ function readStakes(reader: Reader, value: unknown): ReadStake[] {
   return stakes;
 }
 
-/** Exact difference of two points, as a vector in metres. */
-function minusPoint(a: PlanPoint, b: PlanPoint): Vector {
-  return { x: a.x.minus(b.x).si, y: a.y.minus(b.y).si };
-}
-
 const LINE_FAULTS = {
   ENDS_COINCIDE: 'the first and the last stake are the same point',
   POINTS_COINCIDE: 'all stakes are the same point',
@@ -183,7 +172,7 @@ interface Case {
   readonly origin: PlanPoint;
 }
 
-const metres = (value: Decimal): Length => fromSIDecimal('length', value);
+const metres = (value: Ratio): Length => fromSI('length', value);
 
 function judge({ local, line, tolerance, reference, origin }: Case): StakeLine {
   const offsets = local.map(({ id, at }) => {
@@ -247,16 +236,11 @@ function describeLine(line: PlanLine, local: readonly LocalStake[], origin: Plan
   const last = local.at(-1)?.at ?? line.point;
   const run = stationOn(line, last);
   return {
-    from: toPlan(line.point, origin),
-    to: toPlan(pointAt(line, run), origin),
+    from: pointFrom(origin, line.point),
+    to: pointFrom(origin, pointAt(line, run)),
     length: metres(run),
   };
 }
-
-const toPlan = (p: Vector, origin: PlanPoint): PlanPoint => ({
-  x: origin.x.plus(metres(p.x)),
-  y: origin.y.plus(metres(p.y)),
-});
 
 function showWorking(
   offsets: readonly StakeOffset[],

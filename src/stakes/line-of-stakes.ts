@@ -1,5 +1,18 @@
-import { ZERO, Decimal40, type Decimal } from '../units/decimal.js';
-import { cross, dot, minus, norm, plus, scaled, type Vector } from '../units/vector.js';
+import {
+  addRatios,
+  decimalRatio,
+  divideRatios,
+  multiplyRatios,
+  negateRatio,
+  quotientToDecimal,
+  signOfRatio,
+  subtractRatios,
+  wholeRatio,
+  ZERO_RATIO,
+  type Ratio,
+} from '../units/ratio.js';
+import { isRoundedRoot } from '../units/root.js';
+import { cross, dot, minus, norm, opposite, plus, share, type Vector } from '../units/vector.js';
 
 /**
  * A straight line in plan: a point and a vector along it with its size. The vector is not brought to
@@ -8,20 +21,24 @@ import { cross, dot, minus, norm, plus, scaled, type Vector } from '../units/vec
 export interface PlanLine {
   readonly point: Vector;
   readonly along: Vector;
-  readonly size: Decimal;
+  readonly size: Ratio;
 }
 
 /** Signed distance left of the line: `cross(along, p - point) / size`. */
-export const offsetFrom = (line: PlanLine, p: Vector): Decimal =>
-  cross(line.along, minus(p, line.point)).div(line.size);
+export const offsetFrom = (line: PlanLine, p: Vector): Ratio =>
+  overRoot(cross(line.along, minus(p, line.point)), line.size);
 
 /** Distance along the line from its point: `dot(along, p - point) / size`. */
-export const stationOn = (line: PlanLine, p: Vector): Decimal =>
-  dot(line.along, minus(p, line.point)).div(line.size);
+export const stationOn = (line: PlanLine, p: Vector): Ratio =>
+  overRoot(dot(line.along, minus(p, line.point)), line.size);
+
+/** `a / size`: exact if the root is, else to the 40 digits that the root has. */
+const overRoot = (a: Ratio, size: Ratio): Ratio =>
+  isRoundedRoot(size) ? decimalRatio(quotientToDecimal(a, size)) : divideRatios(a, size);
 
 /** The point of the line at a station. */
-export const pointAt = (line: PlanLine, station: Decimal): Vector =>
-  plus(line.point, scaled(line.along, station.div(line.size)));
+export const pointAt = (line: PlanLine, station: Ratio): Vector =>
+  plus(line.point, share(line.along, station, line.size));
 
 /** The line from one point to another; undefined where they coincide. */
 export function lineThrough(from: Vector, to: Vector): PlanLine | undefined {
@@ -30,36 +47,41 @@ export function lineThrough(from: Vector, to: Vector): PlanLine | undefined {
 
 function lineAlong(point: Vector, along: Vector): PlanLine | undefined {
   const size = norm(along);
-  return size.isZero() ? undefined : { point, along, size };
+  return signOfRatio(size) === 0 ? undefined : { point, along, size };
 }
 
 /**
- * The orthogonal least-squares line in 40-digit decimals, directed from the first point to the last;
- * undefined where the points have no main direction.
+ * The orthogonal least-squares line, directed from the first point to the last; undefined where the
+ * points have no main direction. Exact but for one root.
  */
 export function bestLine(points: readonly Vector[]): PlanLine | undefined {
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined) return undefined;
+  const count = wholeRatio(points.length);
   const sum = points.reduce(plus);
-  const count = new Decimal40(points.length);
-  const mean = { x: sum.x.div(count), y: sum.y.div(count) };
-  let [a, b, c]: [Decimal, Decimal, Decimal] = [ZERO, ZERO, ZERO];
+  const mean = { x: divideRatios(sum.x, count), y: divideRatios(sum.y, count) };
+  let [a, b, c]: [Ratio, Ratio, Ratio] = [ZERO_RATIO, ZERO_RATIO, ZERO_RATIO];
   for (const point of points) {
-    const d = minus(point, mean);
-    a = a.plus(d.x.times(d.x));
-    b = b.plus(d.x.times(d.y));
-    c = c.plus(d.y.times(d.y));
+    // n times the distance from the mean: no thirds, and the direction is the same
+    const d = {
+      x: subtractRatios(multiplyRatios(point.x, count), sum.x),
+      y: subtractRatios(multiplyRatios(point.y, count), sum.y),
+    };
+    a = addRatios(a, multiplyRatios(d.x, d.x));
+    b = addRatios(b, multiplyRatios(d.x, d.y));
+    c = addRatios(c, multiplyRatios(d.y, d.y));
   }
   const along = mainDirection(a, b, c);
-  const isBackward = dot(along, minus(last, first)).isNegative();
-  return lineAlong(mean, isBackward ? scaled(along, -1) : along);
+  const isBackward = signOfRatio(dot(along, minus(last, first))) < 0;
+  return lineAlong(mean, isBackward ? opposite(along) : along);
 }
 
 /** Eigenvector of `[[a, b], [b, c]]` with the larger eigenvalue; zero where there is none. */
-function mainDirection(a: Decimal, b: Decimal, c: Decimal): Vector {
-  const difference = a.minus(c);
-  const spread = norm({ x: difference, y: b.times(2) });
-  return difference.isNegative()
-    ? { x: b.times(2), y: spread.minus(difference) }
-    : { x: spread.plus(difference), y: b.times(2) };
+function mainDirection(a: Ratio, b: Ratio, c: Ratio): Vector {
+  const difference = subtractRatios(a, c);
+  const twice = addRatios(b, b);
+  const spread = norm({ x: difference, y: twice });
+  return signOfRatio(difference) < 0
+    ? { x: twice, y: addRatios(spread, negateRatio(difference)) }
+    : { x: addRatios(spread, difference), y: twice };
 }

@@ -195,7 +195,7 @@ export function fromJSON(json: QuantityJSON): Quantity<Dimension> {
 export function toQuantity<D extends Dimension>(
   dimension: D,
   input: QuantityInput<D>,
-  options: ParseLengthOptions = {},
+  options?: ParseLengthOptions,
 ): Quantity<D> {
   if (typeof input === 'string') return readText(dimension, input, options);
   if (isQuantity(input)) return ownKind(dimension, input);
@@ -226,7 +226,7 @@ function make<D extends Dimension>(
 function readText<D extends Dimension>(
   dimension: D,
   text: string,
-  options: ParseLengthOptions,
+  options: ParseLengthOptions | undefined,
 ): Quantity<D> {
   try {
     return parse(dimension, text, options) as Quantity<D>;
@@ -236,7 +236,7 @@ function readText<D extends Dimension>(
   }
 }
 
-function parse(dimension: Dimension, text: string, options: ParseLengthOptions) {
+function parse(dimension: Dimension, text: string, options: ParseLengthOptions | undefined) {
   if (dimension === 'length') return parseLength(text, options);
   if (dimension === 'slope') return parseSlope(text, options);
   return parseMeasure(dimension, text, options);

@@ -1,7 +1,8 @@
 import { fault } from '../errors.js';
 import type { DimensionOf, Unit, UnitOf } from './catalogue.js';
-import { Decimal40, type Decimal } from './decimal.js';
+import type { Decimal } from './decimal.js';
 import { unitEntry, type UnitEntry } from './engine.js';
+import { multiplyRatios, quotientToDecimal } from './ratio.js';
 import { readNumber, type NumberInput } from './read-number.js';
 
 /**
@@ -32,8 +33,7 @@ export function convert<U extends Unit>(
       { from, to },
     );
   }
-  const { n, d } = readNumber(value);
-  return Decimal40.div(n.times(source.n).times(target.d), d.times(source.d).times(target.n));
+  return quotientToDecimal(multiplyRatios(readNumber(value), source.exact), target.exact);
 }
 
 function known(symbol: string): UnitEntry {

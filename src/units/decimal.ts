@@ -25,6 +25,13 @@ export const Wide = DecimalJs.clone({
   rounding: DecimalJs.ROUND_HALF_EVEN,
 });
 
+const powers: Decimal[] = [];
+
+/** Ten to a power that is not negative, as a decimal. */
+export function powerOfTen(exponent: number): Decimal {
+  return (powers[exponent] ??= new Wide(`1e${exponent}`));
+}
+
 export const ZERO = new Wide(0);
 export const ONE = new Wide(1);
 

@@ -1,6 +1,6 @@
 import configureMeasurements, { type Measure, type Unit as EngineUnit } from 'convert-units';
 import { UNITS, SI_UNIT, DIMENSIONS, type Dimension, type Unit } from './catalogue.js';
-import { ONE, Wide, type Decimal } from './decimal.js';
+import { Wide } from './decimal.js';
 import {
   addRatios,
   compareRatios,
@@ -52,12 +52,11 @@ function buildEngine() {
   return configureMeasurements<Dimension, 'exact', Unit, Ratio>(measures, exactArithmetic);
 }
 
-/** What a unit is: its dimension and its exact factor to SI, `1 unit = n / d` SI units. */
+/** What a unit is: its dimension and its exact factor to SI: 1 unit is `exact` SI units. */
 export interface UnitEntry {
   readonly symbol: Unit;
   readonly dimension: Dimension;
-  readonly n: Decimal;
-  readonly d: Decimal;
+  readonly exact: Ratio;
 }
 
 const entries = new Map<string, UnitEntry>();
@@ -71,13 +70,8 @@ function deriveEntry(symbol: string): UnitEntry | undefined {
   const dimension = DIMENSIONS.find((candidate) => Object.hasOwn(UNITS[candidate], symbol));
   if (dimension === undefined) return undefined;
   engine ??= buildEngine();
-  const factor = engine(1).from(symbol).to(SI_UNIT[dimension]);
-  const entry = Object.freeze({
-    symbol: symbol as Unit,
-    dimension,
-    n: factor.n,
-    d: factor.d.eq(ONE) ? ONE : factor.d,
-  });
+  const exact = engine(1).from(symbol).to(SI_UNIT[dimension]);
+  const entry = Object.freeze({ symbol: symbol as Unit, dimension, exact });
   entries.set(symbol, entry);
   return entry;
 }

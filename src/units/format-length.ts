@@ -1,7 +1,9 @@
 import { fault } from '../errors.js';
 import { formatStyle, type FormatStyle, type LengthForm } from './format-style.js';
 import { isQuantity, type Length } from './quantity.js';
-import { roundTo, stepsIn, type Rounding } from './rounding.js';
+import { isSmall } from './ratio.js';
+import type { Rounding } from './round-ratio.js';
+import { stepsIn } from './rounding.js';
 
 /** How a length is printed. */
 export interface FormatLengthOptions {
@@ -39,11 +41,11 @@ export function formatLength(quantity: Length, options: FormatLengthOptions): st
     throw fault('DIMENSION_MISMATCH', 'expected a length to print');
   }
   const style = formatStyle(options.as, options.nearest);
-  const rounding = options.rounding ?? 'half-even';
-  if (style.kind === 'decimal') return decimalText(quantity, style, rounding, options);
-  const steps = stepsIn(quantity, style.step, rounding).toNumber();
-  if (!Number.isSafeInteger(steps)) throw fault('OUT_OF_RANGE', 'too long for a tape');
-  return fractionText(steps, style.partsPerInch, options);
+  const steps = stepsIn(quantity, style.step, options.rounding ?? 'half-even');
+  if (!isSmall(steps)) throw fault('OUT_OF_RANGE', 'too long to print');
+  return style.kind === 'decimal'
+    ? decimalText(steps.n, style, options)
+    : fractionText(steps.n, style.partsPerInch, options);
 }
 
 /** Feet, inches and a fraction from a whole number of parts of an inch: carries cannot go wrong. */
@@ -74,24 +76,30 @@ function reduced(parts: number, of: number): Fraction {
   return [n, d];
 }
 
+/** Decimals from a whole number of steps, by the digits: nothing is rounded again. */
 function decimalText(
-  quantity: Length,
+  steps: number,
   style: FormatStyle & { kind: 'decimal' },
-  rounding: Rounding,
   options: FormatLengthOptions,
 ): string {
   const marks = options.marks === 'typographic' ? TYPOGRAPHIC : PLAIN;
-  const rounded = roundTo(quantity, style.step, rounding);
-  const sign = rounded.isNegative() ? marks.minus : '';
-  const value = rounded.abs().to(style.unit);
-  const localised = (text: string) =>
-    options.decimalComma === true ? text.replace('.', ',') : text;
+  const total = Math.abs(steps) * style.lastPlaces;
+  if (total > Number.MAX_SAFE_INTEGER) throw fault('OUT_OF_RANGE', 'too long to print');
+  const sign = steps < 0 ? marks.minus : '';
+  const point = options.decimalComma === true ? ',' : '.';
   if (options.as !== 'ft-in') {
-    return `${sign}${localised(value.toFixed(style.places))} ${style.unit}`;
+    return `${sign}${withPoint(total, style.places, point)} ${style.unit}`;
   }
-  const feet = value.divToInt(12);
-  const inches = value.minus(feet.times(12));
-  return `${sign}${feet.toFixed()}${marks.foot} ${localised(inches.toFixed(style.places))}${marks.inch}`;
+  const inFoot = 12 * 10 ** style.places;
+  const rest = total % inFoot;
+  const feet = (total - rest) / inFoot;
+  return `${sign}${feet}${marks.foot} ${withPoint(rest, style.places, point)}${marks.inch}`;
+}
+
+function withPoint(lastPlaces: number, places: number, point: string): string {
+  if (places === 0) return `${lastPlaces}`;
+  const digits = `${lastPlaces}`.padStart(places + 1, '0');
+  return `${digits.slice(0, -places)}${point}${digits.slice(-places)}`;
 }
 
 interface Marks {

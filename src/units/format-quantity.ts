@@ -1,9 +1,9 @@
 import { fault } from '../errors.js';
 import type { Dimension, UnitOf } from './catalogue.js';
-import { ONE, Wide } from './decimal.js';
 import { entryOf, exactOf, isQuantity, type Quantity } from './quantity.js';
-import { divideRatios, multiplyRatios, ratio } from './ratio.js';
-import { roundRatio, type Rounding } from './rounding.js';
+import { isSmall, multiplyRatios, widen } from './ratio.js';
+import { roundQuotient, type Rounding } from './round-ratio.js';
+import { checkRounding } from './rounding.js';
 
 /** How a quantity is printed. */
 export interface FormatQuantityOptions<D extends Dimension> {
@@ -33,22 +33,20 @@ export function formatQuantity<D extends Dimension>(
   if (!Number.isInteger(places) || places < 0 || places > 12) {
     throw fault('OUT_OF_RANGE', 'decimal places must be a whole number from 0 to 12', { places });
   }
-  const { n, d } = entryOf(quantity.dimension, options.as);
-  const scale = Wide.pow(10, places);
-  const scaled = multiplyRatios(divideRatios(exactOf(quantity), { n, d }), { n: scale, d: ONE });
-  const steps = roundRatio(scaled, options.rounding ?? 'half-even');
-  const text = Wide.div(steps, scale).toFixed(places);
+  const step = multiplyRatios(entryOf(quantity.dimension, options.as).exact, {
+    n: 1,
+    d: 10 ** places,
+  });
+  const rounding = checkRounding(options.rounding ?? 'half-even');
+  const steps = widen(roundQuotient(exactOf(quantity), step, rounding));
+  const text = steps.n.div(10 ** places).toFixed(places);
   const symbol = options.as === 'percent' ? '%' : options.as;
   return `${options.decimalComma === true ? text.replace('.', ',') : text} ${symbol}`;
 }
 
 /** Rounds up to a whole number of packs, exactly: no epsilon. Internal. */
 export function wholeNumberUp<D extends Dimension>(need: Quantity<D>, pack: Quantity<D>): number {
-  const packs = roundRatio(divideRatios(exactOf(need), exactOf(pack)), 'up').toNumber();
-  if (!Number.isSafeInteger(packs))
-    throw fault('CAPACITY_EXCEEDED', 'more packs than can be counted');
-  return packs;
+  const packs = roundQuotient(exactOf(need), exactOf(pack), 'up');
+  if (!isSmall(packs)) throw fault('CAPACITY_EXCEEDED', 'more packs than can be counted');
+  return packs.n;
 }
-
-/** A decimal number as an exact ratio. Internal. */
-export const decimalRatio = (value: string | number) => ratio(new Wide(value));

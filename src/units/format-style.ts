@@ -17,6 +17,8 @@ export type FormatStyle =
       readonly step: Length;
       readonly unit: LengthUnit;
       readonly places: number;
+      /** One step in units of the last place printed. */
+      readonly lastPlaces: number;
     };
 
 const DEFAULT_STEP: Readonly<Record<LengthForm, string>> = {
@@ -75,7 +77,11 @@ function styleOf(form: LengthForm, step: Length): FormatStyle {
       { unit, step: step.toString() },
     );
   }
-  return { kind: 'decimal', step, unit, places };
+  const lastPlaces = step
+    .to(unit)
+    .times(10 ** places)
+    .toNumber();
+  return { kind: 'decimal', step, unit, places, lastPlaces };
 }
 
 /** Decimal places that show every multiple of the step exactly, up to 9. */

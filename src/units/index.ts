@@ -69,6 +69,7 @@ export { parseSlope } from './parse-slope.js';
 export { formatLength, type FormatLengthOptions } from './format-length.js';
 export type { LengthForm } from './format-style.js';
 export { formatQuantity, type FormatQuantityOptions } from './format-quantity.js';
-export { roundTo, type Rounding } from './rounding.js';
+export { roundTo } from './rounding.js';
+export type { Rounding } from './round-ratio.js';
 export { angleOfSlope, slopeOfAngle } from './slope-angle.js';
 export { compareQuantities, max, min, sum } from './aggregate.js';

@@ -16,7 +16,8 @@ import {
 } from './characters.js';
 import { Wide } from './decimal.js';
 import { lengthWord } from './length-words.js';
-import { fromUnit, type Length } from './quantity.js';
+import { fromSI, fromUnit, type Length } from './quantity.js';
+import { quickLength } from './quick-length.js';
 import {
   addRatios,
   compareRatios,
@@ -68,7 +69,9 @@ const INCHES_IN: Partial<Record<LengthUnit, number>> = { yd: 36, ft: 12, in: 1 }
  * parseLength(`5' 6 1/2"`).to('in').toString() //=> '66.5'
  * parseLength('1,5 m', { decimalComma: true }).to('mm').toString() //=> '1500'
  */
-export function parseLength(text: string, options: ParseLengthOptions = {}): Length {
+export function parseLength(text: string, options?: ParseLengthOptions): Length {
+  const quick = typeof text === 'string' && options === undefined ? quickLength(text) : undefined;
+  if (quick !== undefined) return fromSI('length', quick);
   return readLengthText(text, options).length;
 }
 

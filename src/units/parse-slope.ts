@@ -1,12 +1,11 @@
 import { fault } from '../errors.js';
 import { unitsOf, type SlopeUnit } from './catalogue.js';
 import { isHyphen, isLetter, isSpace, skipSpaces } from './characters.js';
-import { ONE, Wide } from './decimal.js';
 import { lengthWord } from './length-words.js';
 import { parseLength } from './parse-length.js';
 import { parseMeasure, type ParseMeasureOptions } from './parse-measure.js';
 import { exactOf, fromSI, fromUnit, type Angle, type Length, type Slope } from './quantity.js';
-import { divideRatios, ratio, type Ratio } from './ratio.js';
+import { compareRatios, divideRatios, ONE_RATIO, signOfRatio, type Ratio } from './ratio.js';
 import { readingFault } from './reading-fault.js';
 import { scanAmount, startsAmount } from './scan-amount.js';
 import { slopeOfAngle } from './slope-angle.js';
@@ -77,11 +76,11 @@ function readRatio(text: string, first: Ratio, colon: number, options: ParseMeas
   if (skipSpaces(text, end) < text.length) throw readingFault('BAD_CHARACTER', text, end);
   const n = isOne(first) ? second : isOne(second) ? first : undefined;
   if (n === undefined) throw readingFault('SLOPE_AMBIGUOUS', text, colon);
-  if (n.n.isZero()) throw readingFault('ZERO_DENOMINATOR', text, at);
-  return fromSI('slope', divideRatios({ n: ONE, d: ONE }, n));
+  if (signOfRatio(n) === 0) throw readingFault('ZERO_DENOMINATOR', text, at);
+  return fromSI('slope', divideRatios(ONE_RATIO, n));
 }
 
-const isOne = ({ n, d }: Ratio): boolean => n.eq(d);
+const isOne = (value: Ratio): boolean => compareRatios(value, ONE_RATIO) === 0;
 
 interface Division {
   readonly end: number;
@@ -137,5 +136,5 @@ function oneOf(text: string, name: string, at: number): Length {
   const unit = lengthWord(name.replace(/\.$/, ''));
   if (unit === undefined) throw readingFault('UNKNOWN_WORD', text, at);
   if (unit === 'wrong-case') throw readingFault('CASE', text, at);
-  return fromUnit('length', ratio(new Wide(1)), unit);
+  return fromUnit('length', ONE_RATIO, unit);
 }

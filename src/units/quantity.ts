@@ -1,6 +1,6 @@
 import { fault } from '../errors.js';
 import { SI_UNIT, unitsOf, type Dimension, type Unit, type UnitOf } from './catalogue.js';
-import { Decimal40, isDecimal, Wide, type Decimal } from './decimal.js';
+import { isDecimal, Wide, type Decimal } from './decimal.js';
 import {
   combined,
   PRODUCTS,
@@ -11,19 +11,25 @@ import {
   type Quotient,
 } from './dimension.js';
 import { unitEntry, type UnitEntry } from './engine.js';
+import { isTerminating, lowestTerms } from './lowest-terms.js';
 import {
   addRatios,
   compareRatios,
   divideRatios,
-  isTerminating,
-  lowestTerms,
+  isSmall,
   multiplyRatios,
   negateRatio,
+  quotientToDecimal,
+  quotientToNumber,
   ratio,
   ratioToDecimal,
+  settleRatio,
+  signOfRatio,
+  widen,
   type Ratio,
 } from './ratio.js';
 import { readNumber, type NumberInput } from './read-number.js';
+import type { SmallDecimal } from './small-decimal.js';
 
 /** A quantity as JSON: the exact digits (or `'a/b'` where no unit ends the digits) and the unit. */
 export interface QuantityJSON {
@@ -90,13 +96,17 @@ const BRAND = Symbol.for('settline.quantity');
 
 class ExactQuantity<D extends Dimension> implements Quantity<D> {
   readonly dimension: D;
-  readonly si: Decimal;
+  /** The value in SI units, for deep comparisons: as two floats, or as a decimal of 40 digits. */
+  readonly digits: SmallDecimal | Decimal;
   readonly #exact: Ratio;
+  #si: Decimal | undefined;
 
   constructor(dimension: D, exact: Ratio) {
+    const decimal = isSmall(exact) ? undefined : ratioToDecimal(exact);
+    const settled = decimal === undefined ? exact : settleRatio(exact, decimal);
     this.dimension = dimension;
-    this.si = ratioToDecimal(exact);
-    this.#exact = exact;
+    this.digits = isSmall(settled) ? Object.freeze(settled) : (decimal ?? ratioToDecimal(settled));
+    this.#exact = settled;
     Object.freeze(this);
   }
 
@@ -108,16 +118,20 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
     if (#exact in quantity) return quantity.#exact;
     // a quantity from another copy of the package: its JSON carries every digit
     const { value, unit } = quantity.toJSON();
-    return inUnit(readNumber(value), entryOf(quantity.dimension, unit));
+    return multiplyRatios(readNumber(value), entryOf(quantity.dimension, unit).exact);
+  }
+
+  get si(): Decimal {
+    if (!('n' in this.digits)) return this.digits;
+    return (this.#si ??= ratioToDecimal(this.digits));
   }
 
   to(unit: UnitOf<D>): Decimal {
-    const { n, d } = entryOf(this.dimension, unit);
-    return Decimal40.div(this.#exact.n.times(d), this.#exact.d.times(n));
+    return quotientToDecimal(this.#exact, entryOf(this.dimension, unit).exact);
   }
 
   toNumber(unit: UnitOf<D>): number {
-    const value = this.to(unit).toNumber();
+    const value = quotientToNumber(this.#exact, entryOf(this.dimension, unit).exact);
     if (!Number.isFinite(value)) throw fault('OUT_OF_RANGE', 'too large for a float');
     return value;
   }
@@ -155,7 +169,7 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
   dividedBy<E extends Divisor<D>>(divisor: Quantity<E>): Quantity<Quotient<D, E>>;
   dividedBy(divisor: NumberInput | AnyQuantity): AnyQuantity | Decimal {
     const by = isQuantity(divisor) ? exactOf(divisor) : readNumber(divisor);
-    if (by.n.isZero()) throw fault('DIVISION_BY_ZERO', `${this.dimension} divided by zero`);
+    if (signOfRatio(by) === 0) throw fault('DIVISION_BY_ZERO', `${this.dimension} divided by zero`);
     const quotient = divideRatios(this.#exact, by);
     if (!isQuantity(divisor)) return new ExactQuantity(this.dimension, quotient);
     if (divisor.dimension === this.dimension) return ratioToDecimal(quotient);
@@ -173,19 +187,19 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
   }
 
   isZero(): boolean {
-    return this.#exact.n.isZero();
+    return signOfRatio(this.#exact) === 0;
   }
 
   isNegative(): boolean {
-    return this.#exact.n.isNegative() && !this.isZero();
+    return signOfRatio(this.#exact) < 0;
   }
 
   toJSON(): QuantityJSON {
-    const { n, d } = this.#exact;
-    if (this.dimension !== 'angle' && d.eq(1)) {
-      return { value: digitsOf(n), unit: SI_UNIT[this.dimension] };
+    const exact = this.#exact;
+    if (this.dimension !== 'angle' && (isSmall(exact) || exact.d.eq(1))) {
+      return { value: digitsOf(widen(exact).n), unit: SI_UNIT[this.dimension] };
     }
-    return shortestJSON(this.dimension, this.#exact);
+    return shortestJSON(this.dimension, exact);
   }
 
   toString(): string {
@@ -240,7 +254,7 @@ export function fromUnit<D extends Dimension>(
   value: Ratio,
   unit: UnitOf<D>,
 ): Quantity<D> {
-  return new ExactQuantity(dimension, inUnit(value, entryOf(dimension, unit)));
+  return new ExactQuantity(dimension, multiplyRatios(value, entryOf(dimension, unit).exact));
 }
 
 /** Finds a unit and makes sure that it is of the dimension. */
@@ -269,27 +283,16 @@ function unknownUnit(dimension: Dimension, unit: unknown) {
   });
 }
 
-function inUnit(value: Ratio, entry: UnitEntry): Ratio {
-  return multiplyRatios(value, entry);
-}
-
 /** The first unit in which the digits end; a fraction in SI units where they end in none. */
 function shortestJSON(dimension: Dimension, exact: Ratio): QuantityJSON {
   const units: readonly Unit[] =
     dimension === 'angle' ? ['deg', 'rad', 'gon'] : [SI_UNIT[dimension], ...unitsOf(dimension)];
   for (const unit of units) {
-    const { n, d } = unitEntryOrThrow(unit);
-    const terms = lowestTerms(divideRatios(exact, { n, d }));
+    const terms = lowestTerms(divideRatios(exact, entryOf(dimension, unit).exact));
     if (isTerminating(terms.d)) return { value: decimalText(terms), unit };
   }
   const terms = lowestTerms(exact);
   return { value: `${terms.n}/${terms.d}`, unit: SI_UNIT[dimension] };
-}
-
-function unitEntryOrThrow(unit: Unit): UnitEntry {
-  const entry = unitEntry(unit);
-  if (entry === undefined) throw fault('UNIT_UNKNOWN', `${unit} is no unit`);
-  return entry;
 }
 
 function decimalText({ n, d }: { n: bigint; d: bigint }): string {

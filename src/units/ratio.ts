@@ -1,111 +1,192 @@
-import { Decimal40, ONE, Wide, ZERO, type Decimal } from './decimal.js';
+import { Decimal40, ONE, powerOfTen, Wide, type Decimal } from './decimal.js';
+import {
+  addSmall,
+  compareSmall,
+  divideSmall,
+  multiplySmall,
+  smallDecimal,
+  type SmallDecimal,
+} from './small-decimal.js';
 
-/**
- * An exact rational: two decimals, the lower one a positive whole number. A value whose expansion
- * ends is kept over 1, so that everyday lengths cost one decimal operation, while a third of an inch
- * or a pound per cubic foot stays exact too.
- */
-export interface Ratio {
+/** A rational of two decimals, the lower one a positive whole number. */
+export interface BigRatio {
   readonly n: Decimal;
   readonly d: Decimal;
 }
+
+/**
+ * An exact rational. Values whose digits end and fit stand as two whole floats over a power of ten;
+ * the others, such as a third of an inch or a pound per cubic foot, as two `decimal.js` decimals.
+ * Arithmetic moves from the one to the other by itself and never rounds.
+ */
+export type Ratio = SmallDecimal | BigRatio;
 
 /** From this many digits on a denominator is divided out where the quotient ends. */
 const LONG_DENOMINATOR = 60;
 /** Beyond this many digits it is worked out in any case, to 250 digits. */
 const LONGEST_DENOMINATOR = 120;
 
-/** Makes a ratio; the denominator must be positive. */
+/** True for a value kept in floats. */
+export const isSmall = (a: Ratio): a is SmallDecimal => typeof a.n === 'number';
+
+export const ZERO_RATIO: SmallDecimal = Object.freeze({ n: 0, d: 1 });
+export const ONE_RATIO: SmallDecimal = Object.freeze({ n: 1, d: 1 });
+
+/** A whole float as a ratio. */
+export const wholeRatio = (n: number): Ratio =>
+  Number.isSafeInteger(n) ? smallDecimal(n, 1) : ratio(new Wide(n));
+
+/** A decimal as a ratio. */
+export const decimalRatio = (value: Decimal): Ratio => ratio(new Wide(value));
+
+/** Makes a ratio of two decimals; the denominator must be positive. */
 export function ratio(n: Decimal, d: Decimal = ONE): Ratio {
-  if (d === ONE || d.eq(ONE)) return { n, d: ONE };
   if (n.isZero()) return ZERO_RATIO;
+  if (d === ONE || d.eq(ONE)) return shrink(n);
   if (!d.isInteger()) {
-    const scale = Wide.pow(10, d.decimalPlaces());
+    const scale = powerOfTen(d.decimalPlaces());
     return ratio(n.times(scale), d.times(scale));
   }
-  if (endsWhenDividedBy(d)) return { n: n.div(d), d: ONE };
+  if (endsWhenDividedBy(d)) return shrink(n.div(d));
   return d.precision() > LONG_DENOMINATOR ? shortened(n, d) : { n, d };
 }
 
-export const ZERO_RATIO: Ratio = Object.freeze({ n: ZERO, d: ONE });
-
 /** `a + b` */
 export function addRatios(a: Ratio, b: Ratio): Ratio {
-  if (a.d === b.d) return ratio(a.n.plus(b.n), a.d);
-  return ratio(a.n.times(b.d).plus(b.n.times(a.d)), a.d.times(b.d));
+  const small = isSmall(a) && isSmall(b) ? addSmall(a, b) : undefined;
+  if (small !== undefined) return small;
+  const [x, y] = [widen(a), widen(b)];
+  if (x.d === y.d) return ratio(x.n.plus(y.n), x.d);
+  return ratio(x.n.times(y.d).plus(y.n.times(x.d)), x.d.times(y.d));
 }
+
+/** `a - b` */
+export const subtractRatios = (a: Ratio, b: Ratio): Ratio => addRatios(a, negateRatio(b));
 
 /** `-a`, with no negative zero. */
 export function negateRatio(a: Ratio): Ratio {
-  return { n: a.n.isZero() ? a.n : a.n.neg(), d: a.d };
+  if (isSmall(a)) return { n: a.n === 0 ? 0 : -a.n, d: a.d };
+  return { n: a.n.neg(), d: a.d };
 }
 
 /** `a x b` */
 export function multiplyRatios(a: Ratio, b: Ratio): Ratio {
-  const n = a.n.times(b.n);
-  return a.d === ONE && b.d === ONE ? { n, d: ONE } : ratio(n, a.d.times(b.d));
+  const small = isSmall(a) && isSmall(b) ? multiplySmall(a, b) : undefined;
+  if (small !== undefined) return small;
+  const [x, y] = [widen(a), widen(b)];
+  return ratio(x.n.times(y.n), x.d.times(y.d));
 }
 
 /** `a / b`; the caller has made sure that b is not zero. */
 export function divideRatios(a: Ratio, b: Ratio): Ratio {
-  const n = a.n.times(b.d);
-  const d = a.d.times(b.n);
+  const small = isSmall(a) && isSmall(b) ? divideSmall(a, b) : undefined;
+  if (small !== undefined) return small;
+  const [x, y] = [widen(a), widen(b)];
+  const n = x.n.times(y.d);
+  const d = x.d.times(y.n);
   return d.isNegative() ? ratio(n.neg(), d.neg()) : ratio(n, d);
 }
 
 /** -1, 0 or 1 as a is less than, equal to or more than b. */
 export function compareRatios(a: Ratio, b: Ratio): -1 | 0 | 1 {
-  const order = a.d === b.d ? a.n.cmp(b.n) : a.n.times(b.d).cmp(b.n.times(a.d));
+  const small = isSmall(a) && isSmall(b) ? compareSmall(a, b) : undefined;
+  if (small !== undefined) return small;
+  const [x, y] = [widen(a), widen(b)];
+  const order = x.d === y.d ? x.n.cmp(y.n) : x.n.times(y.d).cmp(y.n.times(x.d));
   return order as -1 | 0 | 1;
 }
 
-/** The value as a decimal of 40 digits: exact where it ends within them, else rounded to even. */
+/** -1, 0 or 1. */
+export const signOfRatio = (a: Ratio): -1 | 0 | 1 =>
+  Math.sign(isSmall(a) ? a.n : a.n.cmp(0)) as -1 | 0 | 1;
+
+/** `a / b` as a decimal of 40 digits: exact where it ends within them, else rounded to even. */
+export function quotientToDecimal(a: Ratio, b: Ratio): Decimal {
+  const small = isSmall(a) && isSmall(b) ? divideSmall(a, b) : undefined;
+  if (small !== undefined) return smallToDecimal(small);
+  const [x, y] = [widen(a), widen(b)];
+  // adding nothing turns a negative zero into zero
+  return Decimal40.div(x.n.times(y.d), x.d.times(y.n)).plus(0);
+}
+
+/** The value as a decimal of 40 digits. */
 export function ratioToDecimal(a: Ratio): Decimal {
-  // up to five groups of seven digits are within 40 digits for certain
-  if (a.d === ONE && a.n.d.length <= 5) return new Decimal40(a.n);
-  return Decimal40.div(a.n, a.d);
+  return isSmall(a) ? smallToDecimal(a) : Decimal40.div(a.n, a.d);
 }
 
-/** Largest whole number not above the value, exactly. */
-export function floorRatio(a: Ratio): Decimal {
-  const whole = a.n.divToInt(a.d);
-  return a.n.isNegative() && !whole.times(a.d).eq(a.n) ? whole.minus(ONE) : whole;
+/** The same value, in floats if its 40 digits are all of it and few enough: equals come out alike. */
+export function settleRatio(a: Ratio, decimal: Decimal): Ratio {
+  if (isSmall(a) || decimal.d.length > 3) return a;
+  const quotient = new Wide(decimal);
+  return quotient.times(a.d).eq(a.n) ? shrink(quotient) : a;
 }
 
-/** The value in lowest terms as two whole numbers. */
-export function lowestTerms(a: Ratio): { readonly n: bigint; readonly d: bigint } {
-  const places = a.n.decimalPlaces();
-  const n = BigInt(a.n.times(Wide.pow(10, places)).toFixed());
-  const d = BigInt(a.d.toFixed()) * 10n ** BigInt(places);
-  const common = greatestCommonDivisor(n < 0n ? -n : n, d);
-  return { n: n / common, d: d / common };
+/** The value as the nearest float. */
+export const ratioToNumber = (a: Ratio): number => quotientToNumber(a, ONE_RATIO);
+
+/** `a / b` as the nearest float. */
+export function quotientToNumber(a: Ratio, b: Ratio): number {
+  if (isSmall(a) && isSmall(b)) {
+    const [n, d] = [a.n * b.d, a.d * b.n];
+    if (Math.abs(n) <= Number.MAX_SAFE_INTEGER && Math.abs(d) <= Number.MAX_SAFE_INTEGER) {
+      return n / d + 0;
+    }
+  }
+  return quotientToDecimal(a, b).toNumber();
 }
 
-/** True where the decimal expansion of 1 / d ends. */
-export function isTerminating(d: bigint): boolean {
-  let rest = d;
-  while (rest % 2n === 0n) rest /= 2n;
-  while (rest % 5n === 0n) rest /= 5n;
-  return rest === 1n;
+/** The same value in decimals. */
+export function widen(a: Ratio): BigRatio {
+  if (!isSmall(a)) return a;
+  return { n: a.d === 1 ? new Wide(a.n) : new Wide(`${a.n}e-${powerOf(a.d)}`), d: ONE };
 }
 
-function greatestCommonDivisor(a: bigint, b: bigint): bigint {
-  let [high, low] = [a, b];
-  while (low !== 0n) [high, low] = [low, high % low];
-  return high === 0n ? 1n : high;
+function smallToDecimal({ n, d }: SmallDecimal): Decimal {
+  return d === 1 ? new Decimal40(n) : new Decimal40(`${n}e-${powerOf(d)}`);
+}
+
+/** Exponent of a power of ten up to 1e15. */
+const powerOf = (d: number): number => Math.round(Math.log10(d));
+
+/** A decimal whose digits fit, as floats; any other as it is. `decimal.js` keeps digits by sevens. */
+function shrink(n: Decimal): Ratio {
+  const words = n.d;
+  if (words.length > 3) return { n, d: ONE };
+  let last = words.at(-1) ?? 0;
+  let zeros = 0;
+  for (; words.length > 1 && last % 10 === 0; zeros += 1) last /= 10;
+  let digits = 0;
+  for (let k = 0; k < words.length - 1; k += 1) digits = digits * 1e7 + (words[k] ?? 0);
+  digits = digits * 10 ** (7 - zeros) + last;
+  if (digits > Number.MAX_SAFE_INTEGER) return { n, d: ONE };
+  const power = 7 * (Math.floor(n.e / 7) - (words.length - 1)) + zeros;
+  const signed = n.isNegative() ? -digits : digits;
+  if (power < 0) return (power < -21 ? undefined : lowest(signed, -power)) ?? { n, d: ONE };
+  const whole = signed * 10 ** power;
+  return Number.isSafeInteger(whole) ? { n: whole, d: 1 } : { n, d: ONE };
+}
+
+/** `n / 10^places` in lowest form, if the denominator fits. */
+function lowest(n: number, places: number): SmallDecimal | undefined {
+  let [upper, left] = [n, places];
+  while (left > 0 && upper % 10 === 0) {
+    upper /= 10;
+    left -= 1;
+  }
+  return left > 15 ? undefined : { n: upper, d: 10 ** left };
 }
 
 /** n / d as a decimal if the quotient ends soon, or if d has grown too long to carry on. */
 function shortened(n: Decimal, d: Decimal): Ratio {
   const quotient = new Wide(Decimal40.div(n, d));
-  if (quotient.times(d).eq(n)) return { n: quotient, d: ONE };
+  if (quotient.times(d).eq(n)) return shrink(quotient);
   return d.precision() > LONGEST_DENOMINATOR ? { n: n.div(d), d: ONE } : { n, d };
 }
 
 /** True for a divisor of twos and fives only: every division by it ends. */
 function endsWhenDividedBy(d: Decimal): boolean {
   if (d.e >= 15) return false;
-  let rest = d.e < 7 ? (d.d[0] ?? 0) : d.toNumber();
+  let rest = d.e < 7 ? (d.d[0] ?? 1) : d.toNumber();
   while (rest % 2 === 0) rest /= 2;
   while (rest % 5 === 0) rest /= 5;
   return rest === 1;

@@ -1,6 +1,7 @@
 import { fault, type SettlineError } from '../errors.js';
 import { isDecimal, ONE, Wide, type Decimal } from './decimal.js';
-import { ratio, ZERO_RATIO, type Ratio } from './ratio.js';
+import { ratio, wholeRatio, ZERO_RATIO, type Ratio } from './ratio.js';
+import { readSmall } from './small-decimal.js';
 
 /** A plain number as callers may give it: a number, digits as text (`'0.05'`, `'1/3'`) or a decimal. */
 export type NumberInput = number | string | Decimal;
@@ -18,7 +19,8 @@ export function readNumber(value: NumberInput): Ratio {
   switch (typeof value) {
     case 'number':
       if (!Number.isFinite(value)) throw fault('NOT_FINITE', `${value} is no number`);
-      return inRange(new Wide(value), ONE);
+      if (Number.isSafeInteger(value)) return wholeRatio(value);
+      return readSmall(`${value}`) ?? inRange(new Wide(value), ONE);
     case 'string':
       return readNumberText(value);
     default:
@@ -29,6 +31,8 @@ export function readNumber(value: NumberInput): Ratio {
 }
 
 function readNumberText(text: string): Ratio {
+  const small = readSmall(text);
+  if (small !== undefined) return small;
   if (text.length > LONGEST_NUMBER) throw fault('TOO_LONG', 'too many digits for a number');
   const slash = text.indexOf('/');
   if (slash < 0) return inRange(readDigits(text), ONE);

@@ -1,15 +1,8 @@
 import { fault } from '../errors.js';
-import { ONE, type Decimal } from './decimal.js';
-import { exactOf, fromSI, isQuantity, type Length, type Quantity } from './quantity.js';
 import type { Dimension } from './catalogue.js';
-import { divideRatios, floorRatio, multiplyRatios, ratio, type Ratio } from './ratio.js';
-
-/**
- * How a value between two steps is rounded. Signs do not matter: `up` is away from zero, `down`
- * toward zero, and a tie goes away from zero (`half-up`) or to the even step (`half-even`, the
- * default; NIST SP 811 B.7.1 and ASTM E29 break ties so).
- */
-export type Rounding = 'half-up' | 'half-even' | 'up' | 'down';
+import { exactOf, fromSI, isQuantity, type Length, type Quantity } from './quantity.js';
+import { multiplyRatios, signOfRatio, type Ratio } from './ratio.js';
+import { roundQuotient, type Rounding } from './round-ratio.js';
 
 const ROUNDINGS: readonly Rounding[] = ['half-up', 'half-even', 'up', 'down'];
 
@@ -33,13 +26,19 @@ export function roundTo<D extends Dimension>(
   rounding: Rounding = 'half-even',
 ): Quantity<D> {
   const step = stepOf(quantity, increment);
-  const steps = roundRatio(divideRatios(exactOf(quantity), step), rounding);
-  return fromSI(quantity.dimension, multiplyRatios(ratio(steps), step));
+  const steps = roundQuotient(exactOf(quantity), step, checkRounding(rounding));
+  return fromSI(quantity.dimension, multiplyRatios(steps, step));
 }
 
-/** Whole number of steps in a quantity, rounded. Internal. */
-export function stepsIn(quantity: Length, increment: Length, rounding: Rounding): Decimal {
-  return roundRatio(divideRatios(exactOf(quantity), stepOf(quantity, increment)), rounding);
+/** Whole number of steps in a length, rounded. Internal. */
+export function stepsIn(quantity: Length, increment: Length, rounding: Rounding): Ratio {
+  return roundQuotient(exactOf(quantity), stepOf(quantity, increment), checkRounding(rounding));
+}
+
+/** Makes sure that a rounding mode is one. Internal. */
+export function checkRounding(rounding: Rounding): Rounding {
+  if (ROUNDINGS.includes(rounding)) return rounding;
+  throw fault('UNKNOWN_CHOICE', `rounding must be one of ${ROUNDINGS.join(', ')}`);
 }
 
 function stepOf<D extends Dimension>(quantity: Quantity<D>, increment: Quantity<D>): Ratio {
@@ -47,30 +46,8 @@ function stepOf<D extends Dimension>(quantity: Quantity<D>, increment: Quantity<
     throw fault('DIMENSION_MISMATCH', `the step must be a ${quantity.dimension}`);
   }
   const step = exactOf(increment);
-  if (!step.n.gt(0)) {
+  if (signOfRatio(step) <= 0) {
     throw fault('INCREMENT_NOT_POSITIVE', `the step must be more than zero`);
   }
   return step;
-}
-
-/** Rounds an exact ratio to a whole number. Internal. */
-export function roundRatio(value: Ratio, rounding: Rounding): Decimal {
-  if (!ROUNDINGS.includes(rounding)) {
-    throw fault('UNKNOWN_CHOICE', `rounding must be one of ${ROUNDINGS.join(', ')}`);
-  }
-  if (value.n.isNegative()) {
-    const magnitude = roundRatio({ n: value.n.neg(), d: value.d }, rounding);
-    return magnitude.isZero() ? magnitude : magnitude.neg();
-  }
-  const whole = floorRatio(value);
-  const rest = value.n.minus(whole.times(value.d));
-  return rest.isZero() || !goesUp(whole, rest, value.d, rounding) ? whole : whole.plus(ONE);
-}
-
-function goesUp(whole: Decimal, rest: Decimal, d: Decimal, rounding: Rounding): boolean {
-  if (rounding === 'up') return true;
-  if (rounding === 'down') return false;
-  const order = rest.plus(rest).cmp(d);
-  if (order !== 0) return order > 0;
-  return rounding === 'half-up' || !whole.mod(2).isZero();
 }

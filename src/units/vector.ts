@@ -1,26 +1,71 @@
-import { Decimal40, type Decimal } from './decimal.js';
+import { exactOf, fromSI, type Length } from './quantity.js';
+import {
+  addRatios,
+  divideRatios,
+  multiplyRatios,
+  negateRatio,
+  signOfRatio,
+  subtractRatios,
+  type Ratio,
+} from './ratio.js';
+import { squareRoot } from './root.js';
 
-/** A plan vector in metres, 40 digits: the ledger's geometry, for a few dozen points. */
+/**
+ * A plan vector in metres: the ledger's geometry, for a few hundred points. Sums and products are
+ * exact; only roots are taken to 40 digits.
+ */
 export interface Vector {
-  readonly x: Decimal;
-  readonly y: Decimal;
+  readonly x: Ratio;
+  readonly y: Ratio;
 }
 
-export const minus = (a: Vector, b: Vector): Vector => ({ x: a.x.minus(b.x), y: a.y.minus(b.y) });
-export const plus = (a: Vector, b: Vector): Vector => ({ x: a.x.plus(b.x), y: a.y.plus(b.y) });
-export const scaled = (a: Vector, k: Decimal | number): Vector => ({
-  x: a.x.times(k),
-  y: a.y.times(k),
+/** A point in plan, as quantities. */
+export interface PlanPoint {
+  readonly x: Length;
+  readonly y: Length;
+}
+
+/** Exact difference of two points. */
+export const between = (from: PlanPoint, to: PlanPoint): Vector => ({
+  x: subtractRatios(exactOf(to.x), exactOf(from.x)),
+  y: subtractRatios(exactOf(to.y), exactOf(from.y)),
 });
+
+/** The point that a vector leads to. */
+export const pointFrom = (origin: PlanPoint, v: Vector): PlanPoint => ({
+  x: origin.x.plus(fromSI('length', v.x)),
+  y: origin.y.plus(fromSI('length', v.y)),
+});
+
+export const minus = (a: Vector, b: Vector): Vector => ({
+  x: subtractRatios(a.x, b.x),
+  y: subtractRatios(a.y, b.y),
+});
+export const plus = (a: Vector, b: Vector): Vector => ({
+  x: addRatios(a.x, b.x),
+  y: addRatios(a.y, b.y),
+});
+export const scaled = (a: Vector, k: Ratio): Vector => ({
+  x: multiplyRatios(a.x, k),
+  y: multiplyRatios(a.y, k),
+});
+/** `a k / of`, one division a coordinate. */
+export const share = (a: Vector, k: Ratio, of: Ratio): Vector => ({
+  x: divideRatios(multiplyRatios(a.x, k), of),
+  y: divideRatios(multiplyRatios(a.y, k), of),
+});
+export const opposite = (a: Vector): Vector => ({ x: negateRatio(a.x), y: negateRatio(a.y) });
 /** Positive where b points left of a. */
-export const cross = (a: Vector, b: Vector): Decimal => a.x.times(b.y).minus(a.y.times(b.x));
-export const dot = (a: Vector, b: Vector): Decimal => a.x.times(b.x).plus(a.y.times(b.y));
-export const squared = (a: Vector): Decimal => dot(a, a);
-export const isZero = (a: Vector): boolean => a.x.isZero() && a.y.isZero();
+export const cross = (a: Vector, b: Vector): Ratio =>
+  subtractRatios(multiplyRatios(a.x, b.y), multiplyRatios(a.y, b.x));
+export const dot = (a: Vector, b: Vector): Ratio =>
+  addRatios(multiplyRatios(a.x, b.x), multiplyRatios(a.y, b.y));
+export const squared = (a: Vector): Ratio => dot(a, a);
+export const isZero = (a: Vector): boolean => signOfRatio(a.x) === 0 && signOfRatio(a.y) === 0;
 
 /** Length of a vector; exact for axis-parallel vectors and other perfect squares. */
-export function norm(a: Vector): Decimal {
-  if (a.x.isZero()) return a.y.abs();
-  if (a.y.isZero()) return a.x.abs();
-  return Decimal40.sqrt(squared(a));
+export function norm(a: Vector): Ratio {
+  if (signOfRatio(a.x) === 0) return signOfRatio(a.y) < 0 ? negateRatio(a.y) : a.y;
+  if (signOfRatio(a.y) === 0) return signOfRatio(a.x) < 0 ? negateRatio(a.x) : a.x;
+  return squareRoot(squared(a));
 }

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { outlineArea, widenOutline, type OutlineInput } from 'settline/outline';
 import { length } from 'settline/units';
 import { contains } from '../../src/outline/contains.js';
-import { Decimal40 } from '../../src/units/decimal.js';
+import { readNumber } from '../../src/units/read-number.js';
 import { expectFault, faultsOf } from '../faults.js';
 
 const feet = (...points: (readonly [number, number])[]): OutlineInput => ({ unit: 'ft', points });
@@ -221,8 +221,8 @@ describe('outlines that are none', () => {
 
 test('contains tells inside, outside and on the edge', () => {
   const at = (x: number | string, y: number | string) => ({
-    x: new Decimal40(x),
-    y: new Decimal40(y),
+    x: readNumber(x),
+    y: readNumber(y),
   });
   const ell = [at(0, 0), at(9, 0), at(9, 4), at(5, 4), at(5, 7), at(0, 7)];
   for (const [x, y, inside] of [

@@ -80,7 +80,7 @@ describe('bundled', () => {
       platform: 'browser',
       logLevel: 'silent',
     });
-    const text = result.outputFiles[0].text;
+    const text = result.outputFiles[0]?.text ?? '';
     return { text, gzip: gzipSync(text).length };
   };
 

@@ -115,6 +115,7 @@ describe('a quantity as a value', () => {
     expect(length('1 in')).toEqual(length('25.4 mm'));
     expect(length('1 in')).not.toEqual(length('25.5 mm'));
     expect(length('1/3 in')).toEqual(length('1/9 in').times(3));
+    expect(length('1/3 in')).not.toEqual(length('2/3 in'));
   });
 
   test('prints itself', () => {

@@ -2,11 +2,11 @@ import { fault } from '../errors.js';
 import { unitsOf, type Dimension, type DimensionOf, type Unit, type UnitOf } from './catalogue.js';
 import { isDecimal } from './decimal.js';
 import { unitEntry } from './engine.js';
+import { entryOf } from './find-unit.js';
 import { parseLength, type ParseLengthOptions } from './parse-length.js';
 import { parseMeasure } from './parse-measure.js';
 import { parseSlope } from './parse-slope.js';
 import {
-  entryOf,
   fromUnit,
   isNumberInput,
   isQuantity,
@@ -18,10 +18,10 @@ import {
   type Mass,
   type Pressure,
   type Quantity,
-  type QuantityJSON,
   type Slope,
   type Volume,
 } from './quantity.js';
+import type { QuantityJSON } from './quantity-json.js';
 import { readNumber, type NumberInput } from './read-number.js';
 
 /** What is accepted where a quantity is an input: the quantity, text with its unit, or value and unit. */

@@ -1,6 +1,7 @@
 import { fault } from '../errors.js';
 import type { Dimension, UnitOf } from './catalogue.js';
-import { entryOf, exactOf, isQuantity, type Quantity } from './quantity.js';
+import { entryOf } from './find-unit.js';
+import { exactOf, isQuantity, type Quantity } from './quantity.js';
 import { isSmall, multiplyRatios, widen } from './ratio.js';
 import { roundQuotient, type Rounding } from './round-ratio.js';
 import { checkRounding } from './rounding.js';

@@ -30,7 +30,6 @@ export {
   type Mass,
   type Pressure,
   type Quantity,
-  type QuantityJSON,
   type Slope,
   type Volume,
 } from './quantity.js';
@@ -57,6 +56,7 @@ export {
   type SlopeInput,
   type VolumeInput,
 } from './construct.js';
+export type { QuantityJSON } from './quantity-json.js';
 export { convert } from './convert.js';
 export {
   parseLength,

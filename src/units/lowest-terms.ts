@@ -13,8 +13,17 @@ export function lowestTerms(a: Ratio): LowestTerms {
   const places = big.n.decimalPlaces();
   const n = BigInt(big.n.times(powerOfTen(places)).toFixed());
   const d = BigInt(big.d.toFixed()) * 10n ** BigInt(places);
+  return reduced(n, d);
+}
+
+function reduced(n: bigint, d: bigint): LowestTerms {
   const common = greatestCommonDivisor(n < 0n ? -n : n, d);
   return { n: n / common, d: d / common };
+}
+
+/** `a / b` in lowest terms. */
+export function quotientOfTerms(a: LowestTerms, b: LowestTerms): LowestTerms {
+  return reduced(a.n * b.d, a.d * b.n);
 }
 
 /** True where the decimal expansion of 1 / d ends. */

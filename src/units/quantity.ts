@@ -1,5 +1,5 @@
 import { fault } from '../errors.js';
-import { SI_UNIT, unitsOf, type Dimension, type Unit, type UnitOf } from './catalogue.js';
+import { SI_UNIT, type Dimension, type UnitOf } from './catalogue.js';
 import { isDecimal, Wide, type Decimal } from './decimal.js';
 import {
   combined,
@@ -10,8 +10,8 @@ import {
   type Product,
   type Quotient,
 } from './dimension.js';
-import { unitEntry, type UnitEntry } from './engine.js';
-import { isTerminating, lowestTerms } from './lowest-terms.js';
+import { entryOf } from './find-unit.js';
+import { quantityJSON, type QuantityJSON } from './quantity-json.js';
 import {
   addRatios,
   compareRatios,
@@ -25,17 +25,10 @@ import {
   ratioToDecimal,
   settleRatio,
   signOfRatio,
-  widen,
   type Ratio,
 } from './ratio.js';
 import { readNumber, type NumberInput } from './read-number.js';
 import type { SmallDecimal } from './small-decimal.js';
-
-/** A quantity as JSON: the exact digits (or `'a/b'` where no unit ends the digits) and the unit. */
-export interface QuantityJSON {
-  readonly value: string;
-  readonly unit: string;
-}
 
 /** What quantities of every dimension have in common. */
 export interface AnyQuantity {
@@ -195,11 +188,7 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
   }
 
   toJSON(): QuantityJSON {
-    const exact = this.#exact;
-    if (this.dimension !== 'angle' && (isSmall(exact) || exact.d.eq(1))) {
-      return { value: digitsOf(widen(exact).n), unit: SI_UNIT[this.dimension] };
-    }
-    return shortestJSON(this.dimension, exact);
+    return quantityJSON(this.dimension, this.#exact);
   }
 
   toString(): string {
@@ -255,53 +244,6 @@ export function fromUnit<D extends Dimension>(
   unit: UnitOf<D>,
 ): Quantity<D> {
   return new ExactQuantity(dimension, multiplyRatios(value, entryOf(dimension, unit).exact));
-}
-
-/** Finds a unit and makes sure that it is of the dimension. */
-export function entryOf(dimension: Dimension, unit: unknown): UnitEntry {
-  const entry = typeof unit === 'string' ? unitEntry(unit) : undefined;
-  if (entry === undefined) throw unknownUnit(dimension, unit);
-  if (entry.dimension !== dimension) {
-    throw fault(
-      'DIMENSION_MISMATCH',
-      `${entry.symbol} is a unit of ${entry.dimension}, not of ${dimension}`,
-      { expected: dimension, got: entry.dimension, unit: entry.symbol },
-    );
-  }
-  return entry;
-}
-
-function unknownUnit(dimension: Dimension, unit: unknown) {
-  const text = typeof unit === 'string' ? JSON.stringify(unit) : typeof unit;
-  const choices = unitsOf(dimension).join(', ');
-  if (typeof unit === 'string' && /^tons?$/i.test(unit)) {
-    return fault('UNIT_AMBIGUOUS', 'which ton? write t (tonne), ton-us or ton-uk', { unit });
-  }
-  return fault('UNIT_UNKNOWN', `${text} is no unit of ${dimension}; use one of ${choices}`, {
-    unit: text,
-    choices,
-  });
-}
-
-/** The first unit in which the digits end; a fraction in SI units where they end in none. */
-function shortestJSON(dimension: Dimension, exact: Ratio): QuantityJSON {
-  const units: readonly Unit[] =
-    dimension === 'angle' ? ['deg', 'rad', 'gon'] : [SI_UNIT[dimension], ...unitsOf(dimension)];
-  for (const unit of units) {
-    const terms = lowestTerms(divideRatios(exact, entryOf(dimension, unit).exact));
-    if (isTerminating(terms.d)) return { value: decimalText(terms), unit };
-  }
-  const terms = lowestTerms(exact);
-  return { value: `${terms.n}/${terms.d}`, unit: SI_UNIT[dimension] };
-}
-
-function decimalText({ n, d }: { n: bigint; d: bigint }): string {
-  return digitsOf(Wide.div(n.toString(), d.toString()));
-}
-
-/** All digits; with an exponent only where the zeros would not end. */
-function digitsOf(value: Decimal): string {
-  return Math.abs(value.e) > 300 ? value.toExponential() : value.toFixed();
 }
 
 function noProduct(first: Dimension, verb: string, second: Dimension) {

@@ -184,9 +184,7 @@ describe('the package', () => {
 test('no test is switched off or left alone', () => {
   for (const path of filesUnder(join(root, 'tests'), '.test.ts')) {
     const text = readFileSync(path, 'utf8');
-    expect(text, path).not.toMatch(
-      new RegExp(`\\b(?:test|it|describe)\\.(?:skip|only|todo)\\b`),
-    );
+    expect(text, path).not.toMatch(new RegExp(`\\b(?:test|it|describe)\\.(?:skip|only|todo)\\b`));
   }
 });
 

@@ -112,7 +112,11 @@ function importsFor(body, imports, names) {
     wanted.set(subpath, [...(wanted.get(subpath) ?? []), isType ? `type ${name}` : name]);
   }
   // the built-in site stands for `job` where an example does not say what its job is
-  if (/(?<![.\w])job(?![\w:])/.test(text) && !/\bjob\b/.test(given) && !/const job\b/.test(text)) {
+  if (
+    /(?<![.\w])job(?![\w:])/.test(text) &&
+    !/(?:[{,]|import)\s*job\b/.test(given) &&
+    !/const job\b/.test(text)
+  ) {
     wanted.set('../heron-bend.js', ['job']);
   }
   return [...wanted].map(([subpath, list]) => `import { ${list.join(', ')} } from '${subpath}';`);

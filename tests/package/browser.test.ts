@@ -49,7 +49,7 @@ test('the packed library gives the same plan in Chromium as in Node, to the lett
   const inNode = join(consumer, 'page.cjs');
   writeFileSync(inNode, await bundle('console.log(encodeURIComponent(text));'));
 
-  const shown = (/<body>([^<]*)</.exec(openPage(browser.command, page)))?.[1] ?? '';
+  const shown = /<body>([^<]*)</.exec(openPage(browser.command, page))?.[1] ?? '';
   const expected = execFileSync('node', [inNode], { encoding: 'utf8', maxBuffer: 1e8 }).trim();
   expect(decodeURIComponent(shown)).toContain('"kind":"settline-plan"');
   expect(decodeURIComponent(shown).trim()).toBe(decodeURIComponent(expected));

@@ -91,6 +91,19 @@ export const ERROR_CODES = {
   STATE_MISSING: 'a volume without its state (bank, loose or compacted)',
   CAPACITY_EXCEEDED: 'more pieces than can be counted',
 
+  // grades and levels
+  ONE_OF: 'several fields where only one belongs',
+  STATION_ORDER: 'stations that do not run forward',
+  POINTS_COLLINEAR: 'points that lie on one line in plan',
+  TOO_MANY_FIXED: 'more fixed levels than a plane can hold',
+  PLANES_PARALLEL: 'two planes that never meet, or are the same',
+  SIDE_UNKNOWN: 'a point that does not tell on which side of a line a plane lies',
+  LIMITS_CONTRADICT: 'a least value above the greatest one',
+  BOOK_ROW: 'a row of a level book whose readings cannot stand together',
+  NO_BACKSIGHT: 'a reading without a height of instrument: a backsight is missing',
+  NO_CLOSING_SHOT: 'a known closing level without a foresight on it',
+  SIGHTS_EQUAL: 'two set-ups whose sights differ alike, so that no error of the level can show',
+
   // whole jobs
   JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',
   PLAN_INVALID: 'a saved plan that cannot be read back',

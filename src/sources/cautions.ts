@@ -1,6 +1,14 @@
 /** What a caution is about. */
 export type CautionId =
-  'utilities' | 'excavation' | 'structure' | 'drainage' | 'trees' | 'dust' | 'loads';
+  | 'utilities'
+  | 'excavation'
+  | 'structure'
+  | 'drainage'
+  | 'trees'
+  | 'dust'
+  | 'loads'
+  | 'access'
+  | 'laser';
 
 /** A word of warning that travels with a result. */
 export interface Caution {
@@ -39,6 +47,14 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = Object.freeze({
   loads: caution(
     'loads',
     'Legal loads depend on the truck, its axles and the road. The haulier and local law decide.',
+  ),
+  access: caution(
+    'access',
+    'Figures for accessible routes are quoted for information. The law where you work and its authority decide what applies and what passes.',
+  ),
+  laser: caution(
+    'laser',
+    'Never look into the beam, set it off eye height and follow the instructions of the instrument.',
   ),
 });
 

@@ -22,3 +22,14 @@ export {
 } from './minimum-thickness.js';
 export { SOIL_STATE_FACTORS, type SoilFactorRow, type SoilName } from './soil-state-factors.js';
 export { PAVER_TOLERANCES } from './surface-tolerances.js';
+export {
+  DAMP_PROOF_FREEBOARD,
+  DRIVEWAY_BREAK_LIMITS,
+  LEVEL_CHANGE_LIMITS,
+  SLOPE_LIMITS,
+  SLOPE_PURPOSES,
+  STEP_COMFORT,
+  type SlopeLimits,
+  type SlopePurpose,
+} from './slope-limits.js';
+export { EARTH, MISCLOSURE_RULES, type MisclosureRuleValue } from './levelling-figures.js';

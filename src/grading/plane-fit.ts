@@ -1,0 +1,59 @@
+import type { Ratio } from '../units/ratio.js';
+import { inWholeNumbers, ratioOfWhole, solveWhole } from './whole-numbers.js';
+
+/** A point about an origin, in metres. Internal. */
+export interface LocalPoint {
+  readonly x: Ratio;
+  readonly y: Ratio;
+  readonly z: Ratio;
+  /** True for a level that cannot move: the plane runs through it. */
+  readonly fixed: boolean;
+}
+
+/** `z = level + gradeX x + gradeY y`. Internal. */
+export interface PlaneFit {
+  readonly level: Ratio;
+  readonly gradeX: Ratio;
+  readonly gradeY: Ratio;
+}
+
+/**
+ * The plane of least squares of the upright distances that runs through every fixed point, solved in
+ * whole numbers: exact. Undefined where the points do not decide it. Internal.
+ *
+ * With `N p = r` the normal equations and `C p = d` the fixed points, `[N C'; C 0] [p; k] = [r; d]`.
+ */
+export function fitExactly(points: readonly LocalPoint[]): PlaneFit | undefined {
+  const plan = inWholeNumbers(points.flatMap(({ x, y }) => [x, y]));
+  const levels = inWholeNumbers(points.map(({ z }) => z));
+  const rows = points.map(({ fixed }, k) => ({
+    fixed,
+    terms: [1n, plan.whole[2 * k] ?? 0n, plan.whole[2 * k + 1] ?? 0n],
+    z: levels.whole[k] ?? 0n,
+  }));
+  const held = rows.filter(({ fixed }) => fixed);
+  const indices = [0, 1, 2];
+  const matrix = [
+    ...indices.map((i) => [
+      ...indices.map((j) => sumOf(rows, ({ terms }) => (terms[i] ?? 0n) * (terms[j] ?? 0n))),
+      ...held.map(({ terms }) => terms[i] ?? 0n),
+    ]),
+    ...held.map(({ terms }) => [...terms, ...held.map(() => 0n)]),
+  ];
+  const right = [
+    ...indices.map((i) => sumOf(rows, ({ terms, z }) => (terms[i] ?? 0n) * z)),
+    ...held.map(({ z }) => z),
+  ];
+  const solved = solveWhole(matrix, right);
+  if (solved === undefined) return undefined;
+  const [level = 0n, gradeX = 0n, gradeY = 0n] = solved.whole;
+  const below = solved.scale * levels.scale;
+  return {
+    level: ratioOfWhole(level, below),
+    gradeX: ratioOfWhole(gradeX * plan.scale, below),
+    gradeY: ratioOfWhole(gradeY * plan.scale, below),
+  };
+}
+
+const sumOf = <T>(rows: readonly T[], term: (row: T) => bigint): bigint =>
+  rows.reduce((total, row) => total + term(row), 0n);

@@ -1,0 +1,55 @@
+import { Wide } from '../units/decimal.js';
+import { lowestTerms, quotientOfTerms } from '../units/lowest-terms.js';
+import { ratio, type Ratio } from '../units/ratio.js';
+
+/** Values as whole numbers over one common divisor. Internal. */
+export interface WholeNumbers {
+  readonly whole: readonly bigint[];
+  readonly scale: bigint;
+}
+
+/**
+ * Brings exact values onto one common divisor, `value(i) = whole(i) / scale`, so that thirds of an
+ * inch and survey feet add up without their divisors growing at every sum. Internal.
+ */
+export function inWholeNumbers(values: readonly Ratio[]): WholeNumbers {
+  const terms = values.map(lowestTerms);
+  let scale = 1n;
+  for (const { d } of terms) scale *= quotientOfTerms(one(scale), one(d)).d;
+  return { whole: terms.map(({ n, d }) => n * (scale / d)), scale };
+}
+
+const one = (n: bigint) => ({ n, d: 1n });
+
+/** `n / d` as an exact ratio; d is not zero. Internal. */
+export function ratioOfWhole(n: bigint, d: bigint): Ratio {
+  const terms = d < 0n ? quotientOfTerms(one(-n), one(-d)) : quotientOfTerms(one(n), one(d));
+  return ratio(new Wide(terms.n.toString()), new Wide(terms.d.toString()));
+}
+
+/**
+ * Solves `a x = b` in whole numbers, without fractions on the way: `x(i) = whole(i) / scale`.
+ * Undefined where the equations do not decide. Internal.
+ */
+export function solveWhole(
+  a: readonly (readonly bigint[])[],
+  b: readonly bigint[],
+): WholeNumbers | undefined {
+  const rows = a.map((row, i) => [...row, b[i] ?? 0n]);
+  let last = 1n;
+  for (let k = 0; k < rows.length; k += 1) {
+    const found = rows.findIndex((row, i) => i >= k && row[k] !== 0n);
+    const [pivot, other] = [rows[found], rows[k]];
+    if (pivot === undefined || other === undefined) return undefined;
+    rows[found] = other.map((value) => -value);
+    rows[k] = pivot;
+    const head = pivot[k] ?? 0n;
+    rows.forEach((row, i) => {
+      if (i === k) return;
+      const lead = row[k] ?? 0n;
+      rows[i] = row.map((value, j) => (value * head - lead * (pivot[j] ?? 0n)) / last);
+    });
+    last = head;
+  }
+  return { whole: rows.map((row) => row.at(-1) ?? 0n), scale: last };
+}

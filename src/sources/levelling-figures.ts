@@ -1,0 +1,36 @@
+import { printed, type ReferenceValue } from './reference-value.js';
+
+/** An allowable misclosure: `k x sqrt(n)`, n counted in set-ups or in lengths of `per`. */
+export interface MisclosureRuleValue {
+  readonly k: ReferenceValue;
+  readonly per: 'set-up' | ReferenceValue;
+}
+
+const perKilometre = (k: string): MisclosureRuleValue =>
+  Object.freeze({
+    k: printed(k, 'mm', 'misclosure-rules'),
+    per: printed('1', 'km', 'misclosure-rules'),
+  });
+
+/**
+ * Rules for a misclosure, to choose from: there is no default. They are written for long lines; on a
+ * small site the rule by set-ups is the one that fits. Source: `misclosure-rules`.
+ */
+export const MISCLOSURE_RULES = Object.freeze({
+  'second-order-class-2': perKilometre('8.4'),
+  'third-order-loop': perKilometre('12'),
+  'college-practice': perKilometre('20'),
+  'by-set-ups': Object.freeze({
+    k: printed('5', 'mm', 'misclosure-rules'),
+    per: 'set-up',
+  } as const),
+});
+
+/**
+ * The sphere that stands for the earth, and how much of its curvature refraction takes back. The
+ * refraction is a usual value; over hot paving it can be anything. Source: `earth-curvature`.
+ */
+export const EARTH = Object.freeze({
+  diameter: printed('12740', 'km', 'earth-curvature'),
+  refractionOfCurvature: printed('1/7', 'ratio', 'earth-curvature'),
+});

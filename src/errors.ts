@@ -91,6 +91,16 @@ export const ERROR_CODES = {
   STATE_MISSING: 'a volume without its state (bank, loose or compacted)',
   CAPACITY_EXCEEDED: 'more pieces than can be counted',
 
+  // strings, stakes and curves
+  TRIANGLE_IMPOSSIBLE: 'three lengths that close no triangle',
+  DISTANCES_DO_NOT_MEET: 'two taped distances that do not reach each other',
+  RISE_EXCEEDS_SLOPE_LENGTH: 'a rise that is longer than the taped slope',
+  ONE_OF_TWO: 'two fields of which only one can hold',
+  OUTSIDE_ARC: 'a mark that the arc does not reach',
+  TANGENTS_OVERLAP: 'a rounded corner that is longer than its sides',
+  STATIONS_COINCIDE: 'stakes that all stand at one station',
+  POINTS_COLLINEAR: 'points in line where a circle or a plane needs them apart',
+
   // whole jobs
   JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',
   PLAN_INVALID: 'a saved plan that cannot be read back',

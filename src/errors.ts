@@ -94,7 +94,7 @@ export const ERROR_CODES = {
   // grades and levels
   ONE_OF: 'several fields where only one belongs',
   STATION_ORDER: 'stations that do not run forward',
-  POINTS_COLLINEAR: 'points that lie on one line in plan',
+  POINTS_COLLINEAR: 'points that lie on one line where a circle or a plane needs them apart',
   TOO_MANY_FIXED: 'more fixed levels than a plane can hold',
   PLANES_PARALLEL: 'two planes that never meet, or are the same',
   SIDE_UNKNOWN: 'a point that does not tell on which side of a line a plane lies',
@@ -103,6 +103,13 @@ export const ERROR_CODES = {
   NO_BACKSIGHT: 'a reading without a height of instrument: a backsight is missing',
   NO_CLOSING_SHOT: 'a known closing level without a foresight on it',
   SIGHTS_EQUAL: 'two set-ups whose sights differ alike, so that no error of the level can show',
+  // strings, stakes and curves
+  TRIANGLE_IMPOSSIBLE: 'three lengths that close no triangle',
+  DISTANCES_DO_NOT_MEET: 'two taped distances that do not reach each other',
+  RISE_EXCEEDS_SLOPE_LENGTH: 'a rise that is longer than the taped slope',
+  OUTSIDE_ARC: 'a mark that the arc does not reach',
+  TANGENTS_OVERLAP: 'a rounded corner that is longer than its sides',
+  STATIONS_COINCIDE: 'stakes that all stand at one station',
 
   // whole jobs
   JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',

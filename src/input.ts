@@ -36,6 +36,7 @@ const EXAMPLES: Readonly<Record<Dimension, string>> = {
   mass: 'a mass such as "13 t" or { "value": 26000, "unit": "lb" }',
   density: 'a density such as "3700 lb/yd3" or { "value": 2200, "unit": "kg/m3" }',
   force: 'a force such as "13 lbf" or { "value": 60, "unit": "N" }',
+  'line-weight': 'a weight per length such as "1.2 g/m" or { "value": 0.012, "unit": "N/m" }',
   pressure: 'a pressure such as "35 psi" or { "value": 240, "unit": "kPa" }',
   slope: 'a slope such as "2%", "1:48" or "1/4 in per ft"',
   angle: 'an angle such as "45 deg"',

@@ -104,6 +104,23 @@ export const SOURCES = Object.freeze({
     'question text (diameter of the sphere, refraction)',
   ),
   'misclosure-rules': source('Allowable misclosure formulas', 'several levelling texts'),
+  'handbook-functions': source(
+    'Handbook of Mathematical Functions (National Bureau of Standards)',
+    '26.5.8 and 26.7.1, incomplete beta function and Student distribution',
+    'memory',
+  ),
+  'outlier-guidance': source(
+    'Geodetic outlier-test guidance',
+    'abstracts: extreme residuals, probability divided by their number',
+  ),
+  'curve-stakeout': source(
+    'Engineering Aid training manual 14070',
+    'curves: middle ordinate, chords and deflection angles',
+  ),
+  'squaring-lines': source(
+    'Army carpentry course, squaring building lines',
+    'lesson 1, diagonal and 3-4-5 methods',
+  ),
   derived: source('Geometry and arithmetic', 'worked out here', 'derived'),
   'common-practice': source('Common practice, no source', 'trade use', 'common-practice'),
   memory: source('From memory, no source read', 'confirm before use', 'memory'),

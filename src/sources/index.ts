@@ -1,6 +1,7 @@
 export { SOURCES, type Source, type SourceId, type SourceStatus } from './catalogue.js';
 export type { ReferenceValue } from './reference-value.js';
 export { CAUTIONS, type Caution, type CautionId } from './cautions.js';
+export { CURVE_PRACTICE } from './curve-stakes.js';
 export { LEAST_BASE_EXTENSION } from './base-extension-rule.js';
 export { LIFT_LIMITS } from './lift-limits.js';
 export {

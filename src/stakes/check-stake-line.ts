@@ -1,25 +1,22 @@
 import { fault } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
-import { length, type LengthInput } from '../units/construct.js';
-import { fromSI, type Length } from '../units/quantity.js';
-import { ZERO_RATIO, type Ratio } from '../units/ratio.js';
-import { between, isZero, minus, pointFrom, type PlanPoint, type Vector } from '../units/vector.js';
+import { makeReader } from '../input.js';
+import type { LengthInput } from '../units/construct.js';
+import { exactOf, fromSI, type Length } from '../units/quantity.js';
+import type { Ratio } from '../units/ratio.js';
+import { isZero, minus, pointFrom, type PlanPoint } from '../units/vector.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import {
   bestLine,
+  lineSums,
   lineThrough,
   offsetFrom,
   pointAt,
   stationOn,
   type PlanLine,
 } from './line-of-stakes.js';
-
-/** A stake in plan. */
-export interface PlanStakeInput {
-  readonly id: string;
-  readonly x: LengthInput;
-  readonly y: LengthInput;
-}
+import { loneOutliers } from './lone-outliers.js';
+import { planRow } from './plan-row.js';
+import { readPlanStakes, TOLERANCE, type LocalStake, type PlanStakeInput } from './read-stakes.js';
 
 /** Where a stake stands against the line. */
 export interface StakeOffset {
@@ -51,13 +48,18 @@ export interface StakeLine extends Worked {
    */
   readonly moves: readonly StakeMove[];
   readonly ambiguous: boolean;
+  /**
+   * Each stake, a held end too, that may be the only one off: the others stand in line without it.
+   * The moves are alternatives. Empty where no single stake explains what is out.
+   */
+  readonly suspects: readonly StakeMove[];
   /** The line that offsets are measured from. */
   readonly line: { readonly from: PlanPoint; readonly to: PlanPoint; readonly length: Length };
   readonly note: string;
 }
 
 /**
- * Checks that stakes stand in one line: offset of a stake `d = cross(u, P - A)`, station
+ * Checks that stakes stand in one line in plan: offset of a stake `d = cross(u, P - A)`, station
  * `s = dot(u, P - A)`, with u the unit vector of the line. Coordinates are subtracted exactly before
  * anything is multiplied, so that large site coordinates lose nothing; a stake exactly on the
  * tolerance passes.
@@ -65,12 +67,13 @@ export interface StakeLine extends Worked {
  * With `ends` the first and last stakes are held and each stake in between is judged and moved onto
  * their line. With `best-fit` (orthogonal least squares) no stake is held: if taking one stake away
  * leaves the others in line, that stake is the one to move; if that is so for several stakes, which
- * one is off cannot be known, `ambiguous` is true and each candidate move is given.
+ * one is off cannot be known, `ambiguous` is true and each candidate move is given. `suspects` says
+ * the same with ends held: an end stake that is itself off condemns all the others.
  *
  * @param options.stakes - at least 2, in order along the line; each `id` once, `x` and `y` [length]
  * @param options.tolerance - largest offset that passes [length], not negative
  * @param options.reference - `ends` or `best-fit`
- * @returns verdict, offsets and stations [length, + left of travel], moves, the line
+ * @returns verdict, offsets and stations [length, + left of travel], moves, suspects, the line
  * @throws `TOO_FEW_STAKES`, `DUPLICATE_ID`, `ENDS_COINCIDE`, `POINTS_COINCIDE`,
  *   `DIRECTION_UNDEFINED` and the reading codes
  * @source derived
@@ -95,52 +98,19 @@ export function checkStakeLine(options: {
 }): StakeLine {
   const reader = makeReader();
   const fields = reader.object(options, []);
-  const stakes = readStakes(reader, fields['stakes']);
+  const { origin, local } = readPlanStakes(reader, fields['stakes'], {
+    least: 2,
+    words: 'a line needs two stakes or more',
+  });
   const tolerance = reader.quantity('length', fields['tolerance'], ['tolerance'], TOLERANCE);
   const reference = reader.choice(fields['reference'], ['reference'], [
     'ends',
     'best-fit',
   ] as const);
   reader.finish();
-  const origin = stakes[0]?.at ?? ORIGIN;
-  const local = stakes.map(({ id, at }) => ({ id, at: between(origin, at) }));
   const line = findLine(local, reference);
   if (typeof line === 'string') throw fault(line, LINE_FAULTS[line], {}, ['stakes']);
   return judge({ local, line, tolerance, reference, origin });
-}
-
-const PLACE = Object.freeze({ sign: 'any', most: length(100_000, 'km') } as const);
-const TOLERANCE = Object.freeze({ sign: 'not-negative', most: length(10, 'm') } as const);
-const NOWHERE: Vector = Object.freeze({ x: ZERO_RATIO, y: ZERO_RATIO });
-const ORIGIN: PlanPoint = Object.freeze({ x: length(0, 'm'), y: length(0, 'm') });
-
-interface ReadStake {
-  readonly id: string;
-  readonly at: PlanPoint;
-}
-
-interface LocalStake {
-  readonly id: string;
-  readonly at: Vector;
-}
-
-function readStakes(reader: Reader, value: unknown): ReadStake[] {
-  const ids = new Set<string>();
-  const stakes = reader.list(value, ['stakes']).map((item, index) => {
-    const path = ['stakes', index];
-    const fields = reader.object(item, path);
-    const id = reader.text(fields['id'], [...path, 'id']);
-    if (id !== '' && ids.has(id))
-      reader.fail('DUPLICATE_ID', [...path, 'id'], `the stake ${id} stands twice`);
-    ids.add(id);
-    const x = reader.quantity('length', fields['x'], [...path, 'x'], PLACE);
-    const y = reader.quantity('length', fields['y'], [...path, 'y'], PLACE);
-    return { id, at: { x, y } };
-  });
-  if (stakes.length === 1) {
-    reader.fail('TOO_FEW_STAKES', ['stakes'], 'a line needs two stakes or more');
-  }
-  return stakes;
 }
 
 const LINE_FAULTS = {
@@ -155,9 +125,10 @@ function findLine(
   reference: 'ends' | 'best-fit',
 ): PlanLine | keyof typeof LINE_FAULTS {
   const points = stakes.map(({ at }) => at);
-  const first = points[0] ?? NOWHERE;
+  const sums = lineSums(points);
+  const [first, last] = [points[0] ?? sums.sum, points.at(-1) ?? sums.sum];
   const isExact = reference === 'ends' || points.length === 2;
-  const line = isExact ? lineThrough(first, points.at(-1) ?? first) : bestLine(points);
+  const line = isExact ? lineThrough(first, last) : bestLine(sums, { first, last });
   if (line !== undefined) return { ...line, point: pointAt(line, stationOn(line, first)) };
   if (reference === 'ends') return 'ENDS_COINCIDE';
   const areOne = points.every((point) => isZero(minus(point, first)));
@@ -182,12 +153,15 @@ function judge({ local, line, tolerance, reference, origin }: Case): StakeLine {
   });
   const isTrivial = local.length === 2;
   const ok = offsets.every(({ inTolerance }) => inTolerance);
-  const candidates =
-    isTrivial || ok || reference === 'ends' ? [] : candidateMoves(local, tolerance);
-  const ambiguous = candidates.length > 1;
+  const isSearched = !isTrivial && !ok;
   const onto = offsets
     .filter(({ inTolerance }) => !isTrivial && !inTolerance)
     .map(({ id, offset }) => moveBack(id, offset));
+  const row = isSearched ? suspectMoves(local, tolerance, reference) : [];
+  const suspects =
+    reference === 'ends' && onto.length === 1 ? inOrder(local, [...row, ...onto]) : row;
+  const candidates = reference === 'ends' ? [] : suspects;
+  const ambiguous = candidates.length > 1;
   const judged = ok ? 'in-line' : ambiguous ? 'ambiguous' : 'out-of-line';
   const verdict = isTrivial ? 'always-in-line' : judged;
   return withWorking(
@@ -198,6 +172,7 @@ function judge({ local, line, tolerance, reference, origin }: Case): StakeLine {
       worst: offsets.reduce((a, b) => (b.offset.abs().compare(a.offset.abs()) > 0 ? b : a)),
       moves: candidates.length > 0 ? candidates : onto,
       ambiguous,
+      suspects,
       line: describeLine(line, local, origin),
       note: NOTES[verdict],
     } as const,
@@ -219,17 +194,26 @@ const moveBack = (id: string, offset: Length): StakeMove => ({
   direction: offset.isNegative() ? 'left' : 'right',
 });
 
-/** Stakes whose removal leaves the others in line, with the move onto the line of the others. */
-function candidateMoves(local: readonly LocalStake[], tolerance: Length): StakeMove[] {
-  const moves: StakeMove[] = [];
-  local.forEach(({ id, at }, index) => {
-    const others = local.filter((_, i) => i !== index).map((stake) => stake.at);
-    const line = bestLine(others);
-    if (line === undefined) return;
-    const inLine = others.every((p) => metres(offsetFrom(line, p)).abs().compare(tolerance) <= 0);
-    if (inLine) moves.push(moveBack(id, metres(offsetFrom(line, at))));
-  });
-  return moves;
+/**
+ * Stakes without which the others stand in line, with the move onto the line of the others. Where the
+ * ends are held only they are left out in turn: whether one between them is off shows as it is.
+ */
+function suspectMoves(
+  local: readonly LocalStake[],
+  tolerance: Length,
+  reference: 'ends' | 'best-fit',
+): StakeMove[] {
+  const all = local.map((_, index) => index);
+  const among = reference === 'ends' ? [0, local.length - 1] : all;
+  const row = planRow(local.map(({ at }) => at));
+  return loneOutliers(row, { tolerance: exactOf(tolerance), among }).map(({ index, offset }) =>
+    moveBack(local[index]?.id ?? '', metres(offset)),
+  );
+}
+
+function inOrder(local: readonly LocalStake[], moves: readonly StakeMove[]): StakeMove[] {
+  const order = new Map(local.map(({ id }, index) => [id, index]));
+  return [...moves].sort((a, b) => (order.get(a.id) ?? 0) - (order.get(b.id) ?? 0));
 }
 
 function describeLine(line: PlanLine, local: readonly LocalStake[], origin: PlanPoint) {

@@ -1,5 +1,6 @@
 import {
   addRatios,
+  compareRatios,
   decimalRatio,
   divideRatios,
   multiplyRatios,
@@ -23,6 +24,8 @@ export interface PlanLine {
   readonly along: Vector;
   readonly size: Ratio;
 }
+
+const NOWHERE: Vector = Object.freeze({ x: ZERO_RATIO, y: ZERO_RATIO });
 
 /** Signed distance left of the line: `cross(along, p - point) / size`. */
 export const offsetFrom = (line: PlanLine, p: Vector): Ratio =>
@@ -50,28 +53,69 @@ function lineAlong(point: Vector, along: Vector): PlanLine | undefined {
   return signOfRatio(size) === 0 ? undefined : { point, along, size };
 }
 
+/** Exact sums of points, from which the lines of all and of all but one come. Internal. */
+export interface LineSums {
+  readonly count: number;
+  readonly sum: Vector;
+  readonly xx: Ratio;
+  readonly xy: Ratio;
+  readonly yy: Ratio;
+}
+
+/** Adds points up. Internal. */
+export function lineSums(points: readonly Vector[]): LineSums {
+  const none = { count: 0, sum: NOWHERE, xx: ZERO_RATIO, xy: ZERO_RATIO, yy: ZERO_RATIO };
+  return points.reduce<LineSums>((sums, point) => withPoint(sums, point, addRatios), none);
+}
+
+type Change = (a: Ratio, b: Ratio) => Ratio;
+
+const withPoint = (sums: LineSums, { x, y }: Vector, change: Change): LineSums => ({
+  count: sums.count + (change === addRatios ? 1 : -1),
+  sum: { x: change(sums.sum.x, x), y: change(sums.sum.y, y) },
+  xx: change(sums.xx, multiplyRatios(x, x)),
+  xy: change(sums.xy, multiplyRatios(x, y)),
+  yy: change(sums.yy, multiplyRatios(y, y)),
+});
+
+/** The sums of all points but one. Internal. */
+export const sumsWithout = (sums: LineSums, point: Vector): LineSums =>
+  withPoint(sums, point, subtractRatios);
+
+/** `n sum p q - sum p sum q`: n times a sum about the mean. Internal. */
+export const timesCount = (
+  { count }: LineSums,
+  products: Ratio,
+  [p, q]: readonly [Ratio, Ratio],
+): Ratio => subtractRatios(multiplyRatios(wholeRatio(count), products), multiplyRatios(p, q));
+
+/** True where the points lie exactly in one line. Internal. */
+export function areInLine(sums: LineSums): boolean {
+  const { sum, xx, xy, yy } = sums;
+  const [a, c] = [timesCount(sums, xx, [sum.x, sum.x]), timesCount(sums, yy, [sum.y, sum.y])];
+  const b = timesCount(sums, xy, [sum.x, sum.y]);
+  return compareRatios(multiplyRatios(a, c), multiplyRatios(b, b)) === 0;
+}
+
 /**
- * The orthogonal least-squares line, directed from the first point to the last; undefined where the
- * points have no main direction. Exact but for one root.
+ * The orthogonal least-squares line of points, directed from the first to the last of them; undefined
+ * where they have no main direction. Exact but for one root.
  */
-export function bestLine(points: readonly Vector[]): PlanLine | undefined {
-  const [first, last] = [points[0], points.at(-1)];
-  if (first === undefined || last === undefined) return undefined;
-  const count = wholeRatio(points.length);
-  const sum = points.reduce(plus);
-  const mean = { x: divideRatios(sum.x, count), y: divideRatios(sum.y, count) };
-  let [a, b, c]: [Ratio, Ratio, Ratio] = [ZERO_RATIO, ZERO_RATIO, ZERO_RATIO];
-  for (const point of points) {
-    // n times the distance from the mean: no thirds, and the direction is the same
-    const d = {
-      x: subtractRatios(multiplyRatios(point.x, count), sum.x),
-      y: subtractRatios(multiplyRatios(point.y, count), sum.y),
-    };
-    a = addRatios(a, multiplyRatios(d.x, d.x));
-    b = addRatios(b, multiplyRatios(d.x, d.y));
-    c = addRatios(c, multiplyRatios(d.y, d.y));
-  }
-  const along = mainDirection(a, b, c);
+export function bestLine(
+  sums: LineSums,
+  { first, last }: { readonly first: Vector; readonly last: Vector },
+): PlanLine | undefined {
+  const { sum, xx, xy, yy } = sums;
+  const n = wholeRatio(sums.count);
+  const mean = { x: divideRatios(sum.x, n), y: divideRatios(sum.y, n) };
+  // n^2 times the sums about the mean: no thirds, and the direction is the same
+  const about = (products: Ratio, p: Ratio, q: Ratio): Ratio =>
+    multiplyRatios(n, timesCount(sums, products, [p, q]));
+  const along = mainDirection(
+    about(xx, sum.x, sum.x),
+    about(xy, sum.x, sum.y),
+    about(yy, sum.y, sum.y),
+  );
   const isBackward = signOfRatio(dot(along, minus(last, first))) < 0;
   return lineAlong(mean, isBackward ? opposite(along) : along);
 }

@@ -84,6 +84,14 @@ export const UNITS = Object.freeze({
     lbf: unit(8896443230521, 2_000_000_000_000, 'pound-force', 'pounds-force'),
     kip: unit(8896443230521, 2_000_000_000, 'kip'),
   }),
+  // of a string or tape: a mass per length counts as its weight under standard gravity
+  'line-weight': Object.freeze({
+    'N/m': unit(1, 1, 'newton per metre', 'newtons per metre'),
+    'g/m': unit(196133, 20_000_000, 'gram per metre', 'grams per metre'),
+    'kg/m': unit(196133, 20_000, 'kilogram per metre', 'kilograms per metre'),
+    'lb/ft': unit(8896443230521, 609_600_000_000, 'pound per foot', 'pounds per foot'),
+    'lbf/ft': unit(8896443230521, 609_600_000_000, 'pound-force per foot', 'pounds-force per foot'),
+  }),
   pressure: Object.freeze({
     Pa: unit(1, 1, 'pascal'),
     kPa: unit(1000, 1, 'kilopascal'),
@@ -145,6 +153,8 @@ export type MassUnit = UnitOf<'mass'>;
 export type DensityUnit = UnitOf<'density'>;
 /** The unit symbols of force. */
 export type ForceUnit = UnitOf<'force'>;
+/** The unit symbols of the weight of a line per length. */
+export type LineWeightUnit = UnitOf<'line-weight'>;
 /** The unit symbols of pressure. */
 export type PressureUnit = UnitOf<'pressure'>;
 /** The unit symbols of slope. */
@@ -160,6 +170,7 @@ export const SI_UNIT = Object.freeze({
   mass: 'kg',
   density: 'kg/m3',
   force: 'N',
+  'line-weight': 'N/m',
   pressure: 'Pa',
   slope: 'ratio',
   angle: 'rad',

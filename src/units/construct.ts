@@ -15,6 +15,7 @@ import {
   type Density,
   type Force,
   type Length,
+  type LineWeight,
   type Mass,
   type Pressure,
   type Quantity,
@@ -40,6 +41,8 @@ export type MassInput = QuantityInput<'mass'>;
 export type DensityInput = QuantityInput<'density'>;
 /** What is accepted as a force. */
 export type ForceInput = QuantityInput<'force'>;
+/** What is accepted as the weight of a line per length. */
+export type LineWeightInput = QuantityInput<'line-weight'>;
 /** What is accepted as a pressure. */
 export type PressureInput = QuantityInput<'pressure'>;
 /** What is accepted as a slope. */
@@ -112,6 +115,19 @@ export function density(value: NumberInput, unit?: UnitOf<'density'>): Density {
  */
 export function force(value: NumberInput, unit?: UnitOf<'force'>): Force {
   return make('force', value, unit);
+}
+
+/**
+ * Makes the weight of a line (a string, a tape) per length. A mass per length (`g/m`, `kg/m`,
+ * `lb/ft`) counts as its weight under standard gravity, 9.80665 m/s2.
+ *
+ * @throws as {@link length}
+ * @example
+ * lineWeight('1.2 g/m').to('N/m').toString() //=> '0.01176798'
+ * lineWeight('0.0007 lb/ft').equals(lineWeight('0.0007 lbf/ft')) //=> true
+ */
+export function lineWeight(value: NumberInput, unit?: UnitOf<'line-weight'>): LineWeight {
+  return make('line-weight', value, unit);
 }
 
 /**

@@ -2,12 +2,13 @@ import type { Dimension } from './catalogue.js';
 
 /** Which kind of quantity a product is: `PRODUCTS.area.length` is a volume. */
 export const PRODUCTS = Object.freeze({
-  length: { length: 'area', area: 'volume', slope: 'length' },
+  length: { length: 'area', area: 'volume', slope: 'length', 'line-weight': 'force' },
   area: { length: 'volume', pressure: 'force' },
   volume: { density: 'mass' },
   mass: {},
   density: { volume: 'mass' },
   force: {},
+  'line-weight': { length: 'force' },
   pressure: { area: 'force' },
   slope: { length: 'length' },
   angle: {},
@@ -20,7 +21,8 @@ export const QUOTIENTS = Object.freeze({
   volume: { length: 'area', area: 'length' },
   mass: { volume: 'density', density: 'volume' },
   density: {},
-  force: { area: 'pressure', pressure: 'area' },
+  force: { area: 'pressure', pressure: 'area', length: 'line-weight', 'line-weight': 'length' },
+  'line-weight': {},
   pressure: {},
   slope: {},
   angle: {},

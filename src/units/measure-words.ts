@@ -90,6 +90,14 @@ const WORDS: Readonly<Record<Exclude<Dimension, 'length' | 'slope'>, Record<stri
     newtons: 'N',
     kips: 'kip',
   },
+  'line-weight': {
+    'g per m': 'g/m',
+    'kg per m': 'kg/m',
+    'lb per ft': 'lb/ft',
+    plf: 'lb/ft',
+    'lbf per ft': 'lbf/ft',
+    'N per m': 'N/m',
+  },
   pressure: {
     'lbf/in2': 'psi',
     psf: 'lbf/ft2',

@@ -47,7 +47,7 @@ export interface AnyQuantity {
  */
 export interface Quantity<D extends Dimension> extends AnyQuantity {
   readonly dimension: D;
-  /** The value in SI units (m, m2, m3, kg, kg/m3, N, Pa, ratio, rad), to 40 digits. */
+  /** The value in SI units (m, m2, m3, kg, kg/m3, N, N/m, Pa, ratio, rad), to 40 digits. */
   readonly si: Decimal;
   /** The value in a unit of the same dimension, to 40 digits; exact where it ends within them. */
   to(unit: UnitOf<D>): Decimal;
@@ -78,6 +78,8 @@ export type Mass = Quantity<'mass'>;
 export type Density = Quantity<'density'>;
 /** An exact force. */
 export type Force = Quantity<'force'>;
+/** An exact weight of a line per length: force over length. */
+export type LineWeight = Quantity<'line-weight'>;
 /** An exact pressure: force over area. */
 export type Pressure = Quantity<'pressure'>;
 /** An exact slope: rise over run. */

@@ -1,0 +1,18 @@
+import { printed, type ReferenceValue } from './reference-value.js';
+
+/**
+ * Rules for curves and fixes that crews work by. Common practice without a source: confirm before
+ * you rely on them.
+ */
+export const CURVE_PRACTICE: Readonly<{
+  /** An arc that turns less than this is too flat to take its radius from a few stakes. */
+  flatTurn: ReferenceValue;
+  /** Stakes on a curve closer than this: bend a strip or cut a template instead. */
+  closestStakes: ReferenceValue;
+  /** Two tapes that cross at less than this, or at more than 180 degrees less this, fix badly. */
+  weakCrossing: ReferenceValue;
+}> = Object.freeze({
+  flatTurn: printed('10', 'deg', 'common-practice', 'common-practice'),
+  closestStakes: printed('0.4', 'm', 'common-practice', 'common-practice'),
+  weakCrossing: printed('30', 'deg', 'common-practice', 'common-practice'),
+});

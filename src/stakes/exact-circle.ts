@@ -1,0 +1,45 @@
+import {
+  addRatios,
+  compareRatios,
+  divideRatios,
+  multiplyRatios,
+  signOfRatio,
+  subtractRatios,
+  type Ratio,
+} from '../units/ratio.js';
+import { cross, minus, norm, plus, squared, type Vector } from '../units/vector.js';
+
+/** A circle through points, exact but for the root in its radius. Internal. */
+export interface ExactCircle {
+  readonly centre: Vector;
+  readonly radius: Ratio;
+}
+
+/** The circle through three points; undefined where they lie in line. Internal. */
+export function circleOfThree([a, b, c]: readonly [Vector, Vector, Vector]):
+  ExactCircle | undefined {
+  const [p, q] = [minus(b, a), minus(c, a)];
+  const twice = addRatios(cross(p, q), cross(p, q));
+  if (signOfRatio(twice) === 0) return undefined;
+  const [pp, qq] = [squared(p), squared(q)];
+  const over = (first: Ratio, second: Ratio): Ratio =>
+    divideRatios(subtractRatios(first, second), twice);
+  const fromFirst = {
+    x: over(multiplyRatios(q.y, pp), multiplyRatios(p.y, qq)),
+    y: over(multiplyRatios(p.x, qq), multiplyRatios(q.x, pp)),
+  };
+  return { centre: plus(a, fromFirst), radius: norm(fromFirst) };
+}
+
+/** The circle that goes through every one of more points, if there is one. Internal. */
+export function circleOfAll(points: readonly Vector[]): ExactCircle | undefined {
+  const [first, second] = [points[0], points[Math.floor(points.length / 3)]];
+  const third = points[Math.floor((2 * points.length) / 3)];
+  if (first === undefined || second === undefined || third === undefined) return undefined;
+  const circle = circleOfThree([first, second, third]);
+  if (circle === undefined) return undefined;
+  const square = squared(minus(first, circle.centre));
+  const isOn = (point: Vector): boolean =>
+    compareRatios(squared(minus(point, circle.centre)), square) === 0;
+  return points.every(isOn) ? circle : undefined;
+}

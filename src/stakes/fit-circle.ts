@@ -1,0 +1,95 @@
+import { fault, type SettlineError } from '../errors.js';
+import { firstCircle, frameOf, settle, type Fitted, type Sample } from './circle-steps.js';
+import {
+  at,
+  flatPoints,
+  notFinite,
+  residualsFor,
+  type BulkPoints,
+  type ResidualOptions,
+} from './flat-points.js';
+
+/** A least-squares circle, in metres. */
+export interface CircleFit {
+  readonly centre: readonly [number, number];
+  readonly radius: number;
+  /** Root mean square of the residuals. */
+  readonly rms: number;
+  /** Distance of each point from the circle, + outside. */
+  readonly residuals: Float64Array;
+  /**
+   * Standard uncertainty of the radius that the residuals bear out; 0 for three points, whose
+   * residuals show nothing. Where it is not small beside the radius the arc is too flat to tell.
+   */
+  readonly radiusUncertainty: number;
+}
+
+/** So many points are enough to start on. */
+const FEW = 2000;
+
+/**
+ * Fits a circle to points by geometric least squares: the sum of the squared distances from the circle
+ * is least (not that of an equation's errors, which draws short arcs together). Coordinates are
+ * counted from the first point: at 500 000 / 4 500 000 m the circle holds to a nanometre or to what
+ * the points can tell of it.
+ *
+ * Formula: residual `d = |P - C| - R`; `sum d^2` least, by Gauss-Newton steps for the curvature, the
+ * middle of the arc and its turn, until the distances change by less than 1e-13 of the extent. The
+ * first steps are made on a sample of the points.
+ *
+ * @param points - at least 3 points [metres], as `[x, y]` pairs or as a flat `Float64Array`
+ *   `x0, y0, x1, y1 ...`; not changed
+ * @param options.residualsInto - a Float64Array to write the residuals into, for many fits
+ * @returns centre, radius, rms, residuals [metres, + outside] and uncertainty of the radius [metres]
+ * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COINCIDE`, `POINTS_COLLINEAR`
+ * @source derived
+ * @example
+ * const { centre, radius } = fitCircle([[8, 0], [5, 3], [2, 0], [5, -3]]);
+ * centre.map((metres) => metres.toFixed(9)) //=> ['5.000000000', '0.000000000']
+ * radius.toFixed(9) //=> '3.000000000'
+ */
+export function fitCircle(points: BulkPoints, options: ResidualOptions = {}): CircleFit {
+  const xy = flatPoints(points, { least: 3, words: 'a circle needs three points or more' });
+  const count = xy.length / 2;
+  const { circle, radiusVariance } = nearestCircle(xy);
+  const [x0, y0] = [at(xy, 0), at(xy, 1)];
+  const residuals = residualsFor(count, options);
+  let squares = 0;
+  for (let i = 0; i < count; i += 1) {
+    const dx = at(xy, 2 * i) - x0 - circle.x;
+    const dy = at(xy, 2 * i + 1) - y0 - circle.y;
+    const residual = Math.sqrt(dx * dx + dy * dy) - circle.r;
+    residuals[i] = residual;
+    squares += residual * residual;
+  }
+  if (!Number.isFinite(squares)) throw notFinite(xy);
+  return Object.freeze({
+    centre: Object.freeze([x0 + circle.x, y0 + circle.y] as const),
+    radius: circle.r,
+    rms: Math.sqrt(squares / count),
+    residuals,
+    radiusUncertainty: count === 3 ? 0 : Math.sqrt((squares / (count - 3)) * radiusVariance),
+  });
+}
+
+function nearestCircle(xy: Float64Array): Fitted {
+  const every = Math.max(1, Math.floor(xy.length / 2 / FEW));
+  const fitted = every === 1 ? undefined : fitFrom({ xy, every }, undefined);
+  const settled = fitFrom({ xy, every: 1 }, fitted);
+  if (settled === undefined) throw noCircle(xy);
+  return settled;
+}
+
+function fitFrom(sample: Sample, start: Fitted | undefined): Fitted | undefined {
+  const frame = start?.frame ?? frameOf(sample);
+  const circle = start?.circle ?? firstCircle(sample, frame);
+  return circle && settle(sample, frame, { circle, rate: start?.rate ?? 1 });
+}
+
+function noCircle(xy: Float64Array): SettlineError {
+  if (xy.some((value) => !Number.isFinite(value))) return notFinite(xy);
+  const isOne = xy.every((value, i) => value === xy[i % 2]);
+  return isOne
+    ? fault('POINTS_COINCIDE', 'all points are the same point')
+    : fault('POINTS_COLLINEAR', 'the points lie in line: no circle goes through them');
+}

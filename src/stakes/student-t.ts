@@ -1,0 +1,124 @@
+import { fault } from '../errors.js';
+
+/**
+ * The value that Student's t exceeds with a given probability: solves `P(T > t) = tail`. Tails are
+ * worked out as such, not as 1 less the rest, so that the small ones that many stakes call for hold
+ * to 12 digits. As the degrees of freedom grow it becomes the value of the normal distribution.
+ *
+ * Formula: `P(T > t) = I(x; df/2, 1/2) / 2` with `x = df / (df + t^2)`, the incomplete beta function
+ * by its continued fraction (handbook formulas 26.5.8, 26.7.1), solved by Newton steps.
+ *
+ * @param options.tail - upper-tail probability, more than 0 and less than 1
+ * @param options.degreesOfFreedom - a whole number from 1 to 10 000 000
+ * @returns t, negative for a tail of more than one half
+ * @throws `OUT_OF_RANGE`
+ * @source handbook-functions
+ * @example
+ * studentQuantile({ tail: 0.025, degreesOfFreedom: 10 }).toFixed(3) //=> '2.228'
+ */
+export function studentQuantile(options: {
+  readonly tail: number;
+  readonly degreesOfFreedom: number;
+}): number {
+  const { tail, degreesOfFreedom: df } = options;
+  if (!(tail > 0 && tail < 1)) {
+    throw fault('OUT_OF_RANGE', 'a tail is more than 0 and less than 1', {}, ['tail']);
+  }
+  if (!(Number.isInteger(df) && df >= 1 && df <= MOST_DEGREES)) {
+    const message = `degrees of freedom are a whole number from 1 to ${MOST_DEGREES}`;
+    throw fault('OUT_OF_RANGE', message, {}, ['degreesOfFreedom']);
+  }
+  if (tail === 0.5) return 0;
+  return tail < 0.5 ? solveTail(tail, df) : -solveTail(1 - tail, df);
+}
+
+/**
+ * How many standard errors a stake may stand off the line of the others before it is called an
+ * outlier, where every stake of a row is tested: Student's t for a tail of `significance / (2 n)`
+ * (the share of one of n stakes, both sides) and `n - 1 - parameters` degrees of freedom. A line has
+ * two parameters.
+ *
+ * @param options.count - how many stakes, at least 4
+ * @param options.significance - probability of calling a stake of a good row an outlier, 0 to 1;
+ *   default 0.05 (common practice, no source)
+ * @returns the critical value of the externally studentized residual
+ * @throws `OUT_OF_RANGE`, `TOO_FEW_POINTS`
+ * @source outlier-guidance
+ * @example
+ * outlierCritical({ count: 11 }).toFixed(2) //=> '3.83'
+ */
+export function outlierCritical(options: {
+  readonly count: number;
+  readonly significance?: number;
+}): number {
+  const { count, significance = 0.05 } = options;
+  if (!(significance > 0 && significance < 1)) {
+    throw fault('OUT_OF_RANGE', 'must be more than 0 and less than 1', {}, ['significance']);
+  }
+  if (!(count >= 4)) {
+    throw fault('TOO_FEW_POINTS', 'an outlier among fewer than four cannot be told', {}, ['count']);
+  }
+  return studentQuantile({ tail: significance / (2 * count), degreesOfFreedom: count - 3 });
+}
+
+const MOST_DEGREES = 10_000_000;
+
+/** Newton steps for the logarithm of t, on which the logarithm of the tail is close to straight. */
+function solveTail(tail: number, df: number): number {
+  let [low, high] = [0, 1];
+  while (upperTail(high, df) > tail) [low, high] = [high, 2 * high];
+  let t = (low + high) / 2;
+  for (let k = 0; k < 200; k += 1) {
+    const p = upperTail(t, df);
+    if (p > tail) low = t;
+    else high = t;
+    const newton = t * Math.exp((Math.log(p / tail) * p) / (t * density(t, df)));
+    const next = newton > low && newton < high ? newton : (low + high) / 2;
+    if (Math.abs(next - t) <= 1e-15 * t) return next;
+    t = next;
+  }
+  return t;
+}
+
+/** P(T > t) for t > 0. */
+function upperTail(t: number, df: number): number {
+  const [a, square] = [df / 2, t * t];
+  const x = df / (df + square);
+  // x^a (1 - x)^(1/2) / B(a, 1/2)
+  const front =
+    (Math.exp(-a * Math.log1p(square / df)) * t * gammaStep(a)) /
+    Math.sqrt((df + square) * Math.PI);
+  if (x < (a + 1) / (a + 2.5)) return (front * betaFraction(x, a, 0.5)) / (2 * a);
+  return 0.5 - front * betaFraction(square / (df + square), 0.5, a);
+}
+
+function density(t: number, df: number): number {
+  const rest = Math.exp(-((df + 1) / 2) * Math.log1p((t * t) / df));
+  return (gammaStep(df / 2) / Math.sqrt(df * Math.PI)) * rest;
+}
+
+/** `gamma(a + 1/2) / gamma(a)`: a series for large a, brought down by recurrence for small ones. */
+function gammaStep(a: number): number {
+  let [up, factor] = [a, 1];
+  for (; up < 64; up += 1) factor *= up / (up + 0.5);
+  const i = 1 / up;
+  const rest = 1 + i * (5 / 8 + i * (-21 / 256 + i * (-399 / 2048 + (i * 869) / 32768)));
+  return factor * Math.sqrt(up) * (1 - (i / 8) * (1 - (i / 16) * rest));
+}
+
+/** The continued fraction `1 / (1 + d1 / (1 + d2 / ...))` of the incomplete beta function. */
+function betaFraction(x: number, a: number, b: number): number {
+  let [above, below, value] = [1, 0, 1];
+  for (let m = 0; m < 100_000; m += 1) {
+    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
+    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
+    const before = value;
+    for (const d of m === 0 ? [odd] : [even, odd]) {
+      below = 1 / (1 + d * below);
+      above = 1 + d / above;
+      value *= below * above;
+    }
+    if (Math.abs(value - before) <= 1e-16 * Math.abs(value)) break;
+  }
+  return 1 / value;
+}

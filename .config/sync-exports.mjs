@@ -30,7 +30,14 @@ const shared = {
 manifest.tsup = [
   // ESM: every module stays a file of its own, so that one import pulls one concept
   { entry: ['src/**/*.ts'], outDir: 'dist', format: ['esm'], bundle: false, ...shared },
-  // CJS: one file per folder and shared chunks
-  { entry: entries, outDir: 'dist/cjs', format: ['cjs'], splitting: true, ...shared },
+  // CJS: one file per folder and shared chunks; packages that are ES modules only are built in
+  {
+    entry: entries,
+    outDir: 'dist/cjs',
+    format: ['cjs'],
+    splitting: true,
+    noExternal: ['clipper2-ts', 'delaunator', 'robust-predicates'],
+    ...shared,
+  },
 ];
 writeFileSync('package.json', `${JSON.stringify(manifest, null, 2)}\n`);

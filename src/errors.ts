@@ -87,9 +87,10 @@ export const ERROR_CODES = {
   SELF_INTERSECTION: 'an outline that crosses or touches itself',
   ZERO_AREA: 'an outline that encloses nothing',
   EDGE_COUNT: 'a list of edges that does not match the points',
-  EDGE_VANISHES: 'an edge that vanishes when the outline is widened',
   STATE_MISSING: 'a volume without its state (bank, loose or compacted)',
   CAPACITY_EXCEEDED: 'more pieces than can be counted',
+  HOLE_OUTSIDE: 'a hole that does not lie in the outline, clear of other holes',
+  OUTLINE_UNRESOLVED: 'a widened outline that could not be made out',
 
   // grades and levels
   ONE_OF: 'several fields where only one belongs',

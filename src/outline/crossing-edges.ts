@@ -1,49 +1,72 @@
-import { compareRatios, signOfRatio, ratioToNumber, type Ratio } from '../units/ratio.js';
+import { compareRatios, ratioToNumber, signOfRatio, type Ratio } from '../units/ratio.js';
 import { cross, dot, minus, type Vector } from '../units/vector.js';
+import { forEachEdge } from './ring.js';
+import { sweepForCrossing } from './sweep-for-crossing.js';
 
 /** Eight units of float rounding: more than an orientation can lose. */
 const ROUNDING = 8 * Number.EPSILON;
+/** Up to here every pair of edges is looked at, exactly; beyond (arcs in chords) a sweep does it. */
+const MOST_PAIRED = 1000;
+
+/** Two edges that cross or touch, and the rings they belong to. Internal. */
+export interface CrossingEdges {
+  readonly first: number;
+  readonly second: number;
+  readonly ring: number;
+  readonly otherRing: number;
+}
 
 /**
- * Finds two edges of a closed outline that cross or touch, other than neighbours at their common
- * point. Floats decide where they can, exact decimals where they cannot. Internal.
+ * Finds two edges of closed rings that cross or touch, other than neighbours at their common point.
+ * Floats decide where they can, exact decimals where they cannot. Internal.
  *
- * @returns the indices of the two edges, or undefined for a simple outline
+ * @returns the two edges, or undefined where every ring is simple and apart from the others
  */
-export function crossingEdges(points: readonly Vector[]): readonly [number, number] | undefined {
-  const edges = points.map((from, index) =>
-    makeEdge(from, points[(index + 1) % points.length] ?? from),
-  );
+export function crossingEdges(rings: readonly (readonly Vector[])[]): CrossingEdges | undefined {
+  const count = rings.reduce((sum, ring) => sum + ring.length, 0);
+  if (count > MOST_PAIRED) return sweepForCrossing(rings.map(floats));
+  const edges = rings.flatMap(edgesOf);
   for (let i = 0; i < edges.length; i += 1) {
     for (let j = i + 1; j < edges.length; j += 1) {
-      if (edgesMeet(edges, i, j)) return [i, j];
+      const [a, b] = [edges[i], edges[j]];
+      if (a === undefined || b === undefined || !edgesMeet(a, b)) continue;
+      return { first: a.index, second: b.index, ring: a.ring, otherRing: b.ring };
     }
   }
   return undefined;
 }
 
+const floats = (ring: readonly Vector[]): Float64Array =>
+  Float64Array.from(ring.flatMap(({ x, y }) => [ratioToNumber(x), ratioToNumber(y)]));
+
 interface Edge {
+  readonly ring: number;
+  readonly index: number;
+  readonly isLast: boolean;
   readonly from: Vector;
   readonly to: Vector;
   readonly box: readonly [number, number, number, number];
 }
 
-function makeEdge(from: Vector, to: Vector): Edge {
-  const [x1, y1] = [ratioToNumber(from.x), ratioToNumber(from.y)];
-  const [x2, y2] = [ratioToNumber(to.x), ratioToNumber(to.y)];
-  return {
-    from,
-    to,
-    box: [Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2)],
-  };
+function edgesOf(points: readonly Vector[], ring: number): Edge[] {
+  const edges: Edge[] = [];
+  forEachEdge(points, (from, to, index) => {
+    const [x1, y1] = [ratioToNumber(from.x), ratioToNumber(from.y)];
+    const [x2, y2] = [ratioToNumber(to.x), ratioToNumber(to.y)];
+    const box = [Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2)] as const;
+    edges.push({ ring, index, isLast: index === points.length - 1, from, to, box });
+  });
+  return edges;
 }
 
-function edgesMeet(edges: readonly Edge[], i: number, j: number): boolean {
-  const [a, b] = [edges[i], edges[j]];
-  if (a === undefined || b === undefined || !boxesTouch(a.box, b.box)) return false;
-  if (j === i + 1) return foldsBack(a, b);
-  if (i === 0 && j === edges.length - 1) return foldsBack(b, a);
-  return segmentsMeet(a, b);
+function edgesMeet(a: Edge, b: Edge): boolean {
+  if (!boxesTouch(a.box, b.box)) return false;
+  if (a.ring !== b.ring) return segmentsMeet(a, b);
+  const isNext = b.index === a.index + 1;
+  const closes = a.index === 0 && b.isLast;
+  if (isNext && foldsBack(a, b)) return true;
+  if (closes && foldsBack(b, a)) return true;
+  return isNext || closes ? false : segmentsMeet(a, b);
 }
 
 const boxesTouch = (a: Edge['box'], b: Edge['box']): boolean =>

@@ -1,3 +1,9 @@
 export { outlineArea, type OutlineArea } from './outline-area.js';
-export type { OutlineInput } from './read-outline.js';
-export { widenOutline, type WidenedOutline } from './widen-outline.js';
+export type { ArcInput, HoleInput, OutlineInput, RingInput } from './read-outline.js';
+export type { Corners } from './corner.js';
+export {
+  widenOutline,
+  type WidenedArc,
+  type WidenedHole,
+  type WidenedOutline,
+} from './widen-outline.js';

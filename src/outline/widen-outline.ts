@@ -1,68 +1,93 @@
-import { fault, SettlineError, type FieldPath, type Issue } from '../errors.js';
+import { fault, type FieldPath } from '../errors.js';
 import { makeReader, type Reader } from '../input.js';
 import { length, type LengthInput } from '../units/construct.js';
-import { exactOf, type Area, type Length } from '../units/quantity.js';
-import {
-  divideRatios,
-  multiplyRatios,
-  negateRatio,
-  signOfRatio,
-  ZERO_RATIO,
-  type Ratio,
-} from '../units/ratio.js';
-import {
-  cross,
-  dot,
-  isZero,
-  minus,
-  norm,
-  opposite,
-  plus,
-  pointFrom,
-  scaled,
-  share,
-  type PlanPoint,
-  type Vector,
-} from '../units/vector.js';
+import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
+import { signOfRatio } from '../units/ratio.js';
+import { pointFrom, type PlanPoint } from '../units/vector.js';
 import { given, withWorking, type Worked } from '../working.js';
+import { chordsOf } from './chords.js';
+import type { Corners } from './corner.js';
 import { crossingEdges } from './crossing-edges.js';
-import { areaOfDouble, doubleArea } from './outline-area.js';
+import { doubleArea } from './double-area.js';
+import { MITRE_LIMIT } from './mitre-limit.js';
+import { moveEdges, ringOfMoved, type Move } from './moved-ring.js';
+import { areaOf } from './outline-area.js';
 import { readOutline, type Outline, type OutlineInput } from './read-outline.js';
+import { resolveOutline } from './resolve-outline.js';
+import { ringsOf, type Ring } from './ring.js';
+
+/** An edge of a widened outline that is an arc. */
+export interface WidenedArc {
+  readonly edge: number;
+  /** + where it bulges outward from the paving. */
+  readonly bulgeMiddleOrdinate: Length;
+}
+
+/** What is left of a hole, or what the widened outline closes in. */
+export interface WidenedHole {
+  readonly points: readonly PlanPoint[];
+  readonly arcs: readonly WidenedArc[];
+}
 
 /** An outline that has been moved out, and what it encloses. */
 export interface WidenedOutline extends Worked {
+  /** The outer edge. */
   readonly outline: readonly PlanPoint[];
+  /** The edges of it that are arcs. */
+  readonly arcs: readonly WidenedArc[];
+  readonly holes: readonly WidenedHole[];
+  /** Less the holes. */
   readonly area: Area;
+  /** True where edges have vanished or parts have run together: a notch that has closed, say. */
+  readonly closesUp: boolean;
 }
 
 /**
- * Moves the edges of an outline outward, each by its own distance, corners mitred: every edge is
- * shifted square to itself and neighbours are cut where they meet. For one distance d all round,
- * `A' = A + P d + d^2 sum(tan(turn / 2))`. Where two edges in one line move by different distances a
- * step is put in between.
+ * Moves the edges of an outline outward, each by its own distance: every edge is shifted square to
+ * itself and the corners are filled in. Mitred, neighbours are cut where they meet; for one distance
+ * d all round `A' = A + P d + d^2 sum(tan(turn / 2))`. Round, convex corners are arcs about the old
+ * corner; then `A' = A + P d + pi d^2` for a convex outline. A mitre reaches at most ten times the
+ * larger of its two distances from the old corner and is cut off square there; where edges in one
+ * line, or almost, move by different distances, a step is put in between. Holes get smaller.
  *
- * @param options.outline - see {@link outlineArea}
+ * Where edges vanish or the outline runs into itself (a notch narrower than twice the distance, a
+ * small island) the swept strips are united: the notch closes. Outlines of straight edges with mitred
+ * corners are exact in every case (what is narrower than 1/60 000 000 of the figure may close too);
+ * arcs and round corners are taken to 40 digits, or put in chords that leave them by less than
+ * 1/80 000 of the radius where something closes up.
+ *
+ * @param options.outline - see {@link outlineArea}; arcs and holes may be given
  * @param options.by - distance for every edge [length], not negative; or
- * @param options.perEdge - a distance for each edge [length]; edge k runs from point k to the next
- * @returns the moved points and the area they enclose
- * @throws `EDGE_COUNT`, `EDGE_VANISHES` (a short edge in a notch is swallowed), `SELF_INTERSECTION`,
- *   `NEGATIVE` and the codes of {@link outlineArea}
+ * @param options.perEdge - a distance for each edge [length]; edge k runs from point k to the next,
+ *   the edges of the holes follow in their order
+ * @param options.corners - `mitred` (default) or `round`
+ * @returns the moved points, arcs and holes, and the area they enclose
+ * @throws `EDGE_COUNT`, `NEGATIVE`, `OUT_OF_RANGE`, `OUTLINE_UNRESOLVED` and the codes of
+ *   {@link outlineArea}
  * @source derived
  * @example
  * const triangle = { unit: 'm', points: [[0, 0], [3, 0], [0, 4]] } as const;
  * widenOutline({ outline: triangle, by: '1 m' }).area.to('m2').toString() //=> '24'
+ * const round = widenOutline({ outline: triangle, by: '1 m', corners: 'round' });
+ * round.area.to('m2').toFixed(12) //=> (6 + 12 + Math.PI).toFixed(12)
  */
 export function widenOutline(options: {
   readonly outline: OutlineInput;
   readonly by?: LengthInput;
   readonly perEdge?: readonly LengthInput[];
+  readonly corners?: Corners;
 }): WidenedOutline {
   const reader = makeReader();
   const fields = reader.object(options, []);
   const outline = readOutline(reader, fields['outline'], ['outline']);
-  const distances = readDistances(reader, fields, outline.points.length);
+  const edges = ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
+  const distances = readDistances(reader, fields, edges);
+  const corners =
+    fields['corners'] === undefined
+      ? 'mitred'
+      : reader.choice(fields['corners'], ['corners'], ['mitred', 'round']);
   reader.finish();
-  return widen(outline, distances, ['outline']);
+  return widenRead(outline, { distances, corners, path: ['outline'] });
 }
 
 const DISTANCE = Object.freeze({ sign: 'not-negative', most: length(100, 'm') } as const);
@@ -86,30 +111,47 @@ function readDistances(
   return list.map((value, index) => reader.quantity('length', value, ['perEdge', index], DISTANCE));
 }
 
-/** Widens an outline that has been read. Internal. */
-export function widen(
+/** Widens an outline that has been read, corners mitred. Internal. */
+export const widen = (
   outline: Outline,
   distances: readonly Length[],
   path: FieldPath,
+): WidenedOutline => widenRead(outline, { distances, corners: 'mitred', path });
+
+interface Widening {
+  /** One for each edge, those of the holes after those of the outer ring; none left is zero. */
+  readonly distances: readonly Length[];
+  readonly corners: Corners;
+  readonly path: FieldPath;
+}
+
+/** Widens an outline that has been read. Internal. */
+export function widenRead(
+  outline: Outline,
+  { distances, corners, path }: Widening,
 ): WidenedOutline {
-  const { origin, points } = outline;
-  const twice = doubleArea(points);
-  const edges = shiftEdges(points, distances, signOfRatio(twice) < 0);
-  const corners = edges.map((edge, index) => corner(edges.at(index - 1) ?? edge, edge));
-  const ring = corners.flat();
-  refuseSwallowedEdges(edges, corners, path);
-  refuseCrossing(ring, path);
-  const area = areaOfDouble(doubleArea(ring));
+  let edges = 0;
+  const moves = ringsOf(outline).map((ring, index): Move => {
+    const own = distances.slice(edges, (edges += ring.points.length)).map(exactOf);
+    return { ring, isHole: index > 0, distances: own, corners };
+  });
+  const simple = simplyMoved(moves);
+  const [outer = outline, ...holes] = simple ?? resolved(moves, path);
+  const widened: Outline = { ...outer, origin: outline.origin, holes };
+  const area = areaOf(widened);
   const fields = {
-    outline: ring.map((point) => pointFrom(origin, point)),
+    outline: placesOf(outline, outer),
+    arcs: arcsOf(outer),
+    holes: holes.map((hole) => ({ points: placesOf(outline, hole), arcs: arcsOf(hole) })),
     area,
+    closesUp: simple === undefined,
   };
   return withWorking(fields, () => [
     {
       title: 'Area of the widened outline',
-      formula: "A' = area of the outline whose edges are moved out by d(k)",
+      formula: `A' = area of the outline whose edges are moved out by d(k), corners ${corners}, mitres to ${MITRE_LIMIT} d`,
       given: [
-        given('A', 'area before', areaOfDouble(twice)),
+        given('A', 'area before', areaOf(outline)),
         ...distances.map((distance, index) => given(`d${index}`, `edge ${index} out by`, distance)),
       ],
       result: given("A'", 'area after', area),
@@ -118,84 +160,39 @@ export function widen(
   ]);
 }
 
-interface ShiftedEdge {
-  /** The corner the edge starts from, before it is moved. */
-  readonly from: Vector;
-  readonly along: Vector;
-  /** Square to the edge, outward, as long as the edge. */
-  readonly outward: Vector;
-  readonly size: Ratio;
-  readonly distance: Ratio;
-}
-
-function shiftEdges(
-  points: readonly Vector[],
-  distances: readonly Length[],
-  isClockwise: boolean,
-): ShiftedEdge[] {
-  return points.map((from, index) => {
-    const along = minus(points[(index + 1) % points.length] ?? from, from);
-    const right = { x: along.y, y: negateRatio(along.x) };
-    const distance = distances[index];
-    return {
-      from,
-      along,
-      outward: isClockwise ? opposite(right) : right,
-      size: norm(along),
-      distance: distance === undefined ? ZERO_RATIO : exactOf(distance),
-    };
-  });
-}
-
-/**
- * The corner between two moved edges: where they meet, or a step if they run in one line. The corner
- * moves by the vector m with `m . outward(k) = distance(k) x size(k)` for both edges; each coordinate
- * is one division, so that right angles come out exact.
- */
-function corner(before: ShiftedEdge, after: ShiftedEdge): Vector[] {
-  const { outward: n1 } = before;
-  const { outward: n2, from } = after;
-  const turn = cross(n1, n2);
-  if (signOfRatio(turn) === 0) {
-    const [a, b] = [moved(from, before), moved(from, after)];
-    return isZero(minus(a, b)) ? [b] : [a, b];
+/** The moved rings, where every edge keeps its way and nothing crosses; else undefined. */
+function simplyMoved(moves: readonly Move[]): readonly Ring[] | undefined {
+  const rings: Ring[] = [];
+  for (const move of moves) {
+    const edges = moveEdges(move);
+    if (edges.some(({ vanishes, isClean }) => vanishes || !isClean)) return undefined;
+    rings.push(ringOfMoved(edges));
   }
-  const k1 = multiplyRatios(before.distance, before.size);
-  const k2 = multiplyRatios(after.distance, after.size);
-  // (k1 n2 - k2 n1) turned by a right angle, over the turn
-  const along = minus(scaled(n2, k1), scaled(n1, k2));
-  const shift = { x: divideRatios(along.y, turn), y: divideRatios(negateRatio(along.x), turn) };
-  return [plus(from, shift)];
+  const chords = rings.map((ring, index) => chordsOf(ring, index > 0).points);
+  return crossingEdges(chords) === undefined ? rings : undefined;
 }
 
-const moved = (point: Vector, { outward, distance, size }: ShiftedEdge): Vector =>
-  plus(point, share(outward, distance, size));
-
-/** An edge that runs backward once moved has been swallowed by its neighbours. */
-function refuseSwallowedEdges(
-  edges: readonly ShiftedEdge[],
-  corners: readonly (readonly Vector[])[],
-  path: FieldPath,
-): void {
-  const issues = edges.flatMap(({ along }, index): Issue[] => {
-    const start = corners[index]?.at(-1);
-    const end = corners[(index + 1) % corners.length]?.[0];
-    if (start === undefined || end === undefined) return [];
-    if (signOfRatio(dot(minus(end, start), along)) > 0) return [];
-    const message = `edge ${index} vanishes when the outline is widened: draw the dig round it by hand`;
-    return [{ path, code: 'EDGE_VANISHES', message, params: { edge: index } }];
-  });
-  const [first, ...rest] = issues;
-  if (first !== undefined) throw new SettlineError([first, ...rest]);
+/** Outer ring and holes of the united figure. */
+function resolved(moves: readonly Move[], path: FieldPath): readonly Ring[] {
+  const rings = resolveOutline(moves)?.map((points): Ring => ({ points }));
+  const outer = rings?.filter(({ points }) => signOfRatio(doubleArea(points)) > 0) ?? [];
+  const holes = rings?.filter(({ points }) => signOfRatio(doubleArea(points)) < 0) ?? [];
+  // what is widened hangs together: one ring goes round it
+  if (outer.length !== 1) {
+    throw fault(
+      'OUTLINE_UNRESOLVED',
+      'the widened outline cannot be made out: draw it by hand',
+      {},
+      path,
+    );
+  }
+  return [...outer, ...holes];
 }
 
-function refuseCrossing(points: readonly Vector[], path: FieldPath): void {
-  const crossing = crossingEdges(points);
-  if (crossing === undefined) return;
-  throw fault(
-    'SELF_INTERSECTION',
-    'the widened outline runs into itself: draw the dig by hand',
-    { first: crossing[0], second: crossing[1] },
-    path,
+const placesOf = ({ origin }: Outline, { points }: Ring): PlanPoint[] =>
+  points.map((point) => pointFrom(origin, point));
+
+const arcsOf = ({ bulges = [] }: Ring): WidenedArc[] =>
+  bulges.flatMap((bulge, edge) =>
+    bulge === undefined ? [] : [{ edge, bulgeMiddleOrdinate: fromSI('length', bulge) }],
   );
-}

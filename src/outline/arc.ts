@@ -1,0 +1,90 @@
+import { Decimal40, type Decimal } from '../units/decimal.js';
+import {
+  addRatios,
+  compareRatios,
+  decimalRatio,
+  divideRatios,
+  multiplyRatios,
+  negateRatio,
+  ratioToDecimal,
+  signOfRatio,
+  subtractRatios,
+  wholeRatio,
+  type Ratio,
+} from '../units/ratio.js';
+import { minus, norm, plus, scaled, type Vector } from '../units/vector.js';
+
+/** What follows from the chord and the middle ordinate of an arc. Internal. */
+export interface Arc {
+  readonly chord: Ratio;
+  /** Middle ordinate, without its sign. */
+  readonly height: Ratio;
+  readonly radius: Ratio;
+  /** Central angle in radians, to 40 digits. */
+  readonly angle: Decimal;
+  /** Along the arc. */
+  readonly length: Ratio;
+  /** Between arc and chord. */
+  readonly area: Ratio;
+  /** First moment of that area about the chord. */
+  readonly moment: Ratio;
+}
+
+/**
+ * An arc from its chord C and middle ordinate M: `R = C^2 / (8 M) + M / 2`,
+ * `angle = 4 atan(2 M / C)`, `length = R angle`, `area = (R^2 angle - C (R - M)) / 2`,
+ * `moment = C^3 / 12 - area (R - M)`. M may be more than C / 2, for more than half a circle. The
+ * angle is taken to 40 digits. Internal.
+ */
+export function makeArc(chord: Ratio, bulge: Ratio): Arc {
+  const height = signOfRatio(bulge) < 0 ? negateRatio(bulge) : bulge;
+  const square = multiplyRatios(chord, chord);
+  const radius = addRatios(
+    divideRatios(square, multiplyRatios(height, wholeRatio(8))),
+    divideRatios(height, wholeRatio(2)),
+  );
+  const quarter = ratioToDecimal(divideRatios(multiplyRatios(height, wholeRatio(2)), chord));
+  const angle = new Decimal40(Decimal40.atan(quarter).times(4));
+  const length = multiplyRatios(radius, decimalRatio(angle));
+  const toCentre = subtractRatios(radius, height);
+  const area = divideRatios(
+    subtractRatios(multiplyRatios(radius, length), multiplyRatios(chord, toCentre)),
+    wholeRatio(2),
+  );
+  const moment = subtractRatios(
+    divideRatios(multiplyRatios(square, chord), wholeRatio(12)),
+    multiplyRatios(area, toCentre),
+  );
+  return { chord, height, radius, angle, length, area, moment };
+}
+
+/** The arc of an edge from a to b. Internal. */
+export const arcOf = (a: Vector, b: Vector, bulge: Ratio): Arc => makeArc(norm(minus(b, a)), bulge);
+
+const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
+
+/**
+ * Directions of an arc at its two ends, of the length of its chord, for travel from a to b with the
+ * arc on the right (bulge positive there). With `t = 2 M / C`, the chord is turned by twice the angle
+ * whose tangent is t: clockwise at the start, back at the end. Internal.
+ */
+export function endDirections(a: Vector, b: Vector, bulgeRight: Ratio): readonly [Vector, Vector] {
+  const along = minus(b, a);
+  const chord = norm(along);
+  const t = divideRatios(multiplyRatios(bulgeRight, wholeRatio(2)), chord);
+  const square = multiplyRatios(t, t);
+  const one = wholeRatio(1);
+  const cos = divideRatios(subtractRatios(one, square), addRatios(one, square));
+  const sin = divideRatios(multiplyRatios(wholeRatio(2), t), addRatios(one, square));
+  const right = { x: along.y, y: negateRatio(along.x) };
+  const lengthwise = scaled(along, cos);
+  const sidewise = scaled(right, sin);
+  return [plus(lengthwise, sidewise), minus(lengthwise, sidewise)];
+}
+
+/** The middle ordinate of the arc about a centre from one point to another, less than half round. */
+export function middleOrdinate(centre: Vector, radius: Ratio, a: Vector, b: Vector): Ratio {
+  const middle = scaled(plus(a, b), HALF);
+  const height = subtractRatios(radius, norm(minus(middle, centre)));
+  return compareRatios(height, wholeRatio(0)) < 0 ? wholeRatio(0) : height;
+}

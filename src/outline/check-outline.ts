@@ -1,0 +1,141 @@
+import type { FieldPath } from '../errors.js';
+import type { Reader } from '../input.js';
+import { signOfRatio } from '../units/ratio.js';
+import { cross, isZero, minus, type Vector } from '../units/vector.js';
+import { chordsOf, isOutwardRight } from './chords.js';
+import { contains } from './contains.js';
+import { crossingEdges, type CrossingEdges } from './crossing-edges.js';
+import { doubleArea } from './double-area.js';
+import { forEachEdge, ringsOf, type Outline, type Ring } from './ring.js';
+
+/** The exact ledger is for drawn outlines; scanned ones go through the bulk functions. */
+const MOST_POINTS = 1000;
+
+/**
+ * Makes sure that an outline is one figure. `paths` are the fields of its rings, the outer one
+ * first. Internal.
+ */
+export function checkOutline(reader: Reader, outline: Outline, paths: readonly FieldPath[]): void {
+  const rings = ringsOf(outline);
+  const pathOf = (ring: number): FieldPath => paths[ring] ?? [];
+  const count = rings.reduce((sum, { points }) => sum + points.length, 0);
+  if (count > MOST_POINTS) {
+    reader.fail('CAPACITY_EXCEEDED', pathOf(0), `more than ${MOST_POINTS} points in one outline`);
+    return;
+  }
+  const isSound = rings.map((ring, index) => checkRing(reader, ring, pathOf(index)));
+  if (!isSound.every(Boolean)) return;
+  const chords = rings.map((ring, index) => chordsOf(ring, index > 0));
+  const crossing = crossingEdges(chords.map(({ points }) => points));
+  if (crossing !== undefined) {
+    failCrossing(reader, crossing, chords, pathOf);
+    return;
+  }
+  const isEnclosing = rings.map((ring, index) =>
+    checkArea(
+      reader,
+      { ring, isHole: index > 0, chords: chords[index]?.points ?? [] },
+      pathOf(index),
+    ),
+  );
+  if (!isEnclosing.every(Boolean)) return;
+  checkHoles(
+    reader,
+    chords.map(({ points }) => points),
+    pathOf,
+  );
+}
+
+/** True for a ring with enough points that are all apart. */
+function checkRing(reader: Reader, { points, bulges }: Ring, path: FieldPath): boolean {
+  const least = bulges === undefined ? 3 : 2;
+  if (points.length < least) {
+    const words = bulges === undefined ? 'three points' : 'two points joined by arcs';
+    const message = `an outline needs ${words} or more, got ${points.length}`;
+    reader.fail('TOO_FEW_POINTS', path, message);
+    return false;
+  }
+  let first = -1;
+  forEachEdge(points, (a, b, edge) => {
+    if (first < 0 && isZero(minus(b, a))) first = edge;
+  });
+  if (first >= 0) {
+    const second = (first + 1) % points.length;
+    const words = `points ${first} and ${second} are the same point`;
+    reader.fail('POINTS_COINCIDE', path, words, { first, second });
+    return false;
+  }
+  if (bulges === undefined && areInLine(points)) {
+    reader.fail('ZERO_AREA', path, 'all points lie on one line: the outline encloses nothing');
+    return false;
+  }
+  return true;
+}
+
+/** True where every point lies on the line of the first two. */
+function areInLine(points: readonly Vector[]): boolean {
+  const [first, second] = points;
+  if (first === undefined || second === undefined) return true;
+  const along = minus(second, first);
+  return points.every((point) => signOfRatio(cross(along, minus(point, first))) === 0);
+}
+
+function failCrossing(
+  reader: Reader,
+  { first, second, ring, otherRing }: CrossingEdges,
+  chords: readonly { readonly edgeOf: readonly number[] }[],
+  pathOf: (ring: number) => FieldPath,
+): void {
+  const edge = (of: number, index: number) => chords[of]?.edgeOf[index] ?? index;
+  const params = { first: edge(ring, first), second: edge(otherRing, second) };
+  const names =
+    ring === otherRing
+      ? `edge ${params.first} and edge ${params.second}`
+      : `edge ${params.first} of ${ringName(ring)} and edge ${params.second} of ${ringName(otherRing)}`;
+  reader.fail(
+    'SELF_INTERSECTION',
+    pathOf(ring),
+    `${names} cross or touch: are the points in order round the outline? (edge k runs from point k to the next)`,
+    ring === otherRing ? params : { ...params, ring: ring - 1, otherRing: otherRing - 1 },
+  );
+}
+
+const ringName = (ring: number): string => (ring === 0 ? 'the outline' : `hole ${ring - 1}`);
+
+/** Arcs that bulge the wrong way can leave nothing, or less. */
+function checkArea(
+  reader: Reader,
+  { ring, isHole, chords }: { ring: Ring; isHole: boolean; chords: readonly Vector[] },
+  path: FieldPath,
+): boolean {
+  const isClockwise = isOutwardRight(ring, isHole) === isHole;
+  if (signOfRatio(doubleArea(chords)) === (isClockwise ? -1 : 1)) return true;
+  const hint = ring.bulges === undefined ? '' : ': a bulge is positive outward from the paving';
+  reader.fail('ZERO_AREA', path, `the outline encloses nothing${hint}`);
+  return false;
+}
+
+/** No edges cross: one point of a hole tells where all of it lies. */
+function checkHoles(
+  reader: Reader,
+  rings: readonly (readonly Vector[])[],
+  pathOf: (ring: number) => FieldPath,
+): void {
+  rings.forEach((hole, index) => {
+    const [point] = hole;
+    const outer = rings[0];
+    if (index === 0 || point === undefined || outer === undefined) return;
+    if (!contains(outer, point)) {
+      reader.fail('HOLE_OUTSIDE', pathOf(index), `hole ${index - 1} lies outside the outline`, {
+        hole: index - 1,
+      });
+      return;
+    }
+    const round = rings.findIndex(
+      (ring, other) => other > 0 && other !== index && contains(ring, point),
+    );
+    if (round < 0) return;
+    const words = `hole ${index - 1} lies inside hole ${round - 1}`;
+    reader.fail('HOLE_OUTSIDE', pathOf(index), words, { hole: index - 1, round: round - 1 });
+  });
+}

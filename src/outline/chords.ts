@@ -1,0 +1,70 @@
+import { readNumber } from '../units/read-number.js';
+import { ratioToNumber, signOfRatio, type Ratio } from '../units/ratio.js';
+import { minus, type Vector } from '../units/vector.js';
+import { doubleArea } from './double-area.js';
+import { forEachEdge, type Ring } from './ring.js';
+
+/** A ring of straight edges only, with the edge of the original that each came from. Internal. */
+export interface Chords {
+  readonly points: readonly Vector[];
+  readonly edgeOf: readonly number[];
+}
+
+/** Chords this many radians long leave their arc by less than one part in twenty thousand of R. */
+const STEP = 0.02;
+
+/**
+ * Which way out of the paving is, seen along the edges: to the right of an outer ring that runs
+ * counter-clockwise. A ring of two points counts as counter-clockwise. Internal.
+ */
+export function isOutwardRight({ points }: Ring, isHole: boolean): boolean {
+  const isClockwise = signOfRatio(doubleArea(points)) < 0;
+  return isClockwise === isHole;
+}
+
+/**
+ * Puts chords in the place of arcs. The points in between are floats; those of the ring stay as they
+ * are, and a ring of straight edges is handed back. Internal.
+ */
+export function chordsOf(ring: Ring, isHole: boolean, step = STEP): Chords {
+  const { points, bulges } = ring;
+  if (bulges === undefined) return { points, edgeOf: points.map((_, edge) => edge) };
+  const isRight = isOutwardRight(ring, isHole);
+  const all: Vector[] = [];
+  const edgeOf: number[] = [];
+  forEachEdge(points, (a, b, edge) => {
+    const bulge = bulges[edge];
+    const between = bulge === undefined ? [] : pointsOfArc(a, b, toRight(bulge, isRight), step);
+    for (const point of [a, ...between]) {
+      all.push(point);
+      edgeOf.push(edge);
+    }
+  });
+  return { points: all, edgeOf };
+}
+
+const toRight = (bulge: Ratio, isRight: boolean): number =>
+  isRight ? ratioToNumber(bulge) : -ratioToNumber(bulge);
+
+/** Points inside an arc, evenly spaced; `height` is its middle ordinate, + to the right of a-b. */
+function pointsOfArc(a: Vector, b: Vector, height: number, step: number): Vector[] {
+  const [x, y] = [ratioToNumber(a.x), ratioToNumber(a.y)];
+  const along = minus(b, a);
+  const [dx, dy] = [ratioToNumber(along.x), ratioToNumber(along.y)];
+  const chord = Math.hypot(dx, dy);
+  const half = 2 * Math.atan((2 * height) / chord);
+  const diameter = chord / Math.sin(Math.abs(half));
+  const count = Math.max(2, Math.ceil((2 * Math.abs(half)) / step));
+  return Array.from({ length: count - 1 }, (_, index) => {
+    // from a to a point of the arc: this long, and turned from the chord by what is left of the half
+    const part = (Math.abs(half) * (index + 1)) / count;
+    const size = (diameter * Math.sin(part)) / chord;
+    const turn = Math.sign(half) * (Math.abs(half) - part);
+    const [cos, sin] = [size * Math.cos(turn), size * Math.sin(turn)];
+    // turned to the right
+    return vectorOf(x + dx * cos + dy * sin, y + dy * cos - dx * sin);
+  });
+}
+
+/** An exact vector from floats. Internal. */
+export const vectorOf = (x: number, y: number): Vector => ({ x: readNumber(x), y: readNumber(y) });

@@ -1,0 +1,32 @@
+import type { PlanPoint, Vector } from '../units/vector.js';
+import type { Ratio } from '../units/ratio.js';
+
+/** A closed line of straight and arc edges; edge k runs from point k to the next. Internal. */
+export interface Ring {
+  readonly points: readonly Vector[];
+  /**
+   * For each edge its middle ordinate if it is an arc, + where it bulges outward from the paving;
+   * left out where all edges are straight.
+   */
+  readonly bulges?: readonly (Ratio | undefined)[];
+}
+
+/** An outline that has been read and checked. Internal. */
+export interface Outline extends Ring {
+  /** The first point as given: the origin of the others, those of the holes too. */
+  readonly origin: PlanPoint;
+  readonly holes: readonly Ring[];
+}
+
+/** The rings of an outline: the outer one first, then the holes. Internal. */
+export const ringsOf = (outline: Outline): readonly Ring[] => [outline, ...outline.holes];
+
+/** Runs through the edges of a ring. Internal. */
+export function forEachEdge(
+  points: readonly Vector[],
+  visit: (a: Vector, b: Vector, edge: number) => void,
+): void {
+  points.forEach((a, edge) => {
+    visit(a, points[(edge + 1) % points.length] ?? a, edge);
+  });
+}

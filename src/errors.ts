@@ -112,6 +112,14 @@ export const ERROR_CODES = {
   TANGENTS_OVERLAP: 'a rounded corner that is longer than its sides',
   STATIONS_COINCIDE: 'stakes that all stand at one station',
 
+  // site and checks
+  EITHER_OR: 'fields of which one and only one must be given',
+  NOT_INCREASING: 'values that must grow from one to the next',
+  TOO_FEW_AXLES: 'fewer axles than a group needs',
+  DATE_INVALID: 'text that is no date of the calendar written YYYY-MM-DD',
+  LIMIT_NOT_SET: 'a tolerance that the chosen set does not print',
+  READINGS_TOO_SPARSE: 'readings too far apart for the length of the straightedge',
+
   // whole jobs
   JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',
   PLAN_INVALID: 'a saved plan that cannot be read back',

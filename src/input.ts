@@ -40,6 +40,9 @@ const EXAMPLES: Readonly<Record<Dimension, string>> = {
   pressure: 'a pressure such as "35 psi" or { "value": 240, "unit": "kPa" }',
   slope: 'a slope such as "2%", "1:48" or "1/4 in per ft"',
   angle: 'an angle such as "45 deg"',
+  time: 'a time such as "22 s" or { "value": 1.5, "unit": "h" }',
+  speed: 'a speed such as "20 m/min" or { "value": 3, "unit": "mph" }',
+  flow: 'a flow such as "120 l/min" or { "value": 0.35, "unit": "m3/h" }',
 };
 
 /**

@@ -121,6 +121,75 @@ export const SOURCES = Object.freeze({
     'Army carpentry course, squaring building lines',
     'lesson 1, diagonal and 3-4-5 methods',
   ),
+  // site
+  'vehicle-weights': source(
+    'FHWA, Questions and Answers About Vehicle Size and Weight',
+    '23 CFR 658.17 Weight',
+  ),
+  'bridge-formula': source(
+    'Bridge formula explanation and worked examples (highway agency)',
+    'formula and rounding to 500 lb',
+  ),
+  'axle-weight-table': source(
+    'California Vehicle Code 35551 as printed in Assembly Bill 1953 (2023-2024)',
+    'table of weights by distance between extreme axles',
+  ),
+  'excavation-rules': source(
+    '29 CFR 1926 Subpart P Excavations (read in copies)',
+    '1926.651, 1926.652 and Appendix B, Table B-1',
+  ),
+  'excavation-numbers': source(
+    'Contractor association sheet: excavation by the numbers',
+    'list of numbers',
+  ),
+  'silica-table-1': source(
+    '29 CFR 1926.1153 Respirable crystalline silica (same table in Title 8 CCR 1532.3)',
+    'Table 1, rows i, ii and iv',
+  ),
+  'tolerance-zones': source(
+    'CGA Best Practices 5-19; state one-call pages',
+    'tolerance zone, colours',
+  ),
+  'tree-extension': source('NC State Extension, tree protection publication', 'critical root zone'),
+  'tree-code': source('Vancouver WA municipal code', '20.170.100'),
+  'tree-city-page': source('City page on trees and construction', 'critical root zone'),
+  'tree-council': source('Urban forest council page', 'root zone, least radius'),
+  'tree-stormwater': source('State stormwater manual', 'disturbance within the drip line'),
+  'tree-trench-study': source('Study of root loss beside trenches', 'abstract'),
+  'fm-5-430': source('FM 5-430-00-1', 'Appendix H, geotextile design for unpaved aggregate roads'),
+  'production-handbook': source(
+    "Equipment-maker's performance handbook, edition 47",
+    'pp. 18-30, 18-31 and 30-2',
+  ),
+  'haul-notes': source(
+    'Construction engineering management course notes, volume 2',
+    'chapter 17, balance of trucks and loader',
+  ),
+  'hand-dig-table': source('Project-controls guild table of hand excavation', 'clay'),
+  'earthmoving-handbook': source(
+    'Earthmoving handbook (university digital library scan)',
+    'pp. 94-95, cones and ridges',
+  ),
+  // checks
+  'permeable-tolerances': source(
+    'Recommended Construction Tolerances for Permeable Interlocking Concrete Pavements (trade association, September 2020)',
+    'tables',
+  ),
+  'ufgs-02749': source('UFGS 02749', '3.11.8, straightedge testing'),
+  'ufgs-02780': source('UFGS 02780 Concrete Block Pavements', 'block placement'),
+  'city-526': source(
+    'Specification 526 Architectural Pavers (in a city contract document)',
+    'paragraph G, before 526-4',
+  ),
+  'irc-sp-63-2004': source(
+    'IRC:SP:63-2004 Guidelines for interlocking concrete block pavement',
+    'Annexure 1.3 and 1.4',
+  ),
+  'irc-sp-63-2018': source('IRC:SP:63-2018', '5.2'),
+  'municipal-clause': source(
+    'Municipal paver contract clauses: bedding, laying, joint filling',
+    'clauses',
+  ),
   derived: source('Geometry and arithmetic', 'worked out here', 'derived'),
   'common-practice': source('Common practice, no source', 'trade use', 'common-practice'),
   memory: source('From memory, no source read', 'confirm before use', 'memory'),

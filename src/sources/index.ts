@@ -1,5 +1,5 @@
 export { SOURCES, type Source, type SourceId, type SourceStatus } from './catalogue.js';
-export type { ReferenceValue } from './reference-value.js';
+export type { ReferenceNumber, ReferenceValue } from './reference-value.js';
 export { CAUTIONS, type Caution, type CautionId } from './cautions.js';
 export { CURVE_PRACTICE } from './curve-stakes.js';
 export { LEAST_BASE_EXTENSION } from './base-extension-rule.js';
@@ -34,3 +34,36 @@ export {
   type SlopePurpose,
 } from './slope-limits.js';
 export { EARTH, MISCLOSURE_RULES, type MisclosureRuleValue } from './levelling-figures.js';
+export {
+  AXLE_GROUP_FORMULA,
+  AXLE_LIMITS,
+  type AxleLimitName,
+  type AxleLimitSet,
+} from './axle-limits.js';
+export {
+  DEPTH_GATES,
+  EXCAVATION_DISTANCES,
+  EXCAVATION_SLOPES,
+  SHORT_TERM_SLOPE,
+  SOIL_TYPES,
+  type DepthGate,
+  type DepthGateId,
+  type SoilType,
+} from './excavation-rules.js';
+export { FILL_FACTORS, REPOSE_ANGLES, WHEEL_SCREEN } from './production.js';
+export { SILICA_CONTROLS, type SilicaControl } from './silica-table.js';
+export {
+  TOLERANCE_SETS,
+  type LeastAndMost,
+  type OverAndUnder,
+  type OverLength,
+  type ToleranceSet,
+  type ToleranceSetName,
+} from './tolerance-sets.js';
+export {
+  LEAST_ROOT_ZONE,
+  ROOT_CUT_MARKS,
+  ROOT_ZONE_RULES,
+  type RootZoneRule,
+} from './tree-rules.js';
+export { HAND_DIG_RATES, LOCATE_COLOURS, TOLERANCE_ZONES } from './utility-marks.js';

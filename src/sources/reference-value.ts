@@ -9,6 +9,22 @@ export interface ReferenceValue {
   readonly status: SourceStatus;
 }
 
+/** A published figure without a unit, such as a ratio, as printed. */
+export interface ReferenceNumber {
+  readonly value: string;
+  readonly source: SourceId;
+  readonly status: SourceStatus;
+}
+
+/** Makes a reference number. */
+export function printedNumber(
+  value: string,
+  source: SourceId,
+  status: SourceStatus = 'read',
+): ReferenceNumber {
+  return Object.freeze({ value, source, status });
+}
+
 /** Makes a reference value. */
 export function printed(
   value: string,

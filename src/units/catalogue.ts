@@ -123,6 +123,32 @@ export const UNITS = Object.freeze({
     arcmin: unit(PI, 10_800, 'minute of arc', 'minutes of arc'),
     arcsec: unit(PI, 648_000, 'second of arc', 'seconds of arc'),
   }),
+  time: Object.freeze({
+    s: unit(1, 1, 'second'),
+    min: unit(60, 1, 'minute'),
+    h: unit(3600, 1, 'hour'),
+  }),
+  speed: Object.freeze({
+    'm/s': unit(1, 1, 'metre per second', 'metres per second'),
+    'm/min': unit(1, 60, 'metre per minute', 'metres per minute'),
+    'km/h': unit(5, 18, 'kilometre per hour', 'kilometres per hour'),
+    'ft/min': unit(127, 25_000, 'foot per minute', 'feet per minute'),
+    mph: unit(1397, 3125, 'mile per hour', 'miles per hour'),
+  }),
+  flow: Object.freeze({
+    'm3/s': unit(1, 1, 'cubic metre per second', 'cubic metres per second'),
+    'm3/h': unit(1, 3600, 'cubic metre per hour', 'cubic metres per hour'),
+    'l/s': unit(1, 1000, 'litre per second', 'litres per second'),
+    'l/min': unit(1, 60_000, 'litre per minute', 'litres per minute'),
+    'ft3/h': unit(6145149, 781_250_000_000, 'cubic foot per hour', 'cubic feet per hour'),
+    'yd3/h': unit(165919023, 781_250_000_000, 'cubic yard per hour', 'cubic yards per hour'),
+    'gal-us/min': unit(
+      157725491,
+      2_500_000_000_000,
+      'US gallon per minute',
+      'US gallons per minute',
+    ),
+  }),
 } satisfies Record<string, Record<string, UnitDefinition>>);
 
 /** The kinds of quantity. */
@@ -161,6 +187,12 @@ export type PressureUnit = UnitOf<'pressure'>;
 export type SlopeUnit = UnitOf<'slope'>;
 /** The unit symbols of angle. */
 export type AngleUnit = UnitOf<'angle'>;
+/** The unit symbols of time. */
+export type TimeUnit = UnitOf<'time'>;
+/** The unit symbols of speed. */
+export type SpeedUnit = UnitOf<'speed'>;
+/** The unit symbols of flow: volume over time. */
+export type FlowUnit = UnitOf<'flow'>;
 
 /** The unit in which `Quantity.si` stands. */
 export const SI_UNIT = Object.freeze({
@@ -174,6 +206,9 @@ export const SI_UNIT = Object.freeze({
   pressure: 'Pa',
   slope: 'ratio',
   angle: 'rad',
+  time: 's',
+  speed: 'm/s',
+  flow: 'm3/s',
 } as const satisfies { [D in Dimension]: UnitOf<D> });
 
 /** Every dimension, in the order of the table. */

@@ -13,6 +13,7 @@ import {
   type Angle,
   type Area,
   type Density,
+  type Flow,
   type Force,
   type Length,
   type LineWeight,
@@ -20,6 +21,8 @@ import {
   type Pressure,
   type Quantity,
   type Slope,
+  type Speed,
+  type Time,
   type Volume,
 } from './quantity.js';
 import type { QuantityJSON } from './quantity-json.js';
@@ -49,6 +52,12 @@ export type PressureInput = QuantityInput<'pressure'>;
 export type SlopeInput = QuantityInput<'slope'>;
 /** What is accepted as an angle. */
 export type AngleInput = QuantityInput<'angle'>;
+/** What is accepted as a length of time. */
+export type TimeInput = QuantityInput<'time'>;
+/** What is accepted as a speed. */
+export type SpeedInput = QuantityInput<'speed'>;
+/** What is accepted as a flow. */
+export type FlowInput = QuantityInput<'flow'>;
 
 /**
  * Makes a length from text that carries its unit, or from a number and a unit.
@@ -162,6 +171,39 @@ export function slope(value: NumberInput, unit?: UnitOf<'slope'>): Slope {
  */
 export function angle(value: NumberInput, unit?: UnitOf<'angle'>): Angle {
   return make('angle', value, unit);
+}
+
+/**
+ * Makes a length of time.
+ *
+ * @throws as {@link length}
+ * @example
+ * time('90 min').to('h').toString() //=> '1.5'
+ */
+export function time(value: NumberInput, unit?: UnitOf<'time'>): Time {
+  return make('time', value, unit);
+}
+
+/**
+ * Makes a speed.
+ *
+ * @throws as {@link length}
+ * @example
+ * speed('20 m/min').times(time('30 s')).to('m').toString() //=> '10'
+ */
+export function speed(value: NumberInput, unit?: UnitOf<'speed'>): Speed {
+  return make('speed', value, unit);
+}
+
+/**
+ * Makes a flow: what a pump lifts, a bucket digs or a crew moves in a time.
+ *
+ * @throws as {@link length}
+ * @example
+ * volume('1.2 m3').dividedBy(flow('120 l/min')).to('min').toString() //=> '10'
+ */
+export function flow(value: NumberInput, unit?: UnitOf<'flow'>): Flow {
+  return make('flow', value, unit);
 }
 
 /**

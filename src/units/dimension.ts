@@ -12,13 +12,16 @@ export const PRODUCTS = Object.freeze({
   pressure: { area: 'force' },
   slope: { length: 'length' },
   angle: {},
+  time: { speed: 'length', flow: 'volume' },
+  speed: { time: 'length' },
+  flow: { time: 'volume' },
 } as const satisfies Record<Dimension, Partial<Record<Dimension, Dimension>>>);
 
 /** Which kind of quantity a quotient is: `QUOTIENTS.volume.area` is a length. */
 export const QUOTIENTS = Object.freeze({
-  length: { slope: 'length' },
+  length: { slope: 'length', time: 'speed', speed: 'time' },
   area: { length: 'length' },
-  volume: { length: 'area', area: 'length' },
+  volume: { length: 'area', area: 'length', time: 'flow', flow: 'time' },
   mass: { volume: 'density', density: 'volume' },
   density: {},
   force: { area: 'pressure', pressure: 'area', length: 'line-weight', 'line-weight': 'length' },
@@ -26,6 +29,9 @@ export const QUOTIENTS = Object.freeze({
   pressure: {},
   slope: {},
   angle: {},
+  time: {},
+  speed: {},
+  flow: {},
 } as const satisfies Record<Dimension, Partial<Record<Dimension, Dimension>>>);
 
 type Table = typeof PRODUCTS | typeof QUOTIENTS;

@@ -110,6 +110,44 @@ const WORDS: Readonly<Record<Exclude<Dimension, 'length' | 'slope'>, Record<stri
     radian: 'rad',
     radians: 'rad',
   },
+  time: {
+    sec: 's',
+    secs: 's',
+    second: 's',
+    seconds: 's',
+    mins: 'min',
+    minute: 'min',
+    minutes: 'min',
+    hr: 'h',
+    hrs: 'h',
+    hour: 'h',
+    hours: 'h',
+  },
+  speed: {
+    'm per min': 'm/min',
+    'metres per minute': 'm/min',
+    'meters per minute': 'm/min',
+    'km per h': 'km/h',
+    'ft per min': 'ft/min',
+    'feet per minute': 'ft/min',
+    fpm: 'ft/min',
+    'miles per hour': 'mph',
+  },
+  flow: {
+    'm3 per h': 'm3/h',
+    'm3 per hour': 'm3/h',
+    'cubic metres per hour': 'm3/h',
+    'cubic meters per hour': 'm3/h',
+    'litres per minute': 'l/min',
+    'liters per minute': 'l/min',
+    'l per min': 'l/min',
+    'cu ft/h': 'ft3/h',
+    'cu yd/h': 'yd3/h',
+    'yd3 per hour': 'yd3/h',
+    'cubic yards per hour': 'yd3/h',
+    gpm: 'gal-us/min',
+    'us gal/min': 'gal-us/min',
+  },
 };
 
 /** Names that mean more than one unit, and the choices to name instead. */
@@ -123,6 +161,7 @@ const AMBIGUOUS: Readonly<Record<string, string>> = {
   gal: 'gal-us or l',
   gallon: 'gal-us or l',
   gallons: 'gal-us or l',
+  'gal/min': 'gal-us/min or l/min',
 };
 
 /** What a unit's text stands for. */
@@ -152,7 +191,7 @@ export function measureWord(
 
 /** US customary symbols have no case of their own; SI symbols do (`mN` is not `MN`). */
 function miscased(dimension: Dimension, lower: string): MeasureWord {
-  return /(?:ft|in|yd|lb|oz|acre|ton|psi|kip|gal)/.test(lower) &&
+  return /(?:ft|in|yd|lb|oz|acre|ton|psi|kip|gal|mph)/.test(lower) &&
     Object.hasOwn(UNITS[dimension], lower)
     ? { kind: 'unit', unit: lower as Unit }
     : { kind: 'wrong-case' };

@@ -47,7 +47,7 @@ export interface AnyQuantity {
  */
 export interface Quantity<D extends Dimension> extends AnyQuantity {
   readonly dimension: D;
-  /** The value in SI units (m, m2, m3, kg, kg/m3, N, N/m, Pa, ratio, rad), to 40 digits. */
+  /** The value in SI units (m, m2, m3, kg, kg/m3, N, N/m, Pa, ratio, rad, s, m/s, m3/s), to 40 digits. */
   readonly si: Decimal;
   /** The value in a unit of the same dimension, to 40 digits; exact where it ends within them. */
   to(unit: UnitOf<D>): Decimal;
@@ -86,6 +86,12 @@ export type Pressure = Quantity<'pressure'>;
 export type Slope = Quantity<'slope'>;
 /** An exact angle. */
 export type Angle = Quantity<'angle'>;
+/** An exact length of time. */
+export type Time = Quantity<'time'>;
+/** An exact speed: length over time. */
+export type Speed = Quantity<'speed'>;
+/** An exact flow: volume over time. */
+export type Flow = Quantity<'flow'>;
 
 const BRAND = Symbol.for('settline.quantity');
 

@@ -2,21 +2,26 @@ import { describe, expectTypeOf, test } from 'vitest';
 import {
   convert,
   density,
+  flow,
   force,
   area,
   length,
   mass,
   pressure,
   slope,
+  speed,
+  time,
   volume,
   type Area,
   type Decimal,
   type Density,
   type DimensionOf,
+  type Flow,
   type Force,
   type Length,
   type Mass,
   type Pressure,
+  type Time,
   type UnitOf,
   type Volume,
 } from 'settline/units';
@@ -38,6 +43,9 @@ describe('products have the right dimension', () => {
     expectTypeOf(mass('1 kg').dividedBy(volume('1 m3'))).toEqualTypeOf<Density>();
     expectTypeOf(length('1 m').dividedBy(length('1 m'))).toEqualTypeOf<Decimal>();
     expectTypeOf(length('1 m').times(slope('1%'))).toEqualTypeOf<Length>();
+    expectTypeOf(speed('1 m/s').times(time('1 s'))).toEqualTypeOf<Length>();
+    expectTypeOf(volume('1 m3').dividedBy(time('1 h'))).toEqualTypeOf<Flow>();
+    expectTypeOf(volume('1 m3').dividedBy(flow('1 m3/h'))).toEqualTypeOf<Time>();
     expectTypeOf(length('1 m').times(2)).toEqualTypeOf<Length>();
     expectTypeOf(length('1 m').dividedBy('3')).toEqualTypeOf<Length>();
   });

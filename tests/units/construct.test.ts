@@ -4,6 +4,7 @@ import {
   angle,
   area,
   density,
+  flow,
   force,
   fromJSON,
   fromNumber,
@@ -11,6 +12,8 @@ import {
   mass,
   pressure,
   slope,
+  speed,
+  time,
   volume,
   type QuantityJSON,
 } from 'settline/units';
@@ -41,6 +44,12 @@ describe('quantities from text', () => {
     [() => pressure('250 kPa'), 'bar', '2.5'],
     [() => angle('90°'), 'gon', '100'],
     [() => angle('1 degree'), 'arcmin', '60'],
+    [() => time('1 1/2 hrs'), 'min', '90'],
+    [() => time('22 seconds'), 's', '22'],
+    [() => speed('3 MPH'), 'ft/min', '264'],
+    [() => speed('60 m per min'), 'm/s', '1'],
+    [() => flow('1 cu yd/h'), 'ft3/h', '27'],
+    [() => flow('10 gpm'), 'l/min', '37.85411784'],
   ] as const)('%s', (make, unit, value) => {
     expect((make() as { to(unit: string): Decimal }).to(unit).toString()).toBe(value);
   });
@@ -50,6 +59,9 @@ describe('quantities from text', () => {
     [() => mass(13, 'ton' as never), 'UNIT_AMBIGUOUS'],
     [() => density('1.4 tons/yd3'), 'UNIT_AMBIGUOUS'],
     [() => volume('5 gallons'), 'UNIT_AMBIGUOUS'],
+    [() => flow('5 gal/min'), 'UNIT_AMBIGUOUS'],
+    [() => time('5 days'), 'UNIT_UNKNOWN'],
+    [() => speed('3 KM/H'), 'CASE'],
     [() => volume('5 buckets'), 'UNIT_UNKNOWN'],
     [() => area('81 ft'), 'UNIT_UNKNOWN'],
     [() => mass('5 KG'), 'CASE'],

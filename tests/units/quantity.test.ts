@@ -4,6 +4,7 @@ import {
   area,
   compareQuantities,
   density,
+  flow,
   force,
   fromJSON,
   isQuantity,
@@ -13,7 +14,9 @@ import {
   min,
   pressure,
   slope,
+  speed,
   sum,
+  time,
   volume,
   type Length,
 } from 'settline/units';
@@ -59,6 +62,17 @@ describe('algebra', () => {
     expect(volume('27 ft3').dividedBy(length('3 ft')).to('ft2').toString()).toBe('9');
     expect(volume('1 yd3').dividedBy(area('81 ft2')).to('in').toString()).toBe('4');
     expect(area('81 ft2').dividedBy(length('9 ft')).to('ft').toString()).toBe('9');
+  });
+
+  test('speed x time = length, flow x time = volume, and back', () => {
+    expect(speed('20 m/min').times(time('90 s')).to('m').toString()).toBe('30');
+    expect(time('90 s').times(speed('20 m/min')).to('m').toString()).toBe('30');
+    expect(length('30 m').dividedBy(time('90 s')).to('m/min').toString()).toBe('20');
+    expect(length('30 m').dividedBy(speed('20 m/min')).to('s').toString()).toBe('90');
+    expect(flow('120 l/min').times(time('10 min')).to('m3').toString()).toBe('1.2');
+    expect(time('1 h').times(flow('27 ft3/h')).to('yd3').toString()).toBe('1');
+    expect(volume('1 yd3').dividedBy(time('2 h')).to('ft3/h').toString()).toBe('13.5');
+    expect(volume('1 yd3').dividedBy(flow('13.5 ft3/h')).to('min').toString()).toBe('120');
   });
 
   test('plain numbers scale', () => {

@@ -1,0 +1,86 @@
+import {
+  printed,
+  printedNumber,
+  type ReferenceNumber,
+  type ReferenceValue,
+} from './reference-value.js';
+
+/**
+ * Soil as 29 CFR 1926 Subpart P names it. Only a competent person classifies soil; ground that
+ * nobody has classified is sloped as type C (1926.652(b)(1)).
+ */
+export const SOIL_TYPES = Object.freeze(['stable-rock', 'A', 'B', 'C', 'not-classified'] as const);
+/** A soil of {@link SOIL_TYPES}. */
+export type SoilType = (typeof SOIL_TYPES)[number];
+
+/** Steepest allowed sides, run over rise, to 20 ft deep. Source: `excavation-rules`, Table B-1. */
+export const EXCAVATION_SLOPES: Readonly<Record<SoilType, ReferenceNumber>> = Object.freeze({
+  'stable-rock': printedNumber('0', 'excavation-rules'),
+  A: printedNumber('0.75', 'excavation-rules'),
+  B: printedNumber('1', 'excavation-rules'),
+  C: printedNumber('1.5', 'excavation-rules'),
+  'not-classified': printedNumber('1.5', 'excavation-rules'),
+});
+
+/** Type A open for a short time may stand steeper, in a shallower dig. Source: `excavation-numbers`. */
+export const SHORT_TERM_SLOPE = Object.freeze({
+  soil: 'A',
+  runOverRise: printedNumber('0.5', 'excavation-numbers'),
+  mostDepth: printed('12', 'ft', 'excavation-numbers'),
+  mostTime: printed('24', 'h', 'excavation-numbers'),
+} as const);
+
+/** Distances that the rules set beside an open dig. */
+export const EXCAVATION_DISTANCES = Object.freeze({
+  /** Spoil and gear back from the edge. */
+  spoilSetBack: printed('2', 'ft', 'excavation-rules'),
+  /** Furthest way to a ladder or ramp in a trench. */
+  egressWithin: printed('25', 'ft', 'excavation-rules'),
+  /** A ladder stands up past the edge. */
+  ladderAbove: printed('3', 'ft', 'excavation-numbers'),
+  /** A dig is kept below and outside a line of this slope from the bottom of a footing. */
+  footingLine: printedNumber('1', 'memory', 'memory'),
+});
+
+/** The depths from which a rule asks for something. */
+export type DepthGateId = 'egress' | 'atmosphere' | 'protective-system' | 'walkway' | 'engineer';
+
+/** A depth from which a rule asks for something. */
+export interface DepthGate {
+  readonly depth: ReferenceValue;
+  /** True where the rule says "or more", false where it says "more than". */
+  readonly fromDepthOn: boolean;
+  readonly text: string;
+}
+
+const gate = (depth: ReferenceValue, fromDepthOn: boolean, text: string): DepthGate =>
+  Object.freeze({ depth, fromDepthOn, text });
+
+/** Depth gates of 29 CFR 1926 Subpart P. Source: `excavation-rules`, `excavation-numbers`. */
+export const DEPTH_GATES: Readonly<Record<DepthGateId, DepthGate>> = Object.freeze({
+  egress: gate(
+    printed('4', 'ft', 'excavation-rules'),
+    true,
+    'A ladder, ramp or stair in the trench, no more than 25 ft away from anyone in it.',
+  ),
+  atmosphere: gate(
+    printed('4', 'ft', 'excavation-numbers'),
+    false,
+    'Test the air before anyone goes in, where bad air can be expected.',
+  ),
+  'protective-system': gate(
+    printed('5', 'ft', 'excavation-rules'),
+    true,
+    'Slope, bench, shore or shield the sides, unless the dig is entirely in stable rock.',
+  ),
+  walkway: gate(
+    printed('6', 'ft', 'excavation-numbers'),
+    true,
+    'Guardrails on walkways over the dig.',
+  ),
+  engineer: gate(
+    printed('20', 'ft', 'excavation-rules'),
+    false,
+    'A registered professional engineer designs the protection; the slopes of the table end here.',
+  ),
+});

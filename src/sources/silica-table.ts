@@ -1,0 +1,45 @@
+import type { SourceId, SourceStatus } from './catalogue.js';
+
+/** What a row of the silica table asks for. */
+export interface SilicaControl {
+  readonly equipment: string;
+  readonly place: 'outdoors' | 'indoors or enclosed' | 'anywhere';
+  readonly control: string;
+  /** Least assigned protection factor of a respirator; null where none is asked for. */
+  readonly respirator: {
+    readonly upTo4Hours: number | null;
+    readonly over4Hours: number | null;
+  };
+  readonly source: SourceId;
+  readonly status: SourceStatus;
+}
+
+const WATER = 'water fed to the blade all the time by a built-in system, used as its maker says';
+
+const row = (
+  equipment: string,
+  place: SilicaControl['place'],
+  upTo4Hours: number | null,
+  over4Hours: number | null,
+): SilicaControl =>
+  Object.freeze({
+    equipment,
+    place,
+    control: WATER,
+    respirator: Object.freeze({ upTo4Hours, over4Hours }),
+    source: 'silica-table-1',
+    status: 'read',
+  });
+
+/**
+ * Saws in Table 1 of the silica rule: how dust is held down and which respirator goes with it, by
+ * hours in a shift. Data, not advice: the rule has more rows and more conditions. Source:
+ * `silica-table-1`.
+ */
+export const SILICA_CONTROLS: readonly SilicaControl[] = Object.freeze([
+  row('stationary masonry saw', 'anywhere', null, null),
+  row('hand-held power saw', 'outdoors', null, 10),
+  row('hand-held power saw', 'indoors or enclosed', 10, 10),
+  row('walk-behind saw', 'outdoors', null, null),
+  row('walk-behind saw', 'indoors or enclosed', 10, 10),
+]);

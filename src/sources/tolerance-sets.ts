@@ -1,0 +1,169 @@
+import type { SourceId } from './catalogue.js';
+import {
+  printed,
+  printedNumber,
+  type ReferenceNumber,
+  type ReferenceValue,
+} from './reference-value.js';
+import { PAVER_TOLERANCES } from './surface-tolerances.js';
+
+/** A gap under a straightedge or string of a length. */
+export interface OverLength {
+  readonly most: ReferenceValue;
+  readonly over: ReferenceValue;
+}
+
+/** How far a measure may lie over and under what was planned. */
+export interface OverAndUnder {
+  readonly over: ReferenceValue;
+  readonly under: ReferenceValue;
+}
+
+/** A least and a largest measure, either or both. */
+export interface LeastAndMost {
+  readonly least?: ReferenceValue;
+  readonly most?: ReferenceValue;
+}
+
+/** The tolerances of one publication. What it does not print is absent: sets are never merged. */
+export interface ToleranceSet {
+  readonly source: SourceId;
+  readonly note?: string;
+  readonly flatness?: Readonly<Partial<Record<'base' | 'bedding' | 'pavers', OverLength>>>;
+  readonly level?: Readonly<Partial<Record<'sub-base' | 'base' | 'pavers', OverAndUnder>>>;
+  readonly thickness?: Readonly<Partial<Record<'base' | 'bedding', OverAndUnder>>>;
+  readonly lippage?: LeastAndMost;
+  /** Paver over a drain or grate. */
+  readonly lippageAtDrain?: LeastAndMost;
+  /** Paver over a drain on an accessible route. */
+  readonly lippageAtAccessibleDrain?: LeastAndMost;
+  readonly joint?: LeastAndMost;
+  readonly bondLine?: OverLength;
+  readonly slope?: LeastAndMost;
+  /** Dry density over the largest dry density of the named test, in percent. */
+  readonly compaction?: { readonly least: ReferenceNumber; readonly test: 'standard' | 'modified' };
+}
+
+const mm = (value: string, source: SourceId) => printed(value, 'mm', source);
+const inch = (value: string, source: SourceId) => printed(value, 'in', source);
+const percent = (value: string, source: SourceId) => printed(value, 'percent', source);
+const overTenFeet = (most: ReferenceValue): OverLength =>
+  Object.freeze({ most, over: printed('10', 'ft', most.source) });
+const overThreeMetres = (most: ReferenceValue): OverLength =>
+  Object.freeze({ most, over: printed('3', 'm', most.source) });
+const overFiftyFeet = (most: ReferenceValue): OverLength =>
+  Object.freeze({ most, over: printed('50', 'ft', most.source) });
+const band = (over: ReferenceValue, under: ReferenceValue): OverAndUnder =>
+  Object.freeze({ over, under });
+const between = (least: ReferenceValue, most: ReferenceValue): LeastAndMost =>
+  Object.freeze({ least, most });
+const upTo = (most: ReferenceValue): LeastAndMost => Object.freeze({ most });
+const from = (least: ReferenceValue): LeastAndMost => Object.freeze({ least });
+
+const GUIDE = 'paver-tolerances';
+const guideCompaction = Object.freeze({
+  least: printedNumber('98', GUIDE),
+  test: 'standard',
+} as const);
+
+/**
+ * Named sets of construction tolerances. Choose one; none is the default. Where a publication prints
+ * inches and millimetres that are rounded apart, each edition is a set of its own.
+ */
+export const TOLERANCE_SETS = Object.freeze({
+  'paver-guide-in': Object.freeze({
+    source: GUIDE,
+    flatness: Object.freeze({
+      base: overTenFeet(PAVER_TOLERANCES.baseSurfacePer10ft),
+      pavers: overTenFeet(PAVER_TOLERANCES.surfaceFlatnessPer10ft),
+    }),
+    thickness: Object.freeze({
+      base: band(PAVER_TOLERANCES.baseThicknessOver, PAVER_TOLERANCES.baseThicknessUnder),
+    }),
+    lippage: upTo(PAVER_TOLERANCES.lippageMost),
+    lippageAtDrain: between(inch('0.125', GUIDE), inch('0.375', GUIDE)),
+    joint: between(PAVER_TOLERANCES.jointLeast, PAVER_TOLERANCES.jointMost),
+    bondLine: overFiftyFeet(PAVER_TOLERANCES.bondLinePer50ft),
+    slope: from(PAVER_TOLERANCES.slopeLeast),
+    compaction: guideCompaction,
+  }),
+  'paver-guide-mm': Object.freeze({
+    source: GUIDE,
+    note: 'The guide prints the bond line over 50 ft or 16 m; 50 ft is 15.24 m and stands here.',
+    flatness: Object.freeze({
+      base: overThreeMetres(mm('10', GUIDE)),
+      pavers: overThreeMetres(mm('10', GUIDE)),
+    }),
+    thickness: Object.freeze({ base: band(mm('20', GUIDE), mm('13', GUIDE)) }),
+    lippage: upTo(mm('3', GUIDE)),
+    lippageAtDrain: between(mm('3', GUIDE), mm('10', GUIDE)),
+    joint: between(mm('2', GUIDE), mm('5', GUIDE)),
+    bondLine: overFiftyFeet(mm('13', GUIDE)),
+    slope: from(PAVER_TOLERANCES.slopeLeast),
+    compaction: guideCompaction,
+  }),
+  'permeable-guide': Object.freeze({
+    source: 'permeable-tolerances',
+    flatness: Object.freeze({
+      bedding: overTenFeet(inch('0.375', 'permeable-tolerances')),
+      pavers: overTenFeet(inch('0.375', 'permeable-tolerances')),
+    }),
+    lippage: upTo(inch('0.125', 'permeable-tolerances')),
+    lippageAtDrain: between(
+      inch('0.125', 'permeable-tolerances'),
+      inch('0.375', 'permeable-tolerances'),
+    ),
+    lippageAtAccessibleDrain: between(
+      inch('0.125', 'permeable-tolerances'),
+      inch('0.25', 'permeable-tolerances'),
+    ),
+    joint: between(inch('0.25', 'permeable-tolerances'), inch('0.5', 'permeable-tolerances')),
+    bondLine: overFiftyFeet(inch('0.5', 'permeable-tolerances')),
+    slope: between(percent('0', 'permeable-tolerances'), percent('5', 'permeable-tolerances')),
+  }),
+  'ufgs-02780-in': Object.freeze({
+    source: 'ufgs-02780',
+    joint: between(inch('0.0625', 'ufgs-02780'), inch('0.25', 'ufgs-02780')),
+  }),
+  'ufgs-02780-mm': Object.freeze({
+    source: 'ufgs-02780',
+    joint: between(mm('2', 'ufgs-02780'), mm('6', 'ufgs-02780')),
+  }),
+  'city-526-in': Object.freeze({
+    source: 'city-526',
+    flatness: Object.freeze({ pavers: overTenFeet(inch('0.375', 'city-526')) }),
+    lippage: upTo(inch('0.125', 'city-526')),
+  }),
+  'city-526-mm': Object.freeze({
+    source: 'city-526',
+    flatness: Object.freeze({ pavers: overTenFeet(mm('10', 'city-526')) }),
+    lippage: upTo(mm('3', 'city-526')),
+  }),
+  'irc-sp-63-2004': Object.freeze({
+    source: 'irc-sp-63-2004',
+    flatness: Object.freeze({ base: overThreeMetres(mm('10', 'irc-sp-63-2004')) }),
+    level: Object.freeze({
+      'sub-base': band(mm('0', 'irc-sp-63-2004'), mm('20', 'irc-sp-63-2004')),
+      base: band(mm('10', 'irc-sp-63-2004'), mm('0', 'irc-sp-63-2004')),
+      pavers: band(mm('10', 'irc-sp-63-2004'), mm('10', 'irc-sp-63-2004')),
+    }),
+    joint: upTo(mm('4', 'irc-sp-63-2004')),
+  }),
+  'irc-sp-63-2018': Object.freeze({
+    source: 'irc-sp-63-2018',
+    thickness: Object.freeze({
+      bedding: band(mm('5', 'irc-sp-63-2018'), mm('5', 'irc-sp-63-2018')),
+    }),
+  }),
+  'municipal-clause': Object.freeze({
+    source: 'municipal-clause',
+    thickness: Object.freeze({
+      bedding: band(mm('5', 'municipal-clause'), mm('5', 'municipal-clause')),
+    }),
+    lippage: upTo(mm('3', 'municipal-clause')),
+    joint: between(mm('2', 'municipal-clause'), mm('4', 'municipal-clause')),
+  }),
+} as const satisfies Record<string, ToleranceSet>);
+
+/** The name of a set of {@link TOLERANCE_SETS}. */
+export type ToleranceSetName = keyof typeof TOLERANCE_SETS;

@@ -1,0 +1,38 @@
+import {
+  printed,
+  printedNumber,
+  type ReferenceNumber,
+  type ReferenceValue,
+} from './reference-value.js';
+
+/** A published rule for the root zone of a tree. */
+export interface RootZoneRule {
+  /** Feet of radius to an inch of trunk, as printed. */
+  readonly feetPerInch: ReferenceNumber;
+  /** The same without units: radius over trunk diameter. */
+  readonly radiusPerDiameter: string;
+}
+
+const rule = (feetPerInch: ReferenceNumber, radiusPerDiameter: string): RootZoneRule =>
+  Object.freeze({ feetPerInch, radiusPerDiameter });
+
+/**
+ * Root-zone rules in use, all different. They inform; they are no default: the ordinance where the
+ * tree stands decides.
+ */
+export const ROOT_ZONE_RULES: Readonly<Record<string, RootZoneRule>> = Object.freeze({
+  'Vancouver WA code': rule(printedNumber('1', 'tree-code'), '12'),
+  'NC extension': rule(printedNumber('1.25', 'tree-extension'), '15'),
+  'city page': rule(printedNumber('1.5', 'tree-city-page'), '18'),
+});
+
+/** Least radius of a root zone in one of the sources. Source: `tree-council`. */
+export const LEAST_ROOT_ZONE: ReferenceValue = printed('6', 'ft', 'tree-council');
+
+/** Marks that sources draw for cuts near a tree. */
+export const ROOT_CUT_MARKS = Object.freeze({
+  /** No more of the root zone than this share is disturbed. Source: `tree-stormwater`. */
+  share: printedNumber('0.25', 'tree-stormwater'),
+  /** No straight trench closer than so many trunk diameters. Source: `tree-trench-study`. */
+  diameters: printedNumber('3', 'tree-trench-study'),
+});

@@ -1,0 +1,335 @@
+import { describe, expect, test } from 'vitest';
+import { handDig, handDigInOutline, locateWindow, utilityCover } from 'settline/site';
+import { dateOf, readDay, weekdayOf } from '../../src/site/calendar.js';
+import { makeReader } from '../../src/input.js';
+import { testRefusals } from '../refusals.js';
+
+const SQUARE = { crossingAngle: '90 deg', digWidth: '10 ft', depth: '1 ft' } as const;
+
+describe('digging by hand across marked lines', () => {
+  test('the zone runs from the outside of the line', () => {
+    const dig = handDig({ ...SQUARE, lines: [{ id: 'g', width: '4 in', tolerance: '18 in' }] });
+    expect(dig.zones[0]?.width.to('in').toString()).toBe('40');
+    expect(dig.along.to('ft').toString()).toBe('10');
+    expect(dig.time).toBeNull();
+  });
+
+  test('zones that overlap or touch are one, others are not', () => {
+    const line = (id: string, offset: string) => ({ id, width: '0 in', tolerance: '18 in', offset });
+    const zones = (second: string) =>
+      handDig({ ...SQUARE, lines: [line('b', second), line('a', '0 ft')] }).zones.map(
+        ({ lines, width }) => `${lines.join('')} ${width.to('ft').toString()}`,
+      );
+    expect(zones('2 ft')).toEqual(['ab 5']);
+    expect(zones('3 ft')).toEqual(['ab 6']);
+    expect(zones('3.0001 ft')).toEqual(['a 3', 'b 3']);
+    expect(zones('-2 ft')).toEqual(['ba 5']);
+  });
+
+  test('a narrow zone inside a wide one adds nothing', () => {
+    const dig = handDig({
+      ...SQUARE,
+      lines: [
+        { id: 'duct', width: '4 ft', tolerance: '2 ft', offset: '0 ft' },
+        { id: 'lead', width: '0 in', tolerance: '1 ft', offset: '1 ft' },
+      ],
+    });
+    expect(dig.zones).toHaveLength(1);
+    expect(dig.volume.to('ft3').toString()).toBe('80');
+  });
+
+  test('a slanting crossing is longer; 30 degrees twice as long', () => {
+    const lines = [{ id: 'g', width: '0 in', tolerance: '1 ft' }];
+    const slanted = handDig({ ...SQUARE, crossingAngle: '30 deg', lines, rate: '10 ft3/h' });
+    expect(slanted.along.toNumber('ft')).toBeCloseTo(20, 12);
+    expect(slanted.time?.toNumber('h')).toBeCloseTo(4, 12);
+    const other = handDig({ ...SQUARE, crossingAngle: '150 deg', lines });
+    expect(other.along.toNumber('ft')).toBeCloseTo(20, 12);
+  });
+
+  const valid = {
+    ...SQUARE,
+    lines: [
+      { id: 'a', width: '1 in', tolerance: '18 in', offset: '0 ft' },
+      { id: 'b', width: '1 in', tolerance: '18 in', offset: '9 ft' },
+    ],
+    rate: '0.35 m3/h',
+  };
+  testRefusals(handDig, valid, [
+    ['digWidth', 12, 'UNIT_MISSING'],
+    ['depth', '0 m', 'NOT_POSITIVE'],
+    ['crossingAngle', '4.9 deg', 'OUT_OF_RANGE'],
+    ['crossingAngle', '175.1 deg', 'OUT_OF_RANGE'],
+    ['crossingAngle', '0 deg', 'NOT_POSITIVE'],
+    ['lines', [], 'EMPTY_LIST'],
+    ['lines', new Array(51).fill({}), 'CAPACITY_EXCEEDED'],
+    ['lines.0.id', '', 'EMPTY', 'lines[0].id'],
+    ['lines.1.id', 'a', 'DUPLICATE_ID', 'lines[1].id'],
+    ['lines.0.width', '-1 in', 'NEGATIVE', 'lines[0].width'],
+    ['lines.0.tolerance', undefined, 'REQUIRED', 'lines[0].tolerance'],
+    ['lines.0.tolerance', '0 in', 'NOT_POSITIVE', 'lines[0].tolerance'],
+    ['lines.1.offset', undefined, 'REQUIRED', 'lines[1].offset'],
+    ['rate', '0 m3/h', 'NOT_POSITIVE'],
+  ]);
+});
+
+describe('digging by hand in a drawn dig', () => {
+  const at = (x: number, y: number) =>
+    ({ x: { value: x, unit: 'm' }, y: { value: y, unit: 'm' } }) as const;
+  const dig = { unit: 'm', points: [[0, 0], [20, 0], [20, 6], [0, 6]] } as const;
+  const line = (id: string, ...path: ReturnType<typeof at>[]) => ({
+    id,
+    path,
+    width: '0 m',
+    tolerance: '0.5 m',
+  });
+
+  test('two lines that cross each other are counted once where they cross', () => {
+    const { zones, area, share } = handDigInOutline({
+      outline: dig,
+      depth: '0.5 m',
+      lines: [line('a', at(5, -9), at(5, 9)), line('b', at(-9, 3), at(30, 3))],
+    });
+    expect(zones.map((zone) => zone.area.to('m2').toString())).toEqual(['6', '20']);
+    expect(zones.map(({ added }) => added.to('m2').toString())).toEqual(['6', '19']);
+    expect(area.to('m2').toString()).toBe('25');
+    expect(share).toBeCloseTo(25 / 120, 14);
+  });
+
+  test('a line that ends in the dig: its zone ends as far past it', () => {
+    const { area } = handDigInOutline({
+      outline: dig,
+      depth: '1 m',
+      lines: [line('a', at(5, -9), at(5, 2))],
+    });
+    expect(area.to('m2').toString()).toBe('2.5');
+  });
+
+  test('a bend is covered and not counted twice', () => {
+    const { area, volume } = handDigInOutline({
+      outline: dig,
+      depth: '0.5 m',
+      lines: [line('a', at(5, -9), at(5, 3), at(30, 3))],
+    });
+    // 1 m wide from y = 0 to 3.5 and from x = 4.5 to 20, less the corner counted twice: 1 m by 1 m
+    expect(area.to('m2').toString()).toBe('18');
+    expect(volume.to('m3').toString()).toBe('9');
+  });
+
+  test('a line beside the dig reaches into it only with its zone, or not at all', () => {
+    const beside = (y: number) =>
+      handDigInOutline({
+        outline: dig,
+        depth: '1 m',
+        lines: [line('a', at(-9, y), at(30, y))],
+      }).area.toNumber('m2');
+    expect(beside(-0.25)).toBe(5);
+    expect(beside(-0.5)).toBe(0);
+    expect(beside(-3)).toBe(0);
+  });
+
+  test('a concave dig, either way round', () => {
+    // a U, its arms 2 m wide on either side of a gap 4 m wide, open above
+    const points = [[0, 0], [8, 0], [8, 6], [6, 6], [6, 2], [2, 2], [2, 6], [0, 6]] as const;
+    for (const round of [points, [...points].reverse()]) {
+      const { area } = handDigInOutline({
+        outline: { unit: 'm', points: round },
+        depth: '1 m',
+        lines: [line('across', at(-5, 4), at(20, 4)), line('up', at(1, -5), at(1, 20))],
+      });
+      // 1 m across both arms is 4, 6 up the left arm, 1 where they cross
+      expect(area.to('m2').toString()).toBe('9');
+    }
+  });
+
+  test('agrees with the straight crossing at a slant', () => {
+    const angle = Math.PI / 3;
+    const strip = { unit: 'm', points: [[-50, 0], [50, 0], [50, 5.7], [-50, 5.7]] } as const;
+    const drawn = handDigInOutline({
+      outline: strip,
+      depth: '0.4 m',
+      lines: [
+        {
+          id: 'a',
+          path: [at(-20 * Math.cos(angle), -20 * Math.sin(angle)), at(20 * Math.cos(angle), 20 * Math.sin(angle))],
+          width: '0.1 m',
+          tolerance: '18 in',
+        },
+      ],
+      rate: '0.35 m3/h',
+    });
+    const crossing = handDig({
+      digWidth: '5.7 m',
+      depth: '0.4 m',
+      crossingAngle: '60 deg',
+      lines: [{ id: 'a', width: '0.1 m', tolerance: '18 in' }],
+      rate: '0.35 m3/h',
+    });
+    expect(drawn.volume.toNumber('m3')).toBeCloseTo(crossing.volume.toNumber('m3'), 10);
+    expect(drawn.time?.toNumber('h')).toBeCloseTo(crossing.time?.toNumber('h') ?? 0, 10);
+  });
+
+  testRefusals(
+    handDigInOutline,
+    { outline: dig, depth: '1 m', lines: [line('a', at(0, 0), at(1, 1))], rate: '1 m3/h' },
+    [
+      ['outline', undefined, 'REQUIRED'],
+      ['outline', { unit: 'm', points: [[0, 0], [1, 1], [1, 0], [0, 1]] }, 'SELF_INTERSECTION', 'outline.points'],
+      ['depth', '-1 m', 'NOT_POSITIVE'],
+      ['lines', [], 'EMPTY_LIST'],
+      ['lines', new Array(21).fill({}), 'CAPACITY_EXCEEDED'],
+      ['lines.0.path', [], 'EMPTY_LIST', 'lines[0].path'],
+      ['lines.0.path', [at(0, 0)], 'TOO_FEW_POINTS', 'lines[0].path'],
+      ['lines.0.path', [at(0, 0), at(0, 0)], 'POINTS_COINCIDE', 'lines[0].path[1]'],
+      ['lines.0.path', new Array(51).fill(at(0, 0)), 'CAPACITY_EXCEEDED', 'lines[0].path'],
+      ['lines.0.tolerance', undefined, 'REQUIRED', 'lines[0].tolerance'],
+      ['rate', '1 m3', 'UNIT_UNKNOWN'],
+    ],
+  );
+});
+
+describe('cover over a found line', () => {
+  const cover = (found: string, more: Readonly<Record<string, string>> = {}) =>
+    utilityCover({ found, dig: '400 mm', least: '150 mm', ...more });
+
+  test.each([
+    ['300 mm', 'line-in-dig', /^Stop\./],
+    ['400 mm', 'line-in-dig', /stands 0 mm into the dig/],
+    ['400.001 mm', 'less-than-minimum', /Stop above it and call the owner/],
+    ['549.999 mm', 'less-than-minimum', /its owner asks for 150 mm/],
+    ['550 mm', 'minimum-kept', /hand tools in the zone/],
+    ['700 mm', 'minimum-kept', /^300 mm left over/],
+  ] as const)('%s: %s', (found, verdict, action) => {
+    const result = cover(found);
+    expect(result.verdict).toBe(verdict);
+    expect(result.action.metric).toMatch(action);
+  });
+
+  test('a depth that is not sure enough is not judged', () => {
+    expect(cover('560 mm', { uncertainty: '20 mm' }).verdict).toBe('unclear');
+    expect(cover('570 mm', { uncertainty: '20 mm' }).verdict).toBe('minimum-kept');
+    expect(cover('530 mm', { uncertainty: '20 mm' }).verdict).toBe('unclear');
+    expect(cover('529 mm', { uncertainty: '20 mm' }).verdict).toBe('less-than-minimum');
+    expect(cover('560 mm', { uncertainty: '20 mm' }).action.us).toContain('6 5/16 in');
+  });
+
+  testRefusals(utilityCover, { found: '1 m', dig: '0.5 m', least: '0 m' }, [
+    ['found', undefined, 'REQUIRED'],
+    ['found', '-1 m', 'NEGATIVE'],
+    ['dig', '0 m', 'NOT_POSITIVE'],
+    ['least', undefined, 'REQUIRED'],
+    ['uncertainty', '-1 mm', 'NEGATIVE'],
+  ]);
+});
+
+describe('the calendar', () => {
+  const day = (text: string) => {
+    const reader = makeReader();
+    const number = readDay(reader, text, []);
+    reader.finish();
+    return number;
+  };
+
+  test('runs day by day through four hundred years, leap years and weekdays', () => {
+    const first = day('1900-01-01');
+    expect(weekdayOf(first)).toBe('Monday');
+    let [year, month, inMonth] = [1900, 1, 1];
+    const days = (y: number, m: number) => {
+      if (m === 2) return (y % 4 === 0 && y % 100 !== 0) || y % 400 === 0 ? 29 : 28;
+      return [4, 6, 9, 11].includes(m) ? 30 : 31;
+    };
+    for (let number = first; year < 2301; number += 1) {
+      const text = `${year}-${`${month}`.padStart(2, '0')}-${`${inMonth}`.padStart(2, '0')}`;
+      if (dateOf(number) !== text || day(text) !== number) expect.fail(text);
+      inMonth += 1;
+      if (inMonth > days(year, month)) [inMonth, month] = [1, month + 1];
+      if (month > 12) [month, year] = [1, year + 1];
+    }
+  });
+
+  test('agrees with the clock of the engine', () => {
+    const names = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
+    for (const text of ['1900-03-01', '2000-02-29', '2024-12-31', '2030-05-22', '2999-12-31']) {
+      expect(weekdayOf(day(text))).toBe(names[new Date(`${text}T00:00:00Z`).getUTCDay()]);
+    }
+  });
+});
+
+describe('locate window', () => {
+  const rule = {
+    workingDays: 2,
+    requestDayCounts: false,
+    start: 'working-day-after',
+    weekend: ['Saturday', 'Sunday'],
+    holidays: ['2030-05-24'],
+    validity: { days: 10, count: 'calendar', from: 'request' },
+  } as const;
+  const window = (more: object, request = '2030-05-22') =>
+    locateWindow({ request, rule: { ...rule, ...more } });
+
+  test('each way of counting', () => {
+    expect(window({}).earliest).toBe('2030-05-28');
+    expect(window({}).earliestWeekday).toBe('Tuesday');
+    expect(window({ requestDayCounts: true }).notice).toEqual(['2030-05-22', '2030-05-23']);
+    // the day after falls on a holiday and a weekend
+    expect(window({ requestDayCounts: true }).earliest).toBe('2030-05-27');
+    expect(window({ start: 'last-day-of-notice' }).earliest).toBe('2030-05-27');
+    expect(window({ holidays: [] }).earliest).toBe('2030-05-27');
+    expect(window({ weekend: [] }).notice).toEqual(['2030-05-23', '2030-05-25']);
+    // a request on a Saturday does not count, even where the day of the request does
+    expect(window({ requestDayCounts: true }, '2030-05-25').notice).toEqual([
+      '2030-05-27',
+      '2030-05-28',
+    ]);
+  });
+
+  test('how long the marks hold', () => {
+    expect(window({}).expires).toBe('2030-06-01');
+    const validity = { days: 10, count: 'calendar', from: 'start' } as const;
+    expect(window({ validity }).expires).toBe('2030-06-07');
+    expect(window({ validity: { ...validity, count: 'working' } }).expires).toBe('2030-06-11');
+  });
+
+  test('over the turn of a year and a leap day', () => {
+    expect(window({ holidays: ['2027-12-31'] }, '2027-12-30').earliest).toBe('2028-01-05');
+    expect(window({}, '2028-02-28').notice).toEqual(['2028-02-29', '2028-03-01']);
+  });
+
+  test('a day against the window', () => {
+    const on = (today: string) => locateWindow({ request: '2030-05-22', rule, today });
+    expect([on('2030-05-27').status, on('2030-05-27').daysLeft]).toEqual(['wait', 6]);
+    expect([on('2030-05-28').status, on('2030-06-01').status]).toEqual(['open', 'open']);
+    expect(on('2030-06-01').daysLeft).toBe(1);
+    expect([on('2030-06-02').status, on('2030-06-02').daysLeft]).toEqual(['expired', 0]);
+    expect(on('2030-06-02').action).toMatch(/Do not dig: renew/);
+    expect(on('2030-05-27').action).toMatch(/Do not dig before 2030-05-28/);
+    expect(on('2030-05-28').action).toMatch(/only where every owner has answered/);
+    expect(window({}).status).toBeNull();
+  });
+
+  testRefusals(locateWindow, { request: '2030-05-22', rule, today: '2030-05-23' }, [
+    ['request', '2030-02-29', 'DATE_INVALID'],
+    ['request', '22.5.2030', 'DATE_INVALID'],
+    ['request', '2030-13-01', 'DATE_INVALID'],
+    ['request', '2030-00-10', 'DATE_INVALID'],
+    ['request', '1899-12-31', 'DATE_INVALID'],
+    ['request', 20300522, 'DATE_INVALID'],
+    ['request', undefined, 'REQUIRED'],
+    ['today', '2030-04-31', 'DATE_INVALID'],
+    ['rule', undefined, 'REQUIRED'],
+    ['rule.workingDays', undefined, 'REQUIRED'],
+    ['rule.workingDays', 0, 'NOT_POSITIVE'],
+    ['rule.workingDays', 1.5, 'OUT_OF_RANGE'],
+    ['rule.requestDayCounts', undefined, 'REQUIRED'],
+    ['rule.start', undefined, 'REQUIRED'],
+    ['rule.weekend', undefined, 'REQUIRED'],
+    ['rule.weekend', ['Caturday'], 'UNKNOWN_CHOICE', 'rule.weekend[0]'],
+    ['rule.weekend', ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'], 'OUT_OF_RANGE'],
+    ['rule.holidays', undefined, 'REQUIRED'],
+    ['rule.holidays', ['2030-1-1'], 'DATE_INVALID', 'rule.holidays[0]'],
+    ['rule.validity', undefined, 'REQUIRED'],
+    ['rule.validity.days', 500, 'OUT_OF_RANGE'],
+    ['rule.validity.count', 'days', 'UNKNOWN_CHOICE'],
+    ['rule.validity.from', undefined, 'REQUIRED'],
+  ]);
+});

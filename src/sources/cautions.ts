@@ -1,6 +1,14 @@
 /** What a caution is about. */
 export type CautionId =
-  'utilities' | 'excavation' | 'structure' | 'drainage' | 'trees' | 'dust' | 'loads';
+  | 'utilities'
+  | 'excavation'
+  | 'structure'
+  | 'drainage'
+  | 'trees'
+  | 'dust'
+  | 'loads'
+  | 'cutting'
+  | 'handling';
 
 /** A word of warning that travels with a result. */
 export interface Caution {
@@ -39,6 +47,14 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = Object.freeze({
   loads: caution(
     'loads',
     'Legal loads depend on the truck, its axles and the road. The haulier and local law decide.',
+  ),
+  cutting: caution(
+    'cutting',
+    'Cutting pavers makes silica dust, noise and chips. Cut wet or with extraction, protect eyes, ears and lungs, and follow the dust rules where you work.',
+  ),
+  handling: caution(
+    'handling',
+    'Pallets and slabs crush. Keep to the rating of forks, slings, tail lift and the ground they stand on, and to the lifting rules where you work.',
   ),
 });
 

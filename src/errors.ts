@@ -120,6 +120,13 @@ export const ERROR_CODES = {
   LIMIT_NOT_SET: 'a tolerance that the chosen set does not print',
   READINGS_TOO_SPARSE: 'readings too far apart for the length of the straightedge',
 
+  // materials
+  CONFLICTING_FIELDS: 'fields of which one follows from the others, or that exclude each other',
+  BORDER_TOO_DEEP: 'a border that the paving has no room for',
+  ROLL_NARROWER_THAN_OVERLAP: 'an overlap that is not narrower than the roll',
+  PASSING_RISES: 'more passing a finer sieve than a coarser one',
+  DUPLICATE_SIEVE: 'the same sieve twice',
+
   // whole jobs
   JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',
   PLAN_INVALID: 'a saved plan that cannot be read back',

@@ -190,6 +190,35 @@ export const SOURCES = Object.freeze({
     'Municipal paver contract clauses: bedding, laying, joint filling',
     'clauses',
   ),
+  'bedding-sand-clause': source(
+    'Municipal paver contract clause: bedding sand course',
+    'grading, moisture and thickness',
+  ),
+  'joint-sand-clause': source(
+    'Municipal paver contract clause: joint filling and final compaction',
+    'grading limits',
+  ),
+  'laying-clause': source(
+    'Municipal paver contract clause: laying of interlocking paver block',
+    'closure units and alignment',
+  ),
+  'geotextile-overlap-note': source(
+    'Geosynthetics supplier technical note restating highway geotextile practice (secondary)',
+    'overlap table',
+  ),
+  'highway-geotextiles': source(
+    'AASHTO M 288 Geotextile Specification for Highway Applications',
+    'appendix, overlap by soil strength',
+    'memory',
+  ),
+  'sand-bulking-course': source(
+    'Army correspondence course EN5466, concrete mix design',
+    'adjusting for moisture and bulking of fine aggregate',
+  ),
+  'sand-bulking-notes': source(
+    'Civil engineering course notes: proportioning of concrete mixes (secondary)',
+    'table of bulking by moisture',
+  ),
   derived: source('Geometry and arithmetic', 'worked out here', 'derived'),
   'common-practice': source('Common practice, no source', 'trade use', 'common-practice'),
   memory: source('From memory, no source read', 'confirm before use', 'memory'),

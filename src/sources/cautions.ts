@@ -8,7 +8,9 @@ export type CautionId =
   | 'dust'
   | 'loads'
   | 'access'
-  | 'laser';
+  | 'laser'
+  | 'cutting'
+  | 'handling';
 
 /** A word of warning that travels with a result. */
 export interface Caution {
@@ -55,6 +57,14 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = Object.freeze({
   laser: caution(
     'laser',
     'Never look into the beam, set it off eye height and follow the instructions of the instrument.',
+  ),
+  cutting: caution(
+    'cutting',
+    'Cutting pavers makes silica dust, noise and chips. Cut wet or with extraction, protect eyes, ears and lungs, and follow the dust rules where you work.',
+  ),
+  handling: caution(
+    'handling',
+    'Pallets and slabs crush. Keep to the rating of forks, slings, tail lift and the ground they stand on, and to the lifting rules where you work.',
   ),
 });
 

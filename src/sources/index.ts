@@ -3,6 +3,9 @@ export type { ReferenceNumber, ReferenceValue } from './reference-value.js';
 export { CAUTIONS, type Caution, type CautionId } from './cautions.js';
 export { CURVE_PRACTICE } from './curve-stakes.js';
 export { LEAST_BASE_EXTENSION } from './base-extension-rule.js';
+export { BED_LIMITS, type BedLimits } from './bed-limits.js';
+export { GEOTEXTILE_OVERLAPS, type GeotextileOverlapRow } from './geotextile-overlaps.js';
+export { GRADATIONS, type GradationName, type SieveLimits } from './gradations.js';
 export { LIFT_LIMITS } from './lift-limits.js';
 export {
   AGGREGATE_WEIGHTS,
@@ -67,3 +70,11 @@ export {
   type RootZoneRule,
 } from './tree-rules.js';
 export { HAND_DIG_RATES, LOCATE_COLOURS, TOLERANCE_ZONES } from './utility-marks.js';
+export { SAND_BULKING, type SandBulkingRow } from './sand-bulking.js';
+export {
+  CUT_UNIT_LIMITS,
+  UNIT_SHAPE_GUIDES,
+  UNIT_SHAPE_LIMITS,
+  type UnitShapeGuide,
+} from './unit-shape.js';
+export { YIELD_LIMITS } from './yield-limits.js';

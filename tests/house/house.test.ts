@@ -61,6 +61,8 @@ const ALLOWED = new Set([
   'volumes outline',
   'site volumes',
   'site outline',
+  'materials outline',
+  'materials volumes',
 ]);
 
 function floorOf(path: string): number {

@@ -1,0 +1,64 @@
+// Cuts follow the outline of the paving, which `outline` reads and checks.
+import { readOutline, type OutlineInput } from '../outline/read-outline.js';
+import { makeReader } from '../input.js';
+import { angle, type AngleInput } from '../units/construct.js';
+import { Decimal40 } from '../units/decimal.js';
+import { fromSI, fromSIDecimal, type Angle, type Length } from '../units/quantity.js';
+import { ratioToDecimal, signOfRatio } from '../units/ratio.js';
+import { minus, norm, type Vector } from '../units/vector.js';
+import { foldedAngle } from './turn.js';
+
+/** An edge of an outline, as a cut meets it. */
+export interface OutlineEdge {
+  readonly length: Length;
+  /** Between the edge and the axis of the pattern, 0 to 90 degrees. */
+  readonly angle: Angle;
+}
+
+/**
+ * The edges of an outline with their length and their angle to the axis of the pattern, ready for
+ * `unitCount`: `a = |atan2(dy, dx) - axis|`, folded into 0 to 90 degrees. Exact for edges along the
+ * coordinate axes, else to 40 digits.
+ *
+ * @param options.outline - see `outlineArea`
+ * @param options.axis - direction of the long side of the units (the reference line of a 45
+ *   herringbone), counter-clockwise from the x axis [angle], default 0
+ * @returns the edges in order; edge k runs from point k to the next
+ * @throws `OUT_OF_RANGE`, the codes of `outlineArea` and the reading codes
+ * @source derived
+ * @example
+ * const drive = { unit: 'm', points: [[0, 0], [12, 0], [12, 5], [0, 5]] } as const;
+ * const { edges } = outlineEdges({ outline: drive });
+ * edges.map((edge) => `${edge.length.to('m')} m at ${edge.angle.to('deg')}`)
+ * //=> ['12 m at 0', '5 m at 90', '12 m at 0', '5 m at 90']
+ */
+export function outlineEdges(options: {
+  readonly outline: OutlineInput;
+  readonly axis?: AngleInput;
+}): { readonly edges: readonly OutlineEdge[] } {
+  const reader = makeReader();
+  const fields = reader.object(options, []);
+  const { points } = readOutline(reader, fields['outline'], ['outline']);
+  const axis = reader.quantity('angle', fields['axis'] ?? ALONG_X, ['axis'], FULL_TURN);
+  reader.finish();
+  return Object.freeze({ edges: Object.freeze(edgesOf(points, axis)) });
+}
+
+const ALONG_X = angle(0, 'deg');
+const ALONG_Y = angle(90, 'deg');
+const FULL_TURN = Object.freeze({ sign: 'any', most: angle(360, 'deg') } as const);
+
+/** The edges of a ring of points against an axis. Internal. */
+export function edgesOf(points: readonly Vector[], axis: Angle): OutlineEdge[] {
+  return points.map((from, index) => {
+    const along = minus(points[(index + 1) % points.length] ?? from, from);
+    const length = fromSI('length', norm(along));
+    return Object.freeze({ length, angle: foldedAngle(directionOf(along).minus(axis)) });
+  });
+}
+
+function directionOf({ x, y }: Vector): Angle {
+  if (signOfRatio(y) === 0) return ALONG_X;
+  if (signOfRatio(x) === 0) return ALONG_Y;
+  return fromSIDecimal('angle', Decimal40.atan2(ratioToDecimal(y), ratioToDecimal(x)));
+}

@@ -1,0 +1,12 @@
+import { exactOf, type Length } from '../units/quantity.js';
+import { wholeUp } from './whole-number.js';
+
+/**
+ * How many strips or pieces of one size cover a distance where each overlaps the one before:
+ * 1 where one is enough, else `1 + ceil((B - w) / (w - o))`, on exact values. The overlap is less than
+ * the size. Internal.
+ */
+export function stripsAcross(distance: Length, size: Length, overlap: Length): number {
+  if (distance.compare(size) <= 0) return 1;
+  return 1 + wholeUp(exactOf(distance.minus(size)), exactOf(size.minus(overlap)));
+}

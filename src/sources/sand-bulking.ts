@@ -1,0 +1,24 @@
+import { printed, type ReferenceValue } from './reference-value.js';
+
+/** Bulking of sand at a moisture: volume of damp sand over dry, less 1. */
+export interface SandBulkingRow {
+  readonly moisture: ReferenceValue;
+  readonly least: ReferenceValue;
+  readonly most: ReferenceValue;
+}
+
+/**
+ * How much more room damp sand takes than dry, by moisture. Sand that is dry or under water does not
+ * bulk. The figures are secondary and sands differ: measure your own (`sandBulking`). Source:
+ * `sand-bulking-notes`.
+ */
+export const SAND_BULKING: readonly SandBulkingRow[] = Object.freeze([
+  row('0', '0', '0'),
+  row('0.05', '0.25', '0.30'),
+  row('0.10', '0.10', '0.10'),
+]);
+
+function row(moisture: string, least: string, most: string): SandBulkingRow {
+  const figure = (value: string) => printed(value, 'ratio', 'sand-bulking-notes');
+  return Object.freeze({ moisture: figure(moisture), least: figure(least), most: figure(most) });
+}

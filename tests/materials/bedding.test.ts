@@ -1,0 +1,237 @@
+import { describe, expect, test } from 'vitest';
+import {
+  bedRange,
+  beddingSand,
+  describeScreedLevel,
+  sandBulking,
+  screedLevel,
+} from 'settline/materials';
+import { BED_LIMITS } from 'settline/sources';
+import { expectFault, faultsOf } from '../faults.js';
+
+describe('bedding sand', () => {
+  const sand = {
+    area: '100 m2',
+    thickness: '25 mm',
+    compactedDryDensity: '1600 kg/m3',
+    compactedPerLoose: '0.8',
+  } as const;
+
+  test('bulking swells the volume, moisture the mass, waste both, none of them the bed', () => {
+    const bare = beddingSand(sand);
+    expect(bare.compacted.to('m3').toString()).toBe('2.5');
+    expect(bare.compacted.state).toBe('compacted');
+    expect(bare.delivered.to('m3').toString()).toBe('3.125');
+    expect(bare.delivered.state).toBe('loose');
+    expect(bare.mass.to('t').toString()).toBe('4');
+    expect(bare.screeded).toBeNull();
+    const full = beddingSand({ ...sand, moisture: 0.06, bulking: 0.2, waste: 0.1 });
+    expect(full.compacted.to('m3').toString()).toBe('2.5');
+    expect(full.dryLoose.to('m3').toString()).toBe('3.4375');
+    expect(full.delivered.to('m3').toString()).toBe('4.125');
+    expect(full.dryMass.to('t').toString()).toBe('4.4');
+    expect(full.mass.to('t').toString()).toBe('4.664');
+  });
+
+  test('settlement says how thick to screed, and stands in for the compaction ratio', () => {
+    const { screeded, delivered } = beddingSand({ ...sand, settlement: '6 mm' });
+    expect(screeded?.thickness.to('mm').toString()).toBe('31');
+    expect(screeded?.volume.to('m3').toString()).toBe('3.1');
+    expect(delivered.to('m3').toString()).toBe('3.125');
+    const { compactedPerLoose, ...rest } = sand;
+    expect(compactedPerLoose).toBe('0.8');
+    const measured = beddingSand({ ...rest, settlement: '6 mm' });
+    expect(measured.delivered.to('m3').toString()).toBe('3.1');
+    expect(measured.mass.to('t').toString()).toBe('4');
+  });
+
+  test('sand that rises into the joints is added to the bed', () => {
+    const rising = {
+      unit: { length: '198 mm', width: '98 mm' },
+      joint: '2 mm',
+      rise: '20 mm',
+    } as const;
+    // share of joint 1 - 198 x 98 / (200 x 100) = 0.0298
+    const { compacted, mass } = beddingSand({ ...sand, rising });
+    expect(compacted.to('m3').toString()).toBe('2.5596');
+    expect(mass.to('t').toString()).toBe('4.09536');
+  });
+
+  test('working', () => {
+    const { working } = beddingSand({ ...sand, bulking: 0.2 });
+    expect(working.map(({ formula, source }) => [formula, source])).toEqual([
+      ['Vc = A (t + u)', 'derived'],
+      ['Vd = Vc (1 + q) (1 + b) / r', 'sand-bulking-course'],
+      ['M = Vc (1 + q) d (1 + w)', 'derived'],
+    ]);
+  });
+
+  test('all faults at once, none of them a division by zero', () => {
+    const issues = faultsOf(() =>
+      beddingSand({
+        area: '-1 m2',
+        thickness: '25 mm',
+        settlement: '-25 mm',
+        moisture: 2,
+        bulking: 2,
+        waste: 2,
+        rising: { unit: { length: '-3 mm', width: '0 mm' }, joint: '3 mm', rise: '-1 mm' },
+      }),
+    );
+    expect(issues.map(({ path, code }) => [path.join('.'), code])).toEqual([
+      ['area', 'NEGATIVE'],
+      ['settlement', 'NEGATIVE'],
+      ['compactedPerLoose', 'REQUIRED'],
+      ['moisture', 'OUT_OF_RANGE'],
+      ['bulking', 'OUT_OF_RANGE'],
+      ['waste', 'OUT_OF_RANGE'],
+      ['rising.unit.length', 'NOT_POSITIVE'],
+      ['rising.unit.width', 'NOT_POSITIVE'],
+      ['rising.rise', 'NEGATIVE'],
+    ]);
+    expectFault(
+      () => beddingSand({ ...sand, thickness: '0 mm', settlement: '0 mm' }),
+      'NOT_POSITIVE',
+    );
+    const loose = { area: '1 m2', thickness: '25 mm', settlement: '6 mm' };
+    expectFault(() => beddingSand(loose), 'REQUIRED');
+  });
+});
+
+describe('bulking of sand', () => {
+  test('by the jar', () => {
+    expect(sandBulking({ damp: '200 mm', flooded: '160 mm' }).bulking.toString()).toBe('0.25');
+    expect(sandBulking({ damp: '8 in', flooded: '8 in' }).bulking.toString()).toBe('0');
+    expect(sandBulking({ damp: '9 in', flooded: '8 in' }).working[0]?.source).toBe(
+      'sand-bulking-course',
+    );
+    expectFault(() => sandBulking({ damp: '8 in', flooded: '9 in' }), 'OUT_OF_RANGE');
+    expectFault(() => sandBulking({ damp: '8 in', flooded: '0 in' }), 'NOT_POSITIVE');
+  });
+});
+
+describe('laying high', () => {
+  const bed = { paver: '2 3/8 in', bedding: '1 in', settlement: '1/4 in' } as const;
+
+  test('heights below and above finished grade', () => {
+    const level = screedLevel(bed);
+    expect(level.laidAboveFinish.to('in').toString()).toBe('0.25');
+    expect(level.screedBelowFinish.to('in').toString()).toBe('2.125');
+    expect(level.baseTopBelowFinish.to('in').toString()).toBe('3.375');
+    expect(level.looseBed.to('in').toString()).toBe('1.25');
+    expect(level.elevations).toBeNull();
+    expect(level.baseTopBelowFinish.minus(level.screedBelowFinish).equals(level.looseBed)).toBe(
+      true,
+    );
+  });
+
+  test('elevations', () => {
+    const { elevations } = screedLevel({ ...bed, finish: '100 ft' });
+    expect(elevations?.laid.minus(elevations.screed).to('in').toString()).toBe('2.375');
+    expect(elevations?.laid.to('in').toString()).toBe('1200.25');
+    expect(elevations?.screed.to('in').toString()).toBe('1197.875');
+    expect(elevations?.baseTop.to('in').toString()).toBe('1196.625');
+  });
+
+  test('in words', () => {
+    expect(describeScreedLevel(screedLevel(bed), { system: 'us' })).toBe(
+      'screed 2 1/8 in below finished grade, 1 1/4 in above the base; lay the pavers 1/4 in high',
+    );
+    const flat = screedLevel({ ...bed, settlement: '0 in' });
+    expect(describeScreedLevel(flat, { system: 'us' })).toContain(
+      'lay the pavers at finished grade',
+    );
+    const thin = screedLevel({ paver: '5 mm', bedding: '25 mm', settlement: '6 mm' });
+    expect(describeScreedLevel(thin, { system: 'metric' })).toBe(
+      'screed 1 mm above finished grade, 31 mm above the base; lay the pavers 6 mm high',
+    );
+    expectFault(() => describeScreedLevel(flat, { system: 'x' as never }), 'UNKNOWN_CHOICE');
+  });
+
+  test('a bed that settles away is refused', () => {
+    expectFault(() => screedLevel({ ...bed, settlement: '1 in' }), 'OUT_OF_RANGE');
+    expectFault(() => screedLevel({ ...bed, settlement: '-1 mm' }), 'NEGATIVE');
+    expectFault(() => screedLevel({ ...bed, paver: '0 mm' }), 'NOT_POSITIVE');
+  });
+});
+
+describe('what the base leaves of the bed', () => {
+  const limits = { least: '20 mm', most: '30 mm' };
+  const range = (deviations: readonly string[], uncertainty = '0 mm') =>
+    bedRange({
+      nominal: '25 mm',
+      deviations: deviations.map((deviation, i) => ({ id: `P${i + 1}`, deviation })),
+      limits,
+      uncertainty,
+    });
+
+  test('a low base makes a thick bed; on the limit passes, a hair over fails', () => {
+    const { readings, least, most, verdict } = range(['5 mm', '-5 mm', '5.0001 mm', '-5.0001 mm']);
+    expect(readings.map((one) => [one.verdict, one.finding])).toEqual([
+      ['pass', null],
+      ['pass', null],
+      ['fail', 'too-thin'],
+      ['fail', 'too-thick'],
+    ]);
+    expect(least.to('mm').toString()).toBe('19.9999');
+    expect(most.to('mm').toString()).toBe('30.0001');
+    expect(verdict).toBe('fail');
+    expect(readings[2]?.action).toContain('take it down');
+    expect(readings[3]?.action).toContain('Do not fill with bedding');
+    expect(readings[0]?.action).toBeNull();
+  });
+
+  test('with an uncertainty', () => {
+    const { readings, verdict } = range(['0 mm', '4 mm', '-6 mm'], '1 mm');
+    expect(readings.map((one) => one.verdict)).toEqual(['pass', 'pass', 'unclear']);
+    expect(readings[2]?.action).toContain('measure it again');
+    expect(verdict).toBe('unclear');
+    expect(range(['0 mm', '4 mm'], '1 mm').verdict).toBe('pass');
+  });
+
+  test('a base above the units leaves less than nothing, and says so', () => {
+    const { readings, working } = range(['30 mm']);
+    expect(readings[0]?.bed.to('mm').toString()).toBe('-5');
+    expect(readings[0]?.finding).toBe('too-thin');
+    expect(working[0]?.formula).toBe('b = t - d');
+  });
+
+  test('limits as published', () => {
+    const { least, most } = BED_LIMITS['block-paving-guide'];
+    const check = bedRange({
+      nominal: '25 mm',
+      deviations: [{ id: 'A', deviation: '-12 mm' }],
+      limits: { least: `${least.value} ${least.unit}`, most: `${most.value} ${most.unit}` },
+    });
+    expect(check.verdict).toBe('fail');
+  });
+
+  test.each([
+    [() => range([]), 'EMPTY_LIST'],
+    [
+      () =>
+        bedRange({
+          nominal: '25 mm',
+          deviations: [
+            { id: 'A', deviation: '1 mm' },
+            { id: 'A', deviation: '1 mm' },
+          ],
+          limits,
+        }),
+      'DUPLICATE_ID',
+    ],
+    [
+      () =>
+        bedRange({
+          nominal: '25 mm',
+          deviations: [{ id: 'A', deviation: '1 mm' }],
+          limits: { least: '30 mm', most: '20 mm' },
+        }),
+      'OUT_OF_RANGE',
+    ],
+    [() => range(['30 m']), 'OUT_OF_RANGE'],
+    [() => range(['1 mm'], '-1 mm'), 'NEGATIVE'],
+  ] as const)('refuses %s', (run, code) => {
+    expectFault(run, code);
+  });
+});

@@ -1,0 +1,240 @@
+import { describe, expect, test } from 'vitest';
+import { borderCourse, unitCount } from 'settline/materials';
+import { outlineArea } from 'settline/outline';
+import { expectFault } from '../faults.js';
+
+const drive = {
+  unit: 'm',
+  points: [
+    [0, 0],
+    [12, 0],
+    [12, 5],
+    [0, 5],
+  ],
+} as const;
+const unit = { length: '200 mm', width: '100 mm' } as const;
+const base = { outline: drive, unit, joint: '3 mm', course: 'soldier' } as const;
+const metres = (one: { to(unit: 'm'): { toString(): string } }) => one.to('m').toString();
+
+describe('a border all round', () => {
+  test('soldier and header stand square to the edge, a sailor lies along it', () => {
+    const soldier = borderCourse(base);
+    expect([metres(soldier.depth), metres(soldier.pitch)]).toEqual(['0.2', '0.103']);
+    expect(borderCourse({ ...base, course: 'header' }).units).toBe(soldier.units);
+    const sailor = borderCourse({ ...base, course: 'sailor' });
+    expect([metres(sailor.depth), metres(sailor.pitch)]).toEqual(['0.1', '0.203']);
+    // 2 (11.9 + 4.9) / 0.203 = 165.5
+    expect(metres(sailor.centreLine)).toBe('33.6');
+    expect(sailor.units).toBe(166);
+  });
+
+  test('butt corners: as many units as the centre line holds, whichever course runs through', () => {
+    const { centreLine, units, sides, area, field } = borderCourse(base);
+    expect(sides.map((side) => metres(side.centreLine))).toEqual(['11.8', '4.8', '11.8', '4.8']);
+    // two courses through at 12 m, two between them at 4.6 m
+    expect(metres(centreLine)).toBe('33.2');
+    expect(units).toBe(323);
+    expect(area.to('m2').toString()).toBe('6.64');
+    expect(field.area.to('m2').toString()).toBe('53.36');
+    expect(field.edges.map((edge) => metres(edge.length))).toEqual(['11.6', '4.6', '11.6', '4.6']);
+  });
+
+  test('mitred corners: whole units along the longer side of each course', () => {
+    const { sides, units, corner } = borderCourse({ ...base, corner: 'mitre' });
+    expect(sides.map((side) => metres(side.longSide))).toEqual(['12', '5', '12', '5']);
+    expect(corner).toBe('mitre');
+    expect(units).toBe(117 + 49 + 117 + 49);
+  });
+
+  test('exactly full sides take no unit more', () => {
+    const even = { ...base, unit: { length: '200 mm', width: '98 mm' }, joint: '2 mm' };
+    expect(borderCourse(even).units).toBe(332);
+    expect(borderCourse({ ...even, corner: 'mitre' }).units).toBe(340);
+  });
+
+  test('the field feeds the count', () => {
+    const { field } = borderCourse(base);
+    const count = unitCount({ area: field.area, unit, joint: '3 mm', edge: field.edges });
+    expect(count.whole).toBe(2553);
+    // 23.2 / 0.203 + 9.2 / 0.103
+    expect(count.cut).toBe(204);
+  });
+
+  test('does not care which way round the points run', () => {
+    const back = { unit: 'm', points: [...drive.points].reverse() } as const;
+    const other = borderCourse({ ...base, outline: back });
+    expect(other.units).toBe(323);
+    expect(other.field.area.to('m2').toString()).toBe('53.36');
+  });
+
+  test('working adds up', () => {
+    const { working, units } = borderCourse({ ...base, corner: 'mitre' });
+    expect(working.map(({ result }) => result.symbol)).toEqual(['C', "A'", 'n']);
+    expect(working[2]?.result.value).toBe(units);
+    expect(working[2]?.given).toHaveLength(5);
+  });
+});
+
+describe('other outlines', () => {
+  test('a concave corner: the inner side is the longer one', () => {
+    const ell = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [9, 0],
+        [9, 4],
+        [5, 4],
+        [5, 7],
+        [0, 7],
+      ],
+    } as const;
+    const { sides, area, field } = borderCourse({ ...base, outline: ell });
+    // edges 2 and 3 meet at the concave corner
+    expect(sides.map((side) => metres(side.centreLine))).toEqual([
+      '8.8',
+      '3.8',
+      '4',
+      '3',
+      '4.8',
+      '6.8',
+    ]);
+    expect(sides.map((side) => metres(side.longSide))).toEqual(['9', '4', '4.2', '3.2', '5', '7']);
+    // d P - d^2 (5 - 1)
+    expect(area.to('m2').toString()).toBe('6.24');
+    expect(area.plus(field.area).equals(outlineArea({ outline: ell }).area)).toBe(true);
+  });
+
+  test('a triangle of 3-4-5', () => {
+    const triangle = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [4, 0],
+        [0, 3],
+      ],
+    } as const;
+    const { field, centreLine } = borderCourse({ ...base, outline: triangle });
+    // inradius 1 m: the field is the triangle at 0.8, the centre line at 0.9 of its size
+    expect(field.area.to('m2').toString()).toBe('3.84');
+    expect(metres(centreLine)).toBe('10.8');
+  });
+
+  test('only some edges: the course runs through to the edge without a border', () => {
+    const three = borderCourse({ ...base, edges: [true, true, false, true] });
+    expect(three.sides.map(({ edge }) => edge)).toEqual([0, 1, 3]);
+    expect(three.sides.map((side) => metres(side.centreLine))).toEqual(['11.8', '4.9', '4.9']);
+    expect(three.field.area.to('m2').toString()).toBe('55.68');
+    const one = borderCourse({ ...base, edges: [true, false, false, false], corner: 'mitre' });
+    expect(metres(one.centreLine)).toBe('12');
+    expect(one.units).toBe(117);
+  });
+
+  test('a straight edge of which half has a border', () => {
+    const outline = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [6, 0],
+        [12, 0],
+        [12, 5],
+        [0, 5],
+      ],
+    } as const;
+    const { sides, field, area } = borderCourse({
+      ...base,
+      outline,
+      edges: [true, false, false, false, false],
+    });
+    expect(sides.map((side) => metres(side.centreLine))).toEqual(['6']);
+    expect(area.to('m2').toString()).toBe('1.2');
+    // the step at the end of the border is an edge of the field too
+    expect(field.edges.map((edge) => metres(edge.length))).toEqual([
+      '6',
+      '0.2',
+      '6',
+      '5',
+      '12',
+      '4.8',
+    ]);
+    const rest = borderCourse({ ...base, outline, edges: [false, true, true, true, true] });
+    expect(rest.sides.map((side) => metres(side.centreLine))).toEqual([
+      '5.9',
+      '4.8',
+      '11.8',
+      '4.9',
+    ]);
+  });
+
+  test('the axis of the field turns its angles', () => {
+    const { field } = borderCourse({ ...base, axis: '90 deg' });
+    expect(field.edges.map((edge) => edge.angle.to('deg').toString())).toEqual([
+      '90',
+      '0',
+      '90',
+      '0',
+    ]);
+  });
+});
+
+describe('refusals', () => {
+  const narrow = {
+    unit: 'm',
+    points: [
+      [0, 0],
+      [12, 0],
+      [12, 0.4],
+      [0, 0.4],
+    ],
+  } as const;
+  const notch = {
+    unit: 'm',
+    points: [
+      [0, 0],
+      [9, 0],
+      [9, 4],
+      [5.1, 4],
+      [5.1, 0.3],
+      [4.9, 0.3],
+      [4.9, 4],
+      [0, 4],
+    ],
+  } as const;
+  test.each([
+    ['no room', () => borderCourse({ ...base, outline: narrow }), 'BORDER_TOO_DEEP'],
+    ['courses that meet', () => borderCourse({ ...base, outline: notch }), 'BORDER_TOO_DEEP'],
+    ['edges', () => borderCourse({ ...base, edges: [true] }), 'EDGE_COUNT'],
+    ['no edge', () => borderCourse({ ...base, edges: [false, false, false, false] }), 'EMPTY_LIST'],
+    ['no list', () => borderCourse({ ...base, edges: [] }), 'EMPTY_LIST'],
+    ['flag', () => borderCourse({ ...base, edges: [1, true, true, true] as never }), 'WRONG_TYPE'],
+    ['course', () => borderCourse({ ...base, course: 'rowlock' as never }), 'UNKNOWN_CHOICE'],
+    ['corner', () => borderCourse({ ...base, corner: 'round' as never }), 'UNKNOWN_CHOICE'],
+    [
+      'crossing',
+      () =>
+        borderCourse({
+          ...base,
+          outline: {
+            unit: 'm',
+            points: [
+              [0, 0],
+              [1, 1],
+              [1, 0],
+              [0, 1],
+            ],
+          },
+        }),
+      'SELF_INTERSECTION',
+    ],
+  ] as const)('%s', (_, run, code) => {
+    expectFault(run, code);
+  });
+
+  test('names the edge in the words of the crew', () => {
+    const { message, path } = expectFault(
+      () => borderCourse({ ...base, outline: narrow }),
+      'BORDER_TOO_DEEP',
+    );
+    expect(path).toEqual(['outline']);
+    expect(message).toContain('at edge 1 the paving has no room for a border this deep');
+  });
+});

@@ -1,0 +1,206 @@
+import { describe, expect, test } from 'vitest';
+import { LAYING_PATTERNS, outlineEdges, unitCount } from 'settline/materials';
+import { expectFault, faultsOf } from '../faults.js';
+
+const block = { area: '60 m2', unit: { length: '198 mm', width: '98 mm' }, joint: '2 mm' } as const;
+
+describe('units that fill an area', () => {
+  test('by the module, joints counted in', () => {
+    const count = unitCount(block);
+    expect(count).toMatchObject({ perArea: 50, whole: 3000, cut: 0, extra: 0, order: 3000 });
+    expect(count.module.to('cm2').toString()).toBe('200');
+    expect(count.cautions).toEqual([]);
+    expect(unitCount({ ...block, joint: '0 mm' }).whole).toBeGreaterThan(3000);
+  });
+
+  test('exactly full is full, a hair more is one more; nothing is nothing', () => {
+    const whole = (area: string) => unitCount({ ...block, area }).whole;
+    expect(whole('0.02 m2')).toBe(1);
+    expect(whole('0.0200000000000000000001 m2')).toBe(2);
+    expect(unitCount({ ...block, area: '0 m2' })).toMatchObject({
+      whole: 0,
+      order: 0,
+      extraShare: 0,
+    });
+  });
+
+  test('breakage is added to the exact need and rounded up once', () => {
+    // 3000 x 1.02 = 3060 exactly; 2999.5 x 1.02 = 3059.49
+    expect(unitCount({ ...block, breakage: 0.02 }).order).toBe(3060);
+    expect(unitCount({ ...block, area: '59.99 m2', breakage: 0.02 })).toMatchObject({
+      whole: 3000,
+      order: 3060,
+    });
+    expect(unitCount({ ...block, area: '59.98 m2', breakage: 0.02 }).order).toBe(3059);
+  });
+});
+
+describe('cuts', () => {
+  const along = (edge: Parameters<typeof unitCount>[0]['edge'], pattern = LAYING_PATTERNS[0]) =>
+    unitCount({ ...block, pattern, ...(edge === undefined ? {} : { edge }) });
+
+  test('an edge along the units meets their length, one across their width', () => {
+    expect(along({ length: '10 m' }).cut).toBe(50);
+    expect(along({ length: '10 m', angle: '90 deg' }).cut).toBe(100);
+    expect(along({ length: '10 m', angle: '100 gon' }).cut).toBe(100);
+    expect(along({ length: '10 m', angle: '-270 deg' }).cut).toBe(100);
+    expect(along({ length: '10 m', angle: '180 deg' }).cut).toBe(50);
+    expect(along({ length: '10 m', angle: '360 deg' }).cut).toBe(50);
+  });
+
+  test('a slanted edge meets both', () => {
+    // 10 (cos 30 / 0.2 + 1/2 / 0.1) = 93.30; at 60 degrees 25 + 86.60
+    expect(along({ length: '10 m', angle: '30 deg' }).cut).toBe(94);
+    expect(along({ length: '10 m', angle: '60 deg' }).cut).toBe(112);
+    expect(along({ length: '10 m', angle: '150 deg' }).cut).toBe(94);
+    // 3-4-5: cos 0.8, sin 0.6: 10 (4 + 6) = 100 but for the float
+    const slanted = along({ length: '10 m', angle: { value: Math.atan2(3, 4), unit: 'rad' } });
+    expect(slanted.extra).toBeCloseTo(50, 9);
+  });
+
+  test('by pattern', () => {
+    const edge = { length: '10 m' };
+    expect(LAYING_PATTERNS.map((pattern) => along(edge, pattern).extra)).toEqual([
+      25,
+      25,
+      37.5, // (50 + 100) / 2, halved
+      37.5,
+      expect.closeTo((10 * 15 * Math.SQRT1_2) / 2, 9) as number,
+    ]);
+    // turned by 45 degrees each herringbone is the other
+    const turned = { length: '10 m', angle: '45 deg' };
+    expect(along(turned, 'herringbone-45').extra).toBeCloseTo(
+      along(edge, 'herringbone-90').extra,
+      9,
+    );
+    expect(along(turned, 'herringbone-90').extra).toBeCloseTo(
+      along(edge, 'herringbone-45').extra,
+      9,
+    );
+  });
+
+  test('a curve meets the mean of all directions, whatever the pattern', () => {
+    const round = 31.4159265;
+    const edge = { length: `${round} m`, curved: true };
+    for (const pattern of LAYING_PATTERNS) {
+      expect(along(edge, pattern).extra).toBeCloseTo((round * (2 / Math.PI) * 15) / 2, 6);
+    }
+  });
+
+  test('half a unit for each cut, less what finds a place; each edge may differ', () => {
+    const edges = [{ length: '24 m' }, { length: '10 m', angle: '90 deg' }];
+    const order = (more: object) => unitCount({ ...block, edge: edges, ...more });
+    expect(order({})).toMatchObject({ cut: 220, extra: 110, order: 3110 });
+    expect(order({}).extraShare).toBeCloseTo(110 / 3000, 15);
+    expect(order({ reuse: 0.5 })).toMatchObject({ cut: 220, extra: 55, order: 3055 });
+    expect(order({ reuse: 1 })).toMatchObject({ cut: 220, extra: 0, order: 3000 });
+    expect(order({ breakage: 0.1 }).order).toBe(3421);
+    const own = [
+      { length: '24 m', reuse: 1 },
+      { length: '10 m', angle: '90 deg' },
+    ];
+    expect(unitCount({ ...block, edge: own }).extra).toBe(50);
+  });
+
+  test('cutting carries its caution, and shows each edge', () => {
+    const { cautions, working } = along([{ length: '24 m' }, { length: '5 m', curved: true }]);
+    expect(cautions.map(({ id }) => id)).toEqual(['cutting']);
+    expect(working.map(({ result }) => result.symbol)).toEqual(['N', 'c', 'c', 'n']);
+    expect(working[1]?.formula).toBe('c = E (|cos a| / L + |sin a| / W)');
+    expect(working[2]?.formula).toBe('c = E (2 / pi) (1 / L + 1 / W)');
+  });
+});
+
+describe('edges of an outline', () => {
+  test('with the axis of the pattern', () => {
+    const house = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [4, 0],
+        [4, 3],
+        [0, 6],
+      ],
+    } as const;
+    const angles = (axis?: string) =>
+      outlineEdges({ outline: house, ...(axis === undefined ? {} : { axis }) }).edges.map((edge) =>
+        Number(edge.angle.to('deg').toFixed(6)),
+      );
+    expect(angles()).toEqual([0, 90, 36.869898, 90]);
+    expect(angles('90 deg')).toEqual([90, 0, 53.130102, 0]);
+    expect(angles('-45 deg')).toEqual([45, 45, 8.130102, 45]);
+    const { edges } = outlineEdges({ outline: house });
+    expect(edges.map(({ length }) => length.to('m').toString())).toEqual(['4', '3', '5', '6']);
+    expect(edges[1]?.angle.to('deg').toString()).toBe('90');
+    expect(Object.isFrozen(edges)).toBe(true);
+  });
+
+  test('feed the count', () => {
+    const outline = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [12, 0],
+        [12, 5],
+        [0, 5],
+      ],
+    } as const;
+    const { edges } = outlineEdges({ outline });
+    expect(unitCount({ ...block, edge: edges })).toMatchObject({ cut: 220, order: 3110 });
+  });
+
+  test('refuses what is no outline', () => {
+    expectFault(() => outlineEdges({ outline: { unit: 'm', points: [[0, 0]] } }), 'TOO_FEW_POINTS');
+    const line = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [1, 0],
+        [0, 1],
+      ],
+    } as const;
+    expectFault(() => outlineEdges({ outline: line, axis: '400 deg' }), 'OUT_OF_RANGE');
+  });
+});
+
+describe('refusals', () => {
+  test('all at once', () => {
+    const issues = faultsOf(() =>
+      unitCount({
+        area: '-1 m2',
+        unit: { length: '0 mm' } as never,
+        joint: '1 m',
+        pattern: 'random' as never,
+        edge: [{ length: '-1 m' }, { length: '1 m', curved: true, angle: '45 deg' }, 5 as never],
+        reuse: 2,
+        breakage: -1,
+      }),
+    );
+    expect(issues.map(({ path, code }) => [path.join('.'), code])).toEqual([
+      ['area', 'NEGATIVE'],
+      ['unit.length', 'NOT_POSITIVE'],
+      ['unit.width', 'REQUIRED'],
+      ['joint', 'OUT_OF_RANGE'],
+      ['pattern', 'UNKNOWN_CHOICE'],
+      ['reuse', 'OUT_OF_RANGE'],
+      ['edge.0.length', 'NEGATIVE'],
+      ['edge.1.angle', 'CONFLICTING_FIELDS'],
+      ['edge.2', 'WRONG_TYPE'],
+      ['edge.2.length', 'REQUIRED'],
+      ['breakage', 'NEGATIVE'],
+    ]);
+  });
+
+  test('bare numbers', () => {
+    expectFault(() => unitCount({ ...block, area: 60 as never }), 'UNIT_MISSING');
+    expectFault(
+      () => unitCount({ ...block, edge: { length: '1 m', angle: 45 as never } }),
+      'UNIT_MISSING',
+    );
+    expectFault(() => unitCount({ ...block, edge: { length: '1 m', reuse: 'x' } }), 'NOT_A_NUMBER');
+    expectFault(
+      () => unitCount({ ...block, edge: { length: '1 m', curved: 1 as never } }),
+      'WRONG_TYPE',
+    );
+  });
+});

@@ -1,4 +1,12 @@
-import { addRatios, ZERO_RATIO, type Ratio } from '../units/ratio.js';
+import { fromSI, type Area } from '../units/quantity.js';
+import {
+  addRatios,
+  multiplyRatios,
+  negateRatio,
+  signOfRatio,
+  ZERO_RATIO,
+  type Ratio,
+} from '../units/ratio.js';
 import { cross, type Vector } from '../units/vector.js';
 import { forEachEdge } from './ring.js';
 
@@ -10,3 +18,9 @@ export function doubleArea(points: readonly Vector[]): Ratio {
   });
   return sum;
 }
+
+const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
+
+/** The area that a signed double area stands for. Internal. */
+export const areaOfDouble = (twice: Ratio): Area =>
+  fromSI('area', multiplyRatios(signOfRatio(twice) < 0 ? negateRatio(twice) : twice, HALF));

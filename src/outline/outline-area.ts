@@ -15,7 +15,7 @@ import { cross, minus, norm, plus, pointFrom, scaled, type Vector } from '../uni
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { makeArc } from './arc.js';
 import { isOutwardRight } from './chords.js';
-import { doubleArea } from './double-area.js';
+import { areaOfDouble, doubleArea } from './double-area.js';
 import { readOutline, type Outline, type OutlineInput } from './read-outline.js';
 import { forEachEdge, type Ring } from './ring.js';
 
@@ -100,12 +100,6 @@ export function measureOutline(outline: Outline) {
     orientation: outer.isClockwise ? ('clockwise' as const) : ('counter-clockwise' as const),
   };
 }
-
-const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
-
-/** The area that a signed double area stands for. */
-const areaOfDouble = (twice: Ratio): Area =>
-  fromSI('area', multiplyRatios(signOfRatio(twice) < 0 ? negateRatio(twice) : twice, HALF));
 
 interface Measured {
   /** Twice the area, positive. */

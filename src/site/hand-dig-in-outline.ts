@@ -1,7 +1,7 @@
 import type { FieldPath } from '../errors.js';
 import { makeReader, type Reader } from '../input.js';
 // the dig is an outline: it is read, checked and measured as one
-import { areaOfDouble, doubleArea } from '../outline/outline-area.js';
+import { areaOfDouble, doubleArea } from '../outline/double-area.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { FlowInput, LengthInput } from '../units/construct.js';

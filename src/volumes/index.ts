@@ -33,3 +33,5 @@ export {
 export { taperedLayer, type TaperedLayer } from './tapered-layer.js';
 export { batteredDig, type BatteredDig } from './battered-dig.js';
 export { soilBalance, type SoilBalance } from './soil-balance.js';
+export { gridVolumes, type GridDepth, type GridVolumes } from './grid-volumes.js';
+export type { GridInput } from './read-depth-grid.js';

@@ -177,9 +177,16 @@ describe('the package', () => {
   });
 
   test('bulk geometry does not pull in decimals', () => {
-    for (const path of ['stakes/fit-line.ts']) {
-      const text = files.find((file) => file.path === path)?.text ?? '';
-      expect(importsOf(path, text)).toEqual(['errors.ts']);
+    for (const start of ['stakes/fit-line.ts', 'volumes/surface-volumes.ts']) {
+      const reached = new Set([start]);
+      for (const path of reached) {
+        const text = files.find((file) => file.path === path)?.text;
+        expect(text, `${path} is no file`).toBeDefined();
+        for (const target of importsOf(path, text ?? '')) reached.add(target);
+      }
+      expect([...reached].filter((path) => /^units\/|input\.ts|working\.ts/.test(path))).toEqual(
+        [],
+      );
     }
   });
 

@@ -194,8 +194,8 @@ describe('every pair of triangles, cut by brute force, gives the same', () => {
   test('two clouds that overlap as they fall', () => {
     fc.assert(
       fc.property(
-        cloud(),
-        cloud(),
+        scattered,
+        scattered,
         fc.tuple(coordinate, coordinate),
         (points, others, [dx, dy]) => {
           const moved = others.map(([x, y, z]): Point => [x + dx / 2, y + dy / 2, z]);
@@ -313,6 +313,38 @@ describe('invariance', () => {
       RUNS,
     );
   });
+});
+
+test('a hairpin whose long edges pass close to many points is kept to', () => {
+  const bumps = fc.array(fc.integer({ min: 2, max: 60 }), { minLength: 6, maxLength: 40 });
+  fc.assert(
+    fc.property(bumps, bumps, (upper, lower) => {
+      // two bands along a slit of 0.02, joined at the right
+      const chain = (heights: readonly number[], sign: 1 | -1) =>
+        heights.map((y, k): Place => [(100 * k) / (heights.length - 1), (sign * y) / 100]);
+      const ring: Place[] = [
+        [0, 0.01],
+        ...chain(upper, 1),
+        [101, 0.5],
+        [101, -0.5],
+        ...chain(lower, -1).reverse(),
+        [0, -0.01],
+        [100.5, -0.01],
+        [100.5, 0.01],
+      ];
+      const existing = flat([
+        [-1, -1, 2],
+        [102, -1, 2],
+        [102, 1, 2],
+        [-1, 1, 2],
+      ]);
+      const level = { z0: 0, gradeX: 0, gradeY: 0 };
+      const dig = surfaceVolumes({ existing, design: level, outline: flat(ring) });
+      near(dig.cut, 2 * Math.abs(ringArea(ring)), 100);
+      expect(dig.uncoveredArea).toBe(0);
+    }),
+    RUNS,
+  );
 });
 
 test('volumes add up over a split of the outline', () => {

@@ -127,6 +127,21 @@ describe('cells with cut and fill', () => {
   });
 });
 
+test('a sliver of cut beside much fill, and the other way round, keeps its sign and its digits', () => {
+  // the corner stands up by e = 3e-6: zero at about e / (1 + e) along both edges, cut e^3 / 6
+  const corner = 3e-6;
+  const rows = [
+    [-1, -1],
+    [-1, corner],
+  ];
+  const fill = grid(rows);
+  const sliver = (100 * corner ** 3) / 6;
+  expect(fill.cut.toNumber('m3') / sliver).toBeCloseTo(1, 4);
+  expect(fill.net.to('m3').toString()).toBe('-74.999925');
+  const cut = grid(rows.map((row) => row.map((depth) => -depth)));
+  expect(cut.fill.toNumber('m3') / sliver).toBeCloseTo(1, 4);
+});
+
 describe('cells at an outline', () => {
   const tilted = [
     [1, 2, 3],

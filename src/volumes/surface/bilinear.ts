@@ -78,12 +78,12 @@ function gauss(f: (u: number) => number, from: number, to: number): number {
 }
 
 /** Integral of a smooth function, halved until the parts agree with the whole. */
-function summed(f: (u: number) => number, from: number, to: number, depth = 24): number {
+function summed(f: (u: number) => number, from: number, to: number, depth = 8): number {
   const middle = (from + to) / 2;
   const whole = gauss(f, from, to);
   const [left, right] = [gauss(f, from, middle), gauss(f, middle, to)];
   const sum = left + right;
-  if (depth === 0 || Math.abs(sum - whole) <= 1e-14 * Math.abs(sum)) return sum;
+  if (depth === 0 || Math.abs(sum - whole) <= 1e-13 * Math.abs(sum)) return sum;
   return summed(f, from, middle, depth - 1) + summed(f, middle, to, depth - 1);
 }
 

@@ -4,6 +4,8 @@ import { at } from './typed.js';
 const nextEdge = (edge: number): number => (edge % 3 === 2 ? edge - 2 : edge + 1);
 const previousEdge = (edge: number): number => (edge % 3 === 0 ? edge + 2 : edge - 1);
 
+const areOpposite = (a: number, b: number): boolean => (a > 0 && b < 0) || (a < 0 && b > 0);
+
 /**
  * Makes edges between pairs of points part of a triangulation, in place, by turning the diagonals
  * that cross them (after Sloan). Each point must lie inside the hull; no edge may cross another or
@@ -30,8 +32,10 @@ export function constrain(mesh: Triangulation, edges: Iterable<readonly [number,
     } while (edge !== first && edge >= 0);
   }
 
+  /** One of two points may be on the hull, where not all its edges are gone round. */
   function edgeBetween(a: number, b: number): number {
     for (const edge of around(a)) if (point(nextEdge(edge)) === b) return edge;
+    for (const edge of around(b)) if (point(nextEdge(edge)) === a) return twin(edge);
     return -1;
   }
 
@@ -85,13 +89,14 @@ export function constrain(mesh: Triangulation, edges: Iterable<readonly [number,
     for (const [u, v] of waiting) {
       const edge = edgeBetween(u, v);
       const [p, q] = [point(previousEdge(edge)), point(previousEdge(twin(edge)))];
-      const isConvex = side(p, q, u) * side(p, q, v) < 0;
+      const isConvex = areOpposite(side(p, q, u), side(p, q, v));
       if (!isConvex) {
         waiting.push([u, v]);
         continue;
       }
       turn(edge);
-      if (![p, q].some((end) => end === a || end === b) && side(a, b, p) * side(a, b, q) < 0) {
+      // a corner at an end of the new edge lies on its line
+      if (areOpposite(side(a, b, p), side(a, b, q))) {
         waiting.push([p, q]);
       }
     }

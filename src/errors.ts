@@ -128,6 +128,7 @@ export const ERROR_CODES = {
   DUPLICATE_SIEVE: 'the same sieve twice',
 
   // whole jobs
+  NOT_FOUR_CORNERS: 'four corners that make no rectangle, or are not in order',
   JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',
   PLAN_INVALID: 'a saved plan that cannot be read back',
 } as const;

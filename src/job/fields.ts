@@ -75,12 +75,18 @@ const SIGN_WORDS = {
 } as const;
 
 /** Refuses keys that a value-and-unit object does not have. */
-function refuseStrangers(reader: Reader, value: unknown, known: readonly string[]): void {
+function refuseStrangers(
+  reader: Reader,
+  value: unknown,
+  known: readonly string[],
+  path: FieldPath = HERE,
+): void {
   if (typeof value !== 'object' || value === null || 'dimension' in value) return;
   if (Array.isArray(value)) return;
   for (const key of Object.keys(value)) {
     if (known.includes(key)) continue;
-    reader.fail('UNKNOWN_FIELD', [key], `unknown field; this object takes ${known.join(' and ')}`);
+    const takes = known.join(known.length > 2 ? ', ' : ' and ');
+    reader.fail('UNKNOWN_FIELD', [...path, key], `unknown field; this object takes ${takes}`);
   }
 }
 
@@ -121,34 +127,69 @@ export function nameField(description: string): z.ZodType<string, string> {
   );
 }
 
+const OUTLINE_FIELDS = ['unit', 'points', 'arcs', 'holes'] as const;
+const HOLE_FIELDS = ['unit', 'points', 'arcs'] as const;
+
 /** An outline field. */
 export function outlineField(description: string): z.ZodType<Outline, OutlineInput> {
-  const unit = { enum: unitsOf('length') };
-  const describe = {
-    description,
-    anyOf: [
-      {
-        type: 'object',
-        properties: {
-          unit,
-          points: {
-            type: 'array',
-            minItems: 3,
-            items: { type: 'array', minItems: 2, maxItems: 2, items: NUMBER_SCHEMA },
-          },
-        },
-        required: ['unit', 'points'],
-        additionalProperties: false,
-      },
-      {
-        type: 'array',
-        minItems: 3,
-        items: { type: 'object', required: ['x', 'y'], additionalProperties: false },
-      },
-    ],
-  };
+  const describe = { description, anyOf: [RING_SCHEMA, POINT_LIST_SCHEMA] };
   return readField(describe, (reader, value) => {
-    refuseStrangers(reader, value, ['unit', 'points']);
+    refuseStrangers(reader, value, OUTLINE_FIELDS);
+    refuseStrangersInArcs(reader, value, []);
+    partsOf(value, 'holes').forEach((hole, index) => {
+      refuseStrangers(reader, hole, HOLE_FIELDS, ['holes', index]);
+      refuseStrangersInArcs(reader, hole, ['holes', index]);
+    });
     return readOutline(reader, value, HERE);
   });
 }
+
+function refuseStrangersInArcs(reader: Reader, value: unknown, path: FieldPath): void {
+  partsOf(value, 'arcs').forEach((arc, index) => {
+    refuseStrangers(reader, arc, ['edge', 'bulgeMiddleOrdinate'], [...path, 'arcs', index]);
+  });
+}
+
+/** A list in a field of an object; nothing where there is none. */
+function partsOf(value: unknown, name: string): readonly unknown[] {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return [];
+  const list = (value as Record<string, unknown>)[name];
+  return Array.isArray(list) ? list : [];
+}
+
+const PAIRS_SCHEMA: JsonSchemaPart = {
+  type: 'array',
+  minItems: 3,
+  items: { type: 'array', minItems: 2, maxItems: 2, items: NUMBER_SCHEMA },
+};
+
+const POINT_LIST_SCHEMA: JsonSchemaPart = {
+  type: 'array',
+  minItems: 3,
+  items: { type: 'object', required: ['x', 'y'] },
+};
+
+const ARCS_SCHEMA: JsonSchemaPart = {
+  type: 'array',
+  items: {
+    type: 'object',
+    required: ['edge', 'bulgeMiddleOrdinate'],
+    additionalProperties: false,
+    properties: { edge: { type: 'integer', minimum: 0 }, bulgeMiddleOrdinate: {} },
+  },
+};
+
+const RING_SCHEMA: JsonSchemaPart = {
+  type: 'object',
+  properties: {
+    unit: { enum: unitsOf('length') },
+    points: { anyOf: [PAIRS_SCHEMA, POINT_LIST_SCHEMA] },
+    arcs: ARCS_SCHEMA,
+    holes: {
+      type: 'array',
+      items: { anyOf: [{ type: 'object' }, PAIRS_SCHEMA, POINT_LIST_SCHEMA] },
+    },
+  },
+  required: ['points'],
+  additionalProperties: false,
+};

@@ -6,12 +6,16 @@ import { measureOutline } from '../outline/outline-area.js';
 import { widen } from '../outline/widen-outline.js';
 import { baseOrder } from '../volumes/base-order.js';
 import type { Step } from '../working.js';
+import type { FinishSurface } from './finish-surface.js';
 import { isStone, thicknessOf, type Pavement } from './layer-kinds.js';
 import { digSteps, measuredDigs, planDig } from './plan-dig.js';
 import { areaSteps, planEdges } from './plan-edges.js';
+import { planGrade } from './plan-grade.js';
+import type { LevelOf } from './plan-levels.js';
 import { planLifts } from './plan-lifts.js';
 import { oldSurfaceSteps, planOldSurface } from './plan-old-surface.js';
 import { paverSteps, planPavers } from './plan-pavers.js';
+import { PUBLISHED_LEAST_FALL } from './plan-slopes.js';
 import { planSpoil, spoilSteps } from './plan-spoil.js';
 import type { PavementPlan } from './plan.js';
 import type { Job } from './schema.js';
@@ -19,11 +23,17 @@ import type { Job } from './schema.js';
 /** A pavement's plan and the working behind it. Internal. */
 export interface PlannedPavement {
   readonly plan: PavementPlan;
+  /** Finished grade by fixed levels; null where the stakes tell. */
+  readonly surface: FinishSurface | null;
   readonly steps: () => readonly Step[];
 }
 
 /** Plans one pavement: build-up, dig, widened areas, lifts, orders and spoil. Internal. */
-export function planPavement(job: Job, pavement: Pavement, path: FieldPath): PlannedPavement {
+export function planPavement(
+  job: Job,
+  pavement: Pavement,
+  { path, levelOf }: { readonly path: FieldPath; readonly levelOf: LevelOf },
+): PlannedPavement {
   const stack = stackLayers(pavement);
   const stone = thicknessOf(pavement, isStone);
   const extension = baseExtension({ baseThickness: stone });
@@ -49,6 +59,7 @@ export function planPavement(job: Job, pavement: Pavement, path: FieldPath): Pla
     thickness: thicknessOf(pavement, ({ kind }) => kind === 'bedding'),
     ...orderOptions(job.bedding),
   });
+  const grade = planGrade(pavement, levelOf, job.minimumFall ?? PUBLISHED_LEAST_FALL);
   const plan: PavementPlan = {
     id: pavement.id,
     name: pavement.name ?? pavement.id,
@@ -63,6 +74,10 @@ export function planPavement(job: Job, pavement: Pavement, path: FieldPath): Pla
     edges,
     areas: { paving, base: widened.area, dig: dug.area },
     digOutline: dug.outline,
+    digArcs: dug.arcs,
+    digHoles: dug.holes,
+    digClosesUp: dug.closesUp,
+    grade: grade?.plan ?? null,
     lifts: planLifts(job, pavement, stack),
     base,
     bedding,
@@ -73,6 +88,7 @@ export function planPavement(job: Job, pavement: Pavement, path: FieldPath): Pla
   const steps = () => [
     ...stack.working,
     ...minimum.working,
+    ...(grade?.steps() ?? []),
     ...extension.working,
     ...digSteps(plan, measured),
     ...areaSteps(plan),
@@ -82,7 +98,7 @@ export function planPavement(job: Job, pavement: Pavement, path: FieldPath): Pla
     ...oldSurfaceSteps(oldSurface),
     ...spoilSteps(job, plan),
   ];
-  return { plan, steps };
+  return { plan, surface: grade?.surface ?? null, steps };
 }
 
 function stackLayers({ layers }: Pavement): BuildUp {

@@ -3,10 +3,12 @@ import type { MinimumBuildUp } from '../build-up/minimum-build-up.js';
 import type { Source, SourceId } from '../sources/catalogue.js';
 import type { Caution } from '../sources/cautions.js';
 import type { OldPaving } from '../sources/material-weights.js';
+import type { LevelBook } from '../levelling/reduce-levels.js';
+import type { RodTarget } from '../levelling/rod-targets.js';
 import type { PavementUse, Subgrade } from '../sources/minimum-thickness.js';
 import type { StakeMove, StakeOffset, StakeLine } from '../stakes/check-stake-line.js';
 import type { StakeDepths } from '../string-line/string-depths.js';
-import type { AnyQuantity, Area, Length, Mass, Slope, Volume } from '../units/quantity.js';
+import type { Angle, AnyQuantity, Area, Length, Mass, Slope, Volume } from '../units/quantity.js';
 import type { BaseOrder } from '../volumes/base-order.js';
 import type { Loads } from '../volumes/loads.js';
 import type { StateVolume } from '../volumes/state-volume.js';
@@ -40,7 +42,14 @@ export type WarningCode =
   | 'FILL_NEEDED'
   | 'OLD_SURFACE_DEEPER_THAN_DIG'
   | 'OLD_SURFACE_WIDER_THAN_DIG'
-  | 'STAKE_IN_DIG';
+  | 'STAKE_IN_DIG'
+  | 'DIG_CLOSES_UP'
+  | 'GRADE_MISSES_LEVEL'
+  | 'FALLS_TO_BUILDING'
+  | 'ROD_CANNOT_REACH'
+  | 'ROD_NEEDS_FINISH'
+  | 'LEVELS_DO_NOT_CLOSE'
+  | 'INSTRUMENT_MOVED';
 
 /** One lift of base stone. */
 export interface LiftPlan {
@@ -111,6 +120,77 @@ export interface DigPlan {
   readonly measuredStakes: number;
 }
 
+/** A level that finished grade is laid through. */
+export interface GradeLevelPlan {
+  readonly name: string;
+  readonly x: Length;
+  readonly y: Length;
+  readonly elevation: Length;
+  /** Finished grade there. */
+  readonly finish: Length;
+  /** Level less finished grade: zero where the grade meets it. */
+  readonly miss: Length;
+}
+
+/** One stretch of a line of levels. */
+export interface GradeStretchPlan {
+  readonly from: string;
+  readonly to: string;
+  readonly length: Length;
+  readonly rise: Length;
+  /** Along the line, + rising. */
+  readonly grade: Slope;
+  /** Square to it, + rising to the left. */
+  readonly crossSlope: Slope;
+  /** Steepest, both together; not negative. */
+  readonly fall: Slope;
+}
+
+/** Finished grade of a pavement by levels that cannot move. */
+export interface GradePlan {
+  readonly kind: 'line' | 'plane' | 'warped';
+  readonly levels: readonly GradeLevelPlan[];
+  /** Of a line. */
+  readonly stretches: readonly GradeStretchPlan[];
+  /** Of a warped surface: how far its corners are out of one plane. */
+  readonly twist: Length | null;
+  /** Of a plane: the way water runs, clockwise from +y. */
+  readonly downhillAzimuth: Angle | null;
+  /** Steepest slope of the surface, not negative. */
+  readonly steepest: Slope;
+  /** Flattest slope of the surface, not negative: what the least fall is held against. */
+  readonly flattest: Slope;
+  readonly verdict: 'pass' | 'fail';
+  /** Edges at a building, counted from 0, over which water runs at the building. */
+  readonly shedAtBuilding: readonly number[];
+}
+
+/** What the rod reads on one surface at a stake. */
+export type RodPlan = RodTarget;
+
+/** The level as it stands. */
+export interface LevellingPlan {
+  readonly benchmark: string;
+  readonly elevation: Length;
+  readonly backsight: Length;
+  /** Elevation of the line of sight. */
+  readonly instrumentHeight: Length;
+  /** The benchmark read again at the end of the day; null where it was not. */
+  readonly closing: {
+    readonly reading: Length;
+    readonly tolerance: Length;
+    /** Last reading less backsight. */
+    readonly drift: Length;
+    readonly verdict: 'pass' | 'fail';
+  } | null;
+}
+
+/** A closed line of the dig. */
+export interface DigRing {
+  readonly points: readonly { readonly x: Length; readonly y: Length }[];
+  readonly arcs: readonly { readonly edge: number; readonly bulgeMiddleOrdinate: Length }[];
+}
+
 /** Everything about one pavement. */
 export interface PavementPlan {
   readonly id: string;
@@ -127,7 +207,14 @@ export interface PavementPlan {
   readonly edges: readonly EdgePlan[];
   readonly areas: { readonly paving: Area; readonly base: Area; readonly dig: Area };
   /** Corner points of the dig, to paint. */
-  readonly digOutline: readonly { readonly x: Length; readonly y: Length }[];
+  readonly digOutline: DigRing['points'];
+  /** The edges of it that are arcs, + bulging outward. */
+  readonly digArcs: DigRing['arcs'];
+  /** Islands left in the dig. */
+  readonly digHoles: readonly DigRing[];
+  /** True where notches or islands of the paving close up when the dig is widened. */
+  readonly digClosesUp: boolean;
+  readonly grade: GradePlan | null;
   readonly lifts: readonly LiftPlan[];
   readonly base: BaseOrder;
   readonly bedding: BaseOrder;
@@ -140,10 +227,16 @@ export interface PavementPlan {
 export interface StakePlan extends StakeDepths {
   readonly offset: Length;
   readonly inTolerance: boolean;
-  /** Elevation of finished grade, where given. */
+  /** Elevation of finished grade, where it is given or laid through fixed levels. */
   readonly finishElevation: Length | null;
-  /** Elevation of the string, where finished grade is given. */
+  /** Where finished grade comes from; null where it is not known. */
+  readonly finishFrom: 'stake' | 'fixed-levels' | null;
+  /** True where the stake stands beyond the fixed levels and the surface is carried on to it. */
+  readonly carriedOn: boolean;
+  /** Elevation of the string, where finished grade is known. */
   readonly stringElevation: Length | null;
+  /** Rod readings from the string down; null without an instrument or without finished grade. */
+  readonly rods: readonly RodPlan[] | null;
 }
 
 /** The fall from one stake to the next. */
@@ -212,6 +305,8 @@ export interface JobPlan {
   readonly minimumFall: Slope;
   readonly pavements: readonly PavementPlan[];
   readonly stringLines: readonly StringLinePlan[];
+  readonly levelBook: Omit<LevelBook, 'working'> | null;
+  readonly levelling: LevellingPlan | null;
   readonly totals: JobTotals;
   readonly warnings: readonly PlanWarning[];
   readonly cautions: readonly Caution[];

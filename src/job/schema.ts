@@ -1,7 +1,6 @@
 import * as z from 'zod';
 import { readCompactedPerLoose } from '../compaction-ratio.js';
 import { PAVEMENT_USES, SUBGRADES } from '../sources/minimum-thickness.js';
-import { length, slope } from '../units/construct.js';
 import { BOX, DENSITY, FRACTION, PAYLOAD } from '../volumes/limits.js';
 import {
   checkedNumberField,
@@ -10,15 +9,8 @@ import {
   outlineField,
   quantityField,
 } from './fields.js';
-
-const m = (metres: number) => length(metres, 'm');
-
-const THICKNESS = { sign: 'positive', most: m(5) } as const;
-const WIDTH = { sign: 'not-negative', most: m(10) } as const;
-const LEVEL = { sign: 'any', most: m(10) } as const;
-const ELEVATION = { sign: 'any', most: m(10_000) } as const;
-const PLACE = { sign: 'any', most: length(100_000, 'km') } as const;
-const FALL = { sign: 'not-negative', most: slope(1, 'ratio') } as const;
+import { gradeSchema, levelBookSchema, levellingSchema } from './schema-levels.js';
+import { ELEVATION, FALL, LEVEL, metres, place, THICKNESS, WIDTH } from './schema-rules.js';
 
 const layerSchema = z.strictObject({
   kind: z.enum(['paver', 'bedding', 'base', 'sub-base']),
@@ -53,12 +45,12 @@ const pavementSchema = z.strictObject({
     'existing surface above finished grade, negative where below; default level with it',
   ).optional(),
   crossFall: quantityField('slope', FALL, 'fall square to the string lines').optional(),
+  grade: gradeSchema.optional(),
 });
 
 const stakeSchema = z.strictObject({
   id: nameField('id on the stake, once in the job'),
-  x: quantityField('length', PLACE, 'plan coordinate'),
-  y: quantityField('length', PLACE, 'plan coordinate'),
+  ...place,
   finish: quantityField('length', ELEVATION, 'elevation of finished grade at the stake').optional(),
   ground: quantityField(
     'length',
@@ -113,6 +105,8 @@ export const jobSchema = z.strictObject({
     WIDTH,
     'dig beyond the base on open edges; default none',
   ).optional(),
+  levelling: levellingSchema.optional(),
+  levelBook: levelBookSchema.optional(),
   pavements: z.array(pavementSchema).min(1).max(50),
   stringLines: z.array(stringLineSchema).min(1).max(200),
   base: z.strictObject({
@@ -124,7 +118,7 @@ export const jobSchema = z.strictObject({
     .strictObject({
       length: quantityField('length', THICKNESS, 'length of a unit, without its joint'),
       width: quantityField('length', THICKNESS, 'width of a unit, without its joint'),
-      joint: quantityField('length', { sign: 'not-negative', most: m(0.1) }, 'joint width'),
+      joint: quantityField('length', { sign: 'not-negative', most: metres(0.1) }, 'joint width'),
       breakage: numberField(FRACTION, 'cuts and breakage on top, as a fraction').optional(),
     })
     .optional(),

@@ -58,6 +58,22 @@ export function describeWarning(
       return `${subject}: old surface of ${say('area')} reaches beyond the dig of ${say('dig')}; spoil is counted as if it did not.`;
     case 'STAKE_IN_DIG':
       return `${subject} stands inside the dig of ${say('pavement')}: it will be dug out. Set it further off.`;
+    case 'DIG_CLOSES_UP':
+      return `${subject}: a notch or island of the paving closes up in the widened dig. If a tree, post or cover stands in it, draw the dig by hand.`;
+    case 'GRADE_MISSES_LEVEL':
+      return `${subject}: finished grade misses ${say('level')}, which lies ${say('off')} ${say('side')} it.`;
+    case 'FALLS_TO_BUILDING':
+      return `${subject}: over edge ${say('edge')} water runs at the building. Change the levels.`;
+    case 'ROD_CANNOT_REACH':
+      return warning.values['reach'] === 'beyond-rod'
+        ? `${subject}: the rod is too short for the ${say('surface')}. Move the instrument lower.`
+        : `${subject}: the ${say('surface')} lies above the line of sight. Set the instrument higher.`;
+    case 'ROD_NEEDS_FINISH':
+      return `${subject}: no finished grade is known there, so that there is no rod reading.`;
+    case 'LEVELS_DO_NOT_CLOSE':
+      return `${subject} misses its known level by ${say('misclosure')}, more than the ${say('allowable')} allowed. Find the slip before you use its levels.`;
+    case 'INSTRUMENT_MOVED':
+      return `${subject} read again is ${say('drift')} off, more than the ${say('tolerance')} allowed. What was set since the last good check is in doubt.`;
   }
 }
 

@@ -1,6 +1,6 @@
 import type { PavementPlan } from '../plan.js';
 import { entry, heading, table, wrap } from './layout.js';
-import type { SheetUnits } from './units-of-sheet.js';
+import { slopeText, type SheetUnits } from './units-of-sheet.js';
 
 const USE_WORDS: Readonly<Record<PavementPlan['use'], string>> = {
   pedestrian: 'for walking',
@@ -21,6 +21,7 @@ export function pavementSection(plan: PavementPlan, units: SheetUnits, width: nu
     ...heading(plan.name.toUpperCase(), width),
     ...wrap(`${USE_WORDS[plan.use]} on ${SUBGRADE_WORDS[plan.subgrade]}${frost}`, width),
     ...depthLines(plan, units, width),
+    ...gradeLines(plan, units, width),
     ...digLines(plan, units, width),
     ...outlineLines(plan, units, width),
     ...liftLines(plan, units, width),
@@ -46,6 +47,38 @@ function depthLines({ buildUp, stringHeight }: PavementPlan, units: SheetUnits, 
     ...entry('subgrade: dig to', below(buildUp.total), width),
   ];
 }
+
+function gradeLines({ grade }: PavementPlan, units: SheetUnits, width: number): string[] {
+  if (grade === null) return [];
+  const levels = grade.levels.map(({ name, elevation, miss }) => [
+    name,
+    units.elevation(elevation),
+    miss.isZero()
+      ? 'met'
+      : `${units.depthWithUnit(miss.abs())} ${miss.isNegative() ? 'below' : 'above'}`,
+  ]);
+  const stretches = grade.stretches.map(({ from, to, grade: along, fall }) => [
+    along.isNegative() || along.isZero() ? `${from} to ${to}` : `${to} to ${from}`,
+    `along ${slopeText(along.abs())}`,
+    `in all ${slopeText(fall)}`,
+  ]);
+  const verdict = grade.verdict === 'pass' ? 'ok' : 'TOO FLAT';
+  return [
+    '',
+    ...wrap(`Finished grade, ${GRADE_WORDS[grade.kind]}`, width),
+    ...table([['fixed level', 'elevation', 'finish'], ...levels], width),
+    ...table(stretches, width),
+    ...(grade.twist === null ? [] : entry('twist', units.depthWithUnit(grade.twist.abs()), width)),
+    ...entry('steepest fall', slopeText(grade.steepest), width),
+    ...entry('flattest fall', `${slopeText(grade.flattest)} ${verdict}`, width),
+  ];
+}
+
+const GRADE_WORDS: Readonly<Record<NonNullable<PavementPlan['grade']>['kind'], string>> = {
+  line: 'straight from level to level',
+  plane: 'one plane',
+  warped: 'warped between four corners',
+};
 
 function digLines({ dig, oldSurface, buildUp }: PavementPlan, units: SheetUnits, width: number) {
   const isFill = dig.depth.isNegative();

@@ -18,6 +18,10 @@ export interface SheetUnits {
   readonly long: (length: Length) => string;
   /** An elevation: 100.25 ft, 30.556 m. */
   readonly elevation: (length: Length) => string;
+  /** An elevation or a rod reading among others of its unit: 103.42, 31.525. */
+  readonly level: (length: Length) => string;
+  /** Name of the unit of those. */
+  readonly levelUnit: string;
   readonly area: (area: Area) => string;
   readonly volume: (volume: Volume) => string;
   readonly mass: (mass: Mass) => string;
@@ -32,6 +36,8 @@ const US: SheetUnits = {
   depthWithUnit: (depth) => formatLength(depth, { as: 'in' }),
   long: (length) => formatLength(length, { as: 'ft-in', nearest: '1/8 in' }),
   elevation: (length) => formatLength(length, { as: 'ft' }),
+  level: (length) => formatLength(length, { as: 'ft' }).replace(/ ft$/, ''),
+  levelUnit: 'ft',
   area: (area) => formatQuantity(area, { as: 'ft2', places: 1 }),
   volume: (volume) => formatQuantity(volume, { as: 'yd3' }),
   mass: (mass) => formatQuantity(mass, { as: 'ton-us', places: 1 }).replace('ton-us', 'short tons'),
@@ -45,6 +51,8 @@ const METRIC: SheetUnits = {
   depthWithUnit: (depth) => formatLength(depth, { as: 'mm' }),
   long: (length) => formatLength(length, { as: 'm' }),
   elevation: (length) => formatLength(length, { as: 'm' }),
+  level: (length) => formatLength(length, { as: 'm' }).replace(/ m$/, ''),
+  levelUnit: 'm',
   area: (area) => formatQuantity(area, { as: 'm2', places: 2 }),
   volume: (volume) => formatQuantity(volume, { as: 'm3' }),
   mass: (mass) => formatQuantity(mass, { as: 't', places: 1 }),

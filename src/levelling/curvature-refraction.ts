@@ -1,6 +1,7 @@
 import { makeReader } from '../input.js';
+import { referenceQuantity } from '../reference-quantity.js';
 import { EARTH } from '../sources/levelling-figures.js';
-import { length, type LengthInput } from '../units/construct.js';
+import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import {
   decimalRatio,
@@ -84,7 +85,7 @@ export function curvatureRefraction(options: {
   ]);
 }
 
-const DIAMETER: Ratio = exactOf(length(EARTH.diameter.value, 'km'));
+const DIAMETER: Ratio = exactOf(referenceQuantity('length', EARTH.diameter));
 
 const squared = (a: Ratio): Ratio => multiplyRatios(a, a);
 

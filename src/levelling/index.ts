@@ -21,6 +21,24 @@ export {
   type LaserReversal,
   type ReversalMarksInput,
 } from './laser-reversal.js';
+export type { AccuracyInput } from './accuracy.js';
+export { beamError, type BeamError } from './beam-error.js';
+export { headingError, type HeadingError } from './heading-error.js';
+export { gaugeBlock, type GaugeBlock } from './gauge-block.js';
 export { rodTilt, type RodTilt } from './rod-tilt.js';
+export {
+  errorBudget,
+  type ErrorBudget,
+  type ErrorShare,
+  type RandomErrorInput,
+  type SystematicErrorInput,
+} from './error-budget.js';
+export {
+  closeBenchmark,
+  type BenchmarkCheck,
+  type ClosedDay,
+  type DayShot,
+} from './close-benchmark.js';
+export type { DayShotInput } from './day-shots.js';
 export { curvatureRefraction, type CurvatureRefraction } from './curvature-refraction.js';
 export type { Verdict } from '../verdict.js';

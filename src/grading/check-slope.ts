@@ -1,11 +1,11 @@
 import { makeReader, type Reader } from '../input.js';
 import { exactlyOne } from '../one-of.js';
+import { referenceQuantity } from '../reference-quantity.js';
 import type { SourceId, SourceStatus } from '../sources/catalogue.js';
 import { cautionsFor, type Caution, type CautionId } from '../sources/cautions.js';
 import type { ReferenceValue } from '../sources/reference-value.js';
 import { SLOPE_LIMITS, SLOPE_PURPOSES, type SlopePurpose } from '../sources/slope-limits.js';
-import { slope, type SlopeInput } from '../units/construct.js';
-import type { SlopeUnit } from '../units/catalogue.js';
+import type { SlopeInput } from '../units/construct.js';
 import { formatQuantity } from '../units/format-quantity.js';
 import type { Slope } from '../units/quantity.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
@@ -122,12 +122,8 @@ function readLimits(reader: Reader, fields: Readonly<Record<string, unknown>>): 
 function publishedLimit(limit: 'least' | 'most', value: ReferenceValue | undefined): Limit[] {
   if (value === undefined) return [];
   const { source, status } = value;
-  return [{ limit, value: slopeFigure(value), source, status }];
+  return [{ limit, value: referenceQuantity('slope', value), source, status }];
 }
-
-/** A published slope as a quantity. Internal. */
-export const slopeFigure = ({ value, unit }: ReferenceValue): Slope =>
-  slope(value, unit as SlopeUnit);
 
 function judge(limit: Limit, fall: Slope, uncertainty: Slope): SlopeLimitCheck {
   const margin = limit.limit === 'least' ? fall.minus(limit.value) : limit.value.minus(fall.abs());

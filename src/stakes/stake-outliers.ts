@@ -53,7 +53,7 @@ export interface StakeOutliers extends OutlierTest, Worked {
  * const { outliers, stakes, critical } = stakeOutliers({ stakes: row });
  * outliers //=> ['S5']
  * stakes[4]?.move.direction //=> 'right'
- * critical.toFixed(2) //=> '4.78'
+ * critical.toFixed(2) //=> '4.53'
  */
 export function stakeOutliers(options: {
   readonly stakes: readonly PlanStakeInput[];

@@ -82,6 +82,17 @@ function importsOf(path: string, text: string): string[] {
   );
 }
 
+/** Every file that a file imports, directly or through others. */
+function filesReachedFrom(path: string, reached = new Set<string>()): string[] {
+  const text = files.find((file) => file.path === path)?.text ?? '';
+  for (const target of importsOf(path, text)) {
+    if (reached.has(target)) continue;
+    reached.add(target);
+    filesReachedFrom(target, reached);
+  }
+  return [...reached];
+}
+
 describe('imports run down the floors', () => {
   test.each(files)('$path', ({ path, text }) => {
     const folder = path.split('/')[0];
@@ -181,9 +192,13 @@ describe('the package', () => {
   });
 
   test('bulk geometry does not pull in decimals', () => {
-    for (const path of ['stakes/fit-line.ts']) {
-      const text = files.find((file) => file.path === path)?.text ?? '';
-      expect(importsOf(path, text)).toEqual(['errors.ts']);
+    for (const path of ['stakes/fit-line.ts', 'stakes/fit-circle.ts', 'stakes/leave-one-out.ts']) {
+      const reached = filesReachedFrom(path);
+      expect(reached, path).toContain('errors.ts');
+      expect(
+        reached.filter((file) => !file.startsWith('stakes/')),
+        path,
+      ).toEqual(['errors.ts']);
     }
   });
 

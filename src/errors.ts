@@ -127,6 +127,10 @@ export const ERROR_CODES = {
   PASSING_RISES: 'more passing a finer sieve than a coarser one',
   DUPLICATE_SIEVE: 'the same sieve twice',
 
+  // surfaces and volumes
+  TWO_HEIGHTS: 'two points at one place with different heights',
+  SURFACES_APART: 'surfaces, or a surface and an outline, that share no area',
+
   // whole jobs
   NOT_FOUR_CORNERS: 'four corners that make no rectangle, or are not in order',
   JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',

@@ -11,3 +11,9 @@ export { layerVolume } from './layer-volume.js';
 export { baseOrder, type BaseOrder } from './base-order.js';
 export { loads, type Loads } from './loads.js';
 export { wholePacks, type WholePacks } from './whole-packs.js';
+export {
+  surfaceVolumes,
+  type Depth,
+  type DesignPlane,
+  type SurfaceVolumes,
+} from './surface-volumes.js';

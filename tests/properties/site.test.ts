@@ -149,7 +149,7 @@ describe('hand digging', () => {
     list.every(({ path }) =>
       path.every(([x, y], k) => {
         const before = path[k - 1];
-        return before === undefined || before[0] !== x || before[1] !== y;
+        return before?.[0] !== x || before[1] !== y;
       }),
     );
   const inOutline = (list: Drawn, turn: (x: number, y: number) => readonly [number, number]) => {

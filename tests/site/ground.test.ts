@@ -11,6 +11,7 @@ import {
 } from 'settline/site';
 import type { OutlineInput } from 'settline/outline';
 import { testRefusals } from '../refusals.js';
+import { without } from '../without.js';
 
 describe('root zone', () => {
   const tree = { trunkDiameter: '12 in', rule: { radiusPerDiameter: 12 } } as const;
@@ -360,7 +361,7 @@ describe('area that can be closed today', () => {
     expect([today.area.to('m2').toString(), today.limitedBy]).toEqual(['15', 'crew']);
     const long = closableArea({ ...valid, crew: { ...valid.crew, timeLeft: '5 h' } });
     expect([long.area.to('m2').toString(), long.limitedBy]).toEqual(['50', 'stone']);
-    const { crew: _, ...stoneOnly } = valid;
+    const stoneOnly = without(valid, 'crew');
     expect(closableArea(stoneOnly).byCrew).toBeNull();
   });
 
@@ -395,7 +396,7 @@ describe('soft spot', () => {
     expect(spot.deliveredMass.to('t').toString()).toBe('4.2');
     expect(spot.geotextile?.to('m2').toString()).toBe('10'); // 4 + 8 x 0.75
     expect(spot.working).toHaveLength(4);
-    const { perimeter: _, ...bare } = valid;
+    const bare = without(valid, 'perimeter');
     expect(softSpot(bare).geotextile).toBeNull();
     expect(softSpot(bare).working).toHaveLength(3);
   });
@@ -439,7 +440,7 @@ describe('base taper', () => {
   });
 
   test('four parts without a spacing', () => {
-    const { spacing: _, ...rest } = valid;
+    const rest = without(valid, 'spacing');
     expect(baseTaper(rest).stations).toHaveLength(5);
   });
 

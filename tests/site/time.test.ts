@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { haulBalance, machineTime, plateTime } from 'settline/site';
 import { stateVolume } from 'settline/volumes';
 import { testRefusals } from '../refusals.js';
+import { without } from '../without.js';
 
 describe('machine time', () => {
   const valid = {
@@ -125,7 +126,7 @@ describe('plate time', () => {
         .time.to('h')
         .toString(),
     ).toBe('4');
-    const { lift: _, ...rest } = valid;
+    const rest = without(valid, 'lift');
     expect(plateTime(rest).output).toBeNull();
   });
 

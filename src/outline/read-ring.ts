@@ -16,7 +16,8 @@ export interface ReadRing {
   readonly unit: string | undefined;
 }
 
-const PLACE = Object.freeze({ sign: 'any', most: length(100_000, 'km') } as const);
+/** A coordinate: national grids are far from their origin. Internal. */
+export const PLACE = Object.freeze({ sign: 'any', most: length(100_000, 'km') } as const);
 
 /** Stands for points that could not be read. Internal. */
 export const ORIGIN: PlanPoint = Object.freeze({ x: length(0, 'm'), y: length(0, 'm') });

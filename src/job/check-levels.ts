@@ -17,6 +17,10 @@ export function checkLevels(reader: Reader, job: Job): void {
     checkKnown(reader, job, { level: levelling.benchmark, path: ['levelling', 'benchmark'] });
   }
   job.pavements.forEach((pavement, index) => {
+    if (pavement.finishedLevels !== undefined && job.existingLevels === undefined) {
+      const why = 'is missing: finished levels are held against the levels now there';
+      reader.fail('REQUIRED', ['existingLevels'], why);
+    }
     if (pavement.grade !== undefined) checkGrade(reader, job, { pavement, index });
   });
   const laid = new Set(
@@ -37,9 +41,13 @@ function checkGrade(
   job: Job,
   { pavement, index }: { readonly pavement: Pavement; readonly index: number },
 ): void {
-  const { grade, crossFall } = pavement;
+  const { grade, crossFall, finishedLevels } = pavement;
   if (grade === undefined) return;
   const path = ['pavements', index, 'grade'];
+  if (finishedLevels !== undefined) {
+    const why = 'the grade through fixed levels tells the finished surface: keep one';
+    reader.fail('ONE_OF', ['pavements', index, 'finishedLevels'], why);
+  }
   if (crossFall !== undefined) {
     const why = 'the grade through fixed levels tells the cross fall: keep one';
     reader.fail('ONE_OF', ['pavements', index, 'crossFall'], why);

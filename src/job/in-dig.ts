@@ -2,7 +2,7 @@ import { chordsOf } from '../outline/chords.js';
 import { contains } from '../outline/contains.js';
 import type { Ring } from '../outline/ring.js';
 import { exactOf } from '../units/quantity.js';
-import type { Ratio } from '../units/ratio.js';
+import { ratioToNumber, type Ratio } from '../units/ratio.js';
 import type { PlanPoint, Vector } from '../units/vector.js';
 import type { DigRing, PavementPlan } from './plan.js';
 
@@ -13,6 +13,21 @@ function ringOf({ points, arcs }: DigRing): Ring {
   const bulges = points.map((): Ratio | undefined => undefined);
   for (const { edge, bulgeMiddleOrdinate } of arcs) bulges[edge] = exactOf(bulgeMiddleOrdinate);
   return { points: points.map(vector), bulges };
+}
+
+/** The lines of a dig in metres, arcs in chords. Internal. */
+export function digRings({
+  outer,
+  holes,
+}: {
+  readonly outer: DigRing;
+  readonly holes: readonly DigRing[];
+}): { readonly outer: Float64Array; readonly holes: readonly Float64Array[] } {
+  const flat = (ring: DigRing, isHole: boolean): Float64Array => {
+    const { points } = chordsOf(ringOf(ring), isHole);
+    return Float64Array.from(points.flatMap(({ x, y }) => [ratioToNumber(x), ratioToNumber(y)]));
+  };
+  return { outer: flat(outer, false), holes: holes.map((hole) => flat(hole, true)) };
 }
 
 /** Tells whether a place lies in the dig of a pavement, its islands left out. Internal. */

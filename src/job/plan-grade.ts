@@ -1,6 +1,7 @@
 import { isSettlineError, SettlineError, type Issue } from '../errors.js';
 import { steepestOf } from '../grading/fall-of.js';
 import { gradeLine } from '../grading/grade-line.js';
+import type { Plane } from '../grading/plane.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { slope } from '../units/construct.js';
 import { between, norm } from '../units/vector.js';
@@ -24,6 +25,8 @@ type Grade = NonNullable<Pavement['grade']>;
 export interface PlannedGrade {
   readonly plan: GradePlan;
   readonly surface: FinishSurface;
+  /** The surface, where it is a plane. */
+  readonly plane: Plane | null;
   readonly steps: () => readonly Step[];
 }
 
@@ -57,7 +60,7 @@ export function planGrade(pavement: Pavement, levelOf: LevelOf, least: Slope): P
     verdict: flattest.compare(least) >= 0 ? 'pass' : 'fail',
     shedAtBuilding: edgesShedAtBuilding(pavement, made.surface),
   };
-  return { plan, surface: made.surface, steps: made.steps };
+  return { plan, surface: made.surface, plane: made.plane, steps: made.steps };
 }
 
 interface Made extends Pick<
@@ -65,6 +68,7 @@ interface Made extends Pick<
   'stretches' | 'twist' | 'downhillAzimuth' | 'steepest' | 'flattest'
 > {
   readonly surface: FinishSurface;
+  readonly plane: Plane | null;
   readonly steps: () => readonly Step[];
 }
 
@@ -74,6 +78,7 @@ function makeSurface(grade: Grade, levels: readonly FixedLevel[]): Made {
   const { plane, surface } = laidPlane(levels);
   return {
     surface,
+    plane,
     stretches: [],
     twist: null,
     downhillAzimuth: plane.downhillAzimuth,
@@ -101,6 +106,7 @@ function madeWarped(levels: readonly FixedLevel[]): Made {
   const { warped, surface } = cornerSurface(levels);
   return {
     surface,
+    plane: null,
     stretches: [],
     twist: warped.twist,
     downhillAzimuth: null,
@@ -130,6 +136,7 @@ function madeLine(levels: readonly FixedLevel[], crossSlope: Slope): Made {
   const falls = stretches.map(({ fall }) => fall);
   return {
     surface: lineSurface(levels, crossSlope),
+    plane: null,
     stretches,
     twist: null,
     downhillAzimuth: null,

@@ -136,7 +136,7 @@ function planAll<T, R>(
     } catch (error) {
       if (!isSettlineError(error)) throw error;
       for (const issue of error.issues) {
-        const isPlaced = issue.path[0] === field;
+        const isPlaced = issue.path[0] === field || error.code === 'JOB_INVALID';
         issues.push({ ...issue, path: isPlaced ? issue.path : [...path, ...issue.path] });
       }
     }

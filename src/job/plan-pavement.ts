@@ -5,10 +5,12 @@ import type { FieldPath } from '../errors.js';
 import { measureOutline } from '../outline/outline-area.js';
 import { widen } from '../outline/widen-outline.js';
 import { baseOrder } from '../volumes/base-order.js';
+import type { Length } from '../units/quantity.js';
 import type { Step } from '../working.js';
 import type { FinishSurface } from './finish-surface.js';
-import { isStone, thicknessOf, type Pavement } from './layer-kinds.js';
+import { isStone, NO_LENGTH, thicknessOf, type Pavement } from './layer-kinds.js';
 import { digSteps, measuredDigs, planDig } from './plan-dig.js';
+import { digBySurface, earthworkSteps, planEarthwork } from './plan-earthwork.js';
 import { areaSteps, planEdges } from './plan-edges.js';
 import { planGrade } from './plan-grade.js';
 import type { LevelOf } from './plan-levels.js';
@@ -37,19 +39,22 @@ export function planPavement(
   const stack = stackLayers(pavement);
   const stone = thicknessOf(pavement, isStone);
   const extension = baseExtension({ baseThickness: stone });
-  const edges = planEdges(job, pavement, extension.extension);
+  const { edges, widened, dug } = planOutlines(job, pavement, {
+    extension: extension.extension,
+    path,
+  });
   const paving = measureOutline(pavement.outline).area;
-  const outward = (name: 'base' | 'dig') =>
-    widen(
-      pavement.outline,
-      edges.map((edge) => edge[name]),
-      [...path, 'outline'],
-    );
-  const widened = outward('base');
-  const isSame = edges.every((edge) => edge.base.equals(edge.dig));
-  const dug = isSame ? widened : outward('dig');
   const measured = measuredDigs(job, pavement);
-  const dig = planDig(job, pavement, stack, measured);
+  const uniform = planDig(job, pavement, stack, measured);
+  const grade = planGrade(pavement, levelOf, job.minimumFall ?? PUBLISHED_LEAST_FALL);
+  const rings = { outer: { points: dug.outline, arcs: dug.arcs }, holes: dug.holes };
+  const earthwork = planEarthwork(
+    job,
+    { pavement, grade, total: stack.total, dig: uniform, digArea: dug.area, rings },
+    path,
+  );
+  const removed = pavement.oldSurface?.thickness ?? NO_LENGTH;
+  const dig = digBySurface(uniform, earthwork, { digArea: dug.area, removed });
   const oldSurface = planOldSurface(pavement, paving);
   const frost = pavement.frost ?? false;
   const minimum = minimumBuildUp({ use: pavement.use, subgrade: pavement.subgrade, frost });
@@ -59,7 +64,6 @@ export function planPavement(
     thickness: thicknessOf(pavement, ({ kind }) => kind === 'bedding'),
     ...orderOptions(job.bedding),
   });
-  const grade = planGrade(pavement, levelOf, job.minimumFall ?? PUBLISHED_LEAST_FALL);
   const plan: PavementPlan = {
     id: pavement.id,
     name: pavement.name ?? pavement.id,
@@ -70,6 +74,7 @@ export function planPavement(
     stringHeight: job.stringHeight,
     minimum,
     dig,
+    earthwork,
     extension: extension.extension,
     edges,
     areas: { paving, base: widened.area, dig: dug.area },
@@ -83,7 +88,7 @@ export function planPavement(
     bedding,
     pavers: planPavers(job, paving),
     oldSurface,
-    spoil: planSpoil(job, dug.area, dig, oldSurface),
+    spoil: planSpoil(job, earthwork?.cut.volume ?? dug.area.times(dig.depth), oldSurface),
   };
   const steps = () => [
     ...stack.working,
@@ -91,6 +96,7 @@ export function planPavement(
     ...(grade?.steps() ?? []),
     ...extension.working,
     ...digSteps(plan, measured),
+    ...earthworkSteps(earthwork, dug.area),
     ...areaSteps(plan),
     ...base.working,
     ...bedding.working,
@@ -99,6 +105,24 @@ export function planPavement(
     ...spoilSteps(job, plan),
   ];
   return { plan, surface: grade?.surface ?? null, steps };
+}
+
+/** The outlines of base and dig: the edges of the paving moved out. */
+function planOutlines(
+  job: Job,
+  pavement: Pavement,
+  { extension, path }: { readonly extension: Length; readonly path: FieldPath },
+) {
+  const edges = planEdges(job, pavement, extension);
+  const outward = (name: 'base' | 'dig') =>
+    widen(
+      pavement.outline,
+      edges.map((edge) => edge[name]),
+      [...path, 'outline'],
+    );
+  const widened = outward('base');
+  const isSame = edges.every((edge) => edge.base.equals(edge.dig));
+  return { edges, widened, dug: isSame ? widened : outward('dig') };
 }
 
 function stackLayers({ layers }: Pavement): BuildUp {

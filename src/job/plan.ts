@@ -44,6 +44,9 @@ export type WarningCode =
   | 'OLD_SURFACE_WIDER_THAN_DIG'
   | 'STAKE_IN_DIG'
   | 'DIG_CLOSES_UP'
+  | 'NO_FINISHED_SURFACE'
+  | 'SURFACE_GAP'
+  | 'LOW_GROUND'
   | 'GRADE_MISSES_LEVEL'
   | 'FALLS_TO_BUILDING'
   | 'ROD_CANNOT_REACH'
@@ -108,6 +111,37 @@ export interface PaverPlan {
   readonly order: number;
 }
 
+/** The deepest place of a dig or a fill. */
+export interface DeepestPlan {
+  readonly depth: Length;
+  readonly x: Length;
+  readonly y: Length;
+}
+
+/** Earth between the existing surface and the subgrade, by spot heights. */
+export interface EarthworkPlan {
+  /** What the finished surface was taken from; `sampled` where it is put in small triangles. */
+  readonly finish: 'plane' | 'spot-heights' | 'sampled' | 'stakes';
+  /** Existing above subgrade, old paving included; `uncovered` counts in at the mean depth. */
+  readonly cut: StateVolume<'bank'>;
+  /** Existing below subgrade: to fill, in place. */
+  readonly fill: StateVolume<'compacted'>;
+  readonly cutArea: Area;
+  readonly fillArea: Area;
+  /** The part of the dig that the spot heights do not reach. */
+  readonly uncovered: Area;
+  readonly deepestCut: DeepestPlan | null;
+  readonly deepestFill: DeepestPlan | null;
+  /** What a dig of one depth all over would have said. */
+  readonly uniform: {
+    readonly depth: Length;
+    readonly volume: Volume;
+    readonly basis: 'measured' | 'uniform';
+  };
+  /** That less the cut here: how far it was off, + where it was too much. */
+  readonly uniformOff: Volume;
+}
+
 /** Depth of dig below the existing surface. */
 export interface DigPlan {
   readonly depth: Length;
@@ -115,8 +149,8 @@ export interface DigPlan {
   readonly soil: Length;
   /** Subgrade below the string at the height of the job. */
   readonly belowString: Length;
-  /** Measured at stakes (mean), or the same all over. */
-  readonly basis: 'measured' | 'uniform';
+  /** From spot heights (mean), measured at stakes (mean), or the same all over. */
+  readonly basis: 'surface' | 'measured' | 'uniform';
   readonly measuredStakes: number;
 }
 
@@ -202,6 +236,8 @@ export interface PavementPlan {
   readonly stringHeight: Length;
   readonly minimum: MinimumBuildUp;
   readonly dig: DigPlan;
+  /** By spot heights; null where the job has none. */
+  readonly earthwork: EarthworkPlan | null;
   /** Base carried past the restraint on open edges. */
   readonly extension: Length;
   readonly edges: readonly EdgePlan[];

@@ -8,6 +8,7 @@ import {
   numberField,
   outlineField,
   quantityField,
+  spotHeightsField,
 } from './fields.js';
 import { gradeSchema, levelBookSchema, levellingSchema } from './schema-levels.js';
 import { ELEVATION, FALL, LEVEL, metres, place, THICKNESS, WIDTH } from './schema-rules.js';
@@ -46,6 +47,7 @@ const pavementSchema = z.strictObject({
   ).optional(),
   crossFall: quantityField('slope', FALL, 'fall square to the string lines').optional(),
   grade: gradeSchema.optional(),
+  finishedLevels: spotHeightsField('spot heights of the finished surface').optional(),
 });
 
 const stakeSchema = z.strictObject({
@@ -105,6 +107,7 @@ export const jobSchema = z.strictObject({
     WIDTH,
     'dig beyond the base on open edges; default none',
   ).optional(),
+  existingLevels: spotHeightsField('spot heights of the surface now there').optional(),
   levelling: levellingSchema.optional(),
   levelBook: levelBookSchema.optional(),
   pavements: z.array(pavementSchema).min(1).max(50),

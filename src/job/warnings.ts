@@ -3,7 +3,7 @@ import { length } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { digOf } from './in-dig.js';
 import { gradeWarnings, levelWarnings, rodWarnings } from './level-warnings.js';
-import type { JobPlan, PavementPlan, PlanWarning, StringLinePlan } from './plan.js';
+import type { EarthworkPlan, JobPlan, PavementPlan, PlanWarning, StringLinePlan } from './plan.js';
 import type { Job } from './schema.js';
 import { warning } from './warning.js';
 
@@ -21,7 +21,7 @@ export function findWarnings(
     ...levelWarnings(plan),
     ...pavements.flatMap((pavement, index) => [
       ...thicknessWarnings(job, pavement, index),
-      ...digWarnings(pavement),
+      ...digWarnings(job, pavement),
       ...gradeWarnings(job, pavement),
     ]),
     ...lines.flatMap((line) => [
@@ -70,15 +70,14 @@ const EDITION_GAP = length(5, 'mm');
 const isOffNominal = (bedding: Length, nominal: Length): boolean =>
   bedding.minus(nominal).abs().compare(length('0.5', 'mm')) > 0;
 
-function digWarnings(plan: PavementPlan): PlanWarning[] {
-  const { name, dig, oldSurface, areas } = plan;
+function digWarnings(job: Job, plan: PavementPlan): PlanWarning[] {
+  const { name, oldSurface, areas, earthwork } = plan;
   const found: PlanWarning[] = plan.digClosesUp ? [warning('DIG_CLOSES_UP', name)] : [];
-  if (dig.depth.isNegative()) {
-    found.push(warning('FILL_NEEDED', name, { fill: dig.depth.abs() }));
-  } else if (dig.soil.isNegative()) {
-    found.push(
-      warning('OLD_SURFACE_DEEPER_THAN_DIG', name, { dig: dig.depth, fill: dig.soil.abs() }),
-    );
+  if (earthwork !== null) {
+    found.push(...earthWarnings(name, earthwork));
+  } else {
+    if (job.existingLevels !== undefined) found.push(warning('NO_FINISHED_SURFACE', name));
+    found.push(...depthWarnings(plan));
   }
   if (oldSurface !== null && oldSurface.area.compare(areas.dig) > 0) {
     found.push(
@@ -86,6 +85,26 @@ function digWarnings(plan: PavementPlan): PlanWarning[] {
     );
   }
   return found;
+}
+
+function depthWarnings({ name, dig }: PavementPlan): PlanWarning[] {
+  if (dig.depth.isNegative()) {
+    return [warning('FILL_NEEDED', name, { fill: dig.depth.abs() })];
+  }
+  if (!dig.soil.isNegative()) return [];
+  const values = { dig: dig.depth, fill: dig.soil.abs() };
+  return [warning('OLD_SURFACE_DEEPER_THAN_DIG', name, values)];
+}
+
+/** Less than this is float noise. */
+const NOISE = length('0.001', 'mm');
+
+function earthWarnings(name: string, earthwork: EarthworkPlan): PlanWarning[] {
+  const { uncovered, deepestFill, fillArea } = earthwork;
+  const gap = uncovered.isZero() ? [] : [warning('SURFACE_GAP', name, { area: uncovered })];
+  if (deepestFill === null || deepestFill.depth.compare(NOISE) < 0) return gap;
+  const { depth, x, y } = deepestFill;
+  return [...gap, warning('LOW_GROUND', name, { area: fillArea, depth, x, y })];
 }
 
 function lineWarnings(line: StringLinePlan): PlanWarning[] {

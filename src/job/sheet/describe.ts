@@ -60,6 +60,12 @@ export function describeWarning(
       return `${subject} stands inside the dig of ${say('pavement')}: it will be dug out. Set it further off.`;
     case 'DIG_CLOSES_UP':
       return `${subject}: a notch or island of the paving closes up in the widened dig. If a tree, post or cover stands in it, draw the dig by hand.`;
+    case 'NO_FINISHED_SURFACE':
+      return `${subject}: no finished surface is known, so that the spot heights are not used. Give fixed levels, finished levels, or finished grade at three stakes or more.`;
+    case 'SURFACE_GAP':
+      return `${subject}: the spot heights do not reach ${say('area')} of the dig, which is counted at the mean depth of the rest. Shoot levels out to the dig line.`;
+    case 'LOW_GROUND':
+      return `${subject}: over ${say('area')} the ground lies below the subgrade, by up to ${say('depth')} at x ${say('x')}, y ${say('y')}: fill in compacted lifts.`;
     case 'GRADE_MISSES_LEVEL':
       return `${subject}: finished grade misses ${say('level')}, which lies ${say('off')} ${say('side')} it.`;
     case 'FALLS_TO_BUILDING':
@@ -77,6 +83,9 @@ export function describeWarning(
   }
 }
 
+/** Places are said as long lengths, the rest as depths. */
+const PLACES = new Set(['x', 'y']);
+
 function speaker(warning: PlanWarning, system: SheetSystem): (name: string) => string {
   const units = unitsOfSheet(system);
   return (name) => {
@@ -84,7 +93,9 @@ function speaker(warning: PlanWarning, system: SheetSystem): (name: string) => s
     if (!isQuantity(value)) return String(value ?? '');
     switch (value.dimension) {
       case 'length':
-        return units.depthWithUnit(value as Length);
+        return PLACES.has(name)
+          ? units.long(value as Length)
+          : units.depthWithUnit(value as Length);
       case 'area':
         return units.area(value as Area);
       case 'slope':

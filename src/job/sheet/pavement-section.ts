@@ -23,6 +23,7 @@ export function pavementSection(plan: PavementPlan, units: SheetUnits, width: nu
     ...depthLines(plan, units, width),
     ...gradeLines(plan, units, width),
     ...digLines(plan, units, width),
+    ...earthLines(plan, units, width),
     ...outlineLines(plan, units, width),
     ...liftLines(plan, units, width),
     ...orderLines(plan, units, width),
@@ -82,10 +83,11 @@ const GRADE_WORDS: Readonly<Record<NonNullable<PavementPlan['grade']>['kind'], s
 
 function digLines({ dig, oldSurface, buildUp }: PavementPlan, units: SheetUnits, width: number) {
   const isFill = dig.depth.isNegative();
-  const basis =
-    dig.basis === 'measured'
-      ? `mean of ${dig.measuredStakes} measured stakes`
-      : 'the same all over: measure at the stakes';
+  const basis = {
+    surface: 'mean over the spot heights',
+    measured: `mean of ${dig.measuredStakes} measured stakes`,
+    uniform: 'the same all over: measure at the stakes',
+  }[dig.basis];
   const old =
     oldSurface === null
       ? []
@@ -104,6 +106,34 @@ function digLines({ dig, oldSurface, buildUp }: PavementPlan, units: SheetUnits,
     ...entry(isFill ? 'fill' : 'dig', units.depth(dig.depth.abs()), width),
     ...wrap(`(${basis})`, width, '    '),
     ...old,
+  ];
+}
+
+function earthLines({ earthwork }: PavementPlan, units: SheetUnits, width: number): string[] {
+  if (earthwork === null) return [];
+  const { cut, fill, cutArea, fillArea, deepestCut, deepestFill, uniformOff } = earthwork;
+  const place = (name: string, found: typeof deepestCut) =>
+    found === null
+      ? []
+      : [
+          ...entry(name, units.depthWithUnit(found.depth), width),
+          ...wrap(`at x ${units.long(found.x)}, y ${units.long(found.y)}`, width, '    '),
+        ];
+  const over = uniformOff.isNegative() ? 'too little' : 'too much';
+  return [
+    '',
+    'Earth by spot heights',
+    ...entry('cut, in the bank', units.volume(cut.volume), width),
+    ...entry('over', units.area(cutArea), width),
+    ...place('deepest cut', deepestCut),
+    ...(fill.volume.isZero()
+      ? []
+      : [
+          ...entry('fill, in place', units.volume(fill.volume), width),
+          ...entry('over', units.area(fillArea), width),
+          ...place('deepest fill', deepestFill),
+        ]),
+    ...entry('one depth all over says', `${units.volume(uniformOff.abs())} ${over}`, width),
   ];
 }
 

@@ -34,6 +34,11 @@ export {
   type SquareFault,
   type SquareMove,
 } from './check-square.js';
+export { checkCorner, type CornerCheck, type CornerMove } from './check-corner.js';
+export { threeFourFive, type BaseLineInput, type ThreeFourFive } from './three-four-five.js';
+export { pointByTapes, type PointByTapes, type TapeInput } from './point-by-tapes.js';
+export type { ErrorEllipse } from './error-ellipse.js';
+export { planDistance, type HangingTapeInput, type PlanDistance } from './plan-distance.js';
 export type { SideName } from './four-sides.js';
 export { fitCircle, type CircleFit } from './fit-circle.js';
 export type { BulkPoints, ResidualOptions } from './flat-points.js';

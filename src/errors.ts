@@ -129,6 +129,7 @@ export const ERROR_CODES = {
 
   // surfaces and volumes
   TWO_HEIGHTS: 'two points at one place with different heights',
+  CORNERS_NOT_CONVEX: 'four corners that do not stand in order round a convex figure',
   SURFACES_APART: 'surfaces, or a surface and an outline, that share no area',
 
   // whole jobs

@@ -14,6 +14,10 @@ export { wholePacks, type WholePacks } from './whole-packs.js';
 export {
   surfaceVolumes,
   type Depth,
+  type DesignCorners,
   type DesignPlane,
   type SurfaceVolumes,
 } from './surface-volumes.js';
+export { siteVolumes, type SiteDepth, type SiteVolumes } from './site-volumes.js';
+export type { SiteDesignInput, SitePlaneInput } from './read-site-design.js';
+export type { SpotHeight, SpotsInput } from './read-spots.js';

@@ -1,4 +1,5 @@
-import { area, density, length, mass, volume } from '../units/construct.js';
+import type { QuantityRule } from '../input.js';
+import { area, density, length, mass, slope, volume } from '../units/construct.js';
 
 /** A plan area: up to 10 km2. */
 export const AREA = Object.freeze({ sign: 'not-negative', most: area(1000, 'ha') } as const);
@@ -23,3 +24,21 @@ export const PAYLOAD = Object.freeze({ sign: 'positive', most: mass(1000, 't') }
 
 /** Moisture of dry mass, waste, breakage: a fraction, not a percentage. */
 export const FRACTION = Object.freeze({ sign: 'not-negative', most: 1 } as const);
+
+/** Elevation above any datum: within 10 km. */
+export const ELEVATION: QuantityRule<'length'> = Object.freeze({
+  sign: 'any',
+  most: length(10, 'km'),
+});
+
+/** Coordinate in plan: any grid. */
+export const PLACE: QuantityRule<'length'> = Object.freeze({
+  sign: 'any',
+  most: length(100_000, 'km'),
+});
+
+/** Grade of a design, of either sign: up to 10 in 1. */
+export const GRADE: QuantityRule<'slope'> = Object.freeze({
+  sign: 'any',
+  most: slope(10, 'ratio'),
+});

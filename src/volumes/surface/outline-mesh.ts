@@ -27,7 +27,7 @@ export function readRings(value: unknown, origin: Origin): Rings {
   const list: readonly unknown[] = Array.isArray(value) ? value : [value];
   if (list.length === 0) throw fault('EMPTY_LIST', 'the list is empty', {}, ['outline']);
   const rings = list.map((ring) => {
-    checkFloats(ring, 'outline', { stride: 2, words: 'x and y of each point in turn' });
+    checkFloats(ring, ['outline'], { stride: 2, words: 'x and y of each point in turn' });
     return withoutRepeats(ring, origin);
   });
   for (const ring of rings) {
@@ -72,10 +72,10 @@ function areaOfRing(ring: Float64Array): number {
 
 /**
  * Triangulates the plane along the edges of an outline, out to a frame round the outline and the
- * points of all surfaces. Internal.
+ * points of a surface. Internal.
  */
-export function meshOutline({ rings }: Rings, others: readonly Float64Array[]): OutlineMesh {
-  const frame = frameRound([...rings, ...others]);
+export function meshOutline({ rings }: Rings, surface: Float64Array): OutlineMesh {
+  const frame = frameRound([...rings, surface]);
   const length = rings.reduce((sum, ring) => sum + ring.length, 0);
   const xy = new Float64Array(length + 8);
   const next = new Int32Array(length / 2 + 4).fill(-1);

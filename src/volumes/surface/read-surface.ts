@@ -1,4 +1,4 @@
-import { fault } from '../../errors.js';
+import { fault, type FieldPath } from '../../errors.js';
 import { triangulate, type Surface } from './triangulation.js';
 import { at } from './typed.js';
 
@@ -23,20 +23,20 @@ export function originOf(values: unknown): Origin {
 /** Makes sure that a list of floats is one, with all entries finite and in range. Internal. */
 export function checkFloats(
   values: unknown,
-  field: string,
+  path: FieldPath,
   { stride, words }: { readonly stride: number; readonly words: string },
 ): asserts values is Float64Array {
   if (!(values instanceof Float64Array) || values.length % stride !== 0) {
-    throw fault('WRONG_TYPE', `expected a Float64Array of ${words}`, {}, [field]);
+    throw fault('WRONG_TYPE', `expected a Float64Array of ${words}`, {}, path);
   }
   for (let index = 0; index < values.length; index += 1) {
     const value = at(values, index);
     if (Math.abs(value) <= MOST) continue;
-    const path = [field, Math.floor(index / stride), index % stride];
+    const place = [...path, Math.floor(index / stride), index % stride];
     if (!Number.isFinite(value)) {
-      throw fault('NOT_FINITE', 'every coordinate must be a finite number', {}, path);
+      throw fault('NOT_FINITE', 'every coordinate must be a finite number', {}, place);
     }
-    throw fault('OUT_OF_RANGE', `${value} m is beyond ${MOST} m: a slip of a digit?`, {}, path);
+    throw fault('OUT_OF_RANGE', `${value} m is beyond ${MOST} m: a slip of a digit?`, {}, place);
   }
 }
 
@@ -45,7 +45,7 @@ export function checkFloats(
  * one place are refused. Internal.
  */
 export function readSurface(values: unknown, field: string, origin: Origin): Surface {
-  checkFloats(values, field, { stride: 3, words: 'x, y and z of each point in turn' });
+  checkFloats(values, [field], { stride: 3, words: 'x, y and z of each point in turn' });
   const count = values.length / 3;
   if (count < 3) {
     throw fault('TOO_FEW_POINTS', 'a surface needs three points or more', {}, [field]);
@@ -107,7 +107,7 @@ function refuseTwoHeights({ xy, z, triangles }: Surface, field: string): void {
     // of several points at one place, each is compared with the first of them
     if (order(other, k) === 0 && z[other] !== z[k]) {
       const [first, second] = other < k ? [other, k] : [k, other];
-      const words = `points ${first} and ${second} are at one place and have two heights, ${at(z, first)} and ${at(z, second)} m: keep one`;
+      const words = `points ${first} and ${second} are at one place and have two heights: keep one`;
       throw fault('TWO_HEIGHTS', words, { first, second }, [field, second]);
     }
   }

@@ -123,6 +123,7 @@ export const ERROR_CODES = {
   // materials
   CONFLICTING_FIELDS: 'fields of which one follows from the others, or that exclude each other',
   BORDER_TOO_DEEP: 'a border that the paving has no room for',
+  ARC_MEETS_CORNER: 'an arc with a border that meets its neighbour at a corner',
   ROLL_NARROWER_THAN_OVERLAP: 'an overlap that is not narrower than the roll',
   PASSING_RISES: 'more passing a finer sieve than a coarser one',
   DUPLICATE_SIEVE: 'the same sieve twice',

@@ -12,8 +12,9 @@ import {
   wholeRatio,
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
+import { type Verdict, worstVerdict } from '../verdict.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { verdictOf, worstVerdict, type Verdict } from './verdict.js';
+import { verdictWithin } from './within-limits.js';
 
 /** What passes a sieve, from the laboratory's sheet. */
 export interface SievePassingInput {
@@ -226,7 +227,7 @@ function findingOn(row: LimitRow, passing: readonly Passing[], doubt: Decimal): 
     return { ...row, percent: null, verdict: 'not-measured', finding: null };
   }
   const limits = { least: decimalRatio(row.least), most: decimalRatio(row.most) };
-  const verdict = verdictOf(decimalRatio(found.percent), limits, decimalRatio(doubt));
+  const verdict = verdictWithin(decimalRatio(found.percent), limits, decimalRatio(doubt));
   const isFine = found.percent.times(2).gt(row.least.plus(row.most));
   const finding = verdict === 'pass' ? null : isFine ? 'too-fine' : 'too-coarse';
   return { ...row, percent: found.percent, verdict, finding };

@@ -189,10 +189,12 @@ function resolved(moves: readonly Move[], path: FieldPath): readonly Ring[] {
   return [...outer, ...holes];
 }
 
-const placesOf = ({ origin }: Outline, { points }: Ring): PlanPoint[] =>
+/** The points of a ring as places. Internal. */
+export const placesOf = ({ origin }: Outline, { points }: Ring): PlanPoint[] =>
   points.map((point) => pointFrom(origin, point));
 
-const arcsOf = ({ bulges = [] }: Ring): WidenedArc[] =>
+/** The arcs of a moved ring. Internal. */
+export const arcsOf = ({ bulges = [] }: Ring): WidenedArc[] =>
   bulges.flatMap((bulge, edge) =>
     bulge === undefined ? [] : [{ edge, bulgeMiddleOrdinate: fromSI('length', bulge) }],
   );

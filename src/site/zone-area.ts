@@ -117,7 +117,6 @@ const clipAll = (ring: FloatRing, { sides }: Strip): FloatRing =>
 
 /** The pieces of a figure outside a strip: beyond its first side, within it but beyond the next ... */
 function outsideStrip(ring: FloatRing, { sides, box }: Strip): readonly FloatRing[] {
-  if (ring.length < 6) return [];
   if (!overlap(boxOf(ring), box)) return [ring];
   const pieces: FloatRing[] = [];
   let rest = ring;

@@ -89,7 +89,7 @@ describe('hand digging', () => {
         expect(union.compare(sum(alone))).toBeLessThanOrEqual(0);
         expect(union.compare(max(alone))).toBeGreaterThanOrEqual(0);
       }),
-      SOME,
+      FEW,
     );
   });
 
@@ -105,7 +105,7 @@ describe('hand digging', () => {
           list.map((_, k) => `${k}`).sort(),
         );
       }),
-      SOME,
+      FEW,
     );
   });
 

@@ -242,6 +242,24 @@ describe('digging by hand in a drawn dig', () => {
     expect(area.toNumber('m2')).toBeLessThan(exact);
   });
 
+  test('a round hole: its arcs bulge into the paving', () => {
+    const hole = {
+      points: [
+        [8, 3],
+        [12, 3],
+      ],
+      arcs: [0, 1].map((edge) => ({ edge, bulgeMiddleOrdinate: -2 })),
+    } as const;
+    const { area, digArea } = handDigInOutline({
+      outline: { ...dig, holes: [hole] },
+      depth: '1 m',
+      lines: [line('up', at(10, -9), at(10, 9))],
+    });
+    expect(digArea.toNumber('m2')).toBeCloseTo(120 - 4 * Math.PI, 12);
+    const inHole = 2 * (0.5 * Math.sqrt(4 - 0.25) + 4 * Math.asin(0.25));
+    expect(area.toNumber('m2')).toBeCloseTo(6 - inHole, 4);
+  });
+
   test('an arc that bulges inward takes from the dig', () => {
     const { area } = handDigInOutline({
       outline: { ...dig, arcs: [{ edge: 0, bulgeMiddleOrdinate: -5 }] },

@@ -21,6 +21,7 @@ import {
   readBand,
   readUncertainty,
   type Band,
+  type BandInput,
   type SetWith,
   type ToleranceOrigin,
 } from './tolerance.js';
@@ -34,12 +35,6 @@ export type ThicknessReadingInput = { readonly id: string } & (
   | { readonly top: LengthInput; readonly bottom: LengthInput }
   | { readonly rodOnTop: LengthInput; readonly rodOnBottom: LengthInput }
 );
-
-/** How far over and under the design a thickness may be, of the caller. */
-export interface BandInput {
-  readonly over: LengthInput;
-  readonly under: LengthInput;
-}
 
 /** The thicknesses of a layer against the design; the `value` of a reading is its thickness. */
 export interface ThicknessCheck extends LayerCheck<Length> {

@@ -38,6 +38,7 @@ export interface CheckedBond extends CheckedReading {
 /** The straightness of a bond line; the `value` of a reading is its distance, + left of travel. */
 export interface BondLineCheck extends LayerCheck<Length> {
   readonly check: 'bond-line';
+  readonly limits: { readonly least: Length; readonly most: Length };
   /** The string of the tolerance. */
   readonly stringLength: Length;
   /** The largest distance, either way. */

@@ -55,6 +55,7 @@ export interface CheckedDensity extends CheckedReading<Density> {
 /** The compaction of a layer; the `value` of a reading is its dry density. */
 export interface CompactionCheck extends LayerCheck<Density> {
   readonly check: 'compaction';
+  readonly limits: { readonly least: Density; readonly most: null };
   readonly maximumDryDensity: Density;
   /** Least percentage of it. */
   readonly leastPercent: number;

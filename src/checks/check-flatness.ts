@@ -32,6 +32,7 @@ export interface CheckedGap extends CheckedReading {
 export interface FlatnessCheck
   extends LayerCheck<Length>, Omit<Straightedge, 'working' | 'readings'> {
   readonly check: 'flatness';
+  readonly limits: { readonly least: null; readonly most: Length };
   /** The straightedge of the tolerance. */
   readonly edgeLength: Length;
   readonly readings: readonly CheckedGap[];

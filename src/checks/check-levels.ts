@@ -31,6 +31,7 @@ export interface CheckedLevel extends CheckedReading {
 /** The levels of a surface against the plan; the `value` of a reading is measured less plan, + high. */
 export interface LevelCheck extends LayerCheck<Length> {
   readonly check: 'level';
+  readonly limits: { readonly least: Length; readonly most: Length };
   readonly readings: readonly CheckedLevel[];
   readonly outOfTolerance: readonly CheckedLevel[];
 }

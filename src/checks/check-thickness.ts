@@ -39,11 +39,13 @@ export type ThicknessReadingInput = { readonly id: string } & (
 /** The thicknesses of a layer against the design; the `value` of a reading is its thickness. */
 export interface ThicknessCheck extends LayerCheck<Length> {
   readonly check: 'thickness';
+  readonly limits: { readonly least: Length; readonly most: Length };
   readonly design: Length;
   readonly thinnest: Length;
   readonly thickest: Length;
   /** The mean of the readings against the limits of the average; its id is `average`. */
   readonly average: CheckedReading;
+  readonly averageLimits: { readonly least: Length; readonly most: Length };
   readonly readings: readonly CheckedReading[];
   readonly outOfTolerance: readonly CheckedReading[];
 }
@@ -122,6 +124,7 @@ export function checkThickness(options: {
     origin: band,
     readings,
     average,
+    averageLimits: put(ofAverage).limits,
     thinnest: min(values),
     thickest: max(values),
     verdict: worstVerdict([...readings, average].map(({ verdict }) => verdict)),

@@ -61,3 +61,14 @@ export type {
   ToleranceOrigin,
 } from './tolerance.js';
 export type { Verdict } from '../verdict.js';
+export {
+  layerReport,
+  type LayerReport,
+  type ReportedCheck,
+  type ReportedReading,
+  type ReportedSource,
+  type ReportedStep,
+  type ReportedValue,
+} from './layer-report.js';
+export type { AnyLayerCheck } from './report-words.js';
+export type { ReportSystem } from './print-amount.js';

@@ -13,10 +13,7 @@ import {
 } from './layer-check.js';
 import { PLACE } from './limits.js';
 import { readReadings } from './read-readings.js';
-import { readBand, readUncertainty, type SetWith } from './tolerance.js';
-
-/** A surface whose level against the plan a published set may limit. */
-export type LevelLayer = 'sub-base' | 'base' | 'pavers';
+import { readBand, readUncertainty, type BandInput, type SetWith } from './tolerance.js';
 
 /** A level as planned and as it was shot. */
 export interface LevelReadingInput {
@@ -34,6 +31,7 @@ export interface CheckedLevel extends CheckedReading {
 /** The levels of a surface against the plan; the `value` of a reading is measured less plan, + high. */
 export interface LevelCheck extends LayerCheck<Length> {
   readonly check: 'level';
+  readonly limits: { readonly least: Length; readonly most: Length };
   readonly readings: readonly CheckedLevel[];
   readonly outOfTolerance: readonly CheckedLevel[];
 }
@@ -69,8 +67,7 @@ export interface LevelCheck extends LayerCheck<Length> {
 export function checkLevels(options: {
   readonly layer: string;
   readonly readings: readonly LevelReadingInput[];
-  readonly tolerance:
-    SetWith<'level'> | { readonly over: LengthInput; readonly under: LengthInput };
+  readonly tolerance: SetWith<'level'> | BandInput;
   readonly uncertainty?: LengthInput;
 }): LevelCheck {
   const reader = makeReader();

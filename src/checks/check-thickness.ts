@@ -21,6 +21,7 @@ import {
   readBand,
   readUncertainty,
   type Band,
+  type BandInput,
   type SetWith,
   type ToleranceOrigin,
 } from './tolerance.js';
@@ -35,20 +36,16 @@ export type ThicknessReadingInput = { readonly id: string } & (
   | { readonly rodOnTop: LengthInput; readonly rodOnBottom: LengthInput }
 );
 
-/** How far over and under the design a thickness may be, of the caller. */
-export interface BandInput {
-  readonly over: LengthInput;
-  readonly under: LengthInput;
-}
-
 /** The thicknesses of a layer against the design; the `value` of a reading is its thickness. */
 export interface ThicknessCheck extends LayerCheck<Length> {
   readonly check: 'thickness';
+  readonly limits: { readonly least: Length; readonly most: Length };
   readonly design: Length;
   readonly thinnest: Length;
   readonly thickest: Length;
   /** The mean of the readings against the limits of the average; its id is `average`. */
   readonly average: CheckedReading;
+  readonly averageLimits: { readonly least: Length; readonly most: Length };
   readonly readings: readonly CheckedReading[];
   readonly outOfTolerance: readonly CheckedReading[];
 }
@@ -127,6 +124,7 @@ export function checkThickness(options: {
     origin: band,
     readings,
     average,
+    averageLimits: put(ofAverage).limits,
     thinnest: min(values),
     thickest: max(values),
     verdict: worstVerdict([...readings, average].map(({ verdict }) => verdict)),

@@ -1,13 +1,12 @@
 import {
   compareRatios,
-  divideRatios,
-  multiplyRatios,
   signOfRatio,
   subtractRatios,
   ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
 import { cross, minus, type Vector } from '../units/vector.js';
+import { belowChord } from './chord.js';
 
 /** A reading under an edge, and the two readings that the edge rests on above it. Internal. */
 export interface EdgeGap {
@@ -56,10 +55,6 @@ function steepestFrom(profile: readonly Vector[], i: number, length: Ratio): num
   }
   return best?.index;
 }
-
-/** How far a point lies below a chord from the same start, measured plumb. */
-const belowChord = (chord: Vector, point: Vector): Ratio =>
-  subtractRatios(divideRatios(multiplyRatios(chord.y, point.x), chord.x), point.y);
 
 /** The greatest of some gaps, the first of equals. Internal. */
 export function greatestGap(gaps: readonly (EdgeGap | null)[]): EdgeGap | null {

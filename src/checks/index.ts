@@ -9,10 +9,41 @@ export {
 } from './check-levels.js';
 export {
   checkThickness,
-  type BandInput,
   type ThicknessCheck,
   type ThicknessReadingInput,
 } from './check-thickness.js';
+export { checkFlatness, type CheckedGap, type FlatnessCheck } from './check-flatness.js';
+export {
+  checkLippage,
+  type LippageCheck,
+  type LippagePlace,
+  type LippageReadingInput,
+} from './check-lippage.js';
+export {
+  checkJointWidth,
+  type JointReadingInput,
+  type JointWidthCheck,
+} from './check-joint-width.js';
+export {
+  checkBondLine,
+  type BondLineCheck,
+  type BondReadingInput,
+  type CheckedBond,
+} from './check-bond-line.js';
+export {
+  checkFall,
+  type CheckedFall,
+  type FallCheck,
+  type FallReadingInput,
+} from './check-fall.js';
+export {
+  checkCompaction,
+  type CheckedDensity,
+  type CompactionCheck,
+  type CompactionTest,
+  type DensityReadingInput,
+} from './check-compaction.js';
+export { trialStrip, type TrialReadingInput, type TrialStrip } from './trial-strip.js';
 export { describeCheckMove } from './describe-check-move.js';
 export type {
   CheckAction,
@@ -21,5 +52,23 @@ export type {
   CheckMove,
   LayerCheck,
 } from './layer-check.js';
-export type { Between, SetWith, ToleranceOrigin } from './tolerance.js';
+export type {
+  BandInput,
+  Between,
+  BetweenInput,
+  OverLengthInput,
+  SetWith,
+  ToleranceOrigin,
+} from './tolerance.js';
 export type { Verdict } from '../verdict.js';
+export {
+  layerReport,
+  type LayerReport,
+  type ReportedCheck,
+  type ReportedReading,
+  type ReportedSource,
+  type ReportedStep,
+  type ReportedValue,
+} from './layer-report.js';
+export type { AnyLayerCheck } from './report-words.js';
+export type { ReportSystem } from './print-amount.js';

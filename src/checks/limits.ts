@@ -24,8 +24,11 @@ export const TOLERANCE = SMALL;
 /** A rod reading: up to 20 m. */
 export const ROD = MEASURED_THICKNESS;
 
-/** A fall as measured, either way: up to 1 in 1. */
-export const FALL = Object.freeze({ sign: 'any', most: slope('100%') } as const);
+/** A limit of slope: up to 1 in 1. */
+export const SLOPE_LIMIT = Object.freeze({ sign: 'not-negative', most: slope('100%') } as const);
+
+/** A lip at a drain, up or down: up to 1 m. */
+export const LIP = Object.freeze({ sign: 'any', most: length(1, 'm') } as const);
 
 /** A density of soil or stone: up to 5 t/m3. */
 export const DENSITY = Object.freeze({ sign: 'positive', most: density(5, 't/m3') } as const);
@@ -33,5 +36,8 @@ export const DENSITY = Object.freeze({ sign: 'positive', most: density(5, 't/m3'
 /** A fraction 0 to 1. */
 export const FRACTION = Object.freeze({ sign: 'not-negative', most: 1 } as const);
 
-/** A percentage that may go over a hundred. */
-export const PERCENT = Object.freeze({ sign: 'positive', most: 200 } as const);
+/** A percentage that must be reached: up to 110. */
+export const PERCENT = Object.freeze({ sign: 'positive', most: 110 } as const);
+
+/** How far a percentage may be off: up to 20. */
+export const PERCENT_OFF = Object.freeze({ sign: 'not-negative', most: 20 } as const);

@@ -12,7 +12,7 @@ import {
   type ToleranceSetName,
 } from '../sources/tolerance-sets.js';
 import type { Dimension } from '../units/catalogue.js';
-import { length } from '../units/construct.js';
+import { length, type LengthInput, type QuantityInput } from '../units/construct.js';
 import type { Length, Quantity } from '../units/quantity.js';
 import { SPAN, TOLERANCE } from './limits.js';
 
@@ -93,7 +93,13 @@ export function readTolerance<P, T>(
   return { ...standIn, ...OWN };
 }
 
-/** How far over and under what was planned. */
+/** How far a measure may lie over and under what was planned, of the caller. */
+export interface BandInput {
+  readonly over: LengthInput;
+  readonly under: LengthInput;
+}
+
+/** How far over and under what was planned. Internal. */
 export interface Band {
   readonly over: Length;
   readonly under: Length;
@@ -116,6 +122,12 @@ export function readBand(
   });
 }
 
+/** The largest gap or distance of the caller, under a straightedge or string of a length. */
+export interface OverLengthInput {
+  readonly most: LengthInput;
+  readonly over: LengthInput;
+}
+
 /** Reads the largest gap or distance under a straightedge or string of a length. Internal. */
 export function readOverLength(
   field: ToleranceField,
@@ -136,6 +148,12 @@ export function readOverLength(
 export interface Between<D extends Dimension = 'length'> {
   readonly least: Quantity<D> | null;
   readonly most: Quantity<D> | null;
+}
+
+/** A least and a largest amount of the caller, one of them or both. */
+export interface BetweenInput<D extends Dimension = 'length'> {
+  readonly least?: QuantityInput<D>;
+  readonly most?: QuantityInput<D>;
 }
 
 /** Reads a least and a largest amount, one of them or both. Internal. */

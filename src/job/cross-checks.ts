@@ -5,6 +5,7 @@ import { isSettlineError } from '../errors.js';
 import { MOST_LIFTS } from '../build-up/lifts.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import { checkLevels } from './check-levels.js';
+import { checkSite } from './check-site.js';
 import { isStone } from './layer-kinds.js';
 import type { Job } from './schema.js';
 
@@ -24,6 +25,9 @@ export function crossChecks(job: Job): readonly Issue[] {
     checkEdges(reader, pavement, ['pavements', index, 'edges']);
   });
   checkLifts(reader, job);
+  checkIds(reader, job.utilities ?? [], ['utilities']);
+  checkIds(reader, job.trees ?? [], ['trees']);
+  checkSite(reader, job);
   checkLevels(reader, job);
   checkStakes(reader, job);
   job.stringLines.forEach((line, index) => {

@@ -1,3 +1,10 @@
+export {
+  materialList,
+  type Amount,
+  type MaterialLine,
+  type MaterialList,
+  type MaterialName,
+} from './material-list.js';
 export { jobJsonSchema, jobSchema, type EdgeKind, type JobInput } from './schema.js';
 export { planJob, tryPlanJob } from './plan-job.js';
 export { planFromJSON } from './plan-from-json.js';

@@ -27,8 +27,8 @@ const decimalText = (value: Decimal): string => value.toFixed();
 
 const isOutline = (value: object): value is Outline => 'origin' in value && 'points' in value;
 
-/** A list of points; with arcs or holes an object. */
-function plainOutline(outline: Outline): OutlineInput {
+/** An outline as it is given: a list of points; with arcs or holes an object. Internal. */
+export function plainOutline(outline: Outline): OutlineInput {
   const { origin, holes } = outline;
   const outer = plainRing(outline, origin);
   if (holes.length === 0 && outer.arcs.length === 0) return outer.points;

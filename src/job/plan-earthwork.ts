@@ -1,4 +1,4 @@
-import { isSettlineError, type FieldPath, type Issue } from '../errors.js';
+import { isSettlineError, type FieldPath } from '../errors.js';
 import { planeThrough } from '../grading/plane-through.js';
 import type { Plane } from '../grading/plane.js';
 import { fromNumber } from '../units/construct.js';
@@ -10,11 +10,11 @@ import { surfaceVolumes, type Depth, type DesignPlane } from '../volumes/surface
 import { given, type Step } from '../working.js';
 import type { SpotHeight } from './fields.js';
 import type { FinishSurface } from './finish-surface.js';
+import { inField } from './in-field.js';
 import { digRings } from './in-dig.js';
 import type { Pavement } from './layer-kinds.js';
 import type { PlannedGrade } from './plan-grade.js';
 import type { DeepestPlan, DigPlan, DigRing, EarthworkPlan } from './plan.js';
-import { jobInvalid } from './read-job.js';
 import type { Job } from './schema.js';
 
 /** What the dig of a pavement is measured between. Internal. */
@@ -49,24 +49,19 @@ export function planEarthwork(
   const { outer, holes } = digRings(basis.rings);
   const finish = finishOf(job, basis, outer);
   if (finish === null) return null;
-  try {
-    const found = surfaceVolumes({
-      existing: triples(existingLevels),
-      design: finish.design,
-      outline: [outer, ...holes],
-    });
-    return described(found, finish.finish, basis);
-  } catch (error) {
-    if (!isSettlineError(error)) throw error;
-    throw jobInvalid(error.issues.map((issue) => placed(issue, path)));
-  }
-}
-
-function placed(issue: Issue, path: FieldPath): Issue {
-  const [first] = issue.path;
-  if (first === 'design') return { ...issue, path: [...path, 'finishedLevels'] };
-  if (first === 'outline') return { ...issue, path: [...path, 'outline'] };
-  return { ...issue, path: ['existingLevels'] };
+  const found = inField(
+    () =>
+      surfaceVolumes({
+        existing: triples(existingLevels),
+        design: finish.design,
+        outline: [outer, ...holes],
+      }),
+    ([first]) => {
+      if (first === 'design') return [...path, 'finishedLevels'];
+      return first === 'outline' ? [...path, 'outline'] : ['existingLevels'];
+    },
+  );
+  return described(found, finish.finish, basis);
 }
 
 function finishOf(job: Job, basis: EarthworkBasis, outer: Float64Array): Finish | null {

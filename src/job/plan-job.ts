@@ -141,8 +141,14 @@ function planAll<T, R>(
       }
     }
   });
-  if (issues.length > 0) throw jobInvalid(issues);
+  if (issues.length > 0) throw jobInvalid(onceEach(issues));
   return planned;
+}
+
+/** What several parts share is at fault once. */
+function onceEach(issues: readonly Issue[]): Issue[] {
+  const keys = issues.map(({ code, path }) => `${code} ${JSON.stringify(path)}`);
+  return issues.filter((_, index) => keys.indexOf(keys[index] ?? '') === index);
 }
 
 function cautionsOf(job: Job): readonly Caution[] {

@@ -1,7 +1,8 @@
-import { isSettlineError, type Issue } from '../errors.js';
 import { reduceLevels, type LevelBook } from '../levelling/reduce-levels.js';
 import type { Length } from '../units/quantity.js';
 import { given, type Step } from '../working.js';
+import { withoutGaps } from './without-gaps.js';
+import { inField } from './in-field.js';
 import type { LevellingPlan } from './plan.js';
 import { jobInvalid } from './read-job.js';
 import type { Job } from './schema.js';
@@ -14,29 +15,18 @@ export function planLevelBook({ levelBook }: Job): LevelBook | null {
   const { start, rows, known, allowable, rule, adjustBy } = levelBook;
   const greatest =
     allowable ?? (rule === undefined ? undefined : { k: rule.k, per: rule.per ?? SET_UP });
-  try {
-    return reduceLevels({
-      start,
-      rows: rows.map((row) => withoutGaps(row)),
-      ...withoutGaps({ known, allowable: greatest, adjustBy }),
-    });
-  } catch (error) {
-    if (!isSettlineError(error)) throw error;
-    throw jobInvalid(
-      error.issues.map((issue): Issue => ({ ...issue, path: ['levelBook', ...issue.path] })),
-    );
-  }
+  return inField(
+    () =>
+      reduceLevels({
+        start,
+        rows: rows.map((row) => withoutGaps(row)),
+        ...withoutGaps({ known, allowable: greatest, adjustBy }),
+      }),
+    (path) => ['levelBook', ...path],
+  );
 }
 
 const SET_UP = 'set-up';
-
-type WithoutGaps<T> = { [K in keyof T]: Exclude<T[K], undefined> };
-
-/** An object without the fields that are undefined. */
-function withoutGaps<T extends object>(fields: T): WithoutGaps<T> {
-  const known = Object.entries(fields).filter(([, value]) => value !== undefined);
-  return Object.fromEntries(known) as WithoutGaps<T>;
-}
 
 /** Levels that parts of a job refer to: their own, or those of the level book. Internal. */
 export type LevelOf = (at: {

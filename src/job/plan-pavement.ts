@@ -5,7 +5,7 @@ import type { FieldPath } from '../errors.js';
 import { measureOutline } from '../outline/outline-area.js';
 import { widen } from '../outline/widen-outline.js';
 import { baseOrder } from '../volumes/base-order.js';
-import type { Length } from '../units/quantity.js';
+import type { Area, Length } from '../units/quantity.js';
 import type { Step } from '../working.js';
 import type { FinishSurface } from './finish-surface.js';
 import { isStone, NO_LENGTH, thicknessOf, type Pavement } from './layer-kinds.js';
@@ -16,7 +16,9 @@ import { planGrade } from './plan-grade.js';
 import type { LevelOf } from './plan-levels.js';
 import { planLifts } from './plan-lifts.js';
 import { oldSurfaceSteps, planOldSurface } from './plan-old-surface.js';
-import { paverSteps, planPavers } from './plan-pavers.js';
+import { planNearby } from './plan-nearby.js';
+import { planPavers } from './plan-pavers.js';
+import { planSupplies } from './plan-supplies.js';
 import { PUBLISHED_LEAST_FALL } from './plan-slopes.js';
 import { planSpoil, spoilSteps } from './plan-spoil.js';
 import type { PavementPlan } from './plan.js';
@@ -58,12 +60,10 @@ export function planPavement(
   const oldSurface = planOldSurface(pavement, paving);
   const frost = pavement.frost ?? false;
   const minimum = minimumBuildUp({ use: pavement.use, subgrade: pavement.subgrade, frost });
-  const base = baseOrder({ area: widened.area, thickness: stone, ...orderOptions(job.base) });
-  const bedding = baseOrder({
-    area: paving,
-    thickness: thicknessOf(pavement, ({ kind }) => kind === 'bedding'),
-    ...orderOptions(job.bedding),
-  });
+  const { base, bedding } = stoneOrders(job, pavement, { stone, baseArea: widened.area, paving });
+  const pavers = planPavers(job, pavement, paving);
+  const supplies = planSupplies(job, pavement, { paving, edges, digOutline: dug.outline });
+  const nearby = planNearby(job, { rings, dig, measured, earthwork });
   const plan: PavementPlan = {
     id: pavement.id,
     name: pavement.name ?? pavement.id,
@@ -86,7 +86,9 @@ export function planPavement(
     lifts: planLifts(job, pavement, stack),
     base,
     bedding,
-    pavers: planPavers(job, paving),
+    pavers: pavers.plan,
+    supplies: supplies.plan,
+    nearby: nearby.plan,
     oldSurface,
     spoil: planSpoil(job, earthwork?.cut.volume ?? dug.area.times(dig.depth), oldSurface),
   };
@@ -100,7 +102,9 @@ export function planPavement(
     ...areaSteps(plan),
     ...base.working,
     ...bedding.working,
-    ...paverSteps(job, plan.pavers),
+    ...pavers.steps(),
+    ...supplies.steps(),
+    ...nearby.steps(),
     ...oldSurfaceSteps(oldSurface),
     ...spoilSteps(job, plan),
   ];
@@ -133,6 +137,26 @@ function stackLayers({ layers }: Pavement): BuildUp {
       ...(material === undefined ? {} : { material }),
     })),
   });
+}
+
+/** Base over the widened area, bedding under the paving. */
+function stoneOrders(
+  job: Job,
+  pavement: Pavement,
+  areas: { readonly stone: Length; readonly baseArea: Area; readonly paving: Area },
+) {
+  return {
+    base: baseOrder({
+      area: areas.baseArea,
+      thickness: areas.stone,
+      ...orderOptions(job.base),
+    }),
+    bedding: baseOrder({
+      area: areas.paving,
+      thickness: thicknessOf(pavement, ({ kind }) => kind === 'bedding'),
+      ...orderOptions(job.bedding),
+    }),
+  };
 }
 
 function orderOptions(stone: Job['bedding']) {

@@ -4,16 +4,34 @@ import type { Source, SourceId } from '../sources/catalogue.js';
 import type { Caution } from '../sources/cautions.js';
 import type { OldPaving } from '../sources/material-weights.js';
 import type { LevelBook } from '../levelling/reduce-levels.js';
-import type { RodTarget } from '../levelling/rod-targets.js';
 import type { PavementUse, Subgrade } from '../sources/minimum-thickness.js';
 import type { StakeMove, StakeOffset, StakeLine } from '../stakes/check-stake-line.js';
 import type { StakeDepths } from '../string-line/string-depths.js';
-import type { Angle, AnyQuantity, Area, Length, Mass, Slope, Volume } from '../units/quantity.js';
+import type { AnyQuantity, Area, Length, Mass, Slope, Volume } from '../units/quantity.js';
 import type { BaseOrder } from '../volumes/base-order.js';
 import type { Loads } from '../volumes/loads.js';
 import type { StateVolume } from '../volumes/state-volume.js';
 import type { Step } from '../working.js';
+import type { GradePlan, LevellingPlan, RodPlan } from './plan-of-levels.js';
+import type { DigRing, EarthworkPlan, NearbyPlan, SuppliesPlan } from './plan-of-site.js';
 import type { EdgeKind, JobInput } from './schema.js';
+
+export type {
+  GradeLevelPlan,
+  GradePlan,
+  GradeStretchPlan,
+  LevellingPlan,
+  RodPlan,
+} from './plan-of-levels.js';
+export type {
+  DeepestPlan,
+  DigRing,
+  EarthworkPlan,
+  NearbyPlan,
+  SuppliesPlan,
+  TreePlan,
+  UtilityPlan,
+} from './plan-of-site.js';
 
 /** A step of working, and the part of the job it belongs to. */
 export interface PlanStep extends Step {
@@ -44,6 +62,10 @@ export type WarningCode =
   | 'OLD_SURFACE_WIDER_THAN_DIG'
   | 'STAKE_IN_DIG'
   | 'DIG_CLOSES_UP'
+  | 'UTILITY_IN_DIG'
+  | 'UTILITY_COVER'
+  | 'ROOTS_CUT'
+  | 'UNIT_SHAPE'
   | 'NO_FINISHED_SURFACE'
   | 'SURFACE_GAP'
   | 'LOW_GROUND'
@@ -102,44 +124,18 @@ export interface SpoilPlan {
 
 /** Units to order. */
 export interface PaverPlan {
+  /** Of the field: the paving without its border. */
   readonly area: Area;
   /** Area of one unit with its joint. */
   readonly module: Area;
   /** Units that fill the area, before cuts and breakage. */
   readonly whole: number;
-  /** With cuts and breakage, rounded up. */
+  /** Units cut at the edges; null where no pattern tells. */
+  readonly cut: number | null;
+  /** Units of the border, breakage left out; 0 without one. */
+  readonly border: number;
+  /** With border, cuts and breakage, rounded up. */
   readonly order: number;
-}
-
-/** The deepest place of a dig or a fill. */
-export interface DeepestPlan {
-  readonly depth: Length;
-  readonly x: Length;
-  readonly y: Length;
-}
-
-/** Earth between the existing surface and the subgrade, by spot heights. */
-export interface EarthworkPlan {
-  /** What the finished surface was taken from; `sampled` where it is put in small triangles. */
-  readonly finish: 'plane' | 'spot-heights' | 'sampled' | 'stakes';
-  /** Existing above subgrade, old paving included; `uncovered` counts in at the mean depth. */
-  readonly cut: StateVolume<'bank'>;
-  /** Existing below subgrade: to fill, in place. */
-  readonly fill: StateVolume<'compacted'>;
-  readonly cutArea: Area;
-  readonly fillArea: Area;
-  /** The part of the dig that the spot heights do not reach. */
-  readonly uncovered: Area;
-  readonly deepestCut: DeepestPlan | null;
-  readonly deepestFill: DeepestPlan | null;
-  /** What a dig of one depth all over would have said. */
-  readonly uniform: {
-    readonly depth: Length;
-    readonly volume: Volume;
-    readonly basis: 'measured' | 'uniform';
-  };
-  /** That less the cut here: how far it was off, + where it was too much. */
-  readonly uniformOff: Volume;
 }
 
 /** Depth of dig below the existing surface. */
@@ -152,77 +148,6 @@ export interface DigPlan {
   /** From spot heights (mean), measured at stakes (mean), or the same all over. */
   readonly basis: 'surface' | 'measured' | 'uniform';
   readonly measuredStakes: number;
-}
-
-/** A level that finished grade is laid through. */
-export interface GradeLevelPlan {
-  readonly name: string;
-  readonly x: Length;
-  readonly y: Length;
-  readonly elevation: Length;
-  /** Finished grade there. */
-  readonly finish: Length;
-  /** Level less finished grade: zero where the grade meets it. */
-  readonly miss: Length;
-}
-
-/** One stretch of a line of levels. */
-export interface GradeStretchPlan {
-  readonly from: string;
-  readonly to: string;
-  readonly length: Length;
-  readonly rise: Length;
-  /** Along the line, + rising. */
-  readonly grade: Slope;
-  /** Square to it, + rising to the left. */
-  readonly crossSlope: Slope;
-  /** Steepest, both together; not negative. */
-  readonly fall: Slope;
-}
-
-/** Finished grade of a pavement by levels that cannot move. */
-export interface GradePlan {
-  readonly kind: 'line' | 'plane' | 'warped';
-  readonly levels: readonly GradeLevelPlan[];
-  /** Of a line. */
-  readonly stretches: readonly GradeStretchPlan[];
-  /** Of a warped surface: how far its corners are out of one plane. */
-  readonly twist: Length | null;
-  /** Of a plane: the way water runs, clockwise from +y. */
-  readonly downhillAzimuth: Angle | null;
-  /** Steepest slope of the surface, not negative. */
-  readonly steepest: Slope;
-  /** Flattest slope of the surface, not negative: what the least fall is held against. */
-  readonly flattest: Slope;
-  readonly verdict: 'pass' | 'fail';
-  /** Edges at a building, counted from 0, over which water runs at the building. */
-  readonly shedAtBuilding: readonly number[];
-}
-
-/** What the rod reads on one surface at a stake. */
-export type RodPlan = RodTarget;
-
-/** The level as it stands. */
-export interface LevellingPlan {
-  readonly benchmark: string;
-  readonly elevation: Length;
-  readonly backsight: Length;
-  /** Elevation of the line of sight. */
-  readonly instrumentHeight: Length;
-  /** The benchmark read again at the end of the day; null where it was not. */
-  readonly closing: {
-    readonly reading: Length;
-    readonly tolerance: Length;
-    /** Last reading less backsight. */
-    readonly drift: Length;
-    readonly verdict: 'pass' | 'fail';
-  } | null;
-}
-
-/** A closed line of the dig. */
-export interface DigRing {
-  readonly points: readonly { readonly x: Length; readonly y: Length }[];
-  readonly arcs: readonly { readonly edge: number; readonly bulgeMiddleOrdinate: Length }[];
 }
 
 /** Everything about one pavement. */
@@ -255,6 +180,8 @@ export interface PavementPlan {
   readonly base: BaseOrder;
   readonly bedding: BaseOrder;
   readonly pavers: PaverPlan | null;
+  readonly supplies: SuppliesPlan;
+  readonly nearby: NearbyPlan;
   readonly oldSurface: OldSurfacePlan | null;
   readonly spoil: SpoilPlan;
 }

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { QuantityRule } from '../input.js';
-import { length, slope } from '../units/construct.js';
+import { density, length, mass, slope, volume } from '../units/construct.js';
 import { nameField, quantityField } from './fields.js';
 
 /** What the quantities of a job may be: beyond these they are slips. Internal. */
@@ -17,6 +17,13 @@ export const READING: LengthRule = { sign: 'not-negative', most: metres(20) };
 export const PLACE: LengthRule = { sign: 'any', most: length(100_000, 'km') };
 export const DISTANCE: LengthRule = { sign: 'not-negative', most: metres(100_000) };
 export const RUN: LengthRule = { sign: 'positive', most: metres(100_000) };
+export const PIECE: LengthRule = { sign: 'positive', most: metres(100) };
+export const PACK_VOLUME: QuantityRule<'volume'> = { sign: 'positive', most: volume(100, 'm3') };
+export const PACK_MASS: QuantityRule<'mass'> = { sign: 'positive', most: mass(100, 't') };
+export const JOINT_DENSITY: QuantityRule<'density'> = {
+  sign: 'positive',
+  most: density(5, 't/m3'),
+};
 export const FALL: QuantityRule<'slope'> = { sign: 'not-negative', most: slope(1, 'ratio') };
 export const GRADE: QuantityRule<'slope'> = { sign: 'any', most: slope(1, 'ratio') };
 

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { readCompactedPerLoose } from '../compaction-ratio.js';
+import { LAYING_PATTERNS } from '../materials/pattern.js';
 import { PAVEMENT_USES, SUBGRADES } from '../sources/minimum-thickness.js';
 import { BOX, DENSITY, FRACTION, PAYLOAD } from '../volumes/limits.js';
 import {
@@ -11,6 +12,13 @@ import {
   spotHeightsField,
 } from './fields.js';
 import { gradeSchema, levelBookSchema, levellingSchema } from './schema-levels.js';
+import {
+  borderSchema,
+  excavationSchema,
+  materialsSchema,
+  treeSchema,
+  utilitySchema,
+} from './schema-site.js';
 import { ELEVATION, FALL, LEVEL, metres, place, THICKNESS, WIDTH } from './schema-rules.js';
 
 const layerSchema = z.strictObject({
@@ -47,6 +55,7 @@ const pavementSchema = z.strictObject({
   ).optional(),
   crossFall: quantityField('slope', FALL, 'fall square to the string lines').optional(),
   grade: gradeSchema.optional(),
+  border: borderSchema.optional(),
   finishedLevels: spotHeightsField('spot heights of the finished surface').optional(),
 });
 
@@ -122,9 +131,23 @@ export const jobSchema = z.strictObject({
       length: quantityField('length', THICKNESS, 'length of a unit, without its joint'),
       width: quantityField('length', THICKNESS, 'width of a unit, without its joint'),
       joint: quantityField('length', { sign: 'not-negative', most: metres(0.1) }, 'joint width'),
-      breakage: numberField(FRACTION, 'cuts and breakage on top, as a fraction').optional(),
+      breakage: numberField(
+        FRACTION,
+        'on top, as a fraction: cuts and breakage; with a pattern breakage alone',
+      ).optional(),
+      pattern: z.enum(LAYING_PATTERNS).optional(),
+      axis: quantityField(
+        'angle',
+        { sign: 'any' },
+        'of the long side of the units, counter-clockwise from the x axis; default along it',
+      ).optional(),
+      reuse: numberField(FRACTION, 'share of the off-cuts that find a place').optional(),
     })
     .optional(),
+  materials: materialsSchema.optional(),
+  utilities: z.array(utilitySchema).max(20).optional(),
+  trees: z.array(treeSchema).max(200).optional(),
+  excavation: excavationSchema.optional(),
   soil: z.strictObject({
     bankDensity: quantityField('density', DENSITY, 'as it lies, water included'),
     loosePerBank: numberField({ sign: 'positive', least: 0.9, most: 3 }, 'loose over bank volume'),

@@ -5,6 +5,7 @@ import { digOf } from './in-dig.js';
 import { gradeWarnings, levelWarnings, rodWarnings } from './level-warnings.js';
 import type { EarthworkPlan, JobPlan, PavementPlan, PlanWarning, StringLinePlan } from './plan.js';
 import type { Job } from './schema.js';
+import { nearbyWarnings, shapeWarnings } from './site-warnings.js';
 import { warning } from './warning.js';
 
 /** What a crew should look at before it digs. Internal. */
@@ -21,8 +22,10 @@ export function findWarnings(
     ...levelWarnings(plan),
     ...pavements.flatMap((pavement, index) => [
       ...thicknessWarnings(job, pavement, index),
+      ...shapesOf(job, pavement, index),
       ...digWarnings(job, pavement),
       ...gradeWarnings(job, pavement),
+      ...nearbyWarnings(pavement),
     ]),
     ...lines.flatMap((line) => [
       ...lineWarnings(line),
@@ -31,6 +34,11 @@ export function findWarnings(
     ]),
     ...stakesInDig(job, pavements),
   ];
+}
+
+function shapesOf(job: Job, { name }: PavementPlan, index: number): PlanWarning[] {
+  const pavement = job.pavements[index];
+  return pavement === undefined ? [] : shapeWarnings(job, pavement, name);
 }
 
 function thicknessWarnings(job: Job, pavement: PavementPlan, index: number): PlanWarning[] {

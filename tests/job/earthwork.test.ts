@@ -240,7 +240,7 @@ test.each([
   [
     'points elsewhere',
     spots([900, 0, 1], [901, 0, 1], [900, 9, 1]),
-    'existingLevels',
+    'pavements[0].outline',
     'SURFACES_APART',
   ],
   [

@@ -408,6 +408,7 @@ describe('variants of the site', () => {
         'OLD_SURFACE_DEEPER_THAN_DIG',
         'OLD_SURFACE_WIDER_THAN_DIG',
         'STAKE_OUT_OF_LINE',
+        'UNIT_SHAPE',
         'FALL_TOO_SMALL',
         'FILL_NEEDED',
         'LINE_NOT_CHECKED',

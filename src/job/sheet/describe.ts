@@ -66,6 +66,14 @@ export function describeWarning(
       return `${subject}: the spot heights do not reach ${say('area')} of the dig, which is counted at the mean depth of the rest. Shoot levels out to the dig line.`;
     case 'LOW_GROUND':
       return `${subject}: over ${say('area')} the ground lies below the subgrade, by up to ${say('depth')} at x ${say('x')}, y ${say('y')}: fill in compacted lifts.`;
+    case 'UTILITY_IN_DIG':
+      return `${subject}: the zone of line ${say('line')} reaches into the dig over ${say('area')}. Dig there by hand, as the law and its owner say.`;
+    case 'UTILITY_COVER':
+      return `${subject}: line ${say('line')}, found in a test hole: ${say('cover')} of ground left over it once the dig is open. Stop and ask its owner.`;
+    case 'ROOTS_CUT':
+      return `${subject}: the dig reaches to ${say('reach')} from tree ${say('tree')} and cuts ${say('share')} of its root zone. Ask the authority and an arborist first.`;
+    case 'UNIT_SHAPE':
+      return `${subject}: ${say('text')}`;
     case 'GRADE_MISSES_LEVEL':
       return `${subject}: finished grade misses ${say('level')}, which lies ${say('off')} ${say('side')} it.`;
     case 'FALLS_TO_BUILDING':
@@ -83,8 +91,8 @@ export function describeWarning(
   }
 }
 
-/** Places are said as long lengths, the rest as depths. */
-const PLACES = new Set(['x', 'y']);
+/** Places and reaches are said as long lengths, the rest as depths. */
+const PLACES = new Set(['x', 'y', 'reach']);
 
 function speaker(warning: PlanWarning, system: SheetSystem): (name: string) => string {
   const units = unitsOfSheet(system);

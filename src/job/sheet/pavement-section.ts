@@ -1,5 +1,6 @@
 import type { PavementPlan } from '../plan.js';
 import { entry, heading, table, wrap } from './layout.js';
+import { nearbySection } from './nearby-section.js';
 import { slopeText, type SheetUnits } from './units-of-sheet.js';
 
 const USE_WORDS: Readonly<Record<PavementPlan['use'], string>> = {
@@ -25,6 +26,7 @@ export function pavementSection(plan: PavementPlan, units: SheetUnits, width: nu
     ...digLines(plan, units, width),
     ...earthLines(plan, units, width),
     ...outlineLines(plan, units, width),
+    ...nearbySection(plan, units, width),
     ...liftLines(plan, units, width),
     ...orderLines(plan, units, width),
   ];
@@ -189,6 +191,8 @@ function orderLines(plan: PavementPlan, units: SheetUnits, width: number) {
   ];
   if (pavers !== null) {
     lines.push(...entry('pavers to fill / to order', `${pavers.whole} / ${pavers.order}`, width));
+    if (pavers.cut !== null) lines.push(...entry('of these cut', `${pavers.cut}`, width));
+    if (pavers.border > 0) lines.push(...entry('for the border', `${pavers.border}`, width));
   }
   if (oldSurface !== null) {
     lines.push(

@@ -43,7 +43,7 @@ export function renderJobSheet(plan: JobPlan, options: JobSheetOptions): string 
     ...plan.stringLines.flatMap((line) =>
       stringSection(line, pavements.get(line.pavement), system, width),
     ),
-    ...totalsSection(plan.totals, units, width),
+    ...totalsSection(plan, units, width),
     ...closing(plan, width),
   ];
   return `${lines.join('\n')}\n`;

@@ -7,6 +7,7 @@ export type SheetSystem = 'us' | 'metric';
 
 /** How a sheet writes its measures. Internal. */
 export interface SheetUnits {
+  readonly isUs: boolean;
   readonly title: string;
   /** Name of the unit that depths are in. */
   readonly depthUnit: string;
@@ -30,6 +31,7 @@ export interface SheetUnits {
 }
 
 const US: SheetUnits = {
+  isUs: true,
   title: 'Feet and inches',
   depthUnit: 'in',
   depth: (depth) => formatLength(depth, { as: 'in' }).replace(/ in$/, ''),
@@ -45,6 +47,7 @@ const US: SheetUnits = {
 };
 
 const METRIC: SheetUnits = {
+  isUs: false,
   title: 'Metres and millimetres',
   depthUnit: 'mm',
   depth: (depth) => formatLength(depth, { as: 'mm' }).replace(/ mm$/, ''),
@@ -61,6 +64,9 @@ const METRIC: SheetUnits = {
 
 /** The units of a system. Internal. */
 export const unitsOfSheet = (system: SheetSystem): SheetUnits => (system === 'us' ? US : METRIC);
+
+/** A share as printed on every sheet. Internal. */
+export const percentText = (share: number): string => `${(share * 100).toFixed(1)} %`;
 
 /** A slope as printed on every sheet. Internal. */
 export const slopeText = (slope: Slope): string =>

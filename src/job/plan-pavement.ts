@@ -71,6 +71,7 @@ export function planPavement(
     subgrade: pavement.subgrade,
     frost,
     buildUp: stack,
+    layerKinds: pavement.layers.map(({ kind }) => kind),
     stringHeight: job.stringHeight,
     minimum,
     dig,

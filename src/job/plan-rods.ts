@@ -1,31 +1,16 @@
-import type { BuildUp } from '../build-up/build-up.js';
 import { targetsFrom, targetSteps } from '../levelling/rod-targets.js';
 import type { Surface } from '../levelling/surfaces.js';
 import type { Length } from '../units/quantity.js';
 import type { Step } from '../working.js';
-import type { LevellingPlan, LiftPlan, RodPlan, StakePlan } from './plan.js';
+import type { LevellingPlan, RodPlan, StakePlan } from './plan.js';
 import type { Job } from './schema.js';
+import { surfacesBelow, type Surfaced } from './surfaces.js';
 
 /** The surfaces that a rod is set on at a stake, from the string down. Internal. */
-export function rodSurfaces(
-  stack: BuildUp,
-  lifts: readonly LiftPlan[],
-  stringHeight: Length,
-): Surface[] {
-  const layers = stack.layers.map(({ name, top }, index) => ({
-    surface: index === 0 ? 'finished grade' : `${name} top`,
-    depth: top,
-  }));
-  const tops = lifts
-    .filter(({ belowFinish }) => layers.every(({ depth }) => !depth.equals(belowFinish)))
-    .map(({ lift, belowFinish }) => ({ surface: `lift ${lift} top`, depth: belowFinish }));
-  const below = [...layers, ...tops].sort((a, b) => a.depth.compare(b.depth));
-  return [
-    { surface: 'string', depth: stringHeight.negated() },
-    ...below,
-    { surface: 'subgrade', depth: stack.total },
-  ];
-}
+export const rodSurfaces = (pavement: Surfaced, stringHeight: Length): Surface[] => [
+  { surface: 'string', depth: stringHeight.negated() },
+  ...surfacesBelow(pavement).map(({ surface, depth }) => ({ surface, depth })),
+];
 
 /** What the rod reads on each surface at a stake; null where its level is not known. Internal. */
 export function rodsAt(

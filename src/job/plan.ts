@@ -150,6 +150,9 @@ export interface DigPlan {
   readonly measuredStakes: number;
 }
 
+/** What a layer is. */
+export type LayerKind = 'paver' | 'bedding' | 'base' | 'sub-base';
+
 /** Everything about one pavement. */
 export interface PavementPlan {
   readonly id: string;
@@ -158,6 +161,8 @@ export interface PavementPlan {
   readonly subgrade: Subgrade;
   readonly frost: boolean;
   readonly buildUp: BuildUp;
+  /** The kind of each layer of the build-up, from the top down. */
+  readonly layerKinds: readonly LayerKind[];
   readonly stringHeight: Length;
   readonly minimum: MinimumBuildUp;
   readonly dig: DigPlan;

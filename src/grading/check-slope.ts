@@ -130,16 +130,23 @@ function judge(limit: Limit, fall: Slope, uncertainty: Slope): SlopeLimitCheck {
   return { ...limit, margin, verdict: verdictOf(margin, uncertainty) };
 }
 
-const percent = (value: Slope): string => formatQuantity(value, { as: 'percent' });
-
 function sentence({ limit, value, verdict }: SlopeLimitCheck, fall: Slope): string {
-  const size = percent(fall.abs());
+  const [size, most] = inPercent(fall.abs(), value);
   const way = limit === 'least' && fall.isNegative() ? 'Rises' : 'Falls';
   const subject = limit === 'least' ? `${way} ${size}` : `Slope ${size}`;
-  const rule = `the ${limit === 'least' ? 'least fall' : 'steepest slope'} of ${percent(value)}`;
+  const rule = `the ${limit === 'least' ? 'least fall' : 'steepest slope'} of ${most}`;
   if (verdict === 'unclear') return `${subject}: too close to ${rule} to tell. Measure again.`;
   return `${subject}: ${verdict === 'pass' ? 'keeps' : 'does not keep'} ${rule}.`;
 }
+
+/** Two slopes in per cent, with as many places as it takes to tell them apart. */
+function inPercent(a: Slope, b: Slope, places = 2): readonly [string, string] {
+  const [first, second] = [a, b].map((one) => formatQuantity(one, { as: 'percent', places }));
+  const isToldApart = first !== second || a.equals(b) || places === MOST_PLACES;
+  return isToldApart ? [first ?? '', second ?? ''] : inPercent(a, b, places + 1);
+}
+
+const MOST_PLACES = 12;
 
 const cautionOf = (purpose: unknown): CautionId[] =>
   typeof purpose === 'string' && purpose.startsWith('accessible') ? ['access'] : ['drainage'];

@@ -7,7 +7,6 @@ import {
   planJob,
   renderCheckSheet,
   type JobCheck,
-  type JobReadings,
 } from 'settline/job';
 import { pathText } from 'settline';
 import { faultsOf } from '../faults.js';

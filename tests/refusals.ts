@@ -14,13 +14,16 @@ export function testRefusals(
   test('takes the valid options that the refusals start from', () => {
     expect(() => run(valid as never)).not.toThrow();
   });
-  test.each(refusals)('refuses %s = %j: %s', (field, value, code, path = field) => {
+  test.each(refusals)('refuses %s = %j: %s', (field, value, code, path = pathOf(field)) => {
     const faults = faultsOf(() => run(withField(valid, field, value) as never));
     expect(faults.map((fault) => `${fault.code} ${pathText(fault.path)}`)).toContain(
       `${code} ${path}`,
     );
   });
 }
+
+/** `stakes.1.id` as it is printed: `stakes[1].id`. */
+const pathOf = (field: string): string => field.replace(/\.(\d+)/g, '[$1]');
 
 /** A copy with one field changed; a dotted name goes down into objects and lists. */
 function withField(

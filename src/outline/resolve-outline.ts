@@ -1,18 +1,18 @@
 import {
-  addRatios,
   compareRatios,
   divideRatios,
   multiplyRatios,
-  ratioToNumber,
+  roughNumber,
   signOfRatio,
   ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
 import { cross, dot, isZero, minus, plus, scaled, squared, type Vector } from '../units/vector.js';
-import { chordsOf, isOutwardRight, vectorOf } from './chords.js';
+import { chordsOf, isOutwardRight } from './chords.js';
 import { moved } from './corner.js';
 import { doubleArea } from './double-area.js';
+import { meeting } from './meeting.js';
 import { moveEdges, type Move, type MovedEdge } from './moved-ring.js';
 import type { Ring } from './ring.js';
 import { uniteRings, type UnitedCorner } from './unite-rings.js';
@@ -83,10 +83,12 @@ function sweptCorner(edge: MovedEdge, before: MovedEdge, move: Move): readonly V
 }
 
 const floats = (ring: readonly Vector[]): Float64Array =>
-  Float64Array.from(ring.flatMap(({ x, y }) => [ratioToNumber(x), ratioToNumber(y)]));
+  Float64Array.from(ring.flatMap(({ x, y }) => [roughNumber(x), roughNumber(y)]));
 
 /** Further than this from where the package found it, a crossing is one of edges almost in line. */
 const NEAR = 1e-5;
+
+const vectorOf = (x: number, y: number): Vector => ({ x: readNumber(x), y: readNumber(y) });
 
 /** The exact place of a corner that the package has found. */
 function placed(corner: UnitedCorner, given: readonly Vector[]): Vector {
@@ -96,29 +98,22 @@ function placed(corner: UnitedCorner, given: readonly Vector[]): Vector {
   if (a === undefined || b === undefined || c === undefined || d === undefined) {
     return vectorOf(...corner.at);
   }
-  const meeting = meet(a, minus(b, a), c, minus(d, c));
+  const place = meeting({ point: a, along: minus(b, a) }, { point: c, along: minus(d, c) }, a);
   const [x, y] = corner.at;
   if (
-    meeting !== undefined &&
-    Math.abs(ratioToNumber(meeting.x) - x) < NEAR &&
-    Math.abs(ratioToNumber(meeting.y) - y) < NEAR
+    place !== undefined &&
+    Math.abs(roughNumber(place.x) - x) < NEAR &&
+    Math.abs(roughNumber(place.y) - y) < NEAR
   ) {
-    return meeting;
+    return place;
   }
   return onLine(a, minus(b, a), vectorOf(x, y));
-}
-
-/** Where the lines from a along u and from c along v meet. */
-function meet(a: Vector, u: Vector, c: Vector, v: Vector): Vector | undefined {
-  const turn = cross(u, v);
-  if (signOfRatio(turn) === 0) return undefined;
-  return plus(a, scaled(u, divideRatios(cross(minus(c, a), v), turn)));
 }
 
 /** The place on the line from a along u next to a point: any place on it leaves the area as it is. */
 function onLine(a: Vector, u: Vector, near: Vector): Vector {
   const share = divideRatios(dot(minus(near, a), u), squared(u));
-  return plus(a, scaled(u, readNumber(ratioToNumber(share))));
+  return plus(a, scaled(u, readNumber(roughNumber(share))));
 }
 
 /** Leaves out points that repeat the one before or lie on the way from it to the next. */
@@ -137,9 +132,4 @@ const SLIVER: Ratio = readNumber('1e-8');
 function isLarge(ring: readonly Vector[]): boolean {
   const twice = doubleArea(ring);
   return compareRatios(multiplyRatios(twice, twice), multiplyRatios(SLIVER, SLIVER)) > 0;
-}
-
-/** Twice the area of rings together, holes clockwise. Internal. */
-export function doubleAreaOf(rings: readonly (readonly Vector[])[]): Ratio {
-  return rings.reduce<Ratio>((sum, ring) => addRatios(sum, doubleArea(ring)), ZERO_RATIO);
 }

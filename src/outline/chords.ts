@@ -36,7 +36,8 @@ export function chordsOf(ring: Ring, isHole: boolean, step = STEP): Chords {
   const edgeOf: number[] = [];
   forEachEdge(points, (a, b, edge) => {
     const bulge = bulges[edge];
-    const between = bulge === undefined ? [] : pointsOfArc(a, b, toRight(bulge, isRight), step);
+    const height = bulge === undefined ? 0 : toRight(bulge, isRight);
+    const between = bulge === undefined ? [] : pointsOfArc(a, b, { height, step });
     for (const point of [a, ...between]) {
       all.push(point);
       edgeOf.push(edge);
@@ -45,11 +46,19 @@ export function chordsOf(ring: Ring, isHole: boolean, step = STEP): Chords {
   return { points: all, edgeOf };
 }
 
-const toRight = (bulge: Ratio, isRight: boolean): number =>
+/** A middle ordinate as a float, + to the right of travel. Internal. */
+export const toRight = (bulge: Ratio, isRight: boolean): number =>
   isRight ? roughNumber(bulge) : -roughNumber(bulge);
 
-/** Points inside an arc, evenly spaced; `height` is its middle ordinate, + to the right of a-b. */
-function pointsOfArc(a: Vector, b: Vector, height: number, step: number): Vector[] {
+/**
+ * Points inside an arc, evenly spaced in steps of so many radians at most; `height` is its middle
+ * ordinate, + to the right of a-b. Internal.
+ */
+export function pointsOfArc(
+  a: Vector,
+  b: Vector,
+  { height, step }: { readonly height: number; readonly step: number },
+): Vector[] {
   const [x, y] = [roughNumber(a.x), roughNumber(a.y)];
   const along = minus(b, a);
   const [dx, dy] = [roughNumber(along.x), roughNumber(along.y)];

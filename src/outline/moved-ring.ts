@@ -200,9 +200,9 @@ export function ringOfMoved(edges: readonly MovedEdge[]): Ring {
 
 /**
  * Middle ordinate of a moved arc between the corners it was led to: `M = R - sqrt(R^2 - C^2 / 4)`, or
- * with a plus where it is more than half a circle.
+ * with a plus where it is more than half a circle. Internal.
  */
-function bulgeBetween(arc: MovedArc, start: Vector, end: Vector): Ratio {
+export function bulgeBetween(arc: MovedArc, start: Vector, end: Vector): Ratio {
   const along = minus(end, start);
   const quarter = divideRatios(squared(along), wholeRatio(4));
   const rest = subtractRatios(multiplyRatios(arc.radius, arc.radius), quarter);

@@ -142,7 +142,7 @@ export function widenRead(
   const made = moves.map(moveEdges);
   const simple = simplyMoved(made);
   if (simple === undefined) refuseInward(made, path);
-  const [outer = outline, ...holes] = simple ?? resolved(moves, path);
+  const [outer = outline, ...holes] = simple ?? resolved(moves, made, path);
   const widened: Outline = { ...outer, origin: outline.origin, holes };
   const area = areaOf(widened);
   const fields = {
@@ -188,8 +188,12 @@ function refuseInward(made: readonly MovedEdges[], path: FieldPath): void {
 }
 
 /** Outer ring and holes of the united figure. */
-function resolved(moves: readonly Move[], path: FieldPath): readonly Ring[] {
-  const rings = resolveOutline(moves)?.map((points): Ring => ({ points }));
+function resolved(
+  moves: readonly Move[],
+  made: readonly MovedEdges[],
+  path: FieldPath,
+): readonly Ring[] {
+  const rings = resolveOutline(moves, made)?.map((points): Ring => ({ points }));
   const outer = rings?.filter(({ points }) => signOfRatio(doubleArea(points)) > 0) ?? [];
   const holes = rings?.filter(({ points }) => signOfRatio(doubleArea(points)) < 0) ?? [];
   // what is widened hangs together: one ring goes round it

@@ -4,9 +4,10 @@ import { signOfRatio } from '../units/ratio.js';
 import { cross, isZero, minus, type Vector } from '../units/vector.js';
 import { chordsOf, isOutwardRight } from './chords.js';
 import { contains } from './contains.js';
-import { crossingEdges, type CrossingEdges } from './crossing-edges.js';
+import { crossingEdges } from './crossing-edges.js';
 import { doubleArea } from './double-area.js';
 import { forEachEdge, ringsOf, type Outline, type Ring } from './ring.js';
+import type { Crossing } from './sweep-for-crossing.js';
 
 /** The exact ledger is for drawn outlines; scanned ones go through the bulk functions. */
 const MOST_POINTS = 1000;
@@ -82,7 +83,7 @@ function areInLine(points: readonly Vector[]): boolean {
 
 function failCrossing(
   reader: Reader,
-  { first, second, ring, otherRing }: CrossingEdges,
+  { first, second, ring, otherRing }: Crossing,
   chords: readonly { readonly edgeOf: readonly number[] }[],
   pathOf: (ring: number) => FieldPath,
 ): void {

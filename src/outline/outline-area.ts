@@ -177,11 +177,7 @@ function areaSteps(outline: Outline): readonly Step[] {
         given('n', 'points', outline.points.length),
         ...(arcs.length === 0 ? [] : [given('k', 'arcs', arcs.length)]),
         ...outline.holes.map((hole, index) =>
-          given(
-            `A${index}`,
-            `hole ${index}, taken off`,
-            areaOfDouble(enclosed(hole, true)),
-          ),
+          given(`A${index}`, `hole ${index}, taken off`, areaOfDouble(enclosed(hole, true))),
         ),
       ],
       result: given('A', 'area', area),

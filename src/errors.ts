@@ -129,6 +129,9 @@ export const ERROR_CODES = {
   DUPLICATE_SIEVE: 'the same sieve twice',
 
   // surfaces and volumes
+  TOO_FEW_SECTIONS: 'fewer sections than a volume between them needs',
+  SECTION_COUNT: 'a list of spacings that does not match the sections',
+  GRID_UNEVEN: 'rows of a grid that differ in length',
   TWO_HEIGHTS: 'two points at one place with different heights',
   CORNERS_NOT_CONVEX: 'four corners that do not stand in order round a convex figure',
   SURFACES_APART: 'surfaces, or a surface and an outline, that share no area',

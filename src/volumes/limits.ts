@@ -42,3 +42,30 @@ export const GRADE: QuantityRule<'slope'> = Object.freeze({
   sign: 'any',
   most: slope(10, 'ratio'),
 });
+
+/** Between two sections: more than zero, up to 100 km. */
+export const SPACING: QuantityRule<'length'> = Object.freeze({
+  sign: 'positive',
+  most: length(100, 'km'),
+});
+
+/** Along a strip, from any start. */
+export const STATION: QuantityRule<'length'> = Object.freeze({
+  sign: 'any',
+  most: length(100, 'km'),
+});
+
+/** Across a strip: up to 1 km. */
+export const WIDTH: QuantityRule<'length'> = Object.freeze({
+  sign: 'not-negative',
+  most: length(1, 'km'),
+});
+
+/** A dig: more than zero, up to 20 m. */
+export const DEPTH: QuantityRule<'length'> = Object.freeze({
+  sign: 'positive',
+  most: length(20, 'm'),
+});
+
+/** Batter of a side, horizontal over vertical: upright to ten to one. */
+export const BATTER = Object.freeze({ sign: 'not-negative', most: 10 } as const);

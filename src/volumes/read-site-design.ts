@@ -57,7 +57,8 @@ export function readSiteDesign(reader: Reader, value: unknown): ReadDesign {
   return { kind: 'corners', spots };
 }
 
-function readPlane(reader: Reader, fields: Readonly<Record<string, unknown>>): ReadPlane {
+/** Reads a design plane. Internal. */
+export function readPlane(reader: Reader, fields: Readonly<Record<string, unknown>>): ReadPlane {
   const grade = (name: 'gradeX' | 'gradeY') =>
     reader.quantity('slope', fields[name], ['design', name], GRADE);
   const [gradeX, gradeY] = [grade('gradeX'), grade('gradeY')];

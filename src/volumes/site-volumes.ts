@@ -1,15 +1,14 @@
 // The outline is read, with its arcs, by the outline folder: one description for all calculations.
 import { isSettlineError, SettlineError, type FieldPath, type Issue } from '../errors.js';
 import { makeReader } from '../input.js';
-import { chordsOf } from '../outline/chords.js';
 import { readOutline, type Outline, type OutlineInput } from '../outline/read-outline.js';
-import { ringsOf } from '../outline/ring.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { fromNumber } from '../units/construct.js';
-import { fromSI, type Area, type Length, type Volume } from '../units/quantity.js';
+import type { Area, Length, Volume } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { readSiteDesign, type ReadDesign, type SiteDesignInput } from './read-site-design.js';
-import { readSpots, type Spot, type Spots, type SpotsInput } from './read-spots.js';
+import { readSpots, type Spots, type SpotsInput } from './read-spots.js';
+import { floatsOf, makeFrame, ringsIn, type SiteFrame } from './site-frame.js';
 import { inState, type StateVolume } from './state-volume.js';
 import { compare, type Compared, type LocalPlane } from './surface/compare.js';
 import { readRings } from './surface/outline-mesh.js';
@@ -100,39 +99,18 @@ export function siteVolumes(options: {
   return describe(compared, frame);
 }
 
-/** What floats are measured from, and in which unit: that of the points, so that feet stay whole. */
-interface Frame {
-  readonly origin: Spot;
-  readonly unit: 'm' | 'ft';
-  readonly area: 'm2' | 'ft2';
-  readonly volume: 'm3' | 'ft3';
-}
-
 const NOWHERE = Object.freeze({ x: 0, y: 0 });
 
 const ZERO_LENGTH: Length = fromNumber(0, 'm');
 
-function frameOf(existing: Spots, outline: Outline | undefined): Frame {
+function frameOf(existing: Spots, outline: Outline | undefined): SiteFrame {
   const [first] = existing.spots;
   const z = first?.z ?? ZERO_LENGTH;
   const { x, y } = outline?.origin ?? first ?? { x: ZERO_LENGTH, y: ZERO_LENGTH };
-  const origin = { x, y, z };
-  return ['ft', 'in', 'yd'].includes(existing.unit ?? '')
-    ? { origin, unit: 'ft', area: 'ft2', volume: 'ft3' }
-    : { origin, unit: 'm', area: 'm2', volume: 'm3' };
+  return makeFrame({ x, y, z }, existing.unit);
 }
 
-function floatsOf(spots: readonly Spot[], { origin, unit }: Frame): Float64Array {
-  const floats = new Float64Array(3 * spots.length);
-  spots.forEach(({ x, y, z }, k) => {
-    floats[3 * k] = x.minus(origin.x).toNumber(unit);
-    floats[3 * k + 1] = y.minus(origin.y).toNumber(unit);
-    floats[3 * k + 2] = z.minus(origin.z).toNumber(unit);
-  });
-  return floats;
-}
-
-function localDesign(design: ReadDesign, frame: Frame): Surface | LocalPlane {
+function localDesign(design: ReadDesign, frame: SiteFrame): Surface | LocalPlane {
   if (design.kind === 'spots') {
     return readSurface(floatsOf(design.spots.spots, frame), 'design', NOWHERE);
   }
@@ -146,17 +124,6 @@ function localDesign(design: ReadDesign, frame: Frame): Surface | LocalPlane {
     gradeX: gradeX.toNumber('ratio'),
     gradeY: gradeY.toNumber('ratio'),
   };
-}
-
-function ringsIn(outline: Outline, { unit }: Frame): readonly Float64Array[] {
-  return ringsOf(outline).map((ring, index) =>
-    Float64Array.from(
-      chordsOf(ring, index > 0).points.flatMap(({ x, y }) => [
-        fromSI('length', x).toNumber(unit),
-        fromSI('length', y).toNumber(unit),
-      ]),
-    ),
-  );
 }
 
 const pathOf = (design: ReadDesign): FieldPath =>
@@ -176,31 +143,24 @@ function located<T>(paths: Readonly<Record<string, FieldPath>>, run: () => T): T
   }
 }
 
-/** Digits that a float sum is good for. */
-const DIGITS = 12;
-
-function describe(compared: Compared, { origin, unit, area, volume }: Frame): SiteVolumes {
-  const rounded = (value: number): number => Number(value.toPrecision(DIGITS));
-  const lengthOf = (value: number): Length => fromNumber(rounded(value), unit);
-  const areaOf = (value: number): Area => fromNumber(rounded(value), area);
-  const volumeOf = (value: number): Volume => fromNumber(rounded(value), volume);
-  const [cutVolume, fillVolume] = [volumeOf(compared.cut), volumeOf(compared.fill)];
+function describe(compared: Compared, frame: SiteFrame): SiteVolumes {
+  const [cutVolume, fillVolume] = [frame.toVolume(compared.cut), frame.toVolume(compared.fill)];
   const net = cutVolume.minus(fillVolume);
   const placed = (depth: Depth | null): SiteDepth | null =>
     depth && {
-      depth: lengthOf(depth.depth),
-      x: origin.x.plus(lengthOf(depth.x)),
-      y: origin.y.plus(lengthOf(depth.y)),
+      depth: frame.toLength(depth.depth),
+      x: frame.origin.x.plus(frame.toLength(depth.x)),
+      y: frame.origin.y.plus(frame.toLength(depth.y)),
     };
-  const whole = areaOf(compared.area);
+  const whole = frame.toArea(compared.area);
   const found = {
     cut: inState(cutVolume, 'bank'),
     fill: inState(fillVolume, 'compacted'),
     net,
-    cutArea: areaOf(compared.cutArea),
-    fillArea: areaOf(compared.fillArea),
+    cutArea: frame.toArea(compared.cutArea),
+    fillArea: frame.toArea(compared.fillArea),
     area: whole,
-    uncoveredArea: areaOf(compared.uncoveredArea),
+    uncoveredArea: frame.toArea(compared.uncoveredArea),
     isCovered: compared.uncoveredArea === 0,
     meanDepth: net.dividedBy(whole),
     deepestCut: placed(compared.deepestCut),

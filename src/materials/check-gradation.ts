@@ -10,6 +10,7 @@ import {
   divideRatios,
   ratioToDecimal,
   wholeRatio,
+  ZERO_RATIO,
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
 import { type Verdict, worstVerdict } from '../verdict.js';
@@ -63,7 +64,8 @@ export interface GradationCheck extends Worked {
  * @param options.passing - from the laboratory: `sieve` [length] and `percent` passing by mass, 0 to 100
  * @param options.limits - `bedding-sand` or `joint-sand` as published, or the job's own: `sieve` [length],
  *   `least` and `most` percent, 0 to 100
- * @param options.uncertainty - of a percentage, either way, in percent; default 0
+ * @param options.uncertainty - of a percentage, either way, in percent; default 0. It does not count for
+ *   0 and 100: that all or nothing passed is seen, not weighed
  * @returns verdict, each sieve, and what it means
  * @throws `PASSING_RISES`, `DUPLICATE_SIEVE`, `OUT_OF_RANGE`, `NEGATIVE`, `UNKNOWN_CHOICE`,
  *   `EMPTY_LIST` and the reading codes
@@ -227,7 +229,12 @@ function findingOn(row: LimitRow, passing: readonly Passing[], doubt: Decimal): 
     return { ...row, percent: null, verdict: 'not-measured', finding: null };
   }
   const limits = { least: decimalRatio(row.least), most: decimalRatio(row.most) };
-  const verdict = verdictWithin(decimalRatio(found.percent), limits, decimalRatio(doubt));
+  const isSeen = found.percent.isZero() || found.percent.eq(100);
+  const verdict = verdictWithin(
+    decimalRatio(found.percent),
+    limits,
+    isSeen ? ZERO_RATIO : decimalRatio(doubt),
+  );
   const isFine = found.percent.times(2).gt(row.least.plus(row.most));
   const finding = verdict === 'pass' ? null : isFine ? 'too-fine' : 'too-coarse';
   return { ...row, percent: found.percent, verdict, finding };

@@ -39,9 +39,8 @@ export function readDrawnDigAtTree(
   return {
     cut: (radius) => {
       const seen = dig.rings().map((ring) => ring.map((point) => minus(point, trunk)));
-      const distance = distanceToDig(seen);
-      const share = distance.compare(radius) < 0 ? shareInDig(seen, radius.toNumber('m')) : 0;
-      return { distance, share: new Decimal40(share) };
+      const share = shareInDig(seen, radius.toNumber('m'));
+      return { distance: distanceToDig(seen), share: new Decimal40(share) };
     },
     formula: 'A = part of the circle of R about the trunk that lies in the dig',
     given: [],
@@ -51,7 +50,7 @@ export function readDrawnDigAtTree(
 /** The rings of a dig as seen from the trunk, the outer one first. */
 type SeenRings = readonly (readonly Vector[])[];
 
-/** Share of the circle that lies in the dig, rounded to 1e-12, where the floats end. */
+/** Share of the circle that lies in the dig, rounded to 1e-12, where the floats end: beyond the zone zero. */
 function shareInDig(seen: SeenRings, radius: number): number {
   const [outer = 0, ...holes] = seen.map((ring) => circleInRing(floatsOf(ring), radius));
   const area = holes.reduce((rest, hole) => rest - hole, outer);

@@ -72,3 +72,8 @@ export {
 } from './layer-report.js';
 export type { AnyLayerCheck } from './report-words.js';
 export type { ReportSystem } from './print-amount.js';
+export {
+  scanStraightedge,
+  type BulkProfile,
+  type ScannedStraightedge,
+} from './scan-straightedge.js';

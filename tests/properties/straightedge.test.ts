@@ -39,19 +39,35 @@ const isMore = ([a, b]: Fraction, [c, d]: Fraction): boolean => a * d > c * b;
 
 /** Every pair of readings that an edge reaches, none between standing above it, and each between. */
 function bruteForce(readings: readonly Reading[], reach: number): Fraction {
+  const [s, z] = [readings.map((one) => one.s), readings.map((one) => one.z)];
   let most: Fraction = [0, 1];
-  readings.forEach((a, i) => {
-    readings.slice(i + 1).forEach((b, k) => {
-      const run = b.s - a.s;
-      if (run > reach) return;
-      const gaps = readings
-        .slice(i + 1, i + 1 + k)
-        .map(({ s, z }) => (b.z - a.z) * (s - a.s) - (z - a.z) * run);
-      if (gaps.some((gap) => gap < 0)) return;
-      for (const gap of gaps) if (isMore([gap, run], most)) most = [gap, run];
-    });
-  });
+  for (let i = 0; i < s.length; i += 1) {
+    for (let j = i + 1; j < s.length && at(s, j) - at(s, i) <= reach; j += 1) {
+      const run = at(s, j) - at(s, i);
+      const deepest = deepestBetween(s, z, i, j);
+      if (deepest !== undefined && isMore([deepest, run], most)) most = [deepest, run];
+    }
+  }
   return most;
+}
+
+const at = (values: readonly number[], index: number): number => values[index] ?? Number.NaN;
+
+/** The greatest gap below a chord, times its run; undefined where something stands above it. */
+function deepestBetween(
+  s: readonly number[],
+  z: readonly number[],
+  i: number,
+  j: number,
+): number | undefined {
+  const [rise, run] = [at(z, j) - at(z, i), at(s, j) - at(s, i)];
+  let deepest = 0;
+  for (let k = i + 1; k < j; k += 1) {
+    const gap = rise * (at(s, k) - at(s, i)) - (at(z, k) - at(z, i)) * run;
+    if (gap < 0) return undefined;
+    if (gap > deepest) deepest = gap;
+  }
+  return deepest;
 }
 
 describe('straightedge', () => {
@@ -115,44 +131,82 @@ describe('straightedge', () => {
 });
 
 describe('scanStraightedge', () => {
-  /** Whole numbers as metres: the same readings for both, exactly. */
-  const both = (readings: readonly Reading[], reach: number) => {
-    const scanned = scanStraightedge(Float64Array.from(readings.flatMap(({ s, z }) => [s, z])), {
-      length: reach,
-    });
-    const { greatestGap, at, contacts } = exact(readings, reach);
-    return { scanned, gap: greatestGap.toNumber('mm'), at: at.toNumber('mm'), contacts };
+  /** The whole numbers as metres: the same for both, exactly. */
+  const scan = (readings: readonly Reading[], reach: number) =>
+    scanStraightedge(Float64Array.from(readings.flatMap(({ s, z }) => [s, z])), { length: reach });
+
+  /** The gap over a station that a pair of contacts leaves. */
+  const gapAt = (readings: readonly Reading[], { at, contacts }: ReturnType<typeof scan>) => {
+    const [[s1, z1], [s2, z2]] = contacts;
+    const below = readings.find(({ s }) => s === at);
+    return z1 + ((z2 - z1) * (at - s1)) / (s2 - s1) - (below?.z ?? Number.NaN);
   };
 
-  test('agrees with the exact one, contacts and all', () => {
+  function expectAgreement(readings: readonly Reading[], reach: number, gap: number): void {
+    const scanned = scan(readings, reach);
+    const [[s1], [s2]] = scanned.contacts;
+    expect(Math.abs(scanned.greatestGap - gap)).toBeLessThanOrEqual(1e-12 * Math.max(1, gap));
+    expect(Math.abs(gapAt(readings, scanned) - gap)).toBeLessThanOrEqual(1e-12 * Math.max(1, gap));
+    expect(s2 - s1).toBeLessThanOrEqual(reach);
+    expect(scanned.at).toBeGreaterThanOrEqual(s1);
+    expect(scanned.at).toBeLessThan(s2);
+  }
+
+  test('agrees with the exact one', () => {
     const cases = fc.oneof(profile(60, 3), profile(60, 1000), profile(200, 40));
     fc.assert(
       fc.property(cases, edgeLength, (readings, reach) => {
-        const { scanned, gap, contacts } = both(readings, reach);
-        expect(Math.abs(scanned.greatestGap - gap)).toBeLessThanOrEqual(1e-12);
-        const [[s1], [s2]] = scanned.contacts;
-        // equal gaps may be taken for each other in floats: then the contacts give that gap too
-        if (s1 !== contacts[0].station.toNumber('mm')) return;
-        expect(s2).toBe(contacts[1].station.toNumber('mm'));
+        expectAgreement(readings, reach, exact(readings, reach).greatestGap.toNumber('mm'));
       }),
       SOME,
     );
   });
 
-  test('agrees on valleys, crowns and waves, where chords are long and nested', () => {
-    const shapes: readonly ((s: number) => number)[] = [
-      (s) => s * s,
-      (s) => -s * s,
-      (s) => Math.abs(s) * (s % 7 === 0 ? 1 : -1),
-      (s) => (s * s * s) % 97,
-      (s) => ((s >> 4) % 2) * 10 + (s % 3),
-    ];
-    for (const shape of shapes) {
-      for (const reach of [1, 2, 3, 7, 31, 64, 100, 400]) {
-        const readings = Array.from({ length: 150 }, (_, k) => ({ s: k - 70, z: shape(k - 70) }));
-        const { scanned, gap } = both(readings, reach);
-        expect(Math.abs(scanned.greatestGap - gap)).toBeLessThanOrEqual(1e-12 * Math.max(1, gap));
+  const shapes: Readonly<Record<string, (s: number) => number>> = {
+    valley: (s) => s * s,
+    crown: (s) => -s * s,
+    comb: (s) => Math.abs(s) * (s % 7 === 0 ? 1 : -1),
+    scattered: (s) => (s * s * s) % 97,
+    steps: (s) => ((s >> 4) % 2) * 10 + (s % 3),
+    'nested valleys': (s) => s * s + 900 * (s & -s),
+    flat: () => 0,
+  };
+
+  test.each(Object.entries(shapes))('agrees with the brute force on a %s', (_, shape) => {
+    // with few readings under the edge, and with so many that it looks at hulls
+    for (const [count, reaches] of [
+      [120, [1, 2, 3, 7, 31, 64, 119]],
+      [440, [410, 439]],
+    ] as const) {
+      const readings = Array.from({ length: count }, (__, k) => {
+        const s = k - (count >> 1);
+        return { s, z: shape(s) };
+      });
+      for (const reach of reaches) {
+        const [n, d] = bruteForce(readings, reach);
+        expectAgreement(readings, reach, n / d);
       }
     }
+  });
+
+  test('agrees with the brute force on rough ground with hundreds of readings under the edge', () => {
+    const heights = fc.array(fc.integer({ min: -500, max: 500 }), {
+      minLength: 402,
+      maxLength: 480,
+    });
+    fc.assert(
+      fc.property(heights, fc.integer({ min: -9, max: 9 }), (list, bend) => {
+        const readings = list.map((z, s) => ({ s, z: z + bend * (((s - 200) ** 2) >> 4) }));
+        const [n, d] = bruteForce(readings, 401);
+        expectAgreement(readings, 401, n / d);
+      }),
+      { numRuns: 8 },
+    );
+  });
+
+  test('holds its precision far from the origin', () => {
+    const near = Array.from({ length: 900 }, (_, k) => ({ s: k, z: (k * k) % 61 }));
+    const far = near.map(({ s, z }) => ({ s: s + 500_000, z: z / 1024 + 4096 }));
+    expect(scan(far, 450).greatestGap).toBe(scan(near, 450).greatestGap / 1024);
   });
 });

@@ -1,9 +1,9 @@
 import { makeReader } from '../input.js';
 import type { ToleranceSet } from '../sources/tolerance-sets.js';
 import { length, type LengthInput } from '../units/construct.js';
-import { exactOf, fromSI, type Length } from '../units/quantity.js';
+import { fromSI, type Length } from '../units/quantity.js';
 import { worstVerdict, type Verdict } from '../verdict.js';
-import { edgeGaps, edgeReach } from './edge-gaps.js';
+import type { EdgeGap } from './edge-gaps.js';
 import {
   judge,
   layerCheck,
@@ -87,28 +87,13 @@ export function checkFlatness(options: {
   const uncertainty = readUncertainty(reader, fields);
   reader.finish();
   const edgeLength = tolerance.over;
-  if (
-    edgeReach(
-      profile.map(({ at }) => at),
-      exactOf(edgeLength),
-    ).most < 3
-  ) {
-    reader.fail(
-      'READINGS_TOO_SPARSE',
-      ['profile'],
-      'nowhere do three readings stand under the straightedge: take them closer together',
-    );
-    reader.finish();
-  }
+  const { edge, gaps } = slideEdge(profile, { edgeLength, least: 3 });
   const limits = { least: null, most: tolerance.most };
   const put = layer === 'pavers' ? ('raise' as const) : ('add' as const);
-  const readings = gapsOver(profile, edgeLength).map(
-    ({ id, station, gap, between }): CheckedGap => {
-      const judged = { id, value: gap, limits, uncertainty };
-      return { ...judge(judged, (value) => move(put, value)), station, between };
-    },
-  );
-  const edge = slideEdge(profile, edgeLength);
+  const readings = gapsOver(profile, gaps).map(({ id, station, gap, between }): CheckedGap => {
+    const judged = { id, value: gap, limits, uncertainty };
+    return { ...judge(judged, (value) => move(put, value)), station, between };
+  });
   const worst = worstVerdict(readings.map((reading) => reading.verdict));
   const verdict = worst === 'pass' && edge.sparse ? 'unclear' : worst;
   const parts = {
@@ -126,11 +111,7 @@ export function checkFlatness(options: {
 }
 
 /** The greatest gap over each reading; none where the straightedge never bridges it. */
-function gapsOver(profile: readonly LineReading[], edgeLength: Length) {
-  const gaps = edgeGaps(
-    profile.map(({ at }) => at),
-    exactOf(edgeLength),
-  );
+function gapsOver(profile: readonly LineReading[], gaps: readonly (EdgeGap | null)[]) {
   return profile.map(({ id, station }, index) => {
     const found = gaps[index] ?? null;
     if (found === null) return { id, station, gap: NOTHING, between: null };

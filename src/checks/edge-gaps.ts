@@ -16,26 +16,41 @@ export interface EdgeGap {
 }
 
 /**
- * The greatest gap over each reading, over all positions of an edge along a profile; none for a
- * reading that the edge never bridges.
- *
- * An edge set down with one end at reading i and tipped until it touches rests on i and on the reading
- * that is steepest seen from i, among those that it reaches. All that stands under the edge lies on or
- * below it. No other position leaves a greater gap: wherever the edge lies, its left contact i may be
- * taken as its end, which can only bring more readings under it, and so can only lift it. Exact.
- * Internal.
+ * For each reading, the other contact of an edge that is set down with its left end there and tipped
+ * until it touches: the reading that is steepest seen from it, the farthest of equals, among those
+ * that the edge reaches; null where it reaches none. Exact. Internal.
  */
-export function edgeGaps(profile: readonly Vector[], length: Ratio): readonly (EdgeGap | null)[] {
+export function edgeRests(profile: readonly Vector[], length: Ratio): readonly (number | null)[] {
+  return profile.map((from, i) => {
+    let best: { readonly index: number; readonly to: Vector } | null = null;
+    for (let k = i + 1; k < profile.length; k += 1) {
+      const to = minus(profile[k] ?? from, from);
+      if (compareRatios(to.x, length) > 0) break;
+      if (best === null || signOfRatio(cross(best.to, to)) >= 0) best = { index: k, to };
+    }
+    return best?.index ?? null;
+  });
+}
+
+/**
+ * The greatest gap over each reading, over all positions of an edge along a profile; null for a
+ * reading that the edge never bridges. `rests` are the contacts that {@link edgeRests} finds.
+ *
+ * No other position leaves a greater gap: wherever the edge lies, its left contact may be taken as its
+ * left end, which can only bring more readings under it, and so can only lift it. Exact. Internal.
+ */
+export function edgeGaps(
+  profile: readonly Vector[],
+  rests: readonly (number | null)[],
+): readonly (EdgeGap | null)[] {
   const greatest: (EdgeGap | null)[] = profile.map(() => null);
   profile.forEach((from, i) => {
-    const j = steepestFrom(profile, i, length);
-    const edge = j === undefined ? undefined : profile[j];
-    if (j === undefined || edge === undefined) return;
-    const chord = minus(edge, from);
+    const j = rests[i] ?? i;
+    const chord = minus(profile[j] ?? from, from);
     for (let k = i + 1; k < j; k += 1) {
       const gap = belowChord(chord, minus(profile[k] ?? from, from));
-      const known = greatest[k];
-      if (known === null || known === undefined || compareRatios(gap, known.gap) > 0) {
+      const known = greatest[k] ?? null;
+      if (known === null || compareRatios(gap, known.gap) > 0) {
         greatest[k] = { index: k, gap, contacts: [i, j] };
       }
     }
@@ -43,25 +58,13 @@ export function edgeGaps(profile: readonly Vector[], length: Ratio): readonly (E
   return greatest;
 }
 
-/** The reading that is steepest seen from one, the farthest of equals, within the length. */
-function steepestFrom(profile: readonly Vector[], i: number, length: Ratio): number | undefined {
-  const from = profile[i];
-  if (from === undefined) return undefined;
-  let best: { readonly index: number; readonly to: Vector } | undefined;
-  for (let k = i + 1; k < profile.length; k += 1) {
-    const to = minus(profile[k] ?? from, from);
-    if (compareRatios(to.x, length) > 0) break;
-    if (best === undefined || signOfRatio(cross(best.to, to)) >= 0) best = { index: k, to };
-  }
-  return best?.index;
-}
-
-/** The greatest of some gaps, the first of equals. Internal. */
+/** The greatest of some gaps that are more than none, the first of equals. Internal. */
 export function greatestGap(gaps: readonly (EdgeGap | null)[]): EdgeGap | null {
-  return gaps.reduce<EdgeGap | null>((most, one) => {
-    if (one === null) return most;
-    return most === null || compareRatios(one.gap, most.gap) > 0 ? one : most;
-  }, null);
+  return gaps.reduce<EdgeGap | null>(
+    (most, one) =>
+      one !== null && compareRatios(one.gap, most?.gap ?? ZERO_RATIO) > 0 ? one : most,
+    null,
+  );
 }
 
 /** How well readings show what lies under an edge. Internal. */

@@ -1,9 +1,10 @@
+import { fault } from '../errors.js';
 import { makeReader } from '../input.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
-import { compareRatios, ZERO_RATIO } from '../units/ratio.js';
+import { ZERO_RATIO } from '../units/ratio.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { edgeGaps, edgeReach, greatestGap } from './edge-gaps.js';
+import { edgeGaps, edgeReach, edgeRests, greatestGap, type EdgeGap } from './edge-gaps.js';
 import { SPAN } from './limits.js';
 import { readLine, type LineReading, type ProfileReadingInput } from './read-profile.js';
 
@@ -44,8 +45,9 @@ export interface Straightedge extends Worked {
  *   [length]
  * @param options.length - of the straightedge [length]
  * @returns greatest gap, where, the two contacts [length], and how well the readings show it
- * @throws `TOO_FEW_POINTS`, `STATION_ORDER`, `NOT_POSITIVE`, `OUT_OF_RANGE`, `EMPTY_LIST` and the
- *   reading codes
+ * @throws `TOO_FEW_POINTS`, `STATION_ORDER`, `READINGS_TOO_SPARSE` where it nowhere reaches from one
+ *   reading to the next, `DUPLICATE_ID`, `NOT_POSITIVE`, `OUT_OF_RANGE`, `EMPTY_LIST` and the reading
+ *   codes
  * @source derived
  * @source ufgs-02749
  * @example
@@ -65,31 +67,52 @@ export function straightedge(options: {
   const readings = readLine(reader, fields['profile'], { field: 'profile', name: 'height' });
   const edgeLength = reader.quantity('length', fields['length'], ['length'], SPAN);
   reader.finish();
-  const edge = slideEdge(readings, edgeLength);
+  const { edge } = slideEdge(readings, { edgeLength, least: 2 });
   return withWorking(edge, () => [gapStep(edge, edgeLength)]);
 }
 
-/** Slides an edge along readings that have been read. Internal. */
+/** An edge that was slid along readings, and the greatest gap over each. Internal. */
+export interface SlidEdge {
+  readonly edge: Omit<Straightedge, 'working'>;
+  readonly gaps: readonly (EdgeGap | null)[];
+}
+
+/**
+ * Slides an edge along readings that have been read; somewhere it must have `least` of them under it.
+ * Internal.
+ */
 export function slideEdge(
   readings: readonly LineReading[],
-  edgeLength: Length,
-): Omit<Straightedge, 'working'> {
+  { edgeLength, least }: { readonly edgeLength: Length; readonly least: 2 | 3 },
+): SlidEdge {
   const profile = readings.map(({ at }) => at);
-  const most = greatestGap(edgeGaps(profile, exactOf(edgeLength)));
-  const hasGap = most !== null && compareRatios(most.gap, ZERO_RATIO) > 0;
-  const [left, right] = most?.contacts ?? [0, 1];
+  const { reach, fewest, most } = edgeReach(profile, exactOf(edgeLength));
+  if (most < least) throw tooSparse(least);
+  const rests = edgeRests(profile, exactOf(edgeLength));
+  const gaps = edgeGaps(profile, rests);
+  const found = greatestGap(gaps);
+  const lies = rests.findIndex((rest) => rest !== null);
+  const [left, right] = found?.contacts ?? [lies, rests[lies] ?? lies];
   const contacts = [contactAt(readings, left), contactAt(readings, right)] as const;
-  const { reach, fewest } = edgeReach(profile, exactOf(edgeLength));
   const [first, last] = [contactAt(readings, 0), contactAt(readings, readings.length - 1)];
-  return {
-    greatestGap: fromSI('length', hasGap ? most.gap : ZERO_RATIO),
-    at: hasGap ? contactAt(readings, most.index).station : contacts[0].station,
+  const edge = {
+    greatestGap: fromSI('length', found?.gap ?? ZERO_RATIO),
+    at: contactAt(readings, found?.index ?? left).station,
     contacts,
     sparse: fewest < 3,
     overhangs: last.station.minus(first.station).compare(edgeLength) < 0,
     reach: fromSI('length', reach),
   };
+  return { edge, gaps };
 }
+
+const tooSparse = (least: 2 | 3) =>
+  fault(
+    'READINGS_TOO_SPARSE',
+    `nowhere do ${least === 2 ? 'two' : 'three'} readings stand under the straightedge: take them closer together`,
+    { least },
+    ['profile'],
+  );
 
 function contactAt(readings: readonly LineReading[], index: number): EdgeContact {
   const { station, value } = readings[index] ?? NO_READING;

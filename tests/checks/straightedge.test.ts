@@ -93,5 +93,6 @@ testRefusals(straightedge, { profile: every(1, [0, -5, 0]), length: '3 m' }, [
   ['profile.1', 'x', 'WRONG_TYPE', 'profile[1]'],
   ['length', undefined, 'REQUIRED'],
   ['length', '0 m', 'NOT_POSITIVE'],
+  ['length', '0.999 m', 'READINGS_TOO_SPARSE', 'profile'],
   ['length', '11 km', 'OUT_OF_RANGE'],
 ]);

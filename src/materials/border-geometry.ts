@@ -87,7 +87,7 @@ const SMOOTH = 0.005;
 function checkEdge(edge: MovedEdge, before: MovedEdge, index: number): void {
   if (edge.vanishes) throw tooDeep(`at edge ${index} `, index);
   if (edge.arc === undefined && before.arc === undefined) return;
-  const sizes = multiplyRatios(before.end.size, edge.start.size);
+  const sizes = multiplyRatios(norm(before.end.along), norm(edge.start.along));
   const turn = ratioToNumber(divideRatios(cross(before.end.along, edge.start.along), sizes));
   const isOnward = ratioToNumber(dot(before.end.along, edge.start.along)) > 0;
   if (edge.isClean && isOnward && Math.abs(turn) <= SMOOTH) return;

@@ -322,11 +322,7 @@ test.each<[string, object, string]>([
     { readings: [{ stake: 'S1', surface: 'subgrade', belowString: '25 in', rod: '5 ft' }] },
     'readings[0] ONE_OF',
   ],
-  [
-    'no way at all',
-    { readings: [{ stake: 'S1', surface: 'subgrade' }] },
-    'readings[0] REQUIRED',
-  ],
+  ['no way at all', { readings: [{ stake: 'S1', surface: 'subgrade' }] }, 'readings[0] REQUIRED'],
   [
     'a rod without an instrument',
     { readings: [{ stake: 'S1', surface: 'subgrade', rod: '5 ft' }] },

@@ -16,7 +16,7 @@ import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-shee
  * });
  * const stake = surfaces[0]?.stakes[0];
  * stake && describeStakeAction(stake, { kind: 'base', system: 'us' })
- * //=> '5/8 in low: loosen the top, spread 13/16 in of loose stone and compact'
+ * //=> '5/8 in low: loosen the top, spread 3/4 in of loose stone and compact'
  */
 export function describeStakeAction(
   stake: CheckedStake,

@@ -14,7 +14,10 @@ export function testRefusals(
   test('takes the valid options that the refusals start from', () => {
     expect(() => run(valid as never)).not.toThrow();
   });
-  test.each(refusals)('refuses %s = %j: %s', (field, value, code, path = pathOf(field)) => {
+  const rows = refusals.map(
+    ([field, value, code, path = pathOf(field)]) => [field, value, code, path] as const,
+  );
+  test.each(rows)('refuses %s = %j: %s', (field, value, code, path) => {
     const faults = faultsOf(() => run(withField(valid, field, value) as never));
     expect(faults.map((fault) => `${fault.code} ${pathText(fault.path)}`)).toContain(
       `${code} ${path}`,

@@ -76,7 +76,7 @@ export interface CompactionCheck extends LayerCheck<Density> {
  * @param options.test - `standard` or `modified`, the effort of that test; it has to be the one that
  *   the tolerance means, for modified densities are higher
  * @param options.tolerance - a set of `TOLERANCE_SETS` that asks for compaction, or your own
- *   `leastPercent`
+ *   `leastPercent`, 50 to 110
  * @param options.uncertainty - how far a percentage can be off, either way, in percent, default none
  * @returns verdict; each spot with dry density [density], percent, verdict
  * @throws `LIMIT_NOT_SET`, `CONFLICTING_FIELDS` where the set means the other test, `DUPLICATE_ID`,

@@ -36,8 +36,8 @@ export const DENSITY = Object.freeze({ sign: 'positive', most: density(5, 't/m3'
 /** A fraction 0 to 1. */
 export const FRACTION = Object.freeze({ sign: 'not-negative', most: 1 } as const);
 
-/** A percentage that must be reached: up to 110. */
-export const PERCENT = Object.freeze({ sign: 'positive', most: 110 } as const);
+/** A percentage that must be reached: 50 to 110, so that a fraction is caught. */
+export const PERCENT = Object.freeze({ sign: 'positive', least: 50, most: 110 } as const);
 
 /** How far a percentage may be off: up to 20. */
 export const PERCENT_OFF = Object.freeze({ sign: 'not-negative', most: 20 } as const);

@@ -22,11 +22,15 @@ const step = (as: 'in' | 'ft' | 'mm' | 'm', nearest: string): Step =>
 
 /** Steps of the tape, the coarsest first. */
 const TAPE: Readonly<Record<ReportSystem, readonly Step[]>> = {
-  us: [step('in', '1/16 in'), step('in', '1/64 in'), step('in', '0.001 in')],
-  metric: [step('mm', '1 mm'), step('mm', '0.1 mm'), step('mm', '0.001 mm')],
+  us: [step('in', '1/16 in'), step('in', '1/64 in')],
+  metric: [step('mm', '1 mm'), step('mm', '0.1 mm')],
 };
 
-const OTHER = { us: 'metric', metric: 'us' } as const;
+/** Where no step of the tape says it. */
+const FINEST: Readonly<Record<ReportSystem, Step>> = {
+  us: step('in', '0.001 in'),
+  metric: step('mm', '0.001 mm'),
+};
 
 /** How moves are printed: to the step of a tape. Internal. */
 export const tapeOf = (system: ReportSystem): FormatLengthOptions => ({
@@ -43,14 +47,20 @@ export function tapeText(
   holds: (rounded: Length) => boolean,
 ): string {
   const fit = TAPE[system].find(({ nearest }) => holds(roundTo(value, length(nearest))));
-  return formatLength(value, fit ?? TAPE[system].at(-1) ?? tapeOf(system));
+  return formatLength(value, fit ?? FINEST[system]);
 }
 
 /** A limit in full, in whichever of the two systems writes it without rounding. Internal. */
 export function limitText(value: Length, system: ReportSystem): string {
-  const all = [...TAPE[system], ...TAPE[OTHER[system]]];
-  return formatLength(value, all.find(isExactFor(value)) ?? all[2] ?? tapeOf(system));
+  const [tape, other] = [TAPE[system], TAPE[system === 'us' ? 'metric' : 'us']];
+  // in tape marks of either system first, then in decimals
+  const forms = [...tape, ...other].sort(
+    (a, b) => Number(isDecimalStep(a)) - Number(isDecimalStep(b)),
+  );
+  return formatLength(value, forms.find(isExactFor(value)) ?? FINEST[system]);
 }
+
+const isDecimalStep = ({ nearest }: Step): boolean => nearest.startsWith('0');
 
 const SPANS = [step('ft', '1 ft'), step('m', '1 m'), step('ft', '0.01 ft'), step('m', '0.001 m')];
 

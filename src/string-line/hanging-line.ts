@@ -1,6 +1,6 @@
 import type { Reader } from '../input.js';
 import type { ForceInput, LineWeightInput } from '../units/construct.js';
-import { Decimal40, type Decimal } from '../units/decimal.js';
+import { Decimal40, ZERO, type Decimal } from '../units/decimal.js';
 import { fromSIDecimal, type Force, type Length, type LineWeight } from '../units/quantity.js';
 import { TENSION, WEIGHT } from './limits.js';
 
@@ -50,27 +50,34 @@ export interface Place {
 }
 
 /**
- * Sag of a catenary below the straight between its ends, at a place counted from the middle of the
- * span. With `z = span / (2 shape)` and the tilt p from `sinh p = slope z / sinh z`, and s from the
- * middle over the shape: `shape (cosh p (cosh z - cosh s) - sinh p sinh s) + slope shape s`.
+ * Sag of a catenary below the straight between its ties, at a level distance from the first of them.
+ * With u and v the ways to both ties over the shape, `z = (u + v) / 2`, `s = (u - v) / 2` and the tilt
+ * `sinh p = slope z / sinh z`:
+ * `shape (2 cosh p sinh(u / 2) sinh(v / 2) - sinh p sinh s + slope s)`.
  *
- * The difference of the cosines is taken as a product, so that taut strings lose no digits. Internal.
+ * The product stands for a difference of cosines, so that taut strings lose no digits and a level
+ * string has no sag at its ties. Internal.
  */
-export function catenarySag({ shape, span, slope }: Place, fromMiddle: Decimal): Decimal {
-  const [z, s] = [span.div(shape).div(2), fromMiddle.div(shape)];
-  const difference = sinh(z.plus(s).div(2))
-    .times(sinh(z.minus(s).div(2)))
+export function catenarySag({ shape, span, slope }: Place, from: Decimal): Decimal {
+  const [u, v] = [from.div(shape), span.minus(from).div(shape)];
+  if (u.isZero() || v.isZero()) return ZERO;
+  const drop = sinh(u.div(2))
+    .times(sinh(v.div(2)))
     .times(2);
-  if (slope.isZero()) return shape.times(difference);
+  if (slope.isZero()) return shape.times(drop);
+  const [z, s] = [u.plus(v).div(2), u.minus(v).div(2)];
   const tilt = slope.times(z).div(sinh(z));
   const upright = Decimal40.sqrt(tilt.times(tilt).plus(1));
   return shape.times(
     upright
-      .times(difference)
+      .times(drop)
       .minus(tilt.times(sinh(s)))
       .plus(slope.times(s)),
   );
 }
+
+/** The same in the middle of the span. Internal. */
+export const midspanSag = (place: Place): Decimal => catenarySag(place, place.span.div(2));
 
 const sinh = (value: Decimal): Decimal => Decimal40.sinh(value);
 

@@ -7,6 +7,7 @@ import {
   catenarySag,
   isSlack,
   metres,
+  midspanSag,
   parabolaSag,
   readString,
   shapeOf,
@@ -115,12 +116,9 @@ function sagOf(of: Span): StringSag {
   const shape = shapeOf(line);
   const midspan = parabolaSag(span, span.dividedBy(2), { shape, slope });
   const place = { shape: shape.si, span: span.si, slope };
-  const catenary = metres(catenarySag(place, NOTHING));
-  const withMidStake = metres(catenarySag({ ...place, span: span.si.div(2) }, NOTHING));
-  const at =
-    from === undefined
-      ? {}
-      : { at: { from, sag: metres(catenarySag(place, from.si.minus(span.si.div(2)))) } };
+  const catenary = metres(midspanSag(place));
+  const withMidStake = metres(midspanSag({ ...place, span: span.si.div(2) }));
+  const at = from === undefined ? {} : { at: { from, sag: metres(catenarySag(place, from.si)) } };
   const inTolerance = tolerance === undefined || catenary.compare(tolerance) <= 0;
   const limits =
     tolerance === undefined ? {} : { inTolerance, ...limitsFor({ ...of, tolerance, midspan }) };
@@ -136,8 +134,6 @@ function sagOf(of: Span): StringSag {
     () => showWorking(of, midspan, catenary),
   );
 }
-
-const NOTHING = new Decimal40(0);
 
 const NOTES = {
   low: 'Between its ties the string is low by the sag: measure down that much less.',
@@ -159,11 +155,11 @@ function limitsFor({ span, line, slope, tolerance, midspan }: Limited) {
   const times = tolerance.dividedBy(midspan);
   const greatest = solveFor(tolerance.si, {
     start: span.si.times(Decimal40.sqrt(times)),
-    of: (length) => catenarySag({ shape: shape.si, span: length, slope }, NOTHING),
+    of: (length) => midspanSag({ shape: shape.si, span: length, slope }),
   });
   const tighter = solveFor(tolerance.si, {
     start: shape.si.div(times),
-    of: (longer) => catenarySag({ shape: longer, span: span.si, slope }, NOTHING),
+    of: (longer) => midspanSag({ shape: longer, span: span.si, slope }),
   });
   return {
     greatestSpan: metres(greatest.toSignificantDigits(DIGITS, Decimal40.ROUND_DOWN)),

@@ -86,7 +86,9 @@ function makeClip(surface: Surface, rings: Rings): Clip {
 
 function addTriangle(surface: Surface, i: number, depths: Float64Array, tally: Tally): void {
   const { xy } = surface;
-  const [a, b, c] = [corner(surface, i, 0), corner(surface, i, 1), corner(surface, i, 2)];
+  const a = corner(surface, i, 0);
+  const b = corner(surface, i, 1);
+  const c = corner(surface, i, 2);
   tally.triangle(areaOf(surface, i), at(depths, a), at(depths, b), at(depths, c));
   tally.depth(at(depths, a), at(xy, 2 * a), at(xy, 2 * a + 1));
   tally.depth(at(depths, b), at(xy, 2 * b), at(xy, 2 * b + 1));

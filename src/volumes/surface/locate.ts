@@ -8,7 +8,8 @@ export function holds(mesh: Triangulation, triangle: number, x: number, y: numbe
 /** The first side that has the point outside, -1 for none. */
 function sideToLeave(mesh: Triangulation, triangle: number, x: number, y: number): number {
   for (let k = 0; k < 3; k += 1) {
-    const [a, b] = [corner(mesh, triangle, k), corner(mesh, triangle, (k + 1) % 3)];
+    const a = corner(mesh, triangle, k);
+    const b = corner(mesh, triangle, k === 2 ? 0 : k + 1);
     if (inner(mesh, a, b, x, y) < 0) return k;
   }
   return -1;

@@ -12,17 +12,21 @@ export function meeting(a: Triangulation, i: number, b: Triangulation, j: number
 
 /** The least that the edges of triangle i say about triangle j. */
 function parted(a: Triangulation, i: number, b: Triangulation, j: number): -1 | 0 | 1 {
+  const p0 = 2 * corner(b, j, 0);
+  const p1 = 2 * corner(b, j, 1);
+  const p2 = 2 * corner(b, j, 2);
   let least: 0 | 1 = 1;
   for (let k = 0; k < 3; k += 1) {
-    const [from, to] = [corner(a, i, k), corner(a, i, (k + 1) % 3)];
-    let most = -1;
-    for (let c = 0; c < 3 && most < 1; c += 1) {
-      const p = corner(b, j, c);
-      const side = inner(a, from, to, at(b.xy, 2 * p), at(b.xy, 2 * p + 1));
-      most = Math.max(most, side > 0 ? 1 : side < 0 ? -1 : 0);
-    }
-    if (most < 0) return -1;
-    if (most === 0) least = 0;
+    const from = corner(a, i, k);
+    const to = corner(a, i, k === 2 ? 0 : k + 1);
+    const first = inner(a, from, to, at(b.xy, p0), at(b.xy, p0 + 1));
+    if (first > 0) continue;
+    const second = inner(a, from, to, at(b.xy, p1), at(b.xy, p1 + 1));
+    if (second > 0) continue;
+    const third = inner(a, from, to, at(b.xy, p2), at(b.xy, p2 + 1));
+    if (third > 0) continue;
+    if (first < 0 && second < 0 && third < 0) return -1;
+    least = 0;
   }
   return least;
 }

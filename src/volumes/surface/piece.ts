@@ -50,9 +50,12 @@ export function cutToTriangle(
 
 function cutToSide(from: Piece, to: Piece, mesh: Triangulation, triangle: number, k: number): void {
   const { xy } = mesh;
-  const [a, b] = [corner(mesh, triangle, k), corner(mesh, triangle, (k + 1) % 3)];
-  const [ax, ay] = [at(xy, 2 * a), at(xy, 2 * a + 1)];
-  const [dx, dy] = [at(xy, 2 * b) - ax, at(xy, 2 * b + 1) - ay];
+  const a = 2 * corner(mesh, triangle, k);
+  const b = 2 * corner(mesh, triangle, k === 2 ? 0 : k + 1);
+  const ax = at(xy, a);
+  const ay = at(xy, a + 1);
+  const dx = at(xy, b) - ax;
+  const dy = at(xy, b + 1) - ay;
   const inside = (p: number): number =>
     (at(from.values, p) - ax) * dy - (at(from.values, p + 1) - ay) * dx;
 

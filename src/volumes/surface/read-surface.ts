@@ -1,4 +1,5 @@
 import { fault, type FieldPath } from '../../errors.js';
+import { spreadOrder } from './spread-order.js';
 import { triangulate, type Surface } from './triangulation.js';
 import { at } from './typed.js';
 
@@ -55,17 +56,19 @@ export function readSurface(values: unknown, field: string, origin: Origin): Sur
   }
   const xy = new Float64Array(2 * count);
   const z = new Float64Array(count);
+  const order = spreadOrder(values, 3);
   for (let k = 0; k < count; k += 1) {
-    xy[2 * k] = at(values, 3 * k) - origin.x;
-    xy[2 * k + 1] = at(values, 3 * k + 1) - origin.y;
-    z[k] = at(values, 3 * k + 2);
+    const from = 3 * (order?.[k] ?? k);
+    xy[2 * k] = at(values, from) - origin.x;
+    xy[2 * k + 1] = at(values, from + 1) - origin.y;
+    z[k] = at(values, from + 2);
   }
   const { hull, ...mesh } = triangulate(xy);
   if (!isWide(xy, hull, origin)) {
     const words = 'all points lie at one place or on one line: a surface needs width';
     throw fault('POINTS_COLLINEAR', words, {}, [field]);
   }
-  refuseTwoHeights({ ...mesh, z }, field);
+  refuseTwoHeights({ ...mesh, z }, field, order);
   return { ...mesh, z };
 }
 
@@ -85,7 +88,11 @@ function isWide(xy: Float64Array, hull: Uint32Array, origin: Origin): boolean {
 }
 
 /** Points that no triangle uses repeat another one: their heights must be the same. */
-function refuseTwoHeights({ xy, z, triangles }: Surface, field: string): void {
+function refuseTwoHeights(
+  { xy, z, triangles }: Surface,
+  field: string,
+  given: Uint32Array | undefined,
+): void {
   const used = new Uint8Array(z.length);
   for (const point of triangles) used[point] = 1;
   const spare: number[] = [];
@@ -106,7 +113,8 @@ function refuseTwoHeights({ xy, z, triangles }: Surface, field: string): void {
     const other = spare[low] ?? k;
     // of several points at one place, each is compared with the first of them
     if (order(other, k) === 0 && z[other] !== z[k]) {
-      const [first, second] = other < k ? [other, k] : [k, other];
+      const places = [given?.[other] ?? other, given?.[k] ?? k];
+      const [first, second] = [Math.min(...places), Math.max(...places)];
       const words = `points ${first} and ${second} are at one place and have two heights: keep one`;
       throw fault('TWO_HEIGHTS', words, { first, second }, [field, second]);
     }

@@ -22,9 +22,9 @@ export interface Depth {
 /** Adds up cut and fill over triangles. Internal. */
 export interface Tally {
   /** A triangle with the depths of its corners: + where there is cut. */
-  triangle(area: number, d0: number, d1: number, d2: number): void;
+  readonly triangle: (area: number, d0: number, d1: number, d2: number) => void;
   /** A depth at a place, for the extremes. */
-  depth(d: number, x: number, y: number): void;
+  readonly depth: (d: number, x: number, y: number) => void;
   /** A convex piece with depths for heights. */
   piece(piece: Piece): void;
   totals(): Totals;
@@ -43,8 +43,7 @@ const BLOCK = 1024;
 export function makeTally(): Tally {
   const block = new Float64Array(SUMS);
   const sums = new Float64Array(SUMS);
-  // deepest cut and deepest fill, each with its place
-  const extremes = Float64Array.of(0, 0, 0, 0, 0, 0);
+  const { depth, extreme } = makeExtremes();
   let left = BLOCK;
 
   const add = (slot: number, value: number): void => {
@@ -69,7 +68,8 @@ export function makeTally(): Tally {
   };
   /** d0 stands alone on its side of zero; the triangle is cut in three along the zero line. */
   const split = (area: number, d0: number, d1: number, d2: number): void => {
-    const [t1, t2] = [d0 / (d0 - d1), d0 / (d0 - d2)];
+    const t1 = d0 / (d0 - d1);
+    const t2 = d0 / (d0 - d2);
     part(area * t1 * t2, d0);
     part(area * (1 - t1), d1 + d2);
     part(area * t1 * (1 - t2), d2);
@@ -79,7 +79,9 @@ export function makeTally(): Tally {
     if ((d0 >= 0 && d1 >= 0 && d2 >= 0) || (d0 <= 0 && d1 <= 0 && d2 <= 0)) {
       part(area, d0 + d1 + d2);
     } else {
-      const [p0, p1, p2] = [d0 > 0, d1 > 0, d2 > 0];
+      const p0 = d0 > 0;
+      const p1 = d1 > 0;
+      const p2 = d2 > 0;
       if (p0 === p1) split(area, d2, d0, d1);
       else if (p0 === p2) split(area, d1, d2, d0);
       else split(area, d0, d1, d2);
@@ -87,30 +89,22 @@ export function makeTally(): Tally {
     left -= 1;
     if (left === 0) flush();
   };
-  const depth: Tally['depth'] = (d, x, y) => {
-    const slot = d > 0 ? 0 : 3;
-    if (Math.abs(d) <= at(extremes, slot)) return;
-    extremes[slot] = Math.abs(d);
-    extremes[slot + 1] = x;
-    extremes[slot + 2] = y;
-  };
-  const extreme = (slot: number): Depth | null =>
-    at(extremes, slot) > 0
-      ? { depth: at(extremes, slot), x: at(extremes, slot + 1), y: at(extremes, slot + 2) }
-      : null;
-
   return {
     triangle,
     depth,
     piece({ values, count }) {
       if (count < 3) return;
-      const [x, y, d] = [at(values, 0), at(values, 1), at(values, 2)];
+      const x = at(values, 0);
+      const y = at(values, 1);
+      const d = at(values, 2);
       depth(d, x, y);
       for (let p = 3; p < 3 * count; p += 3) {
         depth(at(values, p + 2), at(values, p), at(values, p + 1));
         if (p + 3 >= 3 * count) break;
-        const [bx, by] = [at(values, p) - x, at(values, p + 1) - y];
-        const [cx, cy] = [at(values, p + 3) - x, at(values, p + 4) - y];
+        const bx = at(values, p) - x;
+        const by = at(values, p + 1) - y;
+        const cx = at(values, p + 3) - x;
+        const cy = at(values, p + 4) - y;
         const area = Math.abs(bx * cy - by * cx) / 2;
         triangle(area, d, at(values, p + 2), at(values, p + 5));
       }
@@ -122,5 +116,26 @@ export function makeTally(): Tally {
       const [deepestCut, deepestFill] = [extreme(0), extreme(3)];
       return { cut, fill, cutArea, fillArea, area, deepestCut, deepestFill };
     },
+  };
+}
+
+/** Keeps the deepest cut (slot 0) and the deepest fill (slot 3), each with its place. */
+function makeExtremes(): {
+  readonly depth: Tally['depth'];
+  readonly extreme: (slot: 0 | 3) => Depth | null;
+} {
+  const kept = new Float64Array(6);
+  return {
+    depth(d, x, y) {
+      const slot = d > 0 ? 0 : 3;
+      if (Math.abs(d) <= at(kept, slot)) return;
+      kept[slot] = Math.abs(d);
+      kept[slot + 1] = x;
+      kept[slot + 2] = y;
+    },
+    extreme: (slot) =>
+      at(kept, slot) > 0
+        ? { depth: at(kept, slot), x: at(kept, slot + 1), y: at(kept, slot + 2) }
+        : null,
   };
 }

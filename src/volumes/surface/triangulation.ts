@@ -44,9 +44,11 @@ export function across({ halfedges }: Triangulation, triangle: number, k: number
 /** Area of a triangle, not negative. Internal. */
 export function areaOf(t: Triangulation, triangle: number): number {
   const { xy } = t;
-  const [a, b, c] = [corner(t, triangle, 0), corner(t, triangle, 1), corner(t, triangle, 2)];
-  const [ax, ay] = [at(xy, 2 * a), at(xy, 2 * a + 1)];
-  const [bx, by] = [at(xy, 2 * b) - ax, at(xy, 2 * b + 1) - ay];
-  const [cx, cy] = [at(xy, 2 * c) - ax, at(xy, 2 * c + 1) - ay];
-  return Math.abs(bx * cy - by * cx) / 2;
+  const a = 2 * corner(t, triangle, 0);
+  const b = 2 * corner(t, triangle, 1);
+  const c = 2 * corner(t, triangle, 2);
+  const ax = at(xy, a);
+  const ay = at(xy, a + 1);
+  const double = (at(xy, b) - ax) * (at(xy, c + 1) - ay) - (at(xy, b + 1) - ay) * (at(xy, c) - ax);
+  return Math.abs(double) / 2;
 }

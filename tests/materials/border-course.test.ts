@@ -375,7 +375,7 @@ describe('arcs and holes', () => {
         [x + size, 2 + size],
         [x, 2 + size],
       ] as const;
-    const two = { ...drive, holes: [square(5, 0.5), square(5.55, 0.05)] };
+    const two = { ...drive, holes: [square(5, 0.5), square(5.52, 0.02)] };
     const first = Array.from({ length: 12 }, (_, edge) => edge < 8);
     expectFault(() => borderCourse({ ...base, outline: two, edges: first }), 'BORDER_TOO_DEEP');
     const apart = { ...drive, holes: [square(5, 0.5), square(5.8, 0.05)] };

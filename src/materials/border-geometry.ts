@@ -4,7 +4,6 @@ import { chordsOf } from '../outline/chords.js';
 import { contains } from '../outline/contains.js';
 import { crossingEdges } from '../outline/crossing-edges.js';
 import { moveEdges, ringOfMoved, type MovedEdge } from '../outline/moved-ring.js';
-import { areaOf } from '../outline/outline-area.js';
 import { ringsOf, type Outline, type Ring } from '../outline/ring.js';
 import { fault } from '../errors.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
@@ -108,16 +107,16 @@ function tooDeep(where: string, edge?: number) {
   );
 }
 
-/** No courses that run into each other, and a field that is left. */
+/** No courses that run into each other or over a hole, and none past the edge. */
 function checkRoom(inner: Outline): void {
   const chords = ringsOf(inner).map((ring, index) => chordsOf(ring, index > 0).points);
-  const [outer = [], ...holes] = chords;
-  const isInside = holes.every(([point]) => point !== undefined && contains(outer, point));
-  if (!isInside || crossingEdges(chords) !== undefined) throw tooDeep('');
-  const whole = areaOf({ ...inner, holes: [] });
-  const open = inner.holes.map((hole) => areaOf({ ...hole, origin: inner.origin, holes: [] }));
-  const left = open.reduce((rest, hole) => rest.minus(hole), whole);
-  if (left.isNegative() || left.isZero()) throw tooDeep('');
+  const isApart = chords.every((hole, index) => {
+    const [point] = hole;
+    const others = chords.filter((_, other) => other > 0 && other !== index);
+    if (index === 0 || point === undefined) return true;
+    return contains(chords[0] ?? [], point) && !others.some((other) => contains(other, point));
+  });
+  if (!isApart || crossingEdges(chords) !== undefined) throw tooDeep('');
 }
 
 /** The course along each edge, from its middle and its inner edge. Internal. */

@@ -240,6 +240,49 @@ describe('arcs and holes', () => {
     expectFault(() => borderCourse({ ...base, outline: bay }), 'ARC_MEETS_CORNER');
   });
 
+  test('a hollow arc gets longer on its way into the paving', () => {
+    // an L whose inner corner is rounded with a radius of 1 m
+    const ell = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [9, 0],
+        [9, 4],
+        [6, 4],
+        [5, 5],
+        [5, 7],
+        [0, 7],
+      ],
+      arcs: [{ edge: 3, bulgeMiddleOrdinate: Math.SQRT1_2 - 1 }],
+    } as const;
+    const { sides, field } = borderCourse({ ...base, outline: ell });
+    expect(sides[3]?.centreLine.toNumber('m')).toBeCloseTo((Math.PI / 2) * 1.1, 9);
+    expect(sides[3]?.longSide.toNumber('m')).toBeCloseTo((Math.PI / 2) * 1.2, 9);
+    const corner = (1 - Math.PI / 4) * 1.2 ** 2;
+    const straight = 8.6 * 3.6 + 4.6 * 3 + corner;
+    expect(field.area.toNumber('m2')).toBeCloseTo(straight, 9);
+  });
+
+  test('names the arc that meets its neighbour at a corner', () => {
+    const ell = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [9, 0],
+        [9, 4],
+        [5, 4],
+        [5, 7],
+        [0, 7],
+      ],
+      arcs: [{ edge: 3, bulgeMiddleOrdinate: 0.5 }],
+    } as const;
+    const { params, path } = expectFault(
+      () => borderCourse({ ...base, outline: ell }),
+      'ARC_MEETS_CORNER',
+    );
+    expect([params['edge'], path]).toEqual([3, ['outline']]);
+  });
+
   test('a border stops where a straight edge runs on into an arc', () => {
     const half = {
       unit: 'm',
@@ -324,6 +367,19 @@ describe('arcs and holes', () => {
       ],
     } as const;
     expectFault(() => borderCourse({ ...base, outline: narrow }), 'BORDER_TOO_DEEP');
+    // the border of one hole would run over another without a border
+    const square = (x: number, size: number) =>
+      [
+        [x, 2],
+        [x + size, 2],
+        [x + size, 2 + size],
+        [x, 2 + size],
+      ] as const;
+    const two = { ...drive, holes: [square(5, 0.5), square(5.52, 0.02)] };
+    const first = Array.from({ length: 12 }, (_, edge) => edge < 8);
+    expectFault(() => borderCourse({ ...base, outline: two, edges: first }), 'BORDER_TOO_DEEP');
+    const apart = { ...drive, holes: [square(5, 0.5), square(5.8, 0.05)] };
+    expect(borderCourse({ ...base, outline: apart, edges: first }).sides).toHaveLength(8);
     const small = { unit: 'm', ...ring(0.1) } as const;
     expectFault(() => borderCourse({ ...base, outline: small }), 'BORDER_TOO_DEEP');
   });

@@ -69,6 +69,11 @@ describe('cuts', () => {
       37.5,
       expect.closeTo((10 * 15 * Math.SQRT1_2) / 2, 9) as number,
     ]);
+    // a herringbone looks alike along and across
+    const across = { length: '10 m', angle: '90 deg' };
+    for (const pattern of ['herringbone-45', 'herringbone-90', 'basket-weave'] as const) {
+      expect(along(across, pattern).extra).toBeCloseTo(along(edge, pattern).extra, 12);
+    }
     // turned by 45 degrees each herringbone is the other
     const turned = { length: '10 m', angle: '45 deg' };
     expect(along(turned, 'herringbone-45').extra).toBeCloseTo(

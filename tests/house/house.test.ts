@@ -4,6 +4,7 @@ import { join, relative, dirname } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import ts from 'typescript';
 import { ERROR_CODES, SOURCES } from 'settline';
+import * as publicTables from 'settline/sources';
 
 const root = join(import.meta.dirname, '..', '..');
 const src = join(root, 'src');
@@ -50,6 +51,8 @@ const BESIDE: Readonly<Record<string, number>> = {
   'attempt.ts': 0.5,
   'input.ts': 1.5,
   'compaction-ratio.ts': 1.6,
+  'one-of.ts': 1.6,
+  'verdict.ts': 1.6,
   'working.ts': 2.5,
   'reference-quantity.ts': 2.5,
   'index.ts': 9,
@@ -106,7 +109,7 @@ describe('every public function has a whole doc comment', () => {
       expect(SOURCES).toHaveProperty(source ?? '');
     }
     for (const [, code] of comment.matchAll(/`([A-Z][A-Z_]+[A-Z])`/g)) {
-      if (/^(?:JSON)$/.test(code ?? '')) continue;
+      if (/^(?:JSON)$/.test(code ?? '') || (code ?? '') in publicTables) continue;
       expect(ERROR_CODES, `${name} names a code that does not exist`).toHaveProperty(code ?? '');
     }
   });

@@ -54,8 +54,8 @@ describe('limits', () => {
         });
         for (const { move, measured: was } of check.readings) {
           const by = move?.by ?? null;
-      if (by === null) continue;
-          const now = move.action === 'cut' ? was.minus(move.by) : was.plus(move.by);
+          if (by === null) continue;
+          const now = move?.action === 'cut' ? was.minus(by) : was.plus(by);
           expect(now.equals(plan)).toBe(true);
         }
       }),

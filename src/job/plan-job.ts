@@ -160,6 +160,7 @@ function cautionsOf(job: Job): readonly Caution[] {
     'drainage',
     'trees',
     ...(hasOldPaving ? (['dust'] as const) : []),
+    ...(job.paver?.pattern === undefined ? [] : (['cutting'] as const)),
     ...(job.levelling === undefined ? [] : (['laser'] as const)),
     'loads',
   );

@@ -25,18 +25,18 @@ export interface SweepStatus {
 
 const NONE = -1;
 
+const at = (list: Int32Array, slot: number): number => list[slot] ?? NONE;
+
 /** Makes an empty status with room for as many edges as there can be at once. Internal. */
 export function makeSweepStatus(room: number): SweepStatus {
   const edge = new Int32Array(room);
   const left = new Int32Array(room).fill(NONE);
   const right = new Int32Array(room).fill(NONE);
   const parent = new Int32Array(room).fill(NONE);
-  const down = new Int32Array(room).fill(NONE);
-  const up = new Int32Array(room).fill(NONE);
+  const chain = makeChain(room);
   const free: number[] = [];
   let used = 0;
   let root = NONE;
-  const at = (list: Int32Array, slot: number): number => list[slot] ?? NONE;
 
   function replaceChild(of: number, child: number, by: number): void {
     if (of === NONE) root = by;
@@ -57,13 +57,6 @@ export function makeSweepStatus(room: number): SweepStatus {
     parent[over] = slot;
   }
 
-  function link(slot: number, low: number, high: number): void {
-    down[slot] = low;
-    up[slot] = high;
-    if (low !== NONE) up[low] = slot;
-    if (high !== NONE) down[high] = slot;
-  }
-
   function place(item: number, under: number, side: Int32Array): number {
     const slot = free.pop() ?? used++;
     edge[slot] = item;
@@ -76,9 +69,9 @@ export function makeSweepStatus(room: number): SweepStatus {
       under === NONE
         ? [NONE, NONE]
         : side === left
-          ? [at(down, under), under]
-          : [under, at(up, under)];
-    link(slot, low, high);
+          ? [chain.below(under), under]
+          : [under, chain.above(under)];
+    chain.link(slot, low, high);
     while (at(parent, slot) !== NONE && priority(slot) > priority(at(parent, slot))) turnUp(slot);
     return slot;
   }
@@ -110,17 +103,36 @@ export function makeSweepStatus(room: number): SweepStatus {
         }
         turnUp(priority(low) > priority(high) ? low : high);
       }
-      const [low, high] = [at(down, slot), at(up, slot)];
-      if (low !== NONE) up[low] = high;
-      if (high !== NONE) down[high] = low;
+      chain.unlink(slot);
       free.push(slot);
     },
     replace(slot, item) {
       edge[slot] = item;
     },
     edgeAt: (slot) => at(edge, slot),
-    below: (slot) => at(down, slot),
-    above: (slot) => at(up, slot),
+    below: chain.below,
+    above: chain.above,
+  };
+}
+
+/** The slots in their order from the lowest edge up. */
+function makeChain(room: number) {
+  const down = new Int32Array(room).fill(NONE);
+  const up = new Int32Array(room).fill(NONE);
+  const join = (low: number, high: number): void => {
+    if (low !== NONE) up[low] = high;
+    if (high !== NONE) down[high] = low;
+  };
+  return {
+    below: (slot: number) => at(down, slot),
+    above: (slot: number) => at(up, slot),
+    link(slot: number, low: number, high: number): void {
+      join(low, slot);
+      join(slot, high);
+      down[slot] = low;
+      up[slot] = high;
+    },
+    unlink: (slot: number) => join(at(down, slot), at(up, slot)),
   };
 }
 

@@ -142,7 +142,7 @@ describe('outlines that are none', () => {
       'DIMENSION_MISMATCH',
     ],
     [{ unit: 5, points: [] } as never, 'WRONG_TYPE'],
-    [{ points: [] } as never, 'UNIT_MISSING'],
+    [{ points: [] }, 'UNIT_MISSING'],
     ['outline' as never, 'WRONG_TYPE'],
     [undefined as never, 'REQUIRED'],
     [[{ x: '0 m', y: '0 m' }, { x: '1 m' }] as never, 'REQUIRED'],

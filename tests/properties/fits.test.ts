@@ -134,10 +134,9 @@ describe('outliers', () => {
           const other = plan.stakes[k];
           expect(other?.deleted.toNumber('mm')).toBeCloseTo(deleted.toNumber('mm'), 1);
           if (studentized !== null && Math.abs(studentized) < 100) {
-            expect((other?.studentized ?? Number.NaN) / (studentized || 1)).toBeCloseTo(
-              studentized === 0 ? 0 : 1,
-              1,
-            );
+            expect(
+              (other?.studentized ?? Number.NaN) / (studentized === 0 ? 1 : studentized),
+            ).toBeCloseTo(studentized === 0 ? 0 : 1, 1);
           }
         });
       }),

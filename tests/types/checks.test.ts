@@ -5,8 +5,8 @@ import { expectFault } from '../faults.js';
 const readings = [{ id: 'a', plan: '1 m', measured: '1 m' }];
 
 test('a set that prints no such limit does not compile, and is refused', () => {
-  // @ts-expect-error the guide prints no tolerance of level
   expectFault(
+    // @ts-expect-error the guide prints no tolerance of level
     () => checkLevels({ layer: 'base', readings, tolerance: 'paver-guide-in' }),
     'LIMIT_NOT_SET',
   );

@@ -35,8 +35,7 @@ export function makeSweepStatus(room: number): SweepStatus {
   const parent = new Int32Array(room).fill(NONE);
   const chain = makeChain(room);
   const free: number[] = [];
-  let used = 0;
-  let root = NONE;
+  let [used, root] = [0, NONE];
 
   function replaceChild(of: number, child: number, by: number): void {
     if (of === NONE) root = by;

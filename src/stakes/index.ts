@@ -36,7 +36,8 @@ export {
 } from './check-square.js';
 export { checkCorner, type CornerCheck, type CornerMove } from './check-corner.js';
 export { threeFourFive, type BaseLineInput, type ThreeFourFive } from './three-four-five.js';
-export { pointByTapes, type PointByTapes, type TapeInput } from './point-by-tapes.js';
+export { pointByTapes, type PointByTapes } from './point-by-tapes.js';
+export type { TapeInput } from './read-tapes.js';
 export type { ErrorEllipse } from './error-ellipse.js';
 export { planDistance, type HangingTapeInput, type PlanDistance } from './plan-distance.js';
 export type { SideName } from './four-sides.js';

@@ -1,6 +1,6 @@
 import { makeReader, type Reader } from '../input.js';
 import { CURVE_PRACTICE } from '../sources/curve-stakes.js';
-import { angle, length, type LengthInput } from '../units/construct.js';
+import { angle } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { formatQuantity } from '../units/format-quantity.js';
 import { exactOf, fromSI, fromSIDecimal, type Angle, type Length } from '../units/quantity.js';
@@ -27,18 +27,7 @@ import {
 } from '../units/vector.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { ellipseOf, type ErrorEllipse } from './error-ellipse.js';
-import { SITE_LENGTH, UNCERTAINTY } from './limits.js';
-import { readPlace } from './read-stakes.js';
-
-/** A fixed point and the length taped from it. */
-export interface TapeInput {
-  readonly x: LengthInput;
-  readonly y: LengthInput;
-  /** Level length from the fixed point to the point sought. */
-  readonly distance: LengthInput;
-  /** Standard uncertainty of the taped length, if known: for both tapes or for none. */
-  readonly uncertainty?: LengthInput;
-}
+import { readTapes, type Tape, type TapeInput } from './read-tapes.js';
 
 /** A point found by two tapes. */
 export interface PointByTapes extends Worked {
@@ -120,39 +109,6 @@ const NOTES = {
   weak: 'The tapes cross too flat for a good fix: tape from another fixed point.',
   good: 'Check with a length from a third fixed point: two tapes cannot show a slip.',
 } as const;
-
-interface Tape {
-  readonly at: PlanPoint;
-  readonly distance: Length;
-  readonly uncertainty: Length | undefined;
-}
-
-const STAND_IN: Tape = {
-  at: { x: length(0, 'm'), y: length(0, 'm') },
-  distance: length(1, 'm'),
-  uncertainty: undefined,
-};
-
-function readTapes(reader: Reader, value: unknown): readonly [Tape, Tape] {
-  const list = reader.list(value, ['from']);
-  if (list.length > 0 && list.length !== 2) {
-    reader.fail('WRONG_TYPE', ['from'], 'expected two fixed points');
-  }
-  if (list.length !== 2) return [STAND_IN, STAND_IN];
-  const isDoubtful = list.some((item) => (item as TapeInput | null)?.uncertainty !== undefined);
-  const read = (k: 0 | 1): Tape => {
-    const path = ['from', k];
-    const fields = reader.object(list[k], path);
-    const quantity = (name: string, rule: typeof SITE_LENGTH) =>
-      reader.quantity('length', fields[name], [...path, name], rule);
-    return {
-      at: readPlace(reader, fields, path),
-      distance: quantity('distance', SITE_LENGTH),
-      uncertainty: isDoubtful ? quantity('uncertainty', UNCERTAINTY) : undefined,
-    };
-  };
-  return [read(0), read(1)];
-}
 
 interface Intersection {
   /** From the first fixed point to the second. */

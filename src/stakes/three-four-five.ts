@@ -76,7 +76,7 @@ export function threeFourFive(options: {
   const step = optional('step', SITE_LENGTH);
   const uncertainty = optional('uncertainty', UNCERTAINTY);
   const line = fields['baseLine'] === undefined ? null : readLine(reader, fields['baseLine']);
-  if (step !== undefined && step.times(5).compare(longest) > 0) {
+  if (step !== undefined && !longest.isZero() && step.times(5).compare(longest) > 0) {
     reader.fail('OUT_OF_RANGE', ['step'], 'five steps are longer than the tape');
   }
   reader.finish();

@@ -98,14 +98,15 @@ function readSpan(reader: Reader, fields: Readonly<Record<string, unknown>>): Sp
     fields['from'] === undefined
       ? undefined
       : reader.quantity('length', fields['from'], ['from'], { ...SPAN, sign: 'not-negative' });
-  if (from !== undefined && from.compare(span) > 0) {
+  const isKnown = !span.isZero();
+  if (isKnown && from !== undefined && from.compare(span) > 0) {
     reader.fail('OUT_OF_RANGE', ['from'], 'lies beyond the far tie');
   }
   const tolerance =
     fields['tolerance'] === undefined
       ? undefined
       : reader.quantity('length', fields['tolerance'], ['tolerance'], SAG_TOLERANCE);
-  if (tolerance !== undefined && tolerance.times(2).compare(span) > 0) {
+  if (isKnown && tolerance !== undefined && tolerance.times(2).compare(span) > 0) {
     reader.fail('OUT_OF_RANGE', ['tolerance'], 'is more than half the span: a slip of a unit?');
   }
   return { span, line, slope: slope.si, from, tolerance };
@@ -169,23 +170,27 @@ function limitsFor({ span, line, slope, tolerance, midspan }: Limited) {
   };
 }
 
-function showWorking({ span, line }: Span, midspan: Length, catenary: Length): Step[] {
+function showWorking({ span, line, slope }: Span, midspan: Length, catenary: Length): Step[] {
+  const isLevel = slope.isZero();
   const from = [
     given('w', 'weight per length', line.weight),
     given('L', 'span', span),
     given('H', 'tension', line.tension),
+    ...(isLevel ? [] : [given('i', 'slope', slope)]),
   ];
   return [
     {
       title: 'Sag in the middle, as a parabola',
-      formula: 'f = w L^2 / (8 H cos i)',
+      formula: isLevel ? 'f = w L^2 / (8 H)' : 'f = w L^2 sqrt(1 + i^2) / (8 H)',
       given: from,
       result: given('f', 'sag', midspan),
       source: 'derived',
     },
     {
       title: 'Sag in the middle, as a catenary',
-      formula: 'f = (H / w) (cosh(w L / (2 H)) - 1), level',
+      formula: isLevel
+        ? 'f = (H / w) (cosh z - 1), z = w L / (2 H)'
+        : 'f = (H / w) (cosh z - 1) sqrt(1 + (i z / sinh z)^2), z = w L / (2 H)',
       given: from,
       result: given('f', 'sag', catenary),
       source: 'derived',

@@ -133,11 +133,9 @@ describe('outliers', () => {
         profile.stakes.forEach(({ deleted, studentized }, k) => {
           const other = plan.stakes[k];
           expect(other?.deleted.toNumber('mm')).toBeCloseTo(deleted.toNumber('mm'), 1);
-          if (studentized !== null && Math.abs(studentized) < 100) {
-            expect(
-              (other?.studentized ?? Number.NaN) / (studentized === 0 ? 1 : studentized),
-            ).toBeCloseTo(studentized === 0 ? 0 : 1, 1);
-          }
+          // an infinite value of the one is a huge one of the other
+          if (studentized === null || Math.abs(studentized) > 100) return;
+          expect(other?.studentized).toBeCloseTo(studentized, 1);
         });
       }),
       { numRuns: 25 },

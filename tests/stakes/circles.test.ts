@@ -21,6 +21,11 @@ describe('through three points', () => {
     expect(circle.note).toContain('fourth');
   });
 
+  test('three points are not judged: a circle always goes through them', () => {
+    const points = [point('5 m', '0 m'), point('3 m', '4 m'), point('-4 m', '3 m')];
+    expect(circleThrough({ points, tolerance: '1 mm' }).ok).toBeNull();
+  });
+
   test('at site coordinates in thirds of an inch', () => {
     const east = (inches: number) => ({ value: `${inches + 60_000_000}/3`, unit: 'in' }) as const;
     const circle = circleThrough({
@@ -135,6 +140,19 @@ describe('fitCircle', () => {
       [500_010, 4_500_000],
     ]);
     expect(flat.radius / 12_500.000_5).toBeCloseTo(1, 5);
+  });
+
+  test('the uncertainty of the radius, by pencil', () => {
+    // 10 mm out and in by turns at four quarters: s = sqrt(4 x 0.01^2 / (4 - 3)), over sqrt(4)
+    const fit = fitCircle([
+      [5.01, 0],
+      [0, 4.99],
+      [-5.01, 0],
+      [0, -4.99],
+    ]);
+    expect(fit.radius).toBeCloseTo(5, 12);
+    expect(fit.rms).toBeCloseTo(0.01, 12);
+    expect(fit.radiusUncertainty).toBeCloseTo(0.01, 12);
   });
 
   test('writes residuals into an array', () => {

@@ -6,8 +6,9 @@ import {
   fillet,
   stakeSpacing,
   tangentOffsets,
+  threeFourFive,
 } from 'settline/stakes';
-import { expectFault } from '../faults.js';
+import { expectFault, faultsOf } from '../faults.js';
 import { testRefusals } from '../refusals.js';
 
 const mm = (
@@ -240,4 +241,20 @@ test('each of them shows its working', () => {
     stakeSpacing({ radius: '5 m', deviation: '10 mm' }),
   ];
   expect(worked.map(({ working }) => working.length)).toEqual([3, 5, 3, 5, 5, 1]);
+});
+
+test('a missing field is one fault, not two', () => {
+  const of = (run: () => unknown) => faultsOf(run).map(({ code }) => code);
+  expect(of(() => stakeSpacing({ radius: undefined as never, deviation: '1 mm' }))).toEqual([
+    'REQUIRED',
+  ]);
+  expect(
+    of(() => tangentOffsets({ radius: undefined as never, length: '1 m', spacing: '1 m' })),
+  ).toEqual(['REQUIRED']);
+  expect(
+    of(() => chordOffsets({ chord: undefined as never, middleOrdinate: '1 m', spacing: '1 m' })),
+  ).toEqual(['REQUIRED']);
+  expect(of(() => threeFourFive({ longest: undefined as never, step: '1 ft' }))).toEqual([
+    'REQUIRED',
+  ]);
 });

@@ -123,6 +123,11 @@ describe('a taped length in plan', () => {
     expect(planDistance({ taped: '5 m', slope: '0%' }).plan.to('m').toString()).toBe('5');
   });
 
+  test('a tape that stands upright has no plan', () => {
+    expectFault(() => planDistance({ taped: '18 m', rise: '18 m' }), 'RISE_EXCEEDS_SLOPE_LENGTH');
+    expect(planDistance({ taped: '18 m', rise: '17.999 m' }).plan.toNumber('m')).toBeGreaterThan(0);
+  });
+
   test('a hanging tape: per bay, never over the whole', () => {
     const tape = { weightPerLength: '0.2 N/m', tension: '50 N' } as const;
     // 0.04 x 27 000 / 60 000 = 18 mm in one bay of 30 m, a ninth in three

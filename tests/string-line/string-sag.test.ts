@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { stringSag } from 'settline/string-line';
+import { faultsOf } from '../faults.js';
 import { testRefusals } from '../refusals.js';
 
 const line = { tension: '50 N', weightPerLength: '0.02 N/m' } as const;
@@ -100,10 +101,13 @@ describe('under a tolerance', () => {
 test('the working names the two formulas', () => {
   const { working } = stringSag({ ...line, span: '10 m' });
   expect(working.map(({ formula }) => formula)).toEqual([
-    'f = w L^2 / (8 H cos i)',
-    'f = (H / w) (cosh(w L / (2 H)) - 1), level',
+    'f = w L^2 / (8 H)',
+    'f = (H / w) (cosh z - 1), z = w L / (2 H)',
   ]);
   expect(working[0]?.given.map(({ symbol }) => symbol)).toEqual(['w', 'L', 'H']);
+  const steep = stringSag({ ...line, span: '10 m', slope: '2%' }).working;
+  expect(steep[0]?.formula).toContain('sqrt(1 + i^2)');
+  expect(steep[1]?.given.map(({ symbol }) => symbol)).toEqual(['w', 'L', 'H', 'i']);
 });
 
 testRefusals(stringSag, { ...line, span: '10 m', from: '5 m', slope: '2%', tolerance: '5 mm' }, [
@@ -120,3 +124,10 @@ testRefusals(stringSag, { ...line, span: '10 m', from: '5 m', slope: '2%', toler
   ['tolerance', '0 mm', 'NOT_POSITIVE'],
   ['tolerance', '5.001 m', 'OUT_OF_RANGE'],
 ]);
+
+test('a missing span is one fault, not three', () => {
+  const faults = faultsOf(() =>
+    stringSag({ ...line, span: undefined as never, from: '1 m', tolerance: '1 mm' }),
+  );
+  expect(faults.map(({ code, path }) => `${code} ${path.join('.')}`)).toEqual(['REQUIRED span']);
+});

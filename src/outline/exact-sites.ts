@@ -29,7 +29,8 @@ export function exactSites(rings: readonly (readonly Vector[])[]): Sites {
       const dx = at(x, a) - at(x, b);
       if (Math.abs(dx) > doubt) return dx;
       const [p, q] = [exact(a), exact(b)];
-      return compareRatios(p.x, q.x) || compareRatios(p.y, q.y);
+      const order = compareRatios(p.x, q.x);
+      return order === 0 ? compareRatios(p.y, q.y) : order;
     },
     sideOf(p, q, r) {
       const [ux, uy] = [at(x, q) - at(x, p), at(y, q) - at(y, p)];

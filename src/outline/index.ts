@@ -7,3 +7,6 @@ export {
   type WidenedHole,
   type WidenedOutline,
 } from './widen-outline.js';
+export { ringArea } from './ring-area.js';
+export { ringCrossing, type RingCrossing } from './ring-crossing.js';
+export { ringMeasures, type RingMeasures } from './ring-measures.js';

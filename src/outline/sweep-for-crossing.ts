@@ -73,7 +73,7 @@ function gather(sites: Sites): Edges {
       previous[to] = from;
     }
   }
-  const order = kept.subarray(0, room).sort((a, b) => sites.compare(a, b) || a - b);
+  const order = kept.subarray(0, room).sort((a, b) => sites.compare(a, b));
   const rank = new Int32Array(count);
   for (let k = 0; k < room; k += 1) rank[order[k] ?? 0] = k;
   const [left, right] = [new Int32Array(count), new Int32Array(count)];

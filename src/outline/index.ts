@@ -12,3 +12,4 @@ export { areaByOffsets, type AreaByOffsets } from './area-by-offsets.js';
 export { ringArea } from './ring-area.js';
 export { ringCrossing, type RingCrossing } from './ring-crossing.js';
 export { ringMeasures, type RingMeasures } from './ring-measures.js';
+export { widenRing, type WidenedRing } from './widen-ring.js';

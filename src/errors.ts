@@ -91,6 +91,7 @@ export const ERROR_CODES = {
   CAPACITY_EXCEEDED: 'more pieces than can be counted',
   HOLE_OUTSIDE: 'a hole that does not lie in the outline, clear of other holes',
   OUTLINE_UNRESOLVED: 'a widened outline that could not be made out',
+  BEARING_UNREADABLE: 'text that is no bearing from north or south toward east or west',
 
   // grades and levels
   ONE_OF: 'several fields where only one belongs',

@@ -73,7 +73,7 @@ function gather(sites: Sites): Edges {
       previous[to] = from;
     }
   }
-  const order = kept.subarray(0, room).sort((a, b) => byPlace(sites, a, b));
+  const order = kept.subarray(0, room).sort((a, b) => sites.compare(a, b));
   const rank = new Int32Array(count);
   for (let k = 0; k < room; k += 1) rank[order[k] ?? 0] = k;
   const [left, right] = [new Int32Array(count), new Int32Array(count)];
@@ -84,12 +84,6 @@ function gather(sites: Sites): Edges {
     right[k] = runsRight ? to : k;
   }
   return { order, previous, left, right };
-}
-
-/** From left to right, points in one place by their number. */
-function byPlace(sites: Sites, a: number, b: number): number {
-  const order = sites.compare(a, b);
-  return order === 0 ? a - b : order;
 }
 
 type Found = readonly [number, number] | undefined;

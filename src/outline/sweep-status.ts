@@ -25,17 +25,17 @@ export interface SweepStatus {
 
 const NONE = -1;
 
-const at = (list: Int32Array, slot: number): number => list[slot] ?? NONE;
-
 /** Makes an empty status with room for as many edges as there can be at once. Internal. */
 export function makeSweepStatus(room: number): SweepStatus {
   const edge = new Int32Array(room);
   const left = new Int32Array(room).fill(NONE);
   const right = new Int32Array(room).fill(NONE);
   const parent = new Int32Array(room).fill(NONE);
-  const chain = makeChain(room);
+  const order = makeOrder(room);
   const free: number[] = [];
-  let [used, root] = [0, NONE];
+  let used = 0;
+  let root = NONE;
+  const at = (list: Int32Array, slot: number): number => list[slot] ?? NONE;
 
   function replaceChild(of: number, child: number, by: number): void {
     if (of === NONE) root = by;
@@ -64,13 +64,9 @@ export function makeSweepStatus(room: number): SweepStatus {
     parent[slot] = under;
     if (under === NONE) root = slot;
     else side[under] = slot;
-    const [low, high] =
-      under === NONE
-        ? [NONE, NONE]
-        : side === left
-          ? [chain.below(under), under]
-          : [under, chain.above(under)];
-    chain.link(slot, low, high);
+    if (under === NONE) order.put(slot, NONE, NONE);
+    else if (side === left) order.put(slot, order.below(under), under);
+    else order.put(slot, under, order.above(under));
     while (at(parent, slot) !== NONE && priority(slot) > priority(at(parent, slot))) turnUp(slot);
     return slot;
   }
@@ -102,36 +98,37 @@ export function makeSweepStatus(room: number): SweepStatus {
         }
         turnUp(priority(low) > priority(high) ? low : high);
       }
-      chain.unlink(slot);
+      order.take(slot);
       free.push(slot);
     },
     replace(slot, item) {
       edge[slot] = item;
     },
     edgeAt: (slot) => at(edge, slot),
-    below: chain.below,
-    above: chain.above,
+    below: order.below,
+    above: order.above,
   };
 }
 
-/** The slots in their order from the lowest edge up. */
-function makeChain(room: number) {
+/** The slots as a list from the lowest edge to the highest. */
+function makeOrder(room: number) {
   const down = new Int32Array(room).fill(NONE);
   const up = new Int32Array(room).fill(NONE);
+  const below = (slot: number): number => down[slot] ?? NONE;
+  const above = (slot: number): number => up[slot] ?? NONE;
   const join = (low: number, high: number): void => {
     if (low !== NONE) up[low] = high;
     if (high !== NONE) down[high] = low;
   };
   return {
-    below: (slot: number) => at(down, slot),
-    above: (slot: number) => at(up, slot),
-    link(slot: number, low: number, high: number): void {
+    below,
+    above,
+    put(slot: number, low: number, high: number): void {
+      [down[slot], up[slot]] = [low, high];
       join(low, slot);
       join(slot, high);
-      down[slot] = low;
-      up[slot] = high;
     },
-    unlink: (slot: number) => join(at(down, slot), at(up, slot)),
+    take: (slot: number): void => join(below(slot), above(slot)),
   };
 }
 

@@ -48,7 +48,8 @@ export interface SurfaceVolumes {
  * `fill` likewise below. Each triangle is split exactly along the line of no depth; the triangles of
  * two surfaces are laid over each other. Coordinates are taken from a point of the data: at
  * 500 000 / 4 500 000 m nothing is lost. Relative error some 1e-13 for a million points; time
- * n log n.
+ * n log n. Four points on one circle, such as a cell of a grid, may be joined along either diagonal:
+ * `gridVolumes` takes both alike.
  *
  * @param options.existing - spot heights [metres], `x0, y0, z0, x1 ...`, 3 to 50 million points in
  *   any order; points that repeat another are left out

@@ -116,3 +116,100 @@ describe('a surface against a surface', () => {
     expectFault(() => surfaceVolumes({ existing, design: away }), 'SURFACES_APART');
   });
 });
+
+describe('a warped design', () => {
+  const existing = rectangle(10, 10, [1, 1, 1, 1]);
+
+  test('four corners out of a plane: the volume is exact, the middle is met closely', () => {
+    const corners = Float64Array.of(0, 0, 0, 10, 0, 1, 10, 10, 0, 0, 10, 1);
+    const dig = surfaceVolumes({ existing, design: { corners } });
+    expect(dig.cut).toBeCloseTo(50, 12);
+    expect(dig.fill).toBe(0);
+    // in a quarter: depth 1 - (u + v - 2 u v), its mean 1 - (1/4 + 1/4 - 1/8)
+    const outline = Float64Array.of(0, 0, 5, 0, 5, 5, 0, 5);
+    expect(surfaceVolumes({ existing, design: { corners }, outline }).cut).toBeCloseTo(15.625, 12);
+    const back = Float64Array.of(0, 0, 0, 0, 10, 1, 10, 10, 0, 10, 0, 1);
+    expect(surfaceVolumes({ existing, design: { corners: back }, outline }).cut).toBeCloseTo(
+      15.625,
+      12,
+    );
+  });
+
+  test('four corners of a plane, smaller than the site', () => {
+    const corners = Float64Array.of(2, 2, 0, 6, 2, 0.4, 6, 6, 0.8, 2, 6, 0.4);
+    const dig = surfaceVolumes({ existing, design: { corners } });
+    expect(dig.area).toBeCloseTo(16, 12);
+    expect(dig.cut).toBeCloseTo(16 * 0.6, 12);
+    expect(dig.deepestCut).toEqual({ depth: 1, x: 2, y: 2 });
+  });
+});
+
+describe('refusals', () => {
+  const existing = rectangle(10, 10, [1, 1, 1, 1]);
+  const square = Float64Array.of(1, 1, 4, 1, 4, 4, 1, 4);
+  const bad = (...values: readonly number[]) => Float64Array.from(values);
+
+  test.each([
+    [{}, 'WRONG_TYPE', ['design']],
+    [{ existing, design: { z0: 0, gradeX: 0 } }, 'WRONG_TYPE', ['design', 'gradeY']],
+    [{ existing, design: { ...LEVEL, z0: Number.NaN } }, 'NOT_FINITE', ['design', 'z0']],
+    [{ existing, design: { ...LEVEL, z0: 1e9 } }, 'OUT_OF_RANGE', ['design', 'z0']],
+    [{ existing: [0, 0, 0], design: LEVEL }, 'WRONG_TYPE', ['existing']],
+    [{ existing: bad(0, 0, 0, 1), design: LEVEL }, 'WRONG_TYPE', ['existing']],
+    [{ existing: bad(), design: LEVEL }, 'TOO_FEW_POINTS', ['existing']],
+    [{ existing: bad(0, 0, 0, 1, 0, 0), design: LEVEL }, 'TOO_FEW_POINTS', ['existing']],
+    [
+      { existing: bad(0, 0, 0, 1, 0, Infinity, 0, 1, 0), design: LEVEL },
+      'NOT_FINITE',
+      ['existing', 1, 2],
+    ],
+    [
+      { existing: bad(0, 0, 0, 1, 2e8, 0, 0, 1, 0), design: LEVEL },
+      'OUT_OF_RANGE',
+      ['existing', 1, 1],
+    ],
+    [{ existing: bad(0, 0, 0, 1, 1, 0, 2, 2, 0), design: LEVEL }, 'POINTS_COLLINEAR', ['existing']],
+    [{ existing: bad(5, 5, 0, 5, 5, 0, 5, 5, 0), design: LEVEL }, 'POINTS_COLLINEAR', ['existing']],
+    [{ existing, design: bad(0, 0, 0) }, 'TOO_FEW_POINTS', ['design']],
+    [{ existing, design: { corners: bad(0, 0, 0) } }, 'WRONG_TYPE', ['design', 'corners']],
+    [
+      { existing, design: { corners: bad(0, 0, 0, 5, 5, 0, 5, 0, 0, 0, 5, 0) } },
+      'CORNERS_NOT_CONVEX',
+      ['design', 'corners'],
+    ],
+    [{ existing, design: LEVEL, outline: bad(1, 1, 4, 1) }, 'TOO_FEW_POINTS', ['outline']],
+    [{ existing, design: LEVEL, outline: [] }, 'EMPTY_LIST', ['outline']],
+    [{ existing, design: LEVEL, outline: bad(1, 1, 4, 1, 9) }, 'WRONG_TYPE', ['outline']],
+    [
+      { existing, design: LEVEL, outline: bad(1, 1, 4, NaN, 9, 9) },
+      'NOT_FINITE',
+      ['outline', 1, 1],
+    ],
+    [
+      { existing, design: LEVEL, outline: bad(1, 1, 4, 4, 4, 1, 1, 4) },
+      'SELF_INTERSECTION',
+      ['outline'],
+    ],
+    [{ existing, design: LEVEL, outline: bad(1, 1, 4, 1, 9, 1) }, 'SELF_INTERSECTION', ['outline']],
+    [
+      { existing, design: LEVEL, outline: [square, bad(6, 6, 8, 6, 8, 8)] },
+      'HOLE_OUTSIDE',
+      ['outline', 1],
+    ],
+    [
+      {
+        existing,
+        design: LEVEL,
+        outline: [square, bad(2, 2, 3.5, 2, 3.5, 3.5, 2, 3.5), bad(2.2, 2.2, 3, 2.2, 3, 3)],
+      },
+      'HOLE_OUTSIDE',
+      ['outline', 2],
+    ],
+  ] as const)('%#: %j is refused', (options, code, path) => {
+    expect(expectFault(() => surfaceVolumes(options as never), code).path).toEqual(path);
+  });
+
+  test('nothing at all', () => {
+    expectFault(() => surfaceVolumes(undefined as never), 'WRONG_TYPE');
+  });
+});

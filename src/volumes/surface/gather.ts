@@ -12,19 +12,22 @@ export interface Gatherer {
 
 /** Makes a gatherer of the triangles of `mesh` that meet triangles of `a`. Internal. */
 export function makeGatherer(a: Triangulation, mesh: Triangulation): Gatherer {
+  /** In which turn a triangle was looked at last. */
   const seen = new Int32Array(mesh.triangles.length / 3).fill(-1);
   const found: number[] = [];
+  let turn = -1;
   return {
     gather(i, seed, least) {
+      turn += 1;
       found.length = 0;
       found.push(seed);
-      seen[seed] = i;
+      seen[seed] = turn;
       // the list grows while it is gone through
       for (const near of found) {
         for (let k = 0; k < 3; k += 1) {
           const other = across(mesh, near, k);
-          if (other < 0 || seen[other] === i) continue;
-          seen[other] = i;
+          if (other < 0 || seen[other] === turn) continue;
+          seen[other] = turn;
           if (meeting(a, i, mesh, other) >= least) found.push(other);
         }
       }

@@ -50,6 +50,8 @@ const BESIDE: Readonly<Record<string, number>> = {
   'attempt.ts': 0.5,
   'input.ts': 1.5,
   'compaction-ratio.ts': 1.6,
+  'one-of.ts': 1.6,
+  'verdict.ts': 1.6,
   'working.ts': 2.5,
   'reference-quantity.ts': 2.5,
   'index.ts': 9,

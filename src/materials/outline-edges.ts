@@ -5,9 +5,14 @@ import { readOutline, type OutlineInput } from '../outline/read-outline.js';
 import { ringsOf, type Outline, type Ring } from '../outline/ring.js';
 import { makeReader } from '../input.js';
 import { angle, type AngleInput } from '../units/construct.js';
-import { Decimal40 } from '../units/decimal.js';
 import { fromSI, fromSIDecimal, type Angle, type Length } from '../units/quantity.js';
-import { negateRatio, ratioToDecimal, signOfRatio, type Ratio } from '../units/ratio.js';
+import {
+  compareRatios,
+  negateRatio,
+  ratioToNumber,
+  signOfRatio,
+  type Ratio,
+} from '../units/ratio.js';
 import { minus, norm, type Vector } from '../units/vector.js';
 import { foldedAngle } from './turn.js';
 
@@ -23,7 +28,8 @@ export interface OutlineEdge {
 /**
  * The edges of an outline with their length and their angle to the axis of the pattern, ready for
  * `unitCount`: `a = |atan2(dy, dx) - axis|`, folded into 0 to 90 degrees; of an arc the angle at its
- * start and how far it turns. Exact for edges along the coordinate axes, else to 40 digits.
+ * start and how far it turns. Angles are exact along the coordinate axes and their diagonals, else
+ * worked out in floats (to 1e-15 radians); lengths are taken to 40 digits.
  *
  * @param options.outline - see `outlineArea`; arcs and holes may be given
  * @param options.axis - direction of the long side of the units (the reference line of a 45
@@ -51,6 +57,8 @@ export function outlineEdges(options: {
 
 const ALONG_X = angle(0, 'deg');
 const ALONG_Y = angle(90, 'deg');
+const DIAGONAL = angle(45, 'deg');
+const OTHER_DIAGONAL = angle(135, 'deg');
 const FULL_TURN = Object.freeze({ sign: 'any', most: angle(360, 'deg') } as const);
 
 /** The edges of an outline that has been read, against an axis. Internal. */
@@ -81,8 +89,11 @@ function arcEdge(from: Vector, to: Vector, bulgeRight: Ratio, axis: Angle): Outl
   });
 }
 
+/** Direction of a line; which way along it does not matter. */
 function directionOf({ x, y }: Vector): Angle {
   if (signOfRatio(y) === 0) return ALONG_X;
   if (signOfRatio(x) === 0) return ALONG_Y;
-  return fromSIDecimal('angle', Decimal40.atan2(ratioToDecimal(y), ratioToDecimal(x)));
+  if (compareRatios(x, y) === 0) return DIAGONAL;
+  if (compareRatios(x, negateRatio(y)) === 0) return OTHER_DIAGONAL;
+  return angle(Math.atan2(ratioToNumber(y), ratioToNumber(x)), 'rad');
 }

@@ -228,6 +228,22 @@ describe('edges of an outline', () => {
     expect(unitCount({ ...block, edge: edges })).toMatchObject({ cut: 220, order: 3110 });
   });
 
+  test('diagonals are exactly at 45 degrees', () => {
+    const diamond = {
+      unit: 'm',
+      points: [
+        [1, 0],
+        [2, 1],
+        [1, 2],
+        [0, 1],
+      ],
+    } as const;
+    const angles = (axis: string) =>
+      outlineEdges({ outline: diamond, axis }).edges.map((edge) => edge.angle.to('deg').toString());
+    expect(angles('0 deg')).toEqual(['45', '45', '45', '45']);
+    expect(angles('45 deg')).toEqual(['0', '90', '0', '90']);
+  });
+
   test('refuses what is no outline', () => {
     expectFault(() => outlineEdges({ outline: { unit: 'm', points: [[0, 0]] } }), 'TOO_FEW_POINTS');
     const line = {

@@ -6,10 +6,8 @@ const readings = [{ id: 'a', plan: '1 m', measured: '1 m' }];
 
 test('a set that prints no such limit does not compile, and is refused', () => {
   // @ts-expect-error the guide prints no tolerance of level
-  expectFault(
-    () => checkLevels({ layer: 'base', readings, tolerance: 'paver-guide-in' }),
-    'LIMIT_NOT_SET',
-  );
+  const check = () => checkLevels({ layer: 'base', readings, tolerance: 'paver-guide-in' });
+  expectFault(check, 'LIMIT_NOT_SET');
   const set: SetWith<'level'> = 'irc-sp-63-2004';
   expect(checkLevels({ layer: 'base', readings, tolerance: set }).verdict).toBe('pass');
 });

@@ -116,6 +116,7 @@ export function checkThickness(options: {
   const values = readings.map(({ value }) => value);
   const mean = sum(values).dividedBy(values.length);
   const average = judge({ id: 'average', value: mean, ...put(ofAverage) }, cutOrAdd);
+  const verdict = worstVerdict([...readings, average].map((reading) => reading.verdict));
   const parts = {
     check: 'thickness',
     subject: layer,
@@ -127,12 +128,16 @@ export function checkThickness(options: {
     averageLimits: put(ofAverage).limits,
     thinnest: min(values),
     thickest: max(values),
-    verdict: worstVerdict([...readings, average].map(({ verdict }) => verdict)),
+    verdict,
+    ...(verdict === 'fail' ? { note: LEAVE_DEEP } : {}),
   } as const;
   return layerCheck(parts, () =>
     [...readings, average].map((reading) => thicknessStep(reading, { layer, design, band })),
   );
 }
+
+const LEAVE_DEEP =
+  'Out of tolerance: make the moves listed, then measure again. Where a layer is thick over a deep dig but its top stands right, leave it.';
 
 const THICKNESS_FORMS = ['thickness', 'top', 'rodOnTop'] as const;
 

@@ -103,6 +103,8 @@ describe('checkThickness', () => {
     const check = guide(thick(187, 220, 186.999, 220.001, 200));
     expect(verdicts(check)).toEqual(['pass', 'pass', 'fail', 'fail', 'pass']);
     expect(moves(check)).toEqual(['P2: add 13 mm', 'P3: cut 20 mm']);
+    expect(check.note).toContain('over a deep dig');
+    expect(guide(thick(200)).note).not.toContain('over a deep dig');
     expect(check.thinnest.to('mm').toString()).toBe('186.999');
     expect(check.thickest.to('mm').toString()).toBe('220.001');
     expect(check.average.value.to('mm').toString()).toBe('202.8');

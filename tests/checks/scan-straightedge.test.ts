@@ -142,7 +142,7 @@ describe('scanStraightedge', () => {
       undefined,
     ],
   ] as const)('refuses: %s', (code, profile, length) => {
-    expectFault(() => scanStraightedge(profile as never, { length } as { length: number }), code);
+    expectFault(() => scanStraightedge(profile as never, { length } as never), code);
   });
 
   test('pulls in no decimals', () => {

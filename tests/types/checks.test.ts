@@ -5,11 +5,9 @@ import { expectFault } from '../faults.js';
 const readings = [{ id: 'a', plan: '1 m', measured: '1 m' }];
 
 test('a set that prints no such limit does not compile, and is refused', () => {
-  expectFault(
-    // @ts-expect-error the guide prints no tolerance of level
-    () => checkLevels({ layer: 'base', readings, tolerance: 'paver-guide-in' }),
-    'LIMIT_NOT_SET',
-  );
+  // @ts-expect-error the guide prints no tolerance of level
+  const check = () => checkLevels({ layer: 'base', readings, tolerance: 'paver-guide-in' });
+  expectFault(check, 'LIMIT_NOT_SET');
   const set: SetWith<'level'> = 'irc-sp-63-2004';
   expect(checkLevels({ layer: 'base', readings, tolerance: set }).verdict).toBe('pass');
 });

@@ -156,7 +156,7 @@ function runsOf(shots: readonly Shot[]): Shot[][] {
     runs.at(-1)?.push(shot);
     if (shot.known !== undefined) runs.push([]);
   }
-  return runs.filter((run) => run.length > 0);
+  return runs;
 }
 
 /** Adjusts run after run, until a check breaks the rule. */

@@ -149,7 +149,7 @@ function checksOf(shots: readonly Shot[], allowable: Length): BenchmarkCheck[] {
   });
 }
 
-/** The shots in runs that each end with a check. */
+/** The shots in runs that each end with a check; nothing is left over for the last run. */
 function runsOf(shots: readonly Shot[]): Shot[][] {
   const runs: Shot[][] = [[]];
   for (const shot of shots) {

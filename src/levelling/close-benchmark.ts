@@ -149,14 +149,14 @@ function checksOf(shots: readonly Shot[], allowable: Length): BenchmarkCheck[] {
   });
 }
 
-/** The shots in runs that each end with a check. */
+/** The shots in runs that each end with a check; nothing is left over for the last run. */
 function runsOf(shots: readonly Shot[]): Shot[][] {
   const runs: Shot[][] = [[]];
   for (const shot of shots) {
     runs.at(-1)?.push(shot);
     if (shot.known !== undefined) runs.push([]);
   }
-  return runs.filter((run) => run.length > 0);
+  return runs;
 }
 
 /** Adjusts run after run, until a check breaks the rule. */

@@ -56,6 +56,14 @@ describe('twoPegTest', () => {
     expect(judged('12 mm', '1 mm')?.verdict).toBe('unclear');
     expect(judged('15 mm', '1 mm')?.verdict).toBe('pass');
     expect(judged('8.9 mm', '1 mm')?.verdict).toBe('fail');
+    // a line of sight that falls
+    const falling = twoPegTest({
+      ...PEGS,
+      offset: { a: '1.39 m', b: '0.898 m' },
+      rule: { error: '11 mm', over: '60 m' },
+    });
+    expect(falling.rule?.error.toNumber('mm')).toBe(-12);
+    expect(falling.rule?.verdict).toBe('fail');
   });
 
   test('two set-ups that are balanced alike show nothing', () => {

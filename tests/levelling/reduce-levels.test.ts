@@ -84,6 +84,8 @@ describe('a closed loop by pencil', () => {
       'Check by rise and fall',
       'Misclosure',
     ]);
+    const shown = book.working[2]?.given.map(({ value }) => String(value));
+    expect(shown).toEqual(['29.996 m', '30 m']);
     expect(JSON.stringify(book)).not.toContain('working');
   });
 });
@@ -166,6 +168,17 @@ describe('a rule for the misclosure', () => {
       0, 0.4, 2, 3.2, 4,
     ]);
     expect(spread.adjustment).toBe('distance');
+    // the first row stands at the start
+    const { distance, ...first } = rows[0] ?? { point: '', distance: '' };
+    expect(distance).toBe('100 m');
+    const fromStart = reduceLevels({
+      ...LOOP,
+      rows: [first, ...rows.slice(1)],
+      adjustBy: 'distance',
+    });
+    expect(fromStart.rows.map(({ correction }) => correction.toNumber('mm'))).toEqual([
+      0, 2.2, 3, 3.6, 4,
+    ]);
   });
 });
 

@@ -95,10 +95,11 @@ export function moved(point: Vector, { along, outward, push, isRounded }: Side):
 export function corner(at: Vector, before: Side, after: Side, style: CornerStyle): Corner {
   const turn = cross(before.outward, after.outward);
   const isAhead = signOfRatio(dot(before.outward, after.outward)) > 0;
-  const isStraight =
-    signOfRatio(turn) === 0 || (isAhead && areTangent(before, after, roughNumber(turn)));
+  const isStraight = signOfRatio(turn) === 0 || areTangent(before, after, roughNumber(turn));
   const isConvex = isStraight || signOfRatio(turn) > 0 === style.isOutwardRight;
-  if (isStraight) return { points: step(at, before, after), isConvex, isLong: false };
+  if (isStraight && isAhead) return { points: step(at, before, after), isConvex, isLong: false };
+  // arcs may run into a corner with no angle at all: it is cut off square
+  if (isStraight) return { points: [moved(at, before), moved(at, after)], isConvex, isLong: true };
   const reach = mitre(before, after, turn);
   if (isConvex && style.corners === 'round') {
     const round = roundCorner(at, before, after, reach);
@@ -109,7 +110,7 @@ export function corner(at: Vector, before: Side, after: Side, style: CornerStyle
   return { points: [plus(at, reach)], isConvex, isLong };
 }
 
-/** Tangents that differ by their rounding only. */
+/** Tangents in one line but for their rounding. */
 const areTangent = (before: Side, after: Side, turn: number): boolean =>
   before.isRounded &&
   after.isRounded &&

@@ -82,6 +82,11 @@ describe('straightedge', () => {
   });
 });
 
+test('a straightedge that reaches no second reading says so in words', () => {
+  const run = () => straightedge({ profile: every(1, [0, -5, 0]), length: '0.5 m' });
+  expect(run).toThrow('nowhere do two readings stand under the straightedge');
+});
+
 testRefusals(straightedge, { profile: every(1, [0, -5, 0]), length: '3 m' }, [
   ['profile', undefined, 'REQUIRED'],
   ['profile', [], 'EMPTY_LIST'],

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { Matrix, SingularValueDecomposition } from 'ml-matrix';
+import { inverse, Matrix, SingularValueDecomposition } from 'ml-matrix';
 import { describe, expect, test } from 'vitest';
 import {
   circleThrough,
@@ -268,6 +268,26 @@ describe('a circle', () => {
           near(there.centre[1], scale * (s * here.centre[0] + c * here.centre[1]) - 7);
         },
       ),
+      FEWER,
+    );
+  });
+
+  test('its radius is as uncertain as the normal equations say', () => {
+    fc.assert(
+      fc.property(arc, (points) => {
+        const { centre, radius, residuals, radiusUncertainty } = fitCircle(points);
+        const rows = points.map(([x, y]) => {
+          const distance = Math.hypot(x - centre[0], y - centre[1]);
+          return [(x - centre[0]) / distance, (y - centre[1]) / distance, 1];
+        });
+        const equations = new Matrix(rows);
+        const variance = inverse(equations.transpose().mmul(equations)).get(2, 2);
+        const squares = residuals.reduce((sum, one) => sum + one * one, 0);
+        const expected = Math.sqrt((squares / (points.length - 3)) * variance);
+        expect(Math.abs(radiusUncertainty - expected)).toBeLessThan(
+          1e-6 * (expected + 1e-9 * radius),
+        );
+      }),
       FEWER,
     );
   });

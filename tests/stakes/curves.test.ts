@@ -127,6 +127,11 @@ describe('deflection table', () => {
     expect(table.cornerArea.toNumber('m2')).toBeCloseTo(100 - 25 * Math.PI, 11);
   });
 
+  test('an end on a whole step is not doubled', () => {
+    const table = deflectionTable({ radius: '10 m', turn: '1 rad', spacing: '5 m' });
+    expect(table.rows.map(({ arc }) => arc.to('m').toString())).toEqual(['0', '5', '10']);
+  });
+
   test('whole stations: the first and the last piece are odd', () => {
     const table = deflectionTable({
       radius: '10 m',

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  fitLine,
   leaveOneOut,
   outlierCritical,
   profileOutliers,
@@ -174,6 +175,22 @@ describe('leaveOneOut', () => {
     expect(found.deleted.every(Number.isFinite)).toBe(true);
     expect(found.studentized.every(Number.isFinite)).toBe(true);
     expect(found.leverage[4]).toBeCloseTo(1, 5);
+  });
+
+  test('a point a thousand kilometres off costs the others no digits', () => {
+    const near = [0.13, -0.2, 0.3, -0.1, 0.22].map((off, k) => [0.7 * k, off] as const);
+    const { deleted, studentized } = leaveOneOut([...near, [1e6, 5e5]]);
+    const { centroid, direction, rms } = fitLine(near);
+    const [dx, dy] = [1e6 - centroid[0], 5e5 - centroid[1]];
+    const offset = direction[0] * dy - direction[1] * dx;
+    expect(Math.abs((deleted[5] ?? Number.NaN) / offset)).toBeCloseTo(1, 12);
+    const station = direction[0] * dx + direction[1] * dy;
+    const along = near.reduce((sum, [x, y]) => {
+      return sum + (direction[0] * (x - centroid[0]) + direction[1] * (y - centroid[1])) ** 2;
+    }, 0);
+    const scatter = rms * Math.sqrt(5 / 3);
+    const t = offset / (scatter * Math.sqrt(1.2 + (station * station) / along));
+    expect(Math.abs((studentized[5] ?? Number.NaN) / t)).toBeCloseTo(1, 10);
   });
 
   test.each([

@@ -38,6 +38,25 @@ describe('where parts run together', () => {
     expect(open.area.to('ft2').toString()).toBe('115.64');
   });
 
+  test('where the sides of a notch meet is worked out exactly, off every grid', () => {
+    // sides of slope 4 in 3, a bottom of 0.5 that vanishes: they meet a third above y = 7
+    const outline = metres([
+      [0, 0],
+      [20, 0],
+      [20, 10],
+      [13, 10],
+      [10, 6],
+      [9.5, 6],
+      [6.5, 10],
+      [0, 10],
+    ]);
+    const wide = widenOutline({ outline, by: '1 m' });
+    // 22 by 12 less 5.5 by 11/3 over two
+    expect(wide.area.times(12).to('m2').toString()).toBe('3047');
+    expect(wide.closesUp).toBe(true);
+    expect(wide.outline).toHaveLength(7);
+  });
+
   test('a pocket behind a mouth that closes stays as a hole', () => {
     const pocket: Pairs = [
       [0, 0],

@@ -142,12 +142,7 @@ function makePass(sites: Sites, edges: Edges): (point: number, edgeBefore: numbe
     const startsBefore = left[edgeBefore] === point;
     const startsHere = left[point] === point;
     if (startsBefore && startsHere) return start(point, edgeBefore, point);
-    if (!startsBefore && !startsHere) {
-      // both end here: neighbours that fold back over each other lie side by side on one line
-      const isFold =
-        sites.sideOf(left[edgeBefore] ?? 0, point, left[point] ?? 0) === 0 && edgeBefore !== point;
-      return isFold ? [edgeBefore, point] : (leave(edgeBefore) ?? leave(point));
-    }
+    if (!startsBefore && !startsHere) return leave(edgeBefore) ?? leave(point);
     const [ending, starting] = startsHere ? [edgeBefore, point] : [point, edgeBefore];
     const slot = slotOf[ending] ?? 0;
     status.replace(slot, starting);

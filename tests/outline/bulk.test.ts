@@ -143,6 +143,12 @@ describe('widenRing', () => {
     expect(pocket.rings).toHaveLength(2);
   });
 
+  test('a needle of a notch that points at another arm takes nothing away there', () => {
+    const { area, rings } = widenRing(Float64Array.from(NEEDLE_NOTCH.flat()), 1);
+    expect(area).toBeCloseTo(290, 10);
+    expect(rings).toHaveLength(1);
+  });
+
   test('refuses what cannot be widened', () => {
     expectFault(() => widenRing(square, -1), 'NEGATIVE');
     expectFault(() => widenRing(square, NaN), 'NOT_FINITE');
@@ -174,5 +180,20 @@ const POCKET: readonly (readonly [number, number])[] = [
   [2, 9],
   [9.5, 9],
   [9.5, 10],
+  [0, 10],
+];
+
+/** A U whose left arm has a notch of five degrees that opens toward the right arm. */
+const NEEDLE_NOTCH: readonly (readonly [number, number])[] = [
+  [0, -3],
+  [20, -3],
+  [20, 10],
+  [16, 10],
+  [16, 0],
+  [10, 0],
+  [10, 4.956],
+  [9, 5],
+  [10, 5.044],
+  [10, 10],
   [0, 10],
 ];

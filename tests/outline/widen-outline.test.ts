@@ -38,6 +38,25 @@ describe('where parts run together', () => {
     expect(open.area.to('ft2').toString()).toBe('115.64');
   });
 
+  test('where the sides of a notch meet is worked out exactly, off every grid', () => {
+    // sides of slope 4 in 3, a bottom of 0.5 that vanishes: they meet a third above y = 7
+    const outline = metres([
+      [0, 0],
+      [20, 0],
+      [20, 10],
+      [13, 10],
+      [10, 6],
+      [9.5, 6],
+      [6.5, 10],
+      [0, 10],
+    ]);
+    const wide = widenOutline({ outline, by: '1 m' });
+    // 22 by 12 less 5.5 by 11/3 over two
+    expect(wide.area.times(12).to('m2').toString()).toBe('3047');
+    expect(wide.closesUp).toBe(true);
+    expect(wide.outline).toHaveLength(7);
+  });
+
   test('a pocket behind a mouth that closes stays as a hole', () => {
     const pocket: Pairs = [
       [0, 0],
@@ -58,6 +77,25 @@ describe('where parts run together', () => {
     expect(wide.area.to('ft2').toString()).toBe('151.6');
     expect(wide.holes).toHaveLength(1);
     expect(outlineArea({ outline: wide.outline }).area.to('ft2').toString()).toBe('237.44');
+  });
+
+  test('a needle of a notch that points at another arm takes nothing away there', () => {
+    const outline = metres([
+      [0, -3],
+      [20, -3],
+      [20, 10],
+      [16, 10],
+      [16, 0],
+      [10, 0],
+      [10, 4.956],
+      [9, 5],
+      [10, 5.044],
+      [10, 10],
+      [0, 10],
+    ]);
+    const wide = widenOutline({ outline, by: '1 m' });
+    // 22 by 15 less the gap that stays, 4 by 10
+    expect(wide.area.to('m2').toString()).toBe('290');
   });
 
   test('islands shrink, and vanish where the distance is half their width', () => {
@@ -162,6 +200,28 @@ describe('arcs', () => {
     expect(cut.closesUp).toBe(false);
     expect(cut.outline[1]?.x.toNumber('m')).toBeCloseTo(6.25 + leg, 12);
     expect(cut.outline).toHaveLength(4);
+  });
+
+  test('an arc of more than half a circle stays one', () => {
+    // a keyhole: three quarters of a disc of radius 2 with a square corner at its centre cut off
+    const outline = metres(
+      [
+        [2, 0],
+        [0, 2],
+      ],
+      { arcs: [{ edge: 1, bulgeMiddleOrdinate: 2 + Math.SQRT2 }] },
+    );
+    const area = (radius: number) => {
+      const half = Math.PI - Math.asin(Math.SQRT2 / 2);
+      return radius * radius * half + radius * radius * Math.sin(half) * Math.abs(Math.cos(half));
+    };
+    expect(in_m2({ outline, by: '0 m' })).toBeCloseTo(area(2), 12);
+    const wide = widenOutline({ outline, perEdge: ['0 m', '0.5 m'] });
+    // the chord stays where it is: 2.5 about the same centre, cut by a line sqrt(2) away
+    const half = Math.PI - Math.acos(Math.SQRT2 / 2.5);
+    const leg = Math.sqrt(2.5 ** 2 - 2);
+    expect(wide.area.toNumber('m2')).toBeCloseTo(2.5 ** 2 * half + leg * Math.SQRT2, 9);
+    expect(wide.arcs[0]?.bulgeMiddleOrdinate.toNumber('m')).toBeCloseTo(2.5 + Math.SQRT2, 9);
   });
 
   test('an arc runs on as its tangent to an outer corner', () => {

@@ -181,6 +181,27 @@ describe('round corners', () => {
     );
   });
 
+  test('by a, and once more by b: the arcs run on into their edges', () => {
+    fc.assert(
+      fc.property(
+        star,
+        fc.integer({ min: 1, max: 40 }),
+        fc.integer({ min: 1, max: 40 }),
+        (points, a, b) => {
+          const widened = (outline: OutlineInput, by: number) =>
+            widenOutline({ outline, by: length(by, 'm'), corners: 'round' });
+          const [once, first] = [widened(metres(points), a + b), widened(metres(points), a)];
+          fc.pre(!once.closesUp && !first.closesUp);
+          const twice = widened({ points: first.outline, arcs: first.arcs }, b);
+          const difference = once.area.minus(twice.area).abs();
+          expect(difference.toNumber('m2')).toBeLessThan(1e-20 * once.area.toNumber('m2'));
+          expect(twice.outline).toHaveLength(once.outline.length);
+        },
+      ),
+      { numRuns: 40 },
+    );
+  }, 30_000);
+
   test('never more than mitred ones', () => {
     fc.assert(
       fc.property(star, fc.integer({ min: 1, max: 100 }), (points, d) => {
@@ -282,6 +303,35 @@ describe('crossings', () => {
       { numRuns: 20_000 },
     );
   }, 60_000);
+
+  test('a corner exactly on an edge is refused, and a hair off it is not', () => {
+    const part = fc.integer({ min: 1, max: 999_999 });
+    fc.assert(
+      fc.property(part, part, (u, v) => {
+        // in thirds of an edge no coordinate is a float
+        const text = (value: number, hair = '') => `${(value / 1e6).toFixed(6)}${hair}`;
+        const outline = (hair: string) => ({
+          unit: 'ft' as const,
+          points: [
+            ['0', '0'],
+            [text(3 * u), text(3 * v)],
+            [text(3 * u), text(3 * v + 2e7)],
+            [text(u), text(v, hair)],
+            ['0', '20'],
+          ] as const,
+        });
+        let code: unknown;
+        try {
+          outlineArea({ outline: outline('') });
+        } catch (error) {
+          code = isSettlineError(error) ? error.code : error;
+        }
+        expect(code).toBe('SELF_INTERSECTION');
+        expect(() => outlineArea({ outline: outline('0000000000000000001') })).not.toThrow();
+      }),
+      RUNS,
+    );
+  });
 
   test('stars are sound, stars with two points swapped are as all pairs say', () => {
     fc.assert(

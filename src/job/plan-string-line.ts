@@ -49,7 +49,7 @@ export function planStringLine(job: Job, line: StringLine, basis: LineBasis): Pl
     job,
   );
   const rods = {
-    surfaces: rodSurfaces(planned, stringHeight),
+    surfaces: basis.levelling === null ? [] : rodSurfaces(planned, stringHeight),
     job,
     levelling: basis.levelling,
   };

@@ -91,6 +91,7 @@ export const ERROR_CODES = {
   CAPACITY_EXCEEDED: 'more pieces than can be counted',
   HOLE_OUTSIDE: 'a hole that does not lie in the outline, clear of other holes',
   OUTLINE_UNRESOLVED: 'a widened outline that could not be made out',
+  BEARING_UNREADABLE: 'text that is no bearing from north or south toward east or west',
 
   // grades and levels
   ONE_OF: 'several fields where only one belongs',
@@ -123,6 +124,7 @@ export const ERROR_CODES = {
   // materials
   CONFLICTING_FIELDS: 'fields of which one follows from the others, or that exclude each other',
   BORDER_TOO_DEEP: 'a border that the paving has no room for',
+  ARC_MEETS_CORNER: 'an arc with a border that meets its neighbour at a corner',
   ROLL_NARROWER_THAN_OVERLAP: 'an overlap that is not narrower than the roll',
   PASSING_RISES: 'more passing a finer sieve than a coarser one',
   DUPLICATE_SIEVE: 'the same sieve twice',
@@ -136,6 +138,7 @@ export const ERROR_CODES = {
   SURFACES_APART: 'surfaces, or a surface and an outline, that share no area',
 
   // whole jobs
+  NOT_FOUR_CORNERS: 'four corners that make no rectangle, or are not in order',
   JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',
   PLAN_INVALID: 'a saved plan that cannot be read back',
 } as const;

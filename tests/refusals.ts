@@ -14,13 +14,19 @@ export function testRefusals(
   test('takes the valid options that the refusals start from', () => {
     expect(() => run(valid as never)).not.toThrow();
   });
-  test.each(refusals)('refuses %s = %j: %s', (field, value, code, path = field) => {
+  const cases = refusals.map(
+    ([field, value, code, path]) => [field, value, code, path ?? pathOf(field)] as const,
+  );
+  test.each(cases)('refuses %s = %j: %s', (field, value, code, path) => {
     const faults = faultsOf(() => run(withField(valid, field, value) as never));
     expect(faults.map((fault) => `${fault.code} ${pathText(fault.path)}`)).toContain(
       `${code} ${path}`,
     );
   });
 }
+
+/** A dotted name as a path is written: `stakes[3].y`. */
+const pathOf = (field: string): string => field.replace(/\.(\d+)/g, '[$1]');
 
 /** A copy with one field changed; a dotted name goes down into objects and lists. */
 function withField(

@@ -1,6 +1,6 @@
 import { makeReader } from '../input.js';
 import { CURVE_PRACTICE } from '../sources/curve-stakes.js';
-import { angle, type LengthInput } from '../units/construct.js';
+import { angle, area, type LengthInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { fromSIDecimal, type Angle, type Area, type Length } from '../units/quantity.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
@@ -79,7 +79,7 @@ function straightEdge(chord: Length): ArcFromChord {
       radius: null,
       centralAngle: angle(0, 'rad'),
       arcLength: chord,
-      segmentArea: chord.times(chord.times(0)),
+      segmentArea: area(0, 'm2'),
       radiusPerOrdinate: null,
       flat: true,
       moreThanHalf: false,

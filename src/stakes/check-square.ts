@@ -1,5 +1,5 @@
 import { makeReader } from '../input.js';
-import type { LengthInput } from '../units/construct.js';
+import { length, type LengthInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import {
   exactOf,
@@ -10,11 +10,11 @@ import {
   type Length,
 } from '../units/quantity.js';
 import { squareRoot } from '../units/root.js';
+import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { UNCERTAINTY } from './limits.js';
 import { TOLERANCE } from './read-stakes.js';
 import { readFourSides, type FourSides, type SideName } from './four-sides.js';
-import { verdictOf, worstOf, type Verdict } from './verdict.js';
 
 /** How to square four corners up: the near side stays, the far side slides along itself. */
 export interface SquareMove {
@@ -59,8 +59,9 @@ export interface SquareCheck extends Worked {
  * where both are L: to the right where e is positive, and it is moved back by as much.
  *
  * Equal diagonals alone are no proof: a trapezium has them too, so opposite sides are compared where
- * they were measured. And the diagonals must fit the sides, `(d1^2 + d2^2) / 2 = near far + left right`:
- * if they do not, a length was misread. All lengths are level ones; bring taped slopes to plan first.
+ * they were measured. And the diagonals must fit the sides, `(d1^2 + d2^2) / 2 = near far + left right`
+ * (exactly so for a parallelogram and for an even trapezium, and but for the square of a difference of
+ * sides else): if they do not, a length was misread. All lengths are level ones; bring taped slopes to plan first.
  *
  * @param options.length - near and far side as they should be [length]
  * @param options.width - left and right side as they should be [length]
@@ -170,8 +171,10 @@ function judge(
 ): Pick<SquareCheck, 'verdict' | 'faults' | 'note'> {
   const { tolerance, uncertainty } = given;
   if (tolerance === undefined) return { verdict: null, faults: [], note: NOTES.none };
+  // twice the standard uncertainty is taken as doubt: about 95 % (common practice, no source)
+  const doubt = uncertainty?.times(2) ?? length(0, 'm');
   const against = (size: Length, sensitivity: number): Verdict =>
-    verdictOf(size, tolerance, uncertainty?.times(sensitivity));
+    verdictOf(tolerance.minus(size), doubt.times(sensitivity));
   // how far each result moves for a unit of each taped length, as root of the sum of squares
   const spread = found.meanDiagonal.dividedBy(measured.near.plus(measured.far)).toNumber();
   const leaning = against(found.lean.abs(), spread * Math.SQRT2);
@@ -181,7 +184,7 @@ function judge(
   if (leaning === 'fail') faults.push('out-of-square');
   if (differing.includes('fail')) faults.push('sides-differ');
   if (misfitting === 'fail') faults.push('length-misread');
-  const verdict = worstOf([leaning, ...differing, misfitting]);
+  const verdict = worstVerdict([leaning, ...differing, misfitting]);
   const worst = faults.at(-1);
   return { verdict, faults, note: worst === undefined ? NOTES[verdict] : NOTES[worst] };
 }

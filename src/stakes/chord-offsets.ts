@@ -50,7 +50,7 @@ export function chordOffsets(options: {
   const read = (name: string) => reader.quantity('length', fields[name], [name], SITE_LENGTH);
   const [chord, ordinate] = [read('chord'), read('middleOrdinate')];
   const spacing = read('spacing');
-  if (ordinate.times(2).compare(chord) > 0) {
+  if (!chord.isZero() && ordinate.times(2).compare(chord) > 0) {
     const message = 'more than half a circle: offsets from the chord would not reach it all';
     reader.fail('OUTSIDE_ARC', ['middleOrdinate'], message);
   }

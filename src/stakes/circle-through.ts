@@ -72,10 +72,10 @@ export interface CircleThrough extends Worked {
  *     { x: '5 m', y: '0 m' },
  *     { x: '4.05 m', y: '3 m' },
  *   ],
- *   tolerance: '20 mm',
+ *   tolerance: '15 mm',
  * });
- * kerb.radius.to('m').toFixed(2) //=> '5.01'
- * kerb.moves.map(({ id, direction }) => `${id} ${direction}`) //=> ['4 inward']
+ * kerb.radius.to('m').toFixed(2) //=> '4.95'
+ * kerb.moves.map(({ id, direction }) => `${id} ${direction}`) //=> ['2 outward', '4 inward']
  */
 export function circleThrough(options: {
   readonly points: readonly CurvePointInput[];

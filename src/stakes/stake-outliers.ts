@@ -1,6 +1,6 @@
 import { fault } from '../errors.js';
 import { makeReader } from '../input.js';
-import type { LengthInput } from '../units/construct.js';
+import { length, type LengthInput } from '../units/construct.js';
 import { fromSI, type Length } from '../units/quantity.js';
 import { ratioToNumber } from '../units/ratio.js';
 import { given, withWorking, type Worked } from '../working.js';
@@ -53,7 +53,7 @@ export interface StakeOutliers extends OutlierTest, Worked {
  * const { outliers, stakes, critical } = stakeOutliers({ stakes: row });
  * outliers //=> ['S5']
  * stakes[4]?.move.direction //=> 'right'
- * critical.toFixed(2) //=> '4.78'
+ * critical.toFixed(2) //=> '4.53'
  */
 export function stakeOutliers(options: {
   readonly stakes: readonly PlanStakeInput[];
@@ -94,23 +94,26 @@ function measure(local: readonly LocalStake[]): Measured[] {
   const points = local.map(({ at }) => at);
   const row = planRow(points);
   const sums = lineSums(points);
+  const deleted = local.map(({ id, at }, index) => {
+    const line = row.lineWithout(index);
+    if (line !== undefined) return fromSI('length', offsetFrom(line, at));
+    const message = `without stake ${id} the others spread alike in every direction`;
+    throw fault('DIRECTION_UNDEFINED', message, { id }, ['stakes', index]);
+  });
   const flat = points.flatMap(({ x, y }) => [ratioToNumber(x), ratioToNumber(y)]);
   const rough = leaveOneOut(new Float64Array(flat));
   return local.map(({ id, at }, index) => {
-    const line = row.lineWithout(index);
-    if (line === undefined) {
-      const message = `without stake ${id} the others spread alike in every direction`;
-      throw fault('DIRECTION_UNDEFINED', message, { id }, ['stakes', index]);
-    }
     const isScatterless = areInLine(sumsWithout(sums, at));
     return {
       id,
-      deleted: fromSI('length', offsetFrom(line, at)),
+      deleted: deleted[index] ?? NOTHING,
       studentized: isScatterless ? null : (rough.studentized[index] ?? 0),
       leverage: rough.leverage[index] ?? 0,
     };
   });
 }
+
+const NOTHING = length(0, 'm');
 
 const moveOnto = ({
   id,

@@ -53,7 +53,7 @@ export function stakeSpacing(options: {
     fields['length'] === undefined
       ? undefined
       : reader.quantity('length', fields['length'], ['length'], SITE_LENGTH);
-  if (deviation.compare(radius) > 0) {
+  if (!radius.isZero() && deviation.compare(radius) > 0) {
     const message = 'a string cannot be further from a curve than its radius';
     reader.fail('OUT_OF_RANGE', ['deviation'], message);
   }

@@ -45,7 +45,7 @@ export function studentQuantile(options: {
  * @throws `OUT_OF_RANGE`, `TOO_FEW_POINTS`
  * @source outlier-guidance
  * @example
- * outlierCritical({ count: 11 }).toFixed(2) //=> '3.83'
+ * outlierCritical({ count: 11 }).toFixed(2) //=> '3.90'
  */
 export function outlierCritical(options: {
   readonly count: number;

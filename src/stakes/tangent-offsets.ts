@@ -43,7 +43,7 @@ export function tangentOffsets(options: {
   const radius = reader.quantity('length', fields['radius'], ['radius'], RADIUS);
   const length = reader.quantity('length', fields['length'], ['length'], SITE_LENGTH);
   const spacing = reader.quantity('length', fields['spacing'], ['spacing'], SITE_LENGTH);
-  if (length.compare(radius) > 0) {
+  if (!radius.isZero() && length.compare(radius) > 0) {
     const message = 'the arc does not reach further along its tangent than its radius';
     reader.fail('OUTSIDE_ARC', ['length'], message);
   }

@@ -4,9 +4,11 @@ import { THICKNESS_OR_NONE } from '../build-up/limits.js';
 import { requireBuildUp } from '../build-up/require-build-up.js';
 import { makeReader, type Reader } from '../input.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { length, type LengthInput } from '../units/construct.js';
+import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
+import { LEVEL } from './limits.js';
+import { readTies, type Tie } from './read-ties.js';
 
 /** A stake on the string, and the ground measured below the string there. */
 export interface StringStakeInput {
@@ -53,15 +55,12 @@ export interface StringDepths extends Worked {
   readonly cautions: readonly Caution[];
 }
 
-const LEVEL = Object.freeze({ sign: 'any', most: length(10, 'm') } as const);
-const STATION = Object.freeze({ sign: 'any', most: length(100, 'km') } as const);
-
 /**
  * Depths below a string set at a constant height above finished grade: `finish = h`,
  * `layer top = h + depth of its top`, `subgrade = h + build-up`; where the ground was measured,
  * `dig = subgrade - ground` (cut positive, fill negative) and `soil = dig - old surface`.
  *
- * The string is taken as straight: on long spans take off its sag.
+ * The string is taken as straight: `depthTable` takes off its sag between stakes.
  *
  * @param options.buildUp - from `buildUp`
  * @param options.stringHeight - string above finished grade [length], not negative, at most 5 m
@@ -135,27 +134,16 @@ function readStringHeight(reader: Reader, value: unknown): Length {
   return height;
 }
 
-interface ReadStake {
-  readonly id: string;
-  readonly station: Length;
+interface ReadStake extends Tie {
   readonly ground?: Length;
 }
 
-function readStakes(reader: Reader, value: unknown): ReadStake[] {
-  const ids = new Set<string>();
-  return reader.list(value, ['stakes']).map((item, index) => {
-    const at = ['stakes', index];
-    const fields = reader.object(item, at);
-    const id = reader.text(fields['id'], [...at, 'id']);
-    if (id !== '' && ids.has(id))
-      reader.fail('DUPLICATE_ID', [...at, 'id'], `the stake ${id} stands twice`);
-    ids.add(id);
-    const station = reader.quantity('length', fields['station'], [...at, 'station'], STATION);
-    if (fields['ground'] === undefined) return { id, station };
-    const ground = reader.quantity('length', fields['ground'], [...at, 'ground'], LEVEL);
-    return { id, station, ground };
-  });
-}
+const readStakes = (reader: Reader, value: unknown): ReadStake[] =>
+  readTies(reader, value, (fields, path) =>
+    fields['ground'] === undefined
+      ? {}
+      : { ground: reader.quantity('length', fields['ground'], [...path, 'ground'], LEVEL) },
+  );
 
 function atStake(
   { id, station, ground }: ReadStake,

@@ -200,8 +200,13 @@ describe('every pair of triangles, cut by brute force, gives the same', () => {
         (points, others, [dx, dy]) => {
           const moved = others.map(([x, y, z]): Point => [x + dx / 2, y + dy / 2, z]);
           let [cut, net, whole] = [0, 0, 0];
-          for (const one of trianglesOf(points)) {
-            for (const other of trianglesOf(moved)) {
+          // seen from the first point, as the library sees them: where four points lie on one
+          // circle, which diagonal is taken depends on where they are seen from
+          const [ox, oy] = points[0] ?? [0, 0];
+          const seen = (list: readonly Point[]) =>
+            list.map(([x, y, z]): Point => [x - ox, y - oy, z]);
+          for (const one of trianglesOf(seen(points))) {
+            for (const other of trianglesOf(seen(moved))) {
               const shared = other.reduce<Corner[]>((polygon, [ax, ay], k) => {
                 const [bx, by] = other[(k + 1) % 3] ?? [0, 0];
                 return where(polygon, ([x, y]) => (bx - ax) * (y - ay) - (by - ay) * (x - ax));

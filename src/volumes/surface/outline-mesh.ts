@@ -1,5 +1,6 @@
 // The outline is checked with the sweep of the outline folder: one and the same finding of crossings.
 import { fault } from '../../errors.js';
+import { floatSites } from '../../outline/float-sites.js';
 import { sweepForCrossing } from '../../outline/sweep-for-crossing.js';
 import { constrain, label } from './constrain.js';
 import { checkFloats, type Origin } from './read-surface.js';
@@ -34,7 +35,7 @@ export function readRings(value: unknown, origin: Origin): Rings {
     if (ring.length >= 6) continue;
     throw fault('TOO_FEW_POINTS', 'an outline needs three points or more', {}, ['outline']);
   }
-  const crossing = sweepForCrossing(rings);
+  const crossing = sweepForCrossing(floatSites(rings));
   if (crossing !== undefined) {
     const { first, second, ring, otherRing } = crossing;
     const where = rings.length > 1 ? ` (rings ${ring} and ${otherRing})` : '';

@@ -1,0 +1,62 @@
+import { fromNumber } from '../units/construct.js';
+import type { Angle, Length } from '../units/quantity.js';
+
+/** Where a point may really be, from the standard uncertainties of what fixed it. */
+export interface ErrorEllipse {
+  /** Standard uncertainty the way it is largest. */
+  readonly semiMajor: Length;
+  /** And square to that, where it is least. */
+  readonly semiMinor: Length;
+  /** The way of the major axis, clockwise from +y, from 0 to less than 180 degrees. */
+  readonly azimuth: Angle;
+  /** The root of the sum of both squares. */
+  readonly position: Length;
+  /** The same axes blown up so that the point lies inside in 95 of 100 cases. */
+  readonly within95: { readonly semiMajor: Length; readonly semiMinor: Length };
+}
+
+/** A length taped along a line, and its standard uncertainty [metres]. Internal. */
+export interface TapedLine {
+  /** From the fixed point to the point, of any length but none. */
+  readonly along: readonly [number, number];
+  readonly uncertainty: number;
+}
+
+/** `sqrt(-2 ln 0.05)`: normal errors in two directions. */
+const WITHIN_95 = Math.sqrt(-2 * Math.log(0.05));
+
+/**
+ * The error ellipse of a point fixed by two lengths: small errors da and db move it by
+ * `(da p - db q) / sin A`, p and q square to the second and the first tape. In floats. Internal.
+ */
+export function ellipseOf([first, second]: readonly [TapedLine, TapedLine]): ErrorEllipse {
+  const [ax, ay] = unit(first.along);
+  const [bx, by] = unit(second.along);
+  const sine = ax * by - ay * bx;
+  const [a, b] = [(first.uncertainty / sine) ** 2, (second.uncertainty / sine) ** 2];
+  const [xx, xy, yy] = [
+    a * by * by + b * ay * ay,
+    -a * bx * by - b * ax * ay,
+    a * bx * bx + b * ax * ax,
+  ];
+  const spread = Math.hypot(xx - yy, 2 * xy);
+  const [most, least] = [(xx + yy + spread) / 2, Math.max((xx + yy - spread) / 2, 0)];
+  const major = Math.atan2(2 * xy, yy - xx) / 2;
+  const metres = (value: number): Length => fromNumber(value, 'm');
+  const [semiMajor, semiMinor] = [Math.sqrt(most), Math.sqrt(least)];
+  return {
+    semiMajor: metres(semiMajor),
+    semiMinor: metres(semiMinor),
+    azimuth: fromNumber((major + Math.PI) % Math.PI, 'rad'),
+    position: metres(Math.sqrt(most + least)),
+    within95: {
+      semiMajor: metres(WITHIN_95 * semiMajor),
+      semiMinor: metres(WITHIN_95 * semiMinor),
+    },
+  };
+}
+
+function unit([x, y]: readonly [number, number]): readonly [number, number] {
+  const size = Math.hypot(x, y);
+  return [x / size, y / size];
+}

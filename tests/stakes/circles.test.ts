@@ -1,0 +1,248 @@
+import { describe, expect, test } from 'vitest';
+import { circleThrough, fitCircle } from 'settline/stakes';
+import { expectFault } from '../faults.js';
+import { testRefusals } from '../refusals.js';
+
+const point = (x: string, y: string) => ({ x, y });
+
+describe('through three points', () => {
+  test('exactly, on a 3-4-5 circle', () => {
+    const circle = circleThrough({
+      points: [point('5 m', '0 m'), point('3 m', '4 m'), point('-4 m', '3 m')],
+    });
+    expect(circle.centre.x.isZero()).toBe(true);
+    expect(circle.centre.y.isZero()).toBe(true);
+    expect(circle.radius.to('m').toString()).toBe('5');
+    expect(circle.exact).toBe(true);
+    expect(circle.ok).toBeNull();
+    expect(circle.radiusUncertainty).toBeNull();
+    // from (5, 0) to (-4, 3): 180 less atan(3 / 4)
+    expect(circle.turn.toNumber('deg')).toBeCloseTo(180 - (Math.atan(0.75) * 180) / Math.PI, 10);
+    expect(circle.note).toContain('fourth');
+  });
+
+  test('three points are not judged: a circle always goes through them', () => {
+    const points = [point('5 m', '0 m'), point('3 m', '4 m'), point('-4 m', '3 m')];
+    expect(circleThrough({ points, tolerance: '1 mm' }).ok).toBeNull();
+  });
+
+  test('at site coordinates in thirds of an inch', () => {
+    const east = (inches: number) => ({ value: `${inches + 60_000_000}/3`, unit: 'in' }) as const;
+    const circle = circleThrough({
+      points: [
+        { x: east(15), y: '0 in' },
+        { x: east(9), y: '4 in' },
+        { x: east(-12), y: '3 in' },
+      ],
+    });
+    expect(circle.radius.to('in').toString()).toBe('5');
+    expect(circle.centre.x.to('in').toString()).toBe('20000000');
+  });
+
+  test('a flat arc says so, and how much its radius leans on the ordinate', () => {
+    // chord 4 m, middle ordinate 20 mm: R = 16 / 0.16 + 0.01 = 100.01 m, dR/dM = 1/2 - 16 / 0.0032
+    const circle = circleThrough({
+      points: [point('0 m', '0 m'), point('2 m', '20 mm'), point('4 m', '0 m')],
+    });
+    expect(circle.radius.to('m').toString()).toBe('100.01');
+    expect(circle.flat).toBe(true);
+    expect(circle.radiusPerOrdinate).toBeCloseTo(-4999.5, 5);
+    expect(circle.note).toContain('flat');
+  });
+});
+
+describe('near more points', () => {
+  test('residuals and moves of a kerb', () => {
+    // four points on a circle of 5 m about the origin, and one 30 mm outside: the fit gives way to it
+    const circle = circleThrough({
+      points: [
+        { id: 'a', ...point('5 m', '0 m') },
+        { id: 'b', ...point('3 m', '4 m') },
+        { id: 'c', ...point('0 m', '5.03 m') },
+        { id: 'd', ...point('-3 m', '4 m') },
+        { id: 'e', ...point('-5 m', '0 m') },
+      ],
+      tolerance: '15 mm',
+    });
+    expect(circle.exact).toBe(false);
+    expect(circle.ok).toBe(false);
+    expect(circle.moves.map(({ id, direction }) => `${id} ${direction}`)).toEqual(['c inward']);
+    expect(circle.moves[0]?.distance.equals(circle.residuals[2] ?? circle.radius)).toBe(true);
+    expect(circle.note).toBe('Move the points listed.');
+    expect(circle.radiusUncertainty?.toNumber('mm')).toBeGreaterThan(1);
+  });
+
+  test('points that all lie on one circle come out exactly', () => {
+    const circle = circleThrough({
+      points: [point('5 m', '0 m'), point('3 m', '4 m'), point('0 m', '5 m'), point('-4 m', '3 m')],
+      tolerance: '0 mm',
+    });
+    expect(circle.exact).toBe(true);
+    expect(circle.ok).toBe(true);
+    expect(circle.radius.to('m').toString()).toBe('5');
+  });
+
+  test('a point in place twice is no fault', () => {
+    const circle = circleThrough({
+      points: [point('5 m', '0 m'), point('5 m', '0 m'), point('3 m', '4 m'), point('-4 m', '3 m')],
+    });
+    expect(circle.radius.to('m').toFixed(9)).toBe('5.000000000');
+  });
+});
+
+describe('refused', () => {
+  test('points in line, exactly or on one spot', () => {
+    const line = [point('0 m', '0 m'), point('1/3 m', '1/3 m'), point('2 m', '2 m')];
+    expectFault(() => circleThrough({ points: line }), 'POINTS_COLLINEAR');
+    expectFault(
+      () => circleThrough({ points: [...line, point('7 m', '7 m')] }),
+      'POINTS_COLLINEAR',
+    );
+    const spot = point('1 m', '2 m');
+    expectFault(() => circleThrough({ points: [spot, spot, spot] }), 'POINTS_COINCIDE');
+  });
+
+  const points = [point('5 m', '0 m'), point('3 m', '4 m'), point('-4 m', '3 m')];
+  testRefusals(circleThrough, { points, tolerance: '1 mm' }, [
+    ['points', points.slice(0, 2), 'TOO_FEW_POINTS'],
+    ['points', [], 'EMPTY_LIST'],
+    ['points.1.x', 3, 'UNIT_MISSING'],
+    ['points.2.y', undefined, 'REQUIRED'],
+    ['tolerance', '-1 mm', 'NEGATIVE'],
+  ]);
+});
+
+describe('fitCircle', () => {
+  test('the nearest circle, not the one of an equation', () => {
+    // scipy least_squares on the distances: centre 0.05333763, 0.04551676, radius 4.95084725
+    const { centre, radius, residuals } = fitCircle([
+      [0, 5],
+      [3, 4],
+      [5, 0],
+      [4.05, 3],
+    ]);
+    expect(centre[0]).toBeCloseTo(0.05333763, 8);
+    expect(centre[1]).toBeCloseTo(0.04551676, 8);
+    expect(radius).toBeCloseTo(4.95084725, 8);
+    expect(residuals[3]).toBeCloseTo(0.01929171, 8);
+  });
+
+  test('a point in the very centre, and a flat arc far away', () => {
+    const ring = [0, 1, 2, 3, 4, 5].map((k) => [Math.cos(k), Math.sin(k)] as const);
+    const fit = fitCircle([...ring, [0, 0]]);
+    expect([...fit.centre, fit.radius, fit.rms, fit.radiusUncertainty].every(Number.isFinite)).toBe(
+      true,
+    );
+    // chord 10 m, middle ordinate 1 mm: R = 12500.0005 m
+    const flat = fitCircle([
+      [500_000, 4_500_000],
+      [500_005, 4_500_000.001],
+      [500_010, 4_500_000],
+    ]);
+    expect(flat.radius / 12_500.000_5).toBeCloseTo(1, 5);
+  });
+
+  test('the uncertainty of the radius, by pencil', () => {
+    // 10 mm out and in by turns at four quarters: s = sqrt(4 x 0.01^2 / (4 - 3)), over sqrt(4)
+    const fit = fitCircle([
+      [5.01, 0],
+      [0, 4.99],
+      [-5.01, 0],
+      [0, -4.99],
+    ]);
+    expect(fit.radius).toBeCloseTo(5, 12);
+    expect(fit.rms).toBeCloseTo(0.01, 12);
+    expect(fit.radiusUncertainty).toBeCloseTo(0.01, 12);
+  });
+
+  test('writes residuals into an array', () => {
+    const into = new Float64Array(4);
+    const fit = fitCircle(
+      [
+        [8, 0],
+        [5, 3],
+        [2, 0],
+        [5, -3.1],
+      ],
+      { residualsInto: into },
+    );
+    expect(fit.residuals).toBe(into);
+    expect(into.some((one) => one !== 0)).toBe(true);
+    expectFault(
+      () =>
+        fitCircle(
+          [
+            [8, 0],
+            [5, 3],
+            [2, 0],
+          ],
+          { residualsInto: into },
+        ),
+      'WRONG_TYPE',
+    );
+  });
+
+  test('many points settle as few do, and inputs are left alone', () => {
+    const xy = new Float64Array(2 * 20_000);
+    for (let k = 0; k < 20_000; k += 1) {
+      const turn = (k / 20_000) * 0.6;
+      const radius = 30 + 0.004 * Math.sin(k * 12.9898);
+      xy[2 * k] = 500_000 + radius * Math.cos(turn);
+      xy[2 * k + 1] = 4_500_000 + radius * Math.sin(turn);
+    }
+    const before = xy.slice();
+    const fit = fitCircle(xy);
+    expect(xy).toEqual(before);
+    expect(Math.abs(fit.radius - 30)).toBeLessThan(5 * fit.radiusUncertainty);
+    // the gradient is nothing: no small change does better
+    let [r, x, y] = [0, 0, 0];
+    fit.residuals.forEach((d, k) => {
+      const [dx, dy] = [(xy[2 * k] ?? 0) - fit.centre[0], (xy[2 * k + 1] ?? 0) - fit.centre[1]];
+      r += d;
+      x += (d * dx) / Math.hypot(dx, dy);
+      y += (d * dy) / Math.hypot(dx, dy);
+    });
+    for (const one of [r, x, y]) expect(Math.abs(one) / 20_000).toBeLessThan(1e-9);
+  });
+
+  test.each([
+    [
+      [
+        [0, 0],
+        [1, 1],
+      ],
+      'TOO_FEW_POINTS',
+    ],
+    [
+      [
+        [0, 0],
+        [1, 1],
+        [2, 2],
+      ],
+      'POINTS_COLLINEAR',
+    ],
+    [
+      [
+        [3, 3],
+        [3, 3],
+        [3, 3],
+      ],
+      'POINTS_COINCIDE',
+    ],
+    [
+      [
+        [0, 0],
+        [1, 1],
+        [2, Number.NaN],
+      ],
+      'NOT_FINITE',
+    ],
+    [[[0, 0], [1, 1], [2]], 'WRONG_TYPE'],
+  ] as const)('refuses %j: %s', (points, code) => {
+    expectFault(() => fitCircle(points as never), code);
+  });
+
+  test('refuses an odd array', () => {
+    expectFault(() => fitCircle(new Float64Array(7)), 'TOO_FEW_POINTS');
+  });
+});

@@ -1,0 +1,133 @@
+import { describe, expect, test } from 'vitest';
+import { stringSag } from 'settline/string-line';
+import { faultsOf } from '../faults.js';
+import { testRefusals } from '../refusals.js';
+
+const line = { tension: '50 N', weightPerLength: '0.02 N/m' } as const;
+
+test('the parabola is exact: 0.02 x 100 / 400 is 5 mm', () => {
+  const sag = stringSag({ ...line, span: '10 m' });
+  expect(sag.midspan.to('mm').toString()).toBe('5');
+  // the catenary is more by (w L / (2 H))^2 / 12, here 0.002^2 / 12
+  expect(sag.catenary.minus(sag.midspan).toNumber('m') / 0.005).toBeCloseTo(0.002 ** 2 / 12, 12);
+  expect(sag.withMidStake.toNumber('mm')).toBeCloseTo(1.25, 6);
+  expect(sag.at).toBeUndefined();
+  expect(sag.greatestSpan).toBeUndefined();
+  expect(sag.inTolerance).toBeUndefined();
+});
+
+test('at a place: nothing at the ties, three quarters at a quarter', () => {
+  const at = (from: string, slope = '0%') =>
+    stringSag({ ...line, span: '10 m', from, slope }).at?.sag.toNumber('mm') ?? Number.NaN;
+  expect(at('0 m')).toBe(0);
+  expect(at('10 m')).toBe(0);
+  expect(at('2.5 m')).toBeCloseTo(3.75, 5);
+  expect(at('5 m')).toBeCloseTo(5, 5);
+  expect(at('0 m', '20%')).toBeCloseTo(0, 20);
+});
+
+test('an inclined string sags by 1 over the cosine of its slope', () => {
+  const level = stringSag({ ...line, span: '10 m' });
+  const steep = stringSag({ ...line, span: '10 m', slope: '75%' });
+  expect(steep.midspan.dividedBy(level.midspan).toString()).toBe('1.25');
+  const down = stringSag({ ...line, span: '10 m', slope: '-75%' });
+  expect(down.catenary.toNumber('mm')).toBeCloseTo(steep.catenary.toNumber('mm'), 12);
+  // a catenary solved by its end points, in another package of 50 digits
+  const other = stringSag({
+    tension: '60 N',
+    weightPerLength: '1.2 g/m',
+    span: '15 m',
+    slope: '20%',
+    from: '4 m',
+  });
+  expect(other.catenary.to('m').toFixed(30)).toBe('0.005625484654064431723959822750');
+  expect(other.at?.sag.to('m').toFixed(30)).toBe('0.004400181810169878310406154425');
+});
+
+describe('under a tolerance', () => {
+  test('the greatest span and the tension needed keep it, and no more', () => {
+    for (const slope of ['0%', '30%']) {
+      const sag = stringSag({ ...line, span: '20 m', slope, tolerance: '5 mm' });
+      expect(sag.inTolerance).toBe(false);
+      expect(sag.note).toContain('too much');
+      const { greatestSpan = '1 m', tensionNeeded = '1 N' } = sag;
+      const shorter = stringSag({ ...line, span: greatestSpan, slope, tolerance: '5 mm' });
+      expect(shorter.inTolerance).toBe(true);
+      expect(shorter.catenary.to('mm').toFixed(25)).toBe('5.0000000000000000000000000');
+      const tighter = stringSag({
+        ...line,
+        tension: tensionNeeded,
+        span: '20 m',
+        slope,
+        tolerance: '5 mm',
+      });
+      expect(tighter.inTolerance).toBe(true);
+      expect(tighter.catenary.to('mm').toFixed(25)).toBe('5.0000000000000000000000000');
+    }
+  });
+
+  test('a slack string too, where the parabola is far off', () => {
+    // w L / H = 3.9: the parabola says 4.875 m, the catenary 6.629 m
+    const slack = stringSag({
+      tension: '1 N',
+      weightPerLength: '0.39 N/m',
+      span: '10 m',
+      tolerance: '5 m',
+    });
+    expect(slack.midspan.to('m').toString()).toBe('4.875');
+    expect(slack.catenary.toNumber('m')).toBeCloseTo((Math.cosh(1.95) - 1) / 0.39, 12);
+    const back = stringSag({
+      tension: '1 N',
+      weightPerLength: '0.39 N/m',
+      span: slack.greatestSpan ?? '1 m',
+    });
+    expect(back.catenary.to('m').toFixed(25)).toBe('5.0000000000000000000000000');
+    const tight = stringSag({
+      tension: slack.tensionNeeded ?? '1 N',
+      weightPerLength: '0.39 N/m',
+      span: '10 m',
+    });
+    expect(tight.catenary.to('m').toFixed(25)).toBe('5.0000000000000000000000000');
+  });
+
+  test('well within it', () => {
+    const sag = stringSag({ ...line, span: '2 m', tolerance: '5 mm' });
+    expect(sag.inTolerance).toBe(true);
+    expect(sag.note).toContain('that much less');
+    expect(sag.greatestSpan?.toNumber('m')).toBeCloseTo(10, 5);
+  });
+});
+
+test('the working names the two formulas', () => {
+  const { working } = stringSag({ ...line, span: '10 m' });
+  expect(working.map(({ formula }) => formula)).toEqual([
+    'f = w L^2 / (8 H)',
+    'f = (H / w) (cosh z - 1), z = w L / (2 H)',
+  ]);
+  expect(working[0]?.given.map(({ symbol }) => symbol)).toEqual(['w', 'L', 'H']);
+  const steep = stringSag({ ...line, span: '10 m', slope: '2%' }).working;
+  expect(steep[0]?.formula).toContain('sqrt(1 + i^2)');
+  expect(steep[1]?.given.map(({ symbol }) => symbol)).toEqual(['w', 'L', 'H', 'i']);
+});
+
+testRefusals(stringSag, { ...line, span: '10 m', from: '5 m', slope: '2%', tolerance: '5 mm' }, [
+  ['span', '0 m', 'NOT_POSITIVE'],
+  ['span', 10, 'UNIT_MISSING'],
+  ['tension', '0 N', 'NOT_POSITIVE'],
+  ['tension', '0.04 N', 'OUT_OF_RANGE'],
+  ['tension', undefined, 'REQUIRED'],
+  ['weightPerLength', '0 g/m', 'NOT_POSITIVE'],
+  ['weightPerLength', '30 N/m', 'OUT_OF_RANGE', 'tension'],
+  ['from', '10.001 m', 'OUT_OF_RANGE'],
+  ['from', '-1 mm', 'NEGATIVE'],
+  ['slope', '101%', 'OUT_OF_RANGE'],
+  ['tolerance', '0 mm', 'NOT_POSITIVE'],
+  ['tolerance', '5.001 m', 'OUT_OF_RANGE'],
+]);
+
+test('a missing span is one fault, not three', () => {
+  const faults = faultsOf(() =>
+    stringSag({ ...line, span: undefined as never, from: '1 m', tolerance: '1 mm' }),
+  );
+  expect(faults.map(({ code, path }) => `${code} ${path.join('.')}`)).toEqual(['REQUIRED span']);
+});

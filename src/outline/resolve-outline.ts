@@ -1,11 +1,4 @@
-import {
-  compareRatios,
-  divideRatios,
-  multiplyRatios,
-  roughNumber,
-  signOfRatio,
-  type Ratio,
-} from '../units/ratio.js';
+import { divideRatios, roughNumber, signOfRatio, type Ratio } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
 import { cross, dot, isZero, minus, plus, scaled, squared, type Vector } from '../units/vector.js';
 import { chordsOf, isOutwardRight, pointsOfArc, toRight } from './chords.js';
@@ -13,7 +6,7 @@ import { moved, sideOf, type Corner } from './corner.js';
 import { doubleArea } from './double-area.js';
 import { meeting } from './meeting.js';
 import { bulgeBetween, type Move, type MovedEdge } from './moved-ring.js';
-import { uniteRings, type UnitedCorner } from './unite-rings.js';
+import { NEAR_STEPS, SLIVER_STEPS, uniteRings, type UnitedCorner } from './unite-rings.js';
 
 /** Chords this many radians long leave their arc by less than 1/80 000 of its radius. */
 const STEP = 0.01;
@@ -36,9 +29,12 @@ export function resolveOutline(
   const rings = [...swept, ...own];
   const given = rings.flat();
   const united = uniteRings(rings.map(floats));
-  return united
-    ?.map((ring) => tidy(ring.map((corner) => placed(corner, given))))
-    .filter((ring) => ring.length > 2 && isLarge(ring));
+  if (united === undefined) return undefined;
+  const placing = { given, near: NEAR_STEPS * united.step };
+  const sliver = SLIVER_STEPS * united.step * united.step;
+  return united.rings
+    .map((ring) => tidy(ring.map((corner) => placed(corner, placing))))
+    .filter((ring) => ring.length > 2 && Math.abs(roughNumber(doubleArea(ring))) > sliver);
 }
 
 /** Points in the order that has the paving on its left. */
@@ -107,16 +103,19 @@ function strips({ start }: MovedEdge, chain: readonly Vector[], isOutwardRight: 
 const floats = (ring: readonly Vector[]): Float64Array =>
   Float64Array.from(ring.flatMap(({ x, y }) => [roughNumber(x), roughNumber(y)]));
 
-/** Further than this from where the package found it, a crossing is one of edges almost in line. */
-const NEAR = 1e-5;
-
 const vectorOf = (x: number, y: number): Vector => ({ x: readNumber(x), y: readNumber(y) });
 
+interface Placing {
+  readonly given: readonly Vector[];
+  readonly near: number;
+}
+
 /** The exact place of a corner that the package has found. */
-function placed(corner: UnitedCorner, given: readonly Vector[]): Vector {
+function placed(corner: UnitedCorner, placing: Placing): Vector {
+  const { given, near } = placing;
   if (corner.given !== undefined) return given[corner.given] ?? vectorOf(...corner.at);
   if (corner.crossing === undefined) return vectorOf(...corner.at);
-  const [a, b, c, d] = corner.crossing.map((place) => placed(place, given));
+  const [a, b, c, d] = corner.crossing.map((place) => placed(place, placing));
   if (a === undefined || b === undefined || c === undefined || d === undefined) {
     return vectorOf(...corner.at);
   }
@@ -124,8 +123,8 @@ function placed(corner: UnitedCorner, given: readonly Vector[]): Vector {
   const [x, y] = corner.at;
   if (
     place !== undefined &&
-    Math.abs(roughNumber(place.x) - x) < NEAR &&
-    Math.abs(roughNumber(place.y) - y) < NEAR
+    Math.abs(roughNumber(place.x) - x) < near &&
+    Math.abs(roughNumber(place.y) - y) < near
   ) {
     return place;
   }
@@ -146,12 +145,4 @@ function tidy(ring: readonly Vector[]): readonly Vector[] {
     const after = minus(apart[(index + 1) % apart.length] ?? point, point);
     return signOfRatio(cross(before, after)) !== 0;
   });
-}
-
-/** Slivers that only the grid of the package can have left are no holes: below a hundredth of a square millimetre. */
-const SLIVER: Ratio = readNumber('1e-8');
-
-function isLarge(ring: readonly Vector[]): boolean {
-  const twice = doubleArea(ring);
-  return compareRatios(multiplyRatios(twice, twice), multiplyRatios(SLIVER, SLIVER)) > 0;
 }

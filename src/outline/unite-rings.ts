@@ -13,6 +13,12 @@ export interface UnitedCorner {
 
 type Place = UnitedCorner;
 
+/** The united rings, and one step of the grid on which they were found. Internal. */
+export interface United {
+  readonly rings: readonly (readonly UnitedCorner[])[];
+  readonly step: number;
+}
+
 /**
  * Unites closed rings: what is wound round counter-clockwise more often than clockwise is inside
  * (the positive rule), so that rings may cross themselves and each other. The work is done on a grid
@@ -24,9 +30,7 @@ type Place = UnitedCorner;
  * @param rings - x and y of each point in turn, any number of rings
  * @returns outer rings counter-clockwise, holes clockwise; undefined where the package fails
  */
-export function uniteRings(
-  rings: readonly Float64Array[],
-): readonly (readonly UnitedCorner[])[] | undefined {
+export function uniteRings(rings: readonly Float64Array[]): United | undefined {
   const grid = gridOver(rings);
   const isTurned = areFewerAbreastAlongX(rings, grid);
   const clipper = new Clipper64();
@@ -49,7 +53,7 @@ export function uniteRings(
   };
   const united: Point64[][] = [];
   if (!clipper.execute(ClipType.Union, FillRule.Positive, united)) return undefined;
-  return united.map((path) => path.map(placeOf));
+  return { rings: united.map((path) => path.map(placeOf)), step: 1 / grid.scale };
 }
 
 interface Grid {
@@ -59,6 +63,11 @@ interface Grid {
   readonly height: number;
   readonly scale: number;
 }
+
+/** Further than so many steps from where the package found it, a crossing is one of edges almost in line. Internal. */
+export const NEAR_STEPS = 64;
+/** Rings of less double area than so many steps square are slivers that only the grid has left. Internal. */
+export const SLIVER_STEPS = 2 ** 20;
 
 /** 2^26 steps over the figure: products of two differences stay whole in a float. */
 const STEPS = 26;

@@ -57,8 +57,9 @@ export interface WidenedOutline extends Worked {
  * Where edges vanish or the outline runs into itself (a notch narrower than twice the distance, a
  * small island) the swept strips are united: the notch closes. Outlines of straight edges with mitred
  * corners are exact in every case (what is narrower than 1/60 000 000 of the figure may close too);
- * arcs and round corners are taken to 40 digits, or put in chords that leave them by less than
- * 1/80 000 of the radius where something closes up.
+ * arcs and round corners are taken to 40 digits (an arc that misses its corner by less than a
+ * millimetre is led to it), or put in chords that leave them by less than 1/80 000 of the radius where
+ * something closes up.
  *
  * @param options.outline - see {@link outlineArea}; arcs and holes may be given
  * @param options.by - distance for every edge [length], not negative; or

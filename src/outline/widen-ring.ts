@@ -2,7 +2,7 @@ import { fault } from '../errors.js';
 import { floatSites } from './float-sites.js';
 import { ringCrossing } from './ring-crossing.js';
 import { sweepForCrossing } from './sweep-for-crossing.js';
-import { uniteRings, type UnitedCorner } from './unite-rings.js';
+import { NEAR_STEPS, SLIVER_STEPS, uniteRings, type UnitedCorner } from './unite-rings.js';
 
 /** A ring of many points that has been moved out, in metres. */
 export interface WidenedRing {
@@ -144,14 +144,12 @@ function sweep(ring: Float64Array, by: number) {
   return { moved, swept: Float64Array.from(swept), vanishes };
 }
 
-/** Slivers that only the grid can have left are no rings: this share of the whole. */
-const SLIVER = 1e-12;
-
 function united(given: readonly Float64Array[]): Float64Array[] {
-  const rings = uniteRings(given)?.map((ring) => Float64Array.from(ring.flatMap(placeOf)));
-  const areas = rings?.map(doubleArea) ?? [];
-  const most = areas.reduce((largest, area) => Math.max(largest, Math.abs(area)), 0);
-  const kept = rings?.filter((_, index) => Math.abs(areas[index] ?? 0) > SLIVER * most) ?? [];
+  const { rings = [], step = 0 } = uniteRings(given) ?? {};
+  const near = NEAR_STEPS * step;
+  const kept = rings
+    .map((ring) => Float64Array.from(ring.flatMap((corner) => placeOf(corner, near))))
+    .filter((ring) => Math.abs(doubleArea(ring)) > SLIVER_STEPS * step * step);
   const outer = kept.filter((ring) => doubleArea(ring) > 0);
   if (outer.length !== 1) {
     throw fault('OUTLINE_UNRESOLVED', 'the widened ring cannot be made out', {});
@@ -161,17 +159,14 @@ function united(given: readonly Float64Array[]): Float64Array[] {
 
 type Place = readonly [x: number, y: number];
 
-/** Further than this from where the package found it, a crossing is one of edges almost in line. */
-const NEAR = 1e-5;
-
 /** Where the two edges of a crossing meet, to more digits than the grid has. */
-function placeOf({ at, crossing }: UnitedCorner): Place {
+function placeOf({ at, crossing }: UnitedCorner, near: number): Place {
   if (crossing === undefined) return at;
-  const [a, b, c, d] = crossing.map(placeOf);
+  const [a, b, c, d] = crossing.map((place) => placeOf(place, near));
   if (a === undefined || b === undefined || c === undefined || d === undefined) return at;
   const [ux, uy] = [b[0] - a[0], b[1] - a[1]];
   const [vx, vy] = [d[0] - c[0], d[1] - c[1]];
   const part = ((c[0] - a[0]) * vy - (c[1] - a[1]) * vx) / (ux * vy - uy * vx);
   const [x, y] = [a[0] + part * ux, a[1] + part * uy];
-  return Math.abs(x - at[0]) < NEAR && Math.abs(y - at[1]) < NEAR ? [x, y] : at;
+  return Math.abs(x - at[0]) < near && Math.abs(y - at[1]) < near ? [x, y] : at;
 }

@@ -57,6 +57,16 @@ describe('where parts run together', () => {
     expect(wide.outline).toHaveLength(7);
   });
 
+  test.each([
+    [50, 'm', '100 m', 700 * 700],
+    [0.01, 'mm', '0.02 mm', 0.14 * 0.14],
+  ] as const)('a slot of %d %s closes like any other', (size, unit, by, area) => {
+    const points = SLOT.map(([x, y]): [number, number] => [x * size, y * size]);
+    const wide = widenOutline({ outline: { unit, points }, by });
+    expect(wide.area.to(`${unit}2`).toNumber()).toBeCloseTo(area, 12);
+    expect([wide.closesUp, wide.outline.length]).toEqual([true, 4]);
+  });
+
   test('a pocket behind a mouth that closes stays as a hole', () => {
     const pocket: Pairs = [
       [0, 0],

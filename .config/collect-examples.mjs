@@ -99,26 +99,45 @@ function withAssertions(code) {
   return { imports, body, assertions };
 }
 
+/** Names that code uses, and names that it declares; those of properties are neither. */
+function namesIn(code) {
+  const [used, declared] = [new Set(), new Set()];
+  const visit = (node) => {
+    if (ts.isIdentifier(node)) {
+      const { parent } = node;
+      const isProperty =
+        (ts.isPropertyAccessExpression(parent) && parent.name === node) ||
+        (ts.isPropertyAssignment(parent) && parent.name === node) ||
+        (ts.isPropertySignature(parent) && parent.name === node) ||
+        (ts.isBindingElement(parent) && parent.propertyName === node);
+      const isDeclared =
+        (ts.isVariableDeclaration(parent) ||
+          ts.isParameter(parent) ||
+          ts.isBindingElement(parent) ||
+          ts.isFunctionDeclaration(parent)) &&
+        parent.name === node;
+      if (isDeclared) declared.add(node.text);
+      else if (!isProperty) used.add(node.text);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(ts.createSourceFile('example.ts', code, ts.ScriptTarget.Latest, true));
+  return { used, declared };
+}
+
 function importsFor(body, imports, names) {
   const text = body.join('\n');
-  const given = imports.join('\n');
+  const given = imports.join('\n').replace(/from '[^']*'/g, '');
   const wanted = new Map();
+  const { used, declared } = namesIn(text);
+  const isWanted = (name) =>
+    used.has(name) && !declared.has(name) && !new RegExp(`\\b${name}\\b`).test(given);
   for (const [name, { subpath, isType }] of names) {
-    const isUsed = new RegExp(`(?<![.\\w'"-])${name}(?![\\w'":-])`).test(text);
-    const isKnown =
-      new RegExp(`\\b${name}\\b`).test(given) ||
-      new RegExp(`\\b(?:const|let|function|of)\\s+(?:\\{[^}]*\\b${name}\\b|${name}\\b)`).test(text);
-    if (!isUsed || isKnown) continue;
+    if (!isWanted(name)) continue;
     wanted.set(subpath, [...(wanted.get(subpath) ?? []), isType ? `type ${name}` : name]);
   }
   // the built-in site stands for `job` where an example does not say what its job is
-  if (
-    /(?<![.\w])job(?![\w:])/.test(text) &&
-    !/(?:[{,]|import)\s*job\b/.test(given) &&
-    !/const job\b/.test(text)
-  ) {
-    wanted.set('../heron-bend.js', ['job']);
-  }
+  if (isWanted('job')) wanted.set('../heron-bend.js', ['job']);
   return [...wanted].map(([subpath, list]) => `import { ${list.join(', ')} } from '${subpath}';`);
 }
 

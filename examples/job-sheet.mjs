@@ -2,6 +2,7 @@
 //   npm run example                  feet and inches
 //   npm run example -- --metric      metres and millimetres
 //   npm run example -- --working     with the working of every number
+//   npm run example -- examples/otter-lane.json   a site with levels, spot heights, lines, trees
 //   npm run example -- my-job.json   a site of your own
 import { readFile } from 'node:fs/promises';
 import { pathText, planJob, renderJobSheet, renderWorking, isSettlineError } from 'settline';

@@ -91,6 +91,7 @@ export const ERROR_CODES = {
   CAPACITY_EXCEEDED: 'more pieces than can be counted',
   HOLE_OUTSIDE: 'a hole that does not lie in the outline, clear of other holes',
   OUTLINE_UNRESOLVED: 'a widened outline that could not be made out',
+  BEARING_UNREADABLE: 'text that is no bearing from north or south toward east or west',
 
   // grades and levels
   ONE_OF: 'several fields where only one belongs',
@@ -123,11 +124,21 @@ export const ERROR_CODES = {
   // materials
   CONFLICTING_FIELDS: 'fields of which one follows from the others, or that exclude each other',
   BORDER_TOO_DEEP: 'a border that the paving has no room for',
+  ARC_MEETS_CORNER: 'an arc with a border that meets its neighbour at a corner',
   ROLL_NARROWER_THAN_OVERLAP: 'an overlap that is not narrower than the roll',
   PASSING_RISES: 'more passing a finer sieve than a coarser one',
   DUPLICATE_SIEVE: 'the same sieve twice',
 
+  // surfaces and volumes
+  TOO_FEW_SECTIONS: 'fewer sections than a volume between them needs',
+  SECTION_COUNT: 'a list of spacings that does not match the sections',
+  GRID_UNEVEN: 'rows of a grid that differ in length',
+  TWO_HEIGHTS: 'two points at one place with different heights',
+  CORNERS_NOT_CONVEX: 'four corners that do not stand in order round a convex figure',
+  SURFACES_APART: 'surfaces, or a surface and an outline, that share no area',
+
   // whole jobs
+  NOT_FOUR_CORNERS: 'four corners that make no rectangle, or are not in order',
   JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',
   PLAN_INVALID: 'a saved plan that cannot be read back',
 } as const;

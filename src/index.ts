@@ -19,16 +19,24 @@ export {
   type LayerInput,
 } from './build-up/index.js';
 export {
+  checkJob,
   jobJsonSchema,
   jobSchema,
+  materialList,
   planFromJSON,
   planJob,
+  renderCheckSheet,
   renderJobSheet,
   renderWorking,
   tryPlanJob,
+  type JobCheck,
   type JobInput,
   type JobPlan,
+  type JobReadings,
+  type MaterialList,
 } from './job/index.js';
+export { gradeLine, planeThrough, type GradeLine, type Plane } from './grading/index.js';
+export { reduceLevels, rodTargets, type LevelBook } from './levelling/index.js';
 export { outlineArea, widenOutline, type OutlineInput } from './outline/index.js';
 export { SOURCES, type Source, type SourceId } from './sources/index.js';
 export { checkStakeLine, fitLine, type StakeLine } from './stakes/index.js';

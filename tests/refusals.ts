@@ -14,10 +14,10 @@ export function testRefusals(
   test('takes the valid options that the refusals start from', () => {
     expect(() => run(valid as never)).not.toThrow();
   });
-  const rows = refusals.map(
-    ([field, value, code, path = pathOf(field)]) => [field, value, code, path] as const,
+  const cases = refusals.map(
+    ([field, value, code, path]) => [field, value, code, path ?? pathOf(field)] as const,
   );
-  test.each(rows)('refuses %s = %j: %s', (field, value, code, path) => {
+  test.each(cases)('refuses %s = %j: %s', (field, value, code, path) => {
     const faults = faultsOf(() => run(withField(valid, field, value) as never));
     expect(faults.map((fault) => `${fault.code} ${pathText(fault.path)}`)).toContain(
       `${code} ${path}`,
@@ -25,7 +25,7 @@ export function testRefusals(
   });
 }
 
-/** `stakes.1.id` as it is printed: `stakes[1].id`. */
+/** A dotted name as a path is written: `stakes[3].y`. */
 const pathOf = (field: string): string => field.replace(/\.(\d+)/g, '[$1]');
 
 /** A copy with one field changed; a dotted name goes down into objects and lists. */

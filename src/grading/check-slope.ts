@@ -1,11 +1,11 @@
 import { makeReader, type Reader } from '../input.js';
 import { exactlyOne } from '../one-of.js';
+import { referenceQuantity } from '../reference-quantity.js';
 import type { SourceId, SourceStatus } from '../sources/catalogue.js';
 import { cautionsFor, type Caution, type CautionId } from '../sources/cautions.js';
 import type { ReferenceValue } from '../sources/reference-value.js';
 import { SLOPE_LIMITS, SLOPE_PURPOSES, type SlopePurpose } from '../sources/slope-limits.js';
-import { slope, type SlopeInput } from '../units/construct.js';
-import type { SlopeUnit } from '../units/catalogue.js';
+import type { SlopeInput } from '../units/construct.js';
 import { formatQuantity } from '../units/format-quantity.js';
 import type { Slope } from '../units/quantity.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
@@ -122,28 +122,31 @@ function readLimits(reader: Reader, fields: Readonly<Record<string, unknown>>): 
 function publishedLimit(limit: 'least' | 'most', value: ReferenceValue | undefined): Limit[] {
   if (value === undefined) return [];
   const { source, status } = value;
-  return [{ limit, value: slopeFigure(value), source, status }];
+  return [{ limit, value: referenceQuantity('slope', value), source, status }];
 }
-
-/** A published slope as a quantity. Internal. */
-export const slopeFigure = ({ value, unit }: ReferenceValue): Slope =>
-  slope(value, unit as SlopeUnit);
 
 function judge(limit: Limit, fall: Slope, uncertainty: Slope): SlopeLimitCheck {
   const margin = limit.limit === 'least' ? fall.minus(limit.value) : limit.value.minus(fall.abs());
   return { ...limit, margin, verdict: verdictOf(margin, uncertainty) };
 }
 
-const percent = (value: Slope): string => formatQuantity(value, { as: 'percent' });
-
 function sentence({ limit, value, verdict }: SlopeLimitCheck, fall: Slope): string {
-  const size = percent(fall.abs());
+  const [size, most] = inPercent(fall.abs(), value);
   const way = limit === 'least' && fall.isNegative() ? 'Rises' : 'Falls';
   const subject = limit === 'least' ? `${way} ${size}` : `Slope ${size}`;
-  const rule = `the ${limit === 'least' ? 'least fall' : 'steepest slope'} of ${percent(value)}`;
+  const rule = `the ${limit === 'least' ? 'least fall' : 'steepest slope'} of ${most}`;
   if (verdict === 'unclear') return `${subject}: too close to ${rule} to tell. Measure again.`;
   return `${subject}: ${verdict === 'pass' ? 'keeps' : 'does not keep'} ${rule}.`;
 }
+
+/** Two slopes in per cent, with as many places as it takes to tell them apart. */
+function inPercent(a: Slope, b: Slope, places = 2): readonly [string, string] {
+  const [first, second] = [a, b].map((one) => formatQuantity(one, { as: 'percent', places }));
+  const isToldApart = first !== second || a.equals(b) || places === MOST_PLACES;
+  return isToldApart ? [first ?? '', second ?? ''] : inPercent(a, b, places + 1);
+}
+
+const MOST_PLACES = 12;
 
 const cautionOf = (purpose: unknown): CautionId[] =>
   typeof purpose === 'string' && purpose.startsWith('accessible') ? ['access'] : ['drainage'];

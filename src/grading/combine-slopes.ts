@@ -29,7 +29,7 @@ export interface CombinedSlope extends Worked {
  * @throws `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
- * const walk = combineSlopes({ long: '-4%', cross: '-2%' });
+ * const walk = combineSlopes({ long: '-4%', cross: '2%' });
  * walk.steepest.to('percent').toFixed(2) //=> '4.47'
  * walk.downhillFromTravel?.to('deg').toFixed(1) //=> '26.6'
  */

@@ -1,11 +1,11 @@
 import { makeReader } from '../input.js';
+import { referenceQuantity } from '../reference-quantity.js';
 import type { SourceId } from '../sources/catalogue.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { LEVEL_CHANGE_LIMITS } from '../sources/slope-limits.js';
-import { length, type LengthInput } from '../units/construct.js';
+import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { slopeFigure } from './check-slope.js';
 import { RISE } from './limits.js';
 
 /** How a small change of level on an accessible route may be made. */
@@ -18,9 +18,9 @@ export interface LevelChange extends Worked {
   readonly cautions: readonly Caution[];
 }
 
-const VERTICAL = length(LEVEL_CHANGE_LIMITS.vertical.value, 'in');
-const BEVELLED = length(LEVEL_CHANGE_LIMITS.bevelled.value, 'in');
-const BEVEL = slopeFigure(LEVEL_CHANGE_LIMITS.bevel);
+const VERTICAL = referenceQuantity('length', LEVEL_CHANGE_LIMITS.vertical);
+const BEVELLED = referenceQuantity('length', LEVEL_CHANGE_LIMITS.bevelled);
+const BEVEL = referenceQuantity('slope', LEVEL_CHANGE_LIMITS.bevel);
 
 /**
  * A change of level on an accessible route, such as a threshold: up to 1/4 in it may stand upright, up

@@ -1,7 +1,8 @@
 import { fault } from '../errors.js';
 import { makeReader } from '../input.js';
+import { referenceQuantity } from '../reference-quantity.js';
 import { STEP_COMFORT } from '../sources/slope-limits.js';
-import { length, type LengthInput, type SlopeInput } from '../units/construct.js';
+import type { LengthInput, SlopeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
@@ -22,7 +23,7 @@ export interface StepLayout extends Worked {
   readonly comfort: { readonly value: Length; readonly most: Length; readonly keeps: boolean };
 }
 
-const MOST_COMFORT = length(STEP_COMFORT.value, 'in');
+const MOST_COMFORT = referenceQuantity('length', STEP_COMFORT);
 
 /**
  * Equal steps in a walk. Treads that fall to their front take a part of the rise:

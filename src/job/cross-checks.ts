@@ -1,8 +1,11 @@
 import type { FieldPath, Issue } from '../errors.js';
+import { ringsOf } from '../outline/ring.js';
 import { makeReader, type Reader } from '../input.js';
 import { isSettlineError } from '../errors.js';
 import { MOST_LIFTS } from '../build-up/lifts.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
+import { checkLevels } from './check-levels.js';
+import { checkSite } from './check-site.js';
 import { isStone } from './layer-kinds.js';
 import type { Job } from './schema.js';
 
@@ -22,6 +25,10 @@ export function crossChecks(job: Job): readonly Issue[] {
     checkEdges(reader, pavement, ['pavements', index, 'edges']);
   });
   checkLifts(reader, job);
+  checkIds(reader, job.utilities ?? [], ['utilities']);
+  checkIds(reader, job.trees ?? [], ['trees']);
+  checkSite(reader, job);
+  checkLevels(reader, job);
   checkStakes(reader, job);
   job.stringLines.forEach((line, index) => {
     checkLine(reader, line, job, ['stringLines', index]);
@@ -91,7 +98,7 @@ function checkLayerNames(reader: Reader, layers: Pavement['layers'], path: Field
 }
 
 function checkEdges(reader: Reader, { edges, outline }: Pavement, path: FieldPath): void {
-  const count = outline.points.length;
+  const count = ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
   if (edges === undefined || edges.length === count) return;
   reader.fail(
     'EDGE_COUNT',

@@ -1,8 +1,9 @@
 import type { Decimal } from '../units/decimal.js';
 import { isDecimal } from '../units/decimal.js';
-import { isQuantity } from '../units/quantity.js';
-import { pointFrom } from '../units/vector.js';
-import type { Outline } from '../outline/read-outline.js';
+import { fromSI, isQuantity } from '../units/quantity.js';
+import { pointFrom, type PlanPoint } from '../units/vector.js';
+import type { OutlineInput } from '../outline/read-outline.js';
+import type { Outline, Ring } from '../outline/ring.js';
 import type { Job, JobInput } from './schema.js';
 
 /**
@@ -17,7 +18,7 @@ function normal(value: unknown): unknown {
   if (typeof value !== 'object' || value === null || isQuantity(value)) return value;
   if (isDecimal(value)) return decimalText(value);
   if (Array.isArray(value)) return value.map(normal);
-  if (isOutline(value)) return outlinePoints(value);
+  if (isOutline(value)) return plainOutline(value);
   const fields = Object.entries(value).filter(([, field]) => field !== undefined);
   return Object.fromEntries(fields.map(([key, field]) => [key, normal(field)]));
 }
@@ -26,5 +27,17 @@ const decimalText = (value: Decimal): string => value.toFixed();
 
 const isOutline = (value: object): value is Outline => 'origin' in value && 'points' in value;
 
-const outlinePoints = ({ origin, points }: Outline) =>
-  points.map((point) => pointFrom(origin, point));
+/** An outline as it is given: a list of points; with arcs or holes an object. Internal. */
+export function plainOutline(outline: Outline): OutlineInput {
+  const { origin, holes } = outline;
+  const outer = plainRing(outline, origin);
+  if (holes.length === 0 && outer.arcs.length === 0) return outer.points;
+  return { ...outer, holes: holes.map((hole) => plainRing(hole, origin)) };
+}
+
+const plainRing = ({ points, bulges = [] }: Ring, origin: PlanPoint) => ({
+  points: points.map((point) => pointFrom(origin, point)),
+  arcs: bulges.flatMap((bulge, edge) =>
+    bulge === undefined ? [] : [{ edge, bulgeMiddleOrdinate: fromSI('length', bulge) }],
+  ),
+});

@@ -41,12 +41,10 @@ export function measuredDigs(job: Job, { id, layers }: Pavement): Length[] {
 }
 
 /** The working of the depth of dig. Internal. */
-export function digSteps(
-  { dig, buildUp, oldSurface }: PavementPlan,
-  measured: readonly Length[],
-): Step[] {
+export function digSteps(plan: PavementPlan, measured: readonly Length[]): Step[] {
+  const { dig, oldSurface } = plan;
   return [
-    depthStep(dig, buildUp.total, measured),
+    depthStep(plan, measured),
     {
       title: 'Soil left once the old surface is stripped',
       formula: 'S = E - o',
@@ -60,14 +58,31 @@ export function digSteps(
   ];
 }
 
-function depthStep(dig: DigPlan, total: Length, measured: readonly Length[]): Step {
+function surfaceStep(dig: DigPlan, { areas, earthwork }: PavementPlan): Step {
+  const [cut, fill] = [earthwork?.cut.volume, earthwork?.fill.volume];
+  return {
+    title: 'Depth of dig, mean over the spot heights',
+    formula: 'E = (C - F) / A',
+    given: [
+      given('C', 'cut, in the bank', cut ?? 0),
+      given('F', 'fill, in place', fill ?? 0),
+      given('A', 'area of the dig', areas.dig),
+    ],
+    result: given('E', 'mean depth of dig', dig.depth),
+    source: 'derived',
+  };
+}
+
+function depthStep(plan: PavementPlan, measured: readonly Length[]): Step {
+  const { dig, buildUp } = plan;
+  if (dig.basis === 'surface') return surfaceStep(dig, plan);
   const result = given('E', 'depth of dig', dig.depth);
   if (measured.length === 0) {
-    const above = dig.depth.minus(total);
+    const above = dig.depth.minus(buildUp.total);
     return {
       title: 'Depth of dig',
       formula: 'E = D + a',
-      given: [given('D', 'build-up', total), given('a', 'existing above finish', above)],
+      given: [given('D', 'build-up', buildUp.total), given('a', 'existing above finish', above)],
       result,
       source: 'derived',
     };

@@ -1,5 +1,8 @@
+import { makeArc } from '../outline/arc.js';
+import { forEachEdge, ringsOf } from '../outline/ring.js';
 import { fromSI, type Length } from '../units/quantity.js';
-import { minus, norm } from '../units/vector.js';
+import type { Ratio } from '../units/ratio.js';
+import { minus, norm, type Vector } from '../units/vector.js';
 import { given, type Step } from '../working.js';
 import { NO_LENGTH, type Pavement } from './layer-kinds.js';
 import type { EdgePlan, PavementPlan } from './plan.js';
@@ -7,16 +10,24 @@ import type { Job } from './schema.js';
 
 /** How far base and dig go beyond the paving along each edge. Internal. */
 export function planEdges(job: Job, pavement: Pavement, extension: Length): EdgePlan[] {
-  const { points } = pavement.outline;
   const restraint = job.edgeRestraintWidth ?? NO_LENGTH;
   const room = job.workingRoom ?? NO_LENGTH;
-  return points.map((from, edge) => {
-    const to = points[(edge + 1) % points.length] ?? from;
-    const kind = pavement.edges?.[edge] ?? 'open';
-    const base = kind === 'open' ? restraint.plus(extension) : NO_LENGTH;
-    const dig = kind === 'open' ? base.plus(room) : NO_LENGTH;
-    return { edge, kind, length: fromSI('length', norm(minus(to, from))), base, dig };
-  });
+  const planned: EdgePlan[] = [];
+  for (const ring of ringsOf(pavement.outline)) {
+    forEachEdge(ring.points, (from, to, index) => {
+      const edge = planned.length;
+      const kind = pavement.edges?.[edge] ?? 'open';
+      const base = kind === 'open' ? restraint.plus(extension) : NO_LENGTH;
+      const dig = kind === 'open' ? base.plus(room) : NO_LENGTH;
+      planned.push({ edge, kind, length: edgeLength(from, to, ring.bulges?.[index]), base, dig });
+    });
+  }
+  return planned;
+}
+
+function edgeLength(from: Vector, to: Vector, bulge: Ratio | undefined): Length {
+  const chord = norm(minus(to, from));
+  return fromSI('length', bulge === undefined ? chord : makeArc(chord, bulge).length);
 }
 
 /** The working of the widened areas. Internal. */

@@ -42,6 +42,8 @@ const FIELDS = [
   'minimumFall',
   'pavements',
   'stringLines',
+  'levelBook',
+  'levelling',
   'totals',
   'warnings',
   'cautions',

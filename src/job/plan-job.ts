@@ -4,6 +4,7 @@ import { SOURCES, type SourceId } from '../sources/catalogue.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { deepFreeze, type Step } from '../working.js';
 import { normalJob } from './normal-job.js';
+import { levellingSteps, levelsFrom, planLevelBook, planLevelling } from './plan-levels.js';
 import { planPavement, type PlannedPavement } from './plan-pavement.js';
 import { PUBLISHED_LEAST_FALL } from './plan-slopes.js';
 import { planStringLine, type PlannedStringLine } from './plan-string-line.js';
@@ -45,14 +46,18 @@ export function tryPlanJob(job: JobInput): Outcome<JobPlan> {
 }
 
 function planRead(job: Job): JobPlan {
+  const levelBook = planLevelBook(job);
+  const levelOf = levelsFrom(levelBook);
+  const levelling = planLevelling(job, levelOf);
   const pavements = planAll(job.pavements, 'pavements', (pavement, path) =>
-    planPavement(job, pavement, path),
+    planPavement(job, pavement, { path, levelOf }),
   );
   const lines = planAll(job.stringLines, 'stringLines', (line) => {
     const index = job.pavements.findIndex(({ id }) => id === line.pavement);
     const [pavement, planned] = [job.pavements[index], pavements[index]];
     if (pavement === undefined || planned === undefined) throw jobInvalid([]);
-    return planStringLine(job, line, pavement, planned.plan.buildUp, planned.plan.lifts);
+    const { plan: plannedPavement, surface } = planned;
+    return planStringLine(job, line, { pavement, planned: plannedPavement, surface, levelling });
   });
   const pavementPlans = pavements.map(({ plan }) => plan);
   const linePlans = lines.map(({ plan }) => plan);
@@ -66,15 +71,26 @@ function planRead(job: Job): JobPlan {
     minimumFall: job.minimumFall ?? PUBLISHED_LEAST_FALL,
     pavements: pavementPlans,
     stringLines: linePlans,
+    levelBook,
+    levelling,
     totals,
-    warnings: findWarnings(job, pavementPlans, linePlans),
+    warnings: findWarnings(job, {
+      pavements: pavementPlans,
+      lines: linePlans,
+      levelBook,
+      levelling,
+    }),
     cautions: cautionsOf(job),
     sources: sourcesOf(
       job,
       pavementPlans.some(({ minimum }) => minimum.adjustments.length > 0),
     ),
   } as const;
-  return withPlanWorking(plan, () => allSteps(pavements, lines, steps));
+  return withPlanWorking(plan, () => [
+    ...about('Levels', levelBook?.working ?? []),
+    ...about('Levels', levellingSteps(levelling)),
+    ...allSteps(pavements, lines, steps),
+  ]);
 }
 
 /** Hangs the working on a plan, made when first asked for. Internal. */
@@ -95,14 +111,15 @@ function allSteps(
   lines: readonly PlannedStringLine[],
   totals: () => readonly Step[],
 ): PlanStep[] {
-  const about = (subject: string, steps: readonly Step[]) =>
-    steps.map((step) => ({ subject, ...step }));
   return [
     ...pavements.flatMap(({ plan, steps }) => about(plan.name, steps())),
     ...lines.flatMap(({ plan, steps }) => about(`String ${plan.id}`, steps())),
     ...about('Loads', totals()),
   ];
 }
+
+const about = (subject: string, steps: readonly Step[]): PlanStep[] =>
+  steps.map((step) => ({ subject, ...step }));
 
 /** Plans every part and gathers the faults of all, with the path of the part in front. */
 function planAll<T, R>(
@@ -119,13 +136,19 @@ function planAll<T, R>(
     } catch (error) {
       if (!isSettlineError(error)) throw error;
       for (const issue of error.issues) {
-        const isPlaced = issue.path[0] === field;
+        const isPlaced = issue.path[0] === field || error.code === 'JOB_INVALID';
         issues.push({ ...issue, path: isPlaced ? issue.path : [...path, ...issue.path] });
       }
     }
   });
-  if (issues.length > 0) throw jobInvalid(issues);
+  if (issues.length > 0) throw jobInvalid(onceEach(issues));
   return planned;
+}
+
+/** What several parts share is at fault once. */
+function onceEach(issues: readonly Issue[]): Issue[] {
+  const keys = issues.map(({ code, path }) => `${code} ${JSON.stringify(path)}`);
+  return issues.filter((_, index) => keys.indexOf(keys[index] ?? '') === index);
 }
 
 function cautionsOf(job: Job): readonly Caution[] {
@@ -137,6 +160,8 @@ function cautionsOf(job: Job): readonly Caution[] {
     'drainage',
     'trees',
     ...(hasOldPaving ? (['dust'] as const) : []),
+    ...(job.paver?.pattern === undefined ? [] : (['cutting'] as const)),
+    ...(job.levelling === undefined ? [] : (['laser'] as const)),
     'loads',
   );
 }
@@ -145,6 +170,8 @@ function sourcesOf(job: Job, isAdjusted: boolean): PlanSource[] {
   const hasOldPaving = job.pavements.some(({ oldSurface }) => oldSurface !== undefined);
   const used: SourceId[] = ['paver-tolerances', 'edge-restraints'];
   if (hasOldPaving) used.push('debris-training-sheet', 'state-debris-weights');
+  if (job.levelBook !== undefined) used.push('level-booking');
+  if (job.levelling !== undefined) used.push('grade-with-a-level');
   if (isAdjusted) used.push('common-practice');
   used.push('derived', 'nist-hb44', 'nist-sp811');
   return used.map((id) => ({ id, ...SOURCES[id] }));

@@ -14,14 +14,27 @@ import {
   compareRatios,
   divideRatios,
   multiplyRatios,
+  negateRatio,
   type Ratio,
 } from '../units/ratio.js';
-import { between as planVector, norm, squared } from '../units/vector.js';
+import {
+  between as planVector,
+  norm,
+  pointFrom,
+  scaled,
+  squared,
+  type PlanPoint,
+} from '../units/vector.js';
 import { given, type Step } from '../working.js';
+import { slopeAt, type FinishSurface } from './finish-surface.js';
 import type { SlopePlan } from './plan.js';
 import type { Job } from './schema.js';
 
-type Stake = Job['stringLines'][number]['stakes'][number];
+interface Stake extends PlanPoint {
+  readonly id: string;
+  /** Elevation of finished grade; null where it is not known. */
+  readonly finish: Length | null;
+}
 
 const FLAT = slope(0, 'ratio');
 /** The least fall of a job that names none: the published minimum. */
@@ -41,18 +54,30 @@ interface PlannedSlope {
  */
 export function planSlopes(
   stakes: readonly Stake[],
-  crossFall: Slope | undefined,
+  across: { readonly crossFall: Slope | undefined; readonly surface: FinishSurface | null },
   job: Job,
 ): PlannedSlope[] {
   const least = job.minimumFall ?? PUBLISHED_LEAST_FALL;
   const planned: PlannedSlope[] = [];
   stakes.forEach((to, index) => {
     const from = stakes[index - 1];
-    if (from?.finish === undefined || to.finish === undefined) return;
-    planned.push(between(from, to, from.finish, to.finish, crossFall ?? FLAT, least));
+    if (from === undefined || from.finish === null || to.finish === null) return;
+    const { surface } = across;
+    const crossFall =
+      surface === null ? (across.crossFall ?? FLAT) : crossFallOf(surface, from, to);
+    planned.push(between(from, to, from.finish, to.finish, crossFall, least));
   });
   return planned;
 }
+
+/** The fall of a surface square to the way from one stake to the next, midway. */
+function crossFallOf(surface: FinishSurface, from: Stake, to: Stake): Slope {
+  const ahead = planVector(from, to);
+  const middle = pointFrom(from, scaled(ahead, HALF));
+  return slopeAt(surface, middle, { x: negateRatio(ahead.y), y: ahead.x }).abs();
+}
+
+const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
 
 function between(
   from: Stake,

@@ -1,20 +1,15 @@
 import { volume } from '../units/construct.js';
-import type { Area } from '../units/quantity.js';
+import type { Volume } from '../units/quantity.js';
 import { inState, toState } from '../volumes/state-volume.js';
 import { given, type Step } from '../working.js';
-import type { DigPlan, OldSurfacePlan, PavementPlan, SpoilPlan } from './plan.js';
+import type { OldSurfacePlan, PavementPlan, SpoilPlan } from './plan.js';
 import type { Job } from './schema.js';
 
 const NO_VOLUME = volume(0, 'm3');
 
 /** Soil to dig and cart away: the whole dig less the old paving in it. Internal. */
-export function planSpoil(
-  job: Job,
-  dug: Area,
-  dig: DigPlan,
-  oldSurface: OldSurfacePlan | null,
-): SpoilPlan {
-  const soil = dug.times(dig.depth).minus(oldSurface?.inPlace ?? NO_VOLUME);
+export function planSpoil(job: Job, dug: Volume, oldSurface: OldSurfacePlan | null): SpoilPlan {
+  const soil = dug.minus(oldSurface?.inPlace ?? NO_VOLUME);
   const bank = inState(soil.isNegative() ? NO_VOLUME : soil, 'bank');
   const factors = {
     loosePerBank: job.soil.loosePerBank.toString(),
@@ -28,14 +23,18 @@ export function planSpoil(
 }
 
 /** The working of the spoil. Internal. */
-export function spoilSteps(job: Job, { areas, dig, oldSurface, spoil }: PavementPlan): Step[] {
+export function spoilSteps(
+  job: Job,
+  { areas, dig, earthwork, oldSurface, spoil }: PavementPlan,
+): Step[] {
   return [
     {
       title: 'Soil to dig, in the bank',
-      formula: 'B = A E - O',
+      formula: earthwork === null ? 'B = A E - O' : 'B = C - O',
       given: [
-        given('A', 'area of the dig', areas.dig),
-        given('E', 'depth of dig', dig.depth),
+        ...(earthwork === null
+          ? [given('A', 'area of the dig', areas.dig), given('E', 'depth of dig', dig.depth)]
+          : [given('C', 'cut between the surfaces', earthwork.cut.volume)]),
         given('O', 'old surface in place', oldSurface?.inPlace ?? NO_VOLUME),
       ],
       result: given('B', 'bank volume', spoil.bank.volume),

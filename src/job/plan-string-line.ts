@@ -3,7 +3,9 @@ import { checkStakeLine, type StakeLine } from '../stakes/check-stake-line.js';
 import { stringDepths, type StringDepths } from '../string-line/string-depths.js';
 import type { Length } from '../units/quantity.js';
 import { given, type Step } from '../working.js';
-import type { LiftPlan, StakePlan, StringLinePlan } from './plan.js';
+import type { FinishSurface } from './finish-surface.js';
+import type { LevellingPlan, LiftPlan, PavementPlan, StakePlan, StringLinePlan } from './plan.js';
+import { rodsAt, rodSteps, rodSurfaces } from './plan-rods.js';
 import { planSlopes } from './plan-slopes.js';
 import type { Job } from './schema.js';
 
@@ -16,14 +18,19 @@ export interface PlannedStringLine {
   readonly steps: () => readonly Step[];
 }
 
+/** What a string stands on. Internal. */
+export interface LineBasis {
+  readonly pavement: Pavement;
+  readonly planned: PavementPlan;
+  /** Finished grade by fixed levels; null where the stakes tell. */
+  readonly surface: FinishSurface | null;
+  readonly levelling: LevellingPlan | null;
+}
+
 /** Checks the stakes of a string and finds the depths below it. Internal. */
-export function planStringLine(
-  job: Job,
-  line: StringLine,
-  pavement: Pavement,
-  stack: BuildUp,
-  lifts: readonly LiftPlan[],
-): PlannedStringLine {
+export function planStringLine(job: Job, line: StringLine, basis: LineBasis): PlannedStringLine {
+  const { pavement, planned, surface } = basis;
+  const { buildUp: stack, lifts } = planned;
   const reference = line.reference ?? 'ends';
   const stringHeight = line.height ?? job.stringHeight;
   const check = checkStakeLine({
@@ -32,7 +39,20 @@ export function planStringLine(
     reference,
   });
   const depths = depthsOf(line, pavement, stack, stringHeight, check);
-  const slopes = planSlopes(line.stakes, pavement.crossFall, job);
+  const finishes = line.stakes.map((stake) => finishAt(stake, surface));
+  const slopes = planSlopes(
+    line.stakes.map((stake, index) => ({
+      ...stake,
+      finish: finishes[index]?.finishElevation ?? null,
+    })),
+    { crossFall: pavement.crossFall, surface },
+    job,
+  );
+  const rods = {
+    surfaces: basis.levelling === null ? [] : rodSurfaces(planned, stringHeight),
+    job,
+    levelling: basis.levelling,
+  };
   const plan: StringLinePlan = {
     id: line.id,
     pavement: line.pavement,
@@ -45,7 +65,18 @@ export function planStringLine(
     note: check.note,
     worst: check.worst,
     moves: check.moves,
-    stakes: joinStakes(line, check, depths, stringHeight),
+    stakes: depths.stakes.map((stake, index): StakePlan => {
+      const place = check.offsets[index] ?? check.worst;
+      const finish = finishes[index] ?? NO_FINISH;
+      return {
+        ...stake,
+        offset: place.offset,
+        inTolerance: place.inTolerance,
+        ...finish,
+        stringElevation: finish.finishElevation?.plus(stringHeight) ?? null,
+        rods: rodsAt(finish.finishElevation, rods),
+      };
+    }),
     slopes: slopes.map(({ slope }) => slope),
     liftTops: lifts.map(({ lift, belowFinish }) => ({
       lift,
@@ -57,8 +88,23 @@ export function planStringLine(
     ...liftSteps(plan, lifts),
     ...check.working,
     ...slopes.flatMap(({ steps: made }) => made()),
+    ...rodSteps(basis.levelling, plan.stakes),
   ];
   return { plan, steps };
+}
+
+type Finish = Pick<StakePlan, 'finishElevation' | 'finishFrom' | 'carriedOn'>;
+
+const NO_FINISH: Finish = { finishElevation: null, finishFrom: null, carriedOn: false };
+
+/** Finished grade at a stake: its own, or that of the fixed levels. */
+function finishAt(stake: StringLine['stakes'][number], surface: FinishSurface | null): Finish {
+  if (stake.finish !== undefined) {
+    return { finishElevation: stake.finish, finishFrom: 'stake', carriedOn: false };
+  }
+  if (surface === null) return NO_FINISH;
+  const { elevation, carriedOn } = surface(stake);
+  return { finishElevation: elevation, finishFrom: 'fixed-levels', carriedOn };
 }
 
 function depthsOf(
@@ -77,25 +123,6 @@ function depthsOf(
       ...(ground === undefined ? {} : { ground }),
     })),
     ...(pavement.oldSurface === undefined ? {} : { removedSurface: pavement.oldSurface.thickness }),
-  });
-}
-
-function joinStakes(
-  line: StringLine,
-  check: StakeLine,
-  depths: StringDepths,
-  stringHeight: Length,
-): StakePlan[] {
-  return depths.stakes.map((stake, index) => {
-    const finish = line.stakes[index]?.finish ?? null;
-    const place = check.offsets[index] ?? check.worst;
-    return {
-      ...stake,
-      offset: place.offset,
-      inTolerance: place.inTolerance,
-      finishElevation: finish,
-      stringElevation: finish?.plus(stringHeight) ?? null,
-    };
   });
 }
 

@@ -3,6 +3,7 @@ import type { MinimumBuildUp } from '../build-up/minimum-build-up.js';
 import type { Source, SourceId } from '../sources/catalogue.js';
 import type { Caution } from '../sources/cautions.js';
 import type { OldPaving } from '../sources/material-weights.js';
+import type { LevelBook } from '../levelling/reduce-levels.js';
 import type { PavementUse, Subgrade } from '../sources/minimum-thickness.js';
 import type { StakeMove, StakeOffset, StakeLine } from '../stakes/check-stake-line.js';
 import type { StakeDepths } from '../string-line/string-depths.js';
@@ -11,7 +12,26 @@ import type { BaseOrder } from '../volumes/base-order.js';
 import type { Loads } from '../volumes/loads.js';
 import type { StateVolume } from '../volumes/state-volume.js';
 import type { Step } from '../working.js';
+import type { GradePlan, LevellingPlan, RodPlan } from './plan-of-levels.js';
+import type { DigRing, EarthworkPlan, NearbyPlan, SuppliesPlan } from './plan-of-site.js';
 import type { EdgeKind, JobInput } from './schema.js';
+
+export type {
+  GradeLevelPlan,
+  GradePlan,
+  GradeStretchPlan,
+  LevellingPlan,
+  RodPlan,
+} from './plan-of-levels.js';
+export type {
+  DeepestPlan,
+  DigRing,
+  EarthworkPlan,
+  NearbyPlan,
+  SuppliesPlan,
+  TreePlan,
+  UtilityPlan,
+} from './plan-of-site.js';
 
 /** A step of working, and the part of the job it belongs to. */
 export interface PlanStep extends Step {
@@ -40,7 +60,21 @@ export type WarningCode =
   | 'FILL_NEEDED'
   | 'OLD_SURFACE_DEEPER_THAN_DIG'
   | 'OLD_SURFACE_WIDER_THAN_DIG'
-  | 'STAKE_IN_DIG';
+  | 'STAKE_IN_DIG'
+  | 'DIG_CLOSES_UP'
+  | 'UTILITY_IN_DIG'
+  | 'UTILITY_COVER'
+  | 'ROOTS_CUT'
+  | 'UNIT_SHAPE'
+  | 'NO_FINISHED_SURFACE'
+  | 'SURFACE_GAP'
+  | 'LOW_GROUND'
+  | 'GRADE_MISSES_LEVEL'
+  | 'FALLS_TO_BUILDING'
+  | 'ROD_CANNOT_REACH'
+  | 'ROD_NEEDS_FINISH'
+  | 'LEVELS_DO_NOT_CLOSE'
+  | 'INSTRUMENT_MOVED';
 
 /** One lift of base stone. */
 export interface LiftPlan {
@@ -90,12 +124,17 @@ export interface SpoilPlan {
 
 /** Units to order. */
 export interface PaverPlan {
+  /** Of the field: the paving without its border. */
   readonly area: Area;
   /** Area of one unit with its joint. */
   readonly module: Area;
   /** Units that fill the area, before cuts and breakage. */
   readonly whole: number;
-  /** With cuts and breakage, rounded up. */
+  /** Units cut at the edges; null where no pattern tells. */
+  readonly cut: number | null;
+  /** Units of the border, breakage left out; 0 without one. */
+  readonly border: number;
+  /** With border, cuts and breakage, rounded up. */
   readonly order: number;
 }
 
@@ -106,10 +145,13 @@ export interface DigPlan {
   readonly soil: Length;
   /** Subgrade below the string at the height of the job. */
   readonly belowString: Length;
-  /** Measured at stakes (mean), or the same all over. */
-  readonly basis: 'measured' | 'uniform';
+  /** From spot heights (mean), measured at stakes (mean), or the same all over. */
+  readonly basis: 'surface' | 'measured' | 'uniform';
   readonly measuredStakes: number;
 }
+
+/** What a layer is. */
+export type LayerKind = 'paver' | 'bedding' | 'base' | 'sub-base';
 
 /** Everything about one pavement. */
 export interface PavementPlan {
@@ -119,19 +161,32 @@ export interface PavementPlan {
   readonly subgrade: Subgrade;
   readonly frost: boolean;
   readonly buildUp: BuildUp;
+  /** The kind of each layer of the build-up, from the top down. */
+  readonly layerKinds: readonly LayerKind[];
   readonly stringHeight: Length;
   readonly minimum: MinimumBuildUp;
   readonly dig: DigPlan;
+  /** By spot heights; null where the job has none. */
+  readonly earthwork: EarthworkPlan | null;
   /** Base carried past the restraint on open edges. */
   readonly extension: Length;
   readonly edges: readonly EdgePlan[];
   readonly areas: { readonly paving: Area; readonly base: Area; readonly dig: Area };
   /** Corner points of the dig, to paint. */
-  readonly digOutline: readonly { readonly x: Length; readonly y: Length }[];
+  readonly digOutline: DigRing['points'];
+  /** The edges of it that are arcs, + bulging outward. */
+  readonly digArcs: DigRing['arcs'];
+  /** Islands left in the dig. */
+  readonly digHoles: readonly DigRing[];
+  /** True where notches or islands of the paving close up when the dig is widened. */
+  readonly digClosesUp: boolean;
+  readonly grade: GradePlan | null;
   readonly lifts: readonly LiftPlan[];
   readonly base: BaseOrder;
   readonly bedding: BaseOrder;
   readonly pavers: PaverPlan | null;
+  readonly supplies: SuppliesPlan;
+  readonly nearby: NearbyPlan;
   readonly oldSurface: OldSurfacePlan | null;
   readonly spoil: SpoilPlan;
 }
@@ -140,10 +195,16 @@ export interface PavementPlan {
 export interface StakePlan extends StakeDepths {
   readonly offset: Length;
   readonly inTolerance: boolean;
-  /** Elevation of finished grade, where given. */
+  /** Elevation of finished grade, where it is given or laid through fixed levels. */
   readonly finishElevation: Length | null;
-  /** Elevation of the string, where finished grade is given. */
+  /** Where finished grade comes from; null where it is not known. */
+  readonly finishFrom: 'stake' | 'fixed-levels' | null;
+  /** True where the stake stands beyond the fixed levels and the surface is carried on to it. */
+  readonly carriedOn: boolean;
+  /** Elevation of the string, where finished grade is known. */
   readonly stringElevation: Length | null;
+  /** Rod readings from the string down; null without an instrument or without finished grade. */
+  readonly rods: readonly RodPlan[] | null;
 }
 
 /** The fall from one stake to the next. */
@@ -212,6 +273,8 @@ export interface JobPlan {
   readonly minimumFall: Slope;
   readonly pavements: readonly PavementPlan[];
   readonly stringLines: readonly StringLinePlan[];
+  readonly levelBook: Omit<LevelBook, 'working'> | null;
+  readonly levelling: LevellingPlan | null;
   readonly totals: JobTotals;
   readonly warnings: readonly PlanWarning[];
   readonly cautions: readonly Caution[];

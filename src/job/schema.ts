@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { readCompactedPerLoose } from '../compaction-ratio.js';
+import { LAYING_PATTERNS } from '../materials/pattern.js';
 import { PAVEMENT_USES, SUBGRADES } from '../sources/minimum-thickness.js';
-import { length, slope } from '../units/construct.js';
 import { BOX, DENSITY, FRACTION, PAYLOAD } from '../volumes/limits.js';
 import {
   checkedNumberField,
@@ -9,16 +9,17 @@ import {
   numberField,
   outlineField,
   quantityField,
+  spotHeightsField,
 } from './fields.js';
-
-const m = (metres: number) => length(metres, 'm');
-
-const THICKNESS = { sign: 'positive', most: m(5) } as const;
-const WIDTH = { sign: 'not-negative', most: m(10) } as const;
-const LEVEL = { sign: 'any', most: m(10) } as const;
-const ELEVATION = { sign: 'any', most: m(10_000) } as const;
-const PLACE = { sign: 'any', most: length(100_000, 'km') } as const;
-const FALL = { sign: 'not-negative', most: slope(1, 'ratio') } as const;
+import { gradeSchema, levelBookSchema, levellingSchema } from './schema-levels.js';
+import {
+  borderSchema,
+  excavationSchema,
+  materialsSchema,
+  treeSchema,
+  utilitySchema,
+} from './schema-site.js';
+import { ELEVATION, FALL, LEVEL, metres, place, THICKNESS, WIDTH } from './schema-rules.js';
 
 const layerSchema = z.strictObject({
   kind: z.enum(['paver', 'bedding', 'base', 'sub-base']),
@@ -53,12 +54,14 @@ const pavementSchema = z.strictObject({
     'existing surface above finished grade, negative where below; default level with it',
   ).optional(),
   crossFall: quantityField('slope', FALL, 'fall square to the string lines').optional(),
+  grade: gradeSchema.optional(),
+  border: borderSchema.optional(),
+  finishedLevels: spotHeightsField('spot heights of the finished surface').optional(),
 });
 
 const stakeSchema = z.strictObject({
   id: nameField('id on the stake, once in the job'),
-  x: quantityField('length', PLACE, 'plan coordinate'),
-  y: quantityField('length', PLACE, 'plan coordinate'),
+  ...place,
   finish: quantityField('length', ELEVATION, 'elevation of finished grade at the stake').optional(),
   ground: quantityField(
     'length',
@@ -113,6 +116,9 @@ export const jobSchema = z.strictObject({
     WIDTH,
     'dig beyond the base on open edges; default none',
   ).optional(),
+  existingLevels: spotHeightsField('spot heights of the surface now there').optional(),
+  levelling: levellingSchema.optional(),
+  levelBook: levelBookSchema.optional(),
   pavements: z.array(pavementSchema).min(1).max(50),
   stringLines: z.array(stringLineSchema).min(1).max(200),
   base: z.strictObject({
@@ -124,10 +130,24 @@ export const jobSchema = z.strictObject({
     .strictObject({
       length: quantityField('length', THICKNESS, 'length of a unit, without its joint'),
       width: quantityField('length', THICKNESS, 'width of a unit, without its joint'),
-      joint: quantityField('length', { sign: 'not-negative', most: m(0.1) }, 'joint width'),
-      breakage: numberField(FRACTION, 'cuts and breakage on top, as a fraction').optional(),
+      joint: quantityField('length', { sign: 'not-negative', most: metres(0.1) }, 'joint width'),
+      breakage: numberField(
+        FRACTION,
+        'on top, as a fraction: cuts and breakage; with a pattern breakage alone',
+      ).optional(),
+      pattern: z.enum(LAYING_PATTERNS).optional(),
+      axis: quantityField(
+        'angle',
+        { sign: 'any' },
+        'of the long side of the units, counter-clockwise from the x axis; default along it',
+      ).optional(),
+      reuse: numberField(FRACTION, 'share of the off-cuts that find a place').optional(),
     })
     .optional(),
+  materials: materialsSchema.optional(),
+  utilities: z.array(utilitySchema).max(20).optional(),
+  trees: z.array(treeSchema).max(200).optional(),
+  excavation: excavationSchema.optional(),
   soil: z.strictObject({
     bankDensity: quantityField('density', DENSITY, 'as it lies, water included'),
     loosePerBank: numberField({ sign: 'positive', least: 0.9, most: 3 }, 'loose over bank volume'),

@@ -1,32 +1,45 @@
-import { contains } from '../outline/contains.js';
 import { MINIMUM_THICKNESS } from '../sources/minimum-thickness.js';
 import { length } from '../units/construct.js';
-import { exactOf, type Length } from '../units/quantity.js';
-import type { Vector } from '../units/vector.js';
-import type { PavementPlan, PlanWarning, StringLinePlan, WarningCode } from './plan.js';
+import type { Length } from '../units/quantity.js';
+import { digOf } from './in-dig.js';
+import { gradeWarnings, levelWarnings, rodWarnings } from './level-warnings.js';
+import type { EarthworkPlan, JobPlan, PavementPlan, PlanWarning, StringLinePlan } from './plan.js';
 import type { Job } from './schema.js';
+import { nearbyWarnings, shapeWarnings } from './site-warnings.js';
+import { warning } from './warning.js';
 
 /** What a crew should look at before it digs. Internal. */
 export function findWarnings(
   job: Job,
-  pavements: readonly PavementPlan[],
-  lines: readonly StringLinePlan[],
+  plan: Pick<JobPlan, 'levelBook' | 'levelling'> & {
+    readonly pavements: readonly PavementPlan[];
+    readonly lines: readonly StringLinePlan[];
+  },
 ): PlanWarning[] {
+  const { pavements, lines } = plan;
+  const laid = new Set(pavements.filter(({ grade }) => grade !== null).map(({ id }) => id));
   return [
+    ...levelWarnings(plan),
     ...pavements.flatMap((pavement, index) => [
       ...thicknessWarnings(job, pavement, index),
-      ...digWarnings(pavement),
+      ...shapesOf(job, pavement, index),
+      ...digWarnings(job, pavement),
+      ...gradeWarnings(job, pavement),
+      ...nearbyWarnings(pavement),
     ]),
-    ...lines.flatMap((line) => [...lineWarnings(line), ...slopeWarnings(job, line)]),
+    ...lines.flatMap((line) => [
+      ...lineWarnings(line),
+      ...(laid.has(line.pavement) ? [] : slopeWarnings(job, line)),
+      ...rodWarnings(line, plan),
+    ]),
     ...stakesInDig(job, pavements),
   ];
 }
 
-const warning = (
-  code: WarningCode,
-  subject: string,
-  values: PlanWarning['values'] = {},
-): PlanWarning => ({ code, subject, values });
+function shapesOf(job: Job, { name }: PavementPlan, index: number): PlanWarning[] {
+  const pavement = job.pavements[index];
+  return pavement === undefined ? [] : shapeWarnings(job, pavement, name);
+}
 
 function thicknessWarnings(job: Job, pavement: PavementPlan, index: number): PlanWarning[] {
   const layers = job.pavements[index]?.layers ?? [];
@@ -65,14 +78,14 @@ const EDITION_GAP = length(5, 'mm');
 const isOffNominal = (bedding: Length, nominal: Length): boolean =>
   bedding.minus(nominal).abs().compare(length('0.5', 'mm')) > 0;
 
-function digWarnings({ name, dig, oldSurface, areas }: PavementPlan): PlanWarning[] {
-  const found: PlanWarning[] = [];
-  if (dig.depth.isNegative()) {
-    found.push(warning('FILL_NEEDED', name, { fill: dig.depth.abs() }));
-  } else if (dig.soil.isNegative()) {
-    found.push(
-      warning('OLD_SURFACE_DEEPER_THAN_DIG', name, { dig: dig.depth, fill: dig.soil.abs() }),
-    );
+function digWarnings(job: Job, plan: PavementPlan): PlanWarning[] {
+  const { name, oldSurface, areas, earthwork } = plan;
+  const found: PlanWarning[] = plan.digClosesUp ? [warning('DIG_CLOSES_UP', name)] : [];
+  if (earthwork !== null) {
+    found.push(...earthWarnings(name, earthwork));
+  } else {
+    if (job.existingLevels !== undefined) found.push(warning('NO_FINISHED_SURFACE', name));
+    found.push(...depthWarnings(plan));
   }
   if (oldSurface !== null && oldSurface.area.compare(areas.dig) > 0) {
     found.push(
@@ -80,6 +93,26 @@ function digWarnings({ name, dig, oldSurface, areas }: PavementPlan): PlanWarnin
     );
   }
   return found;
+}
+
+function depthWarnings({ name, dig }: PavementPlan): PlanWarning[] {
+  if (dig.depth.isNegative()) {
+    return [warning('FILL_NEEDED', name, { fill: dig.depth.abs() })];
+  }
+  if (!dig.soil.isNegative()) return [];
+  const values = { dig: dig.depth, fill: dig.soil.abs() };
+  return [warning('OLD_SURFACE_DEEPER_THAN_DIG', name, values)];
+}
+
+/** Less than this is float noise. */
+const NOISE = length('0.001', 'mm');
+
+function earthWarnings(name: string, earthwork: EarthworkPlan): PlanWarning[] {
+  const { uncovered, deepestFill, fillArea } = earthwork;
+  const gap = uncovered.isZero() ? [] : [warning('SURFACE_GAP', name, { area: uncovered })];
+  if (deepestFill === null || deepestFill.depth.compare(NOISE) < 0) return gap;
+  const { depth, x, y } = deepestFill;
+  return [...gap, warning('LOW_GROUND', name, { area: fillArea, depth, x, y })];
 }
 
 function lineWarnings(line: StringLinePlan): PlanWarning[] {
@@ -109,13 +142,10 @@ function slopeWarnings(job: Job, line: StringLinePlan): PlanWarning[] {
 
 /** Stakes that the dig would take out. */
 function stakesInDig(job: Job, pavements: readonly PavementPlan[]): PlanWarning[] {
-  const digs = pavements.map(({ name, digOutline }) => ({
-    name,
-    outline: digOutline.map(({ x, y }): Vector => ({ x: exactOf(x), y: exactOf(y) })),
-  }));
+  const digs = pavements.map((pavement) => ({ name: pavement.name, holds: digOf(pavement) }));
   return job.stringLines.flatMap(({ stakes }) =>
     stakes.flatMap(({ id, x, y }) => {
-      const hit = digs.find(({ outline }) => contains(outline, { x: exactOf(x), y: exactOf(y) }));
+      const hit = digs.find(({ holds }) => holds({ x, y }));
       return hit === undefined
         ? []
         : [warning('STAKE_IN_DIG', `stake ${id}`, { pavement: hit.name })];

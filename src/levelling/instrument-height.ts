@@ -18,8 +18,8 @@ export interface InstrumentHeight extends Worked {
  * @throws `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
  * @source grade-with-a-level
  * @example
- * const { instrumentHeight: sight } = instrumentHeight({ benchmark: '820 ft', back: '8.42 ft' });
- * sight.to('ft').toString() //=> '828.42'
+ * const setUp = instrumentHeight({ benchmark: '820 ft', back: '8.42 ft' });
+ * setUp.instrumentHeight.to('ft').toString() //=> '828.42'
  */
 export function instrumentHeight(options: {
   readonly benchmark: LengthInput;

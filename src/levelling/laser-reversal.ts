@@ -6,6 +6,8 @@ import { divideRatios } from '../units/ratio.js';
 import { angleOfSlope } from '../units/slope-angle.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
+import { rootSumOfSquares } from './root-sum-of-squares.js';
+import { readAccuracy, type AccuracyInput } from './accuracy.js';
 import { DISTANCE, ELEVATION, TOLERANCE } from './limits.js';
 
 /** The two marks of one axis, before and after a half turn, as heights or as rod readings. */
@@ -43,11 +45,12 @@ export interface LaserReversal extends Worked {
  * @param options.distance - from instrument to target [length]
  * @param options.x - marks `first` and `second` of one axis [length], as heights
  * @param options.y - marks of the other axis, likewise
- * @param options.accuracy - what the instrument promises: `error` [length] `over` a distance [length]
- * @param options.uncertainty - of one mark [length], default none
+ * @param options.accuracy - what the instrument promises: `error` [length] `over` a distance [length],
+ *   or the `angle` of the beam to the level [angle]
+ * @param options.uncertainty - of one mark [length], default none; two make a root sum of squares
  * @returns difference and error [length], angle and verdict for each axis, the most that marks may
  *   differ by [length], cautions
- * @throws `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `NOT_POSITIVE`, `ONE_OF`, `REQUIRED`, `OUT_OF_RANGE` and the reading codes
  * @source laser-reversal
  * @example
  * const test = laserReversal({
@@ -63,7 +66,7 @@ export function laserReversal(options: {
   readonly distance: LengthInput;
   readonly x: ReversalMarksInput;
   readonly y?: ReversalMarksInput;
-  readonly accuracy: { readonly error: LengthInput; readonly over: LengthInput };
+  readonly accuracy: AccuracyInput;
   readonly uncertainty?: LengthInput;
 }): LaserReversal {
   const reader = makeReader();
@@ -75,9 +78,7 @@ export function laserReversal(options: {
   const doubt = fields['uncertainty'] ?? NOTHING;
   const uncertainty = reader.quantity('length', doubt, ['uncertainty'], TOLERANCE);
   reader.finish();
-  const mostDifference = distance
-    .times(2)
-    .times(fromSI('slope', divideRatios(exactOf(accuracy.error), exactOf(accuracy.over))));
+  const mostDifference = distance.times(2).times(accuracy);
   const judge = (marks: Marks) => axisError(marks, { distance, mostDifference, uncertainty });
   const axes = { x: judge(x), ...(y === undefined ? {} : { y: judge(y) }) };
   const verdict = worstVerdict(Object.values(axes).map((axis) => axis.verdict));
@@ -85,12 +86,8 @@ export function laserReversal(options: {
   return withWorking({ ...axes, mostDifference, verdict, cautions }, () => [
     {
       title: 'Most that two marks may differ by',
-      formula: 'd = 2 D e / l',
-      given: [
-        given('D', 'distance', distance),
-        given('e', 'error promised', accuracy.error),
-        given('l', 'over', accuracy.over),
-      ],
+      formula: 'd = 2 D a',
+      given: [given('D', 'distance', distance), given('a', 'error over distance', accuracy)],
       result: given('d', 'difference', mostDifference),
       source: 'laser-reversal',
     },
@@ -114,14 +111,6 @@ function readMarks(reader: Reader, value: unknown, name: 'x' | 'y'): Marks {
   };
 }
 
-function readAccuracy(reader: Reader, value: unknown) {
-  const fields = reader.object(value, ['accuracy']);
-  return {
-    error: reader.quantity('length', fields['error'], ['accuracy', 'error'], TOLERANCE),
-    over: reader.quantity('length', fields['over'], ['accuracy', 'over'], DISTANCE),
-  };
-}
-
 interface Basis {
   readonly distance: Length;
   readonly mostDifference: Length;
@@ -133,8 +122,8 @@ function axisError({ first, second }: Marks, basis: Basis): AxisError {
   const error = difference.dividedBy(2);
   const tilt = fromSI('slope', divideRatios(exactOf(error), exactOf(basis.distance)));
   const margin = basis.mostDifference.minus(difference.abs());
-  // two marks: their uncertainties are added, which is the careful way
-  const verdict = verdictOf(margin, basis.uncertainty.times(2));
+  const ofTwo = rootSumOfSquares([basis.uncertainty, basis.uncertainty]);
+  const verdict = verdictOf(margin, ofTwo);
   return { difference, error, angle: angleOfSlope(tilt), verdict };
 }
 

@@ -7,7 +7,10 @@ import { READING, SIGHT } from './limits.js';
 /** A row of a level book: one point and what was read on it. */
 export interface LevelRowInput {
   readonly point: string;
-  /** Reading that gives the next set-up its height; on a point whose elevation is known by then. */
+  /**
+   * Reading that gives the next set-up its height; on the row of the foresight to the same point, or
+   * alone on the row after it.
+   */
   readonly back?: LengthInput;
   readonly intermediate?: LengthInput;
   /** Last reading of a set-up, on a turning point or on the closing mark. */
@@ -34,7 +37,8 @@ export function readRows(reader: Reader, value: unknown, needsDistance: boolean)
     );
   let hasHeight = false;
   rows.forEach((row, k) => {
-    checkRow(reader, row, { path: ['rows', k], isFirst: k === 0, hasHeight });
+    const isTurn = rows[k - 1]?.fore !== undefined && rows[k - 1]?.point === row.point;
+    checkRow(reader, row, { path: ['rows', k], isFirst: k === 0, isTurn, hasHeight });
     // a foresight ends a set-up unless a backsight on the same point begins the next
     if (row.back !== undefined) hasHeight = true;
     else if (row.fore !== undefined) hasHeight = false;
@@ -74,10 +78,16 @@ function readRow(
 interface RowPlace {
   readonly path: FieldPath;
   readonly isFirst: boolean;
+  /** True where the row before has the foresight on the same point. */
+  readonly isTurn: boolean;
   readonly hasHeight: boolean;
 }
 
-function checkRow(reader: Reader, row: BookRow, { path, isFirst, hasHeight }: RowPlace): void {
+function checkRow(
+  reader: Reader,
+  row: BookRow,
+  { path, isFirst, isTurn, hasHeight }: RowPlace,
+): void {
   const { back, intermediate, fore } = row;
   const bookRow = (message: string) => reader.fail('BOOK_ROW', path, message);
   if (isFirst) {
@@ -89,6 +99,7 @@ function checkRow(reader: Reader, row: BookRow, { path, isFirst, hasHeight }: Ro
   if (intermediate !== undefined && (back !== undefined || fore !== undefined)) {
     bookRow('an intermediate sight stands alone: a turning point has a foresight and a backsight');
   } else if (fore === undefined && intermediate === undefined) {
+    if (isTurn && back !== undefined && !hasHeight) return;
     const message =
       back === undefined
         ? 'has no reading'

@@ -9,7 +9,8 @@ import { ALLOWED, DISTANCE } from './limits.js';
 /** A rule for misclosures, `k x sqrt(n)`: n counts set-ups, or distances of `per`. */
 export interface MisclosureRule {
   readonly k: LengthInput;
-  readonly per: 'set-up' | LengthInput;
+  /** The word `set-up`, or a distance. */
+  readonly per: LengthInput;
 }
 
 /** A rule that has been read. Internal. */

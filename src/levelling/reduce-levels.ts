@@ -42,7 +42,7 @@ export interface LevelBook extends Worked {
  *
  * @param options.start - elevation of the starting mark [length]
  * @param options.rows - one a point: `point`; `back` on the starting mark; `intermediate` alone;
- *   `fore` and `back` on a turning point; `fore` on the closing mark [length, 0 to 20 m]; `distance`
+ *   `fore` and `back` on a turning point, in one row or in two; `fore` on the closing mark [length, 0 to 20 m]; `distance`
  *   from the start [length] where it is needed
  * @param options.known - elevation of the closing mark [length], if it is one; the last row needs a
  *   foresight then

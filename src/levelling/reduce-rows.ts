@@ -43,8 +43,11 @@ export function reduceRows(start: Length, rows: readonly BookRow[]): ReducedRow[
   let sight: { readonly height: Length; readonly setUp: number } | undefined;
   for (const row of rows) {
     const reading = row.fore ?? row.intermediate;
-    const elevation =
-      sight === undefined || reading === undefined ? start : sight.height.minus(reading);
+    // a backsight alone stands on the point of the row before, or on the start
+    const elevation: Length =
+      sight === undefined || reading === undefined
+        ? (reduced.at(-1)?.elevation ?? start)
+        : sight.height.minus(reading);
     const setUp: number = sight?.setUp ?? 0;
     if (row.back !== undefined) sight = { height: elevation.plus(row.back), setUp: setUp + 1 };
     reduced.push({

@@ -85,7 +85,10 @@ export function stakeRods(options: {
   });
   return withWorking({ surfaces: surfaces.map(({ surface }) => surface), stakes }, () =>
     stakes.flatMap(({ id, targets }) =>
-      targetSteps(height, targets).map((step) => ({ ...step, title: `${step.title}, stake ${id}` })),
+      targetSteps(height, targets).map((step) => ({
+        ...step,
+        title: `${step.title}, stake ${id}`,
+      })),
     ),
   );
 }

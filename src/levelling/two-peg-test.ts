@@ -1,10 +1,12 @@
-import { makeReader, type Reader } from '../input.js';
+import { fault, type FieldPath } from '../errors.js';
+import { makeReader, type QuantityRule, type Reader } from '../input.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Angle, type Length, type Slope } from '../units/quantity.js';
 import { angleOfSlope } from '../units/slope-angle.js';
 import { divideRatios } from '../units/ratio.js';
 import { verdictOf, type Verdict } from '../verdict.js';
 import { given, withWorking, type Worked } from '../working.js';
+import { rootSumOfSquares } from './root-sum-of-squares.js';
 import { ALLOWED, DISTANCE, READING, SIGHT, TOLERANCE } from './limits.js';
 
 /** Readings, or sight lengths, at the two pegs. */
@@ -44,10 +46,10 @@ export interface TwoPegTest extends Worked {
  * @param options.midway - readings `a` and `b` of the first set-up [length, 0 to 20 m]
  * @param options.offset - readings `a` and `b` of the second set-up
  * @param options.distances - sight lengths: `offset` `{ a, b }` of the second set-up [length] and
- *   `midway` `{ a, b }` of the first, default equal. Pegs 50 m apart and the level 5 m beyond B:
- *   `{ offset: { a: '55 m', b: '5 m' } }`
+ *   `midway` of the first, `{ a, b }` or one length, default equal; or the `{ a, b }` of the second
+ *   set-up alone. Pegs 50 m apart and the level 5 m beyond B: `{ a: '55 m', b: '5 m' }`
  * @param options.rule - `error` [length] that is allowed `over` a sight [length], if there is one; and
- *   `reading`, the uncertainty of one reading [length], default none
+ *   `reading`, the uncertainty of one reading [length], default none; four make a root sum of squares
  * @returns true difference of level [length, B above A], collimation [reading error over length of sight,
  *   + too big], line of sight [slope, + climbing], angle, corrected readings [length], verdict
  * @throws `SIGHTS_EQUAL`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
@@ -56,7 +58,7 @@ export interface TwoPegTest extends Worked {
  * const test = twoPegTest({
  *   midway: { a: '1.283 m', b: '0.860 m' },
  *   offset: { a: '1.612 m', b: '1.219 m' },
- *   distances: { offset: { a: '55 m', b: '5 m' } },
+ *   distances: { midway: '25 m', offset: { a: '55 m', b: '5 m' } },
  * });
  * test.collimation //=> -0.0006
  * test.corrected.a.to('m').toString() //=> '1.645'
@@ -65,7 +67,8 @@ export interface TwoPegTest extends Worked {
 export function twoPegTest(options: {
   readonly midway: PegPairInput;
   readonly offset: PegPairInput;
-  readonly distances: { readonly offset: PegPairInput; readonly midway?: PegPairInput };
+  readonly distances:
+    { readonly offset: PegPairInput; readonly midway?: PegPairInput | LengthInput } | PegPairInput;
   readonly rule?: {
     readonly error: LengthInput;
     readonly over: LengthInput;
@@ -131,29 +134,43 @@ const NOTHING = length(0, 'm');
 function readOptions(options: unknown) {
   const reader = makeReader();
   const fields = reader.object(options, []);
-  const pair = (value: unknown, path: readonly string[], rule: typeof READING): Pair => {
-    const both = reader.object(value, path);
-    return {
-      a: reader.quantity('length', both['a'], [...path, 'a'], rule),
-      b: reader.quantity('length', both['b'], [...path, 'b'], rule),
-    };
-  };
-  const midway = pair(fields['midway'], ['midway'], READING);
-  const offset = pair(fields['offset'], ['offset'], READING);
-  const sights = reader.object(fields['distances'], ['distances']);
-  const far = pair(sights['offset'], ['distances', 'offset'], SIGHT);
-  const near =
-    sights['midway'] === undefined
-      ? { a: NOTHING, b: NOTHING }
-      : pair(sights['midway'], ['distances', 'midway'], SIGHT);
+  const midway = readPair(reader, fields['midway'], { path: ['midway'], rule: READING });
+  const offset = readPair(reader, fields['offset'], { path: ['offset'], rule: READING });
+  const { near, far } = readSights(reader, fields['distances']);
   const rule = fields['rule'] === undefined ? undefined : readRule(reader, fields['rule']);
-  const isRead = sights['offset'] !== undefined;
-  if (isRead && far.a.minus(far.b).equals(near.a.minus(near.b))) {
-    const why = 'both set-ups are balanced alike: read the pegs again from beside or beyond one';
-    reader.fail('SIGHTS_EQUAL', ['distances'], why);
-  }
   reader.finish();
+  if (far.a.minus(far.b).equals(near.a.minus(near.b))) {
+    const why = 'both set-ups are balanced alike: read the pegs again from beside or beyond one';
+    throw fault('SIGHTS_EQUAL', why, {}, ['distances']);
+  }
   return { midway, offset, near, far, rule, reading: rule?.reading ?? NOTHING };
+}
+
+interface PairPlace {
+  readonly path: FieldPath;
+  readonly rule: QuantityRule<'length'>;
+}
+
+function readPair(reader: Reader, value: unknown, { path, rule }: PairPlace): Pair {
+  const both = reader.object(value, path);
+  return {
+    a: reader.quantity('length', both['a'], [...path, 'a'], rule),
+    b: reader.quantity('length', both['b'], [...path, 'b'], rule),
+  };
+}
+
+function readSights(reader: Reader, value: unknown): { readonly near: Pair; readonly far: Pair } {
+  const sights = reader.object(value, ['distances']);
+  const isOffsetAlone = sights['offset'] === undefined && ('a' in sights || 'b' in sights);
+  const far = isOffsetAlone
+    ? readPair(reader, sights, { path: ['distances'], rule: SIGHT })
+    : readPair(reader, sights['offset'], { path: ['distances', 'offset'], rule: SIGHT });
+  const path = ['distances', 'midway'];
+  const midway = sights['midway'] ?? NOTHING;
+  const isPair = typeof midway === 'object' && midway !== null && 'a' in midway;
+  if (isPair) return { near: readPair(reader, midway, { path, rule: SIGHT }), far };
+  const both = reader.quantity('length', midway, path, SIGHT);
+  return { near: { a: both, b: both }, far };
 }
 
 function readRule(reader: Reader, value: unknown) {
@@ -166,14 +183,14 @@ function readRule(reader: Reader, value: unknown) {
   };
 }
 
-/** Four readings of one uncertainty u: their sum has `2 u`, by root sum of squares. */
 function judge(
   lineOfSight: Slope,
   rule: { readonly error: Length; readonly over: Length },
   { lean, reading }: { readonly lean: Length; readonly reading: Length },
 ) {
   const error = rule.over.times(lineOfSight);
-  const doubt = divideRatios(exactOf(reading.times(2)), exactOf(lean.abs()));
+  const ofFour = rootSumOfSquares([reading, reading, reading, reading]);
+  const doubt = divideRatios(exactOf(ofFour), exactOf(lean.abs()));
   const uncertainty = rule.over.times(fromSI('slope', doubt));
   const verdict = verdictOf(rule.error.minus(error.abs()), uncertainty);
   return { error, allowable: rule.error, uncertainty, verdict };

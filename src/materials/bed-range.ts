@@ -2,9 +2,10 @@ import { makeReader, type Reader } from '../input.js';
 import { max, min } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, type Length } from '../units/quantity.js';
+import { type Verdict, worstVerdict } from '../verdict.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { LAYER_OF_SOME, LEVEL_DIFFERENCE, NO_LENGTH, SHORT } from './limits.js';
-import { verdictOf, worstVerdict, type Verdict } from './verdict.js';
+import { verdictWithin } from './within-limits.js';
 
 /** How far the base is off at one spot. */
 export interface BaseDeviationInput {
@@ -78,7 +79,7 @@ export function bedRange(options: {
   const readings = deviations.map(({ id, deviation }): BedReading => {
     const bed = nominal.minus(deviation);
     const ratios = { least: exactOf(limits.least), most: exactOf(limits.most) };
-    const verdict = verdictOf(exactOf(bed), ratios, exactOf(doubt));
+    const verdict = verdictWithin(exactOf(bed), ratios, exactOf(doubt));
     const isThick = bed.plus(bed).compare(limits.least.plus(limits.most)) > 0;
     const finding = verdict === 'pass' ? null : isThick ? 'too-thick' : 'too-thin';
     const action = finding === null ? null : ACTIONS[verdict === 'unclear' ? 'unclear' : finding];

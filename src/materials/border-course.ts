@@ -1,6 +1,8 @@
 // A border is the outline moved inward; `outline` reads, moves and measures outlines.
-import { measureOutline } from '../outline/outline-area.js';
+import { areaOf } from '../outline/outline-area.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
+import { ringsOf, type Outline } from '../outline/ring.js';
+import { arcsOf, placesOf, type WidenedArc, type WidenedHole } from '../outline/widen-outline.js';
 import { makeReader, type Reader } from '../input.js';
 import { sum } from '../units/aggregate.js';
 import { angle, type AngleInput, type LengthInput } from '../units/construct.js';
@@ -34,7 +36,10 @@ export interface BorderCourse extends Worked {
   /** What is left inside, and the edges along which its units are cut. */
   readonly field: {
     readonly area: Area;
+    /** Its points, arcs and holes, as an outline takes them. */
     readonly outline: readonly PlanPoint[];
+    readonly arcs: readonly WidenedArc[];
+    readonly holes: readonly WidenedHole[];
     readonly edges: readonly OutlineEdge[];
   };
 }
@@ -47,19 +52,23 @@ export interface BorderCourse extends Worked {
  * courses together are as long as the centre line whichever runs through, so
  * `n = ceil(centre line / pitch)`, rounded up once. `mitre`: both courses are cut along the line that
  * halves the corner and the off-cuts fit nowhere else, so each side takes whole units along its longer
- * side, `n = sum(ceil(long side / pitch))`. Corners that are not square are cut either way.
+ * side, `n = sum(ceil(long side / pitch))`. Corners that are not square are cut either way. Along an
+ * arc the joint is that of the centre line: it opens toward the longer side (`soldierCurve`), and an
+ * arc must run on smoothly into its neighbours.
  *
- * @param options.outline - outer edge of the border; see `outlineArea`
+ * @param options.outline - edge of the paving, where the border stands; see `outlineArea`; arcs and
+ *   holes may be given
  * @param options.unit - its own size without joints: `length` and `width` [length]
  * @param options.joint - between the units of the course [length], 0 to 100 mm
  * @param options.course - `soldier`, `sailor` or `header`
  * @param options.corner - default `butt`
- * @param options.edges - for each edge whether it has a border, default all
+ * @param options.edges - for each edge whether it has a border, those of the holes after those of the
+ *   outer ring; default all
  * @param options.axis - of the pattern of the field, counter-clockwise from the x axis [angle], for the
  *   angles of `field.edges`; default 0
  * @returns depth, pitch, centre line, units, the sides, the area of the course, and the field left
- * @throws `BORDER_TOO_DEEP`, `EDGE_COUNT`, `EMPTY_LIST`, the codes of `outlineArea` and the reading
- *   codes
+ * @throws `BORDER_TOO_DEEP`, `ARC_MEETS_CORNER`, `EDGE_COUNT`, `EMPTY_LIST`, the codes of
+ *   `outlineArea` and the reading codes
  * @source derived
  * @example
  * const border = borderCourse({
@@ -88,7 +97,7 @@ export function borderCourse(options: {
   const joint = reader.quantity('length', fields['joint'], ['joint'], JOINT);
   const course = reader.choice(fields['course'], ['course'], COURSES);
   const corner = reader.choice(fields['corner'] ?? 'butt', ['corner'], CORNERS);
-  const hasBorder = readEdges(reader, fields['edges'], outline.points.length);
+  const hasBorder = readEdges(reader, fields['edges'], countEdges(outline));
   const axis = reader.quantity('angle', fields['axis'] ?? ALONG_X, ['axis'], FULL_TURN);
   reader.finish();
 
@@ -102,12 +111,11 @@ export function borderCourse(options: {
     outline,
     hasBorder.map((has) => (has ? depth.dividedBy(2) : NO_LENGTH)),
   );
-  const sides = sidesOf(outline.points, middle.ends, inner.ends).filter(
-    ({ edge }) => hasBorder[edge] === true,
-  );
+  const sides = sidesOf(outline, middle, inner).filter(({ edge }) => hasBorder[edge] === true);
   const centreLine = sum(sides.map((side) => side.centreLine));
   const units = countUnits(sides, corner, pitch);
-  const paving = measureOutline(outline).area;
+  const paving = areaOf(outline);
+  const left = areaOf(inner.outline);
   const border = {
     depth,
     pitch,
@@ -115,8 +123,8 @@ export function borderCourse(options: {
     units,
     corner,
     sides,
-    area: paving.minus(inner.area),
-    field: { area: inner.area, outline: inner.ring, edges: edgesOf(inner.points, axis) },
+    area: paving.minus(left),
+    field: { area: left, ...placesOfField(inner.outline), edges: edgesOf(inner.outline, axis) },
   };
   return withWorking(border, () => [
     ...areaSteps(paving, border),
@@ -138,6 +146,15 @@ export function borderCourse(options: {
 const CORNERS = ['butt', 'mitre'] as const;
 const ALONG_X = angle(0, 'deg');
 const FULL_TURN = Object.freeze({ sign: 'any', most: angle(360, 'deg') } as const);
+
+const countEdges = (outline: Outline): number =>
+  ringsOf(outline).reduce((count, { points }) => count + points.length, 0);
+
+const placesOfField = (field: Outline) => ({
+  outline: placesOf(field, field),
+  arcs: arcsOf(field),
+  holes: field.holes.map((hole) => ({ points: placesOf(field, hole), arcs: arcsOf(hole) })),
+});
 
 function readEdges(reader: Reader, value: unknown, count: number): boolean[] {
   if (value === undefined) return Array.from({ length: count }, () => true);

@@ -1,20 +1,27 @@
-// A border is the outline moved inward; `outline` moves outlines.
-import type { Outline } from '../outline/read-outline.js';
-import { widen } from '../outline/widen-outline.js';
-import { fault, isSettlineError } from '../errors.js';
-import { fromSI, type Area, type Length } from '../units/quantity.js';
+// A border is the outline moved inward; `outline` reads, moves and measures outlines.
+import { makeArc } from '../outline/arc.js';
+import { chordsOf } from '../outline/chords.js';
+import { contains } from '../outline/contains.js';
+import { crossingEdges } from '../outline/crossing-edges.js';
+import { moveEdges, ringOfMoved, type MovedEdge } from '../outline/moved-ring.js';
+import { ringsOf, type Outline, type Ring } from '../outline/ring.js';
+import { fault } from '../errors.js';
+import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import {
   compareRatios,
   divideRatios,
-  signOfRatio,
+  multiplyRatios,
+  negateRatio,
+  ratioToNumber,
   subtractRatios,
+  ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
-import { between, cross, dot, minus, norm, type PlanPoint, type Vector } from '../units/vector.js';
+import { cross, dot, minus, norm, type Vector } from '../units/vector.js';
 
 /** The border along one edge of the outline. */
 export interface BorderSide {
-  /** Index of the edge: edge k runs from point k to the next. */
+  /** Index of the edge: edge k runs from point k to the next, those of the holes follow. */
   readonly edge: number;
   /** Along the middle of the course, from corner to corner. */
   readonly centreLine: Length;
@@ -23,90 +30,129 @@ export interface BorderSide {
 }
 
 /** An outline whose edges were moved inward. Internal. */
-export interface MovedRing {
-  readonly ring: readonly PlanPoint[];
-  readonly points: readonly Vector[];
-  readonly area: Area;
-  /** Start and end of each edge of the outline, once moved. */
-  readonly ends: readonly (readonly [Vector, Vector])[];
+export interface MovedIn {
+  readonly outline: Outline;
+  /** Each edge of the outline, once moved, those of the holes after those of the outer ring. */
+  readonly edges: readonly EdgeMovedIn[];
 }
 
-/** Moves the edges of an outline inward, each by its own depth. Internal. */
-export function moveIn(outline: Outline, depths: readonly Length[]): MovedRing {
-  const { outline: ring, area } = tooDeepGuarded(() =>
-    widen(
-      outline,
-      depths.map((depth) => depth.negated()),
-      ['outline'],
-    ),
-  );
-  const points = ring.map((point) => between(outline.origin, point));
-  return { ring, points, area, ends: endsOf(outline.points, points, depths) };
+interface EdgeMovedIn {
+  readonly from: Vector;
+  readonly to: Vector;
+  /** Radius of an arc. */
+  readonly radius: Ratio | undefined;
 }
 
-/** What moving outward calls it when edges are swallowed or run into each other. */
-const TOO_DEEP: ReadonlySet<string> = new Set(['EDGE_VANISHES', 'SELF_INTERSECTION']);
-
-function tooDeepGuarded<T>(move: () => T): T {
-  try {
-    return move();
-  } catch (error) {
-    if (!isSettlineError(error) || !TOO_DEEP.has(error.code)) throw error;
-    const { edge } = error.params;
-    const where = edge === undefined ? '' : `at edge ${edge} `;
-    throw fault(
-      'BORDER_TOO_DEEP',
-      `${where}the paving has no room for a border this deep: leave it out there, or take a shallower course`,
-      error.params,
-      ['outline'],
-    );
-  }
-}
-
-/** Where each edge starts and ends in a moved ring, which has a step where a straight edge changes. */
-function endsOf(
-  outline: readonly Vector[],
-  ring: readonly Vector[],
-  depths: readonly Length[],
-): (readonly [Vector, Vector])[] {
-  const count = outline.length;
-  const at = (list: readonly Vector[], index: number) => list[index % list.length] ?? NOWHERE;
-  let next = 0;
-  const corners = outline.map((point, index) => {
-    const before = minus(point, at(outline, index + count - 1));
-    const after = minus(at(outline, index + 1), point);
-    const isStraight = signOfRatio(cross(before, after)) === 0;
-    const [d1, d2] = [depths[(index + count - 1) % count], depths[index]];
-    const isStep = isStraight && d1 !== undefined && d2 !== undefined && !d1.equals(d2);
-    const first = at(ring, next);
-    next += isStep ? 2 : 1;
-    return { ends: first, starts: at(ring, next - 1) };
+/**
+ * Moves the edges of an outline inward, each by its own depth. Seen from the ground outside, the
+ * paving is a hole that gets smaller and a hole in it is a figure that grows: that is how the edges
+ * are moved. Internal.
+ */
+export function moveIn(outline: Outline, depths: readonly Length[]): MovedIn {
+  let first = 0;
+  const moved = ringsOf(outline).map((ring, index) => {
+    const start = first;
+    first += ring.points.length;
+    const distances = depths.slice(start, first).map(exactOf);
+    const turned = insideOut(ring);
+    const edges = moveEdges({ ring: turned, isHole: index === 0, distances, corners: 'mitred' });
+    edges.forEach((edge, own) => {
+      checkEdge(edge, edges.at(own - 1) ?? edge, start + own);
+    });
+    return { ring: insideOut(ringOfMoved(edges)), ends: endsOf(edges) };
   });
-  return corners.map(({ starts }, index) => [starts, corners[(index + 1) % count]?.ends ?? starts]);
+  const [outer = outline, ...holes] = moved.map(({ ring }) => ring);
+  const inner: Outline = { ...outer, origin: outline.origin, holes };
+  checkRoom(inner);
+  return { outline: inner, edges: moved.flatMap(({ ends }) => ends) };
 }
 
-const NOWHERE: Vector = Object.freeze({ x: { n: 0, d: 1 }, y: { n: 0, d: 1 } });
+/** The same ring with its arcs seen from the other side. */
+function insideOut({ points, bulges }: Ring): Ring {
+  if (bulges === undefined) return { points };
+  return { points, bulges: bulges.map((bulge) => bulge && negateRatio(bulge)) };
+}
 
-type Ends = readonly (readonly [Vector, Vector])[];
+const endsOf = (edges: readonly MovedEdge[]): EdgeMovedIn[] =>
+  edges.map(({ corner, arc, from }, index) => ({
+    from: corner.points.at(-1) ?? from,
+    to: edges[(index + 1) % edges.length]?.corner.points[0] ?? from,
+    radius: arc?.radius,
+  }));
 
-/** The course along each edge, from the ends of its middle and of its inner edge. Internal. */
-export function sidesOf(outline: readonly Vector[], middle: Ends, inner: Ends): BorderSide[] {
-  return outline.map((from, edge) => {
-    const to = outline[(edge + 1) % outline.length] ?? from;
+/** Sine of the angle up to which an arc counts as running on into its neighbour. */
+const SMOOTH = 0.005;
+
+function checkEdge(edge: MovedEdge, before: MovedEdge, index: number): void {
+  if (edge.vanishes) throw tooDeep(`at edge ${index} `, index);
+  if (edge.arc === undefined && before.arc === undefined) return;
+  const sizes = multiplyRatios(norm(before.end.along), norm(edge.start.along));
+  const turn = ratioToNumber(divideRatios(cross(before.end.along, edge.start.along), sizes));
+  const isOnward = ratioToNumber(dot(before.end.along, edge.start.along)) > 0;
+  if (edge.isClean && isOnward && Math.abs(turn) <= SMOOTH) return;
+  throw fault(
+    'ARC_MEETS_CORNER',
+    `where edge ${index} starts, an arc meets its neighbour at a corner: a border follows arcs that run on smoothly. Give this arc as short straight edges`,
+    { edge: index },
+    ['outline'],
+  );
+}
+
+function tooDeep(where: string, edge?: number) {
+  return fault(
+    'BORDER_TOO_DEEP',
+    `${where}the paving has no room for a border this deep: leave it out there, or take a shallower course`,
+    edge === undefined ? {} : { edge },
+    ['outline'],
+  );
+}
+
+/** No courses that run into each other or over a hole, and none past the edge. */
+function checkRoom(inner: Outline): void {
+  const chords = ringsOf(inner).map((ring, index) => chordsOf(ring, index > 0).points);
+  const isApart = chords.every((hole, index) => {
+    const [point] = hole;
+    const others = chords.filter((_, other) => other > 0 && other !== index);
+    if (index === 0 || point === undefined) return true;
+    return contains(chords[0] ?? [], point) && !others.some((other) => contains(other, point));
+  });
+  if (!isApart || crossingEdges(chords) !== undefined) throw tooDeep('');
+}
+
+/** The course along each edge, from its middle and its inner edge. Internal. */
+export function sidesOf(outline: Outline, middle: MovedIn, inner: MovedIn): BorderSide[] {
+  const edges = ringsOf(outline).flatMap(({ points, bulges }) =>
+    points.map((from, index) => ({
+      from,
+      to: points[(index + 1) % points.length] ?? from,
+      bulge: bulges?.[index],
+    })),
+  );
+  return edges.map(({ from, to, bulge }, edge) => {
     const along = minus(to, from);
     const size = norm(along);
+    const [half, whole] = [middle.edges[edge], inner.edges[edge]];
+    if (bulge !== undefined) {
+      const arc = makeArc(size, bulge);
+      const at = (radius: Ratio = arc.radius) =>
+        divideRatios(multiplyRatios(arc.length, radius), arc.radius);
+      return side(edge, at(half?.radius), greater(arc.length, at(whole?.radius)));
+    }
     const station = (point: Vector) => divideRatios(dot(minus(point, from), along), size);
-    const [a, b] = middle[edge] ?? [from, to];
-    const [c, d] = inner[edge] ?? [from, to];
-    const starts = lesser(station(from), station(c));
-    const ends = greater(station(to), station(d));
-    return {
+    const [starts, ends] = [station(whole?.from ?? from), station(whole?.to ?? to)];
+    return side(
       edge,
-      centreLine: fromSI('length', subtractRatios(station(b), station(a))),
-      longSide: fromSI('length', subtractRatios(ends, starts)),
-    };
+      subtractRatios(station(half?.to ?? to), station(half?.from ?? from)),
+      subtractRatios(greater(size, ends), lesser(ZERO_RATIO, starts)),
+    );
   });
 }
+
+const side = (edge: number, centreLine: Ratio, longSide: Ratio): BorderSide => ({
+  edge,
+  centreLine: fromSI('length', centreLine),
+  longSide: fromSI('length', longSide),
+});
 
 const lesser = (a: Ratio, b: Ratio): Ratio => (compareRatios(a, b) < 0 ? a : b);
 const greater = (a: Ratio, b: Ratio): Ratio => (compareRatios(a, b) > 0 ? a : b);

@@ -10,10 +10,12 @@ import {
   divideRatios,
   ratioToDecimal,
   wholeRatio,
+  ZERO_RATIO,
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
+import { type Verdict, worstVerdict } from '../verdict.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { verdictOf, worstVerdict, type Verdict } from './verdict.js';
+import { verdictWithin } from './within-limits.js';
 
 /** What passes a sieve, from the laboratory's sheet. */
 export interface SievePassingInput {
@@ -60,14 +62,16 @@ export interface GradationCheck extends Worked {
  * openings within one percent of each other are the same sieve (9.5 and 9.52 mm).
  *
  * @param options.passing - from the laboratory: `sieve` [length] and `percent` passing by mass, 0 to 100
- * @param options.limits - `bedding-sand` or `joint-sand` as published, or the job's own: `sieve` [length],
- *   `least` and `most` percent, 0 to 100
- * @param options.uncertainty - of a percentage, either way, in percent; default 0
+ * @param options.limits - `bedding-sand`, `joint-sand` or `washed-coarse-sand` as published, or the job's
+ *   own: `sieve` [length], `least` and `most` percent, 0 to 100
+ * @param options.uncertainty - of a percentage, either way, in percent; default 0. It does not count for
+ *   0 and 100: that all or nothing passed is seen, not weighed
  * @returns verdict, each sieve, and what it means
  * @throws `PASSING_RISES`, `DUPLICATE_SIEVE`, `OUT_OF_RANGE`, `NEGATIVE`, `UNKNOWN_CHOICE`,
  *   `EMPTY_LIST` and the reading codes
  * @source bedding-sand-clause
  * @source joint-sand-clause
+ * @source washed-sand-guide
  * @example
  * const check = checkGradation({
  *   passing: [
@@ -127,7 +131,11 @@ export function checkGradation(options: {
 
 const PERCENT = Object.freeze({ sign: 'not-negative', most: 100 } as const);
 const SIEVE = Object.freeze({ sign: 'positive', most: length(200, 'mm') } as const);
-const NAMES = ['bedding-sand', 'joint-sand'] as const;
+const NAMES = [
+  'bedding-sand',
+  'joint-sand',
+  'washed-coarse-sand',
+] as const satisfies GradationName[];
 
 interface Passing {
   readonly sieve: Length;
@@ -226,7 +234,12 @@ function findingOn(row: LimitRow, passing: readonly Passing[], doubt: Decimal): 
     return { ...row, percent: null, verdict: 'not-measured', finding: null };
   }
   const limits = { least: decimalRatio(row.least), most: decimalRatio(row.most) };
-  const verdict = verdictOf(decimalRatio(found.percent), limits, decimalRatio(doubt));
+  const isSeen = found.percent.isZero() || found.percent.eq(100);
+  const verdict = verdictWithin(
+    decimalRatio(found.percent),
+    limits,
+    isSeen ? ZERO_RATIO : decimalRatio(doubt),
+  );
   const isFine = found.percent.times(2).gt(row.least.plus(row.most));
   const finding = verdict === 'pass' ? null : isFine ? 'too-fine' : 'too-coarse';
   return { ...row, percent: found.percent, verdict, finding };

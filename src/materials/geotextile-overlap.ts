@@ -18,9 +18,10 @@ export interface GeotextileOverlap {
 }
 
 /**
- * Looks up what is published on the overlap of geotextile by strength of the subgrade. A strength on
- * the border of two rows takes the weaker row. It only informs: one table is secondary and the other
- * from memory, so choose the overlap with the maker of the fabric.
+ * Looks up what is published on the overlap of geotextile by strength of the subgrade. Exactly 3 % and
+ * exactly 1 % take the weaker row; exactly 0.5 % is not below 0.5 %, so it may still be lapped. It only
+ * informs: one table is secondary and the other from memory, so choose the overlap with the maker of
+ * the fabric.
  *
  * @param options.cbr - bearing ratio (CBR) of the soil in percent, as a plain number: 3 means 3 %
  * @param options.table - `geotextile-overlap-note` (read, secondary; the default) or

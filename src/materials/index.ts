@@ -8,7 +8,7 @@ export { describeScreedLevel, screedLevel, type ScreedLevel } from './screed-lev
 export type { DryDensityInput } from './stone-density.js';
 export type { TapeSystem } from './tape-text.js';
 export { unitCount, type CutEdgeInput, type UnitCount } from './unit-count.js';
-export type { Verdict } from './verdict.js';
+export type { Verdict } from '../verdict.js';
 export { yieldCheck, type TicketInput, type YieldCheck } from './yield-check.js';
 export { borderCourse, type BorderCorner, type BorderCourse } from './border-course.js';
 export type { BorderSide } from './border-geometry.js';

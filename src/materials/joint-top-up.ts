@@ -8,11 +8,12 @@ import {
   type MassInput,
 } from '../units/construct.js';
 import { exactOf } from '../units/quantity.js';
+import { type Verdict } from '../verdict.js';
 import { given, withWorking } from '../working.js';
 import { fillJoints, jointSteps, readJoints, type JointSand } from './joint-sand.js';
 import type { UnitInput } from './read-unit.js';
 import { NO_LENGTH, SHORT } from './limits.js';
-import { verdictOf, type Verdict } from './verdict.js';
+import { verdictWithin } from './within-limits.js';
 
 /** Sand to fill joints up again. */
 export interface JointTopUp extends JointSand {
@@ -75,7 +76,7 @@ export function jointTopUp(options: {
     SHORT,
   );
   reader.finish();
-  const verdict = verdictOf(exactOf(lost), { most: exactOf(limit) }, exactOf(doubt));
+  const verdict = verdictWithin(exactOf(lost), { most: exactOf(limit) }, exactOf(doubt));
   const topUp = {
     ...fillJoints(joints, lost),
     verdict,

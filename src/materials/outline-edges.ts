@@ -1,29 +1,40 @@
 // Cuts follow the outline of the paving, which `outline` reads and checks.
+import { arcOf, endDirections } from '../outline/arc.js';
+import { isOutwardRight } from '../outline/chords.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
+import { ringsOf, type Outline, type Ring } from '../outline/ring.js';
 import { makeReader } from '../input.js';
 import { angle, type AngleInput } from '../units/construct.js';
-import { Decimal40 } from '../units/decimal.js';
 import { fromSI, fromSIDecimal, type Angle, type Length } from '../units/quantity.js';
-import { ratioToDecimal, signOfRatio } from '../units/ratio.js';
+import {
+  compareRatios,
+  negateRatio,
+  ratioToNumber,
+  signOfRatio,
+  type Ratio,
+} from '../units/ratio.js';
 import { minus, norm, type Vector } from '../units/vector.js';
 import { foldedAngle } from './turn.js';
 
 /** An edge of an outline, as a cut meets it. */
 export interface OutlineEdge {
   readonly length: Length;
-  /** Between the edge and the axis of the pattern, 0 to 90 degrees. */
+  /** Between the edge and the axis of the pattern: 0 to 90 degrees, or at the start of an arc. */
   readonly angle: Angle;
+  /** How far an arc turns on its way, + to the left of travel. */
+  readonly turn?: Angle;
 }
 
 /**
  * The edges of an outline with their length and their angle to the axis of the pattern, ready for
- * `unitCount`: `a = |atan2(dy, dx) - axis|`, folded into 0 to 90 degrees. Exact for edges along the
- * coordinate axes, else to 40 digits.
+ * `unitCount`: `a = |atan2(dy, dx) - axis|`, folded into 0 to 90 degrees; of an arc the angle at its
+ * start and how far it turns. Angles are exact along the coordinate axes and their diagonals, else
+ * worked out in floats (to 1e-15 radians); lengths are taken to 40 digits.
  *
- * @param options.outline - see `outlineArea`
+ * @param options.outline - see `outlineArea`; arcs and holes may be given
  * @param options.axis - direction of the long side of the units (the reference line of a 45
  *   herringbone), counter-clockwise from the x axis [angle], default 0
- * @returns the edges in order; edge k runs from point k to the next
+ * @returns the edges in order; edge k runs from point k to the next, those of the holes follow
  * @throws `OUT_OF_RANGE`, the codes of `outlineArea` and the reading codes
  * @source derived
  * @example
@@ -38,27 +49,51 @@ export function outlineEdges(options: {
 }): { readonly edges: readonly OutlineEdge[] } {
   const reader = makeReader();
   const fields = reader.object(options, []);
-  const { points } = readOutline(reader, fields['outline'], ['outline']);
+  const outline = readOutline(reader, fields['outline'], ['outline']);
   const axis = reader.quantity('angle', fields['axis'] ?? ALONG_X, ['axis'], FULL_TURN);
   reader.finish();
-  return Object.freeze({ edges: Object.freeze(edgesOf(points, axis)) });
+  return Object.freeze({ edges: Object.freeze(edgesOf(outline, axis)) });
 }
 
 const ALONG_X = angle(0, 'deg');
 const ALONG_Y = angle(90, 'deg');
+const DIAGONAL = angle(45, 'deg');
+const OTHER_DIAGONAL = angle(135, 'deg');
 const FULL_TURN = Object.freeze({ sign: 'any', most: angle(360, 'deg') } as const);
 
-/** The edges of a ring of points against an axis. Internal. */
-export function edgesOf(points: readonly Vector[], axis: Angle): OutlineEdge[] {
-  return points.map((from, index) => {
-    const along = minus(points[(index + 1) % points.length] ?? from, from);
+/** The edges of an outline that has been read, against an axis. Internal. */
+export const edgesOf = (outline: Outline, axis: Angle): OutlineEdge[] =>
+  ringsOf(outline).flatMap((ring, index) => edgesOfRing(ring, index > 0, axis));
+
+function edgesOfRing(ring: Ring, isHole: boolean, axis: Angle): OutlineEdge[] {
+  const isRight = isOutwardRight(ring, isHole);
+  return ring.points.map((from, index) => {
+    const to = ring.points[(index + 1) % ring.points.length] ?? from;
+    const bulge = ring.bulges?.[index];
+    if (bulge !== undefined) return arcEdge(from, to, isRight ? bulge : negateRatio(bulge), axis);
+    const along = minus(to, from);
     const length = fromSI('length', norm(along));
     return Object.freeze({ length, angle: foldedAngle(directionOf(along).minus(axis)) });
   });
 }
 
+/** An arc that bulges to the right of travel turns to the left. */
+function arcEdge(from: Vector, to: Vector, bulgeRight: Ratio, axis: Angle): OutlineEdge {
+  const [start] = endDirections(from, to, bulgeRight);
+  const { length, angle: size } = arcOf(from, to, bulgeRight);
+  const turn = fromSIDecimal('angle', signOfRatio(bulgeRight) < 0 ? size.negated() : size);
+  return Object.freeze({
+    length: fromSI('length', length),
+    angle: directionOf(start).minus(axis),
+    turn,
+  });
+}
+
+/** Direction of a line; which way along it does not matter. */
 function directionOf({ x, y }: Vector): Angle {
   if (signOfRatio(y) === 0) return ALONG_X;
   if (signOfRatio(x) === 0) return ALONG_Y;
-  return fromSIDecimal('angle', Decimal40.atan2(ratioToDecimal(y), ratioToDecimal(x)));
+  if (compareRatios(x, y) === 0) return DIAGONAL;
+  if (compareRatios(x, negateRatio(y)) === 0) return OTHER_DIAGONAL;
+  return angle(Math.atan2(ratioToNumber(y), ratioToNumber(x)), 'rad');
 }

@@ -13,7 +13,7 @@ import {
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import type { Module } from './read-unit.js';
-import { turnOf } from './turn.js';
+import { meanOverTurn, turnOf } from './turn.js';
 
 /** How units lie to each other. */
 export const LAYING_PATTERNS = Object.freeze([
@@ -27,6 +27,7 @@ export const LAYING_PATTERNS = Object.freeze([
 export type LayingPattern = (typeof LAYING_PATTERNS)[number];
 
 const TWO = wholeRatio(2);
+const EIGHTH = angle(45, 'deg');
 const ROOT_HALF = squareRoot({ n: 5, d: 10 });
 /** Mean of the cosine over a quarter turn: two over pi, to 40 digits. */
 const MEAN_COSINE = decimalRatio(Decimal40.div(2, angle(180, 'deg').si));
@@ -48,6 +49,24 @@ export function metPerMetre(pattern: LayingPattern, module: Module, by: Angle): 
     const greater = compareRatios(cos, sin) > 0 ? cos : sin;
     return multiplyRatios(multiplyRatios(both, greater), ROOT_HALF);
   }
+  return divideRatios(multiplyRatios(both, addRatios(cos, sin)), TWO);
+}
+
+/**
+ * Units that a cut along an arc of one metre meets in the mean: as for straight cuts, with the means of
+ * cosine and sine over the way from its first direction through its turn, which is not zero. Internal.
+ */
+export function metPerMetreOfArc(
+  pattern: LayingPattern,
+  module: Module,
+  { from, turn }: { readonly from: Angle; readonly turn: Angle },
+): Ratio {
+  const isTurned = pattern === 'herringbone-45';
+  const { cos, sin } = meanOverTurn(isTurned ? from.plus(EIGHTH) : from, turn);
+  if (pattern === 'running-bond' || pattern === 'stack-bond') {
+    return addRatios(over(cos, module.length), over(sin, module.width));
+  }
+  const both = addRatios(over(ONE_RATIO, module.length), over(ONE_RATIO, module.width));
   return divideRatios(multiplyRatios(both, addRatios(cos, sin)), TWO);
 }
 

@@ -77,10 +77,11 @@ export function soldierCurve(options: {
   if (most.compare(joint) <= 0) {
     reader.fail('OUT_OF_RANGE', ['mostJoint'], 'must be more than the joint at the inner edge');
   }
-  if (radius !== null && radius.times(2).compare(size.along) < 0) {
-    reader.fail('OUT_OF_RANGE', ['radius'], 'the circle is smaller than a unit');
-  }
   reader.finish();
+  if (radius !== null && radius.times(2).compare(size.along.plus(joint)) < 0) {
+    reader.fail('OUT_OF_RANGE', ['radius'], 'the circle is smaller than a unit and its joint');
+    reader.finish();
+  }
 
   const { depth, along } = size;
   const pitch = along.plus(joint);

@@ -3,15 +3,8 @@ import type { Reader } from '../input.js';
 import { readCompactedPerLoose } from '../compaction-ratio.js';
 import type { DensityInput } from '../units/construct.js';
 import { density } from '../units/construct.js';
-import { fromSI, exactOf, type Density } from '../units/quantity.js';
-import {
-  decimalRatio,
-  divideRatios,
-  multiplyRatios,
-  ONE_RATIO,
-  signOfRatio,
-  type Ratio,
-} from '../units/ratio.js';
+import { exactOf, type Density } from '../units/quantity.js';
+import { decimalRatio, divideRatios, ONE_RATIO, signOfRatio, type Ratio } from '../units/ratio.js';
 import { readNumber, type NumberInput } from '../units/read-number.js';
 import { overRatio, timesRatio } from './exact.js';
 import { DENSITY } from './limits.js';

@@ -17,7 +17,13 @@ import {
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { onePlus, readRatio } from './exact.js';
 import { AREA, FRACTION, JOINT, RUN } from './limits.js';
-import { LAYING_PATTERNS, metPerMetre, metPerMetreOfCurve, type LayingPattern } from './pattern.js';
+import {
+  LAYING_PATTERNS,
+  metPerMetre,
+  metPerMetreOfArc,
+  metPerMetreOfCurve,
+  type LayingPattern,
+} from './pattern.js';
 import { moduleOf, readUnit, type Module, type UnitInput } from './read-unit.js';
 import { wholeUp } from './whole-number.js';
 
@@ -26,7 +32,9 @@ export interface CutEdgeInput {
   readonly length: LengthInput;
   /** Between the edge and the long side of the units (the reference line of a 45 herringbone). */
   readonly angle?: AngleInput;
-  /** An arc that turns by whole quarters: no angle then. */
+  /** How far an arc turns on its way, + to the left of travel; `angle` is then that at its start. */
+  readonly turn?: AngleInput;
+  /** A curve that runs in all directions alike: no angle then. */
   readonly curved?: boolean;
   /** Share of the off-cuts of this edge that find a place, if it differs. */
   readonly reuse?: number | string;
@@ -61,8 +69,9 @@ export interface UnitCount extends Worked {
  * By pattern: herringbone at 90 degrees and basket weave have half of their units square to the other
  * half, and n is the mean of a and a + 90 degrees; for herringbone at 45 degrees a counts from the
  * line that the points run along, and n is the mean of a - 45 and a + 45 degrees. On a curve n is the
- * mean over all directions, `E (2 / pi) (1 / (l + j) + 1 / (w + j))`. Angles other than 0, 30, 60 and
- * 90 degrees are worked out in floats.
+ * mean over all directions, `E (2 / pi) (1 / (l + j) + 1 / (w + j))`, and on an arc with its `turn` the
+ * mean over the directions that it runs through. Arcs and angles other than 0, 30, 60 and 90 degrees
+ * are worked out in floats.
  *
  * The count of cuts is a mean over all ways in which the pattern can meet the edges: one field takes
  * about one unit more for its corners, and a lucky or unlucky start shifts it by a few. Leave out edges
@@ -74,7 +83,7 @@ export interface UnitCount extends Worked {
  * @param options.joint - joint width [length], 0 to 100 mm
  * @param options.pattern - default `running-bond`
  * @param options.edge - the edge to be cut, or a list of them: `length` [length], `angle` [angle],
- *   default 0, or `curved: true`; default none
+ *   default 0, with `turn` [angle] for an arc, or `curved: true`; default none; see `outlineEdges`
  * @param options.reuse - share of the off-cuts that find a place, 0 to 1, default 0; triangles of a 45
  *   herringbone hardly ever do
  * @param options.breakage - broken units and spare stock, a fraction 0 to 1, default 0
@@ -166,10 +175,12 @@ export function unitCount(options: {
 interface CutEdge {
   readonly length: Length;
   readonly angle: Angle | 'curved';
+  /** Null for a straight edge. */
+  readonly turn: Angle | null;
   readonly reuse: Ratio;
 }
 
-const STRAIGHT_ALONG = angle(0, 'deg');
+const NO_ANGLE = angle(0, 'deg');
 const FULL_TURN = Object.freeze({ sign: 'any', most: angle(360, 'deg') } as const);
 const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
 
@@ -187,13 +198,16 @@ function readEdge(reader: Reader, value: unknown, path: FieldPath, reuse: Ratio)
     fields['reuse'] === undefined
       ? reuse
       : readRatio(reader, fields['reuse'], [...path, 'reuse'], FRACTION);
-  if (isCurved && fields['angle'] !== undefined) {
-    reader.fail('CONFLICTING_FIELDS', [...path, 'angle'], 'a curve has no one angle: leave it out');
+  for (const name of ['angle', 'turn'] as const) {
+    if (!isCurved || fields[name] === undefined) continue;
+    const words = `a curve in all directions has no ${name}: leave it out`;
+    reader.fail('CONFLICTING_FIELDS', [...path, name], words);
   }
-  if (isCurved) return { length, angle: 'curved', reuse: own };
-  const at = [...path, 'angle'];
-  const by = reader.quantity('angle', fields['angle'] ?? STRAIGHT_ALONG, at, FULL_TURN);
-  return { length, angle: by, reuse: own };
+  if (isCurved) return { length, angle: 'curved', turn: null, reuse: own };
+  const read = (name: 'angle' | 'turn') =>
+    reader.quantity('angle', fields[name] ?? NO_ANGLE, [...path, name], FULL_TURN);
+  const [by, turn] = [read('angle'), read('turn')];
+  return { length, angle: by, turn: turn.isZero() ? null : turn, reuse: own };
 }
 
 const total = (parts: readonly Ratio[]): Ratio => parts.reduce(addRatios, ZERO_RATIO);
@@ -205,26 +219,30 @@ function cutsAlong(edge: CutEdge, pattern: LayingPattern, module: Module) {
   return { met, extra: multiplyRatios(multiplyRatios(met, lost), HALF) };
 }
 
-const perMetre = (edge: CutEdge, pattern: LayingPattern, module: Module): Ratio =>
-  edge.angle === 'curved' ? metPerMetreOfCurve(module) : metPerMetre(pattern, module, edge.angle);
+function perMetre({ angle: by, turn }: CutEdge, pattern: LayingPattern, module: Module): Ratio {
+  if (by === 'curved') return metPerMetreOfCurve(module);
+  if (turn === null) return metPerMetre(pattern, module, by);
+  return metPerMetreOfArc(pattern, module, { from: by, turn });
+}
 
-const FORMULAS: Readonly<Record<LayingPattern | 'curved', string>> = {
+const FORMULAS: Readonly<Record<LayingPattern, string>> = {
   'running-bond': 'c = E (|cos a| / L + |sin a| / W)',
   'stack-bond': 'c = E (|cos a| / L + |sin a| / W)',
   'basket-weave': 'c = E (|cos a| + |sin a|) (1 / L + 1 / W) / 2',
   'herringbone-90': 'c = E (|cos a| + |sin a|) (1 / L + 1 / W) / 2',
   'herringbone-45': 'c = E max(|cos a|, |sin a|) (1 / L + 1 / W) / sqrt(2)',
-  curved: 'c = E (2 / pi) (1 / L + 1 / W)',
 };
 
 function edgeStep(edge: CutEdge, met: Ratio, pattern: LayingPattern, module: Module): Step {
-  const isCurved = edge.angle === 'curved';
+  const isCurve = edge.angle === 'curved' || edge.turn !== null;
+  const formula = edge.angle === 'curved' ? 'c = E (2 / pi) (1 / L + 1 / W)' : FORMULAS[pattern];
   return {
-    title: isCurved ? 'Units cut along a curve' : `Units cut along an edge, ${pattern}`,
-    formula: FORMULAS[isCurved ? 'curved' : pattern],
+    title: isCurve ? 'Units cut along a curve' : `Units cut along an edge, ${pattern}`,
+    formula: edge.turn === null ? formula : `${formula}, mean from a to a + t`,
     given: [
       given('E', 'edge', edge.length),
       ...(edge.angle === 'curved' ? [] : [given('a', 'angle to the units', edge.angle)]),
+      ...(edge.turn === null ? [] : [given('t', 'turn of the arc', edge.turn)]),
       given('L', 'length of a unit with its joint', module.length),
       given('W', 'width of a unit with its joint', module.width),
     ],

@@ -17,10 +17,11 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
+import { type Verdict } from '../verdict.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { onePlus, overRatio, readRatio } from './exact.js';
 import { DENSITY, FRACTION, HOLE, SHARE, TICKET } from './limits.js';
-import { verdictOf, type Limits, type Verdict } from './verdict.js';
+import { type Limits, verdictWithin } from './within-limits.js';
 
 /** A delivery ticket: its mass, or its mass with the moisture of that day. */
 export type TicketInput =
@@ -112,7 +113,7 @@ export function yieldCheck(options: {
   }
   const implied = dryMass.dividedBy(hole);
   const ratio = divideRatios(exactOf(implied), exactOf(expected));
-  const verdict = verdictOf(ratio, limits, multiplyRatios(ratio, doubt));
+  const verdict = verdictWithin(ratio, limits, multiplyRatios(ratio, doubt));
   const side = compareRatios(ratio, ONE_RATIO);
   const off = verdict === 'pass' || side === 0 ? null : side > 0 ? 'too-much' : 'too-little';
   const check = {

@@ -1,15 +1,13 @@
 import type { FieldPath } from '../errors.js';
 import type { Reader } from '../input.js';
-import { signOfRatio } from '../units/ratio.js';
+import { roughNumber, signOfRatio } from '../units/ratio.js';
 import { cross, isZero, minus, type Vector } from '../units/vector.js';
 import { chordsOf, isOutwardRight } from './chords.js';
 import { contains } from './contains.js';
-import { crossingEdges, type CrossingEdges } from './crossing-edges.js';
+import { crossingEdges } from './crossing-edges.js';
 import { doubleArea } from './double-area.js';
 import { forEachEdge, ringsOf, type Outline, type Ring } from './ring.js';
-
-/** The exact ledger is for drawn outlines; scanned ones go through the bulk functions. */
-const MOST_POINTS = 1000;
+import type { Crossing } from './sweep-for-crossing.js';
 
 /**
  * Makes sure that an outline is one figure. `paths` are the fields of its rings, the outer one
@@ -18,11 +16,6 @@ const MOST_POINTS = 1000;
 export function checkOutline(reader: Reader, outline: Outline, paths: readonly FieldPath[]): void {
   const rings = ringsOf(outline);
   const pathOf = (ring: number): FieldPath => paths[ring] ?? [];
-  const count = rings.reduce((sum, { points }) => sum + points.length, 0);
-  if (count > MOST_POINTS) {
-    reader.fail('CAPACITY_EXCEEDED', pathOf(0), `more than ${MOST_POINTS} points in one outline`);
-    return;
-  }
   const isSound = rings.map((ring, index) => checkRing(reader, ring, pathOf(index)));
   if (!isSound.every(Boolean)) return;
   const chords = rings.map((ring, index) => chordsOf(ring, index > 0));
@@ -82,7 +75,7 @@ function areInLine(points: readonly Vector[]): boolean {
 
 function failCrossing(
   reader: Reader,
-  { first, second, ring, otherRing }: CrossingEdges,
+  { first, second, ring, otherRing }: Crossing,
   chords: readonly { readonly edgeOf: readonly number[] }[],
   pathOf: (ring: number) => FieldPath,
 ): void {
@@ -121,6 +114,7 @@ function checkHoles(
   rings: readonly (readonly Vector[])[],
   pathOf: (ring: number) => FieldPath,
 ): void {
+  const boxes = rings.map(boxOf);
   rings.forEach((hole, index) => {
     const [point] = hole;
     const outer = rings[0];
@@ -131,11 +125,27 @@ function checkHoles(
       });
       return;
     }
-    const round = rings.findIndex(
-      (ring, other) => other > 0 && other !== index && contains(ring, point),
-    );
+    const [x, y] = [roughNumber(point.x), roughNumber(point.y)];
+    const round = rings.findIndex((ring, other) => {
+      if (other === 0 || other === index) return false;
+      const [west, south, east, north] = boxes[other] ?? [x, y, x, y];
+      const isNear = west <= x && x <= east && south <= y && y <= north;
+      return isNear && contains(ring, point);
+    });
     if (round < 0) return;
     const words = `hole ${index - 1} lies inside hole ${round - 1}`;
     reader.fail('HOLE_OUTSIDE', pathOf(index), words, { hole: index - 1, round: round - 1 });
   });
+}
+
+/** A box round a ring: a little too wide, so that rounding shuts nothing out. */
+function boxOf(ring: readonly Vector[]): readonly [number, number, number, number] {
+  let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const point of ring) {
+    const [x, y] = [roughNumber(point.x), roughNumber(point.y)];
+    [west, south] = [Math.min(west, x), Math.min(south, y)];
+    [east, north] = [Math.max(east, x), Math.max(north, y)];
+  }
+  const room = 1e-6 * (east - west + north - south);
+  return [west - room, south - room, east + room, north + room];
 }

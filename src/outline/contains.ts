@@ -1,6 +1,5 @@
-import { compareRatios, signOfRatio } from '../units/ratio.js';
+import { compareRatios, signOfRatio, type Ratio } from '../units/ratio.js';
 import { cross, minus, type Vector } from '../units/vector.js';
-import { isBetween } from './crossing-edges.js';
 
 /**
  * True where a point lies inside a simple outline or on its edge: a ray to the right crosses an odd
@@ -19,3 +18,6 @@ export function contains(points: readonly Vector[], p: Vector): boolean {
   }
   return isInside;
 }
+
+const isBetween = (a: Ratio, b: Ratio, value: Ratio): boolean =>
+  compareRatios(value, a) * compareRatios(value, b) <= 0;

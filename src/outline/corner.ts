@@ -1,20 +1,24 @@
 import {
   compareRatios,
+  decimalRatio,
   divideRatios,
+  isSmall,
   multiplyRatios,
   negateRatio,
-  ratioToNumber,
+  ratioToDecimal,
+  roughNumber,
   signOfRatio,
   subtractRatios,
-  wholeRatio,
+  ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
-import { squareRoot } from '../units/root.js';
+import { isRoundedRoot, squareRoot } from '../units/root.js';
 import {
   cross,
   dot,
   minus,
   norm,
+  opposite,
   plus,
   scaled,
   share,
@@ -33,46 +37,24 @@ export interface Side {
   readonly along: Vector;
   /** Square to that, out of the paving, of the same length. */
   readonly outward: Vector;
-  readonly size: Ratio;
   readonly distance: Ratio;
+  /** Distance times the length of `along`. */
+  readonly push: Ratio;
+  /** True for the tangent of an arc and where the push holds a rounded root: 40 digits, no more. */
+  readonly isRounded: boolean;
 }
 
 /** A corner once its two edges have moved. Internal. */
 export interface Corner {
   /** Where the edge before ends, where the edge after starts, and what lies between. */
   readonly points: readonly Vector[];
-  /** Middle ordinate of the arc from the first point to the second, in a round corner. */
+  /** Middle ordinate of the arc of a round corner, and the point from which it runs to the next. */
   readonly bulge?: Ratio;
+  readonly arcFrom?: number;
   /** True where the paving takes up less than half of the ground about the corner. */
   readonly isConvex: boolean;
-}
-
-/** The place straight out from a point of an edge, once the edge has moved. Internal. */
-export const moved = (point: Vector, { outward, distance, size }: Side): Vector =>
-  plus(point, share(outward, distance, size));
-
-/**
- * The corner between two moved edges. Mitred: where they meet, cut off at {@link MITRE_LIMIT}; a step
- * if they run in one line. Round: an arc about the old corner, with the larger of the two distances
- * for its radius. The corner moves by the vector m with `m . outward(k) = distance(k) x size(k)` for
- * both edges; each coordinate is one division, so that right angles come out exact. Internal.
- */
-export function corner(at: Vector, before: Side, after: Side, style: CornerStyle): Corner {
-  const turn = cross(before.outward, after.outward);
-  const isStraight = signOfRatio(turn) === 0;
-  const isConvex = isStraight || signOfRatio(turn) > 0 === style.isOutwardRight;
-  if (isStraight) return { points: step(at, before, after), isConvex };
-  const reach = mitre(before, after, turn);
-  if (isConvex && style.corners === 'round') {
-    const round = roundCorner(at, before, after, reach);
-    if (round !== undefined) return round;
-  }
-  if (!isFar(reach, before, after)) return { points: [plus(at, reach)], isConvex };
-  if (signOfRatio(dot(before.outward, after.outward)) > 0) {
-    return { points: step(at, before, after), isConvex };
-  }
-  const points = isConvex ? cutOff(at, before, after, reach) : [plus(at, reach)];
-  return { points, isConvex };
+  /** True for a mitre that reaches beyond {@link MITRE_LIMIT}. */
+  readonly isLong: boolean;
 }
 
 /** How corners are made, and on which side of the edges the outside is. Internal. */
@@ -81,57 +63,111 @@ export interface CornerStyle {
   readonly isOutwardRight: boolean;
 }
 
+/** Makes a side; nothing is rounded where it does not move. Internal. */
+export function sideOf(
+  along: Vector,
+  distance: Ratio,
+  { isOutwardRight, isTangent }: { readonly isOutwardRight: boolean; readonly isTangent: boolean },
+): Side {
+  const right = { x: along.y, y: negateRatio(along.x) };
+  const outward = isOutwardRight ? right : opposite(right);
+  if (signOfRatio(distance) === 0) {
+    return { along, outward, distance, push: ZERO_RATIO, isRounded: isTangent };
+  }
+  const size = norm(along);
+  const isRounded = isTangent || isRoundedRoot(size);
+  return { along, outward, distance, push: multiplyRatios(distance, size), isRounded };
+}
+
+/** The place straight out from a point of an edge, once the edge has moved. Internal. */
+export function moved(point: Vector, { along, outward, push, isRounded }: Side): Vector {
+  if (signOfRatio(push) === 0) return point;
+  return plus(point, settled(share(outward, push, squared(along)), isRounded));
+}
+
+/**
+ * The corner between two moved edges. Mitred: where they meet; a step if they run in one line, or
+ * almost so and move by different distances. Round: an arc about the old corner, with the larger of
+ * the two distances for its radius. The corner moves by the vector m with
+ * `m . outward(k) = distance(k) x size(k)` for both edges; each coordinate is one division, so that
+ * right angles come out exact. Internal.
+ */
+export function corner(at: Vector, before: Side, after: Side, style: CornerStyle): Corner {
+  const turn = cross(before.outward, after.outward);
+  const isAhead = signOfRatio(dot(before.outward, after.outward)) > 0;
+  const isStraight = signOfRatio(turn) === 0 || areTangent(before, after, roughNumber(turn));
+  const isConvex = isStraight || signOfRatio(turn) > 0 === style.isOutwardRight;
+  if (isStraight && isAhead) return { points: step(at, before, after), isConvex, isLong: false };
+  // arcs may run into a corner with no angle at all: it is cut off square
+  if (isStraight) return { points: [moved(at, before), moved(at, after)], isConvex, isLong: true };
+  const reach = mitre(before, after, turn);
+  if (isConvex && style.corners === 'round') {
+    const round = roundCorner(at, before, after, reach);
+    if (round !== undefined) return round;
+  }
+  const isLong = isFar(reach, before, after);
+  if (isLong && isAhead) return { points: step(at, before, after), isConvex, isLong: false };
+  return { points: [plus(at, reach)], isConvex, isLong };
+}
+
+/** Tangents in one line but for their rounding. */
+const areTangent = (before: Side, after: Side, turn: number): boolean =>
+  before.isRounded &&
+  after.isRounded &&
+  Math.abs(turn) <
+    1e-20 * Math.sqrt(roughNumber(squared(before.along)) * roughNumber(squared(after.along)));
+
 /** From the old corner to the place where the moved edges meet. */
 function mitre(before: Side, after: Side, turn: Ratio): Vector {
-  const k1 = multiplyRatios(before.distance, before.size);
-  const k2 = multiplyRatios(after.distance, after.size);
   // (k1 n2 - k2 n1) turned by a right angle, over the turn
-  const along = minus(scaled(after.outward, k1), scaled(before.outward, k2));
-  return { x: divideRatios(along.y, turn), y: divideRatios(negateRatio(along.x), turn) };
+  const along = minus(scaled(after.outward, before.push), scaled(before.outward, after.push));
+  const reach = { x: divideRatios(along.y, turn), y: divideRatios(negateRatio(along.x), turn) };
+  return settled(reach, before.isRounded || after.isRounded);
 }
+
+/** What holds a rounded root is kept to 40 digits: more would only cost time. Internal. */
+export function settled(v: Vector, isRounded: boolean): Vector {
+  return isRounded ? { x: to40Digits(v.x), y: to40Digits(v.y) } : v;
+}
+
+const to40Digits = (a: Ratio): Ratio => (isSmall(a) ? a : decimalRatio(ratioToDecimal(a)));
 
 const larger = (a: Ratio, b: Ratio): Ratio => (compareRatios(a, b) < 0 ? b : a);
 
-function isFar(reach: Vector, before: Side, after: Side): boolean {
-  const [x, y] = [ratioToNumber(reach.x), ratioToNumber(reach.y)];
-  const most = MITRE_LIMIT * ratioToNumber(larger(before.distance, after.distance));
-  const excess = x * x + y * y - most * most;
-  // floats decide, but for what is within their rounding
-  if (Math.abs(excess) > 1e-9 * most * most) return excess > 0;
-  const limit = multiplyRatios(larger(before.distance, after.distance), wholeRatio(MITRE_LIMIT));
-  return compareRatios(squared(reach), multiplyRatios(limit, limit)) > 0;
+function isFar({ x, y }: Vector, before: Side, after: Side): boolean {
+  const [rx, ry] = [roughNumber(x), roughNumber(y)];
+  const distances = [before, after].map(({ distance }) => Math.abs(roughNumber(distance)));
+  const most = MITRE_LIMIT * Math.max(...distances);
+  return rx * rx + ry * ry > most * most;
 }
 
 /** Straight out from the end of one edge and from the start of the next: one point if they agree. */
 function step(at: Vector, before: Side, after: Side): Vector[] {
-  const [end, start] = [moved(at, before), moved(at, after)];
-  return compareRatios(before.distance, after.distance) === 0 ? [start] : [end, start];
-}
-
-/** A sharp mitre, cut off square to its length. */
-function cutOff(at: Vector, before: Side, after: Side, reach: Vector): Vector[] {
-  const size = norm(reach);
-  const limit = multiplyRatios(larger(before.distance, after.distance), wholeRatio(MITRE_LIMIT));
-  const back = multiplyRatios(subtractRatios(size, limit), size);
-  const tip = plus(at, reach);
-  const cut = ({ along }: Side) => minus(tip, share(along, back, dot(along, reach)));
-  return [cut(before), cut(after)];
+  const start = moved(at, after);
+  return compareRatios(before.distance, after.distance) === 0
+    ? [start]
+    : [moved(at, before), start];
 }
 
 /** An arc about the old corner, between two edges that reach it; else none, and a mitre serves. */
 function roundCorner(at: Vector, before: Side, after: Side, reach: Vector): Corner | undefined {
   const order = compareRatios(before.distance, after.distance);
   const radius = larger(before.distance, after.distance);
-  if (signOfRatio(radius) === 0) return undefined;
+  if (signOfRatio(radius) <= 0) return undefined;
   const isAhead = signOfRatio(dot(reach, before.along)) > 0;
   const isBehind = signOfRatio(dot(reach, after.along)) < 0;
   if ((order >= 0 && !isAhead) || (order <= 0 && !isBehind)) return undefined;
-  const beyond = (side: Side) => share(side.along, leg(radius, side.distance), side.size);
-  const from = order < 0 ? plus(moved(at, before), beyond(before)) : moved(at, before);
-  const to = order > 0 ? minus(moved(at, after), beyond(after)) : moved(at, after);
-  return { points: [from, to], bulge: middleOrdinate(at, radius, from, to), isConvex: true };
+  const from = order < 0 ? beyond(at, before, radius) : moved(at, before);
+  const to = order > 0 ? beyond(at, after, negateRatio(radius)) : moved(at, after);
+  const bulge = middleOrdinate(at, radius, from, to);
+  return { points: [from, to], bulge, arcFrom: 0, isConvex: true, isLong: false };
 }
 
-/** The other leg of a right-angled triangle. */
-const leg = (long: Ratio, short: Ratio): Ratio =>
-  squareRoot(subtractRatios(multiplyRatios(long, long), multiplyRatios(short, short)));
+/** Where the circle about a corner meets a moved edge that it reaches over, ahead or (radius negative) back. */
+function beyond(at: Vector, side: Side, radius: Ratio): Vector {
+  const leg = squareRoot(
+    subtractRatios(multiplyRatios(radius, radius), multiplyRatios(side.distance, side.distance)),
+  );
+  const signed = signOfRatio(radius) < 0 ? negateRatio(leg) : leg;
+  return plus(moved(at, side), settled(share(side.along, signed, norm(side.along)), true));
+}

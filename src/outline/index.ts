@@ -7,3 +7,9 @@ export {
   type WidenedHole,
   type WidenedOutline,
 } from './widen-outline.js';
+export { areaByBearings, type AreaByBearings, type Course } from './area-by-bearings.js';
+export { areaByOffsets, type AreaByOffsets } from './area-by-offsets.js';
+export { ringArea } from './ring-area.js';
+export { ringCrossing, type RingCrossing } from './ring-crossing.js';
+export { ringMeasures, type RingMeasures } from './ring-measures.js';
+export { widenRing, type WidenedRing } from './widen-ring.js';

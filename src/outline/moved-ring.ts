@@ -1,29 +1,29 @@
 import {
   addRatios,
   compareRatios,
-  decimalRatio,
   divideRatios,
   multiplyRatios,
   negateRatio,
+  roughNumber,
   signOfRatio,
   subtractRatios,
   wholeRatio,
   ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
-import { Wide } from '../units/decimal.js';
 import { squareRoot } from '../units/root.js';
-import { dot, minus, norm, opposite, squared, type Vector } from '../units/vector.js';
+import { cross, dot, minus, plus, share, squared, type Vector } from '../units/vector.js';
 import { arcOf, endDirections } from './arc.js';
 import { isOutwardRight } from './chords.js';
-import { corner, moved, type Corner, type Corners, type Side } from './corner.js';
+import { corner, moved, settled, sideOf, type Corner, type Corners, type Side } from './corner.js';
+import { meeting, type Circle, type Run } from './meeting.js';
 import { forEachEdge, type Ring } from './ring.js';
 
 /** A ring whose edges are to move out of the paving, each by its own distance. Internal. */
 export interface Move {
   readonly ring: Ring;
   readonly isHole: boolean;
-  /** One for each edge, in metres, not negative. */
+  /** One for each edge, in metres; negative moves inward. */
   readonly distances: readonly Ratio[];
   readonly corners: Corners;
 }
@@ -39,16 +39,15 @@ export interface MovedEdge {
   readonly arc: MovedArc | undefined;
   /** True where nothing of the edge is left between its two corners. */
   readonly vanishes: boolean;
-  /** False where an arc would have to be cut at the corner. */
+  /** False where the two edges of the corner do not meet. */
   readonly isClean: boolean;
 }
 
-interface MovedArc {
-  /** Middle ordinate of the arc with the same angle about the same centre, + outward. */
-  readonly bulge: Ratio;
-  /** Not positive where the arc has moved past its centre. */
-  readonly radius: Ratio;
-  readonly isMoreThanHalf: boolean;
+/** The arc with the same angle about the same centre. */
+interface MovedArc extends Circle {
+  /** True where it is to the right of its chord. */
+  readonly isRight: boolean;
+  readonly isOut: boolean;
 }
 
 /** Moves the edges of a ring and makes its corners. Internal. */
@@ -58,7 +57,9 @@ export function moveEdges(move: Move): readonly MovedEdge[] {
   const edges = edgesOf(move, isRight);
   const corners = edges.map((edge, index) => {
     const before = edges.at(index - 1) ?? edge;
-    return joined(corner(edge.from, before.end, edge.start, style), before, edge);
+    const made = corner(edge.from, before.end, edge.start, style);
+    if (before.arc === undefined && edge.arc === undefined) return { corner: made, isClean: true };
+    return joined(made, before, edge);
   });
   return edges.map((edge, index): MovedEdge => {
     const own = corners[index];
@@ -70,15 +71,15 @@ export function moveEdges(move: Move): readonly MovedEdge[] {
 
 type Edge = Pick<MovedEdge, 'from' | 'start' | 'end' | 'arc'>;
 
-function edgesOf({ ring, distances }: Move, isRight: boolean): Edge[] {
+function edgesOf({ ring, distances }: Move, isOutwardRight: boolean): Edge[] {
   const edges: Edge[] = [];
   forEachEdge(ring.points, (from, to, index) => {
     const distance = distances[index] ?? ZERO_RATIO;
     const bulge = ring.bulges?.[index];
     if (bulge === undefined) {
-      const side = sideOf(minus(to, from), distance, isRight);
+      const side = sideOf(minus(to, from), distance, { isOutwardRight, isTangent: false });
       edges.push({ from, start: side, end: side, arc: undefined });
-    } else edges.push(movedArc(from, to, { bulge, distance, isRight }));
+    } else edges.push(movedArc(from, to, { bulge, distance, isOutwardRight }));
   });
   return edges;
 }
@@ -86,55 +87,99 @@ function edgesOf({ ring, distances }: Move, isRight: boolean): Edge[] {
 function movedArc(
   from: Vector,
   to: Vector,
-  { bulge, distance, isRight }: { bulge: Ratio; distance: Ratio; isRight: boolean },
+  options: { bulge: Ratio; distance: Ratio; isOutwardRight: boolean },
 ): Edge {
-  const [first, last] = endDirections(from, to, isRight ? bulge : negateRatio(bulge));
-  const { radius, height } = arcOf(from, to, bulge);
+  const { bulge, distance, isOutwardRight } = options;
+  const [first, last] = endDirections(from, to, isOutwardRight ? bulge : negateRatio(bulge));
+  const { radius, chord } = arcOf(from, to, bulge);
   const isOut = signOfRatio(bulge) > 0;
-  const left = isOut ? addRatios(radius, distance) : subtractRatios(radius, distance);
+  const style = { isOutwardRight, isTangent: true };
+  const start = sideOf(first, distance, style);
+  const toCentre = share(start.outward, isOut ? negateRatio(radius) : radius, chord);
   return {
     from,
-    start: sideOf(first, distance, isRight),
-    end: sideOf(last, distance, isRight),
+    start,
+    end: sideOf(last, distance, style),
     arc: {
-      bulge: divideRatios(multiplyRatios(bulge, left), radius),
-      radius: left,
-      isMoreThanHalf: compareRatios(height, radius) > 0,
+      centre: plus(from, settled(toCentre, true)),
+      radius: (isOut ? addRatios : subtractRatios)(radius, distance),
+      isRight: isOut === isOutwardRight,
+      isOut,
     },
   };
-}
-
-function sideOf(along: Vector, distance: Ratio, isRight: boolean): Side {
-  const right = { x: along.y, y: negateRatio(along.x) };
-  return { along, outward: isRight ? right : opposite(right), size: norm(along), distance };
 }
 
 /**
  * A moved arc that ends within a millimetre of its corner is led to it: it misses by less than that
  * squared over its diameter.
  */
-const CLOSE = decimalRatio(new Wide('1e-6'));
+const CLOSE: Ratio = Object.freeze({ n: 1, d: 1e6 });
 
-/** Leads the ends of moved arcs, which do not run on straight, to the corner. */
+const areApart = (a: Vector, b: Vector): boolean => compareRatios(squared(minus(a, b)), CLOSE) > 0;
+
+/**
+ * Leads arcs to a corner that was made as if they ran on straight. Where the corner lies beyond the
+ * end of an arc they do, as its tangent; where it lies on the arc, the arc is cut where the edges meet.
+ */
 function joined(made: Corner, before: Edge, after: Edge): Pick<MovedEdge, 'corner' | 'isClean'> {
-  if (made.bulge !== undefined) return { corner: made, isClean: true };
-  const points = [...made.points];
-  const isApart = (a: Vector, b: Vector | undefined) =>
-    b !== undefined && compareRatios(squared(minus(a, b)), CLOSE) > 0;
-  const end = before.arc && moved(after.from, before.end);
-  if (end !== undefined && isApart(end, points[0])) points.unshift(end);
-  const start = after.arc && moved(after.from, after.start);
-  if (start !== undefined && isApart(start, points.at(-1))) points.push(start);
-  const isClean = made.isConvex || points.length === made.points.length;
-  return { corner: { ...made, points }, isClean };
+  const [first, last] = [made.points[0], made.points.at(-1)];
+  if (first === undefined || last === undefined) return { corner: made, isClean: false };
+  const end = before.arc === undefined ? first : moved(after.from, before.end);
+  const start = after.arc === undefined ? last : moved(after.from, after.start);
+  const isEndApart = areApart(end, first);
+  const isStartApart = areApart(start, last);
+  const isEndCut = isEndApart && signOfRatio(dot(minus(first, end), before.end.along)) < 0;
+  const isStartCut = isStartApart && signOfRatio(dot(minus(last, start), after.start.along)) > 0;
+  const lead = isEndApart && !isEndCut ? [end] : [];
+  const trail = isStartApart && !isStartCut ? [start] : [];
+  if (!isEndCut && !isStartCut) {
+    const points = [...lead, ...made.points, ...trail];
+    return { corner: { ...made, points, arcFrom: lead.length }, isClean: true };
+  }
+  const place = meeting(
+    runOf(isEndCut ? before.arc : undefined, first, before.end),
+    runOf(isStartCut ? after.arc : undefined, last, after.start),
+    first,
+  );
+  if (place === undefined) return { corner: made, isClean: false };
+  const points = [...lead, settled(place, true), ...trail];
+  return { corner: { points, isConvex: made.isConvex, isLong: made.isLong }, isClean: true };
 }
+
+const runOf = (arc: MovedArc | undefined, point: Vector, { along }: Side): Run =>
+  arc ?? { point, along };
 
 function vanishes(edge: Edge, own: Corner, next: Corner): boolean {
-  if (edge.arc !== undefined) return signOfRatio(edge.arc.radius) <= 0;
   const [start, end] = [own.points.at(-1), next.points[0]];
   if (start === undefined || end === undefined) return true;
-  return signOfRatio(dot(minus(end, start), edge.start.along)) <= 0;
+  const along = minus(end, start);
+  if (edge.arc !== undefined) return arcVanishes(edge.arc, [start, end], edge);
+  const { x, y } = edge.start.along;
+  // floats decide where nothing is lost to rounding
+  const [dx, dy] = [roughNumber(along.x) * roughNumber(x), roughNumber(along.y) * roughNumber(y)];
+  if (dx >= 0 && dy >= 0 && dx + dy > 0) return false;
+  return signOfRatio(dot(along, edge.start.along)) <= 0;
 }
+
+/** True for an arc that has moved to its centre, or whose cuts at both ends pass each other. */
+function arcVanishes(arc: MovedArc, [start, end]: readonly [Vector, Vector], edge: Edge): boolean {
+  if (signOfRatio(arc.radius) <= 0) return true;
+  const directionOf = ({ x, y }: Vector, turned: boolean) =>
+    Math.atan2(roughNumber(y), roughNumber(x)) + (turned ? Math.PI : 0);
+  const [first, last] = [edge.start, edge.end].map(({ outward }) =>
+    directionOf(outward, !arc.isOut),
+  );
+  // counter-clockwise about the centre with the arc on the right of the chord
+  const forward = (from: number, to: number) => (arc.isRight ? to - from : from - to);
+  const cutFrom = (old: number, at: Vector) =>
+    nearZero(forward(old, directionOf(minus(at, arc.centre), false)));
+  const [from = 0, to = 0] = [first, last];
+  const whole = nearZero(forward(from, to) - Math.PI) + Math.PI;
+  return cutFrom(from, start) >= whole + cutFrom(to, end);
+}
+
+/** The same angle from -pi to pi. */
+const nearZero = (angle: number): number => angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI));
 
 /** The ring that the moved edges make, corners and arcs included. Internal. */
 export function ringOfMoved(edges: readonly MovedEdge[]): Ring {
@@ -146,18 +191,24 @@ export function ringOfMoved(edges: readonly MovedEdge[]): Ring {
     own.points.forEach((point, place) => {
       const isLast = place === own.points.length - 1;
       points.push(point);
-      bulges.push(isLast ? arc && start && next && bulgeBetween(arc, start, next) : own.bulge);
+      if (isLast) bulges.push(arc && start && next && bulgeBetween(arc, start, next));
+      else bulges.push(place === own.arcFrom ? own.bulge : undefined);
     });
   });
   return bulges.every((bulge) => bulge === undefined) ? { points } : { points, bulges };
 }
 
-/** Middle ordinate of a moved arc between the corners it was led to: `M = R - sqrt(R^2 - C^2 / 4)`. */
-function bulgeBetween(arc: MovedArc, start: Vector, end: Vector): Ratio {
-  const quarter = divideRatios(squared(minus(end, start)), wholeRatio(4));
+/**
+ * Middle ordinate of a moved arc between the corners it was led to: `M = R - sqrt(R^2 - C^2 / 4)`, or
+ * with a plus where it is more than half a circle. Internal.
+ */
+export function bulgeBetween(arc: MovedArc, start: Vector, end: Vector): Ratio {
+  const along = minus(end, start);
+  const quarter = divideRatios(squared(along), wholeRatio(4));
   const rest = subtractRatios(multiplyRatios(arc.radius, arc.radius), quarter);
-  if (signOfRatio(rest) <= 0) return arc.bulge;
-  const toChord = squareRoot(rest);
-  const height = (arc.isMoreThanHalf ? addRatios : subtractRatios)(arc.radius, toChord);
-  return signOfRatio(arc.bulge) < 0 ? negateRatio(height) : height;
+  const toChord = signOfRatio(rest) <= 0 ? ZERO_RATIO : squareRoot(rest);
+  const isCentreRight = signOfRatio(cross(along, minus(arc.centre, start))) < 0;
+  const isMoreThanHalf = isCentreRight === arc.isRight;
+  const height = (isMoreThanHalf ? addRatios : subtractRatios)(arc.radius, toChord);
+  return arc.isOut ? height : negateRatio(height);
 }

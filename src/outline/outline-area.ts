@@ -38,7 +38,7 @@ export interface OutlineArea extends Worked {
  * `R = C^2 / (8 M) + M / 2`. Areas between straight edges are exact; lengths of slanted edges and
  * whatever depends on arcs are taken to 40 digits.
  *
- * @param options.outline - `{ unit, points: [x, y][] }` or a list of `{ x, y }` lengths; 3 to 1000
+ * @param options.outline - `{ unit, points: [x, y][] }` or a list of `{ x, y }` lengths; 3 to 10 000
  *   points in order, either way round, closed by itself. Optional `arcs: { edge,
  *   bulgeMiddleOrdinate }[]`, + where the edge bulges outward from the paving (on a hole: into the
  *   hole), two points will do then; optional `holes`, each a ring of its own
@@ -177,11 +177,7 @@ function areaSteps(outline: Outline): readonly Step[] {
         given('n', 'points', outline.points.length),
         ...(arcs.length === 0 ? [] : [given('k', 'arcs', arcs.length)]),
         ...outline.holes.map((hole, index) =>
-          given(
-            `A${index}`,
-            `hole ${index}, taken off`,
-            areaOfDouble(enclosed(hole, true)),
-          ),
+          given(`A${index}`, `hole ${index}, taken off`, areaOfDouble(enclosed(hole, true))),
         ),
       ],
       result: given('A', 'area', area),

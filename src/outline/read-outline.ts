@@ -5,8 +5,8 @@ import type { LengthInput } from '../units/construct.js';
 import type { NumberInput } from '../units/read-number.js';
 import { between } from '../units/vector.js';
 import { checkOutline } from './check-outline.js';
-import { ORIGIN, readRing, type ReadRing } from './read-ring.js';
-import type { Outline, Ring } from './ring.js';
+import { isDrawable, ORIGIN, readRing, type ReadRing } from './read-ring.js';
+import { ringsOf, type Outline, type Ring } from './ring.js';
 
 export type { Outline, Ring } from './ring.js';
 
@@ -61,7 +61,10 @@ export function readOutline(reader: Reader, value: unknown, path: FieldPath): Ou
   });
   const outline: Outline = { origin, ...ring(outer), holes: holes.map(ring) };
   const paths = [outer, ...holes].map(({ path: own }) => own);
-  if (outer.places.length > 0) checkOutline(reader, outline, paths);
+  const count = ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
+  if (outer.places.length > 0 && isDrawable(reader, count, path)) {
+    checkOutline(reader, outline, paths);
+  }
   return outline;
 }
 

@@ -16,10 +16,28 @@ export interface ReadRing {
   readonly unit: string | undefined;
 }
 
-const PLACE = Object.freeze({ sign: 'any', most: length(100_000, 'km') } as const);
+/** A coordinate: national grids are far from their origin. Internal. */
+export const PLACE = Object.freeze({ sign: 'any', most: length(100_000, 'km') } as const);
 
 /** Stands for points that could not be read. Internal. */
 export const ORIGIN: PlanPoint = Object.freeze({ x: length(0, 'm'), y: length(0, 'm') });
+
+/** The exact ledger is for drawn outlines; scanned ones go through the bulk functions. */
+const MOST_POINTS = 10_000;
+
+/** False, with a fault, for more points than a drawn outline has. Internal. */
+export function isDrawable(reader: Reader, got: number, path: FieldPath): boolean {
+  if (got <= MOST_POINTS) return true;
+  const words = `more than ${MOST_POINTS} points: take the bulk functions for a scanned outline`;
+  reader.fail('CAPACITY_EXCEEDED', path, words, { most: MOST_POINTS, got });
+  return false;
+}
+
+/** Reads a list of points, unless it is too long to be one by one. */
+function readList(reader: Reader, value: unknown, path: FieldPath): readonly unknown[] {
+  const list = reader.list(value, path);
+  return isDrawable(reader, list.length, path) ? list : [];
+}
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -81,7 +99,7 @@ function open(places: readonly PlanPoint[]): readonly PlanPoint[] {
 }
 
 function readLengths(reader: Reader, list: readonly unknown[], path: FieldPath): PlanPoint[] {
-  return reader.list(list, path).map((item, index) => {
+  return readList(reader, list, path).map((item, index) => {
     const at = [...path, index];
     const fields = reader.object(item, at);
     return {
@@ -92,7 +110,7 @@ function readLengths(reader: Reader, list: readonly unknown[], path: FieldPath):
 }
 
 function readPairs(reader: Reader, list: unknown, path: FieldPath, unit: string): PlanPoint[] {
-  return reader.list(list, path).map((pair, index) => {
+  return readList(reader, list, path).map((pair, index) => {
     const at = [...path, index];
     if (!Array.isArray(pair) || pair.length !== 2) {
       reader.fail('WRONG_TYPE', at, `expected a point [x, y], got ${shown(pair)}`);

@@ -1,20 +1,18 @@
 import {
-  addRatios,
   compareRatios,
   divideRatios,
   multiplyRatios,
-  ratioToNumber,
+  roughNumber,
   signOfRatio,
-  ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
 import { cross, dot, isZero, minus, plus, scaled, squared, type Vector } from '../units/vector.js';
-import { chordsOf, isOutwardRight, vectorOf } from './chords.js';
-import { moved } from './corner.js';
+import { chordsOf, isOutwardRight, pointsOfArc, toRight } from './chords.js';
+import { moved, sideOf, type Corner } from './corner.js';
 import { doubleArea } from './double-area.js';
-import { moveEdges, type Move, type MovedEdge } from './moved-ring.js';
-import type { Ring } from './ring.js';
+import { meeting } from './meeting.js';
+import { bulgeBetween, type Move, type MovedEdge } from './moved-ring.js';
 import { uniteRings, type UnitedCorner } from './unite-rings.js';
 
 /** Chords this many radians long leave their arc by less than 1/80 000 of its radius. */
@@ -28,11 +26,13 @@ const STEP = 0.01;
  *
  * @returns the outer ring counter-clockwise, holes clockwise; undefined where the package fails
  */
-export function resolveOutline(moves: readonly Move[]): readonly (readonly Vector[])[] | undefined {
-  const straight = moves.map(inChords);
-  const swept = straight.map(sweptRing);
-  const own = straight.map(({ ring, isHole }) => turnedRight(ring, isHole));
+export function resolveOutline(
+  moves: readonly Move[],
+  made: readonly (readonly MovedEdge[])[],
+): readonly (readonly Vector[])[] | undefined {
+  const swept = moves.map((move, index) => sweptRing(move, made[index] ?? []));
   // the outline itself is put in too: nothing of it can be lost to an edge that has run backward
+  const own = moves.map((move) => leftTurned(move, chordsOf(move.ring, move.isHole, STEP).points));
   const rings = [...swept, ...own];
   const given = rings.flat();
   const united = uniteRings(rings.map(floats));
@@ -41,52 +41,76 @@ export function resolveOutline(moves: readonly Move[]): readonly (readonly Vecto
     .filter((ring) => ring.length > 2 && isLarge(ring));
 }
 
-/** A move with chords for arcs, so that all its edges are straight. */
-function inChords(move: Move): Move {
-  const { points, edgeOf } = chordsOf(move.ring, move.isHole, STEP);
-  const distances = edgeOf.map((edge) => move.distances[edge] ?? ZERO_RATIO);
-  return { ...move, ring: { points }, distances };
-}
-
-/** A ring with the paving on its left. */
-function turnedRight(ring: Ring, isHole: boolean): readonly Vector[] {
-  return isOutwardRight(ring, isHole) ? ring.points : [...ring.points].reverse();
-}
+/** Points in the order that has the paving on its left. */
+const leftTurned = ({ ring, isHole }: Move, points: readonly Vector[]): readonly Vector[] =>
+  isOutwardRight(ring, isHole) ? points : [...points].reverse();
 
 /**
  * The line round all that the edges sweep, with the paving on its left. Where an edge vanishes, it
  * goes through the old corner instead of the place where the moved edges would meet: each strip is
  * then whole, and strips that overlap are united.
  */
-function sweptRing(move: Move): Vector[] {
-  const edges = moveEdges(move);
-  const points = edges.flatMap((edge, index) =>
-    sweptCorner(edge, edges.at(index - 1) ?? edge, move),
-  );
-  return isOutwardRight(move.ring, move.isHole) ? points : points.reverse();
+function sweptRing(move: Move, edges: readonly MovedEdge[]): readonly Vector[] {
+  const isRight = isOutwardRight(move.ring, move.isHole);
+  const corners = edges.map((edge, index) => sweptCorner(edge, edges.at(index - 1) ?? edge));
+  const points = edges.flatMap((edge, index) => {
+    const own = corners[index] ?? edge.corner;
+    const [start, end] = [own.points.at(-1), corners[(index + 1) % corners.length]?.points[0]];
+    const next = move.ring.points[(index + 1) % edges.length];
+    const isArc = edge.arc !== undefined && start !== undefined && end !== undefined;
+    if (!isArc || next === undefined) return cornerInChords(own, isRight);
+    const corner = cornerInChords(own, isRight);
+    if (!edge.vanishes) {
+      const bulge = bulgeBetween(edge.arc, start, end);
+      return [...corner, ...chordsBetween(start, end, { bulge, isRight })];
+    }
+    const inner = chordsBetween(edge.from, next, { bulge: move.ring.bulges?.[index], isRight });
+    return [...corner, ...strips(edge, [edge.from, ...inner, next], isRight)];
+  });
+  return leftTurned(move, points);
 }
 
-function sweptCorner(edge: MovedEdge, before: MovedEdge, move: Move): readonly Vector[] {
+function sweptCorner(edge: MovedEdge, before: MovedEdge): Corner {
   const { corner, from, start } = edge;
-  if (!corner.isConvex && (edge.vanishes || before.vanishes)) {
-    return [moved(from, before.end), from, moved(from, start)];
-  }
-  if (corner.bulge === undefined) return corner.points;
-  const [a, b] = corner.points;
-  if (a === undefined || b === undefined) return corner.points;
-  const isRight = isOutwardRight(move.ring, move.isHole);
-  // the arc of a round corner, closed by its chord: only the first half is wanted
-  const arc: Ring = { points: isRight ? [a, b] : [b, a], bulges: [corner.bulge, undefined] };
-  const { points } = chordsOf(arc, false, STEP);
-  const between = points.slice(1, -1);
-  return [a, ...(isRight ? between : between.reverse()), b];
+  const isMet = edge.isClean && !edge.vanishes && !before.vanishes;
+  if (corner.isConvex || isMet) return corner;
+  return { ...corner, points: [moved(from, before.end), from, moved(from, start)] };
+}
+
+function cornerInChords({ points, bulge, arcFrom }: Corner, isRight: boolean): Vector[] {
+  return points.flatMap((point, place) => {
+    const next = points[place + 1];
+    if (place !== arcFrom || bulge === undefined || next === undefined) return [point];
+    return [point, ...chordsBetween(point, next, { bulge, isRight })];
+  });
+}
+
+interface ArcSide {
+  readonly bulge: Ratio | undefined;
+  readonly isRight: boolean;
+}
+
+/** The points inside an arc. */
+const chordsBetween = (a: Vector, b: Vector, { bulge, isRight }: ArcSide): readonly Vector[] =>
+  bulge === undefined ? [] : pointsOfArc(a, b, { height: toRight(bulge, isRight), step: STEP });
+
+/** The strips of an arc that has moved past its centre: each chord on its own, out and back. */
+function strips({ start }: MovedEdge, chain: readonly Vector[], isOutwardRight: boolean): Vector[] {
+  return chain.slice(1).flatMap((to, index) => {
+    const from = chain[index] ?? to;
+    const side = sideOf(minus(to, from), start.distance, { isOutwardRight, isTangent: false });
+    const isLast = index === chain.length - 2;
+    return [moved(from, side), moved(to, side), ...(isLast ? [] : [to])];
+  });
 }
 
 const floats = (ring: readonly Vector[]): Float64Array =>
-  Float64Array.from(ring.flatMap(({ x, y }) => [ratioToNumber(x), ratioToNumber(y)]));
+  Float64Array.from(ring.flatMap(({ x, y }) => [roughNumber(x), roughNumber(y)]));
 
 /** Further than this from where the package found it, a crossing is one of edges almost in line. */
 const NEAR = 1e-5;
+
+const vectorOf = (x: number, y: number): Vector => ({ x: readNumber(x), y: readNumber(y) });
 
 /** The exact place of a corner that the package has found. */
 function placed(corner: UnitedCorner, given: readonly Vector[]): Vector {
@@ -96,29 +120,22 @@ function placed(corner: UnitedCorner, given: readonly Vector[]): Vector {
   if (a === undefined || b === undefined || c === undefined || d === undefined) {
     return vectorOf(...corner.at);
   }
-  const meeting = meet(a, minus(b, a), c, minus(d, c));
+  const place = meeting({ point: a, along: minus(b, a) }, { point: c, along: minus(d, c) }, a);
   const [x, y] = corner.at;
   if (
-    meeting !== undefined &&
-    Math.abs(ratioToNumber(meeting.x) - x) < NEAR &&
-    Math.abs(ratioToNumber(meeting.y) - y) < NEAR
+    place !== undefined &&
+    Math.abs(roughNumber(place.x) - x) < NEAR &&
+    Math.abs(roughNumber(place.y) - y) < NEAR
   ) {
-    return meeting;
+    return place;
   }
   return onLine(a, minus(b, a), vectorOf(x, y));
-}
-
-/** Where the lines from a along u and from c along v meet. */
-function meet(a: Vector, u: Vector, c: Vector, v: Vector): Vector | undefined {
-  const turn = cross(u, v);
-  if (signOfRatio(turn) === 0) return undefined;
-  return plus(a, scaled(u, divideRatios(cross(minus(c, a), v), turn)));
 }
 
 /** The place on the line from a along u next to a point: any place on it leaves the area as it is. */
 function onLine(a: Vector, u: Vector, near: Vector): Vector {
   const share = divideRatios(dot(minus(near, a), u), squared(u));
-  return plus(a, scaled(u, readNumber(ratioToNumber(share))));
+  return plus(a, scaled(u, readNumber(roughNumber(share))));
 }
 
 /** Leaves out points that repeat the one before or lie on the way from it to the next. */
@@ -137,9 +154,4 @@ const SLIVER: Ratio = readNumber('1e-8');
 function isLarge(ring: readonly Vector[]): boolean {
   const twice = doubleArea(ring);
   return compareRatios(multiplyRatios(twice, twice), multiplyRatios(SLIVER, SLIVER)) > 0;
-}
-
-/** Twice the area of rings together, holes clockwise. Internal. */
-export function doubleAreaOf(rings: readonly (readonly Vector[])[]): Ratio {
-  return rings.reduce<Ratio>((sum, ring) => addRatios(sum, doubleArea(ring)), ZERO_RATIO);
 }

@@ -31,8 +31,7 @@ export function makeSweepStatus(room: number): SweepStatus {
   const left = new Int32Array(room).fill(NONE);
   const right = new Int32Array(room).fill(NONE);
   const parent = new Int32Array(room).fill(NONE);
-  const down = new Int32Array(room).fill(NONE);
-  const up = new Int32Array(room).fill(NONE);
+  const order = makeOrder(room);
   const free: number[] = [];
   let used = 0;
   let root = NONE;
@@ -57,13 +56,6 @@ export function makeSweepStatus(room: number): SweepStatus {
     parent[over] = slot;
   }
 
-  function link(slot: number, low: number, high: number): void {
-    down[slot] = low;
-    up[slot] = high;
-    if (low !== NONE) up[low] = slot;
-    if (high !== NONE) down[high] = slot;
-  }
-
   function place(item: number, under: number, side: Int32Array): number {
     const slot = free.pop() ?? used++;
     edge[slot] = item;
@@ -72,13 +64,9 @@ export function makeSweepStatus(room: number): SweepStatus {
     parent[slot] = under;
     if (under === NONE) root = slot;
     else side[under] = slot;
-    const [low, high] =
-      under === NONE
-        ? [NONE, NONE]
-        : side === left
-          ? [at(down, under), under]
-          : [under, at(up, under)];
-    link(slot, low, high);
+    if (under === NONE) order.put(slot, NONE, NONE);
+    else if (side === left) order.put(slot, order.below(under), under);
+    else order.put(slot, under, order.above(under));
     while (at(parent, slot) !== NONE && priority(slot) > priority(at(parent, slot))) turnUp(slot);
     return slot;
   }
@@ -110,17 +98,37 @@ export function makeSweepStatus(room: number): SweepStatus {
         }
         turnUp(priority(low) > priority(high) ? low : high);
       }
-      const [low, high] = [at(down, slot), at(up, slot)];
-      if (low !== NONE) up[low] = high;
-      if (high !== NONE) down[high] = low;
+      order.take(slot);
       free.push(slot);
     },
     replace(slot, item) {
       edge[slot] = item;
     },
     edgeAt: (slot) => at(edge, slot),
-    below: (slot) => at(down, slot),
-    above: (slot) => at(up, slot),
+    below: order.below,
+    above: order.above,
+  };
+}
+
+/** The slots as a list from the lowest edge to the highest. */
+function makeOrder(room: number) {
+  const down = new Int32Array(room).fill(NONE);
+  const up = new Int32Array(room).fill(NONE);
+  const below = (slot: number): number => down[slot] ?? NONE;
+  const above = (slot: number): number => up[slot] ?? NONE;
+  const join = (low: number, high: number): void => {
+    if (low !== NONE) up[low] = high;
+    if (high !== NONE) down[high] = low;
+  };
+  return {
+    below,
+    above,
+    put(slot: number, low: number, high: number): void {
+      [down[slot], up[slot]] = [low, high];
+      join(low, slot);
+      join(slot, high);
+    },
+    take: (slot: number): void => join(below(slot), above(slot)),
   };
 }
 

@@ -9,8 +9,7 @@ import { chordsOf } from './chords.js';
 import type { Corners } from './corner.js';
 import { crossingEdges } from './crossing-edges.js';
 import { doubleArea } from './double-area.js';
-import { MITRE_LIMIT } from './mitre-limit.js';
-import { moveEdges, ringOfMoved, type Move } from './moved-ring.js';
+import { moveEdges, ringOfMoved, type Move, type MovedEdge } from './moved-ring.js';
 import { areaOf } from './outline-area.js';
 import { readOutline, type Outline, type OutlineInput } from './read-outline.js';
 import { resolveOutline } from './resolve-outline.js';
@@ -40,6 +39,11 @@ export interface WidenedOutline extends Worked {
   readonly area: Area;
   /** True where edges have vanished or parts have run together: a notch that has closed, say. */
   readonly closesUp: boolean;
+  /**
+   * Corners so sharp that the mitre reaches more than ten widths out: cut it off, or round it.
+   * Corner k is where edge k starts; those of the holes follow.
+   */
+  readonly longMitres: readonly number[];
 }
 
 /**
@@ -135,8 +139,10 @@ export function widenRead(
     const own = distances.slice(edges, (edges += ring.points.length)).map(exactOf);
     return { ring, isHole: index > 0, distances: own, corners };
   });
-  const simple = simplyMoved(moves);
-  const [outer = outline, ...holes] = simple ?? resolved(moves, path);
+  const made = moves.map(moveEdges);
+  const simple = simplyMoved(made);
+  if (simple === undefined) refuseInward(made, path);
+  const [outer = outline, ...holes] = simple ?? resolved(moves, made, path);
   const widened: Outline = { ...outer, origin: outline.origin, holes };
   const area = areaOf(widened);
   const fields = {
@@ -145,11 +151,12 @@ export function widenRead(
     holes: holes.map((hole) => ({ points: placesOf(outline, hole), arcs: arcsOf(hole) })),
     area,
     closesUp: simple === undefined,
+    longMitres: made.flat().flatMap(({ corner }, index) => (corner.isLong ? [index] : [])),
   };
   return withWorking(fields, () => [
     {
       title: 'Area of the widened outline',
-      formula: `A' = area of the outline whose edges are moved out by d(k), corners ${corners}, mitres to ${MITRE_LIMIT} d`,
+      formula: `A' = area of the outline whose edges are moved out by d(k), corners ${corners}`,
       given: [
         given('A', 'area before', areaOf(outline)),
         ...distances.map((distance, index) => given(`d${index}`, `edge ${index} out by`, distance)),
@@ -160,21 +167,33 @@ export function widenRead(
   ]);
 }
 
+type MovedEdges = readonly MovedEdge[];
+
 /** The moved rings, where every edge keeps its way and nothing crosses; else undefined. */
-function simplyMoved(moves: readonly Move[]): readonly Ring[] | undefined {
-  const rings: Ring[] = [];
-  for (const move of moves) {
-    const edges = moveEdges(move);
-    if (edges.some(({ vanishes, isClean }) => vanishes || !isClean)) return undefined;
-    rings.push(ringOfMoved(edges));
-  }
+function simplyMoved(made: readonly MovedEdges[]): readonly Ring[] | undefined {
+  const isKept = made.every((edges) => edges.every((edge) => !edge.vanishes && edge.isClean));
+  if (!isKept) return undefined;
+  const rings = made.map(ringOfMoved);
   const chords = rings.map((ring, index) => chordsOf(ring, index > 0).points);
   return crossingEdges(chords) === undefined ? rings : undefined;
 }
 
+/** Inside the library edges are moved inward too (a border); what closes up then is refused. */
+function refuseInward(made: readonly MovedEdges[], path: FieldPath): void {
+  const edges = made.flat();
+  if (!edges.some(({ start }) => signOfRatio(start.distance) < 0)) return;
+  const edge = edges.findIndex(({ vanishes }) => vanishes);
+  const params = edge < 0 ? {} : { edge };
+  throw fault('SELF_INTERSECTION', 'the edges run into each other once moved', params, path);
+}
+
 /** Outer ring and holes of the united figure. */
-function resolved(moves: readonly Move[], path: FieldPath): readonly Ring[] {
-  const rings = resolveOutline(moves)?.map((points): Ring => ({ points }));
+function resolved(
+  moves: readonly Move[],
+  made: readonly MovedEdges[],
+  path: FieldPath,
+): readonly Ring[] {
+  const rings = resolveOutline(moves, made)?.map((points): Ring => ({ points }));
   const outer = rings?.filter(({ points }) => signOfRatio(doubleArea(points)) > 0) ?? [];
   const holes = rings?.filter(({ points }) => signOfRatio(doubleArea(points)) < 0) ?? [];
   // what is widened hangs together: one ring goes round it
@@ -189,10 +208,12 @@ function resolved(moves: readonly Move[], path: FieldPath): readonly Ring[] {
   return [...outer, ...holes];
 }
 
-const placesOf = ({ origin }: Outline, { points }: Ring): PlanPoint[] =>
+/** The points of a ring as places. Internal. */
+export const placesOf = ({ origin }: Outline, { points }: Ring): PlanPoint[] =>
   points.map((point) => pointFrom(origin, point));
 
-const arcsOf = ({ bulges = [] }: Ring): WidenedArc[] =>
+/** The arcs of a moved ring. Internal. */
+export const arcsOf = ({ bulges = [] }: Ring): WidenedArc[] =>
   bulges.flatMap((bulge, edge) =>
     bulge === undefined ? [] : [{ edge, bulgeMiddleOrdinate: fromSI('length', bulge) }],
   );

@@ -19,8 +19,7 @@ const DAYS_IN = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const FIRST_YEAR = 1900;
 const LAST_YEAR = 2999;
 
-const isLeap = (year: number): boolean =>
-  year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+const isLeap = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
 
 /** Leap days before 1 January of a year of the Gregorian calendar. */
 const leapDays = (year: number): number => {

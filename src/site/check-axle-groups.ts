@@ -111,6 +111,7 @@ export function checkAxleGroups(options: {
 
 const NOTES: readonly string[] = Object.freeze([
   'The formula and federal caps hold on Interstate highways. States, towns, bridges and private drives may post less.',
+  'Printed tables go by whole feet of spread; the formula takes the spread as measured and can come out one step of 500 lb apart.',
   'The weight a tyre, axle or hitch is rated for may be the lower limit.',
 ]);
 const MOST_AXLES = 20;
@@ -127,7 +128,8 @@ function readAxles(reader: Reader, value: unknown): Axle[] {
     const path: FieldPath = ['axles', index];
     const fields = reader.object(item, path);
     const id = reader.text(fields['id'], [...path, 'id']);
-    if (id !== '' && ids.has(id)) reader.fail('DUPLICATE_ID', [...path, 'id'], `${id} stands twice`);
+    if (id !== '' && ids.has(id))
+      reader.fail('DUPLICATE_ID', [...path, 'id'], `${id} stands twice`);
     ids.add(id);
     const position = reader.quantity(
       'length',
@@ -141,7 +143,8 @@ function readAxles(reader: Reader, value: unknown): Axle[] {
         : reader.quantity('mass', fields['load'], [...path, 'load'], MASS);
     return { id, position, load };
   });
-  if (axles.length === 1) reader.fail('TOO_FEW_AXLES', ['axles'], 'a vehicle has two axles or more');
+  if (axles.length === 1)
+    reader.fail('TOO_FEW_AXLES', ['axles'], 'a vehicle has two axles or more');
   if (axles.length > MOST_AXLES) reader.fail('CAPACITY_EXCEEDED', ['axles'], 'more than 20 axles');
   axles.forEach(({ position }, index) => {
     const before = axles[index - 1];

@@ -20,7 +20,13 @@ import { DEPTH, DEPTH_OR_NONE, LENGTH_OR_NONE, TIME } from './limits.js';
 
 /** A rule that this dig comes under. */
 export interface ReachedGate {
-  readonly id: DepthGateId | 'competent-person' | 'spoil-set-back' | 'no-system' | 'footing';
+  readonly id:
+    | DepthGateId
+    | 'competent-person'
+    | 'spoil-set-back'
+    | 'no-system'
+    | 'footing-level'
+    | 'footing-line';
   /** The figure that the rule names; null for a rule without one. */
   readonly from: Length | null;
   readonly text: string;
@@ -101,7 +107,7 @@ export function excavationGates(options: {
       COMPETENT_PERSON,
       ...spoilGate(spoil),
       ...depthGates(depth, soil),
-      ...footingGate(depth, footing),
+      ...footingGates(depth, footing),
     ],
     decides: DECIDES,
     notes: NOTES,
@@ -115,10 +121,7 @@ export function excavationGates(options: {
     {
       title: 'Top edge of a sloped side',
       formula: 'x = e h',
-      given: [
-        given('e', 'depth', depth),
-        given('h', `run over rise, soil ${soil}`, slope.value),
-      ],
+      given: [given('e', 'depth', depth), given('h', `run over rise, soil ${soil}`, slope.value)],
       result: given('x', beyondTable ? 'offset (table ends above this depth)' : 'offset', offset),
       source: slope.source,
     },
@@ -208,29 +211,30 @@ interface Footing {
 function readFooting(reader: Reader, value: unknown, path: FieldPath): Footing {
   const fields = reader.object(value, path);
   return {
-    distance: reader.quantity(
-      'length',
-      fields['distance'],
-      [...path, 'distance'],
-      LENGTH_OR_NONE,
-    ),
+    distance: reader.quantity('length', fields['distance'], [...path, 'distance'], LENGTH_OR_NONE),
     bottom: reader.quantity('length', fields['bottom'], [...path, 'bottom'], DEPTH_OR_NONE),
   };
 }
 
-/** A dig that goes below a line of 1 to 1 from the bottom of a footing. */
-function footingGate(depth: Length, footing: Footing | undefined): ReachedGate[] {
-  if (footing === undefined) return [];
-  const figure = EXCAVATION_DISTANCES.footingLine;
-  const belowFooting = depth.minus(footing.bottom);
-  if (belowFooting.times(figure.value).compare(footing.distance) <= 0) return [];
-  return [
-    {
-      id: 'footing',
-      from: footing.bottom,
-      text: 'The dig goes below a line of 1 to 1 from the bottom of the footing: stop and ask an engineer.',
-      source: figure.source,
-      status: figure.status,
-    },
-  ];
+/** A dig that goes below the bottom of a footing (1926.651(i)(2)), or below 1 to 1 from it. */
+function footingGates(depth: Length, footing: Footing | undefined): ReachedGate[] {
+  if (footing === undefined || depth.compare(footing.bottom) <= 0) return [];
+  const { footingLine } = EXCAVATION_DISTANCES;
+  const level: ReachedGate = {
+    id: 'footing-level',
+    from: footing.bottom,
+    text: 'The dig goes below the bottom of a footing: where that could be a hazard it is allowed only with underpinning, in stable rock, or where a registered engineer has approved it.',
+    source: 'excavation-rules',
+    status: 'read',
+  };
+  const below = depth.minus(footing.bottom).times(footingLine.value);
+  if (below.compare(footing.distance) <= 0) return [level];
+  const line: ReachedGate = {
+    id: 'footing-line',
+    from: footing.bottom,
+    text: 'The dig goes below a line of 1 to 1 from the bottom of the footing: stop and ask an engineer.',
+    source: footingLine.source,
+    status: footingLine.status,
+  };
+  return [level, line];
 }

@@ -2,7 +2,13 @@ import type { FieldPath } from '../errors.js';
 import { makeReader, type Reader } from '../input.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { sum } from '../units/aggregate.js';
-import { angle, length, type AngleInput, type FlowInput, type LengthInput } from '../units/construct.js';
+import {
+  angle,
+  length,
+  type AngleInput,
+  type FlowInput,
+  type LengthInput,
+} from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import type { Angle, Area, Length, Time, Volume } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
@@ -192,12 +198,7 @@ export function readMark(
   if (id !== '' && ids.has(id)) reader.fail('DUPLICATE_ID', [...path, 'id'], `${id} stands twice`);
   ids.add(id);
   const width = reader.quantity('length', fields['width'], [...path, 'width'], LENGTH_OR_NONE);
-  const tolerance = reader.quantity(
-    'length',
-    fields['tolerance'],
-    [...path, 'tolerance'],
-    LENGTH,
-  );
+  const tolerance = reader.quantity('length', fields['tolerance'], [...path, 'tolerance'], LENGTH);
   return { id, reach: tolerance.plus(width.dividedBy(2)) };
 }
 

@@ -29,14 +29,9 @@ export {
 export { utilityCover, type CoverVerdict, type UtilityCover } from './utility-cover.js';
 export { locateWindow, type LocateRule, type LocateWindow } from './locate-window.js';
 export type { Weekday } from './calendar.js';
-export {
-  rootZone,
-  type DigPastTree,
-  type RootCut,
-  type RootCutMark,
-  type RootZone,
-  type RootZoneRuleInput,
-} from './root-zone.js';
+export { rootZone, type RootZone, type RootZoneRuleInput } from './root-zone.js';
+export type { DigPastTree, RootCut, RootCutMark } from './root-cut.js';
+export type { DrawnDigAtTree } from './root-cut-in-outline.js';
 export { excavationGates, type ExcavationGates, type ReachedGate } from './excavation-gates.js';
 export { waterInDig, type WaterInDig } from './water-in-dig.js';
 export { closableArea, type ClosableArea } from './closable-area.js';

@@ -4,7 +4,12 @@ import type { SourceId } from '../sources/catalogue.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { OLD_PAVING_WEIGHTS, type OldPaving } from '../sources/material-weights.js';
 import { sum } from '../units/aggregate.js';
-import { density, type AreaInput, type DensityInput, type LengthInput } from '../units/construct.js';
+import {
+  density,
+  type AreaInput,
+  type DensityInput,
+  type LengthInput,
+} from '../units/construct.js';
 import type { Area, Density, Length, Mass, Volume } from '../units/quantity.js';
 // broken-out paving is a loose volume, and loads are counted from state volumes
 import { DENSITY } from '../volumes/limits.js';
@@ -99,7 +104,7 @@ export function oldPaving(options: {
     notes: notesFor(layers),
     cautions: cautionsFor('dust', 'utilities', 'loads'),
   };
-  return withWorking(found, () => layers.flatMap(layerSteps));
+  return withWorking(found, () => [...layers.flatMap(layerSteps), ...sawSteps(found.saw)]);
 }
 
 type ReadLayer = Omit<OldPavingLayer, 'inPlace' | 'mass' | 'loose'>;
@@ -160,12 +165,26 @@ function layerSteps(layer: OldPavingLayer): Step[] {
     {
       title: `Old ${layer.material}, broken out`,
       formula: 'L = M / d',
-      given: [
-        given('M', 'mass', layer.mass),
-        given('d', 'loose density', layer.looseDensity),
-      ],
+      given: [given('M', 'mass', layer.mass), given('d', 'loose density', layer.looseDensity)],
       result: given('L', 'loose volume', layer.loose.volume),
       source: layer.sources.at(-1) ?? 'derived',
+    },
+  ];
+}
+
+function sawSteps(saw: SawCuts | null): Step[] {
+  if (saw === null) return [];
+  return [
+    {
+      title: 'Saw cuts',
+      formula: 'C = runs + across (n - 1) + along (m - 1)',
+      given: [
+        given('runs', 'cuts round the edge', saw.runs),
+        given('n m', 'pieces of the grid', saw.pieces),
+        given('grid', 'cuts of the grid', saw.grid),
+      ],
+      result: given('C', 'length to saw', saw.length),
+      source: 'derived',
     },
   ];
 }

@@ -85,8 +85,7 @@ export function softSpot(options: {
     moisture: moisture.toString(),
     compactedPerLoose: ratio.toString(),
   });
-  const geotextile =
-    perimeter === undefined ? null : area.plus(perimeter.times(depth.plus(lap)));
+  const geotextile = perimeter === undefined ? null : area.plus(perimeter.times(depth.plus(lap)));
   const found = {
     spoil: inState(area.times(depth), 'bank'),
     stoneCompacted: stone.compacted,

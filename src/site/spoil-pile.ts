@@ -84,8 +84,7 @@ export function spoilPile(options: {
     ...heap,
     reach,
     fits: room === undefined ? null : reach.compare(room) <= 0,
-    tooNear:
-      setBack.compare(referenceQuantity('length', EXCAVATION_DISTANCES.spoilSetBack)) < 0,
+    tooNear: setBack.compare(referenceQuantity('length', EXCAVATION_DISTANCES.spoilSetBack)) < 0,
     notes: NOTES,
     cautions: cautionsFor('excavation', 'trees', 'utilities'),
   };

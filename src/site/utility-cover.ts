@@ -3,6 +3,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { formatLength } from '../units/format-length.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
+import { verdictOf } from '../verdict.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { DEPTH, DEPTH_OR_NONE } from './limits.js';
 
@@ -78,11 +79,15 @@ export function utilityCover(options: {
   ]);
 }
 
+const VERDICTS = Object.freeze({
+  pass: 'minimum-kept',
+  unclear: 'unclear',
+  fail: 'less-than-minimum',
+} as const);
+
 function judge(cover: Length, least: Length, doubt: Length): CoverVerdict {
-  const lowest = cover.minus(doubt);
   if (cover.isNegative() || cover.isZero()) return 'line-in-dig';
-  if (lowest.compare(least) >= 0) return 'minimum-kept';
-  return cover.plus(doubt).compare(least) < 0 || doubt.isZero() ? 'less-than-minimum' : 'unclear';
+  return VERDICTS[verdictOf(cover.minus(least), doubt)];
 }
 
 function actionText(

@@ -84,6 +84,7 @@ export function waterInDig(options: {
 
 const NO_AREA = area(0, 'm2');
 const NOTES: readonly string[] = Object.freeze([
+  'Nobody works where water stands or gathers in a dig until a competent person has decided how.',
   'A competent person looks at the sides again after rain and before anyone goes in.',
   'Keep off wet clay, pump to where water may go, and prove the compaction again when it has dried.',
 ]);

@@ -62,7 +62,12 @@ export function wheelStressScreen(options: {
   const load = reader.quantity('force', fields['wheelLoad'], ['wheelLoad'], FORCE);
   const tyre = reader.quantity('pressure', fields['tyrePressure'], ['tyrePressure'], PRESSURE);
   const depth = reader.quantity('length', fields['depth'], ['depth'], DEPTH);
-  const strength = reader.quantity('pressure', fields['shearStrength'], ['shearStrength'], PRESSURE);
+  const strength = reader.quantity(
+    'pressure',
+    fields['shearStrength'],
+    ['shearStrength'],
+    PRESSURE,
+  );
   const geotextile = reader.flag(fields['geotextile'], ['geotextile']);
   reader.finish();
 

@@ -198,6 +198,10 @@ export const SOURCES = Object.freeze({
     'Municipal paver contract clause: joint filling and final compaction',
     'grading limits',
   ),
+  'washed-sand-guide': source(
+    'Low Impact Development stormwater planning and design guide (wiki): Sand',
+    'particle size distribution',
+  ),
   'laying-clause': source(
     'Municipal paver contract clause: laying of interlocking paver block',
     'closure units and alignment',

@@ -38,7 +38,7 @@ export const EXCAVATION_DISTANCES = Object.freeze({
   egressWithin: printed('25', 'ft', 'excavation-rules'),
   /** A ladder stands up past the edge. */
   ladderAbove: printed('3', 'ft', 'excavation-numbers'),
-  /** A dig is kept below and outside a line of this slope from the bottom of a footing. */
+  /** Run over rise of the line from the bottom of a footing that a dig keeps outside of. */
   footingLine: printedNumber('1', 'memory', 'memory'),
 });
 

@@ -11,7 +11,8 @@ export interface SieveLimits {
 /**
  * Gradation limits of bedding and joint sand, coarsest sieve first, percent passing by mass. Sources:
  * `bedding-sand-clause`; `joint-sand-clause`, which misprints 1.18 mm as 1.8 mm and 600 micrometres
- * as 600 mm.
+ * as 600 mm; `washed-sand-guide`, a washed coarse sand for work that must drain. They differ: choose
+ * the one that the job is built to.
  */
 export const GRADATIONS = Object.freeze({
   'bedding-sand': table('bedding-sand-clause', [
@@ -31,6 +32,16 @@ export const GRADATIONS = Object.freeze({
     ['0.3', '30', '60'],
     ['0.15', '15', '30'],
     ['0.075', '10', '20'],
+  ]),
+  'washed-coarse-sand': table('washed-sand-guide', [
+    ['9.5', '100', '100'],
+    ['4.75', '95', '100'],
+    ['2.36', '80', '100'],
+    ['1.18', '50', '85'],
+    ['0.6', '25', '50'],
+    ['0.3', '5', '30'],
+    ['0.15', '0', '10'],
+    ['0.075', '0', '3'],
   ]),
 });
 

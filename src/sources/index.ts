@@ -36,7 +36,12 @@ export {
   type SlopeLimits,
   type SlopePurpose,
 } from './slope-limits.js';
-export { EARTH, MISCLOSURE_RULES, type MisclosureRuleValue } from './levelling-figures.js';
+export {
+  COVERAGE_FACTOR,
+  EARTH,
+  MISCLOSURE_RULES,
+  type MisclosureRuleValue,
+} from './levelling-figures.js';
 export {
   AXLE_GROUP_FORMULA,
   AXLE_LIMITS,

@@ -1,4 +1,4 @@
-import { printed, type ReferenceValue } from './reference-value.js';
+import { printed, printedNumber, type ReferenceValue } from './reference-value.js';
 
 /** An allowable misclosure: `k x sqrt(n)`, n counted in set-ups or in lengths of `per`. */
 export interface MisclosureRuleValue {
@@ -34,3 +34,9 @@ export const EARTH = Object.freeze({
   diameter: printed('12740', 'km', 'earth-curvature'),
   refractionOfCurvature: printed('1/7', 'ratio', 'earth-curvature'),
 });
+
+/**
+ * How many standard deviations an uncertainty counts: about 95 % of random errors lie within two.
+ * Common practice, no source.
+ */
+export const COVERAGE_FACTOR = printedNumber('2', 'common-practice', 'common-practice');

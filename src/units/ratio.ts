@@ -124,6 +124,18 @@ export function settleRatio(a: Ratio, decimal: Decimal): Ratio {
 /** The value as the nearest float. */
 export const ratioToNumber = (a: Ratio): number => quotientToNumber(a, ONE_RATIO);
 
+/**
+ * The value as a float that may be a few units off in its last place, at a tenth of the cost: for
+ * decisions that fall back on the exact value where floats cannot tell.
+ */
+export const roughNumber = (a: Ratio): number => (isSmall(a) ? a.n / a.d : rough(a.n) / rough(a.d));
+
+/** Four words of a decimal are 22 digits or more. */
+function rough({ s, e, d: [first = 0, second = 0, third = 0, fourth = 0] }: Decimal): number {
+  const upper = first + (second + (third + fourth * 1e-7) * 1e-7) * 1e-7;
+  return s * upper * 10 ** (7 * Math.floor(e / 7));
+}
+
 /** `a / b` as the nearest float. */
 export function quotientToNumber(a: Ratio, b: Ratio): number {
   if (isSmall(a) && isSmall(b)) {

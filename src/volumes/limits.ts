@@ -1,4 +1,5 @@
-import { area, density, length, mass, volume } from '../units/construct.js';
+import type { QuantityRule } from '../input.js';
+import { area, density, length, mass, slope, volume } from '../units/construct.js';
 
 /** A plan area: up to 10 km2. */
 export const AREA = Object.freeze({ sign: 'not-negative', most: area(1000, 'ha') } as const);
@@ -23,3 +24,48 @@ export const PAYLOAD = Object.freeze({ sign: 'positive', most: mass(1000, 't') }
 
 /** Moisture of dry mass, waste, breakage: a fraction, not a percentage. */
 export const FRACTION = Object.freeze({ sign: 'not-negative', most: 1 } as const);
+
+/** Elevation above any datum: within 10 km. */
+export const ELEVATION: QuantityRule<'length'> = Object.freeze({
+  sign: 'any',
+  most: length(10, 'km'),
+});
+
+/** Coordinate in plan: any grid. */
+export const PLACE: QuantityRule<'length'> = Object.freeze({
+  sign: 'any',
+  most: length(100_000, 'km'),
+});
+
+/** Grade of a design, of either sign: up to 10 in 1. */
+export const GRADE: QuantityRule<'slope'> = Object.freeze({
+  sign: 'any',
+  most: slope(10, 'ratio'),
+});
+
+/** Between two sections: more than zero, up to 100 km. */
+export const SPACING: QuantityRule<'length'> = Object.freeze({
+  sign: 'positive',
+  most: length(100, 'km'),
+});
+
+/** Along a strip, from any start. */
+export const STATION: QuantityRule<'length'> = Object.freeze({
+  sign: 'any',
+  most: length(100, 'km'),
+});
+
+/** Across a strip: up to 1 km. */
+export const WIDTH: QuantityRule<'length'> = Object.freeze({
+  sign: 'not-negative',
+  most: length(1, 'km'),
+});
+
+/** A dig: more than zero, up to 20 m. */
+export const DEPTH: QuantityRule<'length'> = Object.freeze({
+  sign: 'positive',
+  most: length(20, 'm'),
+});
+
+/** Batter of a side, horizontal over vertical: upright to ten to one. */
+export const BATTER = Object.freeze({ sign: 'not-negative', most: 10 } as const);

@@ -393,26 +393,6 @@ const BROKEN: readonly Broken[] = [
     says: 'open, restrained, building',
   },
   {
-    name: 'a notch that the dig swallows',
-    break: (job) => {
-      const notch = [
-        [0, 0],
-        [36, 0],
-        [36, 14],
-        [20, 14],
-        [20, 13.5],
-        [19, 13.5],
-        [19, 14],
-        [0, 14],
-      ];
-      points(job).splice(0, 4, ...notch);
-      delete pavement(job).edges;
-    },
-    path: 'pavements[0].outline',
-    code: 'EDGE_VANISHES',
-    says: 'vanishes when the outline is widened',
-  },
-  {
     name: 'old paving of an unknown kind',
     break: (job) => set(pavement(job), 'oldSurface', { material: 'brick', thickness: '2 in' }),
     path: 'pavements[0].oldSurface.material',
@@ -721,4 +701,4 @@ test('each field of the built-in job, taken out or replaced, plans or is refused
     }
   }
   expect(refused).toBeGreaterThan(1000);
-});
+}, 60_000);

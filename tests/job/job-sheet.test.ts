@@ -121,6 +121,25 @@ test('every warning has words in both systems', () => {
     OLD_SURFACE_DEEPER_THAN_DIG: { dig: length('1 in'), fill: length('1 in') },
     OLD_SURFACE_WIDER_THAN_DIG: { area: area('200 ft2'), dig: area('150 ft2') },
     STAKE_IN_DIG: { pavement: 'Drive' },
+    DIG_CLOSES_UP: {},
+    UTILITY_IN_DIG: { line: 'gas', area: area('20 ft2') },
+    UTILITY_COVER: { line: 'gas', cover: length('2 in') },
+    ROOTS_CUT: { tree: 'oak', reach: length('5 ft'), share: '12 %' },
+    UNIT_SHAPE: { text: 'too long for its thickness.' },
+    NO_FINISHED_SURFACE: {},
+    SURFACE_GAP: { area: area('20 ft2') },
+    LOW_GROUND: {
+      area: area('20 ft2'),
+      depth: length('1 in'),
+      x: length('3 ft'),
+      y: length('4 ft'),
+    },
+    GRADE_MISSES_LEVEL: { level: 'slab', off: length('1 in'), side: 'above' },
+    FALLS_TO_BUILDING: { edge: 1 },
+    ROD_CANNOT_REACH: { surface: 'subgrade', reach: 'beyond-rod' },
+    ROD_NEEDS_FINISH: {},
+    LEVELS_DO_NOT_CLOSE: { misclosure: length('1 in'), allowable: length('1/4 in') },
+    INSTRUMENT_MOVED: { drift: length('1 in'), tolerance: length('1/4 in') },
   };
   const said = Object.entries(values).map(([code, of]) =>
     (['us', 'metric'] as const).map((system) =>

@@ -3,6 +3,7 @@ import { planFromJSON, planJob, tryPlanJob, type JobInput, type JobPlan } from '
 import { length, type Length } from 'settline/units';
 import { expectFault } from '../faults.js';
 import { heronBendJob } from '../heron-bend.js';
+import { inMetric } from '../in-metric.js';
 
 const inches = (one: Length) => one.to('in').toString();
 
@@ -290,25 +291,6 @@ describe('the plan as data', () => {
   });
 });
 
-/** The built-in job with its lengths said in millimetres, areas and masses in SI. */
-function inMetric(job: JobInput): JobInput {
-  const metricLength = (text: string) => `${length(text).to('mm').toFixed()} mm`;
-  const turn = (value: unknown, key: string): unknown => {
-    if (typeof value === 'string' && /^[-\d]/.test(value) && /( in| ft)$|["']$/.test(value)) {
-      return metricLength(value);
-    }
-    if (Array.isArray(value)) return value.map((one) => turn(one, key));
-    if (typeof value !== 'object' || value === null) return value;
-    if ('points' in value && 'unit' in value) {
-      const points = value.points as [number, number][];
-      const turned = points.map((pair) => pair.map((one) => length(one, 'ft').to('m').toFixed()));
-      return { unit: 'm', points: turned };
-    }
-    return Object.fromEntries(Object.entries(value).map(([name, one]) => [name, turn(one, name)]));
-  };
-  return turn(job, '') as JobInput;
-}
-
 test('the same site in metric units gives the same plan, to the last digit', () => {
   const metric = inMetric(heronBendJob());
   expect(JSON.stringify(metric)).not.toMatch(/\d (?:in|ft)"/);
@@ -426,6 +408,7 @@ describe('variants of the site', () => {
         'OLD_SURFACE_DEEPER_THAN_DIG',
         'OLD_SURFACE_WIDER_THAN_DIG',
         'STAKE_OUT_OF_LINE',
+        'UNIT_SHAPE',
         'FALL_TOO_SMALL',
         'FILL_NEEDED',
         'LINE_NOT_CHECKED',

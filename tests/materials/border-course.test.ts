@@ -176,6 +176,215 @@ describe('other outlines', () => {
   });
 });
 
+describe('arcs and holes', () => {
+  test('a round: centre line and field are circles', () => {
+    const circle = {
+      unit: 'm',
+      points: [
+        [-2, 0],
+        [2, 0],
+      ],
+      arcs: [
+        { edge: 0, bulgeMiddleOrdinate: 2 },
+        { edge: 1, bulgeMiddleOrdinate: 2 },
+      ],
+    } as const;
+    const { centreLine, units, area, field, sides } = borderCourse({ ...base, outline: circle });
+    expect(centreLine.toNumber('m')).toBeCloseTo(2 * Math.PI * 1.9, 12);
+    expect(units).toBe(Math.ceil((2 * Math.PI * 1.9) / 0.103));
+    expect(field.area.toNumber('m2')).toBeCloseTo(Math.PI * 1.8 ** 2, 12);
+    expect(area.toNumber('m2')).toBeCloseTo(Math.PI * (4 - 1.8 ** 2), 12);
+    expect(sides.map((side) => side.longSide.toNumber('m'))).toEqual([
+      expect.closeTo(2 * Math.PI, 12) as number,
+      expect.closeTo(2 * Math.PI, 12) as number,
+    ]);
+    // the field as it comes can be measured again
+    const { outline: points, arcs, holes } = field;
+    expect(
+      outlineArea({ outline: { points, arcs, holes } }).area.minus(field.area).abs().toNumber('m2'),
+    ).toBeLessThan(1e-30);
+    // half the circle each: a full quarter turn either way makes the mean of all directions
+    const cut = unitCount({ area: field.area, unit, joint: '3 mm', edge: field.edges }).extra;
+    const round = 2 * Math.PI * 1.8;
+    const mean = unitCount({
+      area: field.area,
+      unit,
+      joint: '3 mm',
+      edge: { length: { value: round, unit: 'm' }, curved: true },
+    }).extra;
+    expect(cut).toBeCloseTo(mean, 9);
+  });
+
+  test('a rounded corner between straight edges', () => {
+    const quarter = 2 - Math.SQRT2;
+    const fillet = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [4, 0],
+        [6, 2],
+        [6, 5],
+        [0, 5],
+      ],
+      arcs: [{ edge: 1, bulgeMiddleOrdinate: quarter }],
+    } as const;
+    const { sides, field } = borderCourse({ ...base, outline: fillet });
+    expect(sides[1]?.centreLine.toNumber('m')).toBeCloseTo((Math.PI / 2) * 1.9, 9);
+    expect(sides[1]?.longSide.toNumber('m')).toBeCloseTo(Math.PI, 9);
+    expect(sides[0]?.centreLine.toNumber('m')).toBeCloseTo(3.9, 9);
+    expect(field.area.toNumber('m2')).toBeCloseTo(5.6 * 4.6 - (1 - Math.PI / 4) * 1.8 ** 2, 9);
+    expect(field.edges[1]?.turn?.toNumber('deg')).toBeCloseTo(90, 9);
+    expect(field.edges[1]?.angle.toNumber('deg')).toBeCloseTo(0, 9);
+    // an arc that curves inward gets longer on its way into the paving
+    const bay = { ...fillet, arcs: [{ edge: 1, bulgeMiddleOrdinate: -quarter }] };
+    expectFault(() => borderCourse({ ...base, outline: bay }), 'ARC_MEETS_CORNER');
+  });
+
+  test('a hollow arc gets longer on its way into the paving', () => {
+    // an L whose inner corner is rounded with a radius of 1 m
+    const ell = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [9, 0],
+        [9, 4],
+        [6, 4],
+        [5, 5],
+        [5, 7],
+        [0, 7],
+      ],
+      arcs: [{ edge: 3, bulgeMiddleOrdinate: Math.SQRT1_2 - 1 }],
+    } as const;
+    const { sides, field } = borderCourse({ ...base, outline: ell });
+    expect(sides[3]?.centreLine.toNumber('m')).toBeCloseTo((Math.PI / 2) * 1.1, 9);
+    expect(sides[3]?.longSide.toNumber('m')).toBeCloseTo((Math.PI / 2) * 1.2, 9);
+    const corner = (1 - Math.PI / 4) * 1.2 ** 2;
+    const straight = 8.6 * 3.6 + 4.6 * 3 + corner;
+    expect(field.area.toNumber('m2')).toBeCloseTo(straight, 9);
+  });
+
+  test('names the arc that meets its neighbour at a corner', () => {
+    const ell = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [9, 0],
+        [9, 4],
+        [5, 4],
+        [5, 7],
+        [0, 7],
+      ],
+      arcs: [{ edge: 3, bulgeMiddleOrdinate: 0.5 }],
+    } as const;
+    const { params, path } = expectFault(
+      () => borderCourse({ ...base, outline: ell }),
+      'ARC_MEETS_CORNER',
+    );
+    expect([params['edge'], path]).toEqual([3, ['outline']]);
+  });
+
+  test('a border stops where a straight edge runs on into an arc', () => {
+    const half = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [6, 0],
+        [6, 4],
+        [0, 4],
+      ],
+      arcs: [{ edge: 1, bulgeMiddleOrdinate: 2 }],
+    } as const;
+    const { sides, field } = borderCourse({
+      ...base,
+      outline: half,
+      edges: [true, false, true, false],
+    });
+    expect(sides.map((side) => metres(side.centreLine))).toEqual(['6', '6']);
+    expect(field.area.toNumber('m2')).toBeCloseTo(6 * 3.6 + 2 * Math.PI, 9);
+  });
+
+  test('round a manhole the courses stand outside the hole', () => {
+    const hole = [
+      [5, 2],
+      [6, 2],
+      [6, 3],
+      [5, 3],
+    ] as const;
+    const outline = { ...drive, holes: [hole] };
+    const all = borderCourse({ ...base, outline });
+    expect(all.sides).toHaveLength(8);
+    expect(all.sides.slice(4).map((side) => metres(side.centreLine))).toEqual(
+      Array.from({ length: 4 }, () => '1.2'),
+    );
+    expect(metres(all.sides[4]?.longSide ?? all.depth)).toBe('1.4');
+    expect(all.field.area.to('m2').toString()).toBe('51.4'); // 53.36 - 1.4^2
+    expect(all.area.to('m2').toString()).toBe('7.6'); // 6.64 + 1.96 - 1
+    const outer = [true, true, true, true, false, false, false, false];
+    const bare = borderCourse({ ...base, outline, edges: outer });
+    expect(bare.units).toBe(323);
+    expect(bare.field.area.to('m2').toString()).toBe('52.36');
+    expect(bare.field.holes).toHaveLength(1);
+    expect(bare.field.edges).toHaveLength(8);
+  });
+
+  test('refuses a hole that its border or that of the edge would swallow', () => {
+    const holed = (x: number) => ({
+      ...drive,
+      holes: [
+        [
+          [x, 2],
+          [x + 0.05, 2],
+          [x + 0.05, 2.05],
+          [x, 2.05],
+        ] as const,
+      ],
+    });
+    expectFault(() => borderCourse({ ...base, outline: holed(0.01) }), 'BORDER_TOO_DEEP');
+    const outer = [true, true, true, true, false, false, false, false];
+    expectFault(
+      () => borderCourse({ ...base, outline: holed(0.01), edges: outer }),
+      'BORDER_TOO_DEEP',
+    );
+    const ring = (radius: number) => ({
+      points: [
+        [-radius, 0],
+        [radius, 0],
+      ] as const,
+      arcs: [
+        { edge: 0, bulgeMiddleOrdinate: radius },
+        { edge: 1, bulgeMiddleOrdinate: radius },
+      ],
+    });
+    const hole = ring(0.7);
+    const narrow = {
+      unit: 'm',
+      ...ring(1),
+      holes: [
+        {
+          ...hole,
+          arcs: hole.arcs.map((arc) => ({ ...arc, bulgeMiddleOrdinate: -0.7 })),
+        },
+      ],
+    } as const;
+    expectFault(() => borderCourse({ ...base, outline: narrow }), 'BORDER_TOO_DEEP');
+    // the border of one hole would run over another without a border
+    const square = (x: number, size: number) =>
+      [
+        [x, 2],
+        [x + size, 2],
+        [x + size, 2 + size],
+        [x, 2 + size],
+      ] as const;
+    const two = { ...drive, holes: [square(5, 0.5), square(5.52, 0.02)] };
+    const first = Array.from({ length: 12 }, (_, edge) => edge < 8);
+    expectFault(() => borderCourse({ ...base, outline: two, edges: first }), 'BORDER_TOO_DEEP');
+    const apart = { ...drive, holes: [square(5, 0.5), square(5.8, 0.05)] };
+    expect(borderCourse({ ...base, outline: apart, edges: first }).sides).toHaveLength(8);
+    const small = { unit: 'm', ...ring(0.1) } as const;
+    expectFault(() => borderCourse({ ...base, outline: small }), 'BORDER_TOO_DEEP');
+  });
+});
+
 describe('refusals', () => {
   const narrow = {
     unit: 'm',

@@ -230,6 +230,11 @@ describe('courses on a curve', () => {
     expect(working).toHaveLength(2);
   });
 
+  test('the smallest circle is as wide as a unit and its joint', () => {
+    const { atRadius } = soldierCurve({ ...soldier, radius: '51.5 mm' });
+    expect(atRadius?.circle.units).toBe(3); // pi
+  });
+
   test('a sailor course bends more easily and stands further off', () => {
     const sailor = soldierCurve({ ...soldier, course: 'sailor', radius: '3 m' });
     expect(sailor.leastRadius.to('m').toString()).toBe('10.15');
@@ -243,7 +248,17 @@ describe('courses on a curve', () => {
 
   test.each([
     [() => soldierCurve({ ...soldier, mostJoint: '3 mm' }), 'OUT_OF_RANGE'],
-    [() => soldierCurve({ ...soldier, radius: '49 mm' }), 'OUT_OF_RANGE'],
+    [() => soldierCurve({ ...soldier, radius: '51.4 mm' }), 'OUT_OF_RANGE'],
+    [
+      () =>
+        soldierCurve({
+          unit: { length: '10 mm', width: '10 mm' },
+          joint: '99 mm',
+          mostJoint: '100 mm',
+          radius: '6 mm',
+        }),
+      'OUT_OF_RANGE',
+    ],
     [() => soldierCurve({ ...soldier, radius: '0 mm' }), 'NOT_POSITIVE'],
     [() => soldierCurve({ ...soldier, course: 'rowlock' as never }), 'UNKNOWN_CHOICE'],
   ] as const)('refuses %s', (run, code) => {

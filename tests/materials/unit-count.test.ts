@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { LAYING_PATTERNS, outlineEdges, unitCount } from 'settline/materials';
+import { LAYING_PATTERNS, outlineEdges, unitCount, type LayingPattern } from 'settline/materials';
 import { expectFault, faultsOf } from '../faults.js';
 
 const block = { area: '60 m2', unit: { length: '198 mm', width: '98 mm' }, joint: '2 mm' } as const;
@@ -36,8 +36,10 @@ describe('units that fill an area', () => {
 });
 
 describe('cuts', () => {
-  const along = (edge: Parameters<typeof unitCount>[0]['edge'], pattern = LAYING_PATTERNS[0]) =>
-    unitCount({ ...block, pattern, ...(edge === undefined ? {} : { edge }) });
+  const along = (
+    edge: Parameters<typeof unitCount>[0]['edge'],
+    pattern: LayingPattern = 'running-bond',
+  ) => unitCount({ ...block, pattern, ...(edge === undefined ? {} : { edge }) });
 
   test('an edge along the units meets their length, one across their width', () => {
     expect(along({ length: '10 m' }).cut).toBe(50);
@@ -67,6 +69,11 @@ describe('cuts', () => {
       37.5,
       expect.closeTo((10 * 15 * Math.SQRT1_2) / 2, 9) as number,
     ]);
+    // a herringbone looks alike along and across
+    const across = { length: '10 m', angle: '90 deg' };
+    for (const pattern of ['herringbone-45', 'herringbone-90', 'basket-weave'] as const) {
+      expect(along(across, pattern).extra).toBeCloseTo(along(edge, pattern).extra, 12);
+    }
     // turned by 45 degrees each herringbone is the other
     const turned = { length: '10 m', angle: '45 deg' };
     expect(along(turned, 'herringbone-45').extra).toBeCloseTo(
@@ -85,6 +92,37 @@ describe('cuts', () => {
     for (const pattern of LAYING_PATTERNS) {
       expect(along(edge, pattern).extra).toBeCloseTo((round * (2 / Math.PI) * 15) / 2, 6);
     }
+  });
+
+  test('an arc meets the mean of the directions that it runs through', () => {
+    // brute force: many short straight pieces
+    const pieces = 2000;
+    for (const pattern of LAYING_PATTERNS) {
+      for (const [from, turn] of [
+        [0, 90],
+        [10, 35],
+        [170, -200],
+        [-80, 360],
+      ] as const) {
+        let met = 0;
+        for (let k = 0; k < pieces; k += 1) {
+          const at = ((from + (turn * (k + 0.5)) / pieces) * Math.PI) / 180;
+          const [c, s] = [Math.abs(Math.cos(at)), Math.abs(Math.sin(at))];
+          if (pattern === 'herringbone-45') met += 15 * Math.max(c, s) * Math.SQRT1_2;
+          else if (pattern.endsWith('bond')) met += 5 * c + 10 * s;
+          else met += 7.5 * (c + s);
+        }
+        const edge = { length: '10 m', angle: `${from} deg`, turn: `${turn} deg` };
+        expect(along(edge, pattern).extra).toBeCloseTo((5 * met) / pieces, 4);
+      }
+    }
+    const straight = along({ length: '10 m', angle: '30 deg', turn: '0 deg' });
+    expect(straight.extra).toBe(along({ length: '10 m', angle: '30 deg' }).extra);
+    const { working } = along({ length: '10 m', turn: '90 deg' });
+    expect(working[1]).toMatchObject({
+      title: 'Units cut along a curve',
+      formula: 'c = E (|cos a| / L + |sin a| / W), mean from a to a + t',
+    });
   });
 
   test('half a unit for each cut, less what finds a place; each edge may differ', () => {
@@ -135,6 +173,47 @@ describe('edges of an outline', () => {
     expect(Object.isFrozen(edges)).toBe(true);
   });
 
+  test('arcs and holes', () => {
+    const outline = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [6, 0],
+        [6, 4],
+        [0, 4],
+      ],
+      arcs: [{ edge: 1, bulgeMiddleOrdinate: 2 }],
+      holes: [
+        [
+          [1, 1],
+          [2, 1],
+          [2, 2],
+        ],
+      ],
+    } as const;
+    const { edges } = outlineEdges({ outline });
+    expect(edges).toHaveLength(7);
+    expect(edges[1]?.length.toNumber('m')).toBeCloseTo(2 * Math.PI, 12);
+    expect(edges[1]?.turn?.toNumber('deg')).toBeCloseTo(180, 12);
+    expect(edges[1]?.angle.toNumber('deg')).toBeCloseTo(0, 12);
+    expect(edges[6]?.length.toNumber('m')).toBeCloseTo(Math.SQRT2, 12);
+    expect(edges[6]?.angle.toNumber('deg')).toBeCloseTo(45, 12);
+    expect(edges[0]).not.toHaveProperty('turn');
+    // the other way round the arc turns to the right, and starts where it ended
+    const back = {
+      unit: 'm',
+      points: [...outline.points].reverse(),
+      arcs: [{ edge: 1, bulgeMiddleOrdinate: 1 }],
+    };
+    const [, arc] = outlineEdges({ outline: back as never }).edges;
+    expect(arc?.turn?.isNegative()).toBe(true);
+    // with t = 2 M / C = 1/2 the arc starts 2 atan(1/2) to the left of its chord, which runs down
+    expect(((arc?.angle.toNumber('deg') ?? 0) + 180) % 180).toBeCloseTo(
+      (270 + (2 * Math.atan(0.5) * 180) / Math.PI) % 180,
+      9,
+    );
+  });
+
   test('feed the count', () => {
     const outline = {
       unit: 'm',
@@ -147,6 +226,22 @@ describe('edges of an outline', () => {
     } as const;
     const { edges } = outlineEdges({ outline });
     expect(unitCount({ ...block, edge: edges })).toMatchObject({ cut: 220, order: 3110 });
+  });
+
+  test('diagonals are exactly at 45 degrees', () => {
+    const diamond = {
+      unit: 'm',
+      points: [
+        [1, 0],
+        [2, 1],
+        [1, 2],
+        [0, 1],
+      ],
+    } as const;
+    const angles = (axis: string) =>
+      outlineEdges({ outline: diamond, axis }).edges.map((edge) => edge.angle.to('deg').toString());
+    expect(angles('0 deg')).toEqual(['45', '45', '45', '45']);
+    expect(angles('45 deg')).toEqual(['0', '90', '0', '90']);
   });
 
   test('refuses what is no outline', () => {
@@ -171,7 +266,11 @@ describe('refusals', () => {
         unit: { length: '0 mm' } as never,
         joint: '1 m',
         pattern: 'random' as never,
-        edge: [{ length: '-1 m' }, { length: '1 m', curved: true, angle: '45 deg' }, 5 as never],
+        edge: [
+          { length: '-1 m' },
+          { length: '1 m', curved: true, angle: '45 deg', turn: '1 deg' },
+          5 as never,
+        ],
         reuse: 2,
         breakage: -1,
       }),
@@ -185,6 +284,7 @@ describe('refusals', () => {
       ['reuse', 'OUT_OF_RANGE'],
       ['edge.0.length', 'NEGATIVE'],
       ['edge.1.angle', 'CONFLICTING_FIELDS'],
+      ['edge.1.turn', 'CONFLICTING_FIELDS'],
       ['edge.2', 'WRONG_TYPE'],
       ['edge.2.length', 'REQUIRED'],
       ['breakage', 'NEGATIVE'],

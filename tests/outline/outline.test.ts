@@ -111,37 +111,6 @@ describe('widenOutline', () => {
       () => widenOutline({ outline: drive, perEdge: ['1 ft', '1 ft', '1 ft', 5 as never] }),
       'UNIT_MISSING',
     ],
-    // a slot 1 ft wide and 5 ft deep, widened by 2 ft
-    [
-      () =>
-        widenOutline({
-          outline: feet([0, 0], [10, 0], [10, 10], [6, 10], [6, 5], [5, 5], [5, 10], [0, 10]),
-          by: '2 ft',
-        }),
-      'EDGE_VANISHES',
-    ],
-    // a wide mouth that closes on itself: two prongs pointing at each other
-    [
-      () =>
-        widenOutline({
-          outline: feet(
-            [0, 0],
-            [20, 0],
-            [20, 10],
-            [10.5, 10],
-            [10.5, 9],
-            [18, 9],
-            [18, 2],
-            [2, 2],
-            [2, 9],
-            [9.5, 9],
-            [9.5, 10],
-            [0, 10],
-          ),
-          by: '0.6 ft',
-        }),
-      'SELF_INTERSECTION',
-    ],
   ] as const)('refuses %s', (run, code) => {
     expectFault(run, code);
   });
@@ -173,12 +142,12 @@ describe('outlines that are none', () => {
       'DIMENSION_MISMATCH',
     ],
     [{ unit: 5, points: [] } as never, 'WRONG_TYPE'],
-    [{ points: [] } as never, 'UNIT_MISSING'],
+    [{ points: [] }, 'UNIT_MISSING'],
     ['outline' as never, 'WRONG_TYPE'],
     [undefined as never, 'REQUIRED'],
     [[{ x: '0 m', y: '0 m' }, { x: '1 m' }] as never, 'REQUIRED'],
     [
-      { unit: 'm', points: Array.from({ length: 1001 }, (_, i) => [i, i * i]) } as never,
+      { unit: 'm', points: Array.from({ length: 10_001 }, (_, i): [number, number] => [i, i * i]) },
       'CAPACITY_EXCEEDED',
     ],
   ] as const)('%j', (outline, code) => {

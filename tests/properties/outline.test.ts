@@ -1,7 +1,22 @@
+import { createRequire } from 'node:module';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
-import { outlineArea, widenOutline, type OutlineInput } from 'settline/outline';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { isSettlineError } from 'settline';
+import {
+  outlineArea,
+  ringArea,
+  ringCrossing,
+  ringMeasures,
+  widenOutline,
+  widenRing,
+  type OutlineInput,
+} from 'settline/outline';
 import { length } from 'settline/units';
+import { comparePairs } from '../../src/outline/crossing-edges.js';
+import { exactSites } from '../../src/outline/exact-sites.js';
+import { floatSites } from '../../src/outline/float-sites.js';
+import { sweepForCrossing } from '../../src/outline/sweep-for-crossing.js';
+import { readNumber } from '../../src/units/read-number.js';
 
 type Point = readonly [x: number, y: number];
 const RUNS = { numRuns: 300 } as const;
@@ -104,24 +119,17 @@ describe('widening', () => {
     );
   });
 
-  test('by a and then by b is by a + b where no corner vanishes', () => {
+  test('by a and then by b is by a + b where nothing closes up', () => {
     fc.assert(
       fc.property(
         star,
-        fc.integer({ min: 0, max: 20 }),
-        fc.integer({ min: 0, max: 20 }),
+        fc.integer({ min: 0, max: 40 }),
+        fc.integer({ min: 0, max: 40 }),
         (points, a, b) => {
-          const widen = (outline: OutlineInput, by: number) => {
-            try {
-              return widenOutline({ outline, by: length(by, 'm') });
-            } catch {
-              return undefined;
-            }
-          };
-          const once = widen(metres(points), a + b);
-          const first = widen(metres(points), a);
-          const twice = first === undefined ? undefined : widen(first.outline, b);
-          if (once === undefined || twice === undefined) return;
+          const once = widenOutline({ outline: metres(points), by: length(a + b, 'm') });
+          const first = widenOutline({ outline: metres(points), by: length(a, 'm') });
+          fc.pre(!once.closesUp && !first.closesUp);
+          const twice = widenOutline({ outline: first.outline, by: length(b, 'm') });
           const difference = once.area.minus(twice.area).abs();
           expect(difference.toNumber('m2')).toBeLessThan(1e-20 * once.area.toNumber('m2') + 1e-20);
         },
@@ -149,4 +157,247 @@ describe('widening', () => {
       RUNS,
     );
   });
+});
+
+describe('round corners', () => {
+  test('a convex outline: A + P d + pi d^2', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 3, max: 12 }), fc.integer({ min: 1, max: 50 }), (n, d) => {
+        const points = Array.from({ length: n }, (_, i): Point => [
+          10 * Math.cos((2 * Math.PI * i) / n),
+          10 * Math.sin((2 * Math.PI * i) / n),
+        ]);
+        const { area, perimeter } = outlineArea({ outline: metres(points) });
+        const by = d / 10;
+        const expected = area.toNumber('m2') + perimeter.toNumber('m') * by + Math.PI * by * by;
+        const wide = widenOutline({
+          outline: metres(points),
+          by: length(by, 'm'),
+          corners: 'round',
+        });
+        expect(wide.area.toNumber('m2') / expected).toBeCloseTo(1, 12);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('never more than mitred ones', () => {
+    fc.assert(
+      fc.property(star, fc.integer({ min: 1, max: 100 }), (points, d) => {
+        const by = length(d, 'm');
+        const outline = metres(points);
+        const [mitred, round] = (['mitred', 'round'] as const).map((corners) =>
+          widenOutline({ outline, by, corners }).area.toNumber('m2'),
+        );
+        expect(round).toBeLessThanOrEqual((mitred ?? 0) * (1 + 1e-12));
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+const bulky = (points: readonly Point[]) => Float64Array.from(points.flat());
+
+describe('bulk rings', () => {
+  test('agree with the exact ledger, wherever they lie', () => {
+    fc.assert(
+      fc.property(star, far, far, (points, dx, dy) => {
+        const exact = outlineArea({ outline: metres(points) });
+        const moved = bulky(points.map(([x, y]): Point => [x + dx, y + dy]));
+        expect(ringArea(moved)).toBe(exact.area.toNumber('m2'));
+        const { area, perimeter, centroid, orientation } = ringMeasures(moved);
+        expect(area).toBe(exact.area.toNumber('m2'));
+        expect(perimeter / exact.perimeter.toNumber('m')).toBeCloseTo(1, 14);
+        expect(Math.abs(centroid[0] - dx - exact.centroid.x.toNumber('m'))).toBeLessThan(2e-9);
+        expect(Math.abs(centroid[1] - dy - exact.centroid.y.toNumber('m'))).toBeLessThan(2e-9);
+        expect(orientation).toBe(exact.orientation);
+      }),
+      RUNS,
+    );
+  });
+
+  test('widened, they agree with the ledger too', () => {
+    fc.assert(
+      fc.property(star, fc.integer({ min: 0, max: 100 }), (points, d) => {
+        const exact = widenOutline({ outline: metres(points), by: length(d, 'm') });
+        const bulk = widenRing(bulky(points), d);
+        expect(bulk.closesUp).toBe(exact.closesUp);
+        expect(bulk.rings).toHaveLength(1 + exact.holes.length);
+        expect(bulk.area / exact.area.toNumber('m2')).toBeCloseTo(1, 11);
+      }),
+      RUNS,
+    );
+  });
+
+  test('adding a point on an edge, or the first point again, changes nothing', () => {
+    fc.assert(
+      fc.property(star, fc.nat(), (points, pick) => {
+        const k = pick % points.length;
+        const [a, b] = [points[k] ?? [0, 0], points[(k + 1) % points.length] ?? [0, 0]];
+        const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+        const more = [...points.slice(0, k + 1), middle, ...points.slice(k + 1)];
+        const closed = [...points, points[0] ?? [0, 0]];
+        for (const same of [more, closed]) {
+          expect(ringArea(bulky(same))).toBe(ringArea(bulky(points)));
+          expect(ringCrossing(bulky(same))).toBeUndefined();
+        }
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe('crossings', () => {
+  /** Few places, so that points coincide, touch and line up all the time. */
+  const tangle = fc.array(
+    fc.tuple(fc.integer({ min: 0, max: 6 }), fc.integer({ min: 0, max: 6 })),
+    {
+      minLength: 3,
+      maxLength: 9,
+    },
+  );
+  const isOpen = (points: readonly Point[]) =>
+    points.every(([x, y], k) => {
+      const [nx, ny] = points[(k + 1) % points.length] ?? [x, y];
+      return nx !== x || ny !== y;
+    });
+  const exact = (points: readonly Point[]) =>
+    points.map(([x, y]) => ({ x: readNumber(x), y: readNumber(y) }));
+
+  test('the sweep finds one exactly where comparing all pairs does', () => {
+    fc.assert(
+      fc.property(tangle, tangle, fc.boolean(), (one, other, both) => {
+        fc.pre(isOpen(one) && isOpen(other));
+        const rings = both ? [one, other] : [one];
+        const sites = floatSites(rings.map(bulky));
+        const pair = comparePairs(sites);
+        const found = sweepForCrossing(sites);
+        expect(found === undefined).toBe(pair === undefined);
+        const alsoFound = sweepForCrossing(exactSites(rings.map(exact)));
+        expect(alsoFound).toEqual(found);
+        if (found === undefined) return;
+        // the two that it names do cross or touch: alone with their ends they still do
+        expect([found.ring, found.first]).not.toEqual([found.otherRing, found.second]);
+      }),
+      { numRuns: 20_000 },
+    );
+  }, 60_000);
+
+  test('a corner exactly on an edge is refused, and a hair off it is not', () => {
+    const part = fc.integer({ min: 1, max: 999_999 });
+    fc.assert(
+      fc.property(part, part, (u, v) => {
+        // in thirds of an edge no coordinate is a float
+        const text = (value: number, hair = '') => `${(value / 1e6).toFixed(6)}${hair}`;
+        const outline = (hair: string) => ({
+          unit: 'ft' as const,
+          points: [
+            ['0', '0'],
+            [text(3 * u), text(3 * v)],
+            [text(3 * u), text(3 * v + 2e7)],
+            [text(u), text(v, hair)],
+            ['0', '20'],
+          ] as const,
+        });
+        let code: unknown;
+        try {
+          outlineArea({ outline: outline('') });
+        } catch (error) {
+          code = isSettlineError(error) ? error.code : error;
+        }
+        expect(code).toBe('SELF_INTERSECTION');
+        expect(() => outlineArea({ outline: outline('0000000000000000001') })).not.toThrow();
+      }),
+      RUNS,
+    );
+  });
+
+  test('stars are sound, stars with two points swapped are as all pairs say', () => {
+    fc.assert(
+      fc.property(star, fc.nat(), fc.nat(), (points, a, b) => {
+        expect(ringCrossing(bulky(points))).toBeUndefined();
+        const swapped = [...points];
+        const [i, j] = [a % points.length, b % points.length];
+        [swapped[i], swapped[j]] = [points[j] ?? [0, 0], points[i] ?? [0, 0]];
+        const pair = comparePairs(floatSites([bulky(swapped)]));
+        expect(ringCrossing(bulky(swapped)) === undefined).toBe(pair === undefined);
+      }),
+      RUNS,
+    );
+  });
+});
+
+/** The part of the second opinion that is used here. */
+interface Clipping {
+  readonly PathsD: new () => { push_back(path: unknown): void; delete(): void };
+  readonly JoinType: { readonly Miter: unknown; readonly Round: unknown };
+  readonly EndType: { readonly Polygon: unknown };
+  MakePathD(flat: readonly number[]): unknown;
+  InflatePathsD(...args: unknown[]): { delete(): void };
+  AreaPathsD(paths: unknown): number;
+}
+
+describe('a second opinion: another port of the clipping package, on the whole outline', () => {
+  let clipping: Clipping;
+  beforeAll(async () => {
+    const load = createRequire(import.meta.url)('clipper2-wasm') as () => Promise<Clipping>;
+    clipping = await load();
+  });
+
+  function inflated(rings: readonly (readonly Point[])[], by: number, isRound: boolean): number {
+    const paths = new clipping.PathsD();
+    rings.forEach((ring, index) => {
+      const isLeft = ringMeasures(bulky(ring)).orientation === 'counter-clockwise';
+      const turned = isLeft === (index === 0) ? ring : [...ring].reverse();
+      paths.push_back(clipping.MakePathD(turned.flat()));
+    });
+    const { Miter, Round } = clipping.JoinType;
+    const join = isRound ? Round : Miter;
+    const out = clipping.InflatePathsD(paths, by, join, clipping.EndType.Polygon, 1e4, 6, 1e-5);
+    const area = clipping.AreaPathsD(out);
+    out.delete();
+    paths.delete();
+    return area;
+  }
+
+  /** A star with deep notches, and up to two islands near its middle. */
+  const islands = fc.record({
+    points: fc.array(fc.integer({ min: 320, max: 1000 }), { minLength: 4, maxLength: 20 }),
+    holes: fc.array(fc.array(fc.integer({ min: 20, max: 100 }), { minLength: 3, maxLength: 7 }), {
+      maxLength: 2,
+    }),
+  });
+  const round = (radii: readonly number[], cx: number): Point[] =>
+    radii.map((radius, i): Point => {
+      const angle = (2 * Math.PI * i) / radii.length;
+      const at = (value: number) => Math.round(10 * value) / 1000;
+      return [cx + at(radius * Math.cos(angle)), at(radius * Math.sin(angle))];
+    });
+
+  test.each(['mitred', 'round'] as const)(
+    '%s',
+    (corners) => {
+      fc.assert(
+        fc.property(islands, fc.integer({ min: 1, max: 250 }), (shape, d) => {
+          const points = round(shape.points, 0);
+          const holes = shape.holes.map((radii, index) => round(radii, index === 0 ? -1.05 : 1.05));
+          const outline = { unit: 'm', points, holes } as const;
+          let wide;
+          try {
+            wide = widenOutline({ outline, by: length(d / 100, 'm'), corners });
+          } catch (error) {
+            // an island that sticks out of a notch
+            expect(isSettlineError(error) && error.code).toBe('SELF_INTERSECTION');
+            return;
+          }
+          const area = wide.area.toNumber('m2');
+          const other = inflated([points, ...holes], d / 100, corners === 'round');
+          const inChords = corners === 'round' && wide.closesUp;
+          expect(Math.abs(area / other - 1)).toBeLessThan(inChords ? 3e-5 : 3e-6);
+        }),
+        { numRuns: 80 },
+      );
+    },
+    60_000,
+  );
 });

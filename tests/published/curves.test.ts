@@ -95,7 +95,9 @@ describe('a curve table of eight rows', () => {
     expectPrinted(row?.arc.toNumber('ft') ?? Number.NaN, arc);
     // the page carries the degree of curve, rounded to 0.1 second: its angles are good to a second,
     // its chords to 0.01 ft
-    const off = (row?.deflection.toNumber('deg') ?? Number.NaN) * 3600 - seconds(deflection[0], deflection[1], deflection[2]);
+    const off =
+      (row?.deflection.toNumber('deg') ?? Number.NaN) * 3600 -
+      seconds(deflection[0], deflection[1], deflection[2]);
     expect(Math.abs(off)).toBeLessThan(1);
     expect(Math.abs((row?.chord.toNumber('ft') ?? Number.NaN) - Number(chord))).toBeLessThan(0.01);
   });

@@ -118,6 +118,33 @@ describe('loads', () => {
   });
 });
 
+describe('loads, derived from published factors', () => {
+  const loads = (bank: string, swell: string, boxVolume: string) =>
+    spoilLoads({
+      bank: stateVolume(bank, 'bank'),
+      loosePerBank: swell,
+      bankMoistDensity: '100 lb/ft3',
+      boxVolume,
+      payload: '1000 t',
+    });
+
+  test('Estimating in Building Construction, Example 9-3: 526 bank yards at 15 %, 605 loose', () => {
+    // read: 526 and 605; 87 loads of 7 yd3 are derived
+    const spoil = loads('10000/19 yd3', '1.15', '7 yd3');
+    expectPrinted(spoil.loose.toNumber('yd3'), '605');
+    expect(spoil.loads).toBe(87);
+  });
+
+  test('Equipment management solution manual, chapter 5: 2800 bank over 2295 loose lb/yd3', () => {
+    // read: the densities, 3000 bank yards, 817 compacted at 3256 lb/yd3, trucks of 30 yd3; the rest
+    // is derived: 950.05 bank yards stay as backfill, 84 loads
+    const backfill = (817 * 3256) / 2800;
+    expectPrinted(backfill, '950.05');
+    const spoil = loads(`${3000 - backfill} yd3`, '2800/2295', '30 yd3');
+    expect(spoil.loads).toBe(84);
+  });
+});
+
 describe('old paving', () => {
   test('debris training sheet: 110 to 115 lb a square yard and inch, 4050 to 4140 lb/yd3', () => {
     const slab = oldPaving({

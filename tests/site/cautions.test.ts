@@ -73,7 +73,14 @@ const RESULTS = {
   handDig: [site.handDig(crossing), ['utilities', 'excavation']],
   handDigInOutline: [
     site.handDigInOutline({
-      outline: { unit: 'm', points: [[0, 0], [9, 0], [9, 9]] },
+      outline: {
+        unit: 'm',
+        points: [
+          [0, 0],
+          [9, 0],
+          [9, 9],
+        ],
+      },
       depth: '1 m',
       lines: [
         {
@@ -98,7 +105,11 @@ const RESULTS = {
     ['utilities'],
   ],
   rootZone: [
-    site.rootZone({ trunkDiameter: '1 ft', rule: { radiusPerDiameter: 12 }, dig: { near: '99 ft' } }),
+    site.rootZone({
+      trunkDiameter: '1 ft',
+      rule: { radiusPerDiameter: 12 },
+      dig: { near: '99 ft' },
+    }),
     ['trees', 'excavation'],
   ],
   excavationGates: [
@@ -146,7 +157,26 @@ const RESULTS = {
   ],
 } as const;
 
-describe.each(Object.entries(RESULTS))('%s', (_, [result, ids]) => {
+const drawnRootZone = site.rootZone({
+  trunkDiameter: '1 ft',
+  rule: { radiusPerDiameter: 12 },
+  dig: {
+    outline: {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [9, 0],
+        [9, 9],
+      ],
+    },
+    trunk: { x: '9 m', y: '-1 m' },
+  },
+});
+
+describe.each([
+  ...Object.entries(RESULTS),
+  ['drawn', [drawnRootZone, ['trees', 'excavation']]] as const,
+])('%s', (_, [result, ids]) => {
   test('carries its cautions', () => {
     expect(result.cautions.map(({ id }) => id)).toEqual(ids);
     expect(result.cautions.every(({ text }) => text.length > 40)).toBe(true);
@@ -164,5 +194,8 @@ describe.each(Object.entries(RESULTS))('%s', (_, [result, ids]) => {
 
 test('no function of the folder is left out but the two that touch nobody', () => {
   const functions = Object.keys(site);
-  expect(functions.filter((name) => !(name in RESULTS)).sort()).toEqual(['cuttingEdge', 'plateTime']);
+  expect(functions.filter((name) => !(name in RESULTS)).sort()).toEqual([
+    'cuttingEdge',
+    'plateTime',
+  ]);
 });

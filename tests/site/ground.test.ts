@@ -9,7 +9,9 @@ import {
   waterInDig,
   wheelStressScreen,
 } from 'settline/site';
+import type { OutlineInput } from 'settline/outline';
 import { testRefusals } from '../refusals.js';
+import { without } from '../without.js';
 
 describe('root zone', () => {
   const tree = { trunkDiameter: '12 in', rule: { radiusPerDiameter: 12 } } as const;
@@ -85,6 +87,132 @@ describe('root zone', () => {
   ]);
 });
 
+describe('root zone beside a drawn dig', () => {
+  const strip = {
+    unit: 'ft',
+    points: [
+      [0, 0],
+      [100, 0],
+      [100, 100],
+      [0, 100],
+    ],
+  } as const;
+  const tree = { trunkDiameter: '12 in', rule: { radiusPerDiameter: 12 } } as const;
+  const cut = (x: string, y: string, outline: OutlineInput = strip) =>
+    rootZone({ ...tree, dig: { outline, trunk: { x, y } } }).cut;
+
+  test('a long edge cuts what a straight line cuts', () => {
+    const straight = rootZone({ ...tree, dig: { near: '5 ft' } }).cut;
+    const drawn = cut('50 ft', '-5 ft');
+    expect(drawn?.share).toBeCloseTo(straight?.share ?? 0, 11);
+    expect(drawn?.distance.to('ft').toString()).toBe('5');
+    expect(drawn?.diameters).toBe(5);
+    expect(drawn?.area.toNumber('ft2')).toBeCloseTo(straight?.area.toNumber('ft2') ?? 0, 8);
+  });
+
+  test('at a corner a quarter, and only outside of it near', () => {
+    expect(cut('0 ft', '0 ft')?.share).toBe(0.25);
+    expect(cut('0 ft', '0 ft')?.marks[0]?.reached).toBe(false);
+    expect(cut('0 ft', '0 ft')?.distance.isZero()).toBe(true);
+    // 3-4-5 beside the corner
+    const near = cut('-3 ft', '-4 ft');
+    expect(near?.distance.to('ft').toString()).toBe('5');
+    // of the circle of 12 ft: the corner region x > 3, y > 4, by integrating sqrt(144 - x^2) - 4
+    const [a, b] = [3, Math.sqrt(128)];
+    const under = (x: number) => (x * Math.sqrt(144 - x * x) + 144 * Math.asin(x / 12)) / 2;
+    expect(near?.share).toBeCloseTo((under(b) - under(a) - 4 * (b - a)) / (144 * Math.PI), 11);
+  });
+
+  test('a trunk in the dig, and past its zone', () => {
+    expect(cut('50 ft', '50 ft')?.share).toBe(1);
+    expect(cut('50 ft', '50 ft')?.distance.isZero()).toBe(true);
+    expect(cut('50 ft', '-12 ft')?.share).toBe(0);
+    expect(cut('50 ft', '-12 ft')?.area.isZero()).toBe(true);
+    expect(cut('50 ft', '-99 ft')?.share).toBe(0);
+    expect(cut('-9 ft', '-9 ft')?.share).toBe(0);
+    const beside = rootZone({
+      ...tree,
+      dig: { outline: strip, trunk: { x: '0 ft', y: '-12 ft' } },
+    });
+    expect(beside.action).toMatch(/stays out of the zone/);
+  });
+
+  test('a tree in an island: only what lies round the island is cut', () => {
+    const island = [
+      [40, 40],
+      [60, 40],
+      [60, 60],
+      [40, 60],
+    ] as const;
+    const drawn = cut('50 ft', '50 ft', { ...strip, holes: [island] });
+    expect(drawn?.distance.to('ft').toString()).toBe('10');
+    // four segments of the circle beyond lines at 10 ft
+    const segment = rootZone({ ...tree, dig: { near: '10 ft' } }).cut?.share ?? 0;
+    expect(drawn?.share).toBeCloseTo(4 * segment, 11);
+  });
+
+  test('an edge that is an arc about the trunk', () => {
+    const outline = {
+      unit: 'ft',
+      points: [
+        [-6, 0],
+        [6, 0],
+        [50, 0],
+        [50, 50],
+        [-50, 50],
+        [-50, 0],
+      ],
+      arcs: [{ edge: 0, bulgeMiddleOrdinate: -6 }],
+    } as const;
+    const drawn = cut('0 ft', '0 ft', outline);
+    // half the zone less a half circle of 6 ft
+    expect(drawn?.share).toBeCloseTo(0.5 - 0.125, 5);
+    expect(drawn?.distance.toNumber('ft')).toBeCloseTo(6, 4);
+  });
+
+  test('three diameters exactly are kept, by a slanted edge too', () => {
+    const slanted = {
+      unit: 'ft',
+      points: [
+        [0, 5],
+        [4, 2],
+        [40, 40],
+      ],
+    } as const;
+    // the foot of the trunk lies 4 ft from the line 3 x + 4 y = 20
+    expect(cut('0 ft', '0 ft', slanted)?.distance.to('ft').toString()).toBe('4');
+    const tight = (diameter: string) =>
+      rootZone({
+        trunkDiameter: diameter,
+        rule: { radiusPerDiameter: 12 },
+        dig: { outline: slanted, trunk: { x: '0 ft', y: '0 ft' } },
+      }).cut?.marks[1]?.reached;
+    expect(tight('16 in')).toBe(false);
+    expect(tight('16.001 in')).toBe(true);
+  });
+
+  testRefusals(rootZone, { ...tree, dig: { outline: strip, trunk: { x: '0 ft', y: '-5 ft' } } }, [
+    [
+      'dig.outline',
+      {
+        unit: 'ft',
+        points: [
+          [0, 0],
+          [1, 1],
+        ],
+      },
+      'TOO_FEW_POINTS',
+      'dig.outline.points',
+    ],
+    ['dig.outline', undefined, 'REQUIRED', 'dig.near'],
+    ['dig.near', '5 ft', 'EITHER_OR', 'dig'],
+    ['dig.far', '5 ft', 'EITHER_OR', 'dig'],
+    ['dig.trunk', undefined, 'REQUIRED'],
+    ['dig.trunk.x', 4, 'UNIT_MISSING'],
+    ['dig.trunk.y', '11 km', 'OUT_OF_RANGE', 'dig.trunk'],
+  ]);
+});
+
 describe('excavation gates', () => {
   const ids = (depth: string, more: object = {}) =>
     excavationGates({ depth, soil: 'C', spoilDistance: '2 ft', ...more }).gates.map(({ id }) => id);
@@ -137,13 +265,20 @@ describe('excavation gates', () => {
     expect(excavationGates({ depth: '20 ft', soil: 'B' }).beyondTable).toBe(false);
   });
 
-  test('a footing: below a line of 1 to 1 from its bottom', () => {
-    const at = (distance: string) =>
-      excavationGates({ depth: '5 ft', soil: 'B', footing: { distance, bottom: '2 ft' } });
-    expect(at('3 ft').gates.map(({ id }) => id)).not.toContain('footing');
+  test('a footing: below its bottom, and below a line of 1 to 1 from it', () => {
+    const at = (distance: string, depth = '5 ft') =>
+      excavationGates({ depth, soil: 'B', footing: { distance, bottom: '2 ft' } });
+    const footings = (distance: string, depth?: string) =>
+      at(distance, depth)
+        .gates.map(({ id }) => id)
+        .filter((id) => id.startsWith('footing'));
+    expect(footings('3 ft')).toEqual(['footing-level']);
+    expect(footings('2.999 ft')).toEqual(['footing-level', 'footing-line']);
+    expect(footings('0 ft', '2 ft')).toEqual([]);
+    expect(footings('0 ft', '2.001 ft')).toEqual(['footing-level', 'footing-line']);
     const near = at('2.999 ft');
-    expect(near.gates.map(({ id }) => id)).toContain('footing');
-    expect(near.gates.at(-1)?.status).toBe('memory');
+    expect(near.gates.slice(-2).map(({ status }) => status)).toEqual(['read', 'memory']);
+    expect(near.gates.at(-2)?.text).toMatch(/registered engineer/);
     expect(near.cautions.map(({ id }) => id)).toContain('structure');
   });
 
@@ -226,7 +361,7 @@ describe('area that can be closed today', () => {
     expect([today.area.to('m2').toString(), today.limitedBy]).toEqual(['15', 'crew']);
     const long = closableArea({ ...valid, crew: { ...valid.crew, timeLeft: '5 h' } });
     expect([long.area.to('m2').toString(), long.limitedBy]).toEqual(['50', 'stone']);
-    const { crew: _, ...stoneOnly } = valid;
+    const stoneOnly = without(valid, 'crew');
     expect(closableArea(stoneOnly).byCrew).toBeNull();
   });
 
@@ -261,7 +396,7 @@ describe('soft spot', () => {
     expect(spot.deliveredMass.to('t').toString()).toBe('4.2');
     expect(spot.geotextile?.to('m2').toString()).toBe('10'); // 4 + 8 x 0.75
     expect(spot.working).toHaveLength(4);
-    const { perimeter: _, ...bare } = valid;
+    const bare = without(valid, 'perimeter');
     expect(softSpot(bare).geotextile).toBeNull();
     expect(softSpot(bare).working).toHaveLength(3);
   });
@@ -305,7 +440,7 @@ describe('base taper', () => {
   });
 
   test('four parts without a spacing', () => {
-    const { spacing: _, ...rest } = valid;
+    const rest = without(valid, 'spacing');
     expect(baseTaper(rest).stations).toHaveLength(5);
   });
 
@@ -355,7 +490,12 @@ describe('wheel stress screen', () => {
 });
 
 describe('cutting edge', () => {
-  const even = { frontLeft: '400 mm', frontRight: '400 mm', rearLeft: '400 mm', rearRight: '400 mm' };
+  const even = {
+    frontLeft: '400 mm',
+    frontRight: '400 mm',
+    rearLeft: '400 mm',
+    rearRight: '400 mm',
+  };
   const machine = {
     fullRadius: '400 mm',
     wheelbase: '1 m',
@@ -390,15 +530,19 @@ describe('cutting edge', () => {
     expect(crossTilt.toNumber('percent')).toBeCloseTo(-5 / 3, 12);
   });
 
-  testRefusals(cuttingEdge, { ...machine, loadedRadius: even, wear: { left: '0 mm', right: '0 mm' } }, [
-    ['loadedRadius.frontLeft', undefined, 'REQUIRED'],
-    ['loadedRadius.rearRight', '0 mm', 'NOT_POSITIVE'],
-    ['fullRadius', 400, 'UNIT_MISSING'],
-    ['wheelbase', '0 m', 'NOT_POSITIVE'],
-    ['track', '0 m', 'NOT_POSITIVE'],
-    ['edgeWidth', undefined, 'REQUIRED'],
-    ['reach', '-1 m', 'NEGATIVE'],
-    ['wear.left', '-1 mm', 'NEGATIVE'],
-    ['wear.right', undefined, 'REQUIRED'],
-  ]);
+  testRefusals(
+    cuttingEdge,
+    { ...machine, loadedRadius: even, wear: { left: '0 mm', right: '0 mm' } },
+    [
+      ['loadedRadius.frontLeft', undefined, 'REQUIRED'],
+      ['loadedRadius.rearRight', '0 mm', 'NOT_POSITIVE'],
+      ['fullRadius', 400, 'UNIT_MISSING'],
+      ['wheelbase', '0 m', 'NOT_POSITIVE'],
+      ['track', '0 m', 'NOT_POSITIVE'],
+      ['edgeWidth', undefined, 'REQUIRED'],
+      ['reach', '-1 m', 'NEGATIVE'],
+      ['wear.left', '-1 mm', 'NEGATIVE'],
+      ['wear.right', undefined, 'REQUIRED'],
+    ],
+  );
 });

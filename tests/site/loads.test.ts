@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { axleGroupLimit, checkAxleGroups, spoilLoads, spoilPile } from 'settline/site';
 import { stateVolume } from 'settline/volumes';
 import { testRefusals } from '../refusals.js';
+import { without } from '../without.js';
 
 const bank = stateVolume('42 m3', 'bank');
 const loose = stateVolume('8 m3', 'loose');
@@ -38,7 +39,7 @@ describe('spoil loads', () => {
   });
 
   test('moist density has its water in it', () => {
-    const { bankDryDensity: _, moisture: __, ...rest } = valid;
+    const rest = without(valid, 'bankDryDensity', 'moisture');
     const spoil = spoilLoads({ ...rest, bankMoistDensity: '2000 kg/m3' });
     expect(spoil.dryMass).toBeNull();
     expect(spoil.mass.to('t').toString()).toBe('84');
@@ -60,7 +61,7 @@ describe('spoil loads', () => {
   ]);
 
   test('moisture beside a moist density is refused', () => {
-    const { bankDryDensity: _, ...rest } = valid;
+    const rest = without(valid, 'bankDryDensity');
     const moist = { ...rest, bankMoistDensity: '2 t/m3' };
     expect(() => spoilLoads(moist)).toThrow(/its water in it already/);
   });
@@ -222,7 +223,7 @@ describe('spoil pile', () => {
     const { reach, width } = spoilPile(valid);
     expect(spoilPile({ ...valid, room: reach }).fits).toBe(true);
     expect(spoilPile({ ...valid, room: width }).fits).toBe(false);
-    const { room: _, ...open } = valid;
+    const open = without(valid, 'room');
     expect(spoilPile(open).fits).toBeNull();
   });
 

@@ -58,6 +58,7 @@ describe('old paving', () => {
     expect(old.saw?.grid.to('m').toString()).toBe('26');
     expect(old.saw?.length.to('m').toString()).toBe('38');
     expect(old.saw?.face.to('m2').toString()).toBe('3.8');
+    expect(old.working.at(-1)?.title).toBe('Saw cuts');
   });
 
   test('a piece that just fits needs no further cut, a hair longer does', () => {

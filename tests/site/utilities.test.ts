@@ -15,7 +15,12 @@ describe('digging by hand across marked lines', () => {
   });
 
   test('zones that overlap or touch are one, others are not', () => {
-    const line = (id: string, offset: string) => ({ id, width: '0 in', tolerance: '18 in', offset });
+    const line = (id: string, offset: string) => ({
+      id,
+      width: '0 in',
+      tolerance: '18 in',
+      offset,
+    });
     const zones = (second: string) =>
       handDig({ ...SQUARE, lines: [line('b', second), line('a', '0 ft')] }).zones.map(
         ({ lines, width }) => `${lines.join('')} ${width.to('ft').toString()}`,
@@ -76,7 +81,15 @@ describe('digging by hand across marked lines', () => {
 describe('digging by hand in a drawn dig', () => {
   const at = (x: number, y: number) =>
     ({ x: { value: x, unit: 'm' }, y: { value: y, unit: 'm' } }) as const;
-  const dig = { unit: 'm', points: [[0, 0], [20, 0], [20, 6], [0, 6]] } as const;
+  const dig = {
+    unit: 'm',
+    points: [
+      [0, 0],
+      [20, 0],
+      [20, 6],
+      [0, 6],
+    ],
+  } as const;
   const line = (id: string, ...path: ReturnType<typeof at>[]) => ({
     id,
     path,
@@ -130,7 +143,16 @@ describe('digging by hand in a drawn dig', () => {
 
   test('a concave dig, either way round', () => {
     // a U, its arms 2 m wide on either side of a gap 4 m wide, open above
-    const points = [[0, 0], [8, 0], [8, 6], [6, 6], [6, 2], [2, 2], [2, 6], [0, 6]] as const;
+    const points = [
+      [0, 0],
+      [8, 0],
+      [8, 6],
+      [6, 6],
+      [6, 2],
+      [2, 2],
+      [2, 6],
+      [0, 6],
+    ] as const;
     for (const round of [points, [...points].reverse()]) {
       const { area } = handDigInOutline({
         outline: { unit: 'm', points: round },
@@ -144,14 +166,25 @@ describe('digging by hand in a drawn dig', () => {
 
   test('agrees with the straight crossing at a slant', () => {
     const angle = Math.PI / 3;
-    const strip = { unit: 'm', points: [[-50, 0], [50, 0], [50, 5.7], [-50, 5.7]] } as const;
+    const strip = {
+      unit: 'm',
+      points: [
+        [-50, 0],
+        [50, 0],
+        [50, 5.7],
+        [-50, 5.7],
+      ],
+    } as const;
     const drawn = handDigInOutline({
       outline: strip,
       depth: '0.4 m',
       lines: [
         {
           id: 'a',
-          path: [at(-20 * Math.cos(angle), -20 * Math.sin(angle)), at(20 * Math.cos(angle), 20 * Math.sin(angle))],
+          path: [
+            at(-20 * Math.cos(angle), -20 * Math.sin(angle)),
+            at(20 * Math.cos(angle), 20 * Math.sin(angle)),
+          ],
           width: '0.1 m',
           tolerance: '18 in',
         },
@@ -166,7 +199,94 @@ describe('digging by hand in a drawn dig', () => {
       rate: '0.35 m3/h',
     });
     expect(drawn.volume.toNumber('m3')).toBeCloseTo(crossing.volume.toNumber('m3'), 10);
-    expect(drawn.time?.toNumber('h')).toBeCloseTo(crossing.time?.toNumber('h') ?? 0, 10);
+    expect(drawn.time?.toNumber('h')).toBeCloseTo(crossing.time?.toNumber('h') ?? 0, 9);
+  });
+
+  test('a hole in the dig is not dug, whichever way round it is drawn', () => {
+    const square = [
+      [4, 2],
+      [8, 2],
+      [8, 4],
+      [4, 4],
+    ] as const;
+    for (const hole of [square, [...square].reverse()]) {
+      const { area, digArea, zones } = handDigInOutline({
+        outline: { ...dig, holes: [hole] },
+        depth: '1 m',
+        lines: [line('up', at(5, -9), at(5, 9)), line('across', at(-9, 3), at(30, 3))],
+      });
+      expect(digArea.to('m2').toString()).toBe('112');
+      // 6 m up less 2 m in the hole; 20 m across less 4 m in it, and they meet in the hole
+      expect(zones.map((zone) => zone.area.to('m2').toString())).toEqual(['4', '16']);
+      expect(area.to('m2').toString()).toBe('20');
+    }
+  });
+
+  test('a dig with arcs: the zone reaches to the arc', () => {
+    const round = {
+      unit: 'm',
+      points: [
+        [-5, 0],
+        [5, 0],
+      ],
+    } as const;
+    const arcs = [0, 1].map((edge) => ({ edge, bulgeMiddleOrdinate: 5 }));
+    const { area, digArea } = handDigInOutline({
+      outline: { ...round, arcs },
+      depth: '1 m',
+      lines: [{ ...line('across', at(-9, 0), at(9, 0)), tolerance: '3 m' }],
+    });
+    const exact = 2 * (3 * 4 + 25 * Math.asin(3 / 5));
+    expect(digArea.toNumber('m2')).toBeCloseTo(25 * Math.PI, 12);
+    expect(Math.abs(area.toNumber('m2') / exact - 1)).toBeLessThan(5e-6);
+    expect(area.toNumber('m2')).toBeLessThan(exact);
+  });
+
+  test('a round hole: its arcs bulge into the paving', () => {
+    const hole = {
+      points: [
+        [8, 3],
+        [12, 3],
+      ],
+      arcs: [0, 1].map((edge) => ({ edge, bulgeMiddleOrdinate: -2 })),
+    } as const;
+    const { area, digArea } = handDigInOutline({
+      outline: { ...dig, holes: [hole] },
+      depth: '1 m',
+      lines: [line('up', at(10, -9), at(10, 9))],
+    });
+    expect(digArea.toNumber('m2')).toBeCloseTo(120 - 4 * Math.PI, 12);
+    const inHole = 2 * (0.5 * Math.sqrt(4 - 0.25) + 4 * Math.asin(0.25));
+    expect(area.toNumber('m2')).toBeCloseTo(6 - inHole, 4);
+  });
+
+  test('an arc that bulges inward takes from the dig', () => {
+    const { area } = handDigInOutline({
+      outline: { ...dig, arcs: [{ edge: 0, bulgeMiddleOrdinate: -5 }] },
+      depth: '1 m',
+      lines: [line('up', at(10, -9), at(10, 9))],
+    });
+    // the arc over 20 m rises 5 m, on a radius of 12.5 m, 0.01 m less at the sides of the zone
+    const under = 12.5 ** 2 * Math.asin(0.04) + 0.5 * Math.sqrt(12.5 ** 2 - 0.25) - 7.5;
+    expect(area.toNumber('m2')).toBeCloseTo(6 - under, 4);
+  });
+
+  test('grid coordinates far from their origin', () => {
+    const [x, y] = [612_345.678, 5_234_567.891];
+    const { area } = handDigInOutline({
+      outline: {
+        unit: 'm',
+        points: [
+          [x, y],
+          [x + 20, y],
+          [x + 20, y + 6],
+          [x, y + 6],
+        ],
+      },
+      depth: '1 m',
+      lines: [line('a', at(x + 5, y - 9), at(x + 5, y + 9))],
+    });
+    expect(area.to('m2').toString()).toBe('6');
   });
 
   testRefusals(
@@ -174,7 +294,20 @@ describe('digging by hand in a drawn dig', () => {
     { outline: dig, depth: '1 m', lines: [line('a', at(0, 0), at(1, 1))], rate: '1 m3/h' },
     [
       ['outline', undefined, 'REQUIRED'],
-      ['outline', { unit: 'm', points: [[0, 0], [1, 1], [1, 0], [0, 1]] }, 'SELF_INTERSECTION', 'outline.points'],
+      [
+        'outline',
+        {
+          unit: 'm',
+          points: [
+            [0, 0],
+            [1, 1],
+            [1, 0],
+            [0, 1],
+          ],
+        },
+        'SELF_INTERSECTION',
+        'outline.points',
+      ],
       ['depth', '-1 m', 'NOT_POSITIVE'],
       ['lines', [], 'EMPTY_LIST'],
       ['lines', new Array(21).fill({}), 'CAPACITY_EXCEEDED'],
@@ -182,6 +315,44 @@ describe('digging by hand in a drawn dig', () => {
       ['lines.0.path', [at(0, 0)], 'TOO_FEW_POINTS', 'lines[0].path'],
       ['lines.0.path', [at(0, 0), at(0, 0)], 'POINTS_COINCIDE', 'lines[0].path[1]'],
       ['lines.0.path', new Array(51).fill(at(0, 0)), 'CAPACITY_EXCEEDED', 'lines[0].path'],
+      ['lines.0.path', [at(0, 0), at(0, 10_001)], 'OUT_OF_RANGE', 'lines[0].path[1]'],
+      ['lines.0.path', [at(0, 0), at(-10_001, 0)], 'OUT_OF_RANGE', 'lines[0].path[1]'],
+      ['lines.0.path', [at(0, 0), { x: '1 m' }], 'REQUIRED', 'lines[0].path[1].y'],
+      [
+        'outline',
+        { ...dig, arcs: [{ edge: 9, bulgeMiddleOrdinate: 1 }] },
+        'OUT_OF_RANGE',
+        'outline.arcs[0].edge',
+      ],
+      [
+        'outline',
+        {
+          ...dig,
+          holes: [
+            [
+              [30, 0],
+              [31, 0],
+              [31, 1],
+            ],
+          ],
+        },
+        'HOLE_OUTSIDE',
+        'outline.holes[0]',
+      ],
+      [
+        'outline',
+        {
+          unit: 'm',
+          points: [
+            [0, 0],
+            [0, 0],
+            [1, 0],
+          ],
+          arcs: [{ edge: 0, bulgeMiddleOrdinate: 1 }],
+        },
+        'POINTS_COINCIDE',
+        'outline.points',
+      ],
       ['lines.0.tolerance', undefined, 'REQUIRED', 'lines[0].tolerance'],
       ['rate', '1 m3', 'UNIT_UNKNOWN'],
     ],
@@ -324,7 +495,11 @@ describe('locate window', () => {
     ['rule.start', undefined, 'REQUIRED'],
     ['rule.weekend', undefined, 'REQUIRED'],
     ['rule.weekend', ['Caturday'], 'UNKNOWN_CHOICE', 'rule.weekend[0]'],
-    ['rule.weekend', ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'], 'OUT_OF_RANGE'],
+    [
+      'rule.weekend',
+      ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'],
+      'OUT_OF_RANGE',
+    ],
     ['rule.holidays', undefined, 'REQUIRED'],
     ['rule.holidays', ['2030-1-1'], 'DATE_INVALID', 'rule.holidays[0]'],
     ['rule.validity', undefined, 'REQUIRED'],

@@ -58,8 +58,41 @@ export function describeWarning(
       return `${subject}: old surface of ${say('area')} reaches beyond the dig of ${say('dig')}; spoil is counted as if it did not.`;
     case 'STAKE_IN_DIG':
       return `${subject} stands inside the dig of ${say('pavement')}: it will be dug out. Set it further off.`;
+    case 'DIG_CLOSES_UP':
+      return `${subject}: a notch or island of the paving closes up in the widened dig. If a tree, post or cover stands in it, draw the dig by hand.`;
+    case 'NO_FINISHED_SURFACE':
+      return `${subject}: no finished surface is known, so that the spot heights are not used. Give fixed levels, finished levels, or finished grade at three stakes or more.`;
+    case 'SURFACE_GAP':
+      return `${subject}: the spot heights do not reach ${say('area')} of the dig, which is counted at the mean depth of the rest. Shoot levels out to the dig line.`;
+    case 'LOW_GROUND':
+      return `${subject}: over ${say('area')} the ground lies below the subgrade, by up to ${say('depth')} at x ${say('x')}, y ${say('y')}: fill in compacted lifts.`;
+    case 'UTILITY_IN_DIG':
+      return `${subject}: the zone of line ${say('line')} reaches into the dig over ${say('area')}. Dig there by hand, as the law and its owner say.`;
+    case 'UTILITY_COVER':
+      return `${subject}: line ${say('line')}, found in a test hole: ${say('cover')} of ground left over it once the dig is open. Stop and ask its owner.`;
+    case 'ROOTS_CUT':
+      return `${subject}: the dig reaches to ${say('reach')} from tree ${say('tree')} and cuts ${say('share')} of its root zone. Ask the authority and an arborist first.`;
+    case 'UNIT_SHAPE':
+      return `${subject}: ${say('text')}`;
+    case 'GRADE_MISSES_LEVEL':
+      return `${subject}: finished grade misses ${say('level')}, which lies ${say('off')} ${say('side')} it.`;
+    case 'FALLS_TO_BUILDING':
+      return `${subject}: over edge ${say('edge')} water runs at the building. Change the levels.`;
+    case 'ROD_CANNOT_REACH':
+      return warning.values['reach'] === 'beyond-rod'
+        ? `${subject}: the rod is too short for the ${say('surface')}. Move the instrument lower.`
+        : `${subject}: the ${say('surface')} lies above the line of sight. Set the instrument higher.`;
+    case 'ROD_NEEDS_FINISH':
+      return `${subject}: no finished grade is known there, so that there is no rod reading.`;
+    case 'LEVELS_DO_NOT_CLOSE':
+      return `${subject} misses its known level by ${say('misclosure')}, more than the ${say('allowable')} allowed. Find the slip before you use its levels.`;
+    case 'INSTRUMENT_MOVED':
+      return `${subject} read again is ${say('drift')} off, more than the ${say('tolerance')} allowed. What was set since the last good check is in doubt.`;
   }
 }
+
+/** Places and reaches are said as long lengths, the rest as depths. */
+const PLACES = new Set(['x', 'y', 'reach']);
 
 function speaker(warning: PlanWarning, system: SheetSystem): (name: string) => string {
   const units = unitsOfSheet(system);
@@ -68,7 +101,9 @@ function speaker(warning: PlanWarning, system: SheetSystem): (name: string) => s
     if (!isQuantity(value)) return String(value ?? '');
     switch (value.dimension) {
       case 'length':
-        return units.depthWithUnit(value as Length);
+        return PLACES.has(name)
+          ? units.long(value as Length)
+          : units.depthWithUnit(value as Length);
       case 'area':
         return units.area(value as Area);
       case 'slope':

@@ -46,16 +46,26 @@ export function entry(label: string, value: string, width: number): string[] {
   return [...wrap(label, width, '  '), value.padStart(width)];
 }
 
-/** A table with the first column to the left and the others to the right. */
+/**
+ * A table with the first column to the left and the others to the right; where that is too wide, the
+ * first column stands on a line of its own.
+ */
 export function table(rows: readonly (readonly string[])[], width: number): string[] {
   const columns = Math.max(0, ...rows.map((row) => row.length));
   const widths = Array.from({ length: columns }, (_, column) =>
     Math.max(...rows.map((row) => row[column]?.length ?? 0)),
   );
   const used = widths.reduce((sum, one) => sum + one, 2);
+  if (used + columns - 1 > width) return stackedRows(rows, width);
   const gap = columns > 1 ? Math.max(1, Math.floor((width - used) / (columns - 1))) : 0;
   return rows.map((row) => `  ${joinCells(row, widths, gap)}`.trimEnd());
 }
+
+const stackedRows = (rows: readonly (readonly string[])[], width: number): string[] =>
+  rows.flatMap(([label = '', ...cells]) => [
+    ...wrap(label, width, '  '),
+    ...wrap(cells.join('  '), width, '      '),
+  ]);
 
 function joinCells(row: readonly string[], widths: readonly number[], gap: number): string {
   return row

@@ -1,6 +1,7 @@
 import type { PavementPlan } from '../plan.js';
 import { entry, heading, table, wrap } from './layout.js';
-import type { SheetUnits } from './units-of-sheet.js';
+import { nearbySection } from './nearby-section.js';
+import { slopeText, type SheetUnits } from './units-of-sheet.js';
 
 const USE_WORDS: Readonly<Record<PavementPlan['use'], string>> = {
   pedestrian: 'for walking',
@@ -21,8 +22,11 @@ export function pavementSection(plan: PavementPlan, units: SheetUnits, width: nu
     ...heading(plan.name.toUpperCase(), width),
     ...wrap(`${USE_WORDS[plan.use]} on ${SUBGRADE_WORDS[plan.subgrade]}${frost}`, width),
     ...depthLines(plan, units, width),
+    ...gradeLines(plan, units, width),
     ...digLines(plan, units, width),
+    ...earthLines(plan, units, width),
     ...outlineLines(plan, units, width),
+    ...nearbySection(plan, units, width),
     ...liftLines(plan, units, width),
     ...orderLines(plan, units, width),
   ];
@@ -47,12 +51,45 @@ function depthLines({ buildUp, stringHeight }: PavementPlan, units: SheetUnits, 
   ];
 }
 
+function gradeLines({ grade }: PavementPlan, units: SheetUnits, width: number): string[] {
+  if (grade === null) return [];
+  const levels = grade.levels.map(({ name, elevation, miss }) => [
+    name,
+    units.elevation(elevation),
+    miss.isZero()
+      ? 'met'
+      : `${units.depthWithUnit(miss.abs())} ${miss.isNegative() ? 'below' : 'above'}`,
+  ]);
+  const stretches = grade.stretches.map(({ from, to, grade: along, fall }) => [
+    along.isNegative() || along.isZero() ? `${from} to ${to}` : `${to} to ${from}`,
+    `along ${slopeText(along.abs())}`,
+    `in all ${slopeText(fall)}`,
+  ]);
+  const verdict = grade.verdict === 'pass' ? 'ok' : 'TOO FLAT';
+  return [
+    '',
+    ...wrap(`Finished grade, ${GRADE_WORDS[grade.kind]}`, width),
+    ...table([['fixed level', 'elevation', 'finish'], ...levels], width),
+    ...table(stretches, width),
+    ...(grade.twist === null ? [] : entry('twist', units.depthWithUnit(grade.twist.abs()), width)),
+    ...entry('steepest fall', slopeText(grade.steepest), width),
+    ...entry('flattest fall', `${slopeText(grade.flattest)} ${verdict}`, width),
+  ];
+}
+
+const GRADE_WORDS: Readonly<Record<NonNullable<PavementPlan['grade']>['kind'], string>> = {
+  line: 'straight from level to level',
+  plane: 'one plane',
+  warped: 'warped between four corners',
+};
+
 function digLines({ dig, oldSurface, buildUp }: PavementPlan, units: SheetUnits, width: number) {
   const isFill = dig.depth.isNegative();
-  const basis =
-    dig.basis === 'measured'
-      ? `mean of ${dig.measuredStakes} measured stakes`
-      : 'the same all over: measure at the stakes';
+  const basis = {
+    surface: 'mean over the spot heights',
+    measured: `mean of ${dig.measuredStakes} measured stakes`,
+    uniform: 'the same all over: measure at the stakes',
+  }[dig.basis];
   const old =
     oldSurface === null
       ? []
@@ -71,6 +108,34 @@ function digLines({ dig, oldSurface, buildUp }: PavementPlan, units: SheetUnits,
     ...entry(isFill ? 'fill' : 'dig', units.depth(dig.depth.abs()), width),
     ...wrap(`(${basis})`, width, '    '),
     ...old,
+  ];
+}
+
+function earthLines({ earthwork }: PavementPlan, units: SheetUnits, width: number): string[] {
+  if (earthwork === null) return [];
+  const { cut, fill, cutArea, fillArea, deepestCut, deepestFill, uniformOff } = earthwork;
+  const place = (name: string, found: typeof deepestCut) =>
+    found === null
+      ? []
+      : [
+          ...entry(name, units.depthWithUnit(found.depth), width),
+          ...wrap(`at x ${units.long(found.x)}, y ${units.long(found.y)}`, width, '    '),
+        ];
+  const over = uniformOff.isNegative() ? 'too little' : 'too much';
+  return [
+    '',
+    'Earth by spot heights',
+    ...entry('cut, in the bank', units.volume(cut.volume), width),
+    ...entry('over', units.area(cutArea), width),
+    ...place('deepest cut', deepestCut),
+    ...(fill.volume.isZero()
+      ? []
+      : [
+          ...entry('fill, in place', units.volume(fill.volume), width),
+          ...entry('over', units.area(fillArea), width),
+          ...place('deepest fill', deepestFill),
+        ]),
+    ...entry('one depth all over says', `${units.volume(uniformOff.abs())} ${over}`, width),
   ];
 }
 
@@ -126,6 +191,8 @@ function orderLines(plan: PavementPlan, units: SheetUnits, width: number) {
   ];
   if (pavers !== null) {
     lines.push(...entry('pavers to fill / to order', `${pavers.whole} / ${pavers.order}`, width));
+    if (pavers.cut !== null) lines.push(...entry('of these cut', `${pavers.cut}`, width));
+    if (pavers.border > 0) lines.push(...entry('for the border', `${pavers.border}`, width));
   }
   if (oldSurface !== null) {
     lines.push(

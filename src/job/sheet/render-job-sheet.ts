@@ -2,6 +2,7 @@ import { fault } from '../../errors.js';
 import type { JobPlan } from '../plan.js';
 import { describeWarning } from './describe.js';
 import { heading, wrap } from './layout.js';
+import { levelsSection } from './levels-section.js';
 import { pavementSection } from './pavement-section.js';
 import { stringSection } from './string-section.js';
 import { totalsSection } from './totals-section.js';
@@ -37,11 +38,12 @@ export function renderJobSheet(plan: JobPlan, options: JobSheetOptions): string 
   const pavements = new Map(plan.pavements.map((pavement) => [pavement.id, pavement]));
   const lines = [
     ...opening(plan, system, width),
+    ...levelsSection(plan, units, width),
     ...plan.pavements.flatMap((pavement) => pavementSection(pavement, units, width)),
     ...plan.stringLines.flatMap((line) =>
       stringSection(line, pavements.get(line.pavement), system, width),
     ),
-    ...totalsSection(plan.totals, units, width),
+    ...totalsSection(plan, units, width),
     ...closing(plan, width),
   ];
   return `${lines.join('\n')}\n`;

@@ -44,6 +44,7 @@ function stakeTable({ stakes }: StringLinePlan, units: SheetUnits, width: number
     ...table(rows, width),
     ...(isFilled ? wrap('a minus sign means fill', width, '  ') : []),
     ...elevationTable(stakes, units, width),
+    ...rodTable(stakes, units, width),
   ];
 }
 
@@ -56,13 +57,62 @@ function elevationTable(stakes: readonly StakePlan[], units: SheetUnits, width: 
   if (known.length === 0) return [];
   const rows = [
     ['stake', 'finish', 'string'],
-    ...known.map(({ id, finishElevation, stringElevation }) => [
-      id,
+    ...known.map(({ id, finishElevation, stringElevation, carriedOn }) => [
+      carriedOn ? `${id} *` : id,
       finishElevation === null ? '-' : units.elevation(finishElevation),
       stringElevation === null ? '-' : units.elevation(stringElevation),
     ]),
   ];
-  return ['', 'Elevations', ...table(rows, width)];
+  const isCarriedOn = known.some(({ carriedOn }) => carriedOn);
+  const note = '* beyond the fixed levels: the finished surface is carried on to the stake';
+  return [
+    '',
+    'Elevations',
+    ...table(rows, width),
+    ...(isCarriedOn ? wrap(note, width, '  ', '    ') : []),
+  ];
+}
+
+/** Rod readings, as many surfaces side by side as the sheet is wide. */
+function rodTable(stakes: readonly StakePlan[], units: SheetUnits, width: number): string[] {
+  const read = stakes.flatMap(({ id, rods }) => (rods === null ? [] : [{ id, rods }]));
+  const surfaces = read[0]?.rods.map(({ surface }) => surface) ?? [];
+  if (surfaces.length === 0) return [];
+  const columns = surfaces.map((surface, k) => [
+    surface.replace(/^finished grade$/, 'finish'),
+    ...read.map(({ rods }) => readingText(rods[k], units)),
+  ]);
+  const ids = ['stake', ...read.map(({ id }) => id)];
+  const tables = sideBySide(ids, columns, width).flatMap((part) => table(part, width));
+  return ['', ...wrap(`Rod readings (${units.levelUnit})`, width), ...tables];
+}
+
+function readingText(rod: NonNullable<StakePlan['rods']>[number] | undefined, units: SheetUnits) {
+  if (rod === undefined) return '-';
+  return rod.reach === 'on-rod' ? units.level(rod.rod) : 'out';
+}
+
+/** Columns in tables that fit the sheet, each with the ids in front. */
+function sideBySide(
+  ids: readonly string[],
+  columns: readonly (readonly string[])[],
+  width: number,
+): string[][][] {
+  const longest = (column: readonly string[]) => Math.max(...column.map(({ length }) => length));
+  const parts: (readonly string[])[][] = [];
+  let used = width;
+  for (const column of columns) {
+    const wide = longest(column) + 2;
+    if (used + wide > width) {
+      parts.push([]);
+      used = 2 + longest(ids);
+    }
+    parts.at(-1)?.push(column);
+    used += wide;
+  }
+  return parts.map((part) =>
+    ids.map((id, row) => [id, ...part.map((column) => column[row] ?? '')]),
+  );
 }
 
 function lineVerdict(line: StringLinePlan, system: SheetSystem, width: number): string[] {

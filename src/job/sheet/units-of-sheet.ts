@@ -7,6 +7,7 @@ export type SheetSystem = 'us' | 'metric';
 
 /** How a sheet writes its measures. Internal. */
 export interface SheetUnits {
+  readonly isUs: boolean;
   readonly title: string;
   /** Name of the unit that depths are in. */
   readonly depthUnit: string;
@@ -18,6 +19,10 @@ export interface SheetUnits {
   readonly long: (length: Length) => string;
   /** An elevation: 100.25 ft, 30.556 m. */
   readonly elevation: (length: Length) => string;
+  /** An elevation or a rod reading among others of its unit: 103.42, 31.525. */
+  readonly level: (length: Length) => string;
+  /** Name of the unit of those. */
+  readonly levelUnit: string;
   readonly area: (area: Area) => string;
   readonly volume: (volume: Volume) => string;
   readonly mass: (mass: Mass) => string;
@@ -26,12 +31,15 @@ export interface SheetUnits {
 }
 
 const US: SheetUnits = {
+  isUs: true,
   title: 'Feet and inches',
   depthUnit: 'in',
   depth: (depth) => formatLength(depth, { as: 'in' }).replace(/ in$/, ''),
   depthWithUnit: (depth) => formatLength(depth, { as: 'in' }),
   long: (length) => formatLength(length, { as: 'ft-in', nearest: '1/8 in' }),
   elevation: (length) => formatLength(length, { as: 'ft' }),
+  level: (length) => formatLength(length, { as: 'ft' }).replace(/ ft$/, ''),
+  levelUnit: 'ft',
   area: (area) => formatQuantity(area, { as: 'ft2', places: 1 }),
   volume: (volume) => formatQuantity(volume, { as: 'yd3' }),
   mass: (mass) => formatQuantity(mass, { as: 'ton-us', places: 1 }).replace('ton-us', 'short tons'),
@@ -39,12 +47,15 @@ const US: SheetUnits = {
 };
 
 const METRIC: SheetUnits = {
+  isUs: false,
   title: 'Metres and millimetres',
   depthUnit: 'mm',
   depth: (depth) => formatLength(depth, { as: 'mm' }).replace(/ mm$/, ''),
   depthWithUnit: (depth) => formatLength(depth, { as: 'mm' }),
   long: (length) => formatLength(length, { as: 'm' }),
   elevation: (length) => formatLength(length, { as: 'm' }),
+  level: (length) => formatLength(length, { as: 'm' }).replace(/ m$/, ''),
+  levelUnit: 'm',
   area: (area) => formatQuantity(area, { as: 'm2', places: 2 }),
   volume: (volume) => formatQuantity(volume, { as: 'm3' }),
   mass: (mass) => formatQuantity(mass, { as: 't', places: 1 }),
@@ -53,6 +64,9 @@ const METRIC: SheetUnits = {
 
 /** The units of a system. Internal. */
 export const unitsOfSheet = (system: SheetSystem): SheetUnits => (system === 'us' ? US : METRIC);
+
+/** A share as printed on every sheet. Internal. */
+export const percentText = (share: number): string => `${(share * 100).toFixed(1)} %`;
 
 /** A slope as printed on every sheet. Internal. */
 export const slopeText = (slope: Slope): string =>

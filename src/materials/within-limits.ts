@@ -1,3 +1,4 @@
+import type { Verdict } from '../verdict.js';
 import {
   addRatios,
   compareRatios,
@@ -5,9 +6,6 @@ import {
   ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
-
-/** How a measured value stands against its limits, its uncertainty allowed for. */
-export type Verdict = 'pass' | 'unclear' | 'fail';
 
 /** Limits, both or one of them; a value on a limit is within. Internal. */
 export interface Limits {
@@ -19,17 +17,11 @@ export interface Limits {
  * Compares a value that may be off by `doubt` either way with limits: `pass` where all of it lies
  * within, `fail` where all of it lies outside, else `unclear`. Internal.
  */
-export function verdictOf(value: Ratio, limits: Limits, doubt: Ratio = ZERO_RATIO): Verdict {
+export function verdictWithin(value: Ratio, limits: Limits, doubt: Ratio = ZERO_RATIO): Verdict {
   const { least, most } = limits;
   const [low, high] = [subtractRatios(value, doubt), addRatios(value, doubt)];
   const isUnder = (a: Ratio) => least !== undefined && compareRatios(a, least) < 0;
   const isOver = (a: Ratio) => most !== undefined && compareRatios(a, most) > 0;
   if (isUnder(high) || isOver(low)) return 'fail';
   return isUnder(low) || isOver(high) ? 'unclear' : 'pass';
-}
-
-/** The verdict on several: one failure fails all, one doubt leaves all in doubt. Internal. */
-export function worstVerdict(verdicts: readonly Verdict[]): Verdict {
-  if (verdicts.includes('fail')) return 'fail';
-  return verdicts.includes('unclear') ? 'unclear' : 'pass';
 }

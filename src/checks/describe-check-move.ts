@@ -1,0 +1,38 @@
+import { formatLength, type FormatLengthOptions } from '../units/format-length.js';
+import type { CheckAction, CheckMove } from './layer-check.js';
+
+/**
+ * The instruction for a reading that is out of tolerance, rounded as it is printed. What would round
+ * to nothing is rounded up to one step.
+ *
+ * @param move - of a checked reading; null where there is nothing to do
+ * @param options - how the length is printed, as for `formatLength`
+ * @returns for instance `cut 12 mm`, `add 3/8 in`, `move 15 mm left`; `leave` where there is no move
+ * @throws `INCREMENT_UNSUITABLE`, `UNIT_UNKNOWN` and the other codes of `formatLength`
+ * @example
+ * describeCheckMove({ action: 'cut', by: length('12 mm') }, { as: 'mm' }) //=> 'cut 12 mm'
+ * describeCheckMove({ action: 'add', by: length('3/8 in') }, { as: 'in' }) //=> 'add 3/8 in'
+ * describeCheckMove(null, { as: 'mm' }) //=> 'leave'
+ */
+export function describeCheckMove(move: CheckMove | null, options: FormatLengthOptions): string {
+  if (move === null) return 'leave';
+  const [before, after] = WORDS[move.action];
+  if (move.by === null) return `${before}${after}`;
+  const text = formatLength(move.by, options);
+  const isNothing = text === formatLength(move.by.minus(move.by), options);
+  const shown = isNothing ? formatLength(move.by, { ...options, rounding: 'up' }) : text;
+  return `${before} ${shown}${after}`;
+}
+
+/** Words before and after the length. */
+const WORDS: Readonly<Record<CheckAction, readonly [string, string]>> = {
+  cut: ['cut', ''],
+  add: ['add', ''],
+  raise: ['raise', ''],
+  lower: ['lower', ''],
+  close: ['close up', ''],
+  open: ['open', ''],
+  'move-left': ['move', ' left'],
+  'move-right': ['move', ' right'],
+  compact: ['compact again', ''],
+};

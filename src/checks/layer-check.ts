@@ -1,0 +1,136 @@
+import type { SourceId } from '../sources/catalogue.js';
+import type { Caution } from '../sources/cautions.js';
+import type { Dimension } from '../units/catalogue.js';
+import type { AnyQuantity, Length, Quantity } from '../units/quantity.js';
+import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
+import { withWorking, type Step, type Worked } from '../working.js';
+import type { Between, ToleranceOrigin } from './tolerance.js';
+
+/** What a check is about. */
+export type CheckKind =
+  | 'level'
+  | 'thickness'
+  | 'flatness'
+  | 'lippage'
+  | 'joint-width'
+  | 'bond-line'
+  | 'fall'
+  | 'compaction';
+
+/** What there is to do at a reading that is out of tolerance. */
+export type CheckAction =
+  'cut' | 'add' | 'raise' | 'lower' | 'close' | 'open' | 'move-left' | 'move-right' | 'compact';
+
+/** A move, and by how much where a length tells it. */
+export interface CheckMove {
+  readonly action: CheckAction;
+  readonly by: Length | null;
+}
+
+/** One reading against its limits. */
+export interface CheckedReading<Q extends AnyQuantity = Length> {
+  readonly id: string;
+  /** What is judged: a gap, a thickness, a difference of level ... */
+  readonly value: Q;
+  /** How far within the nearer limit; negative beyond it. */
+  readonly margin: Q;
+  readonly verdict: Verdict;
+  /** What puts it right; null where it does not fail. */
+  readonly move: CheckMove | null;
+}
+
+/** What every check of a layer tells. */
+export interface LayerCheck<Q extends AnyQuantity = AnyQuantity> extends Worked, ToleranceOrigin {
+  readonly check: CheckKind;
+  /** The layer or place that was checked, such as `base`. */
+  readonly subject: string;
+  readonly verdict: Verdict;
+  /** Limits of the value that is judged; null where there is none. */
+  readonly limits: { readonly least: Q | null; readonly most: Q | null };
+  readonly readings: readonly CheckedReading<Q>[];
+  /** The readings that do not pass. */
+  readonly outOfTolerance: readonly CheckedReading<Q>[];
+  /** The outcome in words, without measures. */
+  readonly note: string;
+  readonly cautions: readonly Caution[];
+}
+
+/** How far a value lies within the nearer of its limits; negative beyond. Internal. */
+export function marginOf<D extends Dimension>(
+  value: Quantity<D>,
+  { least, most }: Between<D>,
+): Quantity<D> {
+  const above = least === null ? undefined : value.minus(least);
+  const below = most === null ? undefined : most.minus(value);
+  if (above === undefined || below === undefined) return above ?? below ?? value.minus(value);
+  return above.compare(below) < 0 ? above : below;
+}
+
+/** A value that is to be judged. Internal. */
+export interface Judged<D extends Dimension> {
+  readonly id: string;
+  readonly value: Quantity<D>;
+  readonly limits: Between<D>;
+  readonly uncertainty: Quantity<D>;
+}
+
+/** Judges a value; `moveFor` is asked only where it fails. Internal. */
+export function judge<D extends Dimension>(
+  { id, value, limits, uncertainty }: Judged<D>,
+  moveFor: (value: Quantity<D>) => CheckMove,
+): CheckedReading<Quantity<D>> {
+  const margin = marginOf(value, limits);
+  const verdict = verdictOf(margin, uncertainty);
+  return { id, value, margin, verdict, move: verdict === 'fail' ? moveFor(value) : null };
+}
+
+/** A move by a length, either way. Internal. */
+export const move = (action: CheckAction, by: Length | null): CheckMove => ({
+  action,
+  by: by === null ? null : by.abs(),
+});
+
+/** The source to show beside a step. Internal. */
+export const sourceOf = ({ source }: ToleranceOrigin): SourceId => source ?? 'derived';
+
+/** What a check is made from. Internal. */
+export interface CheckParts<Q extends AnyQuantity, R extends CheckedReading<Q>> {
+  readonly subject: string;
+  readonly limits: { readonly least: Q | null; readonly most: Q | null };
+  readonly origin: ToleranceOrigin;
+  readonly readings: readonly R[];
+  /** Default: the worst of the readings. */
+  readonly verdict?: Verdict;
+  readonly note?: string;
+  readonly cautions?: readonly Caution[];
+}
+
+/**
+ * Makes the result of a check: what all have in common from the parts, the rest of the parts beside
+ * it, and the working. Internal.
+ */
+export function layerCheck<
+  Q extends AnyQuantity,
+  R extends CheckedReading<Q>,
+  P extends CheckParts<Q, R>,
+>(parts: P, makeSteps: () => readonly Step[]) {
+  const { origin, readings, cautions = [], ...rest } = parts;
+  const verdict = parts.verdict ?? worstVerdict(readings.map((reading) => reading.verdict));
+  const check = {
+    ...rest,
+    verdict,
+    toleranceSet: origin.toleranceSet,
+    source: origin.source,
+    readings,
+    outOfTolerance: readings.filter((reading) => reading.verdict !== 'pass'),
+    note: parts.note ?? NOTES[verdict],
+    cautions,
+  };
+  return withWorking(check, makeSteps);
+}
+
+const NOTES: Readonly<Record<Verdict, string>> = {
+  pass: 'All readings are within tolerance.',
+  unclear: 'Too close to a limit to tell: measure again, more closely.',
+  fail: 'Out of tolerance: make the moves listed, then measure again.',
+};

@@ -1,0 +1,50 @@
+import {
+  compareRatios,
+  negateRatio,
+  signOfRatio,
+  subtractRatios,
+  type Ratio,
+} from '../units/ratio.js';
+import { minus, type Vector } from '../units/vector.js';
+import { belowChord } from './chord.js';
+
+/** A reading beside a string, and the two readings that the string is held on. Internal. */
+export interface StringOffset {
+  readonly offset: Ratio;
+  readonly ends: readonly [number, number];
+}
+
+/**
+ * The largest distance of each reading from a string, + left of travel, over all places of the string;
+ * none for a reading that is only ever an end. The string is held on two readings as far apart as its
+ * length allows, and moved on from reading to reading. Exact. Internal.
+ */
+export function stringOffsets(
+  line: readonly Vector[],
+  length: Ratio,
+): readonly (StringOffset | null)[] {
+  const largest: (StringOffset | null)[] = line.map(() => null);
+  let end = 0;
+  line.forEach((from, i) => {
+    const known = end;
+    while (end + 1 < line.length && isWithin(from, line[end + 1] ?? from, length)) end += 1;
+    // a string that ends where the last one did is only a shorter one
+    if (end === known && i > 0) return;
+    const chord = minus(line[end] ?? from, from);
+    for (let k = i + 1; k < end; k += 1) {
+      const offset = negateRatio(belowChord(chord, minus(line[k] ?? from, from)));
+      const most = largest[k];
+      if (most === null || most === undefined || isFarther(offset, most.offset)) {
+        largest[k] = { offset, ends: [i, end] };
+      }
+    }
+  });
+  return largest;
+}
+
+const isWithin = (from: Vector, to: Vector, length: Ratio): boolean =>
+  compareRatios(subtractRatios(to.x, from.x), length) <= 0;
+
+const sizeOf = (a: Ratio): Ratio => (signOfRatio(a) < 0 ? negateRatio(a) : a);
+
+const isFarther = (a: Ratio, b: Ratio): boolean => compareRatios(sizeOf(a), sizeOf(b)) > 0;

@@ -1,0 +1,90 @@
+import { fault } from '../../errors.js';
+import type { JobCheck, SurfaceCheck } from '../check-job.js';
+import { describeNextStep, describeStakeAction } from './describe-check.js';
+import { heading, table, wrap } from './layout.js';
+import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';
+
+const VERDICT_WORDS = { pass: 'ok', unclear: 'CANNOT TELL', fail: 'OUT' } as const;
+
+/**
+ * Writes a check of the work as built as a sheet to print and to keep: plain text, surface by surface
+ * from the ground up, with what to do at each stake and what comes next. Depths are rounded to 1/16 in
+ * or 1 mm here, and nowhere before.
+ *
+ * @param check - from `checkJob`; not changed
+ * @param options.system - `us` or `metric`
+ * @param options.width - characters in a line, 40 to 120, default 48
+ * @returns the text, lines ended by `\n`
+ * @throws `UNKNOWN_CHOICE`, `OUT_OF_RANGE`
+ * @example
+ * const check = checkJob(planJob(job), {
+ *   readings: [{ stake: 'S1', surface: 'subgrade', belowString: '24 1/2 in' }],
+ *   tolerances: { subgrade: { over: '0 in', under: '3/4 in' } },
+ * });
+ * renderCheckSheet(check, { system: 'us' }).includes('cut 7/8 in and compact') //=> true
+ */
+export function renderCheckSheet(
+  check: JobCheck,
+  options: { readonly system: SheetSystem; readonly width?: number },
+): string {
+  const { system, width = 48 } = options;
+  if (system !== 'us' && system !== 'metric') {
+    throw fault('UNKNOWN_CHOICE', 'system must be us or metric', {}, ['system']);
+  }
+  if (!Number.isInteger(width) || width < 40 || width > 120) {
+    throw fault('OUT_OF_RANGE', 'width must be a whole number from 40 to 120', {}, ['width']);
+  }
+  const units = unitsOfSheet(system);
+  const lines = [
+    ...wrap(check.name, width),
+    '='.repeat(Math.min(width, check.name.length)),
+    ...wrap(`As built, against the plan: ${VERDICT_WORDS[check.verdict]}`, width),
+    ...wrap(`${units.title}. Depths straight down from the string; + is high.`, width),
+    ...check.surfaces.flatMap((surface) => surfaceLines(surface, { units, system, width })),
+    ...heading('BEFORE YOU GO ON', width),
+    ...check.cautions.flatMap(({ text }) => wrap(text, width, '* ', '  ')),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+interface SheetStyle {
+  readonly units: SheetUnits;
+  readonly system: SheetSystem;
+  readonly width: number;
+}
+
+function surfaceLines(check: SurfaceCheck, { units, system, width }: SheetStyle): string[] {
+  const { pavement, surface, kind, level, stakes, thickness } = check;
+  const off = (value: (typeof stakes)[number]['value']) =>
+    `${value.isNegative() || value.isZero() ? '' : '+'}${units.depth(value)}`;
+  const rows = [
+    ['stake', 'plan', 'is', 'off', ''],
+    ...stakes.map((stake) => [
+      stake.id,
+      units.depth(stake.plannedBelowString),
+      units.depth(stake.measuredBelowString),
+      off(stake.value),
+      VERDICT_WORDS[stake.verdict],
+    ]),
+  ];
+  const { least, most } = level.limits;
+  const limits = `Within ${units.depthWithUnit(most)} high and ${units.depthWithUnit(least.abs())} low`;
+  const actions = stakes.filter(({ verdict }) => verdict !== 'pass');
+  const thick =
+    thickness === null
+      ? []
+      : wrap(
+          `Thickness ${units.depth(thickness.thinnest)} to ${units.depthWithUnit(thickness.thickest)}, planned ${units.depthWithUnit(thickness.design)}: ${VERDICT_WORDS[thickness.verdict]}`,
+          width,
+        );
+  return [
+    ...heading(`${surface.toUpperCase()} of ${pavement}`, width),
+    ...wrap(`${limits} (${units.depthUnit})`, width),
+    ...table(rows, width),
+    ...thick,
+    ...actions.flatMap((stake) =>
+      wrap(`${stake.id}: ${describeStakeAction(stake, { kind, system })}`, width, '  > ', '    '),
+    ),
+    ...wrap(describeNextStep(check, { system }), width, '> ', '  '),
+  ];
+}

@@ -1,0 +1,223 @@
+import { makeReader, type Reader } from '../input.js';
+import { length, type LengthInput } from '../units/construct.js';
+import type { Decimal } from '../units/decimal.js';
+import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
+import {
+  addRatios,
+  quotientToDecimal,
+  signOfRatio,
+  ZERO_RATIO,
+  type Ratio,
+} from '../units/ratio.js';
+import { minus, norm, plus, scaled, share, type PlanPoint, type Vector } from '../units/vector.js';
+import { given, withWorking, type Worked } from '../working.js';
+import { readBearing } from './bearing.js';
+import { settled } from './corner.js';
+import { crossingEdges } from './crossing-edges.js';
+import { areaOfDouble, doubleArea } from './double-area.js';
+import { isDrawable } from './read-ring.js';
+
+/** One side of a figure walked round by bearing and distance. */
+export interface Course {
+  /** Northward, as measured. */
+  readonly latitude: Length;
+  /** Eastward, as measured. */
+  readonly departure: Length;
+  /** The same, once the misclosure is shared out. */
+  readonly adjustedLatitude: Length;
+  readonly adjustedDeparture: Length;
+  /** Twice the distance of the middle of the side from the meridian of the start, for a check by hand. */
+  readonly doubleMeridianDistance: Length;
+}
+
+/** Area of a figure walked round, how well it closes, and the adjusted corners. */
+export interface AreaByBearings extends Worked {
+  /** Of the adjusted figure. */
+  readonly area: Area;
+  /** The distances, added up. */
+  readonly perimeter: Length;
+  readonly closure: {
+    /** What the latitudes and the departures add up to; nothing, had all been measured right. */
+    readonly latitude: Length;
+    readonly departure: Length;
+    /** From the end of the last course to the start. */
+    readonly distance: Length;
+    /** Perimeter over that distance (12 100 for 1 in 12 100); null where the figure closes exactly. */
+    readonly oneIn: Decimal | null;
+  };
+  readonly courses: readonly Course[];
+  /** Adjusted corners, x east and y north, from the start on. */
+  readonly points: readonly PlanPoint[];
+}
+
+/**
+ * Area inside courses of bearing and distance: `latitude = L cos(bearing)`,
+ * `departure = L sin(bearing)`; what they fail to close by is shared out by length (compass rule):
+ * each course gets `-closure L / sum(L)`; the area is that of the adjusted corners. Sines and cosines
+ * are taken to 40 digits. Look at the closure before the area: a course misread or left out is shared
+ * out with the rest.
+ *
+ * @param options.courses - three or more: `bearing` such as `'N 19-46-00 W'` (degrees, or
+ *   degrees-minutes-seconds, from north or south toward east or west), `distance` [length], positive
+ * @param options.start - `{ x, y }` of the first corner, x east, y north [length]; the origin if left out
+ * @returns area, closure, courses and adjusted corners
+ * @throws `TOO_FEW_POINTS`, `BEARING_UNREADABLE`, `SELF_INTERSECTION`, `ZERO_AREA`,
+ *   `CAPACITY_EXCEEDED` and the reading codes
+ * @source derived
+ * @example
+ * const courses = [
+ *   { bearing: 'N 90 E', distance: '36 ft' },
+ *   { bearing: 'N 0 E', distance: '14 ft' },
+ *   { bearing: 'S 90 W', distance: '36 ft' },
+ *   { bearing: 'S 0 E', distance: '14 ft' },
+ * ];
+ * const { area, closure } = areaByBearings({ courses });
+ * area.to('ft2').toString() //=> '504'
+ * closure.oneIn //=> null
+ */
+export function areaByBearings(options: {
+  readonly courses: readonly { readonly bearing: string; readonly distance: LengthInput }[];
+  readonly start?: { readonly x: LengthInput; readonly y: LengthInput };
+}): AreaByBearings {
+  const reader = makeReader();
+  const fields = reader.object(options, []);
+  const measured = readCourses(reader, fields['courses']);
+  const start = readStart(reader, fields['start']);
+  reader.finish();
+  const figure = close(measured);
+  requireFigure(reader, figure.corners);
+  const area = areaOfDouble(doubleArea(figure.corners));
+  const closure = closureOf(figure);
+  const result = {
+    area,
+    perimeter: fromSI('length', figure.perimeter),
+    closure,
+    courses: coursesOf(measured, figure.adjusted),
+    points: figure.corners.map(({ x, y }) => ({
+      x: start.x.plus(fromSI('length', x)),
+      y: start.y.plus(fromSI('length', y)),
+    })),
+  };
+  return withWorking(result, () => [
+    {
+      title: 'Closure of the courses',
+      formula: 'e = sqrt(sum(L cos b)^2 + sum(L sin b)^2)',
+      given: [
+        given('sum(L cos b)', 'latitudes', closure.latitude),
+        given('sum(L sin b)', 'departures', closure.departure),
+      ],
+      result: given('e', 'closure', closure.distance),
+      source: 'derived',
+    },
+    {
+      title: 'Area of the adjusted courses',
+      formula: 'A = |sum(x(i) y(i+1) - x(i+1) y(i))| / 2, each course less closure x L / sum(L)',
+      given: [given('sum(L)', 'perimeter', result.perimeter)],
+      result: given('A', 'area', area),
+      source: 'derived',
+    },
+  ]);
+}
+
+interface Measured {
+  readonly along: Vector;
+  readonly size: Ratio;
+}
+
+const DISTANCE = Object.freeze({ sign: 'positive', most: length(100, 'km') } as const);
+const PLACE = Object.freeze({ sign: 'any', most: length(100_000, 'km') } as const);
+const EAST: Vector = Object.freeze({ x: Object.freeze({ n: 1, d: 1 }), y: ZERO_RATIO });
+
+function readCourses(reader: Reader, value: unknown): readonly Measured[] {
+  const list = reader.list(value, ['courses']);
+  if (list.length > 0 && list.length < 3) {
+    const words = `a figure needs three courses or more, got ${list.length}`;
+    reader.fail('TOO_FEW_POINTS', ['courses'], words);
+  }
+  if (!isDrawable(reader, list.length, ['courses'])) return [];
+  return list.map((item, index) => {
+    const path = ['courses', index];
+    const fields = reader.object(item, path);
+    const text = reader.text(fields['bearing'], [...path, 'bearing']);
+    const direction = readBearing(text);
+    if (direction === undefined && text !== '') {
+      const words = `${JSON.stringify(text.slice(0, 40))} is no bearing: write "N 19-46-00 W" or "S 76.2 E"`;
+      reader.fail('BEARING_UNREADABLE', [...path, 'bearing'], words);
+    }
+    const at = [...path, 'distance'];
+    const size = exactOf(reader.quantity('length', fields['distance'], at, DISTANCE));
+    return { along: scaled(direction ?? EAST, size), size };
+  });
+}
+
+function readStart(reader: Reader, value: unknown): PlanPoint {
+  if (value === undefined) return { x: length(0, 'm'), y: length(0, 'm') };
+  const fields = reader.object(value, ['start']);
+  return {
+    x: reader.quantity('length', fields['x'], ['start', 'x'], PLACE),
+    y: reader.quantity('length', fields['y'], ['start', 'y'], PLACE),
+  };
+}
+
+interface Figure {
+  readonly closure: Vector;
+  readonly perimeter: Ratio;
+  readonly adjusted: readonly Vector[];
+  readonly corners: readonly Vector[];
+}
+
+/** Shares the misclosure out by length. */
+function close(measured: readonly Measured[]): Figure {
+  const nowhere: Vector = { x: ZERO_RATIO, y: ZERO_RATIO };
+  const closure = measured.reduce((total, { along }) => plus(total, along), nowhere);
+  const perimeter = measured.reduce<Ratio>((total, { size }) => addRatios(total, size), ZERO_RATIO);
+  const adjusted = measured.map(({ along, size }) =>
+    minus(along, settled(share(closure, size, perimeter), true)),
+  );
+  let at = nowhere;
+  const corners = adjusted.map((course) => {
+    const corner = at;
+    at = plus(at, course);
+    return corner;
+  });
+  return { closure, perimeter, adjusted, corners };
+}
+
+function requireFigure(reader: Reader, corners: readonly Vector[]): void {
+  const crossing = crossingEdges([corners]);
+  if (crossing !== undefined) {
+    const { first, second } = crossing;
+    const words = `courses ${first} and ${second} cross or touch: is a bearing turned about?`;
+    reader.fail('SELF_INTERSECTION', ['courses'], words, { first, second });
+  } else if (signOfRatio(doubleArea(corners)) === 0) {
+    reader.fail('ZERO_AREA', ['courses'], 'the courses enclose nothing');
+  }
+  reader.finish();
+}
+
+function closureOf({ closure, perimeter }: Figure): AreaByBearings['closure'] {
+  const distance = norm(closure);
+  return {
+    latitude: fromSI('length', closure.y),
+    departure: fromSI('length', closure.x),
+    distance: fromSI('length', distance),
+    oneIn: signOfRatio(distance) === 0 ? null : quotientToDecimal(perimeter, distance),
+  };
+}
+
+function coursesOf(measured: readonly Measured[], adjusted: readonly Vector[]): Course[] {
+  let meridian: Ratio = ZERO_RATIO;
+  let before: Ratio = ZERO_RATIO;
+  return adjusted.map((course, index) => {
+    const raw = measured[index]?.along ?? course;
+    meridian = addRatios(addRatios(meridian, before), course.x);
+    before = course.x;
+    return {
+      latitude: fromSI('length', raw.y),
+      departure: fromSI('length', raw.x),
+      adjustedLatitude: fromSI('length', course.y),
+      adjustedDeparture: fromSI('length', course.x),
+      doubleMeridianDistance: fromSI('length', meridian),
+    };
+  });
+}

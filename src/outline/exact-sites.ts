@@ -1,0 +1,48 @@
+import { compareRatios, roughNumber, signOfRatio, ZERO_RATIO } from '../units/ratio.js';
+import { cross, minus, type Vector } from '../units/vector.js';
+import type { Sites } from './sweep-for-crossing.js';
+
+/**
+ * More than what an orientation or a comparison can lose to the rounding of the coordinates (a few
+ * units in the last place each) and of the sums and products: this share of the largest coordinate,
+ * times the lengths that enter.
+ */
+const ROUNDING = 1e-14;
+
+/** Exact points of closed rings: floats decide where they can. Internal. */
+export function exactSites(rings: readonly (readonly Vector[])[]): Sites {
+  const points = rings.flat();
+  const x = points.map((point) => roughNumber(point.x));
+  const y = points.map((point) => roughNumber(point.y));
+  const starts = [0];
+  for (const ring of rings) starts.push((starts.at(-1) ?? 0) + ring.length);
+  let largest = 0;
+  for (let k = 0; k < points.length; k += 1) {
+    largest = Math.max(largest, Math.abs(x[k] ?? 0), Math.abs(y[k] ?? 0));
+  }
+  const doubt = ROUNDING * largest;
+  const at = (list: readonly number[], k: number): number => list[k] ?? 0;
+  const exact = (k: number): Vector => points[k] ?? NOWHERE;
+  return {
+    starts,
+    compare(a, b) {
+      const dx = at(x, a) - at(x, b);
+      if (Math.abs(dx) > doubt) return dx;
+      const [p, q] = [exact(a), exact(b)];
+      const order = compareRatios(p.x, q.x);
+      return order === 0 ? compareRatios(p.y, q.y) : order;
+    },
+    sideOf(p, q, r) {
+      const [ux, uy] = [at(x, q) - at(x, p), at(y, q) - at(y, p)];
+      const [vx, vy] = [at(x, r) - at(x, p), at(y, r) - at(y, p)];
+      const turn = ux * vy - uy * vx;
+      const lengths = Math.abs(ux) + Math.abs(uy) + Math.abs(vx) + Math.abs(vy);
+      if (Math.abs(turn) > doubt * lengths) return turn > 0 ? 1 : -1;
+      const from = exact(p);
+      return signOfRatio(cross(minus(exact(q), from), minus(exact(r), from)));
+    },
+  };
+}
+
+/** Stands for a point that is not there. */
+const NOWHERE: Vector = Object.freeze({ x: ZERO_RATIO, y: ZERO_RATIO });

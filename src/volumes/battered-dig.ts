@@ -1,0 +1,141 @@
+// The top of the dig is the outline of its bottom, widened.
+import { makeReader, type Reader } from '../input.js';
+import { areaOf } from '../outline/outline-area.js';
+import { readOutline, type OutlineInput } from '../outline/read-outline.js';
+import { ringsOf } from '../outline/ring.js';
+import { widenRead, type WidenedOutline } from '../outline/widen-outline.js';
+import { cautionsFor, type Caution } from '../sources/cautions.js';
+import type { LengthInput } from '../units/construct.js';
+import type { Decimal } from '../units/decimal.js';
+import type { Area, Length, Volume } from '../units/quantity.js';
+import type { NumberInput } from '../units/read-number.js';
+import { given, withWorking, type Worked } from '../working.js';
+import { BATTER, DEPTH } from './limits.js';
+import { inState, type StateVolume } from './state-volume.js';
+
+/** A dig with sloped sides. */
+export interface BatteredDig extends Worked {
+  readonly volume: StateVolume<'bank'>;
+  /** Over the bottom alone: with upright sides. */
+  readonly upright: StateVolume<'bank'>;
+  /** What the sloped sides add. */
+  readonly extra: StateVolume<'bank'>;
+  /** The edge of the dig at the top. */
+  readonly top: WidenedOutline;
+  /** False where sides run into each other on the way up: then the volume is summed in slices. */
+  readonly isExact: boolean;
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Volume of a dig of even depth whose sides are sloped: `V = d / 6 (A0 + 4 Am + A1)` with the areas of
+ * the bottom, half way and at the top, each the bottom widened by `s` times the height. For one batter
+ * all round with mitred corners that is `A0 d + P s d^2 / 2 + s^2 d^3 / 3 sum(tan(turn / 2))`. Exact,
+ * unless sides run into each other.
+ *
+ * @param options.outline - of the bottom, as in `outlineArea`; a hole is an island that stays
+ * @param options.depth - of the dig [length]
+ * @param options.horizontalPerVertical - batter of the sides, 0 (upright) to 10: one for all, or one
+ *   for each edge (0 against a building). It has no default: soil, water and law decide
+ * @param options.corners - `mitred` (default) or `round`
+ * @returns volume in the bank, what it is with upright sides, what the batter adds, the top edge;
+ *   cautions
+ * @throws `EDGE_COUNT`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the codes of `widenOutline`
+ * @source derived
+ * @example
+ * const pit = batteredDig({
+ *   outline: { unit: 'm', points: [[0, 0], [6, 0], [6, 4], [0, 4]] },
+ *   depth: '0.6 m',
+ *   horizontalPerVertical: 0.5,
+ * });
+ * pit.volume.to('m3').toString() //=> '16.272'
+ * pit.extra.to('m3').toString() //=> '1.872'
+ * pit.top.area.to('m2').toString() //=> '30.36'
+ */
+export function batteredDig(options: {
+  readonly outline: OutlineInput;
+  readonly depth: LengthInput;
+  readonly horizontalPerVertical: NumberInput | readonly NumberInput[];
+  readonly corners?: 'mitred' | 'round';
+}): BatteredDig {
+  const reader = makeReader();
+  const fields = reader.object(options, []);
+  const outline = readOutline(reader, fields['outline'], ['outline']);
+  const depth = reader.quantity('length', fields['depth'], ['depth'], DEPTH);
+  const edges = ringsOf(outline).reduce((total, { points }) => total + points.length, 0);
+  const batters = readBatters(reader, fields['horizontalPerVertical'], edges);
+  const corners =
+    fields['corners'] === undefined
+      ? 'mitred'
+      : reader.choice(fields['corners'], ['corners'], ['mitred', 'round']);
+  reader.finish();
+
+  const at = (height: Length): WidenedOutline =>
+    widenRead(outline, {
+      distances: batters.map((batter) => height.times(batter)),
+      corners,
+      path: ['outline'],
+    });
+  const top = at(depth);
+  const bottomArea = areaOf(outline);
+  const middleArea = at(depth.dividedBy(2)).area;
+  const isExact = !top.closesUp;
+  const volume = isExact
+    ? simpson(bottomArea, middleArea, top.area, depth)
+    : inSlices(bottomArea, (height) => at(height).area, depth);
+  const upright = bottomArea.times(depth);
+  const dig = {
+    volume: inState(volume, 'bank'),
+    upright: inState(upright, 'bank'),
+    extra: inState(volume.minus(upright), 'bank'),
+    top,
+    isExact,
+    cautions: cautionsFor('excavation', 'utilities'),
+  };
+  return withWorking(dig, () => [
+    {
+      title: 'Volume of a dig with sloped sides',
+      formula: isExact ? 'V = d / 6 (A0 + 4 Am + A1)' : `V = sum of ${SLICES} slices`,
+      given: [
+        given('d', 'depth', depth),
+        given('A0', 'area of the bottom', bottomArea),
+        given('Am', 'area half way up', middleArea),
+        given('A1', 'area at the top', top.area),
+      ],
+      result: given('V', 'volume in the bank', volume),
+      source: 'derived',
+    },
+  ]);
+}
+
+function readBatters(reader: Reader, value: unknown, edges: number): readonly Decimal[] {
+  const path = ['horizontalPerVertical'];
+  if (!Array.isArray(value)) {
+    const one = reader.number(value, path, BATTER);
+    return Array.from({ length: edges }, () => one);
+  }
+  if (value.length !== edges) {
+    const words = `${value.length} batters for ${edges} edges`;
+    reader.fail('EDGE_COUNT', path, words, { edges, got: value.length });
+  }
+  return value.map((item: unknown, index) => reader.number(item, [...path, index], BATTER));
+}
+
+const simpson = (first: Area, middle: Area, last: Area, height: Length): Volume =>
+  first.plus(middle.times(4)).plus(last).times(height).dividedBy(6);
+
+/** Even; the error is what happens within the one slice where two sides meet. */
+const SLICES = 32;
+
+function inSlices(bottom: Area, areaAt: (height: Length) => Area, depth: Length): Volume {
+  const height = (k: number): Length => depth.times(k).dividedBy(2 * SLICES);
+  const slice = height(2);
+  let below = bottom;
+  let total = bottom.times(0).times(depth);
+  for (let k = 1; k < 2 * SLICES; k += 2) {
+    const above = areaAt(height(k + 1));
+    total = total.plus(simpson(below, areaAt(height(k)), above, slice));
+    below = above;
+  }
+  return total;
+}

@@ -1,0 +1,61 @@
+import { chordsOf } from '../outline/chords.js';
+import { ringsOf, type Outline } from '../outline/ring.js';
+import { fromNumber } from '../units/construct.js';
+import { fromSI, type Area, type Length, type Volume } from '../units/quantity.js';
+import type { Spot } from './read-spots.js';
+
+/**
+ * The border between quantities and the floats of a surface: what the floats are measured from, and
+ * in which unit. Internal.
+ */
+export interface SiteFrame {
+  readonly origin: Spot;
+  readonly unit: 'm' | 'ft';
+  toLength(value: number): Length;
+  toArea(value: number): Area;
+  toVolume(value: number): Volume;
+}
+
+/** Digits that a float sum is good for. */
+const DIGITS = 12;
+
+const rounded = (value: number): number => Number(value.toPrecision(DIGITS));
+
+/** Makes a frame: floats are feet where the data are in feet, so that whole feet stay whole. Internal. */
+export function makeFrame(origin: Spot, unit: string | undefined): SiteFrame {
+  const isImperial = unit !== undefined && ['ft', 'in', 'yd'].includes(unit);
+  const [length, area, volume] = isImperial
+    ? (['ft', 'ft2', 'ft3'] as const)
+    : (['m', 'm2', 'm3'] as const);
+  return {
+    origin,
+    unit: length,
+    toLength: (value) => fromNumber(rounded(value), length),
+    toArea: (value) => fromNumber(rounded(value), area),
+    toVolume: (value) => fromNumber(rounded(value), volume),
+  };
+}
+
+/** Spot heights as floats: x, y and z of each in turn. Internal. */
+export function floatsOf(spots: readonly Spot[], { origin, unit }: SiteFrame): Float64Array {
+  const floats = new Float64Array(3 * spots.length);
+  spots.forEach(({ x, y, z }, k) => {
+    floats[3 * k] = x.minus(origin.x).toNumber(unit);
+    floats[3 * k + 1] = y.minus(origin.y).toNumber(unit);
+    floats[3 * k + 2] = z.minus(origin.z).toNumber(unit);
+  });
+  return floats;
+}
+
+/** The rings of an outline as floats, chords for its arcs. Internal. */
+export function ringsIn(outline: Outline, { origin, unit }: SiteFrame): readonly Float64Array[] {
+  const [dx, dy] = [outline.origin.x.minus(origin.x), outline.origin.y.minus(origin.y)];
+  return ringsOf(outline).map((ring, index) =>
+    Float64Array.from(
+      chordsOf(ring, index > 0).points.flatMap(({ x, y }) => [
+        dx.plus(fromSI('length', x)).toNumber(unit),
+        dy.plus(fromSI('length', y)).toNumber(unit),
+      ]),
+    ),
+  );
+}

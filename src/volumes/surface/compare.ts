@@ -1,0 +1,141 @@
+import { fault } from '../../errors.js';
+import { heightOn } from './height-on.js';
+import { insideOutline, type InsideOutline } from './inside-outline.js';
+import { meshOutline, type OutlineMesh, type Rings } from './outline-mesh.js';
+import { cutToTriangle, makePiece, setTriangle, type Piece } from './piece.js';
+import { makeTally, type Depth, type Tally } from './tally.js';
+import { areaOf, corner, type Surface } from './triangulation.js';
+import { at } from './typed.js';
+import { walkPairs } from './walk-pairs.js';
+
+/** A plane `z = z0 + gradeX x + gradeY y`. Internal. */
+export interface LocalPlane {
+  readonly z0: number;
+  readonly gradeX: number;
+  readonly gradeY: number;
+}
+
+/** Cut and fill, in the unit of the surfaces, places seen from their origin. Internal. */
+export interface Compared {
+  readonly cut: number;
+  readonly fill: number;
+  readonly cutArea: number;
+  readonly fillArea: number;
+  readonly area: number;
+  readonly uncoveredArea: number;
+  readonly deepestCut: Depth | null;
+  readonly deepestFill: Depth | null;
+}
+
+/** Of the area of an outline: what triangles may miss by rounding. */
+const ROUNDING = 1e-9;
+
+/** Cut and fill between a surface and a design that have one origin. Internal. */
+export function compare(
+  existing: Surface,
+  design: Surface | LocalPlane,
+  rings: Rings | undefined,
+): Compared {
+  const tally = makeTally();
+  if ('gradeX' in design) compareWithPlane(existing, design, rings, tally);
+  else compareSurfaces(existing, design, rings, tally);
+  const totals = tally.totals();
+  if (!(totals.area > 0)) {
+    const words =
+      rings === undefined
+        ? 'the two surfaces share no area'
+        : 'nothing was measured in the outline';
+    throw fault('SURFACES_APART', words, {}, [rings === undefined ? 'design' : 'outline']);
+  }
+  const missing = rings === undefined ? 0 : rings.area - totals.area;
+  const uncoveredArea = rings !== undefined && missing > ROUNDING * rings.area ? missing : 0;
+  return { ...totals, uncoveredArea };
+}
+
+function compareWithPlane(
+  surface: Surface,
+  { z0, gradeX, gradeY }: LocalPlane,
+  rings: Rings | undefined,
+  tally: Tally,
+): void {
+  const { xy, z } = surface;
+  const depths = new Float64Array(z.length);
+  for (let k = 0; k < z.length; k += 1) {
+    depths[k] = at(z, k) - (z0 + gradeX * at(xy, 2 * k) + gradeY * at(xy, 2 * k + 1));
+  }
+  const clip = rings && makeClip(surface, rings);
+  const [piece, to, spare] = [makePiece(), makePiece(), makePiece()];
+  for (let i = 0; i < surface.triangles.length / 3; i += 1) {
+    const place = clip === undefined ? 'inside' : clip.inside.place(i);
+    if (place === 'inside') addTriangle(surface, i, depths, tally);
+    if (place !== 'cut') continue;
+    setTriangle(piece, surface, i, depths);
+    addCells(piece, clip, { to, spare, tally });
+  }
+}
+
+interface Clip {
+  readonly mesh: OutlineMesh;
+  readonly inside: InsideOutline;
+}
+
+function makeClip(surface: Surface, rings: Rings): Clip {
+  const mesh = meshOutline(rings, surface.xy);
+  return { mesh, inside: insideOutline(surface, mesh) };
+}
+
+function addTriangle(surface: Surface, i: number, depths: Float64Array, tally: Tally): void {
+  const { xy } = surface;
+  const a = corner(surface, i, 0);
+  const b = corner(surface, i, 1);
+  const c = corner(surface, i, 2);
+  tally.triangle(areaOf(surface, i), at(depths, a), at(depths, b), at(depths, c));
+  tally.depth(at(depths, a), at(xy, 2 * a), at(xy, 2 * a + 1));
+  tally.depth(at(depths, b), at(xy, 2 * b), at(xy, 2 * b + 1));
+  tally.depth(at(depths, c), at(xy, 2 * c), at(xy, 2 * c + 1));
+}
+
+/** Goes through the surface with more triangles, each with the few of the other that it meets. */
+function compareSurfaces(
+  existing: Surface,
+  design: Surface,
+  rings: Rings | undefined,
+  tally: Tally,
+): void {
+  const isExistingFiner = existing.triangles.length >= design.triangles.length;
+  const [main, other] = isExistingFiner ? [existing, design] : [design, existing];
+  const clip = rings && makeClip(main, rings);
+  const [piece, shared, to, spare] = [makePiece(), makePiece(), makePiece(), makePiece()];
+  walkPairs(main, other, (i, overlapped) => {
+    const place = clip === undefined ? 'inside' : clip.inside.place(i);
+    if (place === 'outside') return;
+    setTriangle(piece, main, i, main.z);
+    for (const j of overlapped) {
+      cutToTriangle(piece, other, j, { to: shared, spare });
+      subtract(shared, other, j, isExistingFiner ? 1 : -1);
+      if (place === 'inside') tally.piece(shared);
+      else addCells(shared, clip, { to, spare, tally });
+    }
+  });
+}
+
+/** Puts depths in the place of the heights of the main surface. */
+function subtract({ values, count }: Piece, other: Surface, j: number, sign: 1 | -1): void {
+  for (let p = 0; p < 3 * count; p += 3) {
+    const height = heightOn(other, j, at(values, p), at(values, p + 1));
+    values[p + 2] = sign * (at(values, p + 2) - height);
+  }
+}
+
+/** Adds the parts of a piece that lie inside the outline. */
+function addCells(
+  piece: Piece,
+  clip: Clip | undefined,
+  room: { readonly to: Piece; readonly spare: Piece; readonly tally: Tally },
+): void {
+  if (clip === undefined) return;
+  for (const cell of clip.inside.cells()) {
+    cutToTriangle(piece, clip.mesh, cell, room);
+    room.tally.piece(room.to);
+  }
+}

@@ -1,0 +1,122 @@
+import { fault, type FieldPath } from '../../errors.js';
+import { spreadOrder } from './spread-order.js';
+import { triangulate, type Surface } from './triangulation.js';
+import { at } from './typed.js';
+
+/** Coordinates and heights up to 100 000 km. */
+const MOST = 1e8;
+
+/** Points beyond this number would not fit the numbering of the triangles. */
+const MOST_POINTS = 50_000_000;
+
+/** A place that everything is measured from, so that large coordinates lose no digits. Internal. */
+export interface Origin {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The first point of a list of x, y and z, where it can be one. Internal. */
+export function originOf(values: unknown): Origin {
+  const [x, y] = values instanceof Float64Array ? [values[0] ?? NaN, values[1] ?? NaN] : [NaN, NaN];
+  return Math.abs(x) <= MOST && Math.abs(y) <= MOST ? { x, y } : { x: 0, y: 0 };
+}
+
+/** Makes sure that a list of floats is one, with all entries finite and in range. Internal. */
+export function checkFloats(
+  values: unknown,
+  path: FieldPath,
+  { stride, words }: { readonly stride: number; readonly words: string },
+): asserts values is Float64Array {
+  if (!(values instanceof Float64Array) || values.length % stride !== 0) {
+    throw fault('WRONG_TYPE', `expected a Float64Array of ${words}`, {}, path);
+  }
+  for (let index = 0; index < values.length; index += 1) {
+    const value = at(values, index);
+    if (Math.abs(value) <= MOST) continue;
+    const place = [...path, Math.floor(index / stride), index % stride];
+    if (!Number.isFinite(value)) {
+      throw fault('NOT_FINITE', 'every coordinate must be a finite number', {}, place);
+    }
+    throw fault('OUT_OF_RANGE', `${value} m is beyond ${MOST} m: a slip of a digit?`, {}, place);
+  }
+}
+
+/**
+ * Reads spot heights and triangulates them. Points that repeat another are left out; two heights at
+ * one place are refused. Internal.
+ */
+export function readSurface(values: unknown, field: string, origin: Origin): Surface {
+  checkFloats(values, [field], { stride: 3, words: 'x, y and z of each point in turn' });
+  const count = values.length / 3;
+  if (count < 3) {
+    throw fault('TOO_FEW_POINTS', 'a surface needs three points or more', {}, [field]);
+  }
+  if (count > MOST_POINTS) {
+    throw fault('CAPACITY_EXCEEDED', `more than ${MOST_POINTS} points`, {}, [field]);
+  }
+  const xy = new Float64Array(2 * count);
+  const z = new Float64Array(count);
+  const order = spreadOrder(values, 3);
+  for (let k = 0; k < count; k += 1) {
+    const from = 3 * (order?.[k] ?? k);
+    xy[2 * k] = at(values, from) - origin.x;
+    xy[2 * k + 1] = at(values, from + 1) - origin.y;
+    z[k] = at(values, from + 2);
+  }
+  const { hull, ...mesh } = triangulate(xy);
+  if (!isWide(xy, hull, origin)) {
+    const words = 'all points lie at one place or on one line: a surface needs width';
+    throw fault('POINTS_COLLINEAR', words, {}, [field]);
+  }
+  refuseTwoHeights({ ...mesh, z }, field, order);
+  return { ...mesh, z };
+}
+
+/** True where the hull is wider than the coordinates are rounded. */
+function isWide(xy: Float64Array, hull: Uint32Array, origin: Origin): boolean {
+  let [double, reach] = [0, 0];
+  const [x0, y0] = [at(xy, 2 * (hull[0] ?? 0)), at(xy, 2 * (hull[0] ?? 0) + 1)];
+  let [px, py] = [0, 0];
+  for (const point of hull) {
+    const [x, y] = [at(xy, 2 * point) - x0, at(xy, 2 * point + 1) - y0];
+    double += px * y - py * x;
+    reach = Math.max(reach, Math.abs(x), Math.abs(y));
+    [px, py] = [x, y];
+  }
+  const size = Math.max(Math.abs(origin.x), Math.abs(origin.y), Math.abs(x0), Math.abs(y0), reach);
+  return Math.abs(double) / 2 > 8 * Number.EPSILON * size * reach;
+}
+
+/** Points that no triangle uses repeat another one: their heights must be the same. */
+function refuseTwoHeights(
+  { xy, z, triangles }: Surface,
+  field: string,
+  given: Uint32Array | undefined,
+): void {
+  const used = new Uint8Array(z.length);
+  for (const point of triangles) used[point] = 1;
+  const spare: number[] = [];
+  for (let k = 0; k < z.length; k += 1) if (used[k] === 0) spare.push(k);
+  if (spare.length === 0) return;
+  const order = (a: number, b: number): number => {
+    const byX = at(xy, 2 * a) - at(xy, 2 * b);
+    return byX === 0 ? at(xy, 2 * a + 1) - at(xy, 2 * b + 1) : byX;
+  };
+  spare.sort(order);
+  for (let k = 0; k < z.length; k += 1) {
+    let [low, high] = [0, spare.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (order(spare[middle] ?? 0, k) < 0) low = middle + 1;
+      else high = middle;
+    }
+    const other = spare[low] ?? k;
+    // of several points at one place, each is compared with the first of them
+    if (order(other, k) === 0 && z[other] !== z[k]) {
+      const places = [given?.[other] ?? other, given?.[k] ?? k];
+      const [first, second] = [Math.min(...places), Math.max(...places)];
+      const words = `points ${first} and ${second} are at one place and have two heights: keep one`;
+      throw fault('TWO_HEIGHTS', words, { first, second }, [field, second]);
+    }
+  }
+}

@@ -1,0 +1,141 @@
+import type { Piece } from './piece.js';
+import { at } from './typed.js';
+
+/** What cut and fill add up to, in metres. Internal. */
+export interface Totals {
+  readonly cut: number;
+  readonly fill: number;
+  readonly cutArea: number;
+  readonly fillArea: number;
+  readonly area: number;
+  readonly deepestCut: Depth | null;
+  readonly deepestFill: Depth | null;
+}
+
+/** A depth and where it is, in metres. */
+export interface Depth {
+  readonly depth: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Adds up cut and fill over triangles. Internal. */
+export interface Tally {
+  /** A triangle with the depths of its corners: + where there is cut. */
+  readonly triangle: (area: number, d0: number, d1: number, d2: number) => void;
+  /** A depth at a place, for the extremes. */
+  readonly depth: (d: number, x: number, y: number) => void;
+  /** A convex piece with depths for heights. */
+  piece(piece: Piece): void;
+  totals(): Totals;
+}
+
+const [CUT, FILL, CUT_AREA, FILL_AREA, AREA] = [0, 1, 2, 3, 4] as const;
+const SUMS = 5;
+
+/** Sums are taken in blocks of so many triangles, so that a million terms lose no digits. */
+const BLOCK = 1024;
+
+/**
+ * Makes an empty tally. Each triangle is split exactly where its depth is zero; all terms of a sum
+ * have one sign. Internal.
+ */
+export function makeTally(): Tally {
+  const block = new Float64Array(SUMS);
+  const sums = new Float64Array(SUMS);
+  const { depth, extreme } = makeExtremes();
+  let left = BLOCK;
+
+  const add = (slot: number, value: number): void => {
+    block[slot] = at(block, slot) + value;
+  };
+  const flush = (): void => {
+    for (let slot = 0; slot < SUMS; slot += 1) {
+      sums[slot] = at(sums, slot) + at(block, slot);
+      block[slot] = 0;
+    }
+    left = BLOCK;
+  };
+  /** A part whose depths have one sign. */
+  const part = (area: number, depths: number): void => {
+    if (depths > 0) {
+      add(CUT, (area * depths) / 3);
+      add(CUT_AREA, area);
+    } else if (depths < 0) {
+      add(FILL, (area * -depths) / 3);
+      add(FILL_AREA, area);
+    }
+  };
+  /** d0 stands alone on its side of zero; the triangle is cut in three along the zero line. */
+  const split = (area: number, d0: number, d1: number, d2: number): void => {
+    const t1 = d0 / (d0 - d1);
+    const t2 = d0 / (d0 - d2);
+    part(area * t1 * t2, d0);
+    part(area * (1 - t1), d1 + d2);
+    part(area * t1 * (1 - t2), d2);
+  };
+  const triangle: Tally['triangle'] = (area, d0, d1, d2) => {
+    add(AREA, area);
+    if ((d0 >= 0 && d1 >= 0 && d2 >= 0) || (d0 <= 0 && d1 <= 0 && d2 <= 0)) {
+      part(area, d0 + d1 + d2);
+    } else {
+      const p0 = d0 > 0;
+      const p1 = d1 > 0;
+      const p2 = d2 > 0;
+      if (p0 === p1) split(area, d2, d0, d1);
+      else if (p0 === p2) split(area, d1, d2, d0);
+      else split(area, d0, d1, d2);
+    }
+    left -= 1;
+    if (left === 0) flush();
+  };
+  return {
+    triangle,
+    depth,
+    piece({ values, count }) {
+      if (count < 3) return;
+      const x = at(values, 0);
+      const y = at(values, 1);
+      const d = at(values, 2);
+      depth(d, x, y);
+      for (let p = 3; p < 3 * count; p += 3) {
+        depth(at(values, p + 2), at(values, p), at(values, p + 1));
+        if (p + 3 >= 3 * count) break;
+        const bx = at(values, p) - x;
+        const by = at(values, p + 1) - y;
+        const cx = at(values, p + 3) - x;
+        const cy = at(values, p + 4) - y;
+        const area = Math.abs(bx * cy - by * cx) / 2;
+        triangle(area, d, at(values, p + 2), at(values, p + 5));
+      }
+    },
+    totals() {
+      flush();
+      const [cut, fill] = [at(sums, CUT), at(sums, FILL)];
+      const [cutArea, fillArea, area] = [at(sums, CUT_AREA), at(sums, FILL_AREA), at(sums, AREA)];
+      const [deepestCut, deepestFill] = [extreme(0), extreme(3)];
+      return { cut, fill, cutArea, fillArea, area, deepestCut, deepestFill };
+    },
+  };
+}
+
+/** Keeps the deepest cut (slot 0) and the deepest fill (slot 3), each with its place. */
+function makeExtremes(): {
+  readonly depth: Tally['depth'];
+  readonly extreme: (slot: 0 | 3) => Depth | null;
+} {
+  const kept = new Float64Array(6);
+  return {
+    depth(d, x, y) {
+      const slot = d > 0 ? 0 : 3;
+      if (Math.abs(d) <= at(kept, slot)) return;
+      kept[slot] = Math.abs(d);
+      kept[slot + 1] = x;
+      kept[slot + 2] = y;
+    },
+    extreme: (slot) =>
+      at(kept, slot) > 0
+        ? { depth: at(kept, slot), x: at(kept, slot + 1), y: at(kept, slot + 2) }
+        : null,
+  };
+}

@@ -1,0 +1,168 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { scanStraightedge } from 'settline/checks';
+import { expectFault } from '../faults.js';
+
+describe('scanStraightedge', () => {
+  const pairs = [
+    [0, 0],
+    [1, -0.004],
+    [2, -0.006],
+    [3, 0],
+    [4, 0.001],
+  ] as const;
+
+  test('takes pairs and flat arrays alike, and leaves them as they were', () => {
+    const flat = Float64Array.from(pairs.flat());
+    const found = scanStraightedge(flat, { length: 3 });
+    expect(found).toEqual({
+      greatestGap: 0.006,
+      at: 2,
+      contacts: [
+        [0, 0],
+        [3, 0],
+      ],
+    });
+    expect(scanStraightedge(pairs, { length: 3 })).toEqual(found);
+    expect([...flat]).toEqual(pairs.flat());
+    expect(Object.isFrozen(found.contacts[0])).toBe(true);
+  });
+
+  test('lies without a gap: the contacts of the first position', () => {
+    const crown = [
+      [0, 0],
+      [5, 0],
+      [6, 1],
+      [7, 1.5],
+    ] as const;
+    expect(scanStraightedge(crown, { length: 2 })).toEqual({
+      greatestGap: 0,
+      at: 5,
+      contacts: [
+        [5, 0],
+        [6, 1],
+      ],
+    });
+  });
+
+  test.each([
+    ['TOO_FEW_POINTS', [[0, 0]], 3],
+    ['TOO_FEW_POINTS', new Float64Array(5), 3],
+    ['WRONG_TYPE', 'flat', 3],
+    ['WRONG_TYPE', [[0, 0], [1]], 3],
+    ['WRONG_TYPE', [[0, 0], { s: 1 }], 3],
+    [
+      'WRONG_TYPE',
+      [
+        [0, 0],
+        [1, '0'],
+      ],
+      3,
+    ],
+    [
+      'NOT_FINITE',
+      [
+        [0, 0],
+        [1, Number.NaN],
+      ],
+      3,
+    ],
+    [
+      'NOT_FINITE',
+      [
+        [0, 0],
+        [Infinity, 0],
+      ],
+      3,
+    ],
+    [
+      'STATION_ORDER',
+      [
+        [0, 0],
+        [0, 1],
+      ],
+      3,
+    ],
+    [
+      'STATION_ORDER',
+      [
+        [0, 0],
+        [2, 1],
+        [1, 1],
+      ],
+      3,
+    ],
+    [
+      'READINGS_TOO_SPARSE',
+      [
+        [0, 0],
+        [4, 0],
+      ],
+      3,
+    ],
+    [
+      'NOT_POSITIVE',
+      [
+        [0, 0],
+        [1, 0],
+      ],
+      0,
+    ],
+    [
+      'NOT_POSITIVE',
+      [
+        [0, 0],
+        [1, 0],
+      ],
+      -1,
+    ],
+    [
+      'NOT_POSITIVE',
+      [
+        [0, 0],
+        [1, 0],
+      ],
+      Number.NaN,
+    ],
+    [
+      'NOT_POSITIVE',
+      [
+        [0, 0],
+        [1, 0],
+      ],
+      Infinity,
+    ],
+    [
+      'NOT_POSITIVE',
+      [
+        [0, 0],
+        [1, 0],
+      ],
+      undefined,
+    ],
+  ] as const)('refuses: %s', (code, profile, length) => {
+    expectFault(() => scanStraightedge(profile as never, { length } as never), code);
+  });
+
+  test('pulls in no decimals', () => {
+    const folder = join(import.meta.dirname, '..', '..', 'src', 'checks');
+    const reached = new Set<string>();
+    const reach = (name: string): void => {
+      if (reached.has(name)) return;
+      reached.add(name);
+      if (name.startsWith('..')) return;
+      const text = readFileSync(join(folder, name), 'utf8');
+      for (const [, to] of text.matchAll(/from '(\.[^']+)\.js'/g)) reach(`${to}.ts`);
+    };
+    reach('./scan-straightedge.ts');
+    expect([...reached].sort()).toEqual([
+      '../errors.ts',
+      './flat-profile.ts',
+      './range-hulls.ts',
+      './scan-by-hulls.ts',
+      './scan-directly.ts',
+      './scan-straightedge.ts',
+    ]);
+  });
+});

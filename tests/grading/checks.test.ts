@@ -1,0 +1,333 @@
+import { describe, expect, test } from 'vitest';
+import {
+  checkSlope,
+  fallBetween,
+  freeboard,
+  gradeBreak,
+  levelChange,
+  rampRun,
+  stepLayout,
+} from 'settline/grading';
+import { SLOPE_PURPOSES } from 'settline/sources';
+import { length } from 'settline/units';
+import { expectFault } from '../faults.js';
+import { testRefusals } from '../refusals.js';
+
+describe('checkSlope', () => {
+  test('a least fall counts the way it runs, a steepest slope does not', () => {
+    const drain = (fall: string) => checkSlope({ fall, purpose: 'drainage' }).verdict;
+    expect([drain('2%'), drain('1.999%'), drain('-3%')]).toEqual(['pass', 'fail', 'fail']);
+    const ramp = (fall: string) => checkSlope({ fall, purpose: 'accessible-ramp' }).verdict;
+    expect([ramp('1:12'), ramp('-1:12'), ramp('8.34%')]).toEqual(['pass', 'pass', 'fail']);
+  });
+
+  test('1/4 in per ft is exactly 1:48', () => {
+    const check = checkSlope({ fall: '1/4 in per ft', purpose: 'accessible-ramp-cross' });
+    expect(check.verdict).toBe('pass');
+    expect(check.checks[0]?.margin.isZero()).toBe(true);
+  });
+
+  test('an uncertainty leaves a band in which nothing can be said', () => {
+    const verdict = (fall: string) =>
+      checkSlope({ fall, purpose: 'drainage', uncertainty: '0.3%' }).verdict;
+    expect([verdict('2.3%'), verdict('2.29%'), verdict('1.7%'), verdict('1.69%')]).toEqual([
+      'pass',
+      'unclear',
+      'unclear',
+      'fail',
+    ]);
+  });
+
+  test('limits of the caller, one or both; the worst verdict counts', () => {
+    const limits = { least: '1%', most: '3%' };
+    const both = checkSlope({ fall: '4%', limits });
+    expect(both.checks.map(({ limit, verdict, source }) => [limit, verdict, source])).toEqual([
+      ['least', 'pass', 'caller'],
+      ['most', 'fail', 'caller'],
+    ]);
+    expect(both.verdict).toBe('fail');
+    expect(both.working.map(({ formula }) => formula)).toEqual(['m = g - g0', 'm = g0 - |g|']);
+    expect(checkSlope({ fall: '4%', limits: { least: '1%' } }).verdict).toBe('pass');
+  });
+
+  test('in words', () => {
+    const text = (fall: string, uncertainty = '0%') =>
+      checkSlope({ fall, purpose: 'drainage', uncertainty }).text;
+    expect(text('2.5%')).toBe('Falls 2.50 %: keeps the least fall of 2.00 %.');
+    expect(text('1%')).toBe('Falls 1.00 %: does not keep the least fall of 2.00 %.');
+    expect(text('-1%')).toBe('Rises 1.00 %: does not keep the least fall of 2.00 %.');
+    // as many places as it takes to tell them apart
+    expect(text('1.9999%')).toBe('Falls 1.9999 %: does not keep the least fall of 2.0000 %.');
+    expect(text('2%', '0.1%')).toBe(
+      'Falls 2.00 %: too close to the least fall of 2.00 % to tell. Measure again.',
+    );
+    expect(checkSlope({ fall: '-9%', purpose: 'accessible-ramp' }).text).toBe(
+      'Slope 9.00 %: does not keep the steepest slope of 8.33 %.',
+    );
+  });
+
+  test('every purpose has a limit, a source and a caution', () => {
+    for (const purpose of SLOPE_PURPOSES) {
+      const check = checkSlope({ fall: '3%', purpose });
+      expect(check.checks.length, purpose).toBeGreaterThan(0);
+      expect(check.checks[0]?.source, purpose).not.toBe('caller');
+      expect(check.cautions.map(({ id }) => id)).toEqual([
+        purpose.startsWith('accessible') ? 'access' : 'drainage',
+      ]);
+    }
+  });
+
+  testRefusals(checkSlope, { fall: '1%', limits: { least: '1%', most: '2%' } }, [
+    ['fall', undefined, 'REQUIRED'],
+    ['fall', '2', 'UNIT_MISSING'],
+    ['fall', '1001%', 'OUT_OF_RANGE'],
+    ['limits', undefined, 'REQUIRED', 'purpose'],
+    ['purpose', 'drainage', 'ONE_OF'],
+    ['limits', {}, 'REQUIRED'],
+    ['limits.least', '3%', 'LIMITS_CONTRADICT', 'limits'],
+    ['limits.least', '0%', 'NOT_POSITIVE'],
+    ['uncertainty', '-1%', 'NEGATIVE'],
+  ]);
+  test('refuses a purpose that it does not know', () => {
+    expectFault(() => checkSlope({ fall: '1%', purpose: 'parking' as never }), 'UNKNOWN_CHOICE');
+  });
+});
+
+describe('fallBetween', () => {
+  const DRIVE = { from: '100 m', to: '99.8 m', distance: '14.5 m', least: '2%' } as const;
+
+  test('what a drop lacks', () => {
+    const drive = fallBetween(DRIVE);
+    expect(drive.drop.toNumber('mm')).toBe(200);
+    expect(drive.neededDrop.toNumber('mm')).toBe(290);
+    expect(drive.shortfall.toNumber('mm')).toBe(90);
+    expect(drive.isEnough).toBe(false);
+    expect(drive.fall.toNumber('percent')).toBeCloseTo(1.3793103448, 9);
+  });
+
+  test('just enough, more than enough, and rising', () => {
+    const enough = fallBetween({ ...DRIVE, to: '99.71 m' });
+    expect([enough.isEnough, enough.shortfall.isZero()]).toEqual([true, true]);
+    expect(fallBetween({ ...DRIVE, to: '99 m' }).shortfall.isZero()).toBe(true);
+    const rising = fallBetween({ ...DRIVE, to: '100.1 m' });
+    expect(rising.fall.isNegative()).toBe(true);
+    expect(rising.shortfall.toNumber('mm')).toBe(390);
+  });
+
+  testRefusals(fallBetween, DRIVE, [
+    ['from', undefined, 'REQUIRED'],
+    ['to', '99.8', 'UNIT_MISSING'],
+    ['distance', '0 m', 'NOT_POSITIVE'],
+    ['least', '0%', 'NOT_POSITIVE'],
+  ]);
+});
+
+describe('freeboard', () => {
+  const DOOR = { sill: '30.2 m', finishAtWall: '30.05 m', least: '150 mm' } as const;
+
+  test('exactly the least passes, a hair less does not', () => {
+    const door = freeboard(DOOR);
+    expect(door.freeboard.toNumber('mm')).toBe(150);
+    expect(door.shortfall.isZero()).toBe(true);
+    expect(door.verdict).toBe('pass');
+    const low = freeboard({ ...DOOR, least: '150.001 mm' });
+    expect(low.verdict).toBe('fail');
+    expect(low.shortfall.toNumber('mm')).toBe(0.001);
+    expect(freeboard({ ...DOOR, uncertainty: '2 mm' }).verdict).toBe('unclear');
+    expect(door.cautions.map(({ id }) => id)).toEqual(['drainage']);
+  });
+
+  test('water that runs toward the wall fails it', () => {
+    const toWall = freeboard({ ...DOOR, away: { elevation: '30.06 m', distance: '1 m' } });
+    expect(toWall.fallAway?.verdict).toBe('fail');
+    expect(toWall.verdict).toBe('fail');
+    const away = freeboard({ ...DOOR, away: { elevation: '30.03 m', distance: '1 m' } });
+    expect(away.fallAway?.fall.toNumber('percent')).toBe(2);
+    expect(away.verdict).toBe('pass');
+    expect(away.working).toHaveLength(2);
+    const unclear = freeboard({
+      ...DOOR,
+      finishAtWall: '30 m',
+      away: { elevation: '29.98 m', distance: '1 m' },
+      uncertainty: '1 mm',
+    });
+    expect(unclear.verdict).toBe('unclear');
+  });
+
+  testRefusals(freeboard, { ...DOOR, away: { elevation: '30 m', distance: '1 m' } }, [
+    ['sill', undefined, 'REQUIRED'],
+    ['finishAtWall', '11 km', 'OUT_OF_RANGE'],
+    ['least', '0 mm', 'NOT_POSITIVE'],
+    ['away.elevation', undefined, 'REQUIRED'],
+    ['away.distance', '0 m', 'NOT_POSITIVE'],
+    ['uncertainty', '-1 mm', 'NEGATIVE'],
+  ]);
+});
+
+describe('gradeBreak', () => {
+  const CREST = {
+    before: '2%',
+    after: '-8%',
+    vehicle: { wheelbase: '2.8 m', underside: '70 mm' },
+  } as const;
+
+  test('a crest comes up between the axles', () => {
+    const crest = gradeBreak(CREST);
+    expect(crest.kind).toBe('crest');
+    expect(crest.change.toNumber('percent')).toBe(-10);
+    expect(crest.clearance?.part).toBe('underside');
+    expect(crest.clearance?.reach.toNumber('mm')).toBe(70);
+    // it just passes
+    expect(crest.clearance?.verdict).toBe('pass');
+    expect(crest.transition).toBeUndefined();
+    const low = gradeBreak({ ...CREST, vehicle: { wheelbase: '2.8 m', underside: '69 mm' } });
+    expect(low.clearance?.verdict).toBe('fail');
+    expect(low.clearance?.clearance.toNumber('mm')).toBe(-1);
+    expect(gradeBreak({ ...CREST, uncertainty: '1 mm' }).clearance?.verdict).toBe('unclear');
+  });
+
+  test('a sag comes up under the overhang', () => {
+    const vehicle = { ...CREST.vehicle, overhang: '1 m', overhangHeight: '200 mm' };
+    const sag = gradeBreak({ before: '-2%', after: '10%', vehicle });
+    expect([sag.kind, sag.clearance?.part]).toEqual(['sag', 'overhang']);
+    expect(sag.clearance?.reach.toNumber('mm')).toBe(120);
+    expect(sag.clearance?.clearance.toNumber('mm')).toBe(80);
+    expect(sag.working).toHaveLength(2);
+    // without an overhang there is nothing to say
+    expect(gradeBreak({ ...CREST, after: '9%' }).clearance).toBeUndefined();
+  });
+
+  test('spread over breaks of equal size', () => {
+    const spread = (after: string) =>
+      gradeBreak({ before: '-2%', after, limit: { change: '3%', distance: '3 m' } }).transition;
+    expect(spread('-11%')?.breaks).toBe(3);
+    expect(spread('-11%')?.length.toNumber('m')).toBe(6);
+    expect(spread('-11%')?.grades.map((grade) => grade.toNumber('percent'))).toEqual([
+      -2, -5, -8, -11,
+    ]);
+    expect(spread('-11.1%')?.breaks).toBe(4);
+    expect(spread('1%')?.grades.map((grade) => grade.toNumber('percent'))).toEqual([-2, 1]);
+    expect(spread('1%')?.length.isZero()).toBe(true);
+    expect(spread('-2%')?.breaks).toBe(0);
+    expect(gradeBreak({ before: '1%', after: '1%' }).kind).toBe('straight');
+  });
+
+  testRefusals(gradeBreak, { ...CREST, limit: { change: '3%', distance: '3 m' } }, [
+    ['before', undefined, 'REQUIRED'],
+    ['after', '1001%', 'OUT_OF_RANGE'],
+    ['vehicle.wheelbase', '0 m', 'NOT_POSITIVE'],
+    ['vehicle.underside', undefined, 'REQUIRED'],
+    ['vehicle.overhang', '1 m', 'REQUIRED', 'vehicle.overhangHeight'],
+    ['limit.change', '0%', 'NOT_POSITIVE'],
+    ['limit.distance', undefined, 'REQUIRED'],
+    ['uncertainty', '-1 mm', 'NEGATIVE'],
+  ]);
+});
+
+describe('rampRun', () => {
+  test('flights with landings between them', () => {
+    const ramp = rampRun({ rise: '1 m', steepest: '1:12', flightRise: '760 mm', landing: '1.5 m' });
+    expect(ramp.flights).toBe(2);
+    expect(ramp.run.toNumber('m')).toBe(12);
+    expect(ramp.total.toNumber('m')).toBe(13.5);
+    expect(ramp.flightRise.toNumber('mm')).toBe(500);
+    expect(ramp.flightRun.toNumber('m')).toBe(6);
+    const just = rampRun({
+      rise: '760 mm',
+      steepest: '1:12',
+      flightRise: '760 mm',
+      landing: '1 m',
+    });
+    expect([just.flights, just.total.toNumber('m')]).toEqual([1, 9.12]);
+    expect(ramp.cautions.map(({ id }) => id)).toEqual(['access', 'drainage']);
+    expect(ramp.working).toHaveLength(2);
+  });
+
+  test('room that there is', () => {
+    const room = rampRun({ rise: '150 mm', steepest: '1:20', room: '2.5 m' }).room;
+    expect(room?.fits).toBe(false);
+    expect(room?.spare.toNumber('m')).toBe(-0.5);
+    expect(room?.slope.toNumber('percent')).toBe(6);
+    expect(rampRun({ rise: '150 mm', steepest: '1:20', room: '3 m' }).room?.fits).toBe(true);
+    expect(rampRun({ rise: '150 mm', steepest: '1:20' }).room).toBeUndefined();
+  });
+
+  testRefusals(
+    rampRun,
+    { rise: '1 m', steepest: '1:12', flightRise: '500 mm', landing: '1 m', room: '9 m' },
+    [
+      ['rise', '0 m', 'NOT_POSITIVE'],
+      ['steepest', '0%', 'NOT_POSITIVE'],
+      ['flightRise', undefined, 'REQUIRED'],
+      ['landing', undefined, 'REQUIRED'],
+      ['landing', '0 m', 'NOT_POSITIVE'],
+      ['room', '0 m', 'NOT_POSITIVE'],
+    ],
+  );
+});
+
+describe('levelChange', () => {
+  test('exactly at each limit', () => {
+    const treatment = (rise: string) => levelChange({ rise }).treatment;
+    expect(['1/4 in', '1/3 in', '1/2 in', '33/64 in'].map((rise) => treatment(rise))).toEqual([
+      'vertical',
+      'bevelled',
+      'bevelled',
+      'ramp',
+    ]);
+    expect(levelChange({ rise: '1/2 in' }).bevelRun?.equals(length('1 in'))).toBe(true);
+    expect(levelChange({ rise: '1/4 in' }).bevelRun).toBeUndefined();
+    const bevel = levelChange({ rise: '3/8 in' });
+    expect(bevel.source).toBe('ada-level-change');
+    expect(bevel.working).toHaveLength(1);
+    expect(levelChange({ rise: '1 in' }).cautions.map(({ id }) => id)).toEqual(['access']);
+    expect(levelChange({ rise: '1 in' }).working).toEqual([]);
+  });
+
+  testRefusals(levelChange, { rise: '1 in' }, [
+    ['rise', undefined, 'REQUIRED'],
+    ['rise', '0 in', 'NOT_POSITIVE'],
+    ['rise', '101 m', 'OUT_OF_RANGE'],
+  ]);
+});
+
+describe('stepLayout', () => {
+  const WALK = { rise: '600 mm', mostRiser: '150 mm', tread: '350 mm' } as const;
+
+  test('level treads', () => {
+    const steps = stepLayout(WALK);
+    expect([steps.risers, steps.treads]).toEqual([4, 3]);
+    expect(steps.riser.toNumber('mm')).toBe(150);
+    expect(steps.run.toNumber('mm')).toBe(1050);
+    expect(steps.treadRise.isZero()).toBe(true);
+    // 650 mm is more than 25 in
+    expect(steps.comfort.keeps).toBe(false);
+    expect(stepLayout({ ...WALK, rise: '600.1 mm' }).risers).toBe(5);
+    expect(stepLayout({ ...WALK, rise: '100 mm' }).treads).toBe(0);
+  });
+
+  test('treads that fall to their front take a part of the rise', () => {
+    const steps = stepLayout({ ...WALK, treadFall: '2%' });
+    expect(steps.treadRise.toNumber('mm')).toBe(7);
+    // 607 / 157: four risers of (600 - 21) / 4
+    expect(steps.risers).toBe(4);
+    expect(steps.riser.toNumber('mm')).toBe(144.75);
+    const total = steps.riser.times(steps.risers).plus(steps.treadRise.times(steps.treads));
+    expect(total.equals(length('600 mm'))).toBe(true);
+    expect(steps.working).toHaveLength(3);
+  });
+
+  test('exactly 25 in is comfortable', () => {
+    const keeps = (tread: string) =>
+      stepLayout({ rise: '18 in', mostRiser: '6 in', tread }).comfort.keeps;
+    expect([keeps('13 in'), keeps('13 1/64 in')]).toEqual([true, false]);
+  });
+
+  testRefusals(stepLayout, WALK, [
+    ['rise', '0 mm', 'NOT_POSITIVE'],
+    ['mostRiser', undefined, 'REQUIRED'],
+    ['tread', '-1 mm', 'NOT_POSITIVE'],
+    ['treadFall', '-1%', 'NEGATIVE'],
+    ['treadFall', '200%', 'OUT_OF_RANGE'],
+  ]);
+});

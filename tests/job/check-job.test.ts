@@ -1,0 +1,368 @@
+import { describe, expect, test } from 'vitest';
+import {
+  checkJob,
+  describeNextStep,
+  describeStakeAction,
+  planFromJSON,
+  planJob,
+  renderCheckSheet,
+  type JobCheck,
+} from 'settline/job';
+import { pathText } from 'settline';
+import { faultsOf } from '../faults.js';
+import { heronBendJob } from '../heron-bend.js';
+import { otterLaneJob } from '../otter-lane.js';
+
+const plan = planJob(heronBendJob());
+const DRIVE = ['S1', 'S2', 'S3', 'S4', 'N1', 'N2', 'N3', 'N4'];
+const SUBGRADE = { subgrade: { over: '1/2 in', under: '3/4 in' } };
+
+const all = (surface: string, belowString: string, except: Record<string, string> = {}) =>
+  DRIVE.map((stake) => ({ stake, surface, belowString: except[stake] ?? belowString }));
+const only = (check: JobCheck) => {
+  const [surface] = check.surfaces;
+  if (surface === undefined) expect.unreachable();
+  return surface;
+};
+const inch = (value: { to: (unit: 'in') => { toString: () => string } } | null | undefined) =>
+  value?.to('in').toString();
+
+describe('levels as built against the plan', () => {
+  test('on the limit passes, a hair over fails', () => {
+    // subgrade of the drive lies 25 3/8 in below the string; 1/2 in high is 24 7/8 in
+    const at = checkJob(plan, {
+      readings: all('subgrade', '24 7/8 in', { S2: '26 1/8 in' }),
+      tolerances: SUBGRADE,
+    });
+    expect(at.verdict).toBe('pass');
+    expect(only(at).stakes.map(({ value }) => inch(value))).toEqual(
+      DRIVE.map((id) => (id === 'S2' ? '-0.75' : '0.5')),
+    );
+    const over = checkJob(plan, {
+      readings: all('subgrade', '25 3/8 in', { N3: '24.8749999 in', S2: '26.1250001 in' }),
+      tolerances: SUBGRADE,
+    });
+    expect(over.verdict).toBe('fail');
+    expect(only(over).level.outOfTolerance).toEqual(['S2', 'N3']);
+    expect(only(over).next).toEqual({
+      step: 'correct',
+      stakes: ['S2', 'N3'],
+      surface: null,
+      spread: null,
+    });
+  });
+
+  test('what is uncertain is neither passed nor failed', () => {
+    const check = checkJob(plan, {
+      readings: all('subgrade', '25 3/8 in', { S3: '24 13/16 in' }),
+      tolerances: SUBGRADE,
+      uncertainty: '1/8 in',
+    });
+    expect(check.verdict).toBe('unclear');
+    expect(only(check).next.step).toBe('measure-again');
+    expect(only(check).next.stakes).toEqual(['S3']);
+  });
+
+  test('stakes that were not read are asked for before the surface is covered', () => {
+    const check = checkJob(plan, {
+      readings: all('subgrade', '25 3/8 in').slice(0, 6),
+      tolerances: SUBGRADE,
+    });
+    expect(check.verdict).toBe('pass');
+    expect(only(check).missing).toEqual(['N3', 'N4']);
+    expect(describeNextStep(only(check), { system: 'us' })).toBe(
+      'Within tolerance so far. Measure N3, N4 too before you cover this surface.',
+    );
+  });
+
+  test('a surface that passes leads to the one above, with the loose lift', () => {
+    const step = (surface: string, belowString: string, kind: string) =>
+      describeNextStep(
+        only(
+          checkJob(plan, {
+            readings: all(surface, belowString),
+            tolerances: { [kind]: { over: '1/4 in', under: '1/4 in' } },
+          }),
+        ),
+        { system: 'us' },
+      );
+    expect(step('subgrade', '25 3/8 in', 'subgrade')).toBe(
+      'Go on to lift 1 top: spread 4 3/16 in loose.',
+    );
+    expect(step('lift 2 top', '18 11/16 in', 'lift')).toBe(
+      'Go on to base top: spread 4 3/16 in loose.',
+    );
+    expect(step('base top', '15 3/8 in', 'base')).toBe('Go on to bedding top.');
+    expect(step('bedding top', '14 3/8 in', 'bedding')).toBe('Go on to finished grade.');
+    expect(step('finished grade', '12 in', 'pavers')).toBe(
+      'Within tolerance: this was the last surface.',
+    );
+  });
+
+  test('surfaces come from the ground up, pavement by pavement', () => {
+    const check = checkJob(plan, {
+      readings: [
+        { stake: 'W1', surface: 'base top', belowString: '15 3/8 in' },
+        { stake: 'S1', surface: 'base top', belowString: '15 3/8 in' },
+        { stake: 'S1', surface: 'lift 1 top', belowString: '22 in' },
+        { stake: 'S1', surface: 'subgrade', belowString: '25 3/8 in' },
+      ],
+      tolerances: {
+        ...SUBGRADE,
+        base: 'irc-sp-63-2004',
+        lift: { over: '1/4 in', under: '1/4 in' },
+      },
+    });
+    expect(check.surfaces.map(({ pavement, surface }) => `${pavement}: ${surface}`)).toEqual([
+      'Drive: subgrade',
+      'Drive: lift 1 top',
+      'Drive: base top',
+      'Side walk: base top',
+    ]);
+    expect(check.surfaces[2]?.level.source).toBe('irc-sp-63-2004');
+    expect(check.surfaces[0]?.level.source).toBeNull();
+  });
+});
+
+describe('the action at a stake, in the words of the trade', () => {
+  const said = (
+    surface: string,
+    kind: string,
+    belowString: string,
+    system: 'us' | 'metric' = 'us',
+  ) => {
+    const check = checkJob(plan, {
+      readings: [{ stake: 'S1', surface, belowString }],
+      tolerances: { [kind]: { over: '1/4 in', under: '1/4 in' } },
+    });
+    const { kind: of, stakes } = only(check);
+    const [stake] = stakes;
+    if (stake === undefined) expect.unreachable();
+    return describeStakeAction(stake, { kind: of, system });
+  };
+
+  test.each([
+    ['subgrade', 'subgrade', '24 7/8 in', '1/2 in high: cut 1/2 in and compact'],
+    [
+      'subgrade',
+      'subgrade',
+      '25 7/8 in',
+      '1/2 in low: fill with base stone, 5/8 in loose, and compact; never with soil',
+    ],
+    ['base top', 'base', '14 7/8 in', '1/2 in high: take off 1/2 in and compact'],
+    [
+      'base top',
+      'base',
+      '15 7/8 in',
+      '1/2 in low: loosen the top, spread 5/8 in of loose stone and compact',
+    ],
+    ['bedding top', 'bedding', '13 7/8 in', '1/2 in high: strike off 1/2 in'],
+    ['bedding top', 'bedding', '14 7/8 in', '1/2 in low: add sand and screed up 1/2 in'],
+    [
+      'finished grade',
+      'pavers',
+      '11 1/2 in',
+      '1/2 in high: lift, take out 1/2 in of bedding, lay again and compact',
+    ],
+    [
+      'finished grade',
+      'pavers',
+      '12 1/2 in',
+      '1/2 in low: lift, add 1/2 in of bedding, lay again and compact; if the bed gets too thick, mend the base',
+    ],
+    ['base top', 'base', '15 3/8 in', 'within tolerance'],
+  ])('%s (%s) at %s', (surface, kind, belowString, words) => {
+    expect(said(surface, kind, belowString)).toBe(words);
+  });
+
+  test('in millimetres', () => {
+    expect(said('base top', 'base', '15 7/8 in', 'metric')).toBe(
+      '13 mm low: loosen the top, spread 16 mm of loose stone and compact',
+    );
+  });
+});
+
+describe('by string, by rod, by elevation', () => {
+  const otter = planJob(otterLaneJob());
+  const at = (reading: object, rest: object = {}) =>
+    only(
+      checkJob(otter, {
+        readings: [{ stake: 'A1', surface: 'base top', ...reading }],
+        tolerances: { base: { over: '0.01 ft', under: '0.01 ft' } },
+        ...rest,
+      }),
+    ).stakes[0];
+
+  test('all three say the same', () => {
+    // finish at A1 is 100.21 ft, base top 3 3/8 in below: 99.92875 ft; HI 104.62
+    const byString = at({ belowString: '15 1/4 in' });
+    const byElevation = at({ elevation: '99.939166666666666666666666666666666666666667 ft' });
+    const byRod = at({ rod: '4.68 ft' });
+    expect(inch(byString?.value)).toBe('0.125');
+    expect(byElevation?.value.toNumber('in')).toBeCloseTo(0.125, 12);
+    // 104.62 - 4.68 = 99.94: 0.01125 ft high of 99.92875
+    expect(byRod?.value.to('ft').toString()).toBe('0.01125');
+    expect(byRod?.verdict).toBe('fail');
+    expect(byRod?.plan.to('ft').toString()).toBe('99.92875');
+    expect(inch(byString?.measuredBelowString)).toBe('15.25');
+  });
+
+  test('a new set-up counts from its own height', () => {
+    const moved = at({ rod: '5.58 ft' }, { instrumentHeight: '105.52 ft' });
+    expect(moved?.value.to('ft').toString()).toBe('0.01125');
+  });
+});
+
+test('thickness where top and bottom were read at one stake', () => {
+  const check = checkJob(plan, {
+    readings: [
+      { stake: 'S1', surface: 'subgrade', belowString: '25 3/8 in' },
+      { stake: 'S1', surface: 'base top', belowString: '15 3/8 in' },
+      { stake: 'S2', surface: 'subgrade', belowString: '25 in' },
+      { stake: 'S2', surface: 'base top', belowString: '15 5/8 in' },
+      { stake: 'S3', surface: 'base top', belowString: '15 3/8 in' },
+    ],
+    tolerances: { ...SUBGRADE, base: { over: '3/8 in', under: '3/8 in' } },
+    thickness: { base: 'paver-guide-in' },
+  });
+  const base = check.surfaces[1];
+  // S2: 25 - 15 5/8 = 9 3/8 in, 5/8 in thin; the guide lets 1/2 in under pass
+  expect(base?.thickness?.readings.map(({ id, value }) => `${id} ${inch(value) ?? ''}`)).toEqual([
+    'S1 10',
+    'S2 9.375',
+  ]);
+  expect(base?.level.verdict).toBe('pass');
+  expect(base?.thickness?.verdict).toBe('fail');
+  expect(base?.verdict).toBe('fail');
+  expect(base?.next.stakes).toEqual(['S2']);
+  expect(check.surfaces[0]?.thickness).toBeNull();
+});
+
+test('is plain, frozen, the same after JSON, and shows its working', () => {
+  const check = checkJob(plan, { readings: all('subgrade', '25 in'), tolerances: SUBGRADE });
+  expect(Object.isFrozen(check)).toBe(true);
+  expect(Object.isFrozen(only(check).stakes)).toBe(true);
+  const text = JSON.stringify(check);
+  expect(JSON.stringify(JSON.parse(text))).toBe(text);
+  expect(text).not.toMatch(/NaN|Infinity/);
+  expect(check.working).toHaveLength(8);
+  expect(check.working[0]?.title).toBe('Level of the subgrade at S1 against the plan');
+  const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
+  const same = checkJob(again, { readings: all('subgrade', '25 in'), tolerances: SUBGRADE });
+  expect(JSON.stringify(same)).toBe(text);
+  expect(check.cautions.map(({ id }) => id)).toEqual(
+    expect.arrayContaining(['utilities', 'excavation', 'drainage']),
+  );
+});
+
+describe('the sheet of a check', () => {
+  const check = checkJob(plan, {
+    readings: [
+      ...all('subgrade', '25 3/8 in', { N2: '24 1/2 in' }),
+      { stake: 'N2', surface: 'base top', belowString: '15 1/2 in' },
+    ],
+    tolerances: { ...SUBGRADE, base: { over: '3/8 in', under: '3/8 in' } },
+    thickness: { base: { over: '1/2 in', under: '1/2 in' } },
+  });
+
+  test('prints plan, reading, difference, action and next step', () => {
+    const sheet = renderCheckSheet(check, { system: 'us' });
+    expect(sheet).toMatch(/SUBGRADE of Drive/);
+    expect(sheet).toMatch(/N2 +25 3\/8 +24 1\/2 +\+7\/8 +OUT/);
+    expect(sheet).toContain('> N2: 7/8 in high: cut 7/8 in and compact');
+    expect(sheet).toMatch(/Thickness 9 to 9 in, planned 10 in: OUT/);
+    const metric = renderCheckSheet(check, { system: 'metric' });
+    expect(metric).toMatch(/N2 +645 +622 +\+22 +OUT/);
+    expect(metric).not.toMatch(/\d in\b/);
+  });
+
+  test('fits its width, and refuses others', () => {
+    for (const width of [40, 48, 100]) {
+      for (const text of renderCheckSheet(check, { system: 'us', width }).split('\n')) {
+        expect(text.length).toBeLessThanOrEqual(width);
+      }
+    }
+    expect(faultsOf(() => renderCheckSheet(check, { system: 'us', width: 30 }))[0]?.code).toBe(
+      'OUT_OF_RANGE',
+    );
+    expect(faultsOf(() => renderCheckSheet(check, { system: 'si' as never }))[0]?.code).toBe(
+      'UNKNOWN_CHOICE',
+    );
+  });
+});
+
+test.each<[string, object, string]>([
+  [
+    'an unknown stake',
+    { readings: [{ stake: 'Q9', surface: 'subgrade', belowString: '25 in' }] },
+    'readings[0].stake UNKNOWN_ID',
+  ],
+  [
+    'an unknown surface',
+    { readings: [{ stake: 'S1', surface: 'gravel', belowString: '25 in' }] },
+    'readings[0].surface UNKNOWN_CHOICE',
+  ],
+  [
+    'a surface of another pavement',
+    { readings: [{ stake: 'W1', surface: 'lift 2 top', belowString: '20 in' }] },
+    'readings[0].surface UNKNOWN_CHOICE',
+  ],
+  [
+    'two readings in one place',
+    {
+      readings: [
+        ...all('subgrade', '25 in'),
+        { stake: 'S1', surface: 'subgrade', belowString: '26 in' },
+      ],
+    },
+    'readings[8] DUPLICATE_ID',
+  ],
+  [
+    'two ways at once',
+    { readings: [{ stake: 'S1', surface: 'subgrade', belowString: '25 in', rod: '5 ft' }] },
+    'readings[0] ONE_OF',
+  ],
+  ['no way at all', { readings: [{ stake: 'S1', surface: 'subgrade' }] }, 'readings[0] REQUIRED'],
+  [
+    'a rod without an instrument',
+    { readings: [{ stake: 'S1', surface: 'subgrade', rod: '5 ft' }] },
+    'instrumentHeight REQUIRED',
+  ],
+  [
+    'a reading without a unit',
+    { readings: [{ stake: 'S1', surface: 'subgrade', belowString: 25 }] },
+    'readings[0].belowString UNIT_MISSING',
+  ],
+  ['no readings', { readings: [] }, 'readings EMPTY_LIST'],
+  ['no tolerance', { tolerances: {} }, 'tolerances.subgrade REQUIRED'],
+  [
+    'a set that does not limit it',
+    { tolerances: { subgrade: 'paver-guide-in' } },
+    'tolerances.subgrade LIMIT_NOT_SET',
+  ],
+  [
+    'a negative tolerance',
+    { tolerances: { subgrade: { over: '-1 in', under: '1 in' } } },
+    'tolerances.subgrade.over NEGATIVE',
+  ],
+  ['no readings at all', { readings: undefined }, 'readings REQUIRED'],
+])('refuses %s', (_name, change, fault) => {
+  const readings = { readings: all('subgrade', '25 3/8 in'), tolerances: SUBGRADE, ...change };
+  const faults = faultsOf(() => checkJob(plan, readings));
+  expect(faults.map(({ path, code }) => `${pathText(path)} ${code}`)).toContain(fault);
+});
+
+test('an elevation where the plan knows none is refused', () => {
+  const job = heronBendJob() as unknown as { stringLines: { stakes: Record<string, unknown>[] }[] };
+  delete job.stringLines[0]?.stakes[0]?.['finish'];
+  const bare = planJob(job as never);
+  const faults = faultsOf(() =>
+    checkJob(bare, {
+      readings: [{ stake: 'S1', surface: 'subgrade', elevation: '98 ft' }],
+      tolerances: SUBGRADE,
+    }),
+  );
+  expect(faults.map(({ path, code }) => `${pathText(path)} ${code}`)).toEqual([
+    'readings[0].belowString REQUIRED',
+  ]);
+});

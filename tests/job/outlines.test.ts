@@ -1,0 +1,146 @@
+import { expect, test } from 'vitest';
+import { planFromJSON, planJob, tryPlanJob, type JobInput } from 'settline/job';
+import { pathText } from 'settline';
+import { heronBendJob } from '../heron-bend.js';
+
+const withOutline = (outline: unknown, edges?: unknown): JobInput => {
+  const job = heronBendJob() as unknown as { pavements: Record<string, unknown>[] };
+  const [drive] = job.pavements;
+  if (drive === undefined) expect.unreachable();
+  drive['outline'] = outline;
+  if (edges === undefined) delete drive['edges'];
+  else drive['edges'] = edges;
+  return job as unknown as JobInput;
+};
+
+const POINTS = [
+  [0, 0],
+  [36, 0],
+  [36, 14],
+  [0, 14],
+];
+const ISLAND = [
+  [10, 5],
+  [14, 5],
+  [14, 9],
+  [10, 9],
+];
+
+test('an island stays paved round and is dug into from its edges', () => {
+  const plan = planJob(withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] }));
+  const [drive] = plan.pavements;
+  expect(drive?.areas.paving.to('ft2').toString()).toBe('488'); // 504 - 16
+  // 12 in out all round, and 12 in into the island: 38 x 16 - 2 x 2
+  expect(drive?.areas.dig.to('ft2').toString()).toBe('604');
+  expect(drive?.edges).toHaveLength(8);
+  expect(drive?.digHoles).toHaveLength(1);
+  expect(drive?.digClosesUp).toBe(false);
+  const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
+  expect(JSON.stringify(planJob(again.job))).toBe(JSON.stringify(plan));
+});
+
+test('an edge round an island may be a kerb that stays', () => {
+  const kerbs = [
+    'open',
+    'open',
+    'open',
+    'open',
+    'restrained',
+    'restrained',
+    'restrained',
+    'restrained',
+  ];
+  const plan = planJob(withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] }, kerbs));
+  expect(plan.pavements[0]?.areas.dig.to('ft2').toString()).toBe('592'); // 608 - 16
+  const few = tryPlanJob(
+    withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] }, kerbs.slice(4)),
+  );
+  if (few.ok) expect.unreachable();
+  expect(few.errors.map(({ path, code }) => `${pathText(path)} ${code}`)).toEqual([
+    'pavements[0].edges EDGE_COUNT',
+  ]);
+});
+
+test('a stake in an island is not in the dig, one beside it is', () => {
+  const job = withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] });
+  const stakes = job.stringLines[0]?.stakes as { x: string; y: string }[];
+  Object.assign(stakes[1] ?? {}, { x: '12 ft', y: '7 ft' });
+  const inDig = () =>
+    planJob(job)
+      .warnings.filter(({ code }) => code === 'STAKE_IN_DIG')
+      .map(({ subject }) => subject);
+  expect(inDig()).toEqual([]);
+  Object.assign(stakes[1] ?? {}, { x: '10 ft 6 in' });
+  expect(inDig()).toEqual(['stake S2']);
+});
+
+test('an island or a notch that the dig swallows is warned of', () => {
+  const small = [
+    [10, 5],
+    [11, 5],
+    [11, 6],
+    [10, 6],
+  ];
+  const island = planJob(withOutline({ unit: 'ft', points: POINTS, holes: [small] }));
+  expect(island.pavements[0]?.areas.dig.to('ft2').toString()).toBe('608');
+  const notch = planJob(
+    withOutline({
+      unit: 'ft',
+      points: [
+        [0, 0],
+        [36, 0],
+        [36, 14],
+        [20, 14],
+        [20, 13.5],
+        [19, 13.5],
+        [19, 14],
+        [0, 14],
+      ],
+    }),
+  );
+  expect(notch.pavements[0]?.areas.dig.to('ft2').toString()).toBe('608');
+  for (const plan of [island, notch]) {
+    expect(plan.warnings.filter(({ code }) => code === 'DIG_CLOSES_UP')).toHaveLength(1);
+  }
+});
+
+test('an arc edge: area by the segment, dig by the ring, edge length along the arc', () => {
+  // half a circle of 7 ft radius over the east end
+  const round = {
+    unit: 'ft',
+    points: POINTS,
+    arcs: [{ edge: 1, bulgeMiddleOrdinate: 7 }],
+  };
+  const plan = planJob(withOutline(round));
+  const [drive] = plan.pavements;
+  expect(drive?.areas.paving.toNumber('ft2')).toBeCloseTo(504 + (Math.PI * 49) / 2, 9);
+  expect(drive?.edges[1]?.length.toNumber('ft')).toBeCloseTo(7 * Math.PI, 9);
+  // dig: 37 x 16 left of the east end, and half a circle of 8 ft
+  expect(drive?.areas.dig.toNumber('ft2')).toBeCloseTo(37 * 16 + (Math.PI * 64) / 2, 6);
+  expect(drive?.digArcs).toHaveLength(1);
+  const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
+  expect(JSON.stringify(again)).toBe(JSON.stringify(plan));
+  // the outline goes back into the job whole
+  expect(planJob(again.job).pavements[0]?.areas.paving.toNumber('ft2')).toBeCloseTo(
+    504 + (Math.PI * 49) / 2,
+    9,
+  );
+});
+
+test.each([
+  [{ unit: 'ft', points: POINTS, colour: 'red' }, 'pavements[0].outline.colour'],
+  [
+    { unit: 'ft', points: POINTS, holes: [{ points: ISLAND, depth: 1 }] },
+    'pavements[0].outline.holes[0].depth',
+  ],
+  [
+    { unit: 'ft', points: POINTS, arcs: [{ edge: 1, bulgeMiddleOrdinate: 1, radius: 5 }] },
+    'pavements[0].outline.arcs[0].radius',
+  ],
+])('refuses a field that outlines do not have: %#', (outline, path) => {
+  const outcome = tryPlanJob(withOutline(outline));
+  if (outcome.ok) expect.unreachable();
+  expect(outcome.errors.map((issue) => `${pathText(issue.path)} ${issue.code}`)).toEqual([
+    `${path} UNKNOWN_FIELD`,
+  ]);
+});

@@ -1,0 +1,466 @@
+import { describe, expect, test } from 'vitest';
+import {
+  materialList,
+  planFromJSON,
+  planJob,
+  renderJobSheet,
+  tryPlanJob,
+  type JobInput,
+  type JobPlan,
+} from 'settline/job';
+import { pathText, type ErrorCode } from 'settline';
+import { edgeRestraint, geotextile, jointSand, unitCount } from 'settline/materials';
+import type { Area, Length, Mass, Volume } from 'settline/units';
+import { heronBendJob } from '../heron-bend.js';
+import { inMetric } from '../in-metric.js';
+import { otterLaneJob } from '../otter-lane.js';
+
+type Fields = Record<string, unknown>;
+
+/** The built-in site with more fields; the dig of its drive is 37 ft by 16 ft, y from -1 to 15. */
+const withFields = (fields: Fields, drive: Fields = {}): JobInput => {
+  const job = heronBendJob() as unknown as Fields & { pavements: Fields[] };
+  Object.assign(job, fields);
+  Object.assign(job.pavements[0] ?? {}, drive);
+  return job as unknown as JobInput;
+};
+const driveOf = (plan: JobPlan) => {
+  const [drive] = plan.pavements;
+  if (drive === undefined) expect.unreachable();
+  return drive;
+};
+const feet2 = (area: Area | undefined) => area?.toNumber('ft2');
+const warned = (plan: JobPlan, code: string) => plan.warnings.filter((one) => one.code === code);
+
+const line = (fields: Fields = {}) => ({
+  id: 'water',
+  path: [
+    { x: '10 ft', y: '-20 ft' },
+    { x: '10 ft', y: '40 ft' },
+  ],
+  width: '0 in',
+  tolerance: '2 ft',
+  ...fields,
+});
+
+describe('marked lines', () => {
+  test('square across the dig: 4 ft by 16 ft by hand, at the deepest dig', () => {
+    const plan = planJob(withFields({ utilities: [line()] }));
+    const { nearby, dig } = driveOf(plan);
+    expect(feet2(nearby.utilities[0]?.handDigArea)).toBe(64);
+    expect(feet2(nearby.handDig?.area)).toBe(64);
+    // the deepest of the measured digs is 13.875 in, their mean 13.375 in
+    expect(dig.depth.to('in').toString()).toBe('13.375');
+    expect(nearby.handDig?.volume.toNumber('ft3')).toBeCloseTo((64 * 13.875) / 12, 9);
+    expect(nearby.utilities[0]?.cover).toBeNull();
+    expect(nearby.handDig?.cautions.map(({ id }) => id)).toContain('utilities');
+    expect(plan.cautions.map(({ id }) => id)).toContain('utilities');
+    expect(warned(plan, 'UTILITY_IN_DIG').map(({ subject }) => subject)).toEqual(['Drive']);
+    // the walk lies elsewhere
+    expect(plan.pavements[1]?.nearby.utilities[0]?.handDigArea.isZero()).toBe(true);
+    const sheet = renderJobSheet(plan, { system: 'us' });
+    expect(sheet).toMatch(/water +64\.0 ft2 +cover not known/);
+    expect(sheet).toMatch(/water +clear of the dig/);
+  });
+
+  test.each([
+    ['26.875 in', '13 in', 'minimum-kept', 0],
+    ['26.874 in', '13 in', 'less-than-minimum', 1],
+    ['13.874 in', '0 in', 'line-in-dig', 1],
+  ])('found at %s with %s asked for: %s', (found, leastCover, verdict, warnings) => {
+    const plan = planJob(withFields({ utilities: [line({ found, leastCover })] }));
+    expect(driveOf(plan).nearby.utilities[0]?.cover?.verdict).toBe(verdict);
+    expect(warned(plan, 'UTILITY_COVER')).toHaveLength(warnings);
+  });
+
+  test('beside the dig they are clear of it, and their cover is not warned of', () => {
+    const path = [
+      { x: '-20 ft', y: '19 ft' },
+      { x: '60 ft', y: '19 ft' },
+    ];
+    const beside = planJob(
+      withFields({ utilities: [line({ path, found: '10 in', leastCover: '30 in' })] }),
+    );
+    expect(driveOf(beside).nearby.utilities[0]?.handDigArea.isZero()).toBe(true);
+    expect(warned(beside, 'UTILITY_IN_DIG')).toEqual([]);
+    expect(warned(beside, 'UTILITY_COVER')).toEqual([]);
+  });
+});
+
+describe('trees', () => {
+  const tree = (y: string, fields: Fields = {}) => ({
+    id: 'oak',
+    x: '18 ft',
+    y,
+    trunkDiameter: '10 in',
+    radiusPerDiameter: 12,
+    ...fields,
+  });
+
+  test('a zone that touches the dig line is clear, a foot nearer is cut', () => {
+    // 10 in of trunk: 10 ft of radius; the dig ends at y = 15
+    const clear = planJob(withFields({ trees: [tree('25 ft')] }));
+    expect(driveOf(clear).nearby.trees[0]?.zone.radius.to('ft').toString()).toBe('10');
+    expect(warned(clear, 'ROOTS_CUT')).toEqual([]);
+    const cut = planJob(withFields({ trees: [tree('24 ft')] }));
+    const zone = driveOf(cut).nearby.trees[0]?.zone;
+    expect(zone?.cut?.distance.to('ft').toString()).toBe('9');
+    // a segment 1 ft high of a circle of 10 ft, over the circle
+    const segment = 100 * Math.acos(0.9) - 9 * Math.sqrt(100 - 81);
+    expect(zone?.cut?.share).toBeCloseTo(segment / (Math.PI * 100), 9);
+    expect(zone?.cautions.map(({ id }) => id)).toContain('trees');
+    const [warning] = warned(cut, 'ROOTS_CUT');
+    expect(warning?.values['share']).toBe('1.9 %');
+    expect(renderJobSheet(cut, { system: 'metric' })).toMatch(/oak +zone 3\.048 m +cut 1\.9 %/);
+  });
+
+  test('the authority may set a least radius', () => {
+    const plan = planJob(withFields({ trees: [tree('24 ft', { leastRadius: '12 ft' })] }));
+    expect(driveOf(plan).nearby.trees[0]?.zone.radius.to('ft').toString()).toBe('12');
+  });
+});
+
+test('an open dig comes under rules, and a competent person decides', () => {
+  const plan = planJob(withFields({ excavation: { soil: 'C', spoilDistance: '1 ft' } }));
+  const gates = driveOf(plan).nearby.gates;
+  expect(gates?.gates.map(({ id }) => id)).toContain('competent-person');
+  expect(gates?.gates.map(({ id }) => id)).toContain('spoil-set-back');
+  expect(gates?.cautions.map(({ id }) => id)).toContain('excavation');
+  // C: 1 1/2 to 1 on the deepest dig
+  expect(gates?.daylightOffset?.to('in').toString()).toBe('20.8125');
+  const sheet = renderJobSheet(plan, { system: 'us' });
+  expect(sheet).toContain('A competent person on the site');
+  expect(sheet).not.toMatch(/\bis safe\b/);
+  expect(driveOf(planJob(heronBendJob())).nearby).toEqual({
+    utilities: [],
+    handDig: null,
+    trees: [],
+    gates: null,
+  });
+});
+
+const MATERIALS = {
+  jointSand: { density: '95 lb/ft3', recess: '1/8 in', waste: 0.1, bag: '50 lb' },
+  edgeRestraint: { piece: '8 ft', spikeSpacing: '12 in' },
+  geotextile: { rollWidth: '12.5 ft', rollLength: '100 ft', overlap: '18 in', upturn: '12 in' },
+  packs: {
+    base: { name: 'short ton', mass: '1 ton-us' },
+    bedding: { name: 'yard', volume: '1 yd3', minimum: 5 },
+    pavers: [
+      { name: 'band', holds: 44 },
+      { name: 'pallet', holds: 10 },
+    ],
+  },
+};
+
+describe('the order list', () => {
+  const plan = planJob(withFields({ materials: MATERIALS }));
+  const list = materialList(plan);
+  const lineOf = (material: string) => {
+    const found = list.lines.find((one) => one.material === material);
+    if (found === undefined) expect.unreachable(material);
+    return found;
+  };
+
+  test('holds every material once', () => {
+    expect(list.lines.map(({ material }) => material)).toEqual([
+      'base',
+      'bedding',
+      'pavers',
+      'joint-sand',
+      'edge-restraint',
+      'spikes',
+      'geotextile',
+    ]);
+  });
+
+  test('base by weight in whole tons: never short, less than a ton over', () => {
+    const base = lineOf('base');
+    expect(base.measure).toBe('delivered-mass');
+    expect((base.need as Mass).equals(plan.totals.base.mass)).toBe(true);
+    const surplus = (base.surplus as Mass).toNumber('ton-us');
+    expect(surplus).toBeGreaterThanOrEqual(0);
+    expect(surplus).toBeLessThan(1);
+    expect((base.ordered as Mass).to('ton-us').isInteger()).toBe(true);
+    expect(base.loads).toBe(plan.totals.base.loads.count);
+    expect(base.parts.map(({ pavement }) => pavement)).toEqual(['Drive', 'Side walk']);
+  });
+
+  test('bedding in yards, at least the smallest order', () => {
+    const bedding = lineOf('bedding');
+    expect((bedding.need as Volume).equals(plan.totals.bedding.loose.volume)).toBe(true);
+    expect((bedding.need as Volume).toNumber('yd3')).toBeLessThan(3);
+    expect((bedding.ordered as Volume).to('yd3').toString()).toBe('5');
+    expect(bedding.packs).toEqual([{ name: 'yard', count: 5 }]);
+  });
+
+  test('pavers in bands and pallets', () => {
+    // 2236 units: 50.8 bands of 44, so 51 bands: 5 pallets of 10 and 1 band
+    const pavers = lineOf('pavers');
+    expect([pavers.need, pavers.ordered, pavers.surplus]).toEqual([2236, 2244, 8]);
+    expect(pavers.packs).toEqual([
+      { name: 'pallet', count: 5 },
+      { name: 'band', count: 1 },
+    ]);
+  });
+
+  test('joint sand by the depth of the joint less its recess', () => {
+    const of = (area: string) =>
+      jointSand({
+        area,
+        unit: { length: '9 in', width: '4 1/2 in' },
+        joint: '1/8 in',
+        depth: '2 3/8 in',
+        recess: '1/8 in',
+        density: '95 lb/ft3',
+        waste: 0.1,
+      }).mass;
+    const sand = lineOf('joint-sand');
+    const need = of('504 ft2').plus(of('120 ft2'));
+    expect((sand.need as Mass).equals(need)).toBe(true);
+    expect((sand.ordered as Mass).equals(need)).toBe(false);
+    expect(sand.packs[0]?.count).toBe(Math.ceil(need.toNumber('lb') / 50));
+  });
+
+  test('edge restraint along each run of open edges', () => {
+    // drive: 36 + 14 + 36 = 86 ft round two corners; walk: 4 + 30 + 4 = 38 ft
+    const restraint = driveOf(plan).supplies.edgeRestraint;
+    expect(restraint?.runs.map((run) => run.length.to('ft').toString())).toEqual(['86']);
+    const both = edgeRestraint({ runs: ['86 ft', '38 ft'], piece: '8 ft', spikeSpacing: '12 in' });
+    expect(lineOf('edge-restraint').need).toBe(both.pieces);
+    expect(lineOf('spikes').need).toBe(both.spikes);
+    expect(lineOf('edge-restraint').parts).toEqual([
+      { pavement: 'Drive', need: 11 },
+      { pavement: 'Side walk', need: 5 },
+    ]);
+  });
+
+  test('a ring of open edges is one closed run, arcs are runs of their own', () => {
+    const runsOf = (drive: Fields) =>
+      driveOf(
+        planJob(withFields({ materials: MATERIALS }, drive)),
+      ).supplies.edgeRestraint?.runs.map((run) => run.length.toNumber('ft'));
+    expect(runsOf({ edges: ['open', 'open', 'open', 'open'] })).toEqual([100]);
+    expect(runsOf({ edges: ['building', 'open', 'building', 'open'] })).toEqual([14, 14]);
+    expect(runsOf({ edges: ['building', 'building', 'building', 'building'] })).toBeUndefined();
+    const outline = {
+      unit: 'ft',
+      points: [
+        [0, 0],
+        [36, 0],
+        [36, 14],
+        [0, 14],
+      ],
+      arcs: [{ edge: 1, bulgeMiddleOrdinate: 7 }],
+    };
+    const bent = runsOf({ outline });
+    expect(bent?.map((length) => length.toFixed(6))).toEqual([
+      '36.000000',
+      (7 * Math.PI).toFixed(6),
+      '36.000000',
+    ]);
+  });
+
+  test('fabric over the box round the dig, whichever way it lies', () => {
+    const fabric = geotextile({ length: '37 ft', width: '16 ft', ...MATERIALS.geotextile });
+    expect(driveOf(plan).supplies.geotextile?.strips).toBe(fabric.strips);
+    expect(driveOf(plan).supplies.geotextile?.fabricArea.equals(fabric.fabricArea)).toBe(true);
+    expect(lineOf('geotextile').measure).toBe('rolls');
+    // the same drive turned by a 3-4-5 angle
+    const turned = planJob(
+      withFields(
+        { materials: MATERIALS },
+        {
+          outline: {
+            unit: 'ft',
+            points: [
+              [0, 0],
+              [28.8, 21.6],
+              [20.4, 32.8],
+              [-8.4, 11.2],
+            ],
+          },
+        },
+      ),
+    );
+    const box = driveOf(turned).supplies.geotextile;
+    expect(box?.stripLength.toNumber('ft')).toBeCloseTo(fabric.stripLength.toNumber('ft'), 9);
+    expect(box?.strips).toBe(fabric.strips);
+  });
+
+  test('without packs or supplies the needs stand as they are', () => {
+    const bare = materialList(planJob(heronBendJob()));
+    expect(bare.lines.map(({ material, packs }) => `${material} ${packs.length}`)).toEqual([
+      'base 0',
+      'bedding 0',
+      'pavers 0',
+    ]);
+    for (const { need, ordered, surplus } of bare.lines) {
+      expect(JSON.stringify(ordered)).toBe(JSON.stringify(need));
+      expect(typeof surplus === 'number' ? surplus : surplus.isZero() ? 0 : 1).toBe(0);
+    }
+  });
+
+  test('a plan from JSON gives the same list, and the sheet prints it', () => {
+    const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
+    expect(JSON.stringify(materialList(again))).toBe(JSON.stringify(list));
+    const sheet = renderJobSheet(plan, { system: 'us' });
+    expect(sheet).toMatch(/pavers +5 pallet, 1 band/);
+    expect(sheet).toMatch(/spikes +\d+/);
+    for (const text of sheet.split('\n')) expect(text.length).toBeLessThanOrEqual(48);
+    expect(list.working.map(({ title }) => title)).toContain('Rounded up to short ton');
+  });
+});
+
+describe('units by pattern and border', () => {
+  const paver = { length: '9 in', width: '4 1/2 in', joint: '1/8 in', breakage: 0.02 };
+
+  test('cuts are counted along the edges', () => {
+    const plan = planJob(withFields({ paver: { ...paver, pattern: 'running-bond', reuse: 0.5 } }));
+    const counted = unitCount({
+      area: '504 ft2',
+      unit: { length: '9 in', width: '4 1/2 in' },
+      joint: '1/8 in',
+      edge: [
+        { length: '36 ft', angle: '0 deg' },
+        { length: '14 ft', angle: '90 deg' },
+        { length: '36 ft', angle: '0 deg' },
+        { length: '14 ft', angle: '90 deg' },
+      ],
+      reuse: 0.5,
+      breakage: 0.02,
+    });
+    const pavers = driveOf(plan).pavers;
+    expect([pavers?.whole, pavers?.cut, pavers?.order, pavers?.border]).toEqual([
+      counted.whole,
+      counted.cut,
+      counted.order,
+      0,
+    ]);
+  });
+
+  test('a border takes its area off the field and its units on top', () => {
+    const plan = planJob(withFields({ paver }, { border: { course: 'soldier', corner: 'butt' } }));
+    const pavers = driveOf(plan).pavers;
+    const plain = driveOf(planJob(withFields({ paver }))).pavers;
+    expect(pavers?.border).toBeGreaterThan(200);
+    expect(pavers?.area.compare(plain?.area ?? pavers.area)).toBe(-1);
+    // soldiers stand 9 in deep all round: (36 - 1.5) x (14 - 1.5) ft
+    expect(feet2(pavers?.area)).toBeCloseTo((36 - 1.5) * (14 - 1.5), 6);
+    expect(pavers?.order).toBeGreaterThan(pavers?.whole ?? 0);
+    expect(renderJobSheet(plan, { system: 'us' })).toMatch(/for the border +\d+/);
+  });
+
+  test('a unit too long for its thickness is pointed out', () => {
+    const long = { ...paver, length: '12 in' };
+    const plan = planJob(withFields({ paver: long }));
+    expect(warned(plan, 'UNIT_SHAPE').length).toBeGreaterThan(0);
+    expect(warned(planJob(heronBendJob()), 'UNIT_SHAPE')).toEqual([]);
+  });
+});
+
+test('the site with everything is the same in metric units and after JSON', () => {
+  const plan = planJob(otterLaneJob());
+  expect(JSON.stringify(planJob(inMetric(otterLaneJob())))).toBe(JSON.stringify(plan));
+  const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
+  expect(JSON.stringify(again)).toBe(JSON.stringify(plan));
+  expect(JSON.stringify(planJob(again.job))).toBe(JSON.stringify(plan));
+  expect(again.working).toEqual(plan.working);
+  const lengths = plan.pavements.map(({ dig }): Length => dig.depth);
+  expect(lengths.every((depth) => !depth.isNegative())).toBe(true);
+});
+
+test.each<[string, Fields, string, ErrorCode]>([
+  [
+    'a line without its tolerance',
+    { utilities: [line({ tolerance: undefined })] },
+    'utilities[0].tolerance',
+    'REQUIRED',
+  ],
+  [
+    'a line of one point',
+    { utilities: [line({ path: [{ x: '1 ft', y: '1 ft' }] })] },
+    'utilities[0].path',
+    'EMPTY_LIST',
+  ],
+  ['two lines of one id', { utilities: [line(), line()] }, 'utilities[1].id', 'DUPLICATE_ID'],
+  [
+    'a line with two points in one place',
+    {
+      utilities: [
+        line({
+          path: [
+            { x: '1 ft', y: '1 ft' },
+            { x: '1 ft', y: '1 ft' },
+          ],
+        }),
+      ],
+    },
+    'utilities[0].path[1]',
+    'POINTS_COINCIDE',
+  ],
+  [
+    'a tree without a rule',
+    { trees: [{ id: 'a', x: '0 ft', y: '0 ft', trunkDiameter: '9 in' }] },
+    'trees[0].radiusPerDiameter',
+    'REQUIRED',
+  ],
+  [
+    'a tree with a rule of 0.5',
+    { trees: [{ id: 'a', x: '0 ft', y: '0 ft', trunkDiameter: '9 in', radiusPerDiameter: 0.5 }] },
+    'trees[0].radiusPerDiameter',
+    'OUT_OF_RANGE',
+  ],
+  ['an unknown soil', { excavation: { soil: 'D' } }, 'excavation.soil', 'UNKNOWN_CHOICE'],
+  [
+    'a pack of nothing',
+    { materials: { packs: { base: { name: 'ton' } } } },
+    'materials.packs.base',
+    'REQUIRED',
+  ],
+  [
+    'a pack by volume and by mass',
+    { materials: { packs: { base: { name: 'ton', mass: '1 t', volume: '1 m3' } } } },
+    'materials.packs.base.mass',
+    'ONE_OF',
+  ],
+  [
+    'a roll narrower than its overlap',
+    { materials: { geotextile: { rollWidth: '1 ft', overlap: '18 in' } } },
+    'materials.geotextile.overlap',
+    'ROLL_NARROWER_THAN_OVERLAP',
+  ],
+  [
+    'joint sand without a joint',
+    {
+      materials: { jointSand: { density: '95 lb/ft3' } },
+      paver: { length: '9 in', width: '4 in', joint: '0 in' },
+    },
+    'paver.joint',
+    'NOT_POSITIVE',
+  ],
+  [
+    'joint sand without a unit',
+    { materials: { jointSand: { density: '95 lb/ft3' } }, paver: undefined },
+    'paver',
+    'REQUIRED',
+  ],
+  [
+    'a recess deeper than the paver',
+    { materials: { jointSand: { density: '95 lb/ft3', recess: '3 in' } } },
+    'materials.jointSand.recess',
+    'OUT_OF_RANGE',
+  ],
+  [
+    'an unknown pattern',
+    { paver: { length: '9 in', width: '4 in', joint: '1/8 in', pattern: 'fan' } },
+    'paver.pattern',
+    'UNKNOWN_CHOICE',
+  ],
+])('refuses %s', (_name, fields, path, code) => {
+  const outcome = tryPlanJob(withFields(fields));
+  if (outcome.ok) expect.unreachable();
+  expect(outcome.errors.map((issue) => `${pathText(issue.path)} ${issue.code}`)).toContain(
+    `${path} ${code}`,
+  );
+});

@@ -1,0 +1,131 @@
+import { describe, expect, test } from 'vitest';
+import { checkGradation } from 'settline/materials';
+import { GRADATIONS } from 'settline/sources';
+import { expectFault } from '../faults.js';
+import { testRefusals } from '../refusals.js';
+
+const rows = (pairs: readonly (readonly [sieve: string, percent: number | string])[]) =>
+  pairs.map(([sieve, percent]) => ({ sieve, percent }));
+const good = rows([
+  ['2.36 mm', 100],
+  ['1.18 mm', 95],
+  ['0.6 mm', 75],
+  ['0.3 mm', 45],
+  ['0.15 mm', 20],
+  ['0.075 mm', 12],
+]);
+const joint = { passing: good, limits: 'joint-sand' } as const;
+const withRow = (sieve: string, percent: number | string) =>
+  good.map((row) => (row.sieve === sieve ? { sieve, percent } : row));
+
+describe('gradation', () => {
+  test('a sand within its limits on every sieve', () => {
+    const check = checkGradation(joint);
+    expect(check).toMatchObject({ verdict: 'pass', unused: [], source: 'joint-sand-clause' });
+    expect(check.sieves.map(({ verdict }) => verdict)).toEqual(Array(6).fill('pass'));
+    expect(check.working[0]).toMatchObject({ source: 'joint-sand-clause' });
+  });
+
+  test('on a limit passes, a hair over fails, and says which way', () => {
+    const at = (percent: number | string) =>
+      checkGradation({ ...joint, passing: withRow('0.3 mm', percent) });
+    expect([at(60).verdict, at(30).verdict]).toEqual(['pass', 'pass']);
+    const fine = at('60.0001');
+    expect([fine.verdict, fine.sieves[3]?.finding]).toEqual(['fail', 'too-fine']);
+    expect(fine.meaning).toContain('too fine');
+    const coarse = at('29.9999');
+    expect([coarse.verdict, coarse.sieves[3]?.finding]).toEqual(['fail', 'too-coarse']);
+    expect(coarse.meaning).toContain('too coarse');
+  });
+
+  test('too fine here and too coarse there is gap-graded', () => {
+    const passing = rows([
+      ['2.36 mm', 100],
+      ['1.18 mm', 95],
+      ['0.6 mm', 55],
+      ['0.3 mm', 55],
+      ['0.15 mm', 55],
+      ['0.075 mm', 12],
+    ]);
+    const { verdict, meaning } = checkGradation({ ...joint, passing });
+    expect(verdict).toBe('fail');
+    expect(meaning).toContain('gap-graded');
+  });
+
+  test('an uncertainty leaves what is near a limit open', () => {
+    const at = (percent: number, uncertainty: number) =>
+      checkGradation({ ...joint, passing: withRow('0.3 mm', percent), uncertainty });
+    expect(at(58, 2).verdict).toBe('pass');
+    expect(at(59, 2).verdict).toBe('unclear');
+    expect(at(59, 2).meaning).toContain('tested again');
+    expect(at(62.5, 2).verdict).toBe('fail');
+  });
+
+  test('a sieve that was not measured leaves the verdict open; others are not used', () => {
+    const passing = [...good.slice(1), { sieve: '0.425 mm', percent: 60 }];
+    const { verdict, sieves, unused, meaning } = checkGradation({ ...joint, passing });
+    expect(verdict).toBe('unclear');
+    expect(sieves[0]).toMatchObject({ percent: null, verdict: 'not-measured', finding: null });
+    expect(unused.map((sieve) => sieve.to('mm').toString())).toEqual(['0.425']);
+    expect(meaning).toContain('missing ones');
+  });
+
+  test('openings within one percent are the same sieve, in any order', () => {
+    const passing = [...good.slice(1), { sieve: '2.383 mm', percent: 100 }];
+    expect(checkGradation({ ...joint, passing }).verdict).toBe('pass');
+    const other = [...good.slice(1), { sieve: '2.384 mm', percent: 100 }];
+    expect(checkGradation({ ...joint, passing: other }).verdict).toBe('unclear');
+  });
+
+  test('limits of the job', () => {
+    const limits = [{ sieve: '0.075 mm', least: 0, most: 3 }];
+    const check = checkGradation({ passing: good, limits });
+    expect(check).toMatchObject({ verdict: 'fail', source: null });
+    expect(check.unused).toHaveLength(5);
+    expect(check.working[0]?.source).toBe('derived');
+    expect(
+      checkGradation({ passing: good, limits: [{ ...limits[0], most: 12 } as never] }).verdict,
+    ).toBe('pass');
+  });
+
+  test('the published limits hold together: coarser sieves let no less through', () => {
+    for (const table of Object.values(GRADATIONS)) {
+      for (const edge of ['least', 'most'] as const) {
+        const values = table.map((row) => Number(row[edge].value));
+        expect(values).toEqual([...values].sort((a, b) => b - a));
+      }
+    }
+  });
+
+  testRefusals(checkGradation, joint, [
+    ['passing', [], 'EMPTY_LIST'],
+    ['passing.1.percent', 101, 'OUT_OF_RANGE', 'passing[1].percent'],
+    ['passing.1.percent', -1, 'NEGATIVE', 'passing[1].percent'],
+    ['passing.2.percent', 96, 'PASSING_RISES', 'passing[2].percent'],
+    ['passing.1.sieve', '2.37 mm', 'DUPLICATE_SIEVE', 'passing[1].sieve'],
+    ['passing.1.sieve', '0 mm', 'NOT_POSITIVE', 'passing[1].sieve'],
+    ['passing.1.sieve', 1.18, 'UNIT_MISSING', 'passing[1].sieve'],
+    ['limits', 'gravel', 'UNKNOWN_CHOICE'],
+    ['limits', [], 'EMPTY_LIST'],
+    ['limits', [{ sieve: '1 mm', least: 5, most: 4 }], 'OUT_OF_RANGE', 'limits[0].most'],
+    [
+      'limits',
+      [
+        { sieve: '1 mm', least: 1, most: 4 },
+        { sieve: '1.005 mm', least: 1, most: 4 },
+      ],
+      'DUPLICATE_SIEVE',
+      'limits[1].sieve',
+    ],
+    ['uncertainty', 101, 'OUT_OF_RANGE'],
+  ]);
+
+  test('percent retained is told by its rise', () => {
+    const retained = good.map(({ sieve, percent }) => ({ sieve, percent: 100 - Number(percent) }));
+    const { message } = expectFault(
+      () => checkGradation({ ...joint, passing: retained }),
+      'PASSING_RISES',
+    );
+    expect(message).toContain('percent retained');
+  });
+});

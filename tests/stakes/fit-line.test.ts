@@ -120,3 +120,16 @@ describe('refuses', () => {
     expectFault(run, code);
   });
 });
+
+test('a first point far from all the others costs no digits', () => {
+  // a hundred thousand on the line y = 0.3 x, thousandths that no float holds exactly
+  const count = 100_000;
+  const xy = new Float64Array(2 * count);
+  for (let k = 1; k < count; k += 1) {
+    const x = 1000 + (k % 1000) * 0.001;
+    xy[2 * k] = x;
+    xy[2 * k + 1] = 0.3 * x;
+  }
+  const { residuals } = fitLine(xy);
+  expect(residuals.every((one) => Math.abs(one) < 1e-9)).toBe(true);
+});

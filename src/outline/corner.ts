@@ -112,8 +112,7 @@ export function corner(at: Vector, before: Side, after: Side, style: CornerStyle
 
 /** Tangents in one line but for their rounding. */
 const areTangent = (before: Side, after: Side, turn: number): boolean =>
-  before.isRounded &&
-  after.isRounded &&
+  (before.isRounded || after.isRounded) &&
   Math.abs(turn) <
     1e-20 * Math.sqrt(roughNumber(squared(before.along)) * roughNumber(squared(after.along)));
 

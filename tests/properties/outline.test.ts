@@ -181,6 +181,27 @@ describe('round corners', () => {
     );
   });
 
+  test('by a, and once more by b: the arcs run on into their edges', () => {
+    fc.assert(
+      fc.property(
+        star,
+        fc.integer({ min: 1, max: 40 }),
+        fc.integer({ min: 1, max: 40 }),
+        (points, a, b) => {
+          const widened = (outline: OutlineInput, by: number) =>
+            widenOutline({ outline, by: length(by, 'm'), corners: 'round' });
+          const [once, first] = [widened(metres(points), a + b), widened(metres(points), a)];
+          fc.pre(!once.closesUp && !first.closesUp);
+          const twice = widened({ points: first.outline, arcs: first.arcs }, b);
+          const difference = once.area.minus(twice.area).abs();
+          expect(difference.toNumber('m2')).toBeLessThan(1e-20 * once.area.toNumber('m2'));
+          expect(twice.outline).toHaveLength(once.outline.length);
+        },
+      ),
+      { numRuns: 40 },
+    );
+  }, 30_000);
+
   test('never more than mitred ones', () => {
     fc.assert(
       fc.property(star, fc.integer({ min: 1, max: 100 }), (points, d) => {

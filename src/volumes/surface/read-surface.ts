@@ -68,7 +68,9 @@ export function readSurface(values: unknown, field: string, origin: Origin): Sur
     const words = 'all points lie at one place or on one line: a surface needs width';
     throw fault('POINTS_COLLINEAR', words, {}, [field]);
   }
-  refuseTwoHeights({ ...mesh, z }, field, order);
+  // as many triangles as points, whose outer ones are the hull, can have: none was left out
+  const areAllUsed = mesh.triangles.length / 3 === 2 * count - 2 - hull.length;
+  if (!areAllUsed) refuseTwoHeights({ ...mesh, z }, field, order);
   return { ...mesh, z };
 }
 

@@ -83,6 +83,7 @@ export function planPavement(
     digArcs: dug.arcs,
     digHoles: dug.holes,
     digClosesUp: dug.closesUp,
+    digLongMitres: dug.longMitres,
     grade: grade?.plan ?? null,
     lifts: planLifts(job, pavement, stack),
     base,

@@ -62,6 +62,7 @@ export type WarningCode =
   | 'OLD_SURFACE_WIDER_THAN_DIG'
   | 'STAKE_IN_DIG'
   | 'DIG_CLOSES_UP'
+  | 'DIG_RUNS_OUT'
   | 'UTILITY_IN_DIG'
   | 'UTILITY_COVER'
   | 'ROOTS_CUT'
@@ -180,6 +181,11 @@ export interface PavementPlan {
   readonly digHoles: readonly DigRing[];
   /** True where notches or islands of the paving close up when the dig is widened. */
   readonly digClosesUp: boolean;
+  /**
+   * Corners of the paving (those of its holes follow) so sharp that the dig runs far out to a point:
+   * corner k is where edge k starts.
+   */
+  readonly digLongMitres: readonly number[];
   readonly grade: GradePlan | null;
   readonly lifts: readonly LiftPlan[];
   readonly base: BaseOrder;

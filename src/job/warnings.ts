@@ -81,6 +81,9 @@ const isOffNominal = (bedding: Length, nominal: Length): boolean =>
 function digWarnings(job: Job, plan: PavementPlan): PlanWarning[] {
   const { name, oldSurface, areas, earthwork } = plan;
   const found: PlanWarning[] = plan.digClosesUp ? [warning('DIG_CLOSES_UP', name)] : [];
+  for (const corner of plan.digLongMitres) {
+    found.push(warning('DIG_RUNS_OUT', name, { edge: corner + 1 }));
+  }
   if (earthwork !== null) {
     found.push(...earthWarnings(name, earthwork));
   } else {

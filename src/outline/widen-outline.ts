@@ -50,9 +50,10 @@ export interface WidenedOutline extends Worked {
  * Moves the edges of an outline outward, each by its own distance: every edge is shifted square to
  * itself and the corners are filled in. Mitred, neighbours are cut where they meet; for one distance
  * d all round `A' = A + P d + d^2 sum(tan(turn / 2))`. Round, convex corners are arcs about the old
- * corner; then `A' = A + P d + pi d^2` for a convex outline. A mitre reaches at most ten times the
- * larger of its two distances from the old corner and is cut off square there; where edges in one
- * line, or almost, move by different distances, a step is put in between. Holes get smaller.
+ * corner; then `A' = A + P d + pi d^2` for a convex outline. A mitre runs out
+ * until its edges meet; one that reaches over ten times the larger of its two distances from the old
+ * corner is named in `longMitres`. Where edges in one line, or almost, move by different distances, a
+ * step is put in between. Holes get smaller.
  *
  * Where edges vanish or the outline runs into itself (a notch narrower than twice the distance, a
  * small island) the swept strips are united: the notch closes. Outlines of straight edges with mitred

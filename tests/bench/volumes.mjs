@@ -3,6 +3,8 @@ import cdt2d from 'cdt2d';
 import { Delaunay } from 'd3-delaunay';
 import Delaunator from 'delaunator';
 import { surfaceVolumes } from 'settline/volumes';
+import { compare } from '../../dist/volumes/surface/compare.js';
+import { readSurface } from '../../dist/volumes/surface/read-surface.js';
 import { printTable } from './report.mjs';
 
 /** A number from 0 to 1 that depends on its place alone: each run measures the same points. */
@@ -51,6 +53,7 @@ function xyOf(points) {
 }
 
 const LEVEL = { z0: 0, gradeX: 0, gradeY: 0 };
+const ORIGIN = { x: 0, y: 0 };
 const contenders = [
   {
     name: 'settline',
@@ -151,36 +154,31 @@ export function run() {
   console.log(`\nPeak memory over the points themselves at 1e6 points: ${megabytes.toFixed(0)} MB`);
 }
 
-/** How much of the time is not the triangles: the same points, sorted as ours sorts them. */
+/** What each stage takes, by the modules of the build: the same points, sorted as ours sorts them. */
 function share(sizes) {
-  const rows = [['', ...SIZES.map(String)]];
-  const whole = sizes.map(({ points }) =>
-    time(() => surfaceVolumes({ existing: points, design: LEVEL })),
+  const stages = { 'reading and sorting': [], 'its triangles': [], integration: [] };
+  for (const { points } of sizes) {
+    const read = () => readSurface(points, 'existing', ORIGIN);
+    const surface = read();
+    const triangles = time(() => new Delaunator(surface.xy));
+    stages['reading and sorting'].push(Math.max(0, time(read) - triangles));
+    stages['its triangles'].push(triangles);
+    stages.integration.push(time(() => compare(surface, LEVEL)));
+  }
+  const whole = sizes.map((_, k) =>
+    Object.values(stages).reduce((sum, times) => sum + times[k], 0),
   );
-  const triangles = sizes.map(({ points, count }) => {
-    const xy = xyOf(count >= 1e5 ? sorted(points) : points);
-    return time(() => new Delaunator(xy));
-  });
-  rows.push(['all', ...whole.map(shown)]);
-  rows.push(['its triangles', ...triangles.map(shown)]);
-  rows.push([
-    'the rest: reading, sorting, integration',
-    ...whole.map((ms, k) => `${(100 * (1 - triangles[k] / ms)).toFixed(0)} %`),
+  printTable('Stages, and their share of the whole', [
+    ['', ...SIZES.map(String)],
+    ...Object.entries(stages).map(([name, times]) => [
+      name,
+      ...times.map((ms, k) => `${shown(ms)} (${((100 * ms) / whole[k]).toFixed(0)} %)`),
+    ]),
   ]);
-  printTable('Share of the integration', rows);
 }
 
-/** Points in strips of a hundredth, to and fro: close to each other in memory. */
-function sorted(points) {
-  const order = Array.from({ length: points.length / 3 }, (_, k) => k);
-  const strips = Math.sqrt(order.length) / 8;
-  const strip = (k) => Math.floor((points[3 * k] / 100) * strips);
-  order.sort((a, b) => {
-    const [s, t] = [strip(a), strip(b)];
-    return s === t ? (s % 2 === 0 ? 1 : -1) * (points[3 * a + 1] - points[3 * b + 1]) : s - t;
-  });
-  return Float64Array.from(order.flatMap((k) => [...points.subarray(3 * k, 3 * k + 3)]));
-}
+/** Dense figures with nothing between them: a triangulation that adds point by point has a hard time. */
+const MOST_ON_RINGS = 1e5;
 
 /** An outline, a second surface, and figures that bring a triangulation to its knees. */
 function harder(sizes) {
@@ -204,17 +202,25 @@ function harder(sizes) {
       existing: points.map((_, k) => points[k % (3 * Math.ceil(points.length / 12))]),
       design: LEVEL,
     }),
-    'on a circle': ({ count }) => ({ existing: circleOf(count), design: LEVEL }),
     'on a line, one beside it': ({ count }) => ({ existing: lineOf(count), design: LEVEL }),
+    'rings, as many points round as across': ({ count }) => {
+      const side = Math.round(Math.sqrt(count));
+      return { existing: ringsOf(side, side), design: LEVEL };
+    },
+    'on one circle': ({ count }) => ({ existing: ringsOf(count, 1), design: LEVEL }),
+    'on 20 rings': ({ count }) => ({ existing: ringsOf(count / 20, 20), design: LEVEL }),
   };
+  const onFewRings = new Set(['on one circle', 'on 20 rings']);
   const few = sizes.slice(2);
   const rows = [['', ...few.map(({ count }) => String(count)), 'growth, last step']];
   for (const [name, make] of Object.entries(figures)) {
-    const times = few.map((size) => {
+    const measured = few.filter(({ count }) => !onFewRings.has(name) || count <= MOST_ON_RINGS);
+    const times = measured.map((size) => {
       const options = make(size);
       return time(() => surfaceVolumes(options));
     });
-    rows.push([name, ...times.map(shown), `n^${Math.log10(times[2] / times[1]).toFixed(2)}`]);
+    const growth = Math.log10(times.at(-1) / times.at(-2)).toFixed(2);
+    rows.push([name, ...few.map((_, k) => (k in times ? shown(times[k]) : '-')), `n^${growth}`]);
   }
   printTable('Outlines, two surfaces, hard figures', rows);
 }
@@ -225,11 +231,12 @@ function gridOf(side) {
   return points;
 }
 
-function circleOf(count) {
-  const points = new Float64Array(3 * count);
-  for (let k = 0; k < count; k += 1) {
-    const turn = (2 * Math.PI * k) / count;
-    points.set([100 * Math.cos(turn), 100 * Math.sin(turn), 1], 3 * k);
+function ringsOf(round, rings) {
+  const points = new Float64Array(3 * round * rings);
+  for (let k = 0; k < round * rings; k += 1) {
+    const turn = (2 * Math.PI * (k % round)) / round;
+    const radius = (100 * (1 + Math.floor(k / round))) / rings;
+    points.set([radius * Math.cos(turn), radius * Math.sin(turn), 1], 3 * k);
   }
   return points;
 }

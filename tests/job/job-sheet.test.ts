@@ -122,6 +122,7 @@ test('every warning has words in both systems', () => {
     OLD_SURFACE_WIDER_THAN_DIG: { area: area('200 ft2'), dig: area('150 ft2') },
     STAKE_IN_DIG: { pavement: 'Drive' },
     DIG_CLOSES_UP: {},
+    DIG_RUNS_OUT: { edge: 2 },
     UTILITY_IN_DIG: { line: 'gas', area: area('20 ft2') },
     UTILITY_COVER: { line: 'gas', cover: length('2 in') },
     ROOTS_CUT: { tree: 'oak', reach: length('5 ft'), share: '12 %' },

@@ -104,6 +104,28 @@ test('an island or a notch that the dig swallows is warned of', () => {
   }
 });
 
+test('a sharp corner, where the dig runs out to a long point', () => {
+  const sharp = {
+    unit: 'ft',
+    points: [
+      [0, 0],
+      [100, 0],
+      [0, 5],
+    ],
+  };
+  const plan = planJob(withOutline(sharp));
+  const [drive] = plan.pavements;
+  // alike about the same incentre: inradius 2 x 250 / (105 + sqrt(10025)), and 1 ft more
+  const inradius = 500 / (105 + Math.sqrt(10_025));
+  expect(drive?.areas.dig.toNumber('ft2')).toBeCloseTo(250 * (1 + 1 / inradius) ** 2, 9);
+  expect(drive?.digLongMitres).toEqual([1]);
+  const warnings = plan.warnings.filter(({ code }) => code === 'DIG_RUNS_OUT');
+  expect(warnings).toEqual([{ code: 'DIG_RUNS_OUT', subject: 'Drive', values: { edge: 2 } }]);
+  const square = planJob(withOutline({ unit: 'ft', points: POINTS }));
+  expect(square.pavements[0]?.digLongMitres).toEqual([]);
+  expect(square.warnings.map(({ code }) => code)).not.toContain('DIG_RUNS_OUT');
+});
+
 test('an arc edge: area by the segment, dig by the ring, edge length along the arc', () => {
   // half a circle of 7 ft radius over the east end
   const round = {

@@ -60,6 +60,8 @@ export function describeWarning(
       return `${subject} stands inside the dig of ${say('pavement')}: it will be dug out. Set it further off.`;
     case 'DIG_CLOSES_UP':
       return `${subject}: a notch or island of the paving closes up in the widened dig. If a tree, post or cover stands in it, draw the dig by hand.`;
+    case 'DIG_RUNS_OUT':
+      return `${subject}: the paving is so sharp where edge ${say('edge')} starts that the dig runs far out to a point there, and is counted so. Cut it off where you mark the dig.`;
     case 'NO_FINISHED_SURFACE':
       return `${subject}: no finished surface is known, so that the spot heights are not used. Give fixed levels, finished levels, or finished grade at three stakes or more.`;
     case 'SURFACE_GAP':

@@ -117,6 +117,39 @@ describe('a surface against a surface', () => {
   });
 });
 
+describe('a surface on its design', () => {
+  // a third and a seventh are no floats: every height is rounded
+  const height = (x: number, y: number) => 100 + x / 3 - y / 7;
+  const place = (k: number) => [500_000 + ((k * 37) % 101) / 7, 4_500_000 + ((k * 53) % 97) / 3];
+  const sloped = Float64Array.from({ length: 90 }, (_, k) => {
+    const [x = 0, y = 0] = place(Math.floor(k / 3));
+    return [x, y, height(x, y)][k % 3] ?? 0;
+  });
+
+  test('rounding is neither cut nor fill', () => {
+    const others = Float64Array.from({ length: 150 }, (_, k) => {
+      const [x = 0, y = 0] = place(Math.floor(k / 3) + 11);
+      return [x, y, height(x, y)][k % 3] ?? 0;
+    });
+    for (const design of [{ z0: 100, gradeX: 1 / 3, gradeY: -1 / 7 }, others]) {
+      const { area, ...rest } = surfaceVolumes({ existing: sloped, design });
+      expect(area).toBeGreaterThan(100);
+      const none = { cut: 0, fill: 0, net: 0, cutArea: 0, fillArea: 0, uncoveredArea: 0 };
+      expect(rest).toEqual({ ...none, deepestCut: null, deepestFill: null });
+    }
+  });
+
+  test('a hundredth of a millimetre is', () => {
+    const lower = sloped.map((value, k) => (k % 3 === 2 ? value - 1e-5 : value));
+    for (const design of [{ z0: 100 - 1e-5, gradeX: 1 / 3, gradeY: -1 / 7 }, lower]) {
+      const { area, cut, cutArea, fillArea } = surfaceVolumes({ existing: sloped, design });
+      expect(cutArea / area).toBeCloseTo(1, 12);
+      expect(fillArea).toBe(0);
+      expect(cut / area / 1e-5).toBeCloseTo(1, 3);
+    }
+  });
+});
+
 describe('a warped design', () => {
   const existing = rectangle(10, 10, [1, 1, 1, 1]);
 

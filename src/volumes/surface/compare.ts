@@ -52,6 +52,9 @@ export function compare(
   return { ...totals, uncoveredArea };
 }
 
+/** Of the size of two heights: a difference that their rounding can make is neither cut nor fill. */
+const NO_DEPTH = 16 * Number.EPSILON;
+
 function compareWithPlane(
   surface: Surface,
   { z0, gradeX, gradeY }: LocalPlane,
@@ -61,7 +64,11 @@ function compareWithPlane(
   const { xy, z } = surface;
   const depths = new Float64Array(z.length);
   for (let k = 0; k < z.length; k += 1) {
-    depths[k] = at(z, k) - (z0 + gradeX * at(xy, 2 * k) + gradeY * at(xy, 2 * k + 1));
+    const alongX = gradeX * at(xy, 2 * k);
+    const alongY = gradeY * at(xy, 2 * k + 1);
+    const depth = at(z, k) - (z0 + alongX + alongY);
+    const size = Math.abs(at(z, k)) + Math.abs(z0) + Math.abs(alongX) + Math.abs(alongY);
+    depths[k] = Math.abs(depth) <= NO_DEPTH * size ? 0 : depth;
   }
   if (rings === undefined) addAll(surface, depths, tally);
   else addInside(surface, depths, rings, tally);
@@ -125,6 +132,7 @@ function compareSurfaces(
 ): void {
   const isExistingFiner = existing.triangles.length >= design.triangles.length;
   const [main, other] = isExistingFiner ? [existing, design] : [design, existing];
+  const least = NO_DEPTH * (largest(main.z) + largest(other.z));
   const clip = rings && makeClip(main, rings);
   const [piece, shared, to, spare] = [makePiece(), makePiece(), makePiece(), makePiece()];
   walkPairs(main, other, (i, overlapped) => {
@@ -133,18 +141,26 @@ function compareSurfaces(
     setTriangle(piece, main, i, main.z);
     for (const j of overlapped) {
       cutToTriangle(piece, other, j, { to: shared, spare });
-      subtract(shared, other, j, isExistingFiner ? 1 : -1);
+      subtract(shared, other, j, { sign: isExistingFiner ? 1 : -1, least });
       if (place === 'inside') tally.piece(shared);
       else addCells(shared, clip, { to, spare, tally });
     }
   });
 }
 
-/** Puts depths in the place of the heights of the main surface. */
-function subtract({ values, count }: Piece, other: Surface, j: number, sign: 1 | -1): void {
+const largest = (z: Float64Array): number =>
+  z.reduce((most, height) => Math.max(most, Math.abs(height)), 0);
+
+/** Puts depths in the place of the heights of the main surface; those up to `least` are none. */
+function subtract(
+  { values, count }: Piece,
+  other: Surface,
+  j: number,
+  { sign, least }: { readonly sign: 1 | -1; readonly least: number },
+): void {
   for (let p = 0; p < 3 * count; p += 3) {
-    const height = heightOn(other, j, at(values, p), at(values, p + 1));
-    values[p + 2] = sign * (at(values, p + 2) - height);
+    const depth = at(values, p + 2) - heightOn(other, j, at(values, p), at(values, p + 1));
+    values[p + 2] = Math.abs(depth) <= least ? 0 : sign * depth;
   }
 }
 

@@ -223,6 +223,20 @@ export const SOURCES = Object.freeze({
     'Civil engineering course notes: proportioning of concrete mixes (secondary)',
     'table of bulking by moisture',
   ),
+  // structure
+  'flexible-pavement-guide': source(
+    'AASHTO Guide for Design of Pavement Structures (1993)',
+    'part II, flexible pavements: the equation, its chart and the growth of traffic',
+    'memory',
+  ),
+  'nomograph-notes': source(
+    'AASHTO design nomograph lecture notes',
+    'design example (subgrade of bearing ratio 3.5)',
+  ),
+  'layer-coefficient-sheet': source(
+    'Transportation engineering exam sheet (layer-coefficient relations)',
+    'problem 4 (read by machine)',
+  ),
   derived: source('Geometry and arithmetic', 'worked out here', 'derived'),
   'common-practice': source('Common practice, no source', 'trade use', 'common-practice'),
   memory: source('From memory, no source read', 'confirm before use', 'memory'),

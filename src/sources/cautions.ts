@@ -3,6 +3,7 @@ export type CautionId =
   | 'utilities'
   | 'excavation'
   | 'structure'
+  | 'pavement-design'
   | 'drainage'
   | 'trees'
   | 'dust'
@@ -33,6 +34,10 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = Object.freeze({
   structure: caution(
     'structure',
     'These thicknesses are published minimums for light use, not a pavement design. Trucks, weak or wet soil, fill and frost call for a licensed engineer.',
+  ),
+  'pavement-design': caution(
+    'pavement-design',
+    'An equation is no pavement design. It was fitted to asphalt roads on one soil; for other pavements, soils and climates a licensed engineer sets its inputs and answers for what comes out.',
   ),
   drainage: caution(
     'drainage',

@@ -4,6 +4,12 @@ export { CAUTIONS, type Caution, type CautionId } from './cautions.js';
 export { CURVE_PRACTICE } from './curve-stakes.js';
 export { LEAST_BASE_EXTENSION } from './base-extension-rule.js';
 export { BED_LIMITS, type BedLimits } from './bed-limits.js';
+export {
+  FLEXIBLE_CHART,
+  FLEXIBLE_EQUATION,
+  LAYER_COEFFICIENTS,
+  MODULUS_PER_CBR,
+} from './flexible-pavements.js';
 export { GEOTEXTILE_OVERLAPS, type GeotextileOverlapRow } from './geotextile-overlaps.js';
 export { GRADATIONS, type GradationName, type SieveLimits } from './gradations.js';
 export { LIFT_LIMITS } from './lift-limits.js';

@@ -1,0 +1,95 @@
+import type { Reader } from '../input.js';
+import { FLEXIBLE_CHART, FLEXIBLE_EQUATION } from '../sources/flexible-pavements.js';
+import type { PressureInput } from '../units/construct.js';
+import { given, type StepInput } from '../working.js';
+import { DEVIATE, DEVIATION, LOSS, RELIABILITY } from './limits.js';
+import { normalDeviate } from './normal-deviate.js';
+
+/** How sure the pavement is to last, and how much it may lose until then. */
+export interface ReliabilityOptions {
+  /** Percent, 50 to 99.99. */
+  readonly reliability: number | string;
+  /** Put in the place of the deviate of the reliability: 0 or negative, as guides print it. */
+  readonly standardNormalDeviate?: number | string;
+  /** Of the logarithm of the traffic; 0.40 to 0.50 is usual for asphalt. */
+  readonly overallDeviation: number | string;
+  /** Serviceability at first less that at the end, 0.2 to 4. */
+  readonly serviceabilityLoss: number | string;
+}
+
+/** Reliability and loss, read; the deviate is 0 or negative. Internal. */
+export interface Terms {
+  readonly reliability: number;
+  readonly deviate: number;
+  readonly deviation: number;
+  readonly loss: number;
+}
+
+/** Where an answer lies beyond the chart of the equation. */
+export type BeyondChart = 'esals' | 'resilient-modulus';
+
+/** The equation in words. Internal. */
+export const EQUATION =
+  'log10 W = Z s + 9.36 log10(SN + 1) - 0.20 + log10(dPSI / 2.7) / (0.40 + 1094 / (SN + 1)^5.19) + 2.32 log10 M - 8.07';
+
+const figure = (name: keyof typeof FLEXIBLE_EQUATION): number =>
+  Number(FLEXIBLE_EQUATION[name].value);
+
+/** Reads what all forms of the equation need. Internal. */
+export function readTerms(reader: Reader, fields: Readonly<Record<string, unknown>>): Terms {
+  const read = (name: string, rule: Parameters<Reader['number']>[2]): number =>
+    reader.number(fields[name], [name], rule).toNumber();
+  const reliability = read('reliability', RELIABILITY);
+  const deviation = read('overallDeviation', DEVIATION);
+  const loss = read('serviceabilityLoss', LOSS);
+  const deviate =
+    fields['standardNormalDeviate'] === undefined
+      ? -normalDeviate(reliability)
+      : read('standardNormalDeviate', DEVIATE);
+  return { reliability, deviate: deviate === 0 ? 0 : deviate, deviation, loss };
+}
+
+/** What the structural number adds to the logarithm of the traffic. Internal. */
+export function structureTerm(structuralNumber: number, { loss }: Terms): number {
+  const more = Math.log10(structuralNumber + 1);
+  // (SN + 1)^-5.19, by its logarithm
+  const thinner = figure('lossFactor') * Math.exp(-figure('lossPower') * more * Math.LN10);
+  const lost = Math.log10(loss / figure('lossRange'));
+  return figure('structureFactor') * more + lost / (figure('lossConstant') + thinner);
+}
+
+/** What is the same whatever the structural number. Internal. */
+export const constantTerm = ({ deviate, deviation }: Terms): number =>
+  deviate * deviation + figure('constant') + figure('modulusConstant');
+
+/** What the modulus [psi] adds. Internal. */
+export const modulusTerm = (psi: number): number => figure('modulusFactor') * Math.log10(psi);
+
+/** The modulus [psi] that adds so much. Internal. */
+export const modulusOf = (term: number): number =>
+  Math.exp((term / figure('modulusFactor')) * Math.LN10);
+
+/** Which of the two lie beyond the chart. Internal. */
+export function beyondChart(esals: number, psi: number): BeyondChart[] {
+  const outside = (value: number, least: { value: string }, most: { value: string }): boolean =>
+    value < Number(least.value) || value > Number(most.value);
+  const { leastEsals, mostEsals, leastModulus, mostModulus } = FLEXIBLE_CHART;
+  return [
+    ...(outside(esals, leastEsals, mostEsals) ? (['esals'] as const) : []),
+    ...(outside(psi, leastModulus, mostModulus) ? (['resilient-modulus'] as const) : []),
+  ];
+}
+
+/** The terms as they stand in the working. Internal. */
+export const givenTerms = ({ reliability, deviate, deviation, loss }: Terms): StepInput[] => [
+  given('R', 'reliability, percent', reliability),
+  given('Z', 'standard normal deviate', deviate),
+  given('s', 'overall deviation', deviation),
+  given('dPSI', 'loss of serviceability', loss),
+];
+
+/** Options that every form of the equation takes, with the modulus of the ground. */
+export interface EquationOptions extends ReliabilityOptions {
+  /** Effective resilient modulus of the subgrade [pressure]. */
+  readonly resilientModulus: PressureInput;
+}

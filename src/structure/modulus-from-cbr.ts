@@ -1,0 +1,50 @@
+import { makeReader } from '../input.js';
+import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { MODULUS_PER_CBR } from '../sources/flexible-pavements.js';
+import { referenceQuantity } from '../reference-quantity.js';
+import type { Pressure } from '../units/quantity.js';
+import { given, withWorking, type Worked } from '../working.js';
+import { CBR } from './limits.js';
+
+/** Resilient modulus that goes with a bearing ratio. */
+export interface ModulusFromCbr extends Worked {
+  readonly resilientModulus: Pressure;
+  /** True above the ratio up to which the rule is said to hold. */
+  readonly beyondRule: boolean;
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Resilient modulus of fine soil by its California bearing ratio: `M = 1500 psi x CBR`, said to hold up
+ * to a ratio of 10 (from memory). A rough rule: a test of the soil is better.
+ *
+ * @param options.cbr - percent, more than 0 and at most 200
+ * @returns modulus [pressure], whether the ratio is beyond the rule, cautions
+ * @throws `NOT_POSITIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
+ * @source nomograph-notes
+ * @example
+ * modulusFromCbr({ cbr: '3.5' }).resilientModulus.to('psi').toString() //=> '5250'
+ * modulusFromCbr({ cbr: 25 }).beyondRule //=> true
+ */
+export function modulusFromCbr(options: { readonly cbr: number | string }): ModulusFromCbr {
+  const reader = makeReader();
+  const fields = reader.object(options, []);
+  const cbr = reader.number(fields['cbr'], ['cbr'], CBR);
+  reader.finish();
+
+  const perPercent = referenceQuantity('pressure', MODULUS_PER_CBR.perPercent);
+  const found = {
+    resilientModulus: perPercent.times(cbr),
+    beyondRule: cbr.gt(MODULUS_PER_CBR.mostCbr.value),
+    cautions: cautionsFor('pavement-design'),
+  };
+  return withWorking(found, () => [
+    {
+      title: 'Modulus by the bearing ratio',
+      formula: 'M = k CBR',
+      given: [given('k', 'for each percent', perPercent), given('CBR', 'bearing ratio', cbr)],
+      result: given('M', 'resilient modulus', found.resilientModulus),
+      source: MODULUS_PER_CBR.perPercent.source,
+    },
+  ]);
+}

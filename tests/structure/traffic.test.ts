@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import { dailyEsals, designEsals, serviceLife } from 'settline/structure';
+import { expectFault } from '../faults.js';
+
+describe('traffic of a day', () => {
+  const axles = [
+    { name: 'delivery vans', perDay: 12, factor: '0.05' },
+    { name: 'refuse lorry', perDay: '0.2', factor: '1.5' },
+  ];
+
+  test('the sum, and what each kind does', () => {
+    const day = dailyEsals({ axles });
+    expect(day.perDay).toBe(0.9); // 0.6 + 0.3
+    expect(day.axles.map(({ esals }) => esals)).toEqual([0.6, 0.3]);
+    expect(day.axles[1]).toEqual({ name: 'refuse lorry', perDay: 0.2, factor: 1.5, esals: 0.3 });
+    expect(day.working[0]?.formula).toBe('E = n1 f1 + n2 f2');
+    expect(day.working[0]?.result.value).toBe(0.9);
+  });
+
+  test.each([
+    ['perDay', -1, 'NEGATIVE'],
+    ['perDay', 1e7, 'OUT_OF_RANGE'],
+    ['factor', 1e5, 'OUT_OF_RANGE'],
+    ['factor', undefined, 'REQUIRED'],
+    ['name', ' ', 'EMPTY'],
+  ] as const)('refuses %s %j', (field, value, code) => {
+    const broken = [axles[0], { ...axles[1], [field]: value }];
+    const issue = expectFault(() => dailyEsals({ axles: broken as never }), code);
+    expect(issue.path).toEqual(['axles', 1, field]);
+  });
+});
+
+describe('traffic over the life', () => {
+  test('without growth, with every share', () => {
+    const life = designEsals({
+      perDay: 100,
+      years: 10,
+      days: 250,
+      direction: '0.5',
+      lane: '0.8',
+    });
+    expect(life).toMatchObject({ esals: 100_000, firstYear: 10_000, growthFactor: 10 });
+    expect(life.working.map(({ formula }) => formula)).toEqual([
+      'F = E d p q (1 + r)^b',
+      'W = F n',
+    ]);
+  });
+
+  test('with growth, before the opening too', () => {
+    // (1.1^2 - 1) / 0.1 = 2.1, and 1.1^1 before
+    const life = designEsals({ perDay: 10, years: 2, growth: '0.1', yearsBefore: 1 });
+    expect(life).toMatchObject({ firstYear: 4015, growthFactor: 2.1, esals: 8431.5 });
+    expect(life.working[1]?.formula).toContain('- 1) / r');
+    // falling off by half: 1 + 0.5 + 0.25
+    expect(designEsals({ perDay: 10, years: 3, growth: '-0.5' }).growthFactor).toBe(1.75);
+  });
+
+  test.each([
+    ['perDay', 0, 'NOT_POSITIVE'],
+    ['years', 101, 'OUT_OF_RANGE'],
+    ['growth', 3, 'OUT_OF_RANGE'],
+    ['growth', -0.6, 'OUT_OF_RANGE'],
+    ['days', 367, 'OUT_OF_RANGE'],
+    ['direction', 0, 'NOT_POSITIVE'],
+    ['direction', 1.1, 'OUT_OF_RANGE'],
+    ['lane', 1.1, 'OUT_OF_RANGE'],
+    ['yearsBefore', -1, 'NEGATIVE'],
+    ['yearsBefore', Infinity, 'NOT_FINITE'],
+  ] as const)('refuses %s %j', (field, value, code) => {
+    const options = { perDay: 100, years: 10, [field]: value };
+    expect(expectFault(() => designEsals(options), code).path).toEqual([field]);
+  });
+});
+
+describe('service life', () => {
+  test('turns the traffic over the life round', () => {
+    const { esals, firstYear } = designEsals({ perDay: 80, years: 17, growth: '0.035' });
+    expect(serviceLife({ esals, firstYear, growth: '0.035' }).years).toBeCloseTo(17, 12);
+    const { cautions, working } = serviceLife({ esals, firstYear });
+    expect(cautions.map(({ id }) => id)).toEqual(['pavement-design']);
+    expect(working[0]?.formula).toBe('n = W / F');
+    expect(serviceLife({ esals: 8431.5, firstYear: 4015, growth: '0.1' }).years).toBeCloseTo(2, 12);
+  });
+
+  test('traffic that falls off may never use it up', () => {
+    // 1 + 0.5 + 0.25 ... stays below 2 first years
+    const life = serviceLife({ esals: 200, firstYear: 100, growth: '-0.5' });
+    expect(life.years).toBeNull();
+    expect(life.working[0]?.result.value).toBe('no end');
+    expect(serviceLife({ esals: 175, firstYear: 100, growth: '-0.5' }).years).toBeCloseTo(3, 12);
+  });
+
+  test('refusals', () => {
+    expectFault(() => serviceLife({ esals: 0, firstYear: 1 }), 'NOT_POSITIVE');
+    expectFault(() => serviceLife({ esals: 1, firstYear: 0 }), 'NOT_POSITIVE');
+    expectFault(() => serviceLife({ esals: 1, firstYear: 1, growth: 2 }), 'OUT_OF_RANGE');
+  });
+});

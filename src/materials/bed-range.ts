@@ -42,7 +42,7 @@ export interface BedRange extends Worked {
  *
  * @param options.nominal - compacted bed as designed [length]
  * @param options.deviations - base top less design, high positive [length], each with its `id`
- * @param options.limits - `least` and `most` compacted bed [length]; the job's own, or those of {@link BED_LIMITS}
+ * @param options.limits - `least` and `most` compacted bed [length]; the job's own, or those of `BED_LIMITS`
  * @param options.uncertainty - of one deviation, either way [length], default 0
  * @returns thinnest and thickest bed, verdict, each reading with what to do
  * @throws `OUT_OF_RANGE` for limits the wrong way round, `DUPLICATE_ID`, `EMPTY_LIST`, `NOT_POSITIVE`,

@@ -80,8 +80,8 @@ export interface OrderPacks<A> extends Worked {
  * An order is never less than the need, and less than one pack more unless the smallest order decides.
  * Colours differ from batch to batch: order once.
  *
- * @param options.units - how many units are needed, not negative; or one of
- * @param options.mass - [mass], `volume` [volume], `area` [area], `length` [length]
+ * @param options - one need: `units`, how many, not negative; or `mass` [mass], `volume` [volume], `area`
+ *   [area] or `length` [length]
  * @param options.packs - from the smallest to the largest, each with its `name` and what it `holds`: the
  *   smallest units or an amount, the others how many of the pack before
  * @param options.soldBy - name of the smallest pack sold, default the smallest

@@ -11,7 +11,7 @@ export const WEEKDAYS = Object.freeze([
   'Saturday',
   'Sunday',
 ] as const);
-/** A day of {@link WEEKDAYS}. */
+/** A day of the week, in English: `Sunday` to `Saturday`. */
 export type Weekday = (typeof WEEKDAYS)[number];
 
 const DAYS_BEFORE = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];

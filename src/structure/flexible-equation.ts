@@ -11,7 +11,7 @@ export interface ReliabilityOptions {
   readonly reliability: number | string;
   /** Put in the place of the deviate of the reliability: 0 or negative, as guides print it. */
   readonly standardNormalDeviate?: number | string;
-  /** Of the logarithm of the traffic; 0.40 to 0.50 is usual for asphalt. */
+  /** Of the logarithm of the traffic; 0.40 to 0.50 is usual for asphalt (from memory). */
   readonly overallDeviation: number | string;
   /** Serviceability at first less that at the end, 0.2 to 4. */
   readonly serviceabilityLoss: number | string;

@@ -12,7 +12,7 @@ export interface StructuralLayerInput {
   readonly name: string;
   /** Compacted [length]. */
   readonly thickness: LengthInput;
-  /** Layer coefficient per inch: 0.44 for new asphalt, 0.14 for good crushed stone, say. */
+  /** Layer coefficient per inch: 0.44 for new asphalt, 0.14 for good crushed stone, say (from memory). */
   readonly coefficient: number | string;
   /** Drainage coefficient of an unbound layer, default 1. */
   readonly drainage?: number | string;

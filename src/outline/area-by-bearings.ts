@@ -5,6 +5,7 @@ import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
 import {
   addRatios,
   quotientToDecimal,
+  roughNumber,
   signOfRatio,
   ZERO_RATIO,
   type Ratio,
@@ -195,13 +196,17 @@ function requireFigure(reader: Reader, corners: readonly Vector[]): void {
   reader.finish();
 }
 
+/** Sines and cosines are held to 40 digits: what is left at their end is no misclosure. */
+const isRounding = (distance: Ratio, perimeter: Ratio): boolean =>
+  roughNumber(distance) <= 1e-36 * roughNumber(perimeter);
+
 function closureOf({ closure, perimeter }: Figure): AreaByBearings['closure'] {
   const distance = norm(closure);
   return {
     latitude: fromSI('length', closure.y),
     departure: fromSI('length', closure.x),
     distance: fromSI('length', distance),
-    oneIn: signOfRatio(distance) === 0 ? null : quotientToDecimal(perimeter, distance),
+    oneIn: isRounding(distance, perimeter) ? null : quotientToDecimal(perimeter, distance),
   };
 }
 

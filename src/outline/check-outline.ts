@@ -4,6 +4,7 @@ import { roughNumber, signOfRatio } from '../units/ratio.js';
 import { cross, isZero, minus, type Vector } from '../units/vector.js';
 import { chordsOf, isOutwardRight } from './chords.js';
 import { contains } from './contains.js';
+import { crossedCorner } from './crossed-corner.js';
 import { crossingEdges } from './crossing-edges.js';
 import { doubleArea } from './double-area.js';
 import { forEachEdge, ringsOf, type Outline, type Ring } from './ring.js';
@@ -18,6 +19,14 @@ export function checkOutline(reader: Reader, outline: Outline, paths: readonly F
   const pathOf = (ring: number): FieldPath => paths[ring] ?? [];
   const isSound = rings.map((ring, index) => checkRing(reader, ring, pathOf(index)));
   if (!isSound.every(Boolean)) return;
+  const corners = rings.map((ring, index) => crossedCorner(ring, index > 0));
+  const crossed = corners.findIndex((corner) => corner >= 0);
+  if (crossed >= 0) {
+    const second = corners[crossed] ?? 0;
+    const first = (second === 0 ? (rings[crossed]?.points.length ?? 1) : second) - 1;
+    failEdges(reader, { first, second, ring: crossed, otherRing: crossed }, pathOf);
+    return;
+  }
   const chords = rings.map((ring, index) => chordsOf(ring, index > 0));
   const crossing = crossingEdges(chords.map(({ points }) => points));
   if (crossing !== undefined) {
@@ -80,7 +89,16 @@ function failCrossing(
   pathOf: (ring: number) => FieldPath,
 ): void {
   const edge = (of: number, index: number) => chords[of]?.edgeOf[index] ?? index;
-  const params = { first: edge(ring, first), second: edge(otherRing, second) };
+  const named = { first: edge(ring, first), second: edge(otherRing, second), ring, otherRing };
+  failEdges(reader, named, pathOf);
+}
+
+function failEdges(
+  reader: Reader,
+  { first, second, ring, otherRing }: Crossing,
+  pathOf: (ring: number) => FieldPath,
+): void {
+  const params = { first, second };
   const names =
     ring === otherRing
       ? `edge ${params.first} and edge ${params.second}`

@@ -48,11 +48,11 @@ export interface WidenedOutline extends Worked {
 
 /**
  * Moves the edges of an outline outward, each by its own distance: every edge is shifted square to
- * itself and the corners are filled in. Mitred, neighbours are cut where they meet; for one distance
- * d all round `A' = A + P d + d^2 sum(tan(turn / 2))`. Round, convex corners are arcs about the old
- * corner; then `A' = A + P d + pi d^2` for a convex outline. A mitre runs out
- * until its edges meet; one that reaches over ten times the larger of its two distances from the old
- * corner is named in `longMitres`. Where edges in one line, or almost, move by different distances, a
+ * itself and the corners are filled in. Mitred, neighbours run on, or are cut back, to where they
+ * meet, so that nothing reaches past the line of an edge that stays; for one distance d all round
+ * `A' = A + P d + d^2 sum(tan(turn / 2))`. A mitre that reaches over ten times the larger of its two
+ * distances from the old corner is named in `longMitres`. Round, convex corners are arcs about the old
+ * corner unless the edges are cut back; then `A' = A + P d + pi d^2` for a convex outline. Where edges in one line, or almost, move by different distances, a
  * step is put in between. Holes get smaller.
  *
  * Where edges vanish or the outline runs into itself (a notch narrower than twice the distance, a
@@ -68,7 +68,7 @@ export interface WidenedOutline extends Worked {
  *   the edges of the holes follow in their order
  * @param options.corners - `mitred` (default) or `round`
  * @returns the moved points, arcs and holes, and the area they enclose
- * @throws `EDGE_COUNT`, `NEGATIVE`, `OUT_OF_RANGE`, `OUTLINE_UNRESOLVED` and the codes of
+ * @throws `EDGE_COUNT`, `ONE_OF`, `NEGATIVE`, `OUT_OF_RANGE`, `OUTLINE_UNRESOLVED` and the codes of
  *   {@link outlineArea}
  * @source derived
  * @example
@@ -103,6 +103,10 @@ function readDistances(
   fields: Readonly<Record<string, unknown>>,
   count: number,
 ): Length[] {
+  if (fields['by'] !== undefined && fields['perEdge'] !== undefined) {
+    const choices = 'by, perEdge';
+    reader.fail('ONE_OF', ['perEdge'], `give only one of ${choices}`, { choices });
+  }
   if (fields['perEdge'] === undefined) {
     const by = reader.quantity('length', fields['by'], ['by'], DISTANCE);
     return Array.from({ length: count }, () => by);

@@ -25,14 +25,16 @@ export interface WidenedRing {
  *   that repeats the one before is passed over; not changed
  * @param by - how far out [metres], not negative
  * @returns rings, their area [m2] and whether anything closed up
- * @throws `WRONG_TYPE`, `TOO_FEW_POINTS`, `NOT_FINITE`, `NEGATIVE`, `SELF_INTERSECTION` (with the two
+ * @throws `WRONG_TYPE`, `TOO_FEW_POINTS`, `NOT_FINITE`, `NEGATIVE`, `OUT_OF_RANGE`, `SELF_INTERSECTION` (with the two
  *   edges), `ZERO_AREA`, `OUTLINE_UNRESOLVED`
  * @source derived
  * @example
  * widenRing(Float64Array.of(0, 0, 36, 0, 36, 14, 0, 14), 1).area //=> 608
  */
 export function widenRing(xy: Float64Array, by: number): WidenedRing {
+  if (typeof by !== 'number') throw fault('WRONG_TYPE', 'expected a distance in metres', {});
   if (!Number.isFinite(by)) throw fault('NOT_FINITE', `${by} is no distance`, {});
+  if (by > FAR) throw fault('OUT_OF_RANGE', `${by} m is beyond any site`, {});
   if (by < 0) throw fault('NEGATIVE', `the distance must not be negative, got ${by}`, { got: by });
   const crossing = ringCrossing(xy);
   if (crossing !== undefined) {
@@ -43,6 +45,9 @@ export function widenRing(xy: Float64Array, by: number): WidenedRing {
   const [x0, y0] = [xy[0] ?? 0, xy[1] ?? 0];
   const ring = leftTurned(fromFirst(xy));
   if (ring.length < 6) throw fault('ZERO_AREA', 'the ring encloses nothing', {});
+  if (ring.some((value) => Math.abs(value) > FAR)) {
+    throw fault('OUT_OF_RANGE', 'coordinates beyond any site', {});
+  }
   const { moved, swept, vanishes } = sweep(ring, by);
   const closesUp = vanishes || sweepForCrossing(floatSites([moved])) !== undefined;
   const local = closesUp ? united([swept, ring]) : [moved];
@@ -50,6 +55,9 @@ export function widenRing(xy: Float64Array, by: number): WidenedRing {
   const rings = local.map((one) => one.map((value, k) => value + (k % 2 === 0 ? x0 : y0)));
   return Object.freeze({ rings: Object.freeze(rings), area, closesUp });
 }
+
+/** Figures and distances beyond this [metres] would leave the range of floats once multiplied. */
+const FAR = 1e100;
 
 /** The points relative to the first one, without those that repeat the one before. */
 function fromFirst(xy: Float64Array): Float64Array {

@@ -5,7 +5,7 @@ import type { TimeInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Flow, Time } from '../units/quantity.js';
 // what is hauled is loose
-import { isStateVolume, type StateVolume } from '../volumes/state-volume.js';
+import { requireState, type StateVolume } from '../volumes/state-volume.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { TIME, TIME_OR_NONE, VOLUME } from './limits.js';
 import { readCount } from './read-whole.js';
@@ -85,8 +85,12 @@ export function haulBalance(options: {
           .list(fields['trucks'], ['trucks'])
           .map((item, index) => readCount(reader, item, ['trucks', index], 100));
   const moved = fields['volume'];
-  if (moved !== undefined && !(isStateVolume(moved) && moved.state === 'loose')) {
-    reader.fail('STATE_MISSING', ['volume'], "trucks carry loose soil: stateVolume(v, 'loose')");
+  if (moved !== undefined) {
+    requireState(reader, moved, {
+      state: 'loose',
+      path: ['volume'],
+      words: "trucks carry loose soil: stateVolume(v, 'loose')",
+    });
   }
   reader.finish();
 

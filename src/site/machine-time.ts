@@ -4,7 +4,7 @@ import type { TimeInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Flow, Time, Volume } from '../units/quantity.js';
 // a machine digs bank soil and carries it loose
-import { inState, isStateVolume, type StateVolume } from '../volumes/state-volume.js';
+import { inState, requireState, type StateVolume } from '../volumes/state-volume.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { PART, TIME, VOLUME } from './limits.js';
 import { readLoosePerBank } from './spoil-loads.js';
@@ -59,10 +59,11 @@ export function machineTime(options: {
 }): MachineTime {
   const reader = makeReader();
   const fields = reader.object(options, []);
-  const dug = fields['bank'];
-  if (!isStateVolume(dug) || dug.state !== 'bank') {
-    reader.fail('STATE_MISSING', ['bank'], "give the soil as it lies: stateVolume(v, 'bank')");
-  }
+  requireState(reader, fields['bank'], {
+    state: 'bank',
+    path: ['bank'],
+    words: "give the soil as it lies: stateVolume(v, 'bank')",
+  });
   const swell = readLoosePerBank(reader, fields['loosePerBank']);
   const rated = reader.quantity('volume', fields['bucket'], ['bucket'], VOLUME);
   const fill = reader.number(fields['fillFactor'], ['fillFactor'], FILL);

@@ -6,7 +6,7 @@ import type { Density, Mass, Volume } from '../units/quantity.js';
 // loads and soil states are worked out once, there
 import { BOX, DENSITY, FRACTION, PAYLOAD } from '../volumes/limits.js';
 import { loads } from '../volumes/loads.js';
-import { inState, isStateVolume, type StateVolume } from '../volumes/state-volume.js';
+import { inState, requireState, type StateVolume } from '../volumes/state-volume.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 
 /** Spoil to cart away: volume, mass and loads. */
@@ -66,10 +66,11 @@ export function spoilLoads(options: {
 }): SpoilLoads {
   const reader = makeReader();
   const fields = reader.object(options, []);
-  const dug = fields['bank'];
-  if (!isStateVolume(dug) || dug.state !== 'bank') {
-    reader.fail('STATE_MISSING', ['bank'], "give the soil as it lies: stateVolume(v, 'bank')");
-  }
+  requireState(reader, fields['bank'], {
+    state: 'bank',
+    path: ['bank'],
+    words: "give the soil as it lies: stateVolume(v, 'bank')",
+  });
   const swell = readLoosePerBank(reader, fields['loosePerBank']);
   const densities = readDensities(reader, fields);
   const box = reader.quantity('volume', fields['boxVolume'], ['boxVolume'], BOX);

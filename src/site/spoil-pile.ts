@@ -7,7 +7,7 @@ import { Decimal40, type Decimal } from '../units/decimal.js';
 import { fromSIDecimal, type Area, type Length, type Volume } from '../units/quantity.js';
 import { slopeOfAngle } from '../units/slope-angle.js';
 // spoil on a heap is loose
-import { isStateVolume, type StateVolume } from '../volumes/state-volume.js';
+import { requireState, type StateVolume } from '../volumes/state-volume.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { CIRCLE } from './circle-cut.js';
 import { LENGTH, LENGTH_OR_NONE, STEEPNESS } from './limits.js';
@@ -64,10 +64,11 @@ export function spoilPile(options: {
 }): SpoilPile {
   const reader = makeReader();
   const fields = reader.object(options, []);
-  const heaped = fields['volume'];
-  if (!isStateVolume(heaped) || heaped.state !== 'loose') {
-    reader.fail('STATE_MISSING', ['volume'], "a heap is loose: give stateVolume(v, 'loose')");
-  }
+  requireState(reader, fields['volume'], {
+    state: 'loose',
+    path: ['volume'],
+    words: "a heap is loose: give stateVolume(v, 'loose')",
+  });
   const repose = reader.quantity('angle', fields['reposeAngle'], ['reposeAngle'], STEEPNESS);
   const setBack = reader.quantity('length', fields['setBack'], ['setBack'], LENGTH_OR_NONE);
   const ridgeWidth = readOptional(reader, fields, 'ridgeWidth');

@@ -61,9 +61,17 @@ export function baseOrder(options: {
     ['compactedDryDensity'],
     DENSITY,
   );
-  const moisture = reader.number(fields['moisture'] ?? 0, ['moisture'], FRACTION);
+  const moisture = reader.number(
+    fields['moisture'] === undefined ? 0 : fields['moisture'],
+    ['moisture'],
+    FRACTION,
+  );
   const ratio = readCompactedPerLoose(reader, fields['compactedPerLoose'], ['compactedPerLoose']);
-  const waste = reader.number(fields['waste'] ?? 0, ['waste'], FRACTION);
+  const waste = reader.number(
+    fields['waste'] === undefined ? 0 : fields['waste'],
+    ['waste'],
+    FRACTION,
+  );
   reader.finish();
 
   const compacted = area.times(thickness);

@@ -22,7 +22,10 @@ export interface BatteredDig extends Worked {
   readonly extra: StateVolume<'bank'>;
   /** The edge of the dig at the top. */
   readonly top: WidenedOutline;
-  /** False where sides run into each other on the way up: then the volume is summed in slices. */
+  /**
+   * False where sides run into each other on the way up, or an arc is cut where it meets its
+   * neighbour: then the volume is summed in slices.
+   */
   readonly isExact: boolean;
   readonly cautions: readonly Caution[];
 }
@@ -31,7 +34,8 @@ export interface BatteredDig extends Worked {
  * Volume of a dig of even depth whose sides are sloped: `V = d / 6 (A0 + 4 Am + A1)` with the areas of
  * the bottom, half way and at the top, each the bottom widened by `s` times the height. For one batter
  * all round with mitred corners that is `A0 d + P s d^2 / 2 + s^2 d^3 / 3 sum(tan(turn / 2))`. Exact,
- * unless sides run into each other.
+ * unless sides run into each other or an arc is cut where it meets its neighbour at an inner corner:
+ * then the volume is summed in 32 slices.
  *
  * @param options.outline - of the bottom, as in `outlineArea`; a hole is an island that stays
  * @param options.depth - of the dig [length]
@@ -79,10 +83,12 @@ export function batteredDig(options: {
   const top = at(depth);
   const bottomArea = areaOf(outline);
   const middleArea = at(depth.dividedBy(2)).area;
-  const isExact = !top.closesUp;
-  const volume = isExact
-    ? simpson(bottomArea, middleArea, top.area, depth)
-    : inSlices(bottomArea, (height) => at(height).area, depth);
+  const areaAt = (height: Length): Area => at(height).area;
+  const whole = simpson(bottomArea, middleArea, top.area, depth);
+  const hasArcs = ringsOf(outline).some(({ bulges }) => bulges !== undefined);
+  const isExact =
+    !top.closesUp && (!hasArcs || isSame(whole, inSlices(bottomArea, areaAt, depth, 2)));
+  const volume = isExact ? whole : inSlices(bottomArea, areaAt, depth, SLICES);
   const upright = bottomArea.times(depth);
   const dig = {
     volume: inState(volume, 'bank'),
@@ -127,12 +133,20 @@ const simpson = (first: Area, middle: Area, last: Area, height: Length): Volume 
 /** Even; the error is what happens within the one slice where two sides meet. */
 const SLICES = 32;
 
-function inSlices(bottom: Area, areaAt: (height: Length) => Area, depth: Length): Volume {
-  const height = (k: number): Length => depth.times(k).dividedBy(2 * SLICES);
+/** Areas with arcs are held to 40 digits, and their moved corners are led to a millimetre. */
+const isSame = (a: Volume, b: Volume): boolean => a.minus(b).abs().compare(a.times('1e-9')) <= 0;
+
+function inSlices(
+  bottom: Area,
+  areaAt: (height: Length) => Area,
+  depth: Length,
+  slices: number,
+): Volume {
+  const height = (k: number): Length => depth.times(k).dividedBy(2 * slices);
   const slice = height(2);
   let below = bottom;
   let total = bottom.times(0).times(depth);
-  for (let k = 1; k < 2 * SLICES; k += 2) {
+  for (let k = 1; k < 2 * slices; k += 2) {
     const above = areaAt(height(k + 1));
     total = total.plus(simpson(below, areaAt(height(k)), above, slice));
     below = above;

@@ -92,6 +92,11 @@ export function gridVolumes(options: {
     which === 'heights'
       ? readPlane(reader, reader.object(fields['design'], ['design']))
       : undefined;
+  if (which === 'depths' && fields['design'] !== undefined) {
+    reader.fail('ONE_OF', ['design'], 'depths are below the design already: give it with heights', {
+      choices: 'depths, design',
+    });
+  }
   const spacing = readSpacing(reader, fields['spacing']);
   const origin = readOrigin(reader, fields['origin']);
   const outline =

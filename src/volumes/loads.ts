@@ -5,7 +5,7 @@ import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Mass, Volume } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { BOX, LOADED_DENSITY, PAYLOAD } from './limits.js';
-import { isStateVolume, type StateVolume } from './state-volume.js';
+import { requireState, type StateVolume } from './state-volume.js';
 
 /** How many loads, and what decides. */
 export interface Loads extends Worked {
@@ -29,7 +29,7 @@ export interface Loads extends Worked {
  * @param options.boxVolume - what the box holds, level [volume]
  * @param options.payload - legal payload [mass]
  * @returns number of loads, what limits them, a full load, the last load, totals
- * @throws `STATE_MISSING` for a volume that is not loose, `NOT_POSITIVE`, `OUT_OF_RANGE`,
+ * @throws `STATE_MISSING` for a volume that is not loose, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE`,
  *   `CAPACITY_EXCEEDED` and the reading codes
  * @source derived
  * @example
@@ -50,14 +50,11 @@ export function loads(options: {
 }): Loads {
   const reader = makeReader();
   const fields = reader.object(options, []);
-  const carried = fields['volume'];
-  if (!isStateVolume(carried) || carried.state !== 'loose') {
-    reader.fail(
-      'STATE_MISSING',
-      ['volume'],
-      "trucks carry loose soil: give stateVolume(v, 'loose')",
-    );
-  }
+  requireState(reader, fields['volume'], {
+    state: 'loose',
+    path: ['volume'],
+    words: "trucks carry loose soil: give stateVolume(v, 'loose')",
+  });
   const density = reader.quantity(
     'density',
     fields['looseDensity'],

@@ -40,6 +40,13 @@ export function readSiteDesign(reader: Reader, value: unknown): ReadDesign {
   const path = ['design'];
   if (Array.isArray(value)) return { kind: 'spots', spots: readSpots(reader, value, { path }) };
   const fields = reader.object(value, path);
+  const kinds = ['gradeX', 'corners', 'points'].filter((name) => fields[name] !== undefined);
+  if (kinds.length > 1) {
+    const choices = kinds.join(', ');
+    reader.fail('ONE_OF', path, `a design is one surface: give only one of ${choices}`, {
+      choices,
+    });
+  }
   if (fields['gradeX'] !== undefined || fields['z0'] !== undefined)
     return readPlane(reader, fields);
   if (fields['corners'] === undefined) {

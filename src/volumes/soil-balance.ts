@@ -5,8 +5,8 @@ import { given, withWorking, type Step, type Worked } from '../working.js';
 import { FRACTION } from './limits.js';
 import {
   inState,
-  isStateVolume,
   readSoilFactors,
+  requireState,
   type SoilFactors,
   type StateVolume,
 } from './state-volume.js';
@@ -67,12 +67,15 @@ export function soilBalance(options: {
     ['cut', 'bank'],
     ['fill', 'compacted'],
   ] as const) {
-    const value = fields[name];
-    if (isStateVolume(value) && value.state === state) continue;
-    reader.fail('STATE_MISSING', [name], `give stateVolume(v, '${state}')`);
+    const words = `give stateVolume(v, '${state}')`;
+    requireState(reader, fields[name], { state, path: [name], words });
   }
   const factors = readSoilFactors(reader, fields['factors'], ['factors']);
-  const usable = reader.number(fields['usable'] ?? 1, ['usable'], FRACTION);
+  const usable = reader.number(
+    fields['usable'] === undefined ? 1 : fields['usable'],
+    ['usable'],
+    FRACTION,
+  );
   reader.finish();
 
   const [cut, fill] = [options.cut.volume, options.fill.volume];

@@ -1,4 +1,4 @@
-import { fault } from '../errors.js';
+import { fault, type FieldPath } from '../errors.js';
 import { makeReader, type Reader } from '../input.js';
 import { SOIL_NAMES, SOIL_STATE_FACTORS, type SoilName } from '../sources/soil-state-factors.js';
 import type { SourceId, SourceStatus } from '../sources/catalogue.js';
@@ -27,6 +27,7 @@ export interface SoilFactors {
   readonly compactedPerBank: number | string;
 }
 
+const NOT_NEGATIVE = 'a volume of soil must not be negative';
 const STATES: readonly SoilState[] = ['bank', 'loose', 'compacted'];
 
 /** What state volumes inherit, so that their own fields stay plain data. */
@@ -53,7 +54,7 @@ export function stateVolume<S extends SoilState>(volume: VolumeInput, state: S):
     throw fault('STATE_MISSING', `say whether the volume is ${STATES.join(', ')}`);
   }
   const read = toQuantity('volume', volume);
-  if (read.isNegative()) throw fault('NEGATIVE', 'a volume of soil must not be negative');
+  if (read.isNegative()) throw fault('NEGATIVE', NOT_NEGATIVE);
   return inState(read, state);
 }
 
@@ -72,7 +73,7 @@ export function inState<S extends SoilState>(volume: Volume, state: S): StateVol
  * @param volume - from {@link stateVolume}
  * @param to - the state wanted
  * @param factors - `loosePerBank` (0.9 to 3) and `compactedPerBank` (0.4 to 2) of this soil
- * @throws `RATIO_OUT_OF_RANGE`, `STATE_MISSING`, `WRONG_TYPE`
+ * @throws `RATIO_OUT_OF_RANGE`, `STATE_MISSING`, `NEGATIVE`, `WRONG_TYPE`
  * @source fm-5-434
  * @example
  * const sand = { loosePerBank: 1.11, compactedPerBank: 0.95 };
@@ -87,6 +88,7 @@ export function toState<T extends SoilState>(
     throw fault('STATE_MISSING', `say whether the volume is ${STATES.join(', ')}`);
   }
   const reader = makeReader();
+  if (volume.volume.isNegative()) reader.fail('NEGATIVE', ['volume'], NOT_NEGATIVE);
   const read = readSoilFactors(reader, factors, ['factors']);
   reader.finish();
   if (volume.state === to) return inState(volume.volume, to);
@@ -134,6 +136,16 @@ export function isStateVolume(value: unknown): value is StateVolume<SoilState> {
   if (typeof value !== 'object' || value === null) return false;
   const { state, volume } = value as Partial<StateVolume<SoilState>>;
   return STATES.some((one) => one === state) && isQuantity(volume) && volume.dimension === 'volume';
+}
+
+/** Makes sure that a field holds a volume in one state, not negative. Internal. */
+export function requireState(
+  reader: Reader,
+  value: unknown,
+  { state, path, words }: { state: SoilState; path: FieldPath; words: string },
+): void {
+  if (!isStateVolume(value) || value.state !== state) reader.fail('STATE_MISSING', path, words);
+  else if (value.volume.isNegative()) reader.fail('NEGATIVE', path, NOT_NEGATIVE);
 }
 
 /** Factors of a soil of the table, with how far they can be traced. */

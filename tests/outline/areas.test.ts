@@ -67,6 +67,16 @@ describe('areaByBearings', () => {
     expect(perimeter.to('m').toString()).toBe('40');
     expect(closure.distance.to('m').toString()).toBe('0');
     expect(closure.oneIn).toBeNull();
+    // a pentagon closes to the last of 40 digits, and that is no misclosure
+    const pentagon = ['N 0 E', 'N 72 E', 'S 36 E', 'S 36 W', 'N 72 W'];
+    const round = areaByBearings({
+      courses: pentagon.map((bearing) => ({ bearing, distance: '1 m' })),
+    });
+    expect(round.closure.oneIn).toBeNull();
+    const off = pentagon.map((bearing, k) => ({ bearing, distance: k === 0 ? '1.005 m' : '1 m' }));
+    expect(areaByBearings({ courses: off }).closure.oneIn?.toFixed(30)).toBe(
+      `1001.${'0'.repeat(30)}`,
+    );
     expect(points.map(({ x, y }) => `${x.to('m').toString()} ${y.to('m').toString()}`)).toEqual([
       '500 1000',
       '500 1010',

@@ -152,6 +152,12 @@ describe('widenRing', () => {
   test('refuses what cannot be widened', () => {
     expectFault(() => widenRing(square, -1), 'NEGATIVE');
     expectFault(() => widenRing(square, NaN), 'NOT_FINITE');
+    for (const by of ['1', null, {}, Symbol('far')]) {
+      expectFault(() => widenRing(square, by as never), 'WRONG_TYPE');
+    }
+    expectFault(() => widenRing(square, 1e101), 'OUT_OF_RANGE');
+    const huge = square.map((value) => 1e200 * value);
+    expectFault(() => widenRing(huge, 1), 'OUT_OF_RANGE');
     const issue = expectFault(
       () => widenRing(Float64Array.of(0, 0, 2, 2, 2, 0, 0, 2), 1),
       'SELF_INTERSECTION',

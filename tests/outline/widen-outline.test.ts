@@ -374,6 +374,23 @@ describe('corners', () => {
     expect(widenOutline({ outline: metres(SQUARE), by: '1 m' }).longMitres).toEqual([]);
   });
 
+  test('at a blunt corner the edge is cut back along the line of the one that stays', () => {
+    const outline = metres([
+      [0, 0],
+      [2, 0],
+      [6, 0.7],
+      [6, 4],
+      [0, 4],
+    ]);
+    const perEdge = ['0.3 m', '0 m', '0 m', '0 m', '0 m'];
+    // 24 - 1.4, and a strip from 2 m down to 2 - 0.3 / 0.175 m
+    for (const corners of ['mitred', 'round'] as const) {
+      const { area, arcs } = widenOutline({ outline, perEdge, corners });
+      expect(area.toNumber('m2')).toBeCloseTo(22.6 + (0.3 * (2 + 2 / 7)) / 2, 12);
+      expect(arcs).toEqual([]);
+    }
+  });
+
   test('almost straight on with different distances: a step, no wedge of a mile', () => {
     const bent = metres([
       [0, 0],
@@ -425,6 +442,49 @@ describe('refusals', () => {
       ]),
       'ZERO_AREA',
     );
+  });
+
+  test('one distance and one for each edge', () => {
+    const both = { outline: metres(SQUARE), by: '1 m', perEdge: ['0 m', '0 m', '0 m', '0 m'] };
+    expect(expectFault(() => widenOutline(both), 'ONE_OF').path).toEqual(['perEdge']);
+  });
+
+  test('arcs that cross right at their corner', () => {
+    // the corner is 11.42 degrees wide; each arc takes 2 atan(2 M / C) of it
+    const points: Pairs = [
+      [0, 0],
+      [10, -1],
+      [10, 1],
+    ];
+    const wedge = (bulgeMiddleOrdinate: number, turned = false) => {
+      const arcs = [0, 2].map((edge) => ({ edge, bulgeMiddleOrdinate }));
+      const back = [2, 1].map((edge) => ({ edge, bulgeMiddleOrdinate }));
+      const reversed: Pairs = [points[2] ?? [0, 0], points[1] ?? [0, 0], points[0] ?? [0, 0]];
+      return () =>
+        outlineArea({
+          outline: turned ? metres(reversed, { arcs: back }) : metres(points, { arcs }),
+        }).area.toNumber('m2');
+    };
+    for (const turned of [false, true]) {
+      // 10 less twice two thirds of chord and ordinate, nearly
+      expect(wedge(-0.245, turned)()).toBeCloseTo(10 - (4 / 3) * Math.sqrt(101) * 0.245, 1);
+      expectFault(wedge(-0.26, turned), 'SELF_INTERSECTION');
+    }
+    expect(expectFault(wedge(-0.27), 'SELF_INTERSECTION').params).toEqual({ first: 2, second: 0 });
+    const hole = (bulgeMiddleOrdinate: number) => () =>
+      outlineArea({
+        outline: metres(
+          [
+            [-5, -5],
+            [15, -5],
+            [15, 5],
+            [-5, 5],
+          ],
+          { holes: [{ points, arcs: [0, 2].map((edge) => ({ edge, bulgeMiddleOrdinate })) }] },
+        ),
+      }).area.toNumber('m2');
+    expect(hole(0.245)()).toBeCloseTo(200 - wedge(-0.245)(), 9);
+    expectFault(hole(0.26), 'SELF_INTERSECTION');
   });
 
   test('arcs that are wrong', () => {

@@ -207,10 +207,82 @@ describe('cells at an outline', () => {
       ]),
     );
     // the half under the diagonal: by symmetry of x and y half of everything
-    expect(saddle.cut.toNumber('m3')).toBeCloseTo(6.25, 3);
-    expect(saddle.fill.toNumber('m3')).toBeCloseTo(6.25, 3);
-    expect(saddle.net.toNumber('m3')).toBeCloseTo(0, 10);
+    expect(saddle.cut.toNumber('m3')).toBeCloseTo(6.25, 11);
+    expect(saddle.fill.toNumber('m3')).toBeCloseTo(6.25, 11);
+    expect(saddle.cutArea.toNumber('m2')).toBeCloseTo(25, 11);
+    expect(saddle.net.toNumber('m3')).toBeCloseTo(0, 11);
     expect(saddle.area.to('m2').toString()).toBe('50');
+  });
+
+  test('a plane over a piece of a cell: by pencil', () => {
+    // depth (x - 4) / 10 over x from 1 to 9, and over the triangle of half of it
+    const rows = [
+      [-0.4, 0.6],
+      [-0.4, 0.6],
+    ];
+    const square = grid(
+      rows,
+      outline([
+        [1, 2],
+        [9, 2],
+        [9, 8],
+        [1, 8],
+      ]),
+    );
+    expect(square.cut.toNumber('m3')).toBeCloseTo((6 * 25) / 20, 11);
+    expect(square.fill.toNumber('m3')).toBeCloseTo((6 * 9) / 20, 11);
+    expect(square.cutArea.toNumber('m2')).toBeCloseTo(30, 11);
+    const half = grid(
+      rows,
+      outline([
+        [1, 2],
+        [9, 2],
+        [9, 8],
+      ]),
+    );
+    // width 3 (x - 1) / 4: fill from 1 to 4 is the integral of 3 (x - 1) (4 - x) / 40
+    expect(half.fill.toNumber('m3')).toBeCloseTo((3 * 27) / 6 / 40, 11);
+    expect(half.fillArea.toNumber('m2')).toBeCloseTo((3 * 9) / 8, 11);
+    expect(half.net.toNumber('m3')).toBeCloseTo((3 * 512) / 12 / 10 - (24 * 3) / 10, 11);
+  });
+
+  test('pieces of a twisted cell make up the whole, wherever the cut runs', () => {
+    const rows = [
+      [0.31, -0.42],
+      [-0.17, 0.23],
+    ];
+    const whole = grid(rows);
+    for (const [a, b] of [
+      [2, 7.5],
+      [0.5, 10 - 2 ** -20],
+      [5, 5],
+      [9.75, 0.125],
+    ] as const) {
+      const lower = grid(
+        rows,
+        outline([
+          [0, 0],
+          [10, 0],
+          [10, b],
+          [0, a],
+        ]),
+      );
+      const upper = grid(
+        rows,
+        outline([
+          [0, a],
+          [10, b],
+          [10, 10],
+          [0, 10],
+        ]),
+      );
+      for (const part of ['cut', 'fill'] as const) {
+        const sum = lower[part].toNumber('m3') + upper[part].toNumber('m3');
+        expect(sum).toBeCloseTo(whole[part].toNumber('m3'), 10);
+      }
+      const areas = lower.cutArea.toNumber('m2') + upper.cutArea.toNumber('m2');
+      expect(areas).toBeCloseTo(whole.cutArea.toNumber('m2'), 9);
+    }
   });
 
   test('beyond the grid the outline is uncovered', () => {
@@ -243,6 +315,7 @@ describe('refusals', () => {
   testRefusals(gridVolumes, valid, [
     ['depths', undefined, 'REQUIRED', ''],
     ['heights', valid.depths, 'ONE_OF', ''],
+    ['design', { z0: '0 m', gradeX: '0%', gradeY: '0%' }, 'ONE_OF'],
     ['depths.unit', undefined, 'UNIT_MISSING'],
     ['depths.rows', [], 'EMPTY_LIST'],
     ['depths.rows', [[1, 1], [1]], 'GRID_UNEVEN', 'depths.rows[1]'],

@@ -149,6 +149,8 @@ describe('refusals', () => {
   const valid = { existing: YARD, design: LEVEL };
   testRefusals(siteVolumes, valid, [
     ['existing', undefined, 'REQUIRED'],
+    ['design', { ...LEVEL, corners: YARD.points }, 'ONE_OF'],
+    ['design', { ...YARD, corners: YARD.points }, 'ONE_OF'],
     ['existing', { points: YARD.points }, 'UNIT_MISSING', 'existing.unit'],
     ['existing', { ...YARD, unit: 'rod' }, 'UNIT_UNKNOWN', 'existing.points[0][0]'],
     ['existing.points', [], 'EMPTY_LIST'],

@@ -225,6 +225,11 @@ describe('refusals', () => {
     ],
     [{ existing, design: LEVEL, outline: bad(1, 1, 4, 1, 9, 1) }, 'SELF_INTERSECTION', ['outline']],
     [
+      { existing, design: LEVEL, outline: [square, bad(2, 2, 3, NaN, 3, 3)] },
+      'NOT_FINITE',
+      ['outline', 1, 1, 1],
+    ],
+    [
       { existing, design: LEVEL, outline: [square, bad(6, 6, 8, 6, 8, 8)] },
       'HOLE_OUTSIDE',
       ['outline', 1],

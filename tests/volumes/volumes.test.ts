@@ -8,6 +8,7 @@ import {
   toState,
   wholePacks,
 } from 'settline/volumes';
+import { volume } from 'settline/units';
 import { expectFault, faultsOf } from '../faults.js';
 
 const clay = { loosePerBank: '1.3', compactedPerBank: '0.9' };
@@ -154,6 +155,15 @@ describe('loads', () => {
       'v = min(B, P / d)',
       'n = ceil(V / v)',
     ]);
+  });
+
+  test('less than nothing is no soil', () => {
+    const less = { state: 'loose', volume: volume('-5 m3') } as never;
+    const truck = { looseDensity: '1 t/m3', boxVolume: '2 m3', payload: '10 t' };
+    expect(expectFault(() => loads({ volume: less, ...truck }), 'NEGATIVE').path).toEqual([
+      'volume',
+    ]);
+    expectFault(() => toState(less, 'bank', clay), 'NEGATIVE');
   });
 
   test('bank soil does not ride in trucks', () => {

@@ -25,6 +25,7 @@ export function cellParts([d00, d10, d11, d01]: CellDepths): Parts {
   const near = (u: number): number => d00 + u * (d10 - d00);
   const far = (u: number): number => d01 + u * (d11 - d01);
   const cuts = [0, zeroOf(d00, d10), zeroOf(d01, d11), 1].sort((a, b) => a - b);
+  const most = Math.max(...[d00, d10, d11, d01].map(Math.abs));
   const parts = { cut: 0, fill: 0, cutArea: 0, fillArea: 0, area: 1 };
   for (let k = 0; k + 1 < cuts.length; k += 1) {
     const [from, to] = [cuts[k] ?? 0, cuts[k + 1] ?? 1];
@@ -33,7 +34,8 @@ export function cellParts([d00, d10, d11, d01]: CellDepths): Parts {
       field: Exclude<keyof Parts, 'area'>,
       of: (p: number, q: number) => number,
     ): void => {
-      parts[field] += summed((u) => of(near(u), far(u)), from, to);
+      const size = field === 'cut' || field === 'fill' ? most : 1;
+      parts[field] += summed((u) => of(near(u), far(u)), [from, to], size);
     };
     add('cut', (p, q) => above(p, q));
     add('fill', (p, q) => above(-p, -q));
@@ -77,18 +79,27 @@ function gauss(f: (u: number) => number, from: number, to: number): number {
   return sum * half;
 }
 
-/** Integral of a smooth function, halved until the parts agree with the whole. */
-function summed(f: (u: number) => number, from: number, to: number, depth = 8): number {
-  const middle = (from + to) / 2;
+/**
+ * Integral of a smooth function that does not change sign, halved until the parts agree with the whole
+ * or to the rounding of what goes into it, which is in the order of `size`.
+ */
+function summed(f: (u: number) => number, [from, to]: Span, size: number): number {
   const whole = gauss(f, from, to);
-  const [left, right] = [gauss(f, from, middle), gauss(f, middle, to)];
-  const sum = left + right;
-  if (depth === 0 || Math.abs(sum - whole) <= 1e-13 * Math.abs(sum)) return sum;
-  return summed(f, from, middle, depth - 1) + summed(f, middle, to, depth - 1);
+  const least = 1e-14 * Math.abs(whole) + 1e-15 * size * (to - from);
+  const halved = (start: number, end: number, before: number, depth: number): number => {
+    const middle = (start + end) / 2;
+    const [left, right] = [gauss(f, start, middle), gauss(f, middle, end)];
+    const sum = left + right;
+    if (depth === 0 || Math.abs(sum - before) <= least) return sum;
+    return halved(start, middle, left, depth - 1) + halved(middle, end, right, depth - 1);
+  };
+  return halved(from, to, whole, MOST_HALVINGS);
 }
 
-/** Triangles that the zero line still crosses after so many halvings count as flat. */
-const HALVINGS = 7;
+type Span = readonly [from: number, to: number];
+
+/** Close to a saddle at zero the halves are many on one side, and one on the other. */
+const MOST_HALVINGS = 24;
 
 /** A cell of a grid: its depths, and where its first corner is, in cells. Internal. */
 export interface Bilinear {
@@ -98,55 +109,84 @@ export interface Bilinear {
 }
 
 /**
- * Adds a convex piece of a cell, all in cells. Exact where the depth has one sign, because it is a
- * quadratic on each triangle; else triangles are halved until the zero line is short. Internal.
+ * Adds a convex piece of a cell, all in cells. Across the piece the depth runs straight, as in a whole
+ * cell; the sums along it are taken between its corners and the places where its edges are at zero.
+ * Internal.
  */
 export function addPiece(parts: Parts, { values, count }: Piece, cell: Bilinear): void {
-  const depthAt = (u: number, v: number): number => {
-    const [d00, d10, d11, d01] = cell.depths;
-    return (d00 * (1 - u) + d10 * u) * (1 - v) + (d01 * (1 - u) + d11 * u) * v;
-  };
-  const corner = (k: number): Place => {
-    const [u, v] = [at(values, 3 * k) - cell.u, at(values, 3 * k + 1) - cell.v];
-    return { u, v, d: depthAt(u, v) };
-  };
-  const between = (a: Place, b: Place): Place => {
-    const [u, v] = [(a.u + b.u) / 2, (a.v + b.v) / 2];
-    return { u, v, d: depthAt(u, v) };
-  };
-  const addTriangle = (a: Place, b: Place, c: Place, halvings: number): void => {
-    const area = areaOf(a, b, c);
-    const [ab, bc, ca] = [between(a, b), between(b, c), between(c, a)];
-    const mean = (ab.d + bc.d + ca.d) / 3;
-    // what bounds a quadratic on a triangle: its corners, and twice the middles less the corners
-    const bounds = [a.d, b.d, c.d, bound(a, ab, b), bound(b, bc, c), bound(c, ca, a)];
-    const isCut = bounds.every((d) => d >= 0);
-    if (isCut || bounds.every((d) => d <= 0) || halvings === 0) {
-      if (mean > 0) parts.cut += area * mean;
-      else parts.fill -= area * mean;
-      if (mean > 0) parts.cutArea += area;
-      else if (mean < 0) parts.fillArea += area;
-      return;
-    }
-    addTriangle(a, ab, ca, halvings - 1);
-    addTriangle(ab, b, bc, halvings - 1);
-    addTriangle(ca, bc, c, halvings - 1);
-    addTriangle(ab, bc, ca, halvings - 1);
-  };
-  for (let k = 1; k + 1 < count; k += 1) {
-    const [a, b, c] = [corner(0), corner(k), corner(k + 1)];
-    parts.area += areaOf(a, b, c);
-    addTriangle(a, b, c, HALVINGS);
+  const corners = Array.from({ length: count }, (_, k) => ({
+    u: at(values, 3 * k) - cell.u,
+    v: at(values, 3 * k + 1) - cell.v,
+  }));
+  const places = corners.map(({ u }) => u).sort((a, b) => a - b);
+  for (let k = 0; k + 1 < count; k += 1) {
+    const [from, to] = [places[k] ?? 0, places[k + 1] ?? 0];
+    const sides = from < to ? sidesBetween(corners, from, to) : [];
+    const [one, other] = sides;
+    if (one !== undefined && other !== undefined) addStrip(parts, cell, [one, other], [from, to]);
   }
 }
 
 interface Place {
   readonly u: number;
   readonly v: number;
-  readonly d: number;
 }
 
-const areaOf = (a: Place, b: Place, c: Place): number =>
-  Math.abs((b.u - a.u) * (c.v - a.v) - (b.v - a.v) * (c.u - a.u)) / 2;
+/** An edge as `v = v0 + rise (u - u0)`. */
+interface Side {
+  readonly u0: number;
+  readonly v0: number;
+  readonly rise: number;
+}
 
-const bound = (a: Place, middle: Place, b: Place): number => 2 * middle.d - (a.d + b.d) / 2;
+/** The two edges of a convex piece that reach over a span of u. */
+function sidesBetween(corners: readonly Place[], from: number, to: number): Side[] {
+  return corners.flatMap((a, k) => {
+    const b = corners[(k + 1) % corners.length] ?? a;
+    const reaches = Math.min(a.u, b.u) <= from && Math.max(a.u, b.u) >= to;
+    return reaches ? [{ u0: a.u, v0: a.v, rise: (b.v - a.v) / (b.u - a.u) }] : [];
+  });
+}
+
+const vOn = ({ u0, v0, rise }: Side, u: number): number => v0 + rise * (u - u0);
+
+/** Adds what lies between two edges over a span of u in which neither has a corner. */
+function addStrip(
+  parts: Parts,
+  { depths: [d00, d10, d11, d01] }: Bilinear,
+  [one, other]: readonly [Side, Side],
+  [from, to]: readonly [number, number],
+): void {
+  const depthOn = (side: Side, u: number): number => {
+    const v = vOn(side, u);
+    return (d00 * (1 - u) + d10 * u) * (1 - v) + (d01 * (1 - u) + d11 * u) * v;
+  };
+  const width = (u: number): number => Math.abs(vOn(other, u) - vOn(one, u));
+  const zeros = [one, other].flatMap((side) => {
+    // along an edge the depth is a quadratic: its value, rise and bend where the edge begins
+    const bend = (d00 - d10 - d01 + d11) * side.rise;
+    const along = d10 - d00 + (d01 - d00) * side.rise;
+    const first = along + (d00 - d10 - d01 + d11) * (side.v0 + side.rise * side.u0);
+    return rootsOf(bend, first, depthOn(side, side.u0)).map((t) => side.u0 + t);
+  });
+  const cuts = [from, ...zeros.filter((u) => u > from && u < to), to].sort((a, b) => a - b);
+  const most = Math.max(...[d00, d10, d11, d01].map(Math.abs));
+  parts.area += ((width(from) + width(to)) / 2) * (to - from);
+  for (let k = 0; k + 1 < cuts.length; k += 1) {
+    const [start, end] = [cuts[k] ?? from, cuts[k + 1] ?? to];
+    const sum = (of: (p: number, q: number) => number, size: number): number =>
+      summed((u) => width(u) * of(depthOn(one, u), depthOn(other, u)), [start, end], size);
+    parts.cut += sum((p, q) => above(p, q), most);
+    parts.fill += sum((p, q) => above(-p, -q), most);
+    parts.cutArea += sum((p, q) => shareAbove(p, q), 1);
+    parts.fillArea += sum((p, q) => shareAbove(-p, -q), 1);
+  }
+}
+
+/** Where `a t^2 + b t + c` is zero. */
+function rootsOf(a: number, b: number, c: number): number[] {
+  const square = b * b - 4 * a * c;
+  if (!(square >= 0)) return [];
+  const half = -(b + (b < 0 ? -1 : 1) * Math.sqrt(square)) / 2;
+  return [half / a, c / half].filter(Number.isFinite);
+}

@@ -27,8 +27,9 @@ export interface Rings {
 export function readRings(value: unknown, origin: Origin): Rings {
   const list: readonly unknown[] = Array.isArray(value) ? value : [value];
   if (list.length === 0) throw fault('EMPTY_LIST', 'the list is empty', {}, ['outline']);
-  const rings = list.map((ring) => {
-    checkFloats(ring, ['outline'], { stride: 2, words: 'x and y of each point in turn' });
+  const rings = list.map((ring, index) => {
+    const path = Array.isArray(value) ? ['outline', index] : ['outline'];
+    checkFloats(ring, path, { stride: 2, words: 'x and y of each point in turn' });
     return withoutRepeats(ring, origin);
   });
   for (const ring of rings) {

@@ -1,0 +1,43 @@
+import { roughNumber } from '../units/ratio.js';
+import { minus, type Vector } from '../units/vector.js';
+import { isOutwardRight, toRight } from './chords.js';
+import type { Ring } from './ring.js';
+
+/** Arcs that run tangent into a corner leave no more than this [radians] to rounding. */
+const TANGENT = 1e-9;
+
+/**
+ * The first corner at which an arc starts or ends on the wrong side of its neighbour, so that the two
+ * cross right there, closer than chords can tell: the angle of the paving between the two tangents is
+ * less than nothing or more than all round. -1 for none. Internal.
+ */
+export function crossedCorner(ring: Ring, isHole: boolean): number {
+  const { points, bulges } = ring;
+  if (bulges === undefined) return -1;
+  const isRight = isOutwardRight(ring, isHole);
+  const edges = points.map((point, edge) => {
+    const along = floatsOf(minus(points[(edge + 1) % points.length] ?? point, point));
+    const bulge = bulges[edge];
+    const height = bulge === undefined ? 0 : toRight(bulge, isRight);
+    // an arc leaves its chord by half its central angle, + outward from the paving
+    const swing = 2 * Math.atan((2 * height) / Math.hypot(...along));
+    return { along, swing: isRight ? swing : -swing };
+  });
+  return edges.findIndex((next, corner) => {
+    const before = edges.at(corner - 1) ?? next;
+    if (before.swing === 0 && next.swing === 0) return false;
+    const turn = turnOf(before.along, next.along);
+    // chords that run back over each other do not tell on which side the paving is
+    if (Math.abs(turn) > Math.PI - TANGENT) return false;
+    const angle = Math.PI - (isRight ? turn : -turn) + before.swing + next.swing;
+    return angle < -TANGENT || angle > 2 * Math.PI + TANGENT;
+  });
+}
+
+type Floats = readonly [x: number, y: number];
+
+const floatsOf = ({ x, y }: Vector): Floats => [roughNumber(x), roughNumber(y)];
+
+/** From one direction to the next, + to the left, from -pi to pi. */
+const turnOf = ([ax, ay]: Floats, [bx, by]: Floats): number =>
+  Math.atan2(ax * by - ay * bx, ax * bx + ay * by);

@@ -63,6 +63,8 @@ export interface Reader {
     rule: QuantityRule<D>,
   ): Quantity<D>;
   fail(code: ErrorCode, path: FieldPath, message: string, params?: Issue['params']): void;
+  /** How many faults there are so far: what stands in for a value is not to be judged. */
+  faults(): number;
   /** Throws one {@link SettlineError} with all faults, if there are any. */
   finish(): void;
 }
@@ -82,6 +84,7 @@ export function makeReader(): Reader {
     choice: (value, path, choices) => readChoice(value, path, choices, fail),
     number: (value, path, rule) => readRuledNumber(value, path, rule, fail),
     quantity: (dimension, value, path, rule) => readQuantity(dimension, value, path, rule, fail),
+    faults: () => issues.length,
     finish() {
       const [first, ...rest] = issues;
       if (first !== undefined) throw new SettlineError([first, ...rest]);

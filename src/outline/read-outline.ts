@@ -52,6 +52,7 @@ export type OutlineInput =
  * cross or touch, holes inside and apart from each other. Internal.
  */
 export function readOutline(reader: Reader, value: unknown, path: FieldPath): Outline {
+  const before = reader.faults();
   const outer = readRing(reader, value, path);
   const holes = readHoles(reader, value, path, outer.unit);
   const origin = outer.places[0] ?? ORIGIN;
@@ -62,7 +63,8 @@ export function readOutline(reader: Reader, value: unknown, path: FieldPath): Ou
   const outline: Outline = { origin, ...ring(outer), holes: holes.map(ring) };
   const paths = [outer, ...holes].map(({ path: own }) => own);
   const count = ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
-  if (outer.places.length > 0 && isDrawable(reader, count, path)) {
+  const isRead = outer.places.length > 0 && reader.faults() === before;
+  if (isRead && isDrawable(reader, count, path)) {
     checkOutline(reader, outline, paths);
   }
   return outline;

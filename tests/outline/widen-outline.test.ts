@@ -444,6 +444,19 @@ describe('refusals', () => {
     );
   });
 
+  test('what stands in for a bad point is not judged', () => {
+    const points = [
+      [Number.NaN, 0],
+      [0, 0],
+      [4, 0],
+      [4, 4],
+    ] as never;
+    const faults = faultsOf(() => outlineArea({ outline: metres(points) }));
+    expect(faults.map(({ code, path }) => `${code} ${path.join('.')}`)).toEqual([
+      'NOT_FINITE outline.points.0.0',
+    ]);
+  });
+
   test('one distance and one for each edge', () => {
     const both = { outline: metres(SQUARE), by: '1 m', perEdge: ['0 m', '0 m', '0 m', '0 m'] };
     expect(expectFault(() => widenOutline(both), 'ONE_OF').path).toEqual(['perEdge']);

@@ -118,7 +118,9 @@ export function settle(
     if (!(next.r < FLATTEST * frame.extent)) return undefined;
     if (before > 0 && damping === 0) rate = Math.min(move.change / before, 1);
     if (move.change * rate <= SETTLED * frame.extent) {
-      return { circle: next, rate, radiusVariance: move.radiusVariance, frame };
+      // the damping of a step is not in the points
+      const { radiusVariance } = damping === 0 ? move : solve(sums, 0);
+      return { circle: next, rate, radiusVariance, frame };
     }
     const after = sumsAbout(sample, frame, next);
     if (after.dd <= sums.dd * (1 + 1e-9)) {

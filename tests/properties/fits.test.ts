@@ -272,6 +272,14 @@ describe('a circle', () => {
     );
   });
 
+  const DAMPED: Point[] = [
+    [1.181803242936977, 0],
+    [1.1758991492613706, 0.1179834555466999],
+    [1.1582458599869245, 0.23478805940572237],
+    [1.129019942412112, 0.34924679472023556],
+    [1.088512869655365, 0.46021585979950497],
+  ];
+
   test('its radius is as uncertain as the normal equations say', () => {
     fc.assert(
       fc.property(arc, (points) => {
@@ -284,12 +292,12 @@ describe('a circle', () => {
         const variance = inverse(equations.transpose().mmul(equations)).get(2, 2);
         const squares = residuals.reduce((sum, one) => sum + one * one, 0);
         const expected = Math.sqrt((squares / (points.length - 3)) * variance);
-        // the last step that the fit takes may still move the radius by a few parts in 100 000
         expect(Math.abs(radiusUncertainty - expected)).toBeLessThan(
-          1e-3 * (expected + 1e-9 * radius),
+          1e-6 * (expected + 1e-9 * radius),
         );
       }),
-      FEWER,
+      // the last step that these points take is a damped one
+      { ...FEWER, examples: [[DAMPED]] },
     );
   });
 

@@ -35,7 +35,8 @@ export interface MachineTime extends Worked {
  * @param options.cycle - dig, swing, dump, return [time]
  * @param options.efficiency - share of the hour at work, more than 0 to 1; a 50-minute hour is `50/60`
  * @returns loose volume, buckets, output an hour, time
- * @throws `STATE_MISSING`, `RATIO_OUT_OF_RANGE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `STATE_MISSING`, `RATIO_OUT_OF_RANGE`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the
+ *   reading codes
  * @source derived
  * @example
  * const dig = machineTime({

@@ -41,7 +41,7 @@ export interface SpoilLoads extends Worked {
  * @param options.boxVolume - what the box holds, level [volume]
  * @param options.payload - legal payload: legal gross less tare [mass]
  * @returns loose volume, dry and carted mass, loads by each limit, full and last load
- * @throws `STATE_MISSING`, `EITHER_OR`, `RATIO_OUT_OF_RANGE`, `NOT_POSITIVE`, `OUT_OF_RANGE`,
+ * @throws `STATE_MISSING`, `EITHER_OR`, `RATIO_OUT_OF_RANGE`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE`,
  *   `CAPACITY_EXCEEDED` and the reading codes
  * @source derived
  * @example

@@ -1,27 +1,23 @@
 import { makeReader } from '../input.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { given, withWorking } from '../working.js';
 import {
-  beyondChart,
+  beside,
   constantTerm,
   EQUATION,
   givenTerms,
   modulusTerm,
+  readModulus,
   readTerms,
   structureTerm,
-  type BeyondChart,
   type EquationOptions,
+  type EquationResult,
 } from './flexible-equation.js';
-import { MODULUS, STRUCTURE } from './limits.js';
+import { STRUCTURE } from './limits.js';
 
 /** Traffic that a flexible pavement carries until it is worn. */
-export interface AllowableEsals extends Worked {
+export interface AllowableEsals extends EquationResult {
   /** Passes of the standard axle of 18 000 lb. */
   readonly esals: number;
-  /** Of the reliability, 0 or negative. */
-  readonly standardNormalDeviate: number;
-  readonly beyondChart: readonly BeyondChart[];
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -59,12 +55,7 @@ export function allowableEsals(
     .number(fields['structuralNumber'], ['structuralNumber'], STRUCTURE)
     .toNumber();
   const terms = readTerms(reader, fields);
-  const modulus = reader.quantity(
-    'pressure',
-    fields['resilientModulus'],
-    ['resilientModulus'],
-    MODULUS,
-  );
+  const modulus = readModulus(reader, fields);
   reader.finish();
 
   const psi = modulus.toNumber('psi');
@@ -72,9 +63,7 @@ export function allowableEsals(
   const esals = Math.exp(log * Math.LN10);
   const found = {
     esals,
-    standardNormalDeviate: terms.deviate,
-    beyondChart: beyondChart(esals, psi),
-    cautions: cautionsFor('pavement-design'),
+    ...beside(terms, esals, psi),
   };
   return withWorking(found, () => [
     {

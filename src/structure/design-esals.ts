@@ -1,7 +1,7 @@
 import { makeReader, type Reader } from '../input.js';
 import { Decimal40, ONE, type Decimal } from '../units/decimal.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { DAYS, ESALS, GROWTH, PART, YEARS, YEARS_OR_NONE } from './limits.js';
+import { DAYS, ESALS, GROWTH, NO_GROWTH, PART, YEARS, YEARS_OR_NONE } from './limits.js';
 
 /** Traffic over the life of a pavement. */
 export interface DesignEsals extends Worked {
@@ -94,9 +94,6 @@ export function designEsals(options: {
     },
   ]);
 }
-
-/** So small a growth changes no digit of the result. */
-const NO_GROWTH = 1e-18;
 
 const growthFactor = (growth: Decimal, years: Decimal): Decimal =>
   growth.abs().lt(NO_GROWTH) ? years : power(growth, years).minus(ONE).dividedBy(growth);

@@ -1,8 +1,10 @@
 import type { Reader } from '../input.js';
 import { FLEXIBLE_CHART, FLEXIBLE_EQUATION } from '../sources/flexible-pavements.js';
+import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { PressureInput } from '../units/construct.js';
-import { given, type StepInput } from '../working.js';
-import { DEVIATE, DEVIATION, LOSS, RELIABILITY } from './limits.js';
+import type { Pressure } from '../units/quantity.js';
+import { given, type StepInput, type Worked } from '../working.js';
+import { DEVIATE, DEVIATION, LOSS, MODULUS, RELIABILITY } from './limits.js';
 import { normalDeviate } from './normal-deviate.js';
 
 /** How sure the pavement is to last, and how much it may lose until then. */
@@ -28,9 +30,24 @@ export interface Terms {
 /** Where an answer lies beyond the chart of the equation. */
 export type BeyondChart = 'esals' | 'resilient-modulus';
 
+/** What every form of the equation tells beside its answer. */
+export interface EquationResult extends Worked {
+  /** Of the reliability, 0 or negative. */
+  readonly standardNormalDeviate: number;
+  readonly beyondChart: readonly BeyondChart[];
+  readonly cautions: readonly Caution[];
+}
+
+const inWords = (name: keyof typeof FLEXIBLE_EQUATION): string =>
+  FLEXIBLE_EQUATION[name].value.replace('-', '- ');
+
 /** The equation in words. Internal. */
-export const EQUATION =
-  'log10 W = Z s + 9.36 log10(SN + 1) - 0.20 + log10(dPSI / 2.7) / (0.40 + 1094 / (SN + 1)^5.19) + 2.32 log10 M - 8.07';
+export const EQUATION = [
+  `log10 W = Z s + ${inWords('structureFactor')} log10(SN + 1) ${inWords('constant')}`,
+  `+ log10(dPSI / ${inWords('lossRange')})`,
+  `/ (${inWords('lossConstant')} + ${inWords('lossFactor')} / (SN + 1)^${inWords('lossPower')})`,
+  `+ ${inWords('modulusFactor')} log10 M ${inWords('modulusConstant')}`,
+].join(' ');
 
 const figure = (name: keyof typeof FLEXIBLE_EQUATION): number =>
   Number(FLEXIBLE_EQUATION[name].value);
@@ -69,8 +86,19 @@ export const modulusTerm = (psi: number): number => figure('modulusFactor') * Ma
 export const modulusOf = (term: number): number =>
   Math.exp((term / figure('modulusFactor')) * Math.LN10);
 
-/** Which of the two lie beyond the chart. Internal. */
-export function beyondChart(esals: number, psi: number): BeyondChart[] {
+/** Reads the modulus of what lies below. Internal. */
+export const readModulus = (reader: Reader, fields: Readonly<Record<string, unknown>>): Pressure =>
+  reader.quantity('pressure', fields['resilientModulus'], ['resilientModulus'], MODULUS);
+
+/** What stands beside an answer for a traffic on a modulus [psi]. Internal. */
+export const beside = (terms: Terms, esals: number, psi: number) => ({
+  standardNormalDeviate: terms.deviate,
+  beyondChart: beyondChart(esals, psi),
+  cautions: cautionsFor('pavement-design'),
+});
+
+/** Which of the two lie beyond the chart. */
+function beyondChart(esals: number, psi: number): BeyondChart[] {
   const outside = (value: number, least: { value: string }, most: { value: string }): boolean =>
     value < Number(least.value) || value > Number(most.value);
   const { leastEsals, mostEsals, leastModulus, mostModulus } = FLEXIBLE_CHART;

@@ -11,7 +11,12 @@ export {
 } from './required-structural-number.js';
 export { allowableEsals, type AllowableEsals } from './allowable-esals.js';
 export { requiredModulus, type RequiredModulus } from './required-modulus.js';
-export type { BeyondChart, EquationOptions, ReliabilityOptions } from './flexible-equation.js';
+export type {
+  BeyondChart,
+  EquationOptions,
+  EquationResult,
+  ReliabilityOptions,
+} from './flexible-equation.js';
 export { dailyEsals, type AxleCountInput, type DailyEsals } from './daily-esals.js';
 export { designEsals, type DesignEsals } from './design-esals.js';
 export { serviceLife, type ServiceLife } from './service-life.js';

@@ -29,6 +29,8 @@ export const YEARS = Object.freeze({ sign: 'positive', most: 100 } as const);
 export const YEARS_OR_NONE = Object.freeze({ sign: 'not-negative', most: 100 } as const);
 /** A share a year. */
 export const GROWTH = Object.freeze({ sign: 'any', least: -0.5, most: 1 } as const);
+/** So small a growth changes no digit of a result. */
+export const NO_GROWTH = 1e-18;
 export const PART = Object.freeze({ sign: 'positive', most: 1 } as const);
 export const DAYS = Object.freeze({ sign: 'positive', most: 366 } as const);
 /** Percent. */

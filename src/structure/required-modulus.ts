@@ -1,28 +1,23 @@
 import { makeReader } from '../input.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { fromNumber } from '../units/construct.js';
 import type { Pressure } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { given, withWorking } from '../working.js';
 import {
-  beyondChart,
+  beside,
   constantTerm,
   EQUATION,
   givenTerms,
   modulusOf,
   readTerms,
   structureTerm,
-  type BeyondChart,
+  type EquationResult,
   type ReliabilityOptions,
 } from './flexible-equation.js';
 import { ESALS, STRUCTURE } from './limits.js';
 
 /** Modulus that the ground must have. */
-export interface RequiredModulus extends Worked {
+export interface RequiredModulus extends EquationResult {
   readonly resilientModulus: Pressure;
-  /** Of the reliability, 0 or negative. */
-  readonly standardNormalDeviate: number;
-  readonly beyondChart: readonly BeyondChart[];
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -68,9 +63,7 @@ export function requiredModulus(
   const resilientModulus = fromNumber(psi, 'psi');
   const found = {
     resilientModulus,
-    standardNormalDeviate: terms.deviate,
-    beyondChart: beyondChart(esals, psi),
-    cautions: cautionsFor('pavement-design'),
+    ...beside(terms, esals, psi),
   };
   return withWorking(found, () => [
     {

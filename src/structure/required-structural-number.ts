@@ -1,28 +1,24 @@
 import { makeReader } from '../input.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { given, withWorking } from '../working.js';
 import {
-  beyondChart,
+  beside,
   constantTerm,
   EQUATION,
   givenTerms,
   modulusTerm,
+  readModulus,
   readTerms,
   structureTerm,
-  type BeyondChart,
   type EquationOptions,
+  type EquationResult,
   type Terms,
 } from './flexible-equation.js';
-import { ESALS, MODULUS, MOST_STRUCTURE } from './limits.js';
+import { ESALS, MOST_STRUCTURE } from './limits.js';
 
 /** Structural number that a traffic asks for. */
-export interface RequiredStructuralNumber extends Worked {
+export interface RequiredStructuralNumber extends EquationResult {
   /** Per inch; 0 where the ground alone carries the traffic. */
   readonly structuralNumber: number;
-  /** Of the reliability, 0 or negative. */
-  readonly standardNormalDeviate: number;
-  readonly beyondChart: readonly BeyondChart[];
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -57,12 +53,7 @@ export function requiredStructuralNumber(
   const fields = reader.object(options, []);
   const esals = reader.number(fields['esals'], ['esals'], ESALS).toNumber();
   const terms = readTerms(reader, fields);
-  const modulus = reader.quantity(
-    'pressure',
-    fields['resilientModulus'],
-    ['resilientModulus'],
-    MODULUS,
-  );
+  const modulus = readModulus(reader, fields);
   reader.finish();
 
   const psi = modulus.toNumber('psi');
@@ -75,9 +66,7 @@ export function requiredStructuralNumber(
   const structuralNumber = solve(asked, terms);
   const found = {
     structuralNumber,
-    standardNormalDeviate: terms.deviate,
-    beyondChart: beyondChart(esals, psi),
-    cautions: cautionsFor('pavement-design'),
+    ...beside(terms, esals, psi),
   };
   return withWorking(found, () => [
     {

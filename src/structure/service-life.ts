@@ -1,7 +1,7 @@
 import { makeReader } from '../input.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { ESALS, GROWTH } from './limits.js';
+import { ESALS, GROWTH, NO_GROWTH } from './limits.js';
 
 /** How long a pavement lasts under its traffic. */
 export interface ServiceLife extends Worked {
@@ -51,9 +51,6 @@ export function serviceLife(options: {
     },
   ]);
 }
-
-/** So small a growth changes no digit of the result. */
-const NO_GROWTH = 1e-18;
 
 function yearsOf(firstYears: number, growth: number): number | null {
   if (Math.abs(growth) < NO_GROWTH) return firstYears;

@@ -35,7 +35,7 @@ export interface BatteredDig extends Worked {
  * the bottom, half way and at the top, each the bottom widened by `s` times the height. For one batter
  * all round with mitred corners that is `A0 d + P s d^2 / 2 + s^2 d^3 / 3 sum(tan(turn / 2))`. Exact,
  * unless sides run into each other or an arc is cut where it meets its neighbour at an inner corner:
- * then the volume is summed in 32 slices.
+ * then the volume is summed in 32 slices. With arcs exact means to `1e-9`.
  *
  * @param options.outline - of the bottom, as in `outlineArea`; a hole is an island that stays
  * @param options.depth - of the dig [length]

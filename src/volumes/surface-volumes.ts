@@ -45,9 +45,10 @@ export interface SurfaceVolumes {
 /**
  * Cut and fill between existing spot heights and a design, over the triangles between the points
  * (Delaunay) and, if an outline is given, inside it: `cut = integral of max(existing - design, 0)`,
- * `fill` likewise below; heights that differ by their rounding alone (`4e-15` of them) count as one. Each triangle is split exactly along the line of no depth; the triangles of
- * two surfaces are laid over each other. Coordinates are taken from a point of the data: at
- * 500 000 / 4 500 000 m nothing is lost. Relative error some 1e-13 for a million points; time
+ * `fill` likewise below; heights that differ by their rounding alone (`4e-15` of them) count as one.
+ * Each triangle is split exactly along the line of no depth; the triangles of two surfaces are laid
+ * over each other. Coordinates are taken from a point of the data: at 500 000 / 4 500 000 m nothing is
+ * lost. Relative error some 1e-13 for a million points; time
  * n log n. Four points on one circle, such as a cell of a grid, may be joined along either diagonal:
  * `gridVolumes` takes both alike.
  *

@@ -81,6 +81,9 @@ describe('the equation', () => {
     }
     const [step] = allowableEsals(road).working;
     expect(step?.result.value).toBe(allowableEsals(road).esals);
+    expect(step?.formula).toBe(
+      'log10 W = Z s + 9.36 log10(SN + 1) - 0.20 + log10(dPSI / 2.7) / (0.40 + 1094 / (SN + 1)^5.19) + 2.32 log10 M - 8.07',
+    );
     expect(step?.given.map(({ symbol }) => symbol)).toEqual(['SN', 'R', 'Z', 's', 'dPSI', 'M']);
   });
 });

@@ -36,7 +36,7 @@ manifest.tsup = [
     outDir: 'dist/cjs',
     format: ['cjs'],
     splitting: true,
-    noExternal: ['clipper2-ts', 'delaunator', 'robust-predicates'],
+    noExternal: ['clipper2-ts', 'delaunator', 'leven', 'robust-predicates'],
     ...shared,
   },
 ];

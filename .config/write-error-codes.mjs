@@ -1,6 +1,11 @@
-// Writes docs/reference/error-codes.md from the list in src/errors.ts (built into dist first).
-import { writeFileSync } from 'node:fs';
-import { ERROR_CODES } from 'settline';
+// Writes docs/reference/error-codes.md from the list in src/errors.ts.
+import { readFileSync, writeFileSync } from 'node:fs';
+import ts from 'typescript';
+
+const { outputText } = ts.transpileModule(readFileSync('src/errors.ts', 'utf8'), {
+  compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 },
+});
+const { ERROR_CODES } = await import(`data:text/javascript,${encodeURIComponent(outputText)}`);
 
 const rows = Object.entries(ERROR_CODES).map(([code, meaning]) => `| \`${code}\` | ${meaning} |`);
 writeFileSync(

@@ -1,4 +1,6 @@
-import { makeReader } from '../input.js';
+import { quantity } from '../input/field.js';
+import { THICKNESS } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { LEAST_BASE_EXTENSION } from '../sources/base-extension-rule.js';
 import type { SourceId } from '../sources/catalogue.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
@@ -6,24 +8,34 @@ import { length, type LengthInput } from '../units/construct.js';
 import { max } from '../units/aggregate.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { THICKNESS } from './limits.js';
 
-/** How far the base is carried past the edge restraint. */
+/** The base whose extension is worked out. */
+export interface BaseExtensionOptions {
+  /** Compacted base [length], more than 0 and at most 5 m. */
+  readonly baseThickness: LengthInput;
+}
+
+const OPTIONS = shapeOf<BaseExtensionOptions>()({ baseThickness: quantity(THICKNESS) });
+
+/** How far the base is extended past the edge restraint. */
 export interface BaseExtension extends Worked {
+  /** Base past the edge restraint, on each open edge. */
   readonly extension: Length;
   /** Which side of the rule decided. */
   readonly governedBy: 'base-thickness' | 'least-extension';
+  /** Where the rule is printed. */
   readonly sources: readonly SourceId[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 const LEAST = length(LEAST_BASE_EXTENSION.value, 'in');
 
 /**
- * Base carried past the edge restraint: `extension = max(base thickness, 6 in)`. It makes base,
+ * Base extended past the edge restraint: `extension = max(base thickness, 6 in)`. It makes base,
  * geotextile, dig, spoil and root-zone cut wider than the paving.
  *
- * @param options.baseThickness - compacted base [length], more than 0 and at most 5 m
+ * @param options - see {@link BaseExtensionOptions}
  * @returns the extension on each open edge [length]
  * @throws `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source edge-restraints
@@ -32,18 +44,15 @@ const LEAST = length(LEAST_BASE_EXTENSION.value, 'in');
  * baseExtension({ baseThickness: '10 in' }).extension.to('in').toString() //=> '10'
  * baseExtension({ baseThickness: '4 in' }).extension.to('in').toString() //=> '6'
  */
-export function baseExtension(options: { readonly baseThickness: LengthInput }): BaseExtension {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const base = reader.quantity('length', fields['baseThickness'], ['baseThickness'], THICKNESS);
-  reader.finish();
+export function baseExtension(options: BaseExtensionOptions): BaseExtension {
+  const { baseThickness: base } = readOptions(options, OPTIONS);
   const extension = max([base, LEAST]);
   const governedBy = base.compare(LEAST) >= 0 ? 'base-thickness' : 'least-extension';
   const sources: readonly SourceId[] = ['edge-restraints', 'paver-tolerances'];
   const cautions = cautionsFor('utilities', 'trees');
   return withWorking({ extension, governedBy, sources, cautions } as const, () => [
     {
-      title: 'Base carried past the edge restraint',
+      title: 'Base extended past the edge restraint',
       formula: 'x = max(t, x0)',
       given: [given('t', 'base thickness', base), given('x0', 'least extension', LEAST)],
       result: given('x', 'extension', extension),

@@ -1,29 +1,54 @@
-import { makeReader, type Reader } from '../input.js';
-import type { FieldPath } from '../errors.js';
+import { list, object, optional, quantity, text } from '../input/field.js';
+import { THICKNESS } from '../input/ranges.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { sum } from '../units/aggregate.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { THICKNESS } from './limits.js';
 
-/** A layer as the caller gives it: compacted thickness, from the top down. */
+/** A layer to build, from the top down. A geotextile has no thickness: leave it out. */
 export interface LayerInput {
+  /** What the crew calls it. Each name once in a build-up. */
   readonly name: string;
+  /** Compacted thickness [length], more than 0 and at most 5 m. */
   readonly thickness: LengthInput;
+  /** What it is made of. Optional. */
   readonly material?: string;
 }
 
-/** A layer in its place: `top` and `bottom` are depths below finished grade, positive down. */
+/** The layers of a pavement. */
+export interface BuildUpOptions {
+  /** Layers from the top down, 1 to 100. */
+  readonly layers: readonly LayerInput[];
+}
+
+const LAYER = shapeOf<LayerInput>()({
+  name: text(),
+  thickness: quantity(THICKNESS),
+  material: optional(text()),
+});
+
+const OPTIONS = shapeOf<BuildUpOptions>()({
+  layers: list(object(LAYER), { of: 'layers', most: 100, unique: 'name' }),
+});
+
+/** A layer in its place. */
 export interface Layer {
+  /** What the crew calls it. */
   readonly name: string;
+  /** Compacted thickness. */
   readonly thickness: Length;
+  /** Depth of its top below finished grade, positive down. */
   readonly top: Length;
+  /** Depth of its bottom below finished grade, positive down. */
   readonly bottom: Length;
+  /** What it is made of, where that was given. */
   readonly material?: string;
 }
 
 /** Layers from finished grade down to the subgrade. */
 export interface BuildUp extends Worked {
+  /** From the top down. */
   readonly layers: readonly Layer[];
   /** Depth of the subgrade below finished grade. */
   readonly total: Length;
@@ -33,11 +58,10 @@ export interface BuildUp extends Worked {
  * Stacks compacted layers from finished grade down: `top(k) = sum of thicknesses above`,
  * `total = sum of all`.
  *
- * @param options.layers - top down; each `name` once, `thickness` [length] compacted, more than 0 and
- *   at most 5 m, `material` if wanted. A geotextile has no thickness: leave it out.
+ * @param options - see {@link BuildUpOptions}
  * @returns each layer with the depths of its top and bottom below finished grade [length], and the
  *   total [length]
- * @throws `EMPTY_LIST`, `NOT_POSITIVE`, `DUPLICATE_LAYER`, `OUT_OF_RANGE` and the reading codes
+ * @throws `EMPTY_LIST`, `NOT_POSITIVE`, `DUPLICATE_ID`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
  * const drive = buildUp({
@@ -49,15 +73,12 @@ export interface BuildUp extends Worked {
  * });
  * drive.total.to('in').toString() //=> '13.375'
  */
-export function buildUp(options: { readonly layers: readonly LayerInput[] }): BuildUp {
-  const reader = makeReader();
-  const layers = readLayers(reader, reader.object(options, []), []);
-  reader.finish();
-  return stackLayers(layers);
+export function buildUp(options: BuildUpOptions): BuildUp {
+  return stackLayers(readOptions(options, OPTIONS).layers);
 }
 
 /** Stacks layers that have been read. Internal. */
-export function stackLayers(read: readonly ReadLayer[]): BuildUp {
+export function stackLayers(read: readonly Values<typeof LAYER>[]): BuildUp {
   const layers: Layer[] = [];
   for (const { name, thickness, material } of read) {
     const top = layers.at(-1)?.bottom ?? thickness.minus(thickness);
@@ -66,43 +87,6 @@ export function stackLayers(read: readonly ReadLayer[]): BuildUp {
   }
   const total = sum(layers.map((layer) => layer.thickness));
   return withWorking({ layers, total }, () => showWorking(layers, total));
-}
-
-/** A layer that has been read. Internal. */
-export interface ReadLayer {
-  readonly name: string;
-  readonly thickness: Length;
-  readonly material?: string;
-}
-
-function readLayers(
-  reader: Reader,
-  options: Readonly<Record<string, unknown>>,
-  path: FieldPath,
-): ReadLayer[] {
-  const names = new Set<string>();
-  const list = [...path, 'layers'];
-  return reader.list(options['layers'], list).map((value, index) => {
-    const at = [...list, index];
-    const fields = reader.object(value, at);
-    const name = reader.text(fields['name'], [...at, 'name']);
-    if (name !== '' && names.has(name)) {
-      reader.fail(
-        'DUPLICATE_LAYER',
-        [...at, 'name'],
-        `the layer ${JSON.stringify(name)} stands twice`,
-      );
-    }
-    names.add(name);
-    const thickness = reader.quantity(
-      'length',
-      fields['thickness'],
-      [...at, 'thickness'],
-      THICKNESS,
-    );
-    if (fields['material'] === undefined) return { name, thickness };
-    return { name, thickness, material: reader.text(fields['material'], [...at, 'material']) };
-  });
 }
 
 function showWorking(layers: readonly Layer[], total: Length): Step[] {

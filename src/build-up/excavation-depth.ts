@@ -1,11 +1,33 @@
-import { makeReader } from '../input.js';
+import { optional, quantity } from '../input/field.js';
+import { LEVEL_DIFFERENCE, THICKNESS_OR_NONE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import type { LengthInput } from '../units/construct.js';
+import { length, type LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
 import type { BuildUp } from './build-up.js';
-import { LEVEL_DIFFERENCE, THICKNESS_OR_NONE } from './limits.js';
-import { requireBuildUp } from './require-build-up.js';
+import { builtUp } from './built-up.js';
+
+/** A build-up and what lies where it goes. */
+export interface ExcavationDepthOptions {
+  /** The layers that go in, from {@link buildUp}. */
+  readonly buildUp: BuildUp;
+  /** Thickness of old paving to strip [length], 0 to 5 m. Default: none. */
+  readonly removedSurface?: LengthInput;
+  /**
+   * Existing surface above finished grade [length], negative where it is below, up to 20 m either
+   * way. Default: level with it.
+   */
+  readonly existingAboveFinish?: LengthInput;
+}
+
+const NOTHING = length(0, 'm');
+
+const OPTIONS = shapeOf<ExcavationDepthOptions>()({
+  buildUp: builtUp,
+  removedSurface: optional(quantity(THICKNESS_OR_NONE), NOTHING),
+  existingAboveFinish: optional(quantity(LEVEL_DIFFERENCE), NOTHING),
+});
 
 /** How deep to dig, from the existing surface down. */
 export interface ExcavationDepth extends Worked {
@@ -13,6 +35,7 @@ export interface ExcavationDepth extends Worked {
   readonly total: Length;
   /** Soil left to dig once the old surface is stripped; negative where fill is needed. */
   readonly soil: Length;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -20,10 +43,7 @@ export interface ExcavationDepth extends Worked {
  * Depth of dig from the existing surface: `total = build-up + existing above finish`,
  * `soil = total - old surface`. The old surface is subtracted once only.
  *
- * @param options.buildUp - from {@link buildUp}
- * @param options.removedSurface - thickness of old paving to strip [length], default none
- * @param options.existingAboveFinish - how far the existing surface stands above finished grade
- *   [length], negative where it lies below, default level with it
+ * @param options - see {@link ExcavationDepthOptions}
  * @returns total and soil depth [length], positive down; negative means fill
  * @throws `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_TYPE` and the reading codes
  * @source derived
@@ -36,26 +56,12 @@ export interface ExcavationDepth extends Worked {
  * const dig = excavationDepth({ buildUp: buildUp({ layers }), removedSurface: '2 in' });
  * dig.soil.to('in').toString() //=> '11.375'
  */
-export function excavationDepth(options: {
-  readonly buildUp: BuildUp;
-  readonly removedSurface?: LengthInput;
-  readonly existingAboveFinish?: LengthInput;
-}): ExcavationDepth {
-  const reader = makeReader();
-  const buildUp = requireBuildUp(reader, reader.object(options, [])['buildUp'], ['buildUp']);
-  const stripped = reader.quantity(
-    'length',
-    options.removedSurface ?? '0 m',
-    ['removedSurface'],
-    THICKNESS_OR_NONE,
-  );
-  const above = reader.quantity(
-    'length',
-    options.existingAboveFinish ?? '0 m',
-    ['existingAboveFinish'],
-    LEVEL_DIFFERENCE,
-  );
-  reader.finish();
+export function excavationDepth(options: ExcavationDepthOptions): ExcavationDepth {
+  const {
+    buildUp,
+    removedSurface: stripped,
+    existingAboveFinish: above,
+  } = readOptions(options, OPTIONS);
   const total = buildUp.total.plus(above);
   const soil = total.minus(stripped);
   const cautions = cautionsFor('utilities', 'excavation', 'trees');

@@ -1,5 +1,20 @@
-export { buildUp, type BuildUp, type Layer, type LayerInput } from './build-up.js';
-export { excavationDepth, type ExcavationDepth } from './excavation-depth.js';
-export { baseExtension, type BaseExtension } from './base-extension.js';
-export { lifts, type Lifts } from './lifts.js';
-export { minimumBuildUp, type BaseAdjustment, type MinimumBuildUp } from './minimum-build-up.js';
+export {
+  buildUp,
+  type BuildUp,
+  type BuildUpOptions,
+  type Layer,
+  type LayerInput,
+} from './build-up.js';
+export {
+  excavationDepth,
+  type ExcavationDepth,
+  type ExcavationDepthOptions,
+} from './excavation-depth.js';
+export { baseExtension, type BaseExtension, type BaseExtensionOptions } from './base-extension.js';
+export { lifts, type Lifts, type LiftsOptions } from './lifts.js';
+export {
+  minimumBuildUp,
+  type BaseAdjustment,
+  type MinimumBuildUp,
+  type MinimumBuildUpOptions,
+} from './minimum-build-up.js';

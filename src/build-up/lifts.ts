@@ -1,14 +1,32 @@
-import { makeReader } from '../input.js';
+import { fault } from '../errors.js';
+import { compactedPerLoose } from '../input/compaction-ratio.js';
+import { quantity } from '../input/field.js';
+import { THICKNESS } from '../input/ranges.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
-import type { Decimal } from '../units/decimal.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { THICKNESS } from './limits.js';
-import { readCompactedPerLoose } from '../compaction-ratio.js';
+
+/** A layer to split into lifts. */
+export interface LiftsOptions {
+  /** Compacted thickness of the whole layer [length], more than 0 and at most 5 m. */
+  readonly thickness: LengthInput;
+  /** Thickest compacted lift the machine can compact [length], more than 0 and at most 5 m. */
+  readonly maxLift: LengthInput;
+  /** Compacted over loose thickness, 0.5 to 1. Measure it on a trial strip. */
+  readonly compactedPerLoose: number | string;
+}
+
+const OPTIONS = shapeOf<LiftsOptions>()({
+  thickness: quantity(THICKNESS),
+  maxLift: quantity(THICKNESS),
+  compactedPerLoose,
+});
 
 /** A layer placed in equal lifts. */
 export interface Lifts extends Worked {
+  /** How many lifts. */
   readonly count: number;
   /** Thickness of one lift after compaction. */
   readonly compacted: Length;
@@ -25,10 +43,7 @@ export const MOST_LIFTS = 500;
  * Splits a layer into equal lifts: `n = ceil(T / L)`, `compacted = T / n`,
  * `loose = compacted / (compacted per loose)`.
  *
- * @param options.thickness - compacted thickness of the whole layer [length], at most 5 m
- * @param options.maxLift - thickest compacted lift the machine can compact [length]
- * @param options.compactedPerLoose - compacted over loose thickness, 0.5 to 1; measure it on a trial
- *   strip
+ * @param options - see {@link LiftsOptions}
  * @returns number of lifts, lift thickness compacted and loose [length], compacted tops above the
  *   subgrade [length]
  * @throws `NOT_POSITIVE`, `RATIO_OUT_OF_RANGE`, `OUT_OF_RANGE` (more than 500 lifts) and the reading
@@ -39,30 +54,18 @@ export const MOST_LIFTS = 500;
  * base.count //=> 3
  * base.tops[1]?.to('in').toFixed(2) //=> '6.67'
  */
-export function lifts(options: {
-  readonly thickness: LengthInput;
-  readonly maxLift: LengthInput;
-  readonly compactedPerLoose: number | string;
-}): Lifts {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const thickness = reader.quantity('length', fields['thickness'], ['thickness'], THICKNESS);
-  const maxLift = reader.quantity('length', fields['maxLift'], ['maxLift'], THICKNESS);
-  const ratio = readCompactedPerLoose(reader, fields['compactedPerLoose'], ['compactedPerLoose']);
-  reader.finish();
-  const count = wholeNumberUp(thickness, maxLift);
-  if (count > MOST_LIFTS) {
-    reader.fail(
-      'OUT_OF_RANGE',
-      ['maxLift'],
-      `makes ${count} lifts: a slip of a digit or of a unit?`,
-    );
-    reader.finish();
-  }
-  return splitIntoLifts(thickness, maxLift, count, ratio);
+export function lifts(options: LiftsOptions): Lifts {
+  const read = readOptions(options, OPTIONS);
+  const count = wholeNumberUp(read.thickness, read.maxLift);
+  if (count <= MOST_LIFTS) return splitIntoLifts(read, count);
+  const message = `makes ${count} lifts, more than ${MOST_LIFTS}. Check the digits and the unit`;
+  throw fault('OUT_OF_RANGE', message, { got: count }, ['maxLift']);
 }
 
-function splitIntoLifts(thickness: Length, maxLift: Length, count: number, ratio: Decimal): Lifts {
+function splitIntoLifts(
+  { thickness, maxLift, compactedPerLoose: ratio }: Values<typeof OPTIONS>,
+  count: number,
+): Lifts {
   const compacted = thickness.dividedBy(count);
   const loose = compacted.dividedBy(ratio);
   const tops = Array.from({ length: count }, (_, index) => compacted.times(index + 1));

@@ -1,4 +1,5 @@
-import { makeReader } from '../input.js';
+import { choice, flag, optional } from '../input/field.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import type { SourceId, SourceStatus } from '../sources/catalogue.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import {
@@ -16,24 +17,52 @@ import { length } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 
+/** What a pavement carries and what it stands on. */
+export interface MinimumBuildUpOptions {
+  /** What runs over it. */
+  readonly use: PavementUse;
+  /** What it stands on. */
+  readonly subgrade: Subgrade;
+  /** True where the ground freezes below the base. Default: false. */
+  readonly frost?: boolean;
+  /** The table prints inches and rounded millimetres. Default: `in`. */
+  readonly edition?: 'in' | 'mm';
+}
+
+const OPTIONS = shapeOf<MinimumBuildUpOptions>()({
+  use: choice(PAVEMENT_USES),
+  subgrade: choice(SUBGRADES),
+  frost: optional(flag, false),
+  edition: optional(choice(['in', 'mm']), 'in'),
+});
+
 /** Base added on top of the published minimum, and why. */
 export interface BaseAdjustment {
+  /** Why it is added. */
   readonly reason: BaseAdjustmentReason;
+  /** How much base is added. */
   readonly added: Length;
+  /** How far the figure can be traced. */
   readonly status: SourceStatus;
 }
 
-/** Least thicknesses for a use and a subgrade. */
+/** Minimum thicknesses for a use and a subgrade. */
 export interface MinimumBuildUp extends Worked {
+  /** Minimum thickness of the pavers. */
   readonly paver: Length;
+  /** Minimum thickness of the bedding. */
   readonly bedding: Length;
   /** Published minimum with the adjustments added. */
   readonly base: Length;
   /** The published minimum alone. */
   readonly publishedBase: Length;
+  /** What was added to the published minimum; empty on well-drained ground without frost. */
   readonly adjustments: readonly BaseAdjustment[];
+  /** A sentence for each adjustment. */
   readonly notes: readonly string[];
+  /** Where the figures are printed. */
   readonly sources: readonly SourceId[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -44,13 +73,10 @@ const REASON_TEXT: Readonly<Record<BaseAdjustmentReason, string>> = {
 };
 
 /**
- * Least compacted thicknesses by use, with base added for poor ground: published table plus
+ * Minimum compacted thicknesses by use, with base added for poor ground: published table plus
  * adjustments that are common practice without a source.
  *
- * @param options.use - what runs over it
- * @param options.subgrade - what it stands on
- * @param options.frost - the ground freezes below the base, default false
- * @param options.edition - the table prints inches and rounded millimetres; default `in`
+ * @param options - see {@link MinimumBuildUpOptions}
  * @returns paver, bedding and base [length], the published base alone, the adjustments with their
  *   status, notes, sources and cautions
  * @throws `UNKNOWN_CHOICE`, `REQUIRED`, `WRONG_TYPE`
@@ -61,20 +87,8 @@ const REASON_TEXT: Readonly<Record<BaseAdjustmentReason, string>> = {
  * least.publishedBase.to('in').toString() //=> '6'
  * least.base.to('in').toString() //=> '8'
  */
-export function minimumBuildUp(options: {
-  readonly use: PavementUse;
-  readonly subgrade: Subgrade;
-  readonly frost?: boolean;
-  readonly edition?: 'in' | 'mm';
-}): MinimumBuildUp {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const use = reader.choice(fields['use'], ['use'], PAVEMENT_USES);
-  const subgrade = reader.choice(fields['subgrade'], ['subgrade'], SUBGRADES);
-  const frost = reader.flag(fields['frost'] ?? false, ['frost']);
-  const edition = reader.choice(fields['edition'] ?? 'in', ['edition'], ['in', 'mm'] as const);
-  reader.finish();
-
+export function minimumBuildUp(options: MinimumBuildUpOptions): MinimumBuildUp {
+  const { use, subgrade, frost, edition } = readOptions(options, OPTIONS);
   const read = (figure: TwoEditions): Length => length(figure[edition].value, edition);
   const published = MINIMUM_THICKNESS[use];
   const reasons: BaseAdjustmentReason[] = [];

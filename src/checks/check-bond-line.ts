@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { given, type Step } from '../working.js';

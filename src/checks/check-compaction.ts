@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import type { FieldPath } from '../errors.js';
 import type { DensityInput } from '../units/construct.js';
 import { exactOf, fromSI, type Density } from '../units/quantity.js';

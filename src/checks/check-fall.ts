@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { cautionsFor } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';

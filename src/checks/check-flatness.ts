@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import type { ToleranceSet } from '../sources/tolerance-sets.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { fromSI, type Length } from '../units/quantity.js';

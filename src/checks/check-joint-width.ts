@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { max, min, sum } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import { divideRatios, ratioToNumber, wholeRatio } from '../units/ratio.js';

@@ -1,6 +1,6 @@
 import type { FieldPath } from '../errors.js';
-import { makeReader, type QuantityRule, type Reader } from '../input.js';
-import { exactlyOne } from '../one-of.js';
+import { makeReader, type QuantityRule, type Reader } from '../input/reader.js';
+import { exactlyOne } from '../input/exactly-one.js';
 import type { ToleranceSet } from '../sources/tolerance-sets.js';
 import { max, min, sum } from '../units/aggregate.js';
 import { length, type LengthInput } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { SOURCES, type SourceId, type SourceStatus } from '../sources/catalogue.js';
 import type { Caution } from '../sources/cautions.js';
 import type { QuantityJSON } from '../units/quantity-json.js';

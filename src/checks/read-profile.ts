@@ -1,4 +1,4 @@
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, type Length } from '../units/quantity.js';
 import { compareRatios } from '../units/ratio.js';

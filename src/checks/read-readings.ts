@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 
 /** Reads a list of readings, each id once; `readRest` reads what else stands on one. Internal. */
 export function readReadings<T extends object>(

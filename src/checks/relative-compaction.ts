@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { COMPACTION_MARK } from '../sources/compaction-mark.js';
 import type { DensityInput } from '../units/construct.js';
 import type { Decimal } from '../units/decimal.js';

@@ -1,5 +1,5 @@
 import { fault } from '../errors.js';
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { ZERO_RATIO } from '../units/ratio.js';

@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { QuantityRule, Reader } from '../input.js';
+import type { QuantityRule, Reader } from '../input/reader.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import type { SourceId } from '../sources/catalogue.js';
 import type { ReferenceValue } from '../sources/reference-value.js';

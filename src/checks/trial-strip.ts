@@ -1,7 +1,7 @@
 import type { FieldPath } from '../errors.js';
-import { readCompactedPerLoose } from '../compaction-ratio.js';
-import { makeReader, type QuantityRule, type Reader } from '../input.js';
-import { exactlyOne } from '../one-of.js';
+import { readCompactedPerLoose } from '../input/compaction-ratio.js';
+import { makeReader, type QuantityRule, type Reader } from '../input/reader.js';
+import { exactlyOne } from '../input/exactly-one.js';
 import { sum } from '../units/aggregate.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';

@@ -1,5 +1,5 @@
-import { makeReader, type Reader } from '../input.js';
-import { exactlyOne } from '../one-of.js';
+import { makeReader, type Reader } from '../input/reader.js';
+import { exactlyOne } from '../input/exactly-one.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import type { SourceId, SourceStatus } from '../sources/catalogue.js';
 import { cautionsFor, type Caution, type CautionId } from '../sources/cautions.js';

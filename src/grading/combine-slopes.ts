@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { angle, type AngleInput, type SlopeInput } from '../units/construct.js';
 import { exactOf, type Angle, type Slope } from '../units/quantity.js';
 import { negateRatio } from '../units/ratio.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { max } from '../units/aggregate.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import { fromSI, type Length, type Slope } from '../units/quantity.js';

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { fromSI, type Length } from '../units/quantity.js';
 import type { LengthInput } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import { fromSI, type Length, type Slope } from '../units/quantity.js';

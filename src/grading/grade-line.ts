@@ -1,6 +1,6 @@
 import type { FieldPath } from '../errors.js';
-import { makeReader, type QuantityRule, type Reader } from '../input.js';
-import { exactlyOne } from '../one-of.js';
+import { makeReader, type QuantityRule, type Reader } from '../input/reader.js';
+import { exactlyOne } from '../input/exactly-one.js';
 import { sum } from '../units/aggregate.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';

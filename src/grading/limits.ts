@@ -1,4 +1,4 @@
-import type { QuantityRule } from '../input.js';
+import type { QuantityRule } from '../input/reader.js';
 import { angle, length, slope } from '../units/construct.js';
 
 const lengthRule = (sign: 'positive' | 'not-negative' | 'any', most: number) =>

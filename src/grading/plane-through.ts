@@ -1,5 +1,5 @@
 import { fault } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { exactOf, fromSI } from '../units/quantity.js';
 import { subtractRatios, ZERO_RATIO } from '../units/ratio.js';
 import { between } from '../units/vector.js';

@@ -9,7 +9,7 @@ import {
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import { between, plus, pointFrom, type PlanPoint, type Vector } from '../units/vector.js';
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { convexHull, isInHull } from './convex-hull.js';
 import { fallOf, type Fall } from './fall-of.js';

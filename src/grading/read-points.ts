@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { between, isZero, type PlanPoint } from '../units/vector.js';

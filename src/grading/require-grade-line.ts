@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import { isQuantity } from '../units/quantity.js';
 import type { GradeLine, GradePoint } from './grade-line.js';
 

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { max } from '../units/aggregate.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';

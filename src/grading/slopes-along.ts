@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import type { AngleInput, SlopeInput } from '../units/construct.js';
 import { exactOf, fromSI, type Slope } from '../units/quantity.js';
 import { cross, dot } from '../units/vector.js';

@@ -1,5 +1,5 @@
 import { fault } from '../errors.js';
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import { STEP_COMFORT } from '../sources/slope-limits.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';

@@ -1,5 +1,5 @@
 import { fault } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { SlopeInput } from '../units/construct.js';
 import { exactOf, fromSI, type Angle, type Slope } from '../units/quantity.js';

@@ -1,5 +1,5 @@
-import { makeReader, type Reader } from '../input.js';
-import { exactlyOne } from '../one-of.js';
+import { makeReader, type Reader } from '../input/reader.js';
+import { exactlyOne } from '../input/exactly-one.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import { fromSI, type Length, type Slope } from '../units/quantity.js';
 import { ZERO_RATIO } from '../units/ratio.js';

@@ -1,7 +1,7 @@
 import { checkLevels, type CheckedLevel, type LevelCheck } from '../checks/check-levels.js';
 import { checkThickness, type ThicknessCheck } from '../checks/check-thickness.js';
 import type { BandInput, SetWith } from '../checks/tolerance.js';
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';

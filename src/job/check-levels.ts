@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import { areCorners } from './finish-surface.js';
 import type { Pavement } from './layer-kinds.js';
 import type { Job } from './schema.js';

@@ -1,6 +1,6 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
-import { exactlyOne } from '../one-of.js';
+import type { Reader } from '../input/reader.js';
+import { exactlyOne } from '../input/exactly-one.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import type { JobPlan, PavementPlan, StakePlan, StringLinePlan } from './plan.js';

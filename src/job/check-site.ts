@@ -1,4 +1,4 @@
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import type { Job } from './schema.js';
 
 /** Faults in lines, trees and materials that only the whole job shows. Internal. */

@@ -1,6 +1,6 @@
 import type { FieldPath, Issue } from '../errors.js';
 import { ringsOf } from '../outline/ring.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { isSettlineError } from '../errors.js';
 import { MOST_LIFTS } from '../build-up/lifts.js';
 import { wholeNumberUp } from '../units/format-quantity.js';

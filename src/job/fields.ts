@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { isSettlineError, type FieldPath } from '../errors.js';
-import { makeReader, shown, type NumberRule, type QuantityRule, type Reader } from '../input.js';
+import { makeReader, type NumberRule, type QuantityRule, type Reader } from '../input/reader.js';
+import { shown } from '../input/shown.js';
 import { unitsOf, type Dimension, type LengthUnit } from '../units/catalogue.js';
 import { length, type LengthInput, type QuantityInput } from '../units/construct.js';
 import type { Decimal } from '../units/decimal.js';

@@ -1,5 +1,5 @@
 import { fault, isSettlineError, type FieldPath } from '../errors.js';
-import { shown } from '../input.js';
+import { shown } from '../input/shown.js';
 import { unitEntry } from '../units/engine.js';
 import { fromJSON } from '../units/construct.js';
 import { isQuantity, type AnyQuantity, type Volume } from '../units/quantity.js';

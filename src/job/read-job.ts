@@ -1,6 +1,6 @@
 import type * as z from 'zod';
 import { SettlineError, type ErrorCode, type FieldPath, type Issue } from '../errors.js';
-import { shown } from '../input.js';
+import { shown } from '../input/shown.js';
 import { crossChecks } from './cross-checks.js';
 import { knownFields } from './known-fields.js';
 import { jobSchema, type Job } from './schema.js';

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { QuantityRule } from '../input.js';
+import type { QuantityRule } from '../input/reader.js';
 import { density, length, mass, slope, volume } from '../units/construct.js';
 import { nameField, quantityField } from './fields.js';
 

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { readCompactedPerLoose } from '../compaction-ratio.js';
+import { readCompactedPerLoose } from '../input/compaction-ratio.js';
 import { LAYING_PATTERNS } from '../materials/pattern.js';
 import { PAVEMENT_USES, SUBGRADES } from '../sources/minimum-thickness.js';
 import { BOX, DENSITY, FRACTION, PAYLOAD } from '../volumes/limits.js';

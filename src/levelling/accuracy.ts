@@ -1,5 +1,5 @@
-import type { Reader } from '../input.js';
-import { exactlyOne } from '../one-of.js';
+import type { Reader } from '../input/reader.js';
+import { exactlyOne } from '../input/exactly-one.js';
 import { angle, slope, type AngleInput, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Slope } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { subtractRatios, ZERO_RATIO, type Ratio } from '../units/ratio.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import { EARTH } from '../sources/levelling-figures.js';
 import type { LengthInput } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { verdictOf, type Verdict } from '../verdict.js';

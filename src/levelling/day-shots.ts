@@ -1,4 +1,4 @@
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import type { LengthInput, TimeInput } from '../units/construct.js';
 import { exactOf, type Length } from '../units/quantity.js';
 import { compareRatios, wholeRatio, ZERO_RATIO, type Ratio } from '../units/ratio.js';

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { COVERAGE_FACTOR } from '../sources/levelling-figures.js';
 import { sum } from '../units/aggregate.js';
 import { length, type LengthInput } from '../units/construct.js';

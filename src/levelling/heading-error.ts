@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { angle, type AngleInput, type LengthInput, type SlopeInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Angle, type Length } from '../units/quantity.js';

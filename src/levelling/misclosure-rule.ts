@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { divideRatios, multiplyRatios, wholeRatio } from '../units/ratio.js';

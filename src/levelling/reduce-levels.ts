@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { exactOf, type Length } from '../units/quantity.js';
 import { wholeRatio, type Ratio } from '../units/ratio.js';

@@ -1,5 +1,5 @@
-import { makeReader, type Reader } from '../input.js';
-import { exactlyOne } from '../one-of.js';
+import { makeReader, type Reader } from '../input/reader.js';
+import { exactlyOne } from '../input/exactly-one.js';
 import { angle, length, type AngleInput, type LengthInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';

@@ -1,6 +1,6 @@
 import type { BuildUp } from '../build-up/build-up.js';
 import type { Lifts } from '../build-up/lifts.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { withWorking, type Worked } from '../working.js';

@@ -1,9 +1,9 @@
 // levelling stands on build-up: the surfaces that a rod is set on are those of a build-up
 import type { BuildUp } from '../build-up/build-up.js';
 import type { Lifts } from '../build-up/lifts.js';
-import { requireBuildUp } from '../build-up/require-build-up.js';
+import { requireBuildUp } from '../build-up/built-up.js';
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import { isQuantity, type Length } from '../units/quantity.js';
 
 /** A surface of a build-up and its depth below finished grade. Internal. */

@@ -1,5 +1,5 @@
 import { fault, type FieldPath } from '../errors.js';
-import { makeReader, type QuantityRule, type Reader } from '../input.js';
+import { makeReader, type QuantityRule, type Reader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Angle, type Length, type Slope } from '../units/quantity.js';
 import { angleOfSlope } from '../units/slope-angle.js';

@@ -1,7 +1,7 @@
 // Volumes carry their states, which `volumes` defines; this adds bases of several thicknesses and the
 // ways in which suppliers state a density.
 import { inState, type StateVolume } from '../volumes/state-volume.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { sum } from '../units/aggregate.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import type { Density, Mass, Volume } from '../units/quantity.js';

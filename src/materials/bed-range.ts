@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { max, min } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, type Length } from '../units/quantity.js';

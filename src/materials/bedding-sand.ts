@@ -1,6 +1,6 @@
 // Sand is ordered by its loose volume and measured by its compacted one; `volumes` defines the states.
 import { inState, type StateVolume } from '../volumes/state-volume.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import { exactOf, type Area, type Length, type Mass } from '../units/quantity.js';
 import { divideRatios, ratioToDecimal, type Ratio } from '../units/ratio.js';

@@ -3,7 +3,7 @@ import { areaOf } from '../outline/outline-area.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
 import { ringsOf, type Outline } from '../outline/ring.js';
 import { arcsOf, placesOf, type WidenedArc, type WidenedHole } from '../outline/widen-outline.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { sum } from '../units/aggregate.js';
 import { angle, type AngleInput, type LengthInput } from '../units/construct.js';
 import { exactOf, type Area, type Length } from '../units/quantity.js';

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import type { SourceId } from '../sources/catalogue.js';
 import { GRADATIONS, type GradationName } from '../sources/gradations.js';
 import { length, type LengthInput } from '../units/construct.js';

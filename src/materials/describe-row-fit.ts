@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { formatLength } from '../units/format-length.js';
 import type { Length } from '../units/quantity.js';
 import type { RowOption } from './row-options.js';

@@ -1,5 +1,6 @@
 import type { FieldPath } from '../errors.js';
-import { makeReader, shown, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
+import { shown } from '../input/shown.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { SourceId } from '../sources/catalogue.js';
 import type { LengthInput } from '../units/construct.js';

@@ -1,6 +1,6 @@
 import { attempt } from '../attempt.js';
 import type { FieldPath } from '../errors.js';
-import type { NumberRule, Reader } from '../input.js';
+import type { NumberRule, Reader } from '../input/reader.js';
 import type { Dimension } from '../units/catalogue.js';
 import { exactOf, fromSI, type Quantity } from '../units/quantity.js';
 import {

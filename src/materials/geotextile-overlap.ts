@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import type { SourceId, SourceStatus } from '../sources/catalogue.js';
 import { GEOTEXTILE_OVERLAPS } from '../sources/geotextile-overlaps.js';
 import type { ReferenceValue } from '../sources/reference-value.js';

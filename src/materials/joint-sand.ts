@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import type { AreaInput, DensityInput, LengthInput, MassInput } from '../units/construct.js';
 import type { Decimal } from '../units/decimal.js';
 import {

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { PAVER_TOLERANCES } from '../sources/surface-tolerances.js';
 import {
   length,

@@ -1,7 +1,7 @@
 // An order starts from volumes and their states, so this folder builds on `volumes`: the ranges of
 // areas, layers, densities and fractions are the same there and here.
 import { AREA, DENSITY, FRACTION, LAYER } from '../volumes/limits.js';
-import type { NumberRule, QuantityRule } from '../input.js';
+import type { NumberRule, QuantityRule } from '../input/reader.js';
 import { length, mass, volume } from '../units/construct.js';
 
 export { AREA, DENSITY, FRACTION, LAYER };

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import type { AreaInput, LengthInput, MassInput, VolumeInput } from '../units/construct.js';
 import {
   exactOf,

@@ -3,7 +3,7 @@ import { arcOf, endDirections } from '../outline/arc.js';
 import { isOutwardRight } from '../outline/chords.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
 import { ringsOf, type Outline, type Ring } from '../outline/ring.js';
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { angle, type AngleInput } from '../units/construct.js';
 import { fromSI, fromSIDecimal, type Angle, type Length } from '../units/quantity.js';
 import {

@@ -1,6 +1,6 @@
 import { attempt } from '../attempt.js';
-import type { Reader } from '../input.js';
-import { readCompactedPerLoose } from '../compaction-ratio.js';
+import type { Reader } from '../input/reader.js';
+import { readCompactedPerLoose } from '../input/compaction-ratio.js';
 import type { DensityInput } from '../units/construct.js';
 import { density } from '../units/construct.js';
 import { exactOf, type Density } from '../units/quantity.js';

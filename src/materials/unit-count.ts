@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { angle, type AngleInput, type AreaInput, type LengthInput } from '../units/construct.js';
 import { exactOf, type Angle, type Area, type Length } from '../units/quantity.js';

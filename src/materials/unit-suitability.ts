@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import type { SourceId } from '../sources/catalogue.js';
 import { PAVEMENT_USES, type PavementUse } from '../sources/minimum-thickness.js';
 import {

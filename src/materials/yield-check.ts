@@ -1,7 +1,7 @@
 // The hole is a compacted volume; `volumes` defines the states.
 import { isStateVolume, type StateVolume } from '../volumes/state-volume.js';
 import type { FieldPath } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { YIELD_LIMITS } from '../sources/yield-limits.js';
 import { sum } from '../units/aggregate.js';
 import { mass, type DensityInput, type MassInput, type VolumeInput } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import type { Decimal } from '../units/decimal.js';
 import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';

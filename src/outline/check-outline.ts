@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import { roughNumber, signOfRatio } from '../units/ratio.js';
 import { cross, isZero, minus, type Vector } from '../units/vector.js';
 import { chordsOf, isOutwardRight } from './chords.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { fromSI, type Area, type Length } from '../units/quantity.js';
 import {
   addRatios,

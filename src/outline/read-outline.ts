@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import type { LengthUnit } from '../units/catalogue.js';
 import type { LengthInput } from '../units/construct.js';
 import type { NumberInput } from '../units/read-number.js';

@@ -1,5 +1,6 @@
 import type { FieldPath } from '../errors.js';
-import { shown, type Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
+import { shown } from '../input/shown.js';
 import { length } from '../units/construct.js';
 import { isDecimal } from '../units/decimal.js';
 import { exactOf } from '../units/quantity.js';

@@ -1,5 +1,5 @@
 import { fault, type FieldPath } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
 import { signOfRatio } from '../units/ratio.js';

@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { QuantityRule, Reader } from '../input.js';
+import type { QuantityRule, Reader } from '../input/reader.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import { AXLE_LIMITS, type AxleLimitName } from '../sources/axle-limits.js';
 import type { SourceId, SourceStatus } from '../sources/catalogue.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { AXLE_GROUP_FORMULA } from '../sources/axle-limits.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { length, mass, type LengthInput } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { slope, type LengthInput, type SlopeInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';

@@ -1,5 +1,6 @@
 import type { FieldPath } from '../errors.js';
-import { shown, type Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
+import { shown } from '../input/shown.js';
 
 /** Days of the week, in the order of the calendar. */
 export const WEEKDAYS = Object.freeze([

@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { AXLE_GROUP_FORMULA, type AxleLimitName } from '../sources/axle-limits.js';
 import type { SourceId, SourceStatus } from '../sources/catalogue.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';

@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 // a dig is an outline: it is read, checked and measured as one
 import { chordsOf } from '../outline/chords.js';
 import { areaOf } from '../outline/outline-area.js';

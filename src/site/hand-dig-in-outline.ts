@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 // the dig is an outline
 import type { OutlineInput } from '../outline/read-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';

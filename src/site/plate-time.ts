@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { speed, type AreaInput, type LengthInput, type SpeedInput } from '../units/construct.js';
 import type { Flow, Length, Time } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';

@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 
 /** Reads a whole number of at least one, such as passes or trucks. Internal. */
 export function readCount(reader: Reader, value: unknown, path: FieldPath, most: number): number {

@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import { contains } from '../outline/contains.js';
 // the dig is an outline
 import type { OutlineInput } from '../outline/read-outline.js';

@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import type { SourceId } from '../sources/catalogue.js';
 import { ROOT_CUT_MARKS } from '../sources/tree-rules.js';
 import { length, type LengthInput } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { ROOT_CUT_MARKS } from '../sources/tree-rules.js';
 import { max } from '../units/aggregate.js';

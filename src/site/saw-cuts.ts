@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import { sum } from '../units/aggregate.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { AreaInput, DensityInput, LengthInput } from '../units/construct.js';
 import type { Area, Mass } from '../units/quantity.js';
@@ -6,7 +6,7 @@ import type { Area, Mass } from '../units/quantity.js';
 import { baseOrder } from '../volumes/base-order.js';
 import { FRACTION, DENSITY } from '../volumes/limits.js';
 import { inState, type StateVolume } from '../volumes/state-volume.js';
-import { readCompactedPerLoose } from '../compaction-ratio.js';
+import { readCompactedPerLoose } from '../input/compaction-ratio.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { AREA, DEPTH, LENGTH, LENGTH_OR_NONE } from './limits.js';
 

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { EXCAVATION_DISTANCES } from '../sources/excavation-rules.js';

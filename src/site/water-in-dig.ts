@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { area, type AreaInput, type FlowInput, type LengthInput } from '../units/construct.js';
 import type { Length, Time, Volume } from '../units/quantity.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { WHEEL_SCREEN } from '../sources/production.js';
 import type { ForceInput, LengthInput, PressureInput } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { CURVE_PRACTICE } from '../sources/curve-stakes.js';
 import { angle, area, type LengthInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';

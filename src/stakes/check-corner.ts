@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { formatQuantity } from '../units/format-quantity.js';

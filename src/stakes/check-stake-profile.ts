@@ -1,5 +1,5 @@
 import { fault } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { addRatios, multiplyRatios, subtractRatios, type Ratio } from '../units/ratio.js';

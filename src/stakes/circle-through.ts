@@ -1,5 +1,5 @@
 import { fault } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { fromNumber, length, type LengthInput } from '../units/construct.js';
 import { fromSI, type Angle, type Length } from '../units/quantity.js';
 import { ratioToNumber } from '../units/ratio.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { min } from '../units/aggregate.js';
 import type { AngleInput, LengthInput } from '../units/construct.js';
 import { formatQuantity } from '../units/format-quantity.js';

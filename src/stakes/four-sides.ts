@@ -1,4 +1,4 @@
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import { length } from '../units/construct.js';
 import { formatQuantity } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';

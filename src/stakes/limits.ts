@@ -1,4 +1,4 @@
-import type { QuantityRule } from '../input.js';
+import type { QuantityRule } from '../input/reader.js';
 import { angle, length } from '../units/construct.js';
 
 const SITE = length(10, 'km');

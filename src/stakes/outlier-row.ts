@@ -1,5 +1,5 @@
 import type { Decimal } from '../units/decimal.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import type { Length } from '../units/quantity.js';
 import { outlierCritical } from './student-t.js';
 

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { CURVE_PRACTICE } from '../sources/curve-stakes.js';
 import { angle } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';

@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { QuantityRule, Reader } from '../input.js';
+import type { QuantityRule, Reader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { between, type PlanPoint, type Vector } from '../units/vector.js';
 

@@ -1,4 +1,4 @@
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import type { PlanPoint } from '../units/vector.js';

@@ -1,5 +1,5 @@
 import { fault } from '../errors.js';
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { fromSI, type Length } from '../units/quantity.js';
 import { ratioToNumber } from '../units/ratio.js';

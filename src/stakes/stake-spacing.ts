@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { CURVE_PRACTICE } from '../sources/curve-stakes.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';

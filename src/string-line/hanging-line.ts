@@ -1,4 +1,4 @@
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import type { ForceInput, LineWeightInput } from '../units/construct.js';
 import { Decimal40, ZERO, type Decimal } from '../units/decimal.js';
 import { fromSIDecimal, type Force, type Length, type LineWeight } from '../units/quantity.js';

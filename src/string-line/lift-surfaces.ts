@@ -1,9 +1,9 @@
 // string-line stands on build-up: lifts are those of a layer of the build-up
 import type { BuildUp } from '../build-up/build-up.js';
 import { lifts, MOST_LIFTS, type Lifts } from '../build-up/lifts.js';
-import { THICKNESS } from '../build-up/limits.js';
-import { readCompactedPerLoose } from '../compaction-ratio.js';
-import type { Reader } from '../input.js';
+import { THICKNESS } from '../input/ranges.js';
+import { readCompactedPerLoose } from '../input/compaction-ratio.js';
+import type { Reader } from '../input/reader.js';
 import type { LengthInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';

@@ -1,4 +1,4 @@
-import type { QuantityRule } from '../input.js';
+import type { QuantityRule } from '../input/reader.js';
 import { force, length, lineWeight, slope } from '../units/construct.js';
 
 /** A level on the site, above or below its datum. Internal. */

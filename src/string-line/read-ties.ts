@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import type { Length } from '../units/quantity.js';
 import { STATION } from './limits.js';
 

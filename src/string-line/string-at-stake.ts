@@ -1,5 +1,5 @@
-import { makeReader, type Reader } from '../input.js';
-import { THICKNESS_OR_NONE } from '../build-up/limits.js';
+import { makeReader, type Reader } from '../input/reader.js';
+import { THICKNESS_OR_NONE } from '../input/ranges.js';
 import { length, type LengthInput, type SlopeInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';

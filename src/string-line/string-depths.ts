@@ -1,8 +1,8 @@
 // string-line stands on build-up: the depths below a string are the depths of a build-up, moved up
 import type { BuildUp } from '../build-up/build-up.js';
-import { THICKNESS_OR_NONE } from '../build-up/limits.js';
-import { requireBuildUp } from '../build-up/require-build-up.js';
-import { makeReader, type Reader } from '../input.js';
+import { THICKNESS_OR_NONE } from '../input/ranges.js';
+import { requireBuildUp } from '../build-up/built-up.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import type { ForceInput, LengthInput, LineWeightInput, SlopeInput } from '../units/construct.js';
 import { Decimal40, type Decimal } from '../units/decimal.js';
 import type { Force, Length, Slope } from '../units/quantity.js';

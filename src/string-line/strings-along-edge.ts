@@ -2,7 +2,7 @@
 import type { GradeLine } from '../grading/grade-line.js';
 import { requireGradeLine } from '../grading/require-grade-line.js';
 import { shareOf, slopeBetween } from '../grading/slope-between.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
 import { withWorking, type Worked } from '../working.js';

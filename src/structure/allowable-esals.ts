@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { given, withWorking } from '../working.js';
 import {
   beside,

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { ZERO } from '../units/decimal.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { AXLE_FACTOR, PER_DAY } from './limits.js';

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { Decimal40, ONE, type Decimal } from '../units/decimal.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { DAYS, ESALS, GROWTH, NO_GROWTH, PART, YEARS, YEARS_OR_NONE } from './limits.js';

@@ -1,4 +1,4 @@
-import type { Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
 import { FLEXIBLE_CHART, FLEXIBLE_EQUATION } from '../sources/flexible-pavements.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { PressureInput } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { LAYER_COEFFICIENTS } from '../sources/flexible-pavements.js';
 import type { PressureInput } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { MODULUS_PER_CBR } from '../sources/flexible-pavements.js';
 import { referenceQuantity } from '../reference-quantity.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { fromNumber } from '../units/construct.js';
 import type { Pressure } from '../units/quantity.js';
 import { given, withWorking } from '../working.js';

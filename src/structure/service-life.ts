@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { ESALS, GROWTH, NO_GROWTH } from './limits.js';

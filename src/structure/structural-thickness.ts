@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { ONE } from '../units/decimal.js';

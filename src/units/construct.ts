@@ -1,5 +1,12 @@
 import { fault } from '../errors.js';
-import { unitsOf, type Dimension, type DimensionOf, type Unit, type UnitOf } from './catalogue.js';
+import {
+  SI_UNIT,
+  unitsOf,
+  type Dimension,
+  type DimensionOf,
+  type Unit,
+  type UnitOf,
+} from './catalogue.js';
 import { isDecimal } from './decimal.js';
 import { unitEntry } from './engine.js';
 import { entryOf } from './find-unit.js';
@@ -26,11 +33,12 @@ import {
   type Volume,
 } from './quantity.js';
 import type { QuantityJSON } from './quantity-json.js';
+import { ZERO_RATIO } from './ratio.js';
 import { readNumber, type NumberInput } from './read-number.js';
 
 /** What is accepted where a quantity is an input: the quantity, text with its unit, or value and unit. */
 export type QuantityInput<D extends Dimension> =
-  Quantity<D> | string | { readonly value: NumberInput; readonly unit: UnitOf<D> };
+  Quantity<D> | string | 0 | { readonly value: NumberInput; readonly unit: UnitOf<D> };
 
 /** What is accepted as a length. */
 export type LengthInput = QuantityInput<'length'>;
@@ -257,6 +265,7 @@ export function toQuantity<D extends Dimension>(
 ): Quantity<D> {
   if (typeof input === 'string') return readText(dimension, input, options);
   if (isQuantity(input)) return ownKind(dimension, input);
+  if (input === 0) return fromUnit(dimension, ZERO_RATIO, SI_UNIT[dimension] as UnitOf<D>);
   if (isNumberInput(input)) throw unitMissing(dimension, input);
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
     throw fault('WRONG_TYPE', `expected a ${dimension}, got ${kindOf(input)}`);
@@ -281,11 +290,15 @@ function make<D extends Dimension>(
   return fromUnit(dimension, readNumber(value), entryOf(dimension, unit).symbol as UnitOf<D>);
 }
 
+const NOTHING = /^\s*[+-]?0{1,9}(?:\.0{0,9})?\s*$/;
+
 function readText<D extends Dimension>(
   dimension: D,
   text: string,
   options: ParseLengthOptions | undefined,
 ): Quantity<D> {
+  // nothing is nothing in every unit
+  if (NOTHING.test(text)) return fromUnit(dimension, ZERO_RATIO, SI_UNIT[dimension] as UnitOf<D>);
   try {
     return parse(dimension, text, options) as Quantity<D>;
   } catch (error) {
@@ -315,10 +328,12 @@ function ownKind<D extends Dimension>(dimension: D, quantity: { readonly dimensi
 
 function unitMissing(dimension: Dimension, value: unknown) {
   const shown =
-    isDecimal(value) || typeof value === 'number' ? value.toString() : JSON.stringify(value);
+    isDecimal(value) || typeof value === 'number'
+      ? value.toString()
+      : JSON.stringify(String(value).slice(0, 40));
   return fault(
     'UNIT_MISSING',
-    `${shown} has no unit: write it with one (${unitsOf(dimension).join(', ')})`,
+    `${shown} has no unit. Write it with one of ${unitsOf(dimension).join(', ')}`,
     { choices: unitsOf(dimension).join(', ') },
   );
 }

@@ -1,5 +1,5 @@
-import { readCompactedPerLoose } from '../compaction-ratio.js';
-import { makeReader } from '../input.js';
+import { readCompactedPerLoose } from '../input/compaction-ratio.js';
+import { makeReader } from '../input/reader.js';
 import type { AreaInput, DensityInput, LengthInput } from '../units/construct.js';
 import type { Mass } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';

@@ -1,5 +1,5 @@
 // The top of the dig is the outline of its bottom, widened.
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { areaOf } from '../outline/outline-area.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
 import { ringsOf } from '../outline/ring.js';

@@ -1,4 +1,4 @@
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { sum } from '../units/aggregate.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import { fromSI, type Area, type Length, type Volume } from '../units/quantity.js';

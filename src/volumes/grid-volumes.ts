@@ -1,6 +1,6 @@
 // The outline is read, with its arcs, by the outline folder: one description for all calculations.
-import { exactlyOne } from '../one-of.js';
-import { makeReader, type Reader } from '../input.js';
+import { exactlyOne } from '../input/exactly-one.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import { AREA, LAYER } from './limits.js';
 import { inState, type StateVolume } from './state-volume.js';

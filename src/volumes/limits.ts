@@ -1,4 +1,4 @@
-import type { QuantityRule } from '../input.js';
+import type { QuantityRule } from '../input/reader.js';
 import { area, density, length, mass, slope, volume } from '../units/construct.js';
 
 /** A plan area: up to 10 km2. */

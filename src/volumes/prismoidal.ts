@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import type { Volume } from '../units/quantity.js';
 import { AREA, SPACING } from './limits.js';

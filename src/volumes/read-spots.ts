@@ -1,5 +1,6 @@
 import type { FieldPath } from '../errors.js';
-import { shown, type Reader } from '../input.js';
+import type { Reader } from '../input/reader.js';
+import { shown } from '../input/shown.js';
 import type { LengthUnit } from '../units/catalogue.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';

@@ -1,6 +1,6 @@
 // The outline is read, with its arcs, by the outline folder: one description for all calculations.
 import { isSettlineError, SettlineError, type FieldPath, type Issue } from '../errors.js';
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { readOutline, type Outline, type OutlineInput } from '../outline/read-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { fromNumber } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import { fromSI, type Volume } from '../units/quantity.js';
 import { ZERO_RATIO } from '../units/ratio.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';

@@ -1,5 +1,5 @@
 import { fault, type FieldPath } from '../errors.js';
-import { makeReader, type Reader } from '../input.js';
+import { makeReader, type Reader } from '../input/reader.js';
 import { SOIL_NAMES, SOIL_STATE_FACTORS, type SoilName } from '../sources/soil-state-factors.js';
 import type { SourceId, SourceStatus } from '../sources/catalogue.js';
 import { toQuantity, type VolumeInput } from '../units/construct.js';

@@ -1,4 +1,4 @@
-import { makeReader } from '../input.js';
+import { makeReader } from '../input/reader.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Volume } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';

@@ -45,14 +45,12 @@ describe('buildUp', () => {
       }),
     );
     expect(issues.map(({ path, code }) => [path.join('.'), code])).toEqual([
+      ['layers.1.name', 'DUPLICATE_ID'],
       ['layers.0.thickness', 'UNIT_MISSING'],
-      ['layers.1.name', 'DUPLICATE_LAYER'],
       ['layers.1.thickness', 'NOT_POSITIVE'],
       ['layers.2.name', 'REQUIRED'],
       ['layers.2.thickness', 'OUT_OF_RANGE'],
       ['layers.3', 'WRONG_TYPE'],
-      ['layers.3.name', 'REQUIRED'],
-      ['layers.3.thickness', 'REQUIRED'],
     ]);
   });
 

@@ -48,7 +48,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(layer(job, 2), 'thickness', '10'),
     path: 'pavements[0].layers[2].thickness',
     code: 'UNIT_MISSING',
-    says: 'write a length such as "6 in"',
+    says: 'has no unit',
   },
   {
     name: 'a negative thickness',
@@ -69,7 +69,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(layer(job, 2), 'thickness', '250 m'),
     path: 'pavements[0].layers[2].thickness',
     code: 'OUT_OF_RANGE',
-    says: 'a slip of a digit or of a unit',
+    says: 'Check the digits and the unit',
   },
   {
     name: 'a thickness in pounds',
@@ -174,7 +174,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => delete job['stringHeight'],
     path: 'stringHeight',
     code: 'REQUIRED',
-    says: 'is missing: write a length',
+    says: 'missing. Write a length',
   },
   {
     name: 'no version',
@@ -369,7 +369,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => points(job).splice(0, 1, [0, 1e30]),
     path: 'pavements[0].outline.points[0][1]',
     code: 'OUT_OF_RANGE',
-    says: 'a slip',
+    says: 'Check the digits',
   },
   {
     name: 'no outline',
@@ -411,7 +411,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job, 'minimumFall', 2),
     path: 'minimumFall',
     code: 'UNIT_MISSING',
-    says: 'write a slope such as "2%"',
+    says: 'Write a slope, such as "2%"',
   },
   {
     name: 'a ratio that can be read both ways',
@@ -518,14 +518,14 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job.base, 'compactedPerLoose', 1.25),
     path: 'base.compactedPerLoose',
     code: 'RATIO_OUT_OF_RANGE',
-    says: 'is it loose per compacted?',
+    says: 'Is it loose per compacted?',
   },
   {
     name: 'moisture in percent',
     break: (job) => set(job.base, 'moisture', 5),
     path: 'base.moisture',
     code: 'OUT_OF_RANGE',
-    says: 'at most 1, got 5',
+    says: 'no more than 1, got 5',
   },
   {
     name: 'waste below zero',
@@ -553,7 +553,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job.soil, 'bankDensity', 3200),
     path: 'soil.bankDensity',
     code: 'UNIT_MISSING',
-    says: 'write a density such as',
+    says: 'Write a density, such as',
   },
   {
     name: 'a swell factor of thirty',
@@ -588,7 +588,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job.paver, 'joint', '9 in'),
     path: 'paver.joint',
     code: 'OUT_OF_RANGE',
-    says: 'a slip',
+    says: 'Check the digits',
   },
 ];
 

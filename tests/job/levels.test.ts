@@ -454,7 +454,7 @@ describe('levels that cannot stand are refused', () => {
       (job) => set(job['levelling'], 'backsight', '25 m'),
       'levelling.backsight',
       'OUT_OF_RANGE',
-      'a slip',
+      'Check the digits',
     ],
     [
       'an unknown kind of grade',

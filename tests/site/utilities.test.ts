@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { handDig, handDigInOutline, locateWindow, utilityCover } from 'settline/site';
 import { dateOf, readDay, weekdayOf } from '../../src/site/calendar.js';
-import { makeReader } from '../../src/input.js';
+import { makeReader } from '../../src/input/reader.js';
 import { testRefusals } from '../refusals.js';
 
 const SQUARE = { crossingAngle: '90 deg', digWidth: '10 ft', depth: '1 ft' } as const;

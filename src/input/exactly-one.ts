@@ -1,5 +1,5 @@
-import type { FieldPath } from './errors.js';
-import type { Reader } from './input.js';
+import type { FieldPath } from '../errors.js';
+import type { Reader } from './reader.js';
 
 /**
  * Finds which one of some fields is given. None, or more than one, is a fault; undefined for none.

@@ -1,0 +1,35 @@
+import type { FieldPath } from '../errors.js';
+import { custom } from '../input/field.js';
+import type { Reader } from '../input/reader.js';
+import type { Field } from '../input/shape.js';
+import { length } from '../units/construct.js';
+import { isQuantity } from '../units/quantity.js';
+import { stackLayers, type BuildUp } from './build-up.js';
+
+/** Makes sure that a field is a build-up as `buildUp` makes it. Internal. */
+export function requireBuildUp(reader: Reader, value: unknown, path: FieldPath): BuildUp {
+  if (isBuildUp(value)) return value;
+  const code = value === undefined ? 'REQUIRED' : 'WRONG_TYPE';
+  reader.fail(code, path, 'pass the result of buildUp()');
+  return stackLayers([{ name: 'stand-in', thickness: length(1, 'm'), material: undefined }]);
+}
+
+/** A build-up that has been worked out. Internal. */
+export const builtUp: Field<BuildUp> = custom(requireBuildUp);
+
+function isBuildUp(value: unknown): value is BuildUp {
+  if (typeof value !== 'object' || value === null) return false;
+  const { layers, total } = value as Partial<BuildUp>;
+  return isLength(total) && Array.isArray(layers) && layers.length > 0 && layers.every(isLayer);
+}
+
+function isLayer(layer: Partial<BuildUp['layers'][number]> | null | undefined): boolean {
+  return (
+    typeof layer?.name === 'string' &&
+    isLength(layer.thickness) &&
+    isLength(layer.top) &&
+    isLength(layer.bottom)
+  );
+}
+
+const isLength = (value: unknown): boolean => isQuantity(value) && value.dimension === 'length';

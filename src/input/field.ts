@@ -1,0 +1,186 @@
+import type { FieldPath } from '../errors.js';
+import type { Dimension } from '../units/catalogue.js';
+import type { Decimal } from '../units/decimal.js';
+import type { Quantity } from '../units/quantity.js';
+import { decimalRatio, type Ratio } from '../units/ratio.js';
+import { readNumber, type NumberInput } from '../units/read-number.js';
+import { attempt } from '../attempt.js';
+import type { QuantityRange } from './ranges.js';
+import type { NumberRule, Reader } from './reader.js';
+import {
+  readShape,
+  type Check,
+  type Field,
+  type OptionalField,
+  type Shape,
+  type Values,
+} from './shape.js';
+
+/** A quantity within a range of the table. Internal. */
+export const quantity = <D extends Dimension>(range: QuantityRange<D>): Field<Quantity<D>> => ({
+  read: (reader, value, path) => reader.quantity(range.dimension, value, path, range),
+});
+
+/** A plain number, as a decimal of 40 digits. Internal. */
+export const number = (rule: NumberRule): Field<Decimal> => ({
+  read: (reader, value, path) => reader.number(value, path, rule),
+});
+
+/** A plain number as a float: for what is worked out in floats. Internal. */
+export const float = (rule: NumberRule): Field<number> => ({
+  read: (reader, value, path) => reader.number(value, path, rule).toNumber(),
+});
+
+/** A plain number with all its digits: a third given as `'1/3'` stays a third. Internal. */
+export const ratio = (rule: NumberRule): Field<Ratio> => ({
+  read: (reader, value, path) => {
+    const decimal = reader.number(value, path, rule);
+    const all = attempt(() => readNumber(value as NumberInput));
+    return all.ok ? all.value : decimalRatio(decimal);
+  },
+});
+
+/** A whole number: passes, trucks, rows. Internal. */
+export const whole = (rule: NumberRule): Field<number> => ({
+  read: (reader, value, path) => {
+    const before = reader.faults();
+    const count = reader.number(value, path, rule);
+    if (reader.faults() === before && !count.isInteger()) {
+      const message = `must be a whole number, got ${count.toString()}`;
+      reader.fail('NOT_WHOLE', path, message, { got: count.toString() });
+    }
+    return count.toNumber();
+  },
+});
+
+/** True or false. Internal. */
+export const flag: Field<boolean> = {
+  read: (reader, value, path) => reader.flag(value, path),
+};
+
+/** A word out of a few. Internal. */
+export const choice = <const T extends string>(choices: readonly [T, ...T[]]): Field<T> => ({
+  read: (reader, value, path) => reader.choice(value, path, choices),
+});
+
+const MOST_TEXT = 200;
+/** Line breaks and other control characters. */
+const CONTROL = /[\u0000-\u001f\u007f\u2028\u2029]/;
+
+/** A name or id on one line. Internal. */
+export const text = (most = MOST_TEXT): Field<string> => ({
+  read: (reader, value, path) => {
+    const read = reader.text(value, path);
+    if (read.length > most) reader.fail('TOO_LONG', path, `more than ${most} characters`, { most });
+    if (CONTROL.test(read)) {
+      reader.fail('BAD_CHARACTER', path, 'a name has no line breaks or control characters');
+    }
+    return read;
+  },
+});
+
+/** A field that may be left out; it is then undefined, or the fallback. Internal. */
+export function optional<T>(field: Field<T>): OptionalField<T | undefined>;
+export function optional<T>(field: Field<T>, fallback: NoInfer<T>): OptionalField<T>;
+export function optional<T>({ read }: Field<T>, fallback?: T): OptionalField<T | undefined> {
+  return { read, isOptional: true, fallback };
+}
+
+/** An object of its own shape. Internal. */
+export const object = <S extends Shape>(shape: S, check?: Check<S>): Field<Values<S>> => ({
+  // a stand-in with gaps is never used: the reader has a fault
+  read: (reader, value, path) => readShape(reader, value, path, shape, check) as Values<S>,
+});
+
+/** How many entries a list has, and whether they have ids of their own. Internal. */
+export interface ListRule {
+  /** Default 1. */
+  readonly least?: number;
+  /** Default 10 000. */
+  readonly most?: number;
+  /** The field that no two entries share. */
+  readonly unique?: string;
+  /** What the entries are, in the plural: `stakes`. */
+  readonly of: string;
+}
+
+const MOST_ENTRIES = 10_000;
+
+/** A list of like entries. Internal. */
+export const list = <T>(item: Field<T>, rule: ListRule): Field<readonly T[]> => ({
+  read: (reader, value, path) => readEntries(reader, { item, rule, value, path }),
+});
+
+function readEntries<T>(
+  reader: Reader,
+  {
+    item,
+    rule,
+    value,
+    path,
+  }: {
+    readonly item: Field<T>;
+    readonly rule: ListRule;
+    readonly value: unknown;
+    readonly path: FieldPath;
+  },
+): readonly T[] {
+  const { least = 1, most = MOST_ENTRIES, unique, of } = rule;
+  if (least === 0 && Array.isArray(value) && value.length === 0) return [];
+  if (Array.isArray(value) && value.length > most) {
+    const got = value.length;
+    reader.fail('TOO_MANY', path, `${got} ${of}, no more than ${most} are taken`, { most, got });
+    return [];
+  }
+  const entries = reader.list(value, path);
+  if (entries.length > 0 && entries.length < least) {
+    const got = entries.length;
+    reader.fail('TOO_FEW', path, `${counted(got, of)}, at least ${least} are needed`, {
+      least,
+      got,
+    });
+  }
+  if (unique !== undefined) refuseDoubles(reader, entries, { path, unique });
+  return entries.map((entry, index) => item.read(reader, entry, [...path, index]));
+}
+
+const counted = (count: number, of: string): string =>
+  count === 1 ? `1 ${of.replace(/s$/, '')}` : `${count} ${of}`;
+
+function refuseDoubles(
+  reader: Reader,
+  entries: readonly unknown[],
+  { path, unique }: { readonly path: FieldPath; readonly unique: string },
+): void {
+  const first = new Map<string, number>();
+  entries.forEach((entry, index) => {
+    const id = fieldOf(entry, unique);
+    if (typeof id !== 'string') return;
+    const earlier = first.get(id);
+    if (earlier === undefined) first.set(id, index);
+    else refuseDouble(reader, { id, earlier, path: [...path, index, unique] });
+  });
+}
+
+function refuseDouble(
+  reader: Reader,
+  {
+    id,
+    earlier,
+    path,
+  }: { readonly id: string; readonly earlier: number; readonly path: FieldPath },
+): void {
+  const text = JSON.stringify(id.length > 40 ? `${id.slice(0, 37)}...` : id);
+  const message = `${text} is already used at position ${earlier}. Give each its own`;
+  reader.fail('DUPLICATE_ID', path, message, { id: text, earlier });
+}
+
+const fieldOf = (entry: unknown, name: string): unknown =>
+  typeof entry === 'object' && entry !== null && Object.hasOwn(entry, name)
+    ? (entry as Record<string, unknown>)[name]
+    : undefined;
+
+/** A field that is read in a way of its own. Internal. */
+export const custom = <T>(
+  read: (reader: Reader, value: unknown, path: FieldPath) => T,
+): Field<T> => ({ read });

@@ -1,0 +1,282 @@
+import { fromUnit, type Quantity } from '../units/quantity.js';
+import { wholeRatio } from '../units/ratio.js';
+import type { Dimension, UnitOf } from '../units/catalogue.js';
+import type { NumberRule, QuantityRule, Sign } from './reader.js';
+
+/**
+ * What the inputs of the library may be: the one table of ranges, for functions and the job file
+ * alike. Beyond its range a value is a slip of a digit or of a unit. Each range has an example that
+ * messages show. Internal.
+ */
+export interface QuantityRange<D extends Dimension> extends QuantityRule<D> {
+  readonly dimension: D;
+  readonly most: Quantity<D>;
+  readonly example: string;
+}
+
+function upTo<D extends Dimension>(
+  dimension: D,
+  sign: Sign,
+  [most, unit]: readonly [number, UnitOf<D>],
+  example: string,
+): QuantityRange<D> {
+  let limit: Quantity<D> | undefined;
+  return Object.freeze({
+    dimension,
+    sign,
+    example,
+    // made when first needed: an app reads few of these
+    get most() {
+      return (limit ??= fromUnit(dimension, wholeRatio(most), unit));
+    },
+  });
+}
+
+type Named<D extends Dimension> = (sign: Sign, most: number, example: string) => QuantityRange<D>;
+
+const metres: Named<'length'> = (sign, most, example) => upTo('length', sign, [most, 'm'], example);
+const cubicMetres: Named<'volume'> = (sign, most, example) =>
+  upTo('volume', sign, [most, 'm3'], example);
+const tonnes: Named<'mass'> = (sign, most, example) => upTo('mass', sign, [most, 't'], example);
+const ratio: Named<'slope'> = (sign, most, example) =>
+  upTo('slope', sign, [most, 'ratio'], example);
+const degrees: Named<'angle'> = (sign, most, example) =>
+  upTo('angle', sign, [most, 'deg'], example);
+const hours: Named<'time'> = (sign, most, example) => upTo('time', sign, [most, 'h'], example);
+
+// ---- layers, digs and levels
+
+/** A compacted layer of a pavement. */
+export const THICKNESS = /* #__PURE__ */ metres('positive', 5, '"5 in" or "125 mm"');
+/** A layer, lift or strip that may be nothing. */
+export const THICKNESS_OR_NONE = /* #__PURE__ */ metres('not-negative', 5, '"5 in" or "125 mm"');
+/** A string above finished grade. */
+export const STRING_HEIGHT = /* #__PURE__ */ metres('positive', 5, '"15 in" or "400 mm"');
+/** A dig, a cover, the depth of a footing. */
+export const DEPTH = /* #__PURE__ */ metres('positive', 50, '"18 in" or "450 mm"');
+/** A depth that may be nothing. */
+export const DEPTH_OR_NONE = /* #__PURE__ */ metres('not-negative', 50, '"18 in" or "450 mm"');
+/** A difference of level, up or down. */
+export const LEVEL_DIFFERENCE = /* #__PURE__ */ metres('any', 20, '"3 1/2 in" or "-90 mm"');
+/** A rise, a step, the clearance of a vehicle. */
+export const RISE = /* #__PURE__ */ metres('positive', 100, '"6 in" or "150 mm"');
+/** An elevation above any datum. */
+export const ELEVATION = /* #__PURE__ */ metres('any', 10000, '"98.40 ft" or "30.00 m"');
+/** A reading on a rod. */
+export const ROD_READING = /* #__PURE__ */ metres('not-negative', 20, '"4.37 ft" or "1.332 m"');
+
+// ---- in plan
+
+/** A plan coordinate on any grid. */
+export const PLACE = /* #__PURE__ */ metres('any', 100_000_000, `"7' 3 5/8\\"" or "2.225 m"`);
+/** A place along a line. */
+export const STATION = /* #__PURE__ */ metres('any', 100_000, '"24 ft" or "7.50 m"');
+/** A distance in plan. */
+export const DISTANCE = /* #__PURE__ */ metres('positive', 100_000, '"24 ft" or "7.50 m"');
+/** A distance or run that may be nothing. */
+export const DISTANCE_OR_NONE = /* #__PURE__ */ metres(
+  'not-negative',
+  100_000,
+  '"24 ft" or "7.50 m"',
+);
+/** A measure on a site: a side, a chord, a string, a straightedge. */
+export const SITE_LENGTH = /* #__PURE__ */ metres('positive', 10000, '"24 ft" or "7.50 m"');
+/** A measure on a site that may be nothing. */
+export const SITE_LENGTH_OR_NONE = /* #__PURE__ */ metres(
+  'not-negative',
+  10000,
+  '"24 ft" or "7.50 m"',
+);
+/** A measure on a site, to either side. */
+export const SITE_OFFSET = /* #__PURE__ */ metres('any', 10000, '"24 ft" or "-7.50 m"');
+/** How far something is set back, moved out or kept clear. */
+export const SET_BACK = /* #__PURE__ */ metres('not-negative', 100, '"18 in" or "450 mm"');
+/** A radius: flat arcs have large ones. */
+export const RADIUS = /* #__PURE__ */ metres('positive', 1_000_000, '"12 ft" or "3.60 m"');
+
+// ---- small measures
+
+/** A tolerance or an uncertainty. */
+export const TOLERANCE = /* #__PURE__ */ metres('not-negative', 10, '"1/4 in" or "6 mm"');
+/** A tolerance that leaves something. */
+export const TOLERANCE_OF_SOME = /* #__PURE__ */ metres('positive', 10, '"1/4 in" or "6 mm"');
+/** An error of either sign. */
+export const ERROR = /* #__PURE__ */ metres('any', 10, '"1/4 in" or "-6 mm"');
+/** A lip, a gap, a settlement. */
+export const SMALL = /* #__PURE__ */ metres('not-negative', 1, '"1/8 in" or "3 mm"');
+/** A lip up or down. */
+export const LIP = /* #__PURE__ */ metres('any', 1, '"1/8 in" or "-3 mm"');
+/** A joint that may be closed. */
+export const JOINT = /* #__PURE__ */ metres('not-negative', 0.1, '"1/8 in" or "3 mm"');
+/** A joint that is filled. */
+export const OPEN_JOINT = /* #__PURE__ */ metres('positive', 0.1, '"1/8 in" or "3 mm"');
+/** A side or the thickness of a paver, an edging or a board. */
+export const UNIT_SIDE = /* #__PURE__ */ metres('positive', 5, '"7 7/8 in" or "200 mm"');
+
+// ---- areas, volumes, masses
+
+/** A plan area. */
+export const AREA = /* #__PURE__ */ upTo('area', 'positive', [1000, 'ha'], '"320 ft2" or "30 m2"');
+/** A plan area that may be nothing. */
+export const AREA_OR_NONE = /* #__PURE__ */ upTo(
+  'area',
+  'not-negative',
+  [1000, 'ha'],
+  '"320 ft2" or "30 m2"',
+);
+/** A volume of soil, stone or sand. */
+export const VOLUME = /* #__PURE__ */ cubicMetres('positive', 10_000_000, '"10 yd3" or "8 m3"');
+/** A volume that may be nothing. */
+export const VOLUME_OR_NONE = /* #__PURE__ */ cubicMetres(
+  'not-negative',
+  10_000_000,
+  '"10 yd3" or "8 m3"',
+);
+/** A truck box, a bucket, a pack. */
+export const BOX = /* #__PURE__ */ cubicMetres('positive', 1000, '"10 yd3" or "8 m3"');
+/** A mass of material. */
+export const MASS = /* #__PURE__ */ tonnes('positive', 1_000_000, '"13 t" or "26000 lb"');
+/** A mass that may be nothing. */
+export const MASS_OR_NONE = /* #__PURE__ */ tonnes(
+  'not-negative',
+  1_000_000,
+  '"13 t" or "26000 lb"',
+);
+/** A payload, an axle, a delivery. */
+export const PAYLOAD = /* #__PURE__ */ tonnes('positive', 10000, '"13 t" or "26000 lb"');
+/** A bag or a pallet. */
+export const BAG = /* #__PURE__ */ tonnes('positive', 100, '"25 kg" or "50 lb"');
+/** A density of soil, stone, sand or paving. */
+export const DENSITY = /* #__PURE__ */ upTo(
+  'density',
+  'positive',
+  [5, 't/m3'],
+  '"3700 lb/yd3" or "2200 kg/m3"',
+);
+
+// ---- slopes and angles
+
+/** A slope of either direction. */
+export const SLOPE = /* #__PURE__ */ ratio('any', 10, '"2%", "1:48" or "1/4 in per ft"');
+/** A slope that must be more than level. */
+export const SLOPE_OF_SOME = /* #__PURE__ */ ratio(
+  'positive',
+  10,
+  '"2%", "1:48" or "1/4 in per ft"',
+);
+/** A slope, or the margin of one, that may be nothing. */
+export const SLOPE_OR_NONE = /* #__PURE__ */ ratio(
+  'not-negative',
+  10,
+  '"2%", "1:48" or "1/4 in per ft"',
+);
+/** A grade of paving, of either direction: up to 1 in 1. */
+export const GRADE = /* #__PURE__ */ ratio('any', 1, '"2%", "1:48" or "1/4 in per ft"');
+/** A fall or a limit of slope that may be nothing: up to 1 in 1. */
+export const FALL = /* #__PURE__ */ ratio('not-negative', 1, '"2%", "1:48" or "1/4 in per ft"');
+/** A limit of slope that must be more than level: up to 1 in 1. */
+export const FALL_OF_SOME = /* #__PURE__ */ ratio('positive', 1, '"2%", "1:48" or "1/4 in per ft"');
+/** A direction: up to ten whole turns either way. */
+export const AZIMUTH = /* #__PURE__ */ degrees('any', 3600, '"45 deg"');
+/** An angle between flat and plumb. */
+export const STEEPNESS = /* #__PURE__ */ degrees('positive', 89, '"45 deg"');
+
+// ---- the rest
+
+/** A length of time. */
+export const TIME = /* #__PURE__ */ hours('positive', 10000, '"22 s" or "1.5 h"');
+/** A length of time that may be nothing. */
+export const TIME_OR_NONE = /* #__PURE__ */ hours('not-negative', 10000, '"22 s" or "1.5 h"');
+/** A flow of water or soil. */
+export const FLOW = /* #__PURE__ */ upTo(
+  'flow',
+  'positive',
+  [1000, 'm3/s'],
+  '"120 l/min" or "30 gal-us/min"',
+);
+/** A force: a pull, a wheel. */
+export const FORCE = /* #__PURE__ */ upTo(
+  'force',
+  'positive',
+  [10_000, 'kN'],
+  '"13 lbf" or "60 N"',
+);
+/** The weight of a string per length. */
+export const LINE_WEIGHT = /* #__PURE__ */ upTo(
+  'line-weight',
+  'positive',
+  [1000, 'N/m'],
+  '"1.2 g/m" or "0.0008 lb/ft"',
+);
+/** A pressure of a tyre or on the ground. */
+export const PRESSURE = /* #__PURE__ */ upTo(
+  'pressure',
+  'positive',
+  [100_000, 'MPa'],
+  '"35 psi" or "240 kPa"',
+);
+
+// ---- plain numbers
+
+const numbers = <R extends NumberRule & { readonly example: string }>(rule: R): Readonly<R> =>
+  Object.freeze(rule);
+
+/** Waste, moisture, breakage: a fraction, not a percentage. */
+export const FRACTION = /* #__PURE__ */ numbers({
+  sign: 'not-negative',
+  most: 1,
+  example: '0.05 for 5%',
+});
+/** A share of more than nothing and no more than all. */
+export const SHARE = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  most: 1,
+  example: '0.75 for 75%',
+});
+/** A percentage that must be reached: a fraction is caught. */
+export const PERCENT = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 50,
+  most: 110,
+  example: '95 for 95%',
+});
+/** How many percent a figure may be off. */
+export const PERCENT_OFF = /* #__PURE__ */ numbers({
+  sign: 'not-negative',
+  most: 20,
+  example: '2 for 2%',
+});
+/** Batter of a side, horizontal over vertical: upright to ten to one. */
+export const BATTER = /* #__PURE__ */ numbers({
+  sign: 'not-negative',
+  most: 10,
+  example: '1.5 for 1 1/2 to 1',
+});
+/** Loose over bank volume. */
+export const LOOSE_PER_BANK = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 0.9,
+  most: 3,
+  example: '1.25',
+});
+/** Compacted over bank volume. */
+export const COMPACTED_PER_BANK = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 0.4,
+  most: 2,
+  example: '0.9',
+});
+/** Compacted over loose thickness or volume. */
+export const COMPACTED_PER_LOOSE = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 0.5,
+  most: 1,
+  example: '0.8',
+});
+/** How many of something: at least one. */
+export const COUNT = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 1,
+  most: 1_000_000,
+  example: '3',
+});

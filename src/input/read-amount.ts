@@ -1,0 +1,171 @@
+import { isSettlineError, type ErrorCode, type FieldPath } from '../errors.js';
+import type { Dimension } from '../units/catalogue.js';
+import { toQuantity, type QuantityInput } from '../units/construct.js';
+import { ZERO, type Decimal } from '../units/decimal.js';
+import { fromSIDecimal, type Quantity } from '../units/quantity.js';
+import { ratioToDecimal } from '../units/ratio.js';
+import { readNumber, type NumberInput } from '../units/read-number.js';
+import { EXAMPLES } from './examples.js';
+import { isPlain } from './plain.js';
+import type { Reader } from './reader.js';
+import type { NumberRule, QuantityRule, Sign } from './rule.js';
+import { shown, shownText } from './shown.js';
+
+type Fail = Reader['fail'];
+
+/** Reads a number by its rule. Internal. */
+export function readRuledNumber(
+  value: unknown,
+  path: FieldPath,
+  rule: NumberRule,
+  fail: Fail,
+): Decimal {
+  const write = `write a number, such as ${rule.example ?? '0.8'}`;
+  if (value === undefined) {
+    fail('REQUIRED', path, `missing. ${capital(write)}`);
+    return ZERO;
+  }
+  const read = guarded(path, fail, () => ratioToDecimal(readNumber(value as NumberInput)), write);
+  if (read === undefined) return ZERO;
+  if (!checkSign(read, rule.sign, path, () => shown(value), fail)) return ZERO;
+  if (!checkTiny(read, path, () => shown(value), fail)) return ZERO;
+  checkRange(read, rule, { path, got: () => shown(value) }, fail);
+  return read;
+}
+
+function checkRange(
+  value: Decimal,
+  { least, most, example }: NumberRule,
+  { path, got }: { readonly path: FieldPath; readonly got: () => string },
+  fail: Fail,
+) {
+  const isLow = least !== undefined && value.lt(least);
+  const isHigh = most !== undefined && value.gt(most);
+  if (!isLow && !isHigh) return;
+  const span =
+    least === undefined
+      ? `no more than ${most}`
+      : most === undefined
+        ? `at least ${least}`
+        : `between ${least} and ${most}`;
+  const write = example === undefined ? '' : `. Write a number, such as ${example}`;
+  fail('OUT_OF_RANGE', path, `must be ${span}, got ${got()}${write}`, { got: got() });
+}
+
+/** Reads a quantity by its rule. Internal. */
+export function readQuantity<D extends Dimension>(
+  dimension: D,
+  value: unknown,
+  path: FieldPath,
+  rule: QuantityRule<D>,
+  fail: Fail,
+): Quantity<D> {
+  const standIn = () => fromSIDecimal(dimension, ZERO);
+  const write = `write ${rule.example ?? EXAMPLES[dimension]}`;
+  if (value === undefined) {
+    fail('REQUIRED', path, `missing. ${capital(write)}`);
+    return standIn();
+  }
+  const read = guarded(path, fail, () => readStrictly(dimension, value, path, fail), write, value);
+  if (read === undefined) return standIn();
+  const got = () => asWritten(value, read);
+  if (!checkSign(read.si, rule.sign, path, got, fail)) return standIn();
+  if (!checkTiny(read.si, path, got, fail)) return standIn();
+  checkMost(read, rule, { path, got }, fail);
+  return read;
+}
+
+/** A quantity; of `{ value, unit }` no other key may stand beside. */
+function readStrictly<D extends Dimension>(
+  dimension: D,
+  value: unknown,
+  path: FieldPath,
+  fail: Fail,
+): Quantity<D> {
+  if (isPlain(value)) {
+    for (const key of Object.keys(value)) {
+      if (key === 'value' || key === 'unit') continue;
+      const message = 'unknown field. A quantity takes value and unit';
+      fail('UNKNOWN_FIELD', [...path, key], message, { key: shownText(key) });
+    }
+  }
+  return toQuantity(dimension, value as QuantityInput<D>);
+}
+
+/** The value as the caller wrote it. */
+function asWritten(value: unknown, read: { toString(): string }): string {
+  if (typeof value === 'string') return shownText(value.trim());
+  if (isPlain(value) && typeof value['unit'] === 'string') {
+    return `${shownText(String(value['value']))} ${value['unit']}`;
+  }
+  return read.toString();
+}
+
+function checkMost<D extends Dimension>(
+  read: Quantity<D>,
+  { most, example }: QuantityRule<D>,
+  { path, got }: { readonly path: FieldPath; readonly got: () => string },
+  fail: Fail,
+) {
+  if (most === undefined || read.abs().compare(most) <= 0) return;
+  const write = example === undefined ? '' : `, such as ${example}`;
+  const message = `${got()} is beyond ${most.toString()}. Check the digits and the unit${write}`;
+  fail('OUT_OF_RANGE', path, message, { most: most.toString(), got: got() });
+}
+
+function checkSign(
+  value: Decimal,
+  sign: Sign,
+  path: FieldPath,
+  text: () => string,
+  fail: Fail,
+): boolean {
+  const isBelowZero = value.isNegative() && !value.isZero();
+  if (sign === 'positive' && (isBelowZero || value.isZero())) {
+    fail('NOT_POSITIVE', path, `must be more than zero, got ${text()}`, { got: text() });
+    return false;
+  }
+  if (sign === 'not-negative' && isBelowZero) {
+    fail('NEGATIVE', path, `must not be negative, got ${text()}`, { got: text() });
+    return false;
+  }
+  return true;
+}
+
+/** No measure of the work is as small, in any unit: 1e-30 of it is a slip, not a measurement. */
+const SMALLEST_EXPONENT = -30;
+
+function checkTiny(value: Decimal, path: FieldPath, got: () => string, fail: Fail): boolean {
+  if (value.isZero() || value.e >= SMALLEST_EXPONENT) return true;
+  const message = `${got()} is too small to be measured. Check the digits and the unit`;
+  fail('OUT_OF_RANGE', path, message, { got: got() });
+  return false;
+}
+
+/** Runs a reading and moves its fault to the field. */
+function guarded<T>(
+  path: FieldPath,
+  fail: Fail,
+  read: () => T,
+  write: string,
+  given?: unknown,
+): T | undefined {
+  try {
+    return read();
+  } catch (error) {
+    if (!isSettlineError(error)) throw error;
+    for (const { code, message, params } of error.issues) {
+      const what = code === 'UNIT_MISSING' ? `${withoutUnit(given)} has no unit` : message;
+      fail(code, path, HINTED.has(code) ? what : `${what}. ${capital(write)}`, params);
+    }
+    return undefined;
+  }
+}
+
+/** Codes whose message says by itself what to write instead. */
+const HINTED: ReadonlySet<ErrorCode> = new Set(['OUT_OF_RANGE', 'UNIT_AMBIGUOUS', 'UNIT_UNKNOWN']);
+
+/** The number that came without a unit, alone or as `{ value }`. */
+const withoutUnit = (given: unknown): string => shown(isPlain(given) ? given['value'] : given);
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

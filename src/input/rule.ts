@@ -1,0 +1,23 @@
+import type { Dimension } from '../units/catalogue.js';
+import type { Quantity } from '../units/quantity.js';
+
+/** Which values of a field make sense. */
+export type Sign = 'positive' | 'not-negative' | 'any';
+
+/** What a quantity in a field may be. */
+export interface QuantityRule<D extends Dimension> {
+  readonly sign: Sign;
+  /** Beyond this, in magnitude, the value is a slip. */
+  readonly most?: Quantity<D>;
+  /** What to write, for messages. */
+  readonly example?: string;
+}
+
+/** What a number in a field may be. */
+export interface NumberRule {
+  readonly sign: Sign;
+  readonly least?: number;
+  readonly most?: number;
+  /** What to write, for messages. */
+  readonly example?: string;
+}

@@ -1,0 +1,116 @@
+import type { FieldPath } from '../errors.js';
+import { makeReader, type Reader } from './reader.js';
+import { refuseUnknown } from './unknown-field.js';
+
+/** How one field of an input object is read. Internal. */
+export interface Field<T> {
+  /** Reads what is there; after a fault any stand-in may be returned. */
+  readonly read: (reader: Reader, value: unknown, path: FieldPath) => T;
+  readonly isOptional?: never;
+}
+
+/** A field that may be left out; it is then the fallback. Internal. */
+export interface OptionalField<T> {
+  readonly read: (reader: Reader, value: unknown, path: FieldPath) => T;
+  readonly isOptional: true;
+  readonly fallback: T;
+}
+
+/** The fields of an input object, each with its way of being read. Internal. */
+export type Shape = Readonly<Record<string, Field<unknown> | OptionalField<unknown>>>;
+
+/** What the fields of a shape are once read. Internal. */
+export type Values<S extends Shape> = {
+  readonly [K in keyof S]: S[K] extends { readonly read: (...given: never[]) => infer T }
+    ? T
+    : never;
+};
+
+/**
+ * Judges fields against each other. What could not be read is undefined, and so is an optional field
+ * that was left out: only what is there is to be judged. Internal.
+ */
+export type Check<S extends Shape> = (
+  reader: Reader,
+  values: Partial<Values<S>>,
+  path: FieldPath,
+  /** The object as it was given, to tell what was left out from what could not be read. */
+  raw: Readonly<Record<string, unknown>>,
+) => void;
+
+/** A field for each key of an interface: optional fields where the interface has them. */
+type FieldsOf<I> = {
+  readonly [K in keyof I]-?: undefined extends I[K] ? OptionalField<unknown> : Field<unknown>;
+};
+
+/**
+ * Makes the shape of an interface: the compiler makes sure that no field is forgotten, none is too
+ * many, and that the same ones are optional. Internal.
+ *
+ * `const SHAPE = shapeOf<LiftsOptions>()({ thickness: quantity(THICKNESS), ... });`
+ */
+export const shapeOf =
+  <I>() =>
+  <S extends FieldsOf<I>>(
+    shape: S & Readonly<Record<Exclude<keyof S, keyof I>, never>>,
+  ): Readonly<S> =>
+    shape;
+
+/**
+ * Reads the options of a function: every field by its shape, no unknown key, all faults at once.
+ * Internal.
+ *
+ * @throws {@link SettlineError} with every fault
+ */
+export function readOptions<S extends Shape>(
+  options: unknown,
+  shape: S,
+  check?: Check<S>,
+): Values<S> {
+  const reader = makeReader();
+  const values = readShape(reader, options, [], shape, check);
+  reader.finish();
+  return values as Values<S>;
+}
+
+/** Reads an object by its shape; what could not be read is undefined. Internal. */
+export function readShape<S extends Shape>(
+  reader: Reader,
+  value: unknown,
+  path: FieldPath,
+  shape: S,
+  check?: Check<S>,
+): Partial<Values<S>> {
+  const before = reader.faults();
+  const raw = reader.object(value, path);
+  const values: Record<string, unknown> = {};
+  // what is no object has no fields that could be missing
+  if (reader.faults() > before) return values as Partial<Values<S>>;
+  const misspelt = refuseUnknown(reader, raw, path, shape);
+  for (const key in shape) {
+    const field = shape[key];
+    if (misspelt.has(key) && raw[key] === undefined) continue;
+    if (field !== undefined) readField(reader, { field, key, raw, path, values });
+  }
+  check?.(reader, values as Partial<Values<S>>, path, raw);
+  return values as Partial<Values<S>>;
+}
+
+interface Place {
+  readonly field: Field<unknown> | OptionalField<unknown>;
+  readonly key: string;
+  readonly raw: Readonly<Record<string, unknown>>;
+  readonly path: FieldPath;
+  readonly values: Record<string, unknown>;
+}
+
+function readField(reader: Reader, { field, key, raw, path, values }: Place): void {
+  const value = Object.hasOwn(raw, key) ? raw[key] : undefined;
+  if (value === undefined && field.isOptional === true) {
+    values[key] = field.fallback;
+    return;
+  }
+  const before = reader.faults();
+  const read = field.read(reader, value, [...path, key]);
+  if (reader.faults() === before) values[key] = read;
+}

@@ -2,8 +2,9 @@ import { optional, quantity } from '../input/field.js';
 import { LEVEL_DIFFERENCE, THICKNESS_OR_NONE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { length, type LengthInput } from '../units/construct.js';
+import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
 import type { BuildUp } from './build-up.js';
 import { builtUp } from './built-up.js';
@@ -21,12 +22,10 @@ export interface ExcavationDepthOptions {
   readonly existingAboveFinish?: LengthInput;
 }
 
-const NOTHING = length(0, 'm');
-
 const OPTIONS = shapeOf<ExcavationDepthOptions>()({
   buildUp: builtUp,
-  removedSurface: optional(quantity(THICKNESS_OR_NONE), NOTHING),
-  existingAboveFinish: optional(quantity(LEVEL_DIFFERENCE), NOTHING),
+  removedSurface: optional(quantity(THICKNESS_OR_NONE), NO_LENGTH),
+  existingAboveFinish: optional(quantity(LEVEL_DIFFERENCE), NO_LENGTH),
 });
 
 /** How deep to dig, from the existing surface down. */

@@ -4,8 +4,8 @@ export {
   type MaterialLine,
   type MaterialList,
   type MaterialName,
-} from './material-list.js';
-export { jobJsonSchema, jobSchema, type EdgeKind, type JobInput } from './schema.js';
+} from './order/material-list.js';
+export { jobJsonSchema, jobSchema, type EdgeKind, type JobInput } from './schema/schema.js';
 export { planJob, tryPlanJob } from './plan-job.js';
 export { planFromJSON } from './plan-from-json.js';
 export type {
@@ -39,7 +39,7 @@ export type {
   TreePlan,
   UtilityPlan,
   WarningCode,
-} from './plan.js';
+} from './plan/plan.js';
 export { renderJobSheet, type JobSheetOptions } from './sheet/render-job-sheet.js';
 export { renderWorking } from './sheet/render-working.js';
 export { describeMove, describeWarning } from './sheet/describe.js';
@@ -51,8 +51,8 @@ export {
   type JobReadings,
   type NextStep,
   type SurfaceCheck,
-} from './check-job.js';
-export type { JobReadingInput } from './check-readings.js';
-export type { SurfaceKind } from './surfaces.js';
+} from './check/check-job.js';
+export type { JobReadingInput } from './check/check-readings.js';
+export type { SurfaceKind } from './plan/surfaces.js';
 export { describeNextStep, describeStakeAction } from './sheet/describe-check.js';
 export { renderCheckSheet } from './sheet/render-check-sheet.js';

@@ -5,7 +5,7 @@ import { fromJSON } from '../units/construct.js';
 import { isQuantity, type AnyQuantity, type Volume } from '../units/quantity.js';
 import { inState, type SoilState } from '../volumes/state-volume.js';
 import { planJob, withPlanWorking } from './plan-job.js';
-import type { JobPlan } from './plan.js';
+import type { JobPlan } from './plan/plan.js';
 
 /**
  * Reads a plan back from its JSON form: quantities become quantities again, exactly, and the working

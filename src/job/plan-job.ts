@@ -3,16 +3,16 @@ import { isSettlineError, type FieldPath, type Issue } from '../errors.js';
 import { SOURCES, type SourceId } from '../sources/catalogue.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { deepFreeze, type Step } from '../working.js';
-import { normalJob } from './normal-job.js';
-import { levellingSteps, levelsFrom, planLevelBook, planLevelling } from './plan-levels.js';
-import { planPavement, type PlannedPavement } from './plan-pavement.js';
-import { PUBLISHED_LEAST_FALL } from './plan-slopes.js';
-import { planStringLine, type PlannedStringLine } from './plan-string-line.js';
-import { planTotals } from './plan-totals.js';
-import type { JobPlan, PlanSource, PlanStep } from './plan.js';
-import { jobInvalid, readJob } from './read-job.js';
-import type { Job, JobInput } from './schema.js';
-import { findWarnings } from './warnings.js';
+import { normalJob } from './read/normal-job.js';
+import { levellingSteps, levelsFrom, planLevelBook, planLevelling } from './plan/plan-levels.js';
+import { planPavement, type PlannedPavement } from './plan/plan-pavement.js';
+import { PUBLISHED_LEAST_FALL } from './plan/plan-slopes.js';
+import { planStringLine, type PlannedStringLine } from './plan/plan-string-line.js';
+import { planTotals } from './plan/plan-totals.js';
+import type { JobPlan, PlanSource, PlanStep } from './plan/plan.js';
+import { jobInvalid, readJob } from './read/read-job.js';
+import type { Job, JobInput } from './schema/schema.js';
+import { findWarnings } from './warnings/warnings.js';
 
 /**
  * Plans a whole job: reads the description strictly, then works out for each pavement the build-up,

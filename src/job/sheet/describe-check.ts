@@ -1,5 +1,5 @@
-import type { CheckedStake, NextStep, SurfaceCheck } from '../check-job.js';
-import type { SurfaceKind } from '../surfaces.js';
+import type { CheckedStake, NextStep, SurfaceCheck } from '../check/check-job.js';
+import type { SurfaceKind } from '../plan/surfaces.js';
 import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';
 
 /**

@@ -1,5 +1,5 @@
 import type { Length } from '../../units/quantity.js';
-import type { JobPlan, LevellingPlan } from '../plan.js';
+import type { JobPlan, LevellingPlan } from '../plan/plan.js';
 import { entry, heading, table, wrap } from './layout.js';
 import type { SheetUnits } from './units-of-sheet.js';
 

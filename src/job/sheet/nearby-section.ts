@@ -1,4 +1,4 @@
-import type { PavementPlan } from '../plan.js';
+import type { PavementPlan } from '../plan/plan.js';
 import { entry, table, wrap } from './layout.js';
 import { percentText, type SheetUnits } from './units-of-sheet.js';
 

@@ -1,4 +1,4 @@
-import type { PavementPlan } from '../plan.js';
+import type { PavementPlan } from '../plan/plan.js';
 import { entry, heading, table, wrap } from './layout.js';
 import { nearbySection } from './nearby-section.js';
 import { slopeText, type SheetUnits } from './units-of-sheet.js';

@@ -1,5 +1,5 @@
 import { fault } from '../../errors.js';
-import type { JobCheck, SurfaceCheck } from '../check-job.js';
+import type { JobCheck, SurfaceCheck } from '../check/check-job.js';
 import { describeNextStep, describeStakeAction } from './describe-check.js';
 import { heading, table, wrap } from './layout.js';
 import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';

@@ -1,5 +1,5 @@
 import { fault } from '../../errors.js';
-import type { JobPlan } from '../plan.js';
+import type { JobPlan } from '../plan/plan.js';
 import { describeWarning } from './describe.js';
 import { heading, wrap } from './layout.js';
 import { levelsSection } from './levels-section.js';

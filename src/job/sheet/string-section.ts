@@ -1,4 +1,4 @@
-import type { PavementPlan, StakePlan, StringLinePlan } from '../plan.js';
+import type { PavementPlan, StakePlan, StringLinePlan } from '../plan/plan.js';
 import { describeMove } from './describe.js';
 import { entry, heading, table, wrap } from './layout.js';
 import { slopeText, unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';

@@ -7,8 +7,8 @@ import {
   type Mass,
   type Volume,
 } from '../../units/quantity.js';
-import { materialList, type Amount, type MaterialLine } from '../material-list.js';
-import type { JobPlan, StreamPlan } from '../plan.js';
+import { materialList, type Amount, type MaterialLine } from '../order/material-list.js';
+import type { JobPlan, StreamPlan } from '../plan/plan.js';
 import { entry, heading, wrap } from './layout.js';
 import type { SheetUnits } from './units-of-sheet.js';
 

@@ -1,0 +1,299 @@
+import { checkLevels, type CheckedLevel, type LevelCheck } from '../../checks/check-levels.js';
+import { checkThickness, type ThicknessCheck } from '../../checks/check-thickness.js';
+import type { BandInput, SetWith } from '../../checks/tolerance.js';
+import { makeReader } from '../../input/reader.js';
+import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import type { LengthInput } from '../../units/construct.js';
+import type { Length } from '../../units/quantity.js';
+import { worstVerdict, type Verdict } from '../../verdict.js';
+import { withWorking, type Step, type Worked } from '../../working.js';
+import { readReadings, type JobReading, type JobReadingInput } from './check-readings.js';
+import { inField } from '../read/in-field.js';
+import type { JobPlan, PavementPlan } from '../plan/plan.js';
+import { surfacesBelow, type PlannedSurface, type SurfaceKind } from '../plan/surfaces.js';
+import { withoutGaps } from '../plan/without-gaps.js';
+
+/** Readings of the work as built, and what they are held against. */
+export interface JobReadings {
+  readonly readings: readonly JobReadingInput[];
+  /** How far a surface may lie off the plan: a set of `TOLERANCE_SETS`, or `over` and `under`. */
+  readonly tolerances: Readonly<Partial<Record<SurfaceKind, SetWith<'level'> | BandInput>>>;
+  /** How thick a layer may be off the plan, where top and bottom were read at one stake. */
+  readonly thickness?: Readonly<
+    Partial<Record<'base' | 'bedding' | 'sub-base', SetWith<'thickness'> | BandInput>>
+  >;
+  /** How far a measured level may be off, either way. */
+  readonly uncertainty?: LengthInput;
+  /** Where the instrument stands now, if not as the plan says. */
+  readonly instrumentHeight?: LengthInput;
+}
+
+/** A stake of a checked surface. */
+export interface CheckedStake extends CheckedLevel {
+  /** Planned and measured below the string. */
+  readonly plannedBelowString: Length;
+  readonly measuredBelowString: Length;
+  /** Loose stone to spread where compacted stone is missing; null elsewhere. */
+  readonly looseToAdd: Length | null;
+}
+
+/** What is to be done next on a surface. */
+export interface NextStep {
+  readonly step: 'correct' | 'measure-again' | 'measure-rest' | 'go-on';
+  /** The stakes it is about. */
+  readonly stakes: readonly string[];
+  /** The surface to build next; null where this was the last, or must wait. */
+  readonly surface: string | null;
+  /** How thick to spread it loose, for stone; null elsewhere. */
+  readonly spread: Length | null;
+}
+
+/** One surface of one pavement against the plan. */
+export interface SurfaceCheck {
+  readonly pavement: string;
+  readonly surface: string;
+  readonly kind: SurfaceKind;
+  readonly verdict: Verdict;
+  readonly level: Omit<LevelCheck, 'working' | 'readings' | 'outOfTolerance'> & {
+    /** Ids of the stakes that do not pass. */
+    readonly outOfTolerance: readonly string[];
+  };
+  readonly stakes: readonly CheckedStake[];
+  /** Stakes of the pavement with no reading on this surface. */
+  readonly missing: readonly string[];
+  /** Thickness of the layer under this surface; null where it was not read or not asked for. */
+  readonly thickness: Omit<ThicknessCheck, 'working'> | null;
+  readonly next: NextStep;
+}
+
+/** The work as built against the plan. */
+export interface JobCheck extends Worked {
+  readonly kind: 'settline-check';
+  readonly name: string;
+  readonly verdict: Verdict;
+  /** From the subgrade up, pavement by pavement. */
+  readonly surfaces: readonly SurfaceCheck[];
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Holds readings of the work as built against the plan, stake by stake and surface by surface:
+ * `d = measured - planned`, + high. Exact: a reading on the limit passes. It says what to do next on
+ * each surface: correct, measure again, measure the rest, or go on with the layer above.
+ *
+ * @param plan - from `planJob` or `planFromJSON`; not changed
+ * @param readings.readings - each with `stake`, `surface`, and one of `belowString`, `rod` or
+ *   `elevation` [length]; one for each stake and surface
+ * @param readings.tolerances - for each kind of surface that was read: the name of a set, or `over`
+ *   and `under` [length]; no default
+ * @param readings.thickness - likewise for layers whose top and bottom were read at the same stakes
+ * @param readings.uncertainty - of a measured level, either way [length], default none
+ * @param readings.instrumentHeight - elevation of the line of sight [length], default that of the plan
+ * @returns verdicts, differences, margins and moves [length] and the next step, for each surface
+ * @throws `UNKNOWN_ID`, `UNKNOWN_CHOICE`, `DUPLICATE_ID`, `ONE_OF`, `REQUIRED`, `LIMIT_NOT_SET`,
+ *   `EMPTY_LIST` and the reading codes
+ * @source derived
+ * @example
+ * const check = checkJob(planJob(job), {
+ *   readings: [
+ *     { stake: 'S1', surface: 'subgrade', belowString: '25 3/8 in' },
+ *     { stake: 'S2', surface: 'subgrade', belowString: '24 1/2 in' },
+ *   ],
+ *   tolerances: { subgrade: { over: '0 in', under: '3/4 in' } },
+ * });
+ * check.verdict //=> 'fail'
+ * check.surfaces[0]?.next.stakes //=> ['S2']
+ */
+export function checkJob(plan: JobPlan, readings: JobReadings): JobCheck {
+  const reader = makeReader();
+  const fields = reader.object(readings, []);
+  const read = readReadings(reader, plan, fields);
+  const tolerances = reader.object(fields['tolerances'], ['tolerances']);
+  for (const kind of new Set(read.map(({ surface }) => surface.kind))) {
+    if (tolerances[kind] !== undefined) continue;
+    const why = `is missing: say how far the ${kind} may lie off the plan`;
+    reader.fail('REQUIRED', ['tolerances', kind], why);
+  }
+  reader.finish();
+  const worked: Worked[] = [];
+  const surfaces = plan.pavements.flatMap((pavement) =>
+    surfacesBelow(pavement)
+      .reverse()
+      .flatMap((surface) => {
+        const own = read.filter((one) => one.pavement === pavement && isSame(one.surface, surface));
+        if (own.length === 0) return [];
+        return [checkSurface(plan, { pavement, surface, own, read, readings, worked })];
+      }),
+  );
+  const check = {
+    kind: 'settline-check',
+    name: plan.name,
+    verdict: worstVerdict(surfaces.map(({ verdict }) => verdict)),
+    surfaces,
+    cautions: cautionsFor('utilities', 'excavation', 'structure', 'drainage'),
+  } as const;
+  return withWorking(check, () => worked.flatMap(({ working }): readonly Step[] => working));
+}
+
+const isSame = (a: PlannedSurface, b: PlannedSurface): boolean => a.surface === b.surface;
+
+interface SurfaceBasis {
+  readonly pavement: PavementPlan;
+  readonly surface: PlannedSurface;
+  /** Readings on this surface. */
+  readonly own: readonly JobReading[];
+  readonly read: readonly JobReading[];
+  readonly readings: JobReadings;
+  readonly worked: Worked[];
+}
+
+function checkSurface(plan: JobPlan, basis: SurfaceBasis): SurfaceCheck {
+  const { pavement, surface, own, worked } = basis;
+  const { kind } = surface;
+  const level = levelsOf(basis);
+  worked.push(level);
+  const { readings: levels, ...rest } = level;
+  const thickness = thicknessOf(basis);
+  if (thickness !== null) worked.push(thickness);
+  const ids = plan.stringLines
+    .filter(({ pavement: id }) => id === pavement.id)
+    .flatMap(({ stakes }) => stakes.map(({ id }) => id));
+  const missing = ids.filter((id) => own.every(({ stake }) => stake.id !== id));
+  const stakes = levels.map((one, index) => atStake(plan, one, { reading: own[index], surface }));
+  const verdict = worstVerdict([level.verdict, thickness?.verdict ?? 'pass']);
+  const parts = {
+    stakes,
+    missing,
+    thickness,
+    verdict,
+    surfaces: surfacesBelow(pavement),
+    surface,
+    pavement,
+  };
+  return {
+    pavement: pavement.name,
+    surface: surface.surface,
+    kind,
+    verdict,
+    level: { ...rest, outOfTolerance: rest.outOfTolerance.map(({ id }) => id) },
+    stakes,
+    missing,
+    thickness,
+    next: nextStep(parts),
+  };
+}
+
+/** Levels of a surface: as elevations where all stakes have one, else above finished grade. */
+function levelsOf({ surface, own, readings }: SurfaceBasis): LevelCheck {
+  const finishes = own.map(({ stake }) => stake.finishElevation);
+  const isLevelled = finishes.every((finish) => finish !== null);
+  const { kind } = surface;
+  const tolerance = readings.tolerances[kind];
+  return inField(
+    () =>
+      checkLevels({
+        layer: kind,
+        readings: own.map(({ stake, height }, index) => {
+          const datum = isLevelled ? (finishes[index] ?? null) : null;
+          const planned = surface.depth.negated();
+          return {
+            id: stake.id,
+            plan: datum?.plus(planned) ?? planned,
+            measured: datum?.plus(height) ?? height,
+          };
+        }),
+        tolerance: tolerance ?? { over: '0 m', under: '0 m' },
+        ...withoutGaps({ uncertainty: readings.uncertainty }),
+      }),
+    ([first, ...rest]) =>
+      first === 'tolerance' ? ['tolerances', kind, ...rest] : [first ?? 'readings', ...rest],
+  );
+}
+
+/** Thickness from this surface down to the bottom of its layer, where that was read too. */
+function thicknessOf(basis: SurfaceBasis): ThicknessCheck | null {
+  const { pavement, surface, own, read, readings } = basis;
+  const { kind } = surface;
+  if (kind === 'pavers' || kind === 'subgrade' || kind === 'lift') return null;
+  const tolerance = readings.thickness?.[kind];
+  const layer = pavement.buildUp.layers.find(({ top }) => top.equals(surface.depth));
+  if (tolerance === undefined || layer === undefined) return null;
+  const below = read.filter(
+    (one) => one.pavement === pavement && one.surface.depth.equals(layer.bottom),
+  );
+  const pairs = own.flatMap(({ stake, height }) => {
+    const under = below.find((one) => one.stake === stake);
+    return under === undefined ? [] : [{ id: stake.id, top: height, bottom: under.height }];
+  });
+  if (pairs.length === 0) return null;
+  return inField(
+    () =>
+      checkThickness({
+        layer: kind,
+        design: layer.thickness,
+        readings: pairs,
+        tolerance,
+        ...withoutGaps({ uncertainty: readings.uncertainty }),
+      }),
+    ([first, ...rest]) =>
+      first === 'tolerance' ? ['thickness', kind, ...rest] : [first ?? 'readings', ...rest],
+  );
+}
+
+function atStake(
+  plan: JobPlan,
+  level: CheckedLevel,
+  {
+    reading,
+    surface,
+  }: { readonly reading: JobReading | undefined; readonly surface: PlannedSurface },
+): CheckedStake {
+  const height = reading?.line.stringHeight ?? plan.stringHeight;
+  const plannedBelowString = height.plus(surface.depth);
+  const isStone = surface.kind !== 'bedding' && surface.kind !== 'pavers';
+  const { move } = level;
+  return {
+    ...level,
+    plannedBelowString,
+    measuredBelowString: plannedBelowString.minus(level.value),
+    looseToAdd:
+      isStone && move?.action === 'add' && move.by !== null
+        ? move.by.dividedBy(compactedPerLoose(plan))
+        : null,
+  };
+}
+
+const compactedPerLoose = ({ job }: JobPlan): string => String(job.base.compactedPerLoose);
+
+function nextStep({
+  stakes,
+  missing,
+  thickness,
+  verdict,
+  surfaces,
+  surface,
+  pavement,
+}: Pick<SurfaceCheck, 'stakes' | 'missing' | 'thickness' | 'verdict'> & {
+  readonly surfaces: readonly PlannedSurface[];
+  readonly surface: PlannedSurface;
+  readonly pavement: PavementPlan;
+}): NextStep {
+  const waits = { surface: null, spread: null };
+  const of = (wanted: Verdict): string[] => {
+    const found = [...stakes, ...(thickness?.readings ?? [])];
+    return [...new Set(found.filter((one) => one.verdict === wanted).map(({ id }) => id))];
+  };
+  if (verdict === 'fail') return { step: 'correct', stakes: of('fail'), ...waits };
+  if (verdict === 'unclear') return { step: 'measure-again', stakes: of('unclear'), ...waits };
+  if (missing.length > 0) return { step: 'measure-rest', stakes: missing, ...waits };
+  const above = surfaces[surfaces.findIndex((one) => isSame(one, surface)) - 1];
+  const lift = pavement.lifts.find(
+    ({ belowFinish }) => above !== undefined && belowFinish.equals(above.depth),
+  );
+  return {
+    step: 'go-on',
+    stakes: [],
+    surface: above?.surface ?? null,
+    spread: lift?.loose ?? null,
+  };
+}

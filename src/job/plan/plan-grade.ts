@@ -1,0 +1,147 @@
+import { isSettlineError, SettlineError, type Issue } from '../../errors.js';
+import { steepestOf } from '../../grading/fall-of.js';
+import { gradeLine } from '../../grading/grade-line.js';
+import type { Plane } from '../../grading/plane.js';
+import { exactOf, fromSI, type Length, type Slope } from '../../units/quantity.js';
+import { slope } from '../../units/construct.js';
+import { between, norm } from '../../units/vector.js';
+import type { Step } from '../../working.js';
+import { edgesShedAtBuilding } from './building-edges.js';
+import {
+  cornerSurface,
+  lineSurface,
+  planeSurface,
+  type FinishSurface,
+  type FixedLevel,
+} from './finish-surface.js';
+import type { Pavement } from './layer-kinds.js';
+import { NO_LENGTH } from './layer-kinds.js';
+import type { LevelOf } from './plan-levels.js';
+import type { GradePlan, GradeStretchPlan } from './plan.js';
+
+type Grade = NonNullable<Pavement['grade']>;
+
+/** Finished grade of a pavement by fixed levels. Internal. */
+export interface PlannedGrade {
+  readonly plan: GradePlan;
+  readonly surface: FinishSurface;
+  /** The surface, where it is a plane. */
+  readonly plane: Plane | null;
+  readonly steps: () => readonly Step[];
+}
+
+const FLAT = slope(0, 'ratio');
+
+/** Lays finished grade through the fixed levels of a pavement; null where it has none. Internal. */
+export function planGrade(pavement: Pavement, levelOf: LevelOf, least: Slope): PlannedGrade | null {
+  const { grade } = pavement;
+  if (grade === undefined) return null;
+  const levels = grade.levels.map((level, index): FixedLevel => ({
+    name: level.name ?? `level ${index + 1}`,
+    x: level.x,
+    y: level.y,
+    elevation: levelOf(level),
+    fixed: level.fixed ?? false,
+  }));
+  const made = makeSurface(grade, levels);
+  const flattest = made.flattest;
+  const plan: GradePlan = {
+    kind: grade.kind,
+    levels: levels.map((level) => {
+      const finish = made.surface(level).elevation;
+      const { name, x, y, elevation } = level;
+      return { name, x, y, elevation, finish, miss: elevation.minus(finish) };
+    }),
+    stretches: made.stretches,
+    twist: made.twist,
+    downhillAzimuth: made.downhillAzimuth,
+    steepest: made.steepest,
+    flattest,
+    verdict: flattest.compare(least) >= 0 ? 'pass' : 'fail',
+    shedAtBuilding: edgesShedAtBuilding(pavement, made.surface),
+  };
+  return { plan, surface: made.surface, plane: made.plane, steps: made.steps };
+}
+
+interface Made extends Pick<
+  GradePlan,
+  'stretches' | 'twist' | 'downhillAzimuth' | 'steepest' | 'flattest'
+> {
+  readonly surface: FinishSurface;
+  readonly plane: Plane | null;
+  readonly steps: () => readonly Step[];
+}
+
+function makeSurface(grade: Grade, levels: readonly FixedLevel[]): Made {
+  if (grade.kind === 'line') return madeLine(levels, grade.crossSlope ?? FLAT);
+  if (grade.kind === 'warped') return madeWarped(levels);
+  const { plane, surface } = laidPlane(levels);
+  return {
+    surface,
+    plane,
+    stretches: [],
+    twist: null,
+    downhillAzimuth: plane.downhillAzimuth,
+    steepest: plane.slope,
+    flattest: plane.slope,
+    steps: () => plane.working,
+  };
+}
+
+/** The plane; its faults with the path of the levels. */
+function laidPlane(levels: readonly FixedLevel[]) {
+  try {
+    return planeSurface(levels);
+  } catch (error) {
+    if (!isSettlineError(error)) throw error;
+    const [first, ...rest] = error.issues.map((issue): Issue => ({
+      ...issue,
+      path: ['grade', 'levels', ...issue.path.slice(1)],
+    }));
+    throw first === undefined ? error : new SettlineError([first, ...rest]);
+  }
+}
+
+function madeWarped(levels: readonly FixedLevel[]): Made {
+  const { warped, surface } = cornerSurface(levels);
+  return {
+    surface,
+    plane: null,
+    stretches: [],
+    twist: warped.twist,
+    downhillAzimuth: null,
+    steepest: warped.steepest,
+    flattest: warped.flattest,
+    steps: () => warped.working,
+  };
+}
+
+function madeLine(levels: readonly FixedLevel[], crossSlope: Slope): Made {
+  let station: Length = NO_LENGTH;
+  const points = levels.map((level, k) => {
+    const run = fromSI('length', norm(between(levels[k - 1] ?? level, level)));
+    station = station.plus(run);
+    return { station, elevation: level.elevation };
+  });
+  const line = gradeLine({ points });
+  const stretches = line.segments.map(({ length, rise, grade }, k): GradeStretchPlan => ({
+    from: levels[k]?.name ?? '',
+    to: levels[k + 1]?.name ?? '',
+    length,
+    rise,
+    grade,
+    crossSlope,
+    fall: steepestOf(exactOf(grade), exactOf(crossSlope)),
+  }));
+  const falls = stretches.map(({ fall }) => fall);
+  return {
+    surface: lineSurface(levels, crossSlope),
+    plane: null,
+    stretches,
+    twist: null,
+    downhillAzimuth: null,
+    steepest: falls.reduce((a, b) => (a.compare(b) >= 0 ? a : b)),
+    flattest: falls.reduce((a, b) => (a.compare(b) <= 0 ? a : b)),
+    steps: () => line.working,
+  };
+}

@@ -1,0 +1,118 @@
+import type { FieldPath } from '../../errors.js';
+import { excavationGates } from '../../site/excavation-gates.js';
+import { handDigInOutline, type DrawnHandDig } from '../../site/hand-dig-in-outline.js';
+import { rootZone, type RootZone } from '../../site/root-zone.js';
+import { utilityCover } from '../../site/utility-cover.js';
+import { area } from '../../units/construct.js';
+import { max } from '../../units/aggregate.js';
+import type { Length } from '../../units/quantity.js';
+import type { Step, Worked } from '../../working.js';
+import type { DigPlan, DigRing, EarthworkPlan, NearbyPlan, TreePlan, UtilityPlan } from './plan.js';
+import { inField } from '../read/in-field.js';
+import type { Job } from '../schema/schema.js';
+
+/** The dig of a pavement, as lines, trees and rules see it. Internal. */
+export interface NearbyBasis {
+  readonly rings: { readonly outer: DigRing; readonly holes: readonly DigRing[] };
+  readonly dig: DigPlan;
+  readonly measured: readonly Length[];
+  readonly earthwork: EarthworkPlan | null;
+}
+
+/** What lies near a dig, and the working behind it. Internal. */
+export interface PlannedNearby {
+  readonly plan: NearbyPlan;
+  readonly steps: () => readonly Step[];
+}
+
+const NONE: PlannedNearby = {
+  plan: { utilities: [], handDig: null, trees: [], gates: null },
+  steps: () => [],
+};
+
+/** Marked lines, trees and the rules of open digs near the dig of a pavement. Internal. */
+export function planNearby(job: Job, basis: NearbyBasis): PlannedNearby {
+  const { utilities = [], trees = [], excavation } = job;
+  const depth = deepest(basis);
+  // nothing is dug where the ground is filled
+  if (depth.isNegative() || depth.isZero()) return NONE;
+  if (utilities.length + trees.length === 0 && excavation === undefined) return NONE;
+  const worked: Worked[] = [];
+  const keep = <T extends Worked>(result: T): T => {
+    worked.push(result);
+    return result;
+  };
+  const { outer, holes } = basis.rings;
+  const outline = { ...outer, holes };
+  const handDig = utilities.length === 0 ? null : keep(handDigFor(utilities, outline, depth));
+  const plan: NearbyPlan = {
+    utilities: utilities.map(({ id, found, leastCover }): UtilityPlan => ({
+      id,
+      handDigArea: handDig?.zones.find((zone) => zone.id === id)?.area ?? NO_AREA,
+      cover:
+        found === undefined || leastCover === undefined
+          ? null
+          : keep(utilityCover({ found, dig: depth, least: leastCover })),
+    })),
+    handDig,
+    trees: trees.map((tree, index): TreePlan => {
+      const zone = inField(
+        () => zoneOf(tree, outline),
+        (path) => ['trees', index, ...treePath(path)],
+      );
+      return { id: tree.id, zone: keep(zone) };
+    }),
+    gates:
+      excavation === undefined
+        ? null
+        : keep(
+            excavationGates({
+              depth,
+              soil: excavation.soil,
+              ...(excavation.spoilDistance === undefined
+                ? {}
+                : { spoilDistance: excavation.spoilDistance }),
+            }),
+          ),
+  };
+  return { plan, steps: () => worked.flatMap(({ working }) => working) };
+}
+
+type DrawnDig = DigRing & { readonly holes: readonly DigRing[] };
+
+function handDigFor(
+  utilities: NonNullable<Job['utilities']>,
+  outline: DrawnDig,
+  depth: Length,
+): DrawnHandDig {
+  const lines = utilities.map(({ id, path, width, tolerance }) => ({ id, path, width, tolerance }));
+  return inField(
+    () => handDigInOutline({ outline, depth, lines }),
+    ([first, ...rest]) => (first === 'lines' ? ['utilities', ...rest] : ['utilities']),
+  );
+}
+
+type Tree = NonNullable<Job['trees']>[number];
+
+function zoneOf(
+  { x, y, trunkDiameter, radiusPerDiameter, leastRadius }: Tree,
+  outline: DrawnDig,
+): RootZone {
+  const rule = {
+    radiusPerDiameter: radiusPerDiameter.toString(),
+    ...(leastRadius === undefined ? {} : { leastRadius }),
+  };
+  return rootZone({ trunkDiameter, rule, dig: { outline, trunk: { x, y } } });
+}
+
+/** Where a fault of the root zone stands in a tree of the job. */
+const treePath = (path: FieldPath): FieldPath => {
+  const last = path.at(-1);
+  return path[0] === 'dig' ? (last === 'x' || last === 'y' ? [last] : []) : path.slice(-1);
+};
+
+const NO_AREA = area(0, 'm2');
+
+/** The deepest dig that is known: lines and rules go by it, not by the mean. */
+const deepest = ({ dig, measured, earthwork }: NearbyBasis): Length =>
+  max([dig.depth, ...measured, ...(earthwork?.deepestCut ? [earthwork.deepestCut.depth] : [])]);

@@ -1,8 +1,0 @@
-import type { PlanWarning, WarningCode } from './plan.js';
-
-/** Makes a warning. Internal. */
-export const warning = (
-  code: WarningCode,
-  subject: string,
-  values: PlanWarning['values'] = {},
-): PlanWarning => ({ code, subject, values });

@@ -1,0 +1,37 @@
+import { unitSuitability } from '../../materials/unit-suitability.js';
+import { sum } from '../../units/aggregate.js';
+import type { Pavement } from '../plan/layer-kinds.js';
+import type { PavementPlan, PlanWarning } from '../plan/plan.js';
+import type { Job } from '../schema/schema.js';
+import { warning } from './warning.js';
+
+/** What lines and trees near a dig tell. Internal. */
+export function nearbyWarnings({ name, nearby }: PavementPlan): PlanWarning[] {
+  const lines = nearby.utilities.flatMap(({ id, handDigArea, cover }) => {
+    const inDig = handDigArea.isZero()
+      ? []
+      : [warning('UTILITY_IN_DIG', name, { line: id, area: handDigArea })];
+    const isKept = cover === null || cover.verdict === 'minimum-kept';
+    if (isKept || handDigArea.isZero()) return inDig;
+    const values = { line: id, cover: cover.cover, verdict: cover.verdict };
+    return [...inDig, warning('UTILITY_COVER', name, values)];
+  });
+  const trees = nearby.trees.flatMap(({ id, zone: { cut } }) => {
+    if (cut === null || cut.area.isZero()) return [];
+    const share = `${(cut.share * 100).toPrecision(2)} %`;
+    return [warning('ROOTS_CUT', name, { tree: id, reach: cut.distance, share })];
+  });
+  return [...lines, ...trees];
+}
+
+/** Units whose shape does not suit the use. Internal. */
+export function shapeWarnings({ paver }: Job, pavement: Pavement, name: string): PlanWarning[] {
+  if (paver === undefined) return [];
+  const long = paver.length.compare(paver.width) >= 0 ? paver.length : paver.width;
+  const thickness = sum(
+    pavement.layers.filter(({ kind }) => kind === 'paver').map((layer) => layer.thickness),
+  );
+  return unitSuitability({ length: long, thickness, use: pavement.use })
+    .findings.filter(({ verdict }) => verdict === 'fail')
+    .map(({ text }) => warning('UNIT_SHAPE', name, { text }));
+}

@@ -8,6 +8,7 @@ import { attempt } from '../attempt.js';
 import type { QuantityRange } from './ranges.js';
 import type { NumberRule, Reader } from './reader.js';
 import {
+  readPart,
   readShape,
   type Check,
   type Field,
@@ -19,16 +20,19 @@ import {
 /** A quantity within a range of the table. Internal. */
 export const quantity = <D extends Dimension>(range: QuantityRange<D>): Field<Quantity<D>> => ({
   read: (reader, value, path) => reader.quantity(range.dimension, value, path, range),
+  about: { kind: 'quantity', range: range as unknown as QuantityRange<Dimension> },
 });
 
 /** A plain number, as a decimal of 40 digits. Internal. */
 export const number = (rule: NumberRule): Field<Decimal> => ({
   read: (reader, value, path) => reader.number(value, path, rule),
+  about: { kind: 'number', rule },
 });
 
 /** A plain number as a float: for what is worked out in floats. Internal. */
 export const float = (rule: NumberRule): Field<number> => ({
   read: (reader, value, path) => reader.number(value, path, rule).toNumber(),
+  about: { kind: 'number', rule },
 });
 
 /** A plain number with all its digits: a third given as `'1/3'` stays a third. Internal. */
@@ -38,6 +42,7 @@ export const ratio = (rule: NumberRule): Field<Ratio> => ({
     const all = attempt(() => readNumber(value as NumberInput));
     return all.ok ? all.value : decimalRatio(decimal);
   },
+  about: { kind: 'number', rule },
 });
 
 /** A whole number: passes, trucks, rows. Internal. */
@@ -51,16 +56,19 @@ export const whole = (rule: NumberRule): Field<number> => ({
     }
     return count.toNumber();
   },
+  about: { kind: 'whole', rule },
 });
 
 /** True or false. Internal. */
 export const flag: Field<boolean> = {
   read: (reader, value, path) => reader.flag(value, path),
+  about: { kind: 'flag' },
 };
 
 /** A word out of a few. Internal. */
 export const choice = <const T extends string>(choices: readonly [T, ...T[]]): Field<T> => ({
   read: (reader, value, path) => reader.choice(value, path, choices),
+  about: { kind: 'choice', choices },
 });
 
 const MOST_TEXT = 200;
@@ -77,6 +85,7 @@ export const text = (most = MOST_TEXT): Field<string> => ({
     }
     return read;
   },
+  about: { kind: 'text', most },
 });
 
 /** A field that may be left out; it is then undefined, or the fallback. Internal. */
@@ -86,10 +95,15 @@ export function optional<T>({ read }: Field<T>, fallback?: T): OptionalField<T |
   return { read, isOptional: true, fallback };
 }
 
-/** An object of its own shape. Internal. */
-export const object = <S extends Shape>(shape: S, check?: Check<S>): Field<Values<S>> => ({
+/** An object of its own shape, and the name of its interface where a schema needs it. Internal. */
+export const object = <S extends Shape>(
+  shape: S,
+  check?: Check<S>,
+  name?: string,
+): Field<Values<S>> => ({
   // a stand-in with gaps is never used: the reader has a fault
   read: (reader, value, path) => readShape(reader, value, path, shape, check) as Values<S>,
+  about: { kind: 'object', shape, name },
 });
 
 /** How many entries a list has, and whether they have ids of their own. Internal. */
@@ -109,6 +123,7 @@ const MOST_ENTRIES = 10_000;
 /** A list of like entries. Internal. */
 export const list = <T>(item: Field<T>, rule: ListRule): Field<readonly T[]> => ({
   read: (reader, value, path) => readEntries(reader, { item, rule, value, path }),
+  about: { kind: 'list', item, rule },
 });
 
 function readEntries<T>(
@@ -141,7 +156,8 @@ function readEntries<T>(
     });
   }
   if (unique !== undefined) refuseDoubles(reader, entries, { path, unique });
-  return entries.map((entry, index) => item.read(reader, entry, [...path, index]));
+  // entries with gaps are never used, unless the reader keeps parts: the reader has a fault
+  return entries.map((entry, index) => readPart(reader, item, entry, [...path, index]) as T);
 }
 
 const counted = (count: number, of: string): string =>

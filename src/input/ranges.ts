@@ -65,6 +65,9 @@ export const ELEVATION = /* #__PURE__ */ metres('any', 10000, '"98.40 ft" or "30
 /** A reading on a rod. */
 export const ROD_READING = /* #__PURE__ */ metres('not-negative', 20, '"4.37 ft" or "1.332 m"');
 
+/** A rod at its longest. */
+export const ROD_LENGTH = /* #__PURE__ */ metres('positive', 20, '"13 ft" or "4 m"');
+
 // ---- in plan
 
 /** A plan coordinate on any grid. */
@@ -112,6 +115,11 @@ export const JOINT = /* #__PURE__ */ metres('not-negative', 0.1, '"1/8 in" or "3
 export const OPEN_JOINT = /* #__PURE__ */ metres('positive', 0.1, '"1/8 in" or "3 mm"');
 /** A side or the thickness of a paver, an edging or a board. */
 export const UNIT_SIDE = /* #__PURE__ */ metres('positive', 5, '"7 7/8 in" or "200 mm"');
+
+/** A piece of edging, a roll of fabric across, a spacing of spikes. */
+export const PIECE = /* #__PURE__ */ metres('positive', 100, '"8 ft" or "2.4 m"');
+/** The trunk of a tree across. */
+export const TRUNK = /* #__PURE__ */ metres('positive', 20, '"14 in" or "350 mm"');
 
 // ---- areas, volumes, masses
 
@@ -279,4 +287,20 @@ export const COUNT = /* #__PURE__ */ numbers({
   least: 1,
   most: 1_000_000,
   example: '3',
+});
+/** Radius of a root zone over trunk diameter. */
+export const ROOT_ZONE_FACTOR = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 1,
+  most: 40,
+  example: '12',
+});
+/** A number of packs that may be nothing. */
+export const PACKS = /* #__PURE__ */ numbers({ sign: 'not-negative', most: 1000, example: '2' });
+/** Pieces in a pack. */
+export const PIECES_IN_PACK = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 1,
+  most: 1_000_000,
+  example: '40',
 });

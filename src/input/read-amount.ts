@@ -1,8 +1,8 @@
 import { isSettlineError, type ErrorCode, type FieldPath } from '../errors.js';
 import type { Dimension } from '../units/catalogue.js';
 import { toQuantity, type QuantityInput } from '../units/construct.js';
-import { ZERO, type Decimal } from '../units/decimal.js';
-import { fromSIDecimal, type Quantity } from '../units/quantity.js';
+import { isDecimal, ZERO, type Decimal } from '../units/decimal.js';
+import { fromSIDecimal, isQuantity, type Quantity } from '../units/quantity.js';
 import { ratioToDecimal } from '../units/ratio.js';
 import { readNumber, type NumberInput } from '../units/read-number.js';
 import { EXAMPLES } from './examples.js';
@@ -28,7 +28,7 @@ export function readRuledNumber(
   const read = guarded(path, fail, () => ratioToDecimal(readNumber(value as NumberInput)), write);
   if (read === undefined) return ZERO;
   if (!checkSign(read, rule.sign, path, () => shown(value), fail)) return ZERO;
-  if (!checkTiny(read, path, () => shown(value), fail)) return ZERO;
+  if (!isDecimal(value) && !checkTiny(read, path, () => shown(value), fail)) return ZERO;
   checkRange(read, rule, { path, got: () => shown(value) }, fail);
   return read;
 }
@@ -70,7 +70,8 @@ export function readQuantity<D extends Dimension>(
   if (read === undefined) return standIn();
   const got = () => asWritten(value, read);
   if (!checkSign(read.si, rule.sign, path, got, fail)) return standIn();
-  if (!checkTiny(read.si, path, got, fail)) return standIn();
+  // a quantity that was worked out may be as small as it likes: zero but for a rounding
+  if (!isQuantity(value) && !checkTiny(read.si, path, got, fail)) return standIn();
   checkMost(read, rule, { path, got }, fail);
   return read;
 }

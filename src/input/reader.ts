@@ -27,6 +27,8 @@ export interface Reader {
     rule: QuantityRule<D>,
   ): Quantity<D>;
   fail(code: ErrorCode, path: FieldPath, message: string, params?: Issue['params']): void;
+  /** True where objects and lists with faults stay with what could be read of them. */
+  readonly keepsParts: boolean;
   /** How many faults there are so far: what stands in for a value is not to be judged. */
   faults(): number;
   /** Throws one {@link SettlineError} with all faults, if there are any. */
@@ -37,7 +39,7 @@ export interface Reader {
 const MOST_FAULTS = 500;
 
 /** Makes a reader with no faults yet. */
-export function makeReader(): Reader {
+export function makeReader({ keepsParts = false } = {}): Reader {
   const issues: Issue[] = [];
   let count = 0;
   const fail: Reader['fail'] = (code, path, message, params = {}) => {
@@ -47,6 +49,7 @@ export function makeReader(): Reader {
   };
   return {
     fail,
+    keepsParts,
     object: (value, path) => readObject(value, path, fail),
     list: (value, path) => readList(value, path, fail),
     text: (value, path) => readText(value, path, fail),

@@ -1,4 +1,5 @@
 import type { FieldPath } from '../errors.js';
+import type { About } from './about.js';
 import { makeReader, type Reader } from './reader.js';
 import { refuseUnknown } from './unknown-field.js';
 
@@ -6,12 +7,15 @@ import { refuseUnknown } from './unknown-field.js';
 export interface Field<T> {
   /** Reads what is there; after a fault any stand-in may be returned. */
   readonly read: (reader: Reader, value: unknown, path: FieldPath) => T;
+  /** What the field takes, as data: for schemas and pages. */
+  readonly about?: About;
   readonly isOptional?: never;
 }
 
 /** A field that may be left out; it is then the fallback. Internal. */
 export interface OptionalField<T> {
   readonly read: (reader: Reader, value: unknown, path: FieldPath) => T;
+  readonly about?: About;
   readonly isOptional: true;
   readonly fallback: T;
 }
@@ -28,7 +32,7 @@ export type Values<S extends Shape> = {
 
 /**
  * Judges fields against each other. What could not be read is undefined, and so is an optional field
- * that was left out: only what is there is to be judged. Internal.
+ * that was left out ({@link isLeftOut} tells them apart): only what is there is to be judged. Internal.
  */
 export type Check<S extends Shape> = (
   reader: Reader,
@@ -110,7 +114,26 @@ function readField(reader: Reader, { field, key, raw, path, values }: Place): vo
     values[key] = field.fallback;
     return;
   }
+  const read = readPart(reader, field, value, [...path, key]);
+  if (read !== undefined) values[key] = read;
+}
+
+/** True for an optional field that was left out, as against one that could not be read. Internal. */
+export const isLeftOut = <T extends object>(values: T, name: keyof T & string): boolean =>
+  Object.hasOwn(values, name) && values[name] === undefined;
+
+/**
+ * Reads a part; undefined where it could not be read. Where the reader keeps parts, an object or list
+ * stays with what could be read of it. Internal.
+ */
+export function readPart<T>(
+  reader: Reader,
+  field: Field<T> | OptionalField<T>,
+  value: unknown,
+  path: FieldPath,
+): T | undefined {
   const before = reader.faults();
-  const read = field.read(reader, value, [...path, key]);
-  if (reader.faults() === before) values[key] = read;
+  const read = field.read(reader, value, path);
+  const hasParts = field.about?.kind === 'object' || field.about?.kind === 'list';
+  return reader.faults() === before || (reader.keepsParts && hasParts) ? read : undefined;
 }

@@ -5,7 +5,51 @@ export {
   type MaterialList,
   type MaterialName,
 } from './order/material-list.js';
-export { jobJsonSchema, jobSchema, type EdgeKind, type JobInput } from './schema/schema.js';
+export { readJob } from './read/read-job.js';
+export { jobSchema } from './read/job-schema.js';
+export { jobJsonSchema } from './schema/json-schema.js';
+export type { JobInput, JobInput as Job } from './schema/job-input.js';
+export type {
+  EdgeKind,
+  JobBorderInput,
+  JobLayerInput,
+  JobOldSurfaceInput,
+  JobPavementInput,
+  LayerKind,
+  SpotHeightInput,
+  SpotHeightsInput,
+} from './schema/pavement-input.js';
+export type { JobStakeInput, JobStringLineInput } from './schema/string-line-input.js';
+export type {
+  JobBenchmarkInput,
+  JobClosingInput,
+  JobFixedLevelInput,
+  JobGradeInput,
+  JobLevelBookInput,
+  JobLevellingInput,
+  JobLevelRowInput,
+  JobMisclosureRuleInput,
+} from './schema/level-input.js';
+export type {
+  JobBeddingInput,
+  JobPaverInput,
+  JobSoilInput,
+  JobStoneInput,
+  JobTruckInput,
+} from './schema/material-input.js';
+export type {
+  JobEdgeRestraintInput,
+  JobExcavationInput,
+  JobGeotextileInput,
+  JobJointSandInput,
+  JobPackInput,
+  JobPacksInput,
+  JobPaverPackInput,
+  JobPointInput,
+  JobSuppliesInput,
+  JobTreeInput,
+  JobUtilityInput,
+} from './schema/site-input.js';
 export { planJob, tryPlanJob } from './plan-job.js';
 export { planFromJSON } from './plan-from-json.js';
 export type {
@@ -19,7 +63,6 @@ export type {
   GradeStretchPlan,
   JobPlan,
   JobTotals,
-  LayerKind,
   LevellingPlan,
   LiftPlan,
   NearbyPlan,

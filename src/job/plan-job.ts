@@ -10,8 +10,9 @@ import { PUBLISHED_LEAST_FALL } from './plan/plan-slopes.js';
 import { planStringLine, type PlannedStringLine } from './plan/plan-string-line.js';
 import { planTotals } from './plan/plan-totals.js';
 import type { JobPlan, PlanSource, PlanStep } from './plan/plan.js';
-import { jobInvalid, readJob } from './read/read-job.js';
-import type { Job, JobInput } from './schema/schema.js';
+import { jobInvalid, readWholeJob } from './read/read-job.js';
+import type { JobInput } from './schema/job-input.js';
+import type { ReadJob } from './schema/job-shape.js';
 import { findWarnings } from './warnings/warnings.js';
 
 /**
@@ -31,21 +32,22 @@ import { findWarnings } from './warnings/warnings.js';
  * warnings[0]?.code //=> 'STAKE_OUT_OF_LINE'
  */
 export function planJob(job: JobInput): JobPlan {
-  return planRead(readJob(job));
+  return planRead(readWholeJob(job));
 }
 
 /**
- * Plans a job and returns its faults instead of throwing them.
+ * Plans a job of unknown origin, such as an imported JSON file, and returns its faults instead of
+ * throwing them.
  *
  * @example
- * const outcome = tryPlanJob({ version: 1 } as JobInput);
+ * const outcome = tryPlanJob({ version: 1 });
  * outcome.ok ? 0 : outcome.errors[0]?.code //=> 'REQUIRED'
  */
-export function tryPlanJob(job: JobInput): Outcome<JobPlan> {
-  return attempt(() => planJob(job));
+export function tryPlanJob(job: unknown): Outcome<JobPlan> {
+  return attempt(() => planRead(readWholeJob(job)));
 }
 
-function planRead(job: Job): JobPlan {
+function planRead(job: ReadJob): JobPlan {
   const levelBook = planLevelBook(job);
   const levelOf = levelsFrom(levelBook);
   const levelling = planLevelling(job, levelOf);
@@ -151,7 +153,7 @@ function onceEach(issues: readonly Issue[]): Issue[] {
   return issues.filter((_, index) => keys.indexOf(keys[index] ?? '') === index);
 }
 
-function cautionsOf(job: Job): readonly Caution[] {
+function cautionsOf(job: ReadJob): readonly Caution[] {
   const hasOldPaving = job.pavements.some(({ oldSurface }) => oldSurface !== undefined);
   return cautionsFor(
     'utilities',
@@ -166,7 +168,7 @@ function cautionsOf(job: Job): readonly Caution[] {
   );
 }
 
-function sourcesOf(job: Job, isAdjusted: boolean): PlanSource[] {
+function sourcesOf(job: ReadJob, isAdjusted: boolean): PlanSource[] {
   const hasOldPaving = job.pavements.some(({ oldSurface }) => oldSurface !== undefined);
   const used: SourceId[] = ['paver-tolerances', 'edge-restraints'];
   if (hasOldPaving) used.push('debris-training-sheet', 'state-debris-weights');

@@ -4,7 +4,7 @@ import { exactlyOne } from '../../input/exactly-one.js';
 import type { LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 import type { JobPlan, PavementPlan, StakePlan, StringLinePlan } from '../plan/plan.js';
-import { ELEVATION, PLACE, READING } from '../schema/schema-rules.js';
+import { ELEVATION, LEVEL_DIFFERENCE, ROD_READING } from '../../input/ranges.js';
 import { surfacesBelow, type PlannedSurface } from '../plan/surfaces.js';
 
 /** One reading of the work as built: on a surface, at a stake, by string, rod or elevation. */
@@ -111,7 +111,7 @@ function heightOf(
   const { stake, line } = place;
   if (how === 'belowString') {
     const at = [...path, how];
-    return line.stringHeight.minus(reader.quantity('length', row[how], at, PLACE));
+    return line.stringHeight.minus(reader.quantity('length', row[how], at, LEVEL_DIFFERENCE));
   }
   const finish = stake.finishElevation;
   if (finish === null) {
@@ -127,5 +127,7 @@ function heightOf(
     reader.fail('REQUIRED', ['instrumentHeight'], why);
     return undefined;
   }
-  return sight.minus(reader.quantity('length', row[how], [...path, how], READING)).minus(finish);
+  return sight
+    .minus(reader.quantity('length', row[how], [...path, how], ROD_READING))
+    .minus(finish);
 }

@@ -3,8 +3,8 @@ import { sum } from '../../units/aggregate.js';
 import type { AnyQuantity, Mass, Volume } from '../../units/quantity.js';
 import { withWorking, type Step, type Worked } from '../../working.js';
 import type { JobPlan, PavementPlan } from '../plan/plan.js';
-import { readJob } from '../read/read-job.js';
-import type { Job } from '../schema/schema.js';
+import { readWholeJob } from '../read/read-job.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 /** What a job orders. */
 export type MaterialName =
@@ -52,7 +52,7 @@ export interface MaterialList extends Worked {
  * list.lines[2]?.ordered //=> 2236
  */
 export function materialList(plan: JobPlan): MaterialList {
-  const job = readJob(plan.job);
+  const job = readWholeJob(plan.job);
   const worked: Worked[] = [];
   const lines = [
     stoneLine(plan, job, { material: 'base', worked }),
@@ -83,7 +83,7 @@ type StoneName = 'base' | 'bedding';
 
 function stoneLine(
   plan: JobPlan,
-  job: Job,
+  job: ReadJob,
   { material, worked }: { readonly material: StoneName; readonly worked: Worked[] },
 ): MaterialLine {
   const loads = plan.totals[material].loads.count;
@@ -146,7 +146,7 @@ function piecesLine(
   return [{ material, measure, parts, need, ordered: need, surplus: 0, packs: [], loads: null }];
 }
 
-function paverLines(plan: JobPlan, job: Job, worked: Worked[]): MaterialLine[] {
+function paverLines(plan: JobPlan, job: ReadJob, worked: Worked[]): MaterialLine[] {
   const parts = partsOf(
     plan,
     ({ pavers }) => pavers,
@@ -157,7 +157,7 @@ function paverLines(plan: JobPlan, job: Job, worked: Worked[]): MaterialLine[] {
   if (line === undefined || packs === undefined) return line === undefined ? [] : [line];
   const made = orderPacks({
     units: added(parts.map(({ need }) => need)),
-    packs: packs.map(({ name, holds }) => ({ name, holds: holds.toNumber() })),
+    packs: packs,
   });
   worked.push(made);
   return [{ ...line, ...orderedAs(made) }];

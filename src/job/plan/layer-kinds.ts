@@ -1,10 +1,10 @@
 import { sum } from '../../units/aggregate.js';
 import { length } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 /** A pavement that has been read. Internal. */
-export type Pavement = Job['pavements'][number];
+export type Pavement = ReadJob['pavements'][number];
 
 /** No length at all. Internal. */
 export const NO_LENGTH = length(0, 'm');

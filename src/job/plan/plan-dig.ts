@@ -4,14 +4,14 @@ import type { Length } from '../../units/quantity.js';
 import { given, type Step } from '../../working.js';
 import { NO_LENGTH, type Pavement } from './layer-kinds.js';
 import type { DigPlan, PavementPlan } from './plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 /**
  * Depth of dig below the existing surface: the mean of the digs measured at the stakes, or build-up
  * and existing level where none was measured. Internal.
  */
 export function planDig(
-  job: Job,
+  job: ReadJob,
   pavement: Pavement,
   stack: BuildUp,
   measured: readonly Length[],
@@ -29,7 +29,7 @@ export function planDig(
 }
 
 /** Digs measured at the stakes of a pavement: subgrade below the string less the ground. Internal. */
-export function measuredDigs(job: Job, { id, layers }: Pavement): Length[] {
+export function measuredDigs(job: ReadJob, { id, layers }: Pavement): Length[] {
   const total = sum(layers.map(({ thickness }) => thickness));
   return job.stringLines
     .filter(({ pavement }) => pavement === id)

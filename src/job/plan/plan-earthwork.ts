@@ -8,14 +8,14 @@ import type { PlanPoint } from '../../units/vector.js';
 import { inState } from '../../volumes/state-volume.js';
 import { surfaceVolumes, type Depth, type DesignPlane } from '../../volumes/surface-volumes.js';
 import { given, type Step } from '../../working.js';
-import type { SpotHeight } from '../schema/fields.js';
+import type { SpotHeight } from '../schema/spot-heights-field.js';
 import type { FinishSurface } from './finish-surface.js';
 import { inField } from '../read/in-field.js';
 import { digRings } from './in-dig.js';
 import type { Pavement } from './layer-kinds.js';
 import type { PlannedGrade } from './plan-grade.js';
 import type { DeepestPlan, DigPlan, DigRing, EarthworkPlan } from './plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 /** What the dig of a pavement is measured between. Internal. */
 export interface EarthworkBasis {
@@ -40,7 +40,7 @@ type Finish = Pick<EarthworkPlan, 'finish'> & { readonly design: DesignPlane | F
  * @throws `JOB_INVALID` where the spot heights do not reach the dig, or lie on one line
  */
 export function planEarthwork(
-  job: Job,
+  job: ReadJob,
   basis: EarthworkBasis,
   path: FieldPath,
 ): EarthworkPlan | null {
@@ -64,7 +64,7 @@ export function planEarthwork(
   return described(found, finish.finish, basis);
 }
 
-function finishOf(job: Job, basis: EarthworkBasis, outer: Float64Array): Finish | null {
+function finishOf(job: ReadJob, basis: EarthworkBasis, outer: Float64Array): Finish | null {
   const { pavement, grade, total } = basis;
   const { finishedLevels } = pavement;
   if (finishedLevels !== undefined) {
@@ -79,7 +79,7 @@ function finishOf(job: Job, basis: EarthworkBasis, outer: Float64Array): Finish 
 }
 
 /** Finished grade at the stakes: a plane if all lie in one, else their triangles. */
-function finishOfStakes(job: Job, { pavement, total }: EarthworkBasis): Finish | null {
+function finishOfStakes(job: ReadJob, { pavement, total }: EarthworkBasis): Finish | null {
   const levels = job.stringLines
     .filter(({ pavement: id }) => id === pavement.id)
     .flatMap(({ stakes }) =>

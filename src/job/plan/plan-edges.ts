@@ -6,10 +6,10 @@ import { minus, norm, type Vector } from '../../units/vector.js';
 import { given, type Step } from '../../working.js';
 import { NO_LENGTH, type Pavement } from './layer-kinds.js';
 import type { EdgePlan, PavementPlan } from './plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 /** How far base and dig go beyond the paving along each edge. Internal. */
-export function planEdges(job: Job, pavement: Pavement, extension: Length): EdgePlan[] {
+export function planEdges(job: ReadJob, pavement: Pavement, extension: Length): EdgePlan[] {
   const restraint = job.edgeRestraintWidth ?? NO_LENGTH;
   const room = job.workingRoom ?? NO_LENGTH;
   const planned: EdgePlan[] = [];

@@ -5,12 +5,12 @@ import { withoutGaps } from './without-gaps.js';
 import { inField } from '../read/in-field.js';
 import type { LevellingPlan } from './plan.js';
 import { jobInvalid } from '../read/read-job.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
-type Levelling = NonNullable<Job['levelling']>;
+type Levelling = NonNullable<ReadJob['levelling']>;
 
 /** The level book of a job, reduced; null where it has none. Internal. */
-export function planLevelBook({ levelBook }: Job): LevelBook | null {
+export function planLevelBook({ levelBook }: ReadJob): LevelBook | null {
   if (levelBook === undefined) return null;
   const { start, rows, known, allowable, rule, adjustBy } = levelBook;
   const greatest =
@@ -47,7 +47,7 @@ export function levelsFrom(book: LevelBook | null): LevelOf {
 }
 
 /** Height of instrument, and the check on the benchmark at the end of the day. Internal. */
-export function planLevelling({ levelling }: Job, levelOf: LevelOf): LevellingPlan | null {
+export function planLevelling({ levelling }: ReadJob, levelOf: LevelOf): LevellingPlan | null {
   if (levelling === undefined) return null;
   const { benchmark, backsight } = levelling;
   const elevation = levelOf(benchmark);

@@ -2,10 +2,10 @@ import type { BuildUp } from '../../build-up/build-up.js';
 import { lifts } from '../../build-up/lifts.js';
 import { isStone, NO_LENGTH, type Pavement } from './layer-kinds.js';
 import type { LiftPlan } from './plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 /** Every lift of stone from the subgrade up, layer by layer. Internal. */
-export function planLifts(job: Job, pavement: Pavement, stack: BuildUp): LiftPlan[] {
+export function planLifts(job: ReadJob, pavement: Pavement, stack: BuildUp): LiftPlan[] {
   const planned: LiftPlan[] = [];
   let below = NO_LENGTH;
   for (const layer of [...pavement.layers].reverse().filter(isStone)) {

@@ -9,7 +9,7 @@ import type { Length } from '../../units/quantity.js';
 import type { Step, Worked } from '../../working.js';
 import type { DigPlan, DigRing, EarthworkPlan, NearbyPlan, TreePlan, UtilityPlan } from './plan.js';
 import { inField } from '../read/in-field.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 /** The dig of a pavement, as lines, trees and rules see it. Internal. */
 export interface NearbyBasis {
@@ -31,7 +31,7 @@ const NONE: PlannedNearby = {
 };
 
 /** Marked lines, trees and the rules of open digs near the dig of a pavement. Internal. */
-export function planNearby(job: Job, basis: NearbyBasis): PlannedNearby {
+export function planNearby(job: ReadJob, basis: NearbyBasis): PlannedNearby {
   const { utilities = [], trees = [], excavation } = job;
   const depth = deepest(basis);
   // nothing is dug where the ground is filled
@@ -81,7 +81,7 @@ export function planNearby(job: Job, basis: NearbyBasis): PlannedNearby {
 type DrawnDig = DigRing & { readonly holes: readonly DigRing[] };
 
 function handDigFor(
-  utilities: NonNullable<Job['utilities']>,
+  utilities: NonNullable<ReadJob['utilities']>,
   outline: DrawnDig,
   depth: Length,
 ): DrawnHandDig {
@@ -92,7 +92,7 @@ function handDigFor(
   );
 }
 
-type Tree = NonNullable<Job['trees']>[number];
+type Tree = NonNullable<ReadJob['trees']>[number];
 
 function zoneOf(
   { x, y, trunkDiameter, radiusPerDiameter, leastRadius }: Tree,

@@ -22,7 +22,7 @@ import { planSupplies } from './plan-supplies.js';
 import { PUBLISHED_LEAST_FALL } from './plan-slopes.js';
 import { planSpoil, spoilSteps } from './plan-spoil.js';
 import type { PavementPlan } from './plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 /** A pavement's plan and the working behind it. Internal. */
 export interface PlannedPavement {
@@ -34,7 +34,7 @@ export interface PlannedPavement {
 
 /** Plans one pavement: build-up, dig, widened areas, lifts, orders and spoil. Internal. */
 export function planPavement(
-  job: Job,
+  job: ReadJob,
   pavement: Pavement,
   { path, levelOf }: { readonly path: FieldPath; readonly levelOf: LevelOf },
 ): PlannedPavement {
@@ -115,7 +115,7 @@ export function planPavement(
 
 /** The outlines of base and dig: the edges of the paving moved out. */
 function planOutlines(
-  job: Job,
+  job: ReadJob,
   pavement: Pavement,
   { extension, path }: { readonly extension: Length; readonly path: FieldPath },
 ) {
@@ -143,7 +143,7 @@ function stackLayers({ layers }: Pavement): BuildUp {
 
 /** Base over the widened area, bedding under the paving. */
 function stoneOrders(
-  job: Job,
+  job: ReadJob,
   pavement: Pavement,
   areas: { readonly stone: Length; readonly baseArea: Area; readonly paving: Area },
 ) {
@@ -161,7 +161,7 @@ function stoneOrders(
   };
 }
 
-function orderOptions(stone: Job['bedding']) {
+function orderOptions(stone: ReadJob['bedding']) {
   return {
     compactedDryDensity: stone.compactedDryDensity,
     compactedPerLoose: stone.compactedPerLoose.toString(),

@@ -7,9 +7,9 @@ import { given, type Step } from '../../working.js';
 import type { Pavement } from './layer-kinds.js';
 import { plainOutline } from '../read/normal-job.js';
 import type { PaverPlan } from './plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
-type Paver = NonNullable<Job['paver']>;
+type Paver = NonNullable<ReadJob['paver']>;
 
 /** Units of a pavement and the working behind them. Internal. */
 export interface PlannedPavers {
@@ -21,7 +21,7 @@ export interface PlannedPavers {
  * Units that fill a pavement by their module (size with joint), and the order: with a flat share for
  * cuts and breakage, or, where a pattern is named, with the cuts counted along the edges. Internal.
  */
-export function planPavers({ paver }: Job, pavement: Pavement, paving: Area): PlannedPavers {
+export function planPavers({ paver }: ReadJob, pavement: Pavement, paving: Area): PlannedPavers {
   if (paver === undefined) return { plan: null, steps: () => [] };
   const edging = borderOf(paver, pavement);
   const field = edging?.field.area ?? paving;

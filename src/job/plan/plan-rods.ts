@@ -3,7 +3,7 @@ import type { Surface } from '../../levelling/surfaces.js';
 import type { Length } from '../../units/quantity.js';
 import type { Step } from '../../working.js';
 import type { LevellingPlan, RodPlan, StakePlan } from './plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 import { surfacesBelow, type Surfaced } from './surfaces.js';
 
 /** The surfaces that a rod is set on at a stake, from the string down. Internal. */
@@ -18,7 +18,7 @@ export function rodsAt(
   day: {
     readonly surfaces: readonly Surface[];
     readonly levelling: LevellingPlan | null;
-    readonly job: Job;
+    readonly job: ReadJob;
   },
 ): readonly RodPlan[] | null {
   if (finish === null || day.levelling === null) return null;

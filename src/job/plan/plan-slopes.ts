@@ -28,7 +28,7 @@ import {
 import { given, type Step } from '../../working.js';
 import { slopeAt, type FinishSurface } from './finish-surface.js';
 import type { SlopePlan } from './plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 interface Stake extends PlanPoint {
   readonly id: string;
@@ -55,7 +55,7 @@ interface PlannedSlope {
 export function planSlopes(
   stakes: readonly Stake[],
   across: { readonly crossFall: Slope | undefined; readonly surface: FinishSurface | null },
-  job: Job,
+  job: ReadJob,
 ): PlannedSlope[] {
   const least = job.minimumFall ?? PUBLISHED_LEAST_FALL;
   const planned: PlannedSlope[] = [];

@@ -3,12 +3,12 @@ import type { Volume } from '../../units/quantity.js';
 import { inState, toState } from '../../volumes/state-volume.js';
 import { given, type Step } from '../../working.js';
 import type { OldSurfacePlan, PavementPlan, SpoilPlan } from './plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 const NO_VOLUME = volume(0, 'm3');
 
 /** Soil to dig and cart away: the whole dig less the old paving in it. Internal. */
-export function planSpoil(job: Job, dug: Volume, oldSurface: OldSurfacePlan | null): SpoilPlan {
+export function planSpoil(job: ReadJob, dug: Volume, oldSurface: OldSurfacePlan | null): SpoilPlan {
   const soil = dug.minus(oldSurface?.inPlace ?? NO_VOLUME);
   const bank = inState(soil.isNegative() ? NO_VOLUME : soil, 'bank');
   const factors = {
@@ -24,7 +24,7 @@ export function planSpoil(job: Job, dug: Volume, oldSurface: OldSurfacePlan | nu
 
 /** The working of the spoil. Internal. */
 export function spoilSteps(
-  job: Job,
+  job: ReadJob,
   { areas, dig, earthwork, oldSurface, spoil }: PavementPlan,
 ): Step[] {
   return [

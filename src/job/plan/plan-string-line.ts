@@ -7,10 +7,10 @@ import type { FinishSurface } from './finish-surface.js';
 import type { LevellingPlan, LiftPlan, PavementPlan, StakePlan, StringLinePlan } from './plan.js';
 import { rodsAt, rodSteps, rodSurfaces } from './plan-rods.js';
 import { planSlopes } from './plan-slopes.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
-type StringLine = Job['stringLines'][number];
-type Pavement = Job['pavements'][number];
+type StringLine = ReadJob['stringLines'][number];
+type Pavement = ReadJob['pavements'][number];
 
 /** A string's plan and the working behind it. */
 export interface PlannedStringLine {
@@ -28,7 +28,11 @@ export interface LineBasis {
 }
 
 /** Checks the stakes of a string and finds the depths below it. Internal. */
-export function planStringLine(job: Job, line: StringLine, basis: LineBasis): PlannedStringLine {
+export function planStringLine(
+  job: ReadJob,
+  line: StringLine,
+  basis: LineBasis,
+): PlannedStringLine {
   const { pavement, planned, surface } = basis;
   const { buildUp: stack, lifts } = planned;
   const reference = line.reference ?? 'ends';

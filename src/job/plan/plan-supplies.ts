@@ -8,7 +8,7 @@ import { cross, dot, minus, norm, type Vector } from '../../units/vector.js';
 import type { Step, Worked } from '../../working.js';
 import { NO_LENGTH, type Pavement } from './layer-kinds.js';
 import type { EdgePlan, SuppliesPlan } from './plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 import { withoutGaps } from './without-gaps.js';
 import { inField } from '../read/in-field.js';
 
@@ -19,11 +19,11 @@ export interface SuppliesBasis {
   readonly digOutline: readonly { readonly x: Length; readonly y: Length }[];
 }
 
-type Materials = NonNullable<Job['materials']>;
+type Materials = NonNullable<ReadJob['materials']>;
 
 /** Joint sand, edge restraint and fabric of a pavement, where the job asks for them. Internal. */
 export function planSupplies(
-  { materials, paver }: Job,
+  { materials, paver }: ReadJob,
   pavement: Pavement,
   basis: SuppliesBasis,
 ): { readonly plan: SuppliesPlan; readonly steps: () => readonly Step[] } {
@@ -51,7 +51,7 @@ function sandFor(
     pavement,
     area,
   }: {
-    readonly paver: NonNullable<Job['paver']>;
+    readonly paver: NonNullable<ReadJob['paver']>;
     readonly pavement: Pavement;
     readonly area: Area;
   },

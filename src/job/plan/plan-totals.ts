@@ -6,7 +6,7 @@ import { inState } from '../../volumes/state-volume.js';
 import type { Density, Mass, Volume } from '../../units/quantity.js';
 import type { Step } from '../../working.js';
 import type { JobTotals, PavementPlan, StreamPlan } from './plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 /** The totals of a job and the working of their loads. */
 export interface PlannedTotals {
@@ -15,7 +15,7 @@ export interface PlannedTotals {
 }
 
 /** Adds up what all pavements order and cart away, stream by stream, and counts loads. Internal. */
-export function planTotals(job: Job, pavements: readonly PavementPlan[]): PlannedTotals {
+export function planTotals(job: ReadJob, pavements: readonly PavementPlan[]): PlannedTotals {
   const counted: Loads[] = [];
   const stream = (loose: Volume, mass: Mass, weight: Density): StreamPlan => {
     const trips = loads({ volume: inState(loose, 'loose'), looseDensity: weight, ...job.truck });

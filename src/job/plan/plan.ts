@@ -14,7 +14,8 @@ import type { StateVolume } from '../../volumes/state-volume.js';
 import type { Step } from '../../working.js';
 import type { GradePlan, LevellingPlan, RodPlan } from './plan-of-levels.js';
 import type { DigRing, EarthworkPlan, NearbyPlan, SuppliesPlan } from './plan-of-site.js';
-import type { EdgeKind, JobInput } from '../schema/schema.js';
+import type { JobInput } from '../schema/job-input.js';
+import type { EdgeKind, LayerKind } from '../schema/pavement-input.js';
 
 export type {
   GradeLevelPlan,
@@ -150,9 +151,6 @@ export interface DigPlan {
   readonly basis: 'surface' | 'measured' | 'uniform';
   readonly measuredStakes: number;
 }
-
-/** What a layer is. */
-export type LayerKind = 'paver' | 'bedding' | 'base' | 'sub-base';
 
 /** Everything about one pavement. */
 export interface PavementPlan {

@@ -1,114 +1,150 @@
 import type { FieldPath } from '../../errors.js';
 import type { Reader } from '../../input/reader.js';
+import { isLeftOut } from '../../input/shape.js';
+import { shown } from '../../input/shown.js';
+import type { Length } from '../../units/quantity.js';
+import type { PlanPoint } from '../../units/vector.js';
 import { areCorners } from '../plan/finish-surface.js';
-import type { Pavement } from '../plan/layer-kinds.js';
-import type { Job } from '../schema/schema.js';
+import type { PartJob, PartPavement } from './cross-checks.js';
 
-type Grade = NonNullable<Pavement['grade']>;
-type KnownLevel = Grade['levels'][number] | NonNullable<Job['levelling']>['benchmark'];
+type PartGrade = NonNullable<PartPavement['grade']>;
+type PartLevel = NonNullable<NonNullable<PartGrade['levels']>[number]>;
+type Known = Pick<PartLevel, 'elevation' | 'levelled'>;
 
 /** Faults in fixed levels, level book and instrument that only the whole job shows. Internal. */
-export function checkLevels(reader: Reader, job: Job): void {
+export function checkLevels(reader: Reader, job: PartJob): void {
   const { levelBook, levelling } = job;
   if (levelBook?.allowable !== undefined && levelBook.rule !== undefined) {
-    reader.fail('ONE_OF', ['levelBook', 'rule'], 'give allowable or rule, not both');
+    conflict(reader, ['levelBook', 'rule'], 'give allowable or rule, not both');
   }
-  if (levelling !== undefined) {
+  if (levelling?.benchmark !== undefined) {
     checkKnown(reader, job, { level: levelling.benchmark, path: ['levelling', 'benchmark'] });
   }
-  job.pavements.forEach((pavement, index) => {
-    if (pavement.finishedLevels !== undefined && job.existingLevels === undefined) {
-      const why = 'is missing: finished levels are held against the levels now there';
-      reader.fail('REQUIRED', ['existingLevels'], why);
+  job.pavements?.forEach((pavement, index) => {
+    if (pavement === undefined) return;
+    if (pavement.finishedLevels !== undefined && isLeftOut(job, 'existingLevels')) {
+      const message = 'missing. Finished levels are compared with the existing ones';
+      reader.fail('REQUIRED', ['existingLevels'], message);
     }
-    if (pavement.grade !== undefined) checkGrade(reader, job, { pavement, index });
+    checkGrade(reader, job, { pavement, index });
   });
-  const laid = new Set(
-    job.pavements.filter(({ grade }) => grade !== undefined).map(({ id }) => id),
-  );
-  job.stringLines.forEach(({ pavement, stakes }, line) => {
-    if (!laid.has(pavement)) return;
-    stakes.forEach(({ finish }, stake) => {
-      if (finish === undefined) return;
-      const why = `gives its own level, but ${pavement} has a grade through fixed levels: keep one`;
-      reader.fail('ONE_OF', ['stringLines', line, 'stakes', stake, 'finish'], why);
+  checkFinishes(reader, job);
+}
+
+const conflict = (reader: Reader, path: FieldPath, message: string): void =>
+  reader.fail('CONFLICTING_FIELDS', path, message);
+
+/** A stake gives no level of its own where the pavement has a grade through fixed levels. */
+function checkFinishes(reader: Reader, { pavements = [], stringLines = [] }: PartJob): void {
+  const laid = new Set(pavements.filter((one) => one?.grade !== undefined).map((one) => one?.id));
+  stringLines.forEach((line, index) => {
+    if (line?.pavement === undefined || !laid.has(line.pavement)) return;
+    line.stakes?.forEach((stake, k) => {
+      if (stake?.finish === undefined) return;
+      const message = `${shown(line.pavement)} has a grade through fixed levels already. Remove one of them`;
+      conflict(reader, ['stringLines', index, 'stakes', k, 'finish'], message);
     });
   });
 }
 
 function checkGrade(
   reader: Reader,
-  job: Job,
-  { pavement, index }: { readonly pavement: Pavement; readonly index: number },
+  job: PartJob,
+  { pavement, index }: { readonly pavement: PartPavement; readonly index: number },
 ): void {
-  const { grade, crossFall, finishedLevels } = pavement;
+  const { grade } = pavement;
   if (grade === undefined) return;
+  for (const name of ['finishedLevels', 'crossFall'] as const) {
+    if (pavement[name] === undefined) continue;
+    const message = 'the grade through fixed levels gives it already. Remove one of them';
+    conflict(reader, ['pavements', index, name], message);
+  }
+  const { kind, levels = [] } = grade;
   const path = ['pavements', index, 'grade'];
-  if (finishedLevels !== undefined) {
-    const why = 'the grade through fixed levels tells the finished surface: keep one';
-    reader.fail('ONE_OF', ['pavements', index, 'finishedLevels'], why);
+  if (grade.crossSlope !== undefined && kind !== undefined && kind !== 'line') {
+    const message = 'only a grade of kind line has a cross slope. Remove it';
+    conflict(reader, [...path, 'crossSlope'], message);
   }
-  if (crossFall !== undefined) {
-    const why = 'the grade through fixed levels tells the cross fall: keep one';
-    reader.fail('ONE_OF', ['pavements', index, 'crossFall'], why);
-  }
-  if (grade.crossSlope !== undefined && grade.kind !== 'line') {
-    reader.fail('UNKNOWN_FIELD', [...path, 'crossSlope'], 'belongs to a grade of kind line alone');
-  }
-  grade.levels.forEach((level, k) => {
-    checkKnown(reader, job, { level, path: [...path, 'levels', k] });
-    if (level.fixed !== undefined && grade.kind !== 'plane') {
-      const why = 'belongs to a grade of kind plane: lines and corners always meet their levels';
-      reader.fail('UNKNOWN_FIELD', [...path, 'levels', k, 'fixed'], why);
-    }
+  levels.forEach((level, k) => {
+    if (level === undefined) return;
+    const at = [...path, 'levels', k];
+    checkKnown(reader, job, { level, path: at });
+    if (level.fixed === undefined || kind === undefined || kind === 'plane') return;
+    const message = 'lines and corners always meet their levels. Remove it, or use kind plane';
+    conflict(reader, [...at, 'fixed'], message);
   });
   checkCount(reader, grade, [...path, 'levels']);
 }
 
 const LEAST = { line: 2, plane: 3, warped: 4 } as const;
 
-function checkCount(reader: Reader, { kind, levels }: Grade, path: FieldPath): void {
-  const least = LEAST[kind];
-  if (levels.length < least) {
-    reader.fail('TOO_FEW_POINTS', path, `a grade of kind ${kind} needs ${least} levels`, { least });
+function checkCount(reader: Reader, { kind, levels }: PartGrade, path: FieldPath): void {
+  if (kind === undefined || levels === undefined || levels.length === 0) return;
+  const [least, got] = [LEAST[kind], levels.length];
+  if (got < least) {
+    const message = `${got === 1 ? '1 level' : `${got} levels`}, a grade of kind ${kind} needs ${least}`;
+    reader.fail('TOO_FEW', path, message, { least, got });
     return;
   }
-  if (kind === 'warped' && !areCorners(levels)) {
-    const why = 'a warped surface needs the four corners of a rectangle, in order round it';
-    reader.fail('NOT_FOUR_CORNERS', path, why);
+  const places = levels.flatMap((level): PlanPoint[] =>
+    level?.x === undefined || level.y === undefined ? [] : [{ x: level.x, y: level.y }],
+  );
+  if (kind === 'warped' && places.length === got && !areCorners(places)) {
+    const message = 'a warped surface needs the four corners of a rectangle, in order around it';
+    reader.fail('NOT_FOUR_CORNERS', path, message);
   }
-  if (kind !== 'line') return;
-  levels.forEach(({ x, y }, k) => {
-    const before = levels[k - 1];
-    if (before?.x.equals(x) !== true || !before.y.equals(y)) return;
-    reader.fail('POINTS_COINCIDE', [...path, k], 'this level lies where the one before it lies');
+  if (kind === 'line') checkApart(reader, levels, path);
+}
+
+function checkApart(
+  reader: Reader,
+  levels: NonNullable<PartGrade['levels']>,
+  path: FieldPath,
+): void {
+  const isSame = (a: Length | undefined, b: Length | undefined) =>
+    a !== undefined && b !== undefined && a.equals(b);
+  levels.forEach((level, k) => {
+    const before = k === 0 ? undefined : levels[k - 1];
+    if (!isSame(level?.x, before?.x) || !isSame(level?.y, before?.y)) return;
+    const message = 'this level is at the same point as the one before it';
+    reader.fail('POINTS_COINCIDE', [...path, k], message);
   });
 }
 
 /** A level is given, or named from the level book. */
 function checkKnown(
   reader: Reader,
-  { levelBook }: Job,
-  { level, path }: { readonly level: KnownLevel; readonly path: FieldPath },
+  job: PartJob,
+  { level, path }: { readonly level: Known; readonly path: FieldPath },
 ): void {
   const { elevation, levelled } = level;
-  if (elevation === undefined && levelled === undefined) {
-    const why = 'is missing: give it, or name a point of the level book in levelled';
-    reader.fail('REQUIRED', [...path, 'elevation'], why);
+  if (isLeftOut(level, 'elevation') && isLeftOut(level, 'levelled')) {
+    const message = 'missing. Give it, or name a point of the level book in levelled';
+    reader.fail('REQUIRED', [...path, 'elevation'], message);
   }
   if (levelled === undefined) return;
   const at = [...path, 'levelled'];
-  if (elevation !== undefined) reader.fail('ONE_OF', at, 'give elevation or levelled, not both');
-  const rows = levelBook?.rows ?? [];
-  const found = rows.flatMap(({ point }, k) => (point === levelled ? [k] : []));
-  if (found.length === 0) {
-    const name = JSON.stringify(levelled);
-    reader.fail('UNKNOWN_ID', at, `there is no point ${name} in the level book`, { id: levelled });
+  if (elevation !== undefined) conflict(reader, at, 'give elevation or levelled, not both');
+  checkPoint(reader, job, { levelled, at });
+}
+
+/** A point of the level book is listed there once. */
+function checkPoint(
+  reader: Reader,
+  job: PartJob,
+  { levelled, at }: { readonly levelled: string; readonly at: FieldPath },
+): void {
+  const points = job.levelBook?.rows?.map((row) => row?.point) ?? [];
+  const isKnown = isLeftOut(job, 'levelBook') || !points.includes(undefined);
+  if ('levelBook' in job && isKnown && !points.includes(levelled)) {
+    const message = `no point of the level book is called ${shown(levelled)}`;
+    reader.fail('UNKNOWN_ID', at, message, { id: levelled });
   }
+  const found = points.flatMap((point, k) => (point === levelled ? [k] : []));
   // a loop of levels begins and ends on one mark, whose adjusted level is one
-  const isLoop = found.length === 2 && found[0] === 0 && found[1] === rows.length - 1;
+  const isLoop = found.length === 2 && found[0] === 0 && found[1] === points.length - 1;
   if (found.length > 1 && !isLoop) {
-    const why = `${JSON.stringify(levelled)} stands ${found.length} times in the level book`;
-    reader.fail('DUPLICATE_ID', at, why, { id: levelled });
+    const message = `${shown(levelled)} is listed ${found.length} times in the level book`;
+    reader.fail('DUPLICATE_ID', at, message, { id: levelled });
   }
 }

@@ -1,20 +1,24 @@
 import type { Reader } from '../../input/reader.js';
-import type { Job } from '../schema/schema.js';
+import { isLeftOut } from '../../input/shape.js';
+import type { PartJob } from './cross-checks.js';
 
-/** Faults in lines, trees and materials that only the whole job shows. Internal. */
-export function checkSite(reader: Reader, { materials, paver }: Job): void {
-  if (materials?.jointSand !== undefined && paver === undefined) {
-    reader.fail('REQUIRED', ['paver'], 'is missing: joint sand goes by the size of the units');
+/** Faults in supplies that only the whole job shows. Internal. */
+export function checkSite(reader: Reader, job: PartJob): void {
+  const { materials } = job;
+  if (materials?.jointSand !== undefined && isLeftOut(job, 'paver')) {
+    const message = 'missing. Joint sand is worked out from the size of the pavers';
+    reader.fail('REQUIRED', ['paver'], message);
   }
   for (const name of ['base', 'bedding'] as const) {
     const pack = materials?.packs?.[name];
     if (pack === undefined) continue;
     const path = ['materials', 'packs', name];
-    if (pack.volume === undefined && pack.mass === undefined) {
-      reader.fail('REQUIRED', path, 'give what a pack holds: volume or mass');
-    }
+    const isNothing = isLeftOut(pack, 'volume') && isLeftOut(pack, 'mass');
+    if (isNothing) reader.fail('REQUIRED', path, 'give volume or mass: what a pack holds');
     if (pack.volume !== undefined && pack.mass !== undefined) {
-      reader.fail('ONE_OF', [...path, 'mass'], 'give volume or mass, not both');
+      reader.fail('CONFLICTING_FIELDS', [...path, 'mass'], 'give volume or mass, not both', {
+        choices: 'volume, mass',
+      });
     }
   }
 }

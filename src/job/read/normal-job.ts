@@ -4,13 +4,14 @@ import { fromSI, isQuantity } from '../../units/quantity.js';
 import { pointFrom, type PlanPoint } from '../../units/vector.js';
 import type { OutlineInput } from '../../outline/read-outline.js';
 import type { Outline, Ring } from '../../outline/ring.js';
-import type { Job, JobInput } from '../schema/schema.js';
+import type { JobInput } from '../schema/job-input.js';
+import type { ReadJob } from '../schema/job-shape.js';
 
 /**
  * The job as a plain job input again: quantities as they are, numbers as digits, outlines as lists of
  * points. Reading it gives the same job. Internal.
  */
-export function normalJob(job: Job): JobInput {
+export function normalJob(job: ReadJob): JobInput {
   return normal(job) as JobInput;
 }
 

@@ -1,23 +1,48 @@
-import type * as z from 'zod';
-import { SettlineError, type ErrorCode, type FieldPath, type Issue } from '../../errors.js';
-import { shown } from '../../input/shown.js';
+import { SettlineError, isSettlineError, type Issue } from '../../errors.js';
+import { makeReader } from '../../input/reader.js';
+import { readShape } from '../../input/shape.js';
+import type { JobInput } from '../schema/job-input.js';
+import { JOB, type ReadJob } from '../schema/job-shape.js';
 import { crossChecks } from './cross-checks.js';
-import { knownFields } from '../schema/known-fields.js';
-import { jobSchema, type Job } from '../schema/schema.js';
+import { normalJob } from './normal-job.js';
 
 /**
- * Reads a job description: the schema first, then what only the whole can tell (ids, layer order,
- * edges). Internal.
+ * Reads a job of unknown origin, such as an imported JSON file: every field by its type and range, no
+ * unknown key, and what only the whole shows (ids, edges, levels). All faults come at once.
+ *
+ * @param job - what `JSON.parse` gives; not changed
+ * @returns the job, typed, every quantity read: the same job for `planJob`
+ * @throws `JOB_INVALID`: every fault is in `issues` with its field path, code and words
+ * @example
+ * const text = '{ "version": 1, "name": "Mill Lane" }';
+ * const outcome = attempt(() => readJob(JSON.parse(text)));
+ * outcome.ok ? '' : outcome.errors[0]?.path.join('.') //=> 'stringHeight'
+ */
+export function readJob(job: unknown): JobInput {
+  return normalJob(readWholeJob(job));
+}
+
+/**
+ * Reads a job. Internal.
  *
  * @throws `JOB_INVALID` with every fault in `issues`
  */
-export function readJob(input: unknown): Job {
-  const parsed = jobSchema.safeParse(input);
-  if (!parsed.success)
-    throw jobInvalid(parsed.error.issues.flatMap((one) => translate(one, input)));
-  const issues = crossChecks(parsed.data);
-  if (issues.length > 0) throw jobInvalid(issues);
-  return parsed.data;
+export function readWholeJob(input: unknown): ReadJob {
+  const reader = makeReader({ keepsParts: true });
+  if (typeof input === 'string') {
+    const message = 'expected a job object, got text. Parse the JSON first';
+    reader.fail('WRONG_TYPE', [], message, { expected: 'an object { ... }' });
+  }
+  const job = reader.faults() > 0 ? {} : readShape(reader, input, [], JOB);
+  if (reader.faults() === 0 || Object.keys(job).length > 0) crossChecks(reader, job);
+  try {
+    reader.finish();
+  } catch (error) {
+    if (isSettlineError(error)) throw jobInvalid(error.issues);
+    throw error;
+  }
+  // without a fault every field is there
+  return job as ReadJob;
 }
 
 /** The error for a job with faults. Internal. */
@@ -25,76 +50,4 @@ export function jobInvalid(issues: readonly Issue[]): SettlineError {
   const [first, ...rest] = issues;
   const known = first ?? { path: [], code: 'JOB_INVALID', message: 'invalid', params: {} };
   return new SettlineError([known, ...rest], 'JOB_INVALID');
-}
-
-type ZodIssue = z.core.$ZodIssue;
-
-/** Puts a fault of the schema into the library's codes and into words. */
-function translate(issue: ZodIssue, input: unknown): Issue[] {
-  const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
-  const value = valueAt(input, path);
-  const one = (code: ErrorCode, message: string, params: Issue['params'] = {}): Issue[] => [
-    { path, code, message, params },
-  ];
-  switch (issue.code) {
-    case 'custom':
-      return one(
-        (issue.params?.['code'] ?? 'WRONG_TYPE') as ErrorCode,
-        issue.message,
-        (issue.params?.['params'] ?? {}) as Issue['params'],
-      );
-    case 'unrecognized_keys':
-      return issue.keys.map((key) => unknownField([...path, key]));
-    case 'invalid_value': {
-      const choices = issue.values.map(String).join(', ');
-      return value === undefined
-        ? one('REQUIRED', `is missing: choose ${choices}`, { choices })
-        : one('UNKNOWN_CHOICE', `${shown(value)} is not among: ${choices}`, { choices });
-    }
-    case 'too_small':
-      return one('EMPTY_LIST', 'the list is empty');
-    case 'too_big':
-      return one('CAPACITY_EXCEEDED', `more than ${issue.maximum} entries`, {
-        most: Number(issue.maximum),
-      });
-    case 'invalid_type':
-      return value === undefined && path.length > 0
-        ? one('REQUIRED', `is missing: expected ${TYPE_WORDS[issue.expected] ?? issue.expected}`)
-        : one('WRONG_TYPE', wrongType(issue.expected, value, path), { expected: issue.expected });
-    default:
-      return one('WRONG_TYPE', issue.message);
-  }
-}
-
-const TYPE_WORDS: Readonly<Record<string, string>> = {
-  object: 'an object { ... }',
-  array: 'a list [ ... ]',
-  boolean: 'true or false',
-  string: 'text',
-  number: 'a number',
-};
-
-function wrongType(expected: string, value: unknown, path: FieldPath): string {
-  const words = TYPE_WORDS[expected] ?? expected;
-  if (path.length === 0 && typeof value === 'string') {
-    return 'expected a job object, got text: parse the JSON first';
-  }
-  return `expected ${words}, got ${shown(value)}`;
-}
-
-function unknownField(path: FieldPath): Issue {
-  const key = String(path.at(-1));
-  const known = knownFields(jobSchema, path.slice(0, -1));
-  const takes = known.length === 0 ? '' : `; this object takes ${known.join(', ')}`;
-  return { path, code: 'UNKNOWN_FIELD', message: `unknown field${takes}`, params: { key } };
-}
-
-function valueAt(input: unknown, path: FieldPath): unknown {
-  let value = input;
-  for (const step of path) {
-    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, step))
-      return undefined;
-    value = (value as Record<string | number, unknown>)[step];
-  }
-  return value;
 }

@@ -1,5 +1,5 @@
 import type { PlanWarning, JobPlan, PavementPlan, StringLinePlan } from '../plan/plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 import { warning } from './warning.js';
 
 /** What a level book and the end of the day tell. Internal. */
@@ -24,7 +24,7 @@ export function levelWarnings({
 }
 
 /** What the fixed levels of a pavement tell. Internal. */
-export function gradeWarnings(job: Job, { name, grade }: PavementPlan): PlanWarning[] {
+export function gradeWarnings(job: ReadJob, { name, grade }: PavementPlan): PlanWarning[] {
   if (grade === null) return [];
   const misses = grade.levels
     .filter(({ miss }) => !miss.isZero())

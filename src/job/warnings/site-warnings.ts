@@ -2,7 +2,7 @@ import { unitSuitability } from '../../materials/unit-suitability.js';
 import { sum } from '../../units/aggregate.js';
 import type { Pavement } from '../plan/layer-kinds.js';
 import type { PavementPlan, PlanWarning } from '../plan/plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 import { warning } from './warning.js';
 
 /** What lines and trees near a dig tell. Internal. */
@@ -25,7 +25,7 @@ export function nearbyWarnings({ name, nearby }: PavementPlan): PlanWarning[] {
 }
 
 /** Units whose shape does not suit the use. Internal. */
-export function shapeWarnings({ paver }: Job, pavement: Pavement, name: string): PlanWarning[] {
+export function shapeWarnings({ paver }: ReadJob, pavement: Pavement, name: string): PlanWarning[] {
   if (paver === undefined) return [];
   const long = paver.length.compare(paver.width) >= 0 ? paver.length : paver.width;
   const thickness = sum(

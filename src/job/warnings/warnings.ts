@@ -10,13 +10,13 @@ import type {
   PlanWarning,
   StringLinePlan,
 } from '../plan/plan.js';
-import type { Job } from '../schema/schema.js';
+import type { ReadJob } from '../schema/job-shape.js';
 import { nearbyWarnings, shapeWarnings } from './site-warnings.js';
 import { warning } from './warning.js';
 
 /** What a crew should look at before it digs. Internal. */
 export function findWarnings(
-  job: Job,
+  job: ReadJob,
   plan: Pick<JobPlan, 'levelBook' | 'levelling'> & {
     readonly pavements: readonly PavementPlan[];
     readonly lines: readonly StringLinePlan[];
@@ -42,12 +42,12 @@ export function findWarnings(
   ];
 }
 
-function shapesOf(job: Job, { name }: PavementPlan, index: number): PlanWarning[] {
+function shapesOf(job: ReadJob, { name }: PavementPlan, index: number): PlanWarning[] {
   const pavement = job.pavements[index];
   return pavement === undefined ? [] : shapeWarnings(job, pavement, name);
 }
 
-function thicknessWarnings(job: Job, pavement: PavementPlan, index: number): PlanWarning[] {
+function thicknessWarnings(job: ReadJob, pavement: PavementPlan, index: number): PlanWarning[] {
   const layers = job.pavements[index]?.layers ?? [];
   const thickness = (kinds: readonly string[]): Length =>
     layers
@@ -84,7 +84,7 @@ const EDITION_GAP = length(5, 'mm');
 const isOffNominal = (bedding: Length, nominal: Length): boolean =>
   bedding.minus(nominal).abs().compare(length('0.5', 'mm')) > 0;
 
-function digWarnings(job: Job, plan: PavementPlan): PlanWarning[] {
+function digWarnings(job: ReadJob, plan: PavementPlan): PlanWarning[] {
   const { name, oldSurface, areas, earthwork } = plan;
   const found: PlanWarning[] = plan.digClosesUp ? [warning('DIG_CLOSES_UP', name)] : [];
   for (const corner of plan.digLongMitres) {
@@ -138,7 +138,7 @@ function lineWarnings(line: StringLinePlan): PlanWarning[] {
   return [...moves, ...fills];
 }
 
-function slopeWarnings(job: Job, line: StringLinePlan): PlanWarning[] {
+function slopeWarnings(job: ReadJob, line: StringLinePlan): PlanWarning[] {
   return line.slopes
     .filter(({ verdict }) => verdict === 'fail')
     .map(({ from, to, fall }) =>
@@ -150,7 +150,7 @@ function slopeWarnings(job: Job, line: StringLinePlan): PlanWarning[] {
 }
 
 /** Stakes that the dig would take out. */
-function stakesInDig(job: Job, pavements: readonly PavementPlan[]): PlanWarning[] {
+function stakesInDig(job: ReadJob, pavements: readonly PavementPlan[]): PlanWarning[] {
   const digs = pavements.map((pavement) => ({ name: pavement.name, holds: digOf(pavement) }));
   return job.stringLines.flatMap(({ stakes }) =>
     stakes.flatMap(({ id, x, y }) => {

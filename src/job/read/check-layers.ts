@@ -1,0 +1,47 @@
+import type { FieldPath } from '../../errors.js';
+import type { Reader } from '../../input/reader.js';
+import { shown } from '../../input/shown.js';
+import type { LayerKind } from '../schema/pavement-input.js';
+import type { PartPavement } from './cross-checks.js';
+
+type PartLayers = NonNullable<PartPavement['layers']>;
+
+/** Order of the kinds of layer from the top down. */
+const ORDER: readonly LayerKind[] = ['paver', 'bedding', 'base', 'sub-base'];
+
+/** Layers run from the top down, with one of pavers, one of bedding and a base. Internal. */
+export function checkLayers(reader: Reader, layers: PartLayers | undefined, path: FieldPath): void {
+  if (layers === undefined) return;
+  checkNames(reader, layers, path);
+  const kinds = layers.map((layer) => layer?.kind);
+  // where a kind could not be read, order and number are not known
+  if (kinds.length === 0 || kinds.includes(undefined)) return;
+  const ranks = kinds.map((kind) => ORDER.indexOf(kind ?? 'paver'));
+  const misplaced = ranks.findIndex((rank, index) => index > 0 && rank < (ranks[index - 1] ?? 0));
+  if (misplaced >= 0) {
+    const message = `layers run from the top down: ${ORDER.join(', ')}`;
+    reader.fail('LAYER_ORDER', [...path, misplaced, 'kind'], message);
+  }
+  for (const kind of ['paver', 'bedding', 'base'] as const) {
+    const count = kinds.filter((one) => one === kind).length;
+    if (count === 0) reader.fail('REQUIRED', path, `no layer has the kind ${kind}. Add one`);
+    if (count > 1 && kind !== 'base') {
+      reader.fail('DUPLICATE_ID', path, `${count} layers have the kind ${kind}. Keep one`);
+    }
+  }
+}
+
+/** A layer without a name is called by its kind. */
+function checkNames(reader: Reader, layers: PartLayers, path: FieldPath): void {
+  const first = new Map<string, number>();
+  layers.forEach((layer, index) => {
+    const label = layer?.name ?? layer?.kind;
+    if (label === undefined) return;
+    const earlier = first.get(label);
+    if (earlier === undefined) first.set(label, index);
+    else {
+      const message = `${shown(label)} is already used by layers[${earlier}]. Give each layer its own name`;
+      reader.fail('DUPLICATE_ID', [...path, index, 'name'], message, { id: label, earlier });
+    }
+  });
+}

@@ -137,7 +137,7 @@ function importsFor(body, imports, names) {
     wanted.set(subpath, [...(wanted.get(subpath) ?? []), isType ? `type ${name}` : name]);
   }
   // the built-in site stands for `job` where an example does not say what its job is
-  if (isWanted('job')) wanted.set('../heron-bend.js', ['job']);
+  if (isWanted('job')) wanted.set('../cedar-court.js', ['job']);
   return [...wanted].map(([subpath, list]) => `import { ${list.join(', ')} } from '${subpath}';`);
 }
 

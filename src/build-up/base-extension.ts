@@ -41,7 +41,7 @@ const LEAST = length(LEAST_BASE_EXTENSION.value, 'in');
  * @source edge-restraints
  * @source paver-tolerances
  * @example
- * baseExtension({ baseThickness: '10 in' }).extension.to('in').toString() //=> '10'
+ * baseExtension({ baseThickness: '8 in' }).extension.to('in').toString() //=> '8'
  * baseExtension({ baseThickness: '4 in' }).extension.to('in').toString() //=> '6'
  */
 export function baseExtension(options: BaseExtensionOptions): BaseExtension {

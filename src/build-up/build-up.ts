@@ -66,12 +66,12 @@ export interface BuildUp extends Worked {
  * @example
  * const drive = buildUp({
  *   layers: [
- *     { name: 'paver', thickness: '2 3/8 in' },
+ *     { name: 'paver', thickness: '3 1/4 in' },
  *     { name: 'bedding', thickness: '1 in' },
- *     { name: 'base', thickness: '10 in' },
+ *     { name: 'base', thickness: '8 in' },
  *   ],
  * });
- * drive.total.to('in').toString() //=> '13.375'
+ * drive.total.to('in').toString() //=> '12.25'
  */
 export function buildUp(options: BuildUpOptions): BuildUp {
   return stackLayers(readOptions(options, OPTIONS).layers);

@@ -48,12 +48,12 @@ export interface ExcavationDepth extends Worked {
  * @source derived
  * @example
  * const layers = [
- *   { name: 'paver', thickness: '2 3/8 in' },
+ *   { name: 'paver', thickness: '3 1/4 in' },
  *   { name: 'bedding', thickness: '1 in' },
- *   { name: 'base', thickness: '10 in' },
+ *   { name: 'base', thickness: '8 in' },
  * ];
- * const dig = excavationDepth({ buildUp: buildUp({ layers }), removedSurface: '2 in' });
- * dig.soil.to('in').toString() //=> '11.375'
+ * const dig = excavationDepth({ buildUp: buildUp({ layers }), removedSurface: '3 in' });
+ * dig.soil.to('in').toString() //=> '9.25'
  */
 export function excavationDepth(options: ExcavationDepthOptions): ExcavationDepth {
   const {

@@ -50,9 +50,9 @@ export const MOST_LIFTS = 500;
  *   codes
  * @source derived
  * @example
- * const base = lifts({ thickness: '10 in', maxLift: '4 in', compactedPerLoose: 0.8 });
+ * const base = lifts({ thickness: '11 in', maxLift: '4 in', compactedPerLoose: 0.8 });
  * base.count //=> 3
- * base.tops[1]?.to('in').toFixed(2) //=> '6.67'
+ * base.tops[1]?.to('in').toFixed(2) //=> '7.33'
  */
 export function lifts(options: LiftsOptions): Lifts {
   const read = readOptions(options, OPTIONS);

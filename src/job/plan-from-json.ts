@@ -17,7 +17,7 @@ import type { JobPlan } from './plan/plan.js';
  * @example
  * const plan = planJob(job);
  * const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
- * again.pavements[0]?.buildUp.total.to('in').toString() //=> '13.375'
+ * again.pavements[0]?.buildUp.total.to('in').toString() //=> '18.75'
  */
 export function planFromJSON(json: unknown): JobPlan {
   const revived = revive(json, []);

@@ -20,7 +20,7 @@ import { findWarnings } from './warnings/warnings.js';
  * dig, widened areas, lifts, orders and spoil, and for each string the depths at its stakes, whether
  * they stand in line, and the falls between them.
  *
- * @param job - a {@link JobInput}; not changed. In the example it is examples/heron-bend.json
+ * @param job - a {@link JobInput}; not changed. In the example it is examples/cedar-court.json
  * @returns one plain, frozen {@link JobPlan}; `JSON.stringify` keeps all of it, `planFromJSON` reads
  *   it back
  * @throws `JOB_INVALID`: every fault stands in `issues` with its field path, code and words
@@ -28,7 +28,7 @@ import { findWarnings } from './warnings/warnings.js';
  * @source edge-restraints
  * @example
  * const { pavements, warnings } = planJob(job);
- * pavements[0]?.dig.belowString.to('in').toString() //=> '25.375'
+ * pavements[0]?.dig.belowString.to('in').toString() //=> '36.75'
  * warnings[0]?.code //=> 'STAKE_OUT_OF_LINE'
  */
 export function planJob(job: JobInput): JobPlan {

@@ -72,14 +72,14 @@ export interface StringDepths extends Worked {
  *   reading codes
  * @source derived
  * @example
- * const drive = buildUp({ layers: [{ name: 'paver', thickness: '2 3/8 in' }, { name: 'base', thickness: '11 in' }] });
+ * const drive = buildUp({ layers: [{ name: 'paver', thickness: '3 1/4 in' }, { name: 'base', thickness: '9 in' }] });
  * const depths = stringDepths({
  *   buildUp: drive,
- *   stringHeight: '12 in',
- *   stakes: [{ id: 'S1', station: '0 ft', ground: '14 in' }],
+ *   stringHeight: '15 in',
+ *   stakes: [{ id: 'S1', station: '0 ft', ground: '17 1/2 in' }],
  * });
- * depths.subgrade.to('in').toString() //=> '25.375'
- * depths.stakes[0]?.dig?.to('in').toString() //=> '11.375'
+ * depths.subgrade.to('in').toString() //=> '27.25'
+ * depths.stakes[0]?.dig?.to('in').toString() //=> '9.75'
  */
 export function stringDepths(options: {
   readonly buildUp: BuildUp;

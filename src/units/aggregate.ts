@@ -9,7 +9,7 @@ type OneOrMore<T> = readonly [T, ...T[]] | readonly T[];
  *
  * @throws `EMPTY_LIST`: the sum of nothing has no dimension
  * @example
- * sum([length('2 3/8 in'), length('1 in'), length('10 in')]).to('in').toString() //=> '13.375'
+ * sum([length('3 1/4 in'), length('1 in'), length('8 in')]).to('in').toString() //=> '12.25'
  */
 export function sum<D extends Dimension>(quantities: OneOrMore<Quantity<D>>): Quantity<D> {
   const [first, ...rest] = notEmpty(quantities);

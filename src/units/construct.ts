@@ -72,7 +72,7 @@ export type FlowInput = QuantityInput<'flow'>;
  *
  * @throws `UNIT_MISSING` for a bare number, the reading codes of {@link parseLength} for text
  * @example
- * length('5 ft 6 1/2 in').to('m').toString() //=> '1.6891'
+ * length('7 ft 3 5/8 in').to('m').toString() //=> '2.225675'
  * length(300, 'mm').to('cm').toString() //=> '30'
  */
 export function length(value: NumberInput, unit?: UnitOf<'length'>): Length {

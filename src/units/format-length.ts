@@ -7,7 +7,7 @@ import { stepsIn } from './rounding.js';
 
 /** How a length is printed. */
 export interface FormatLengthOptions {
-  /** Feet and inches (`5' 6 1/2"`) or one unit (`1.689 m`). */
+  /** Feet and inches (`7' 3 5/8"`) or one unit (`2.226 m`). */
   readonly as: LengthForm;
   /**
    * The step to round to. Default: 1/16 in for feet and inches or inches, 0.01 ft, 0.01 yd, 1 mm,
@@ -32,7 +32,7 @@ export interface FormatLengthOptions {
  *   `INCREMENT_NOT_POSITIVE`, `UNIT_UNKNOWN`, `OUT_OF_RANGE`
  * @source nist-sp811
  * @example
- * formatLength(length('66.49 in'), { as: 'ft-in', nearest: '1/2 in' }) //=> `5' 6 1/2"`
+ * formatLength(length('87.6 in'), { as: 'ft-in', nearest: '1/8 in' }) //=> `7' 3 5/8"`
  * formatLength(length('11 31/32 in'), { as: 'ft-in', nearest: '1/16 in' }) //=> `1' 0"`
  * formatLength(length('5.5 ft'), { as: 'm' }) //=> '1.676 m'
  */

@@ -40,7 +40,7 @@ export interface ParseLengthOptions {
 /** A length read from text, with what had to be understood. */
 export interface LengthReading {
   readonly length: Length;
-  /** True where the inch mark was left off: `5' 6`. */
+  /** True where the inch mark was left off: `7' 3`. */
   readonly impliedInches: boolean;
 }
 
@@ -56,8 +56,8 @@ const INCHES_IN: Partial<Record<LengthUnit, number>> = { yd: 36, ft: 12, in: 1 }
 /**
  * Reads a length the way it is written on a tape, a rod or a drawing, exactly.
  *
- * Accepted: feet, inches and fraction (`5' 6 1/2"`, `5'-6½"`, `5 ft 6 in`, `66-1/2"`), decimal feet
- * or inches (`5.54'`), yards, and one SI unit (`1.675 m`, `25.4 mm`). A unit is needed; units
+ * Accepted: feet, inches and fraction (`7' 3 5/8"`, `7'-3½"`, `7 ft 3 in`, `87-1/2"`), decimal feet
+ * or inches (`7.3'`), yards, and one SI unit (`1.675 m`, `25.4 mm`). A unit is needed; units
  * descend; only the last part may carry a fraction or decimals; a sign covers the whole. Text that
  * could be read in two ways is refused with the reason and the place.
  *
@@ -66,7 +66,7 @@ const INCHES_IN: Partial<Record<LengthUnit, number>> = { yd: 36, ft: 12, in: 1 }
  * @throws one of the reading codes (`NO_UNIT`, `RANGE`, `COMMA`, `IMPROPER_MIXED` ...), with
  *   `params.position`, the place of the fault counted from 0
  * @example
- * parseLength(`5' 6 1/2"`).to('in').toString() //=> '66.5'
+ * parseLength(`7' 3 5/8"`).to('in').toString() //=> '87.625'
  * parseLength('1,5 m', { decimalComma: true }).to('mm').toString() //=> '1500'
  */
 export function parseLength(text: string, options?: ParseLengthOptions): Length {
@@ -79,7 +79,7 @@ export function parseLength(text: string, options?: ParseLengthOptions): Length 
  * Like {@link parseLength}, and says where a unit had to be understood.
  *
  * @example
- * readLengthText(`5' 6`).impliedInches //=> true
+ * readLengthText(`7' 3`).impliedInches //=> true
  */
 export function readLengthText(text: string, options: ParseLengthOptions = {}): LengthReading {
   if (typeof text !== 'string') {

@@ -14,7 +14,7 @@ const DECIMAL_UNITS: Readonly<Record<string, SmallDecimal>> = {
 };
 
 /**
- * Reads the plainest and commonest lengths in one look: `5' 6 1/2"`, `12 ft`, `2 3/8 in`, `1.675 m`.
+ * Reads the plainest and commonest lengths in one look: `7' 3 5/8"`, `12 ft`, `3 1/4 in`, `1.675 m`.
  * Gives up (undefined) on everything else, faults too: the full reader then decides. What it does
  * read, the full reader reads alike; a property test holds the two together.
  *

@@ -5,15 +5,14 @@ import { planJob, renderJobSheet } from 'settline/job';
 import { nanoseconds, printTable } from './report.mjs';
 
 const job = JSON.parse(
-  readFileSync(new URL('../../examples/heron-bend.json', import.meta.url), 'utf8'),
+  readFileSync(new URL('../../examples/cedar-court.json', import.meta.url), 'utf8'),
 );
-// the built-in site has eleven stakes; one more on the walk makes twelve
+// the built-in site has eleven stakes; one more on the terrace makes twelve
 job.stringLines[2].stakes.splice(2, 0, {
-  id: 'W2a',
-  x: '6 ft',
-  y: '45 ft',
-  finish: '99.72 ft',
-  ground: '12 in',
+  id: 'G2a',
+  x: '19 ft',
+  y: '50.5 ft',
+  finish: '213.12 ft',
 });
 
 export async function run() {

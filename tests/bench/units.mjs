@@ -93,14 +93,14 @@ export async function run() {
     { name: 'js-quantities', run: () => Qty.parse('5.5 ft'), result: text },
     { name: 'unitmath', run: () => unitmath('5.5 ft'), result: text },
   ]);
-  await compare(`Read 5' 6 1/2" (the peers read it as a sum, or not at all)`, [
-    { name: 'settline, plain marks', run: () => parseLength(`5' 6 1/2"`), result: text },
-    { name: 'settline, typographic', run: () => parseLength('5′ 6½″'), result: text },
-    { name: 'settline, drawing form', run: () => parseLength(`5'-6 1/2"`), result: text },
-    { name: 'mathjs evaluate', run: () => math.evaluate('5 ft + 6.5 in'), result: text },
+  await compare(`Read 7' 3 5/8" (the peers read it as a sum, or not at all)`, [
+    { name: 'settline, plain marks', run: () => parseLength(`7' 3 5/8"`), result: text },
+    { name: 'settline, typographic', run: () => parseLength('7′ 3⅝″'), result: text },
+    { name: 'settline, drawing form', run: () => parseLength(`7'-3 5/8"`), result: text },
+    { name: 'mathjs evaluate', run: () => math.evaluate('7 ft + 3.625 in'), result: text },
     {
       name: 'unitmath, two units',
-      run: () => unitmath('5 ft').add(unitmath('6.5 in')),
+      run: () => unitmath('7 ft').add(unitmath('3.625 in')),
       result: text,
     },
   ]);
@@ -146,8 +146,8 @@ export async function run() {
       result: text,
     },
   ]);
-  const [a, b] = [length('5 ft 6 1/2 in'), length('1.2 m')];
-  const [da, db] = [new Decimal40('1.6891'), new Decimal40('1.2')];
+  const [a, b] = [length('7 ft 3 5/8 in'), length('1.2 m')];
+  const [da, db] = [new Decimal40('2.225675'), new Decimal40('1.2')];
   const yards = volume('5920/324', 'yd3');
   await compare('Add two lengths', [
     { name: 'settline', run: () => a.plus(b), result: text },
@@ -157,7 +157,7 @@ export async function run() {
       run: (
         (x, y) => () =>
           math.add(x, y)
-      )(math.unit('66.5 in'), math.unit('1.2 m')),
+      )(math.unit('87.625 in'), math.unit('1.2 m')),
       result: text,
     },
     {
@@ -165,7 +165,7 @@ export async function run() {
       run: (
         (x, y) => () =>
           x.add(y)
-      )(Qty('66.5 in'), Qty('1.2 m')),
+      )(Qty('87.625 in'), Qty('1.2 m')),
       result: text,
     },
     { name: 'settline, thirds', run: () => yards.plus(yards), result: text },

@@ -5,21 +5,21 @@ import { expectFault, faultsOf } from '../faults.js';
 
 const drive = buildUp({
   layers: [
-    { name: 'paver', thickness: '2 3/8 in' },
+    { name: 'paver', thickness: '3 1/4 in' },
     { name: 'bedding', thickness: length('1 in') },
-    { name: 'base', thickness: { value: '10', unit: 'in' }, material: 'crushed stone' },
+    { name: 'base', thickness: { value: '8', unit: 'in' }, material: 'crushed stone' },
   ],
 });
 
 describe('buildUp', () => {
   test('stacks from finished grade down, exactly', () => {
-    expect(drive.total.to('in').toString()).toBe('13.375');
+    expect(drive.total.to('in').toString()).toBe('12.25');
     expect(
       drive.layers.map(({ top, bottom }) => [top.to('in').toString(), bottom.to('in').toString()]),
     ).toEqual([
-      ['0', '2.375'],
-      ['2.375', '3.375'],
-      ['3.375', '13.375'],
+      ['0', '3.25'],
+      ['3.25', '4.25'],
+      ['4.25', '12.25'],
     ]);
     expect(drive.layers[2]?.material).toBe('crushed stone');
     expect(drive.layers[0]).not.toHaveProperty('material');
@@ -61,23 +61,23 @@ describe('buildUp', () => {
 });
 
 describe('excavationDepth', () => {
-  test('13 3/8 in, less 2 in of asphalt, is 11 3/8 in of soil', () => {
-    const dig = excavationDepth({ buildUp: drive, removedSurface: '2 in' });
-    expect(dig.total.to('in').toString()).toBe('13.375');
-    expect(dig.soil.to('in').toString()).toBe('11.375');
+  test('12 1/4 in, less 3 in of asphalt, is 9 1/4 in of soil', () => {
+    const dig = excavationDepth({ buildUp: drive, removedSurface: '3 in' });
+    expect(dig.total.to('in').toString()).toBe('12.25');
+    expect(dig.soil.to('in').toString()).toBe('9.25');
   });
 
   test('an existing surface above or below finish', () => {
     expect(
       excavationDepth({ buildUp: drive, existingAboveFinish: '3 in' }).total.to('in').toString(),
-    ).toBe('16.375');
+    ).toBe('15.25');
     const low = excavationDepth({
       buildUp: drive,
-      existingAboveFinish: '-12 in',
+      existingAboveFinish: '-11 in',
       removedSurface: '2 in',
     });
-    expect(low.total.to('in').toString()).toBe('1.375');
-    expect(low.soil.to('in').toString()).toBe('-0.625');
+    expect(low.total.to('in').toString()).toBe('1.25');
+    expect(low.soil.to('in').toString()).toBe('-0.75');
   });
 
   test('carries its cautions', () => {
@@ -88,9 +88,9 @@ describe('excavationDepth', () => {
   });
 
   test('shows its working', () => {
-    const { working } = excavationDepth({ buildUp: drive, removedSurface: '2 in' });
+    const { working } = excavationDepth({ buildUp: drive, removedSurface: '3 in' });
     expect(working.map(({ formula }) => formula)).toEqual(['E = D + a', 'S = E - o']);
-    expect(working[1]?.result.value).toEqual(length('11.375 in'));
+    expect(working[1]?.result.value).toEqual(length('9.25 in'));
   });
 
   test.each([

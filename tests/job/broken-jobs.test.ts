@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { isSettlineError, pathText, planJob, tryPlanJob, type ErrorCode } from 'settline';
 import type { JobInput } from 'settline/job';
-import { heronBendJob } from '../heron-bend.js';
+import { cedarCourtJob } from '../cedar-court.js';
 
 /** A job file as it comes from JSON: anything may stand anywhere. */
 type Loose = Record<string, unknown>;
@@ -108,7 +108,7 @@ const BROKEN: readonly Broken[] = [
   },
   {
     name: 'a list for a length',
-    break: (job) => set(job, 'stringHeight', ['12 in']),
+    break: (job) => set(job, 'stringHeight', ['18 in']),
     path: 'stringHeight',
     code: 'WRONG_TYPE',
     says: 'got a list',
@@ -143,28 +143,28 @@ const BROKEN: readonly Broken[] = [
   },
   {
     name: 'a unit of another kind',
-    break: (job) => set(job, 'stringHeight', { value: 12, unit: 'ft2' }),
+    break: (job) => set(job, 'stringHeight', { value: 18, unit: 'ft2' }),
     path: 'stringHeight',
     code: 'DIMENSION_MISMATCH',
     says: 'ft2 is a unit of area, not of length',
   },
   {
     name: 'a unit that does not exist',
-    break: (job) => set(job, 'stringHeight', { value: 12, unit: 'cubits' }),
+    break: (job) => set(job, 'stringHeight', { value: 18, unit: 'cubits' }),
     path: 'stringHeight',
     code: 'UNIT_UNKNOWN',
     says: 'use one of mm, cm, m',
   },
   {
     name: 'a third key beside value and unit',
-    break: (job) => set(job, 'stringHeight', { value: 12, unit: 'in', about: 1 }),
+    break: (job) => set(job, 'stringHeight', { value: 18, unit: 'in', about: 1 }),
     path: 'stringHeight.about',
     code: 'UNKNOWN_FIELD',
     says: 'value and unit',
   },
   {
     name: 'a negative string height',
-    break: (job) => set(job, 'stringHeight', '-12 in'),
+    break: (job) => set(job, 'stringHeight', '-18 in'),
     path: 'stringHeight',
     code: 'NEGATIVE',
     says: 'must not be negative',
@@ -226,7 +226,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(line(job), 'pavement', '__proto__'),
     path: 'stringLines[0].pavement',
     code: 'UNKNOWN_ID',
-    says: 'there is drive, walk',
+    says: 'there is court, terrace',
   },
   {
     name: 'no pavements',
@@ -237,7 +237,7 @@ const BROKEN: readonly Broken[] = [
   },
   {
     name: 'pavements that are no list',
-    break: (job) => set(job, 'pavements', { drive: {} }),
+    break: (job) => set(job, 'pavements', { court: {} }),
     path: 'pavements',
     code: 'WRONG_TYPE',
     says: 'expected a list',
@@ -251,7 +251,7 @@ const BROKEN: readonly Broken[] = [
   },
   {
     name: 'no base',
-    break: (job) => pavement(job).layers.pop(),
+    break: (job) => pavement(job).layers.splice(2),
     path: 'pavements[0].layers',
     code: 'REQUIRED',
     says: 'no layer of kind base',
@@ -272,7 +272,7 @@ const BROKEN: readonly Broken[] = [
   },
   {
     name: 'two layers of one name',
-    break: (job) => pavement(job).layers.push({ kind: 'base', thickness: '4 in' }),
+    break: (job) => pavement(job).layers.splice(3, 0, { kind: 'base', thickness: '4 in' }),
     path: 'pavements[0].layers[3].name',
     code: 'DUPLICATE_LAYER',
     says: 'give each its own name',
@@ -324,7 +324,7 @@ const BROKEN: readonly Broken[] = [
   },
   {
     name: 'an outline on one line',
-    break: (job) => points(job).splice(0, 4, [0, 0], [1, 1], [2, 2]),
+    break: (job) => points(job).splice(0, 6, [0, 0], [1, 1], [2, 2]),
     path: 'pavements[0].outline.points',
     code: 'ZERO_AREA',
     says: 'encloses nothing',
@@ -383,11 +383,11 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(pavement(job), 'edges', ['open', 'building']),
     path: 'pavements[0].edges',
     code: 'EDGE_COUNT',
-    says: '2 edges listed for an outline of 4',
+    says: '2 edges listed for an outline of 6',
   },
   {
     name: 'an unknown kind of edge',
-    break: (job) => set(pavement(job), 'edges', ['open', 'open', 'open', 'wall']),
+    break: (job) => set(pavement(job), 'edges', ['open', 'open', 'open', 'wall', 'open', 'open']),
     path: 'pavements[0].edges[3]',
     code: 'UNKNOWN_CHOICE',
     says: 'open, restrained, building',
@@ -422,24 +422,24 @@ const BROKEN: readonly Broken[] = [
   },
   {
     name: 'the same pavement twice',
-    break: (job) => set(pavement(job, 1), 'id', 'drive'),
+    break: (job) => set(pavement(job, 1), 'id', 'court'),
     path: 'pavements[1].id',
     code: 'DUPLICATE_ID',
     says: 'stands twice',
   },
   {
     name: 'the same stake twice on a string',
-    break: (job) => set(stake(job, 1), 'id', 'S1'),
+    break: (job) => set(stake(job, 1), 'id', 'K1'),
     path: 'stringLines[0].stakes[1].id',
     code: 'DUPLICATE_ID',
-    says: 'the stake "S1" stands twice',
+    says: 'the stake "K1" stands twice',
   },
   {
     name: 'the same stake on two strings',
-    break: (job) => set(line(job, 1).stakes[0] ?? {}, 'id', 'S1'),
+    break: (job) => set(line(job, 1).stakes[0] ?? {}, 'id', 'K1'),
     path: 'stringLines[1].stakes[0].id',
     code: 'DUPLICATE_ID',
-    says: 'the stake "S1" stands twice',
+    says: 'the stake "K1" stands twice',
   },
   {
     name: 'a string of no length',
@@ -452,7 +452,7 @@ const BROKEN: readonly Broken[] = [
   },
   {
     name: 'two neighbours on one spot',
-    break: (job) => set(stake(job, 2), 'x', '12 ft'),
+    break: (job) => Object.assign(stake(job, 2), { x: '14 ft', y: '-3 ft 1 1/8 in' }),
     path: 'stringLines[0].stakes[2]',
     code: 'POINTS_COINCIDE',
     says: 'stands where the one before it stands',
@@ -469,19 +469,19 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(line(job), 'pavement', 'patio'),
     path: 'stringLines[0].pavement',
     code: 'UNKNOWN_ID',
-    says: 'there is no pavement "patio"; there is drive, walk',
+    says: 'there is no pavement "patio"; there is court, terrace',
   },
   {
     name: 'stakes that stand in a square',
     break: (job) => {
-      line(job, 2).stakes = [
-        { id: 'W1', x: '10 ft', y: '30 ft' },
-        { id: 'W2', x: '11 ft', y: '30 ft' },
-        { id: 'W3', x: '11 ft', y: '31 ft' },
-        { id: 'W4', x: '10 ft', y: '31 ft' },
+      line(job, 1).stakes = [
+        { id: 'F1', x: '10 ft', y: '36 ft' },
+        { id: 'F2', x: '11 ft', y: '36 ft' },
+        { id: 'F3', x: '11 ft', y: '37 ft' },
+        { id: 'F4', x: '10 ft', y: '37 ft' },
       ];
     },
-    path: 'stringLines[2].stakes',
+    path: 'stringLines[1].stakes',
     code: 'DIRECTION_UNDEFINED',
     says: 'spread alike in every direction',
   },
@@ -585,7 +585,7 @@ const BROKEN: readonly Broken[] = [
   },
   {
     name: 'a joint as wide as a paver',
-    break: (job) => set(job.paver, 'joint', '9 in'),
+    break: (job) => set(job.paver, 'joint', '8 in'),
     path: 'paver.joint',
     code: 'OUT_OF_RANGE',
     says: 'Check the digits',
@@ -593,7 +593,7 @@ const BROKEN: readonly Broken[] = [
 ];
 
 function broken(how: (job: LooseJob) => unknown): JobInput {
-  const job = heronBendJob() as unknown as LooseJob;
+  const job = cedarCourtJob() as unknown as LooseJob;
   how(job);
   return job as unknown as JobInput;
 }
@@ -683,11 +683,11 @@ test('each field of the built-in job, taken out or replaced, plans or is refused
     }
   };
   const paths: (string | number)[][] = [];
-  visit(heronBendJob(), [], paths);
+  visit(cedarCourtJob(), [], paths);
   let refused = 0;
   for (const path of paths.slice(1)) {
     for (const value of junk) {
-      const job = heronBendJob() as unknown as Loose;
+      const job = cedarCourtJob() as unknown as Loose;
       let target: Loose = job;
       for (const step of path.slice(0, -1)) target = target[step] as Loose;
       target[path.at(-1) as string] = value;

@@ -9,16 +9,21 @@ import {
   type JobCheck,
 } from 'settline/job';
 import { pathText } from 'settline';
+import { length } from 'settline/units';
 import { faultsOf } from '../faults.js';
-import { heronBendJob } from '../heron-bend.js';
-import { otterLaneJob } from '../otter-lane.js';
+import { cedarCourtJob } from '../cedar-court.js';
+import { slateWharfJob } from '../slate-wharf.js';
 
-const plan = planJob(heronBendJob());
-const DRIVE = ['S1', 'S2', 'S3', 'S4', 'N1', 'N2', 'N3', 'N4'];
+const plan = planJob(cedarCourtJob());
+const COURT = ['K1', 'K2', 'K3', 'K4', 'K5', 'F1', 'F2', 'F3'];
 const SUBGRADE = { subgrade: { over: '1/2 in', under: '3/4 in' } };
 
-const all = (surface: string, belowString: string, except: Record<string, string> = {}) =>
-  DRIVE.map((stake) => ({ stake, surface, belowString: except[stake] ?? belowString }));
+/** Readings at all stakes of the court: string fence is 24 in up, 6 in above string kerb. */
+const all = (surface: string, belowKerb: string, except: Record<string, string> = {}) =>
+  COURT.map((stake) => {
+    const below = length(belowKerb).plus(length(stake.startsWith('F') ? '6 in' : '0 in'));
+    return { stake, surface, belowString: except[stake] ?? below };
+  });
 const only = (check: JobCheck) => {
   const [surface] = check.surfaces;
   if (surface === undefined) expect.unreachable();
@@ -29,24 +34,24 @@ const inch = (value: { to: (unit: 'in') => { toString: () => string } } | null |
 
 describe('levels as built against the plan', () => {
   test('on the limit passes, a hair over fails', () => {
-    // subgrade of the drive lies 25 3/8 in below the string; 1/2 in high is 24 7/8 in
+    // subgrade of the court lies 36 3/4 in below string kerb; 1/2 in high is 36 1/4 in
     const at = checkJob(plan, {
-      readings: all('subgrade', '24 7/8 in', { S2: '26 1/8 in' }),
+      readings: all('subgrade', '36 1/4 in', { K2: '37 1/2 in' }),
       tolerances: SUBGRADE,
     });
     expect(at.verdict).toBe('pass');
     expect(only(at).stakes.map(({ value }) => inch(value))).toEqual(
-      DRIVE.map((id) => (id === 'S2' ? '-0.75' : '0.5')),
+      COURT.map((id) => (id === 'K2' ? '-0.75' : '0.5')),
     );
     const over = checkJob(plan, {
-      readings: all('subgrade', '25 3/8 in', { N3: '24.8749999 in', S2: '26.1250001 in' }),
+      readings: all('subgrade', '36 3/4 in', { F2: '42.2499999 in', K2: '37.5000001 in' }),
       tolerances: SUBGRADE,
     });
     expect(over.verdict).toBe('fail');
-    expect(only(over).level.outOfTolerance).toEqual(['S2', 'N3']);
+    expect(only(over).level.outOfTolerance).toEqual(['K2', 'F2']);
     expect(only(over).next).toEqual({
       step: 'correct',
-      stakes: ['S2', 'N3'],
+      stakes: ['K2', 'F2'],
       surface: null,
       spread: null,
     });
@@ -54,24 +59,24 @@ describe('levels as built against the plan', () => {
 
   test('what is uncertain is neither passed nor failed', () => {
     const check = checkJob(plan, {
-      readings: all('subgrade', '25 3/8 in', { S3: '24 13/16 in' }),
+      readings: all('subgrade', '36 3/4 in', { K3: '36 3/16 in' }),
       tolerances: SUBGRADE,
       uncertainty: '1/8 in',
     });
     expect(check.verdict).toBe('unclear');
     expect(only(check).next.step).toBe('measure-again');
-    expect(only(check).next.stakes).toEqual(['S3']);
+    expect(only(check).next.stakes).toEqual(['K3']);
   });
 
   test('stakes that were not read are asked for before the surface is covered', () => {
     const check = checkJob(plan, {
-      readings: all('subgrade', '25 3/8 in').slice(0, 6),
+      readings: all('subgrade', '36 3/4 in').slice(0, 6),
       tolerances: SUBGRADE,
     });
     expect(check.verdict).toBe('pass');
-    expect(only(check).missing).toEqual(['N3', 'N4']);
+    expect(only(check).missing).toEqual(['F2', 'F3']);
     expect(describeNextStep(only(check), { system: 'us' })).toBe(
-      'Within tolerance so far. Measure N3, N4 too before you cover this surface.',
+      'Within tolerance so far. Measure F2, F3 too before you cover this surface.',
     );
   });
 
@@ -86,15 +91,19 @@ describe('levels as built against the plan', () => {
         ),
         { system: 'us' },
       );
-    expect(step('subgrade', '25 3/8 in', 'subgrade')).toBe(
-      'Go on to lift 1 top: spread 4 3/16 in loose.',
+    // sub-base in two lifts of 3 in, base in two of 4 1/4 in; loose, over 0.78
+    expect(step('subgrade', '36 3/4 in', 'subgrade')).toBe(
+      'Go on to lift 1 top: spread 3 7/8 in loose.',
     );
-    expect(step('lift 2 top', '18 11/16 in', 'lift')).toBe(
-      'Go on to base top: spread 4 3/16 in loose.',
+    expect(step('sub-base top', '30 3/4 in', 'sub-base')).toBe(
+      'Go on to lift 3 top: spread 5 7/16 in loose.',
     );
-    expect(step('base top', '15 3/8 in', 'base')).toBe('Go on to bedding top.');
-    expect(step('bedding top', '14 3/8 in', 'bedding')).toBe('Go on to finished grade.');
-    expect(step('finished grade', '12 in', 'pavers')).toBe(
+    expect(step('lift 3 top', '26 1/2 in', 'lift')).toBe(
+      'Go on to base top: spread 5 7/16 in loose.',
+    );
+    expect(step('base top', '22 1/4 in', 'base')).toBe('Go on to bedding top.');
+    expect(step('bedding top', '21 1/4 in', 'bedding')).toBe('Go on to finished grade.');
+    expect(step('finished grade', '18 in', 'pavers')).toBe(
       'Within tolerance: this was the last surface.',
     );
   });
@@ -102,10 +111,10 @@ describe('levels as built against the plan', () => {
   test('surfaces come from the ground up, pavement by pavement', () => {
     const check = checkJob(plan, {
       readings: [
-        { stake: 'W1', surface: 'base top', belowString: '15 3/8 in' },
-        { stake: 'S1', surface: 'base top', belowString: '15 3/8 in' },
-        { stake: 'S1', surface: 'lift 1 top', belowString: '22 in' },
-        { stake: 'S1', surface: 'subgrade', belowString: '25 3/8 in' },
+        { stake: 'G1', surface: 'base top', belowString: '13 1/4 in' },
+        { stake: 'K1', surface: 'base top', belowString: '22 1/4 in' },
+        { stake: 'K1', surface: 'lift 1 top', belowString: '33 3/4 in' },
+        { stake: 'K1', surface: 'subgrade', belowString: '36 3/4 in' },
       ],
       tolerances: {
         ...SUBGRADE,
@@ -114,10 +123,10 @@ describe('levels as built against the plan', () => {
       },
     });
     expect(check.surfaces.map(({ pavement, surface }) => `${pavement}: ${surface}`)).toEqual([
-      'Drive: subgrade',
-      'Drive: lift 1 top',
-      'Drive: base top',
-      'Side walk: base top',
+      'Parking court: subgrade',
+      'Parking court: lift 1 top',
+      'Parking court: base top',
+      'Terrace: base top',
     ]);
     expect(check.surfaces[2]?.level.source).toBe('irc-sp-63-2004');
     expect(check.surfaces[0]?.level.source).toBeNull();
@@ -132,7 +141,7 @@ describe('the action at a stake, in the words of the trade', () => {
     system: 'us' | 'metric' = 'us',
   ) => {
     const check = checkJob(plan, {
-      readings: [{ stake: 'S1', surface, belowString }],
+      readings: [{ stake: 'K1', surface, belowString }],
       tolerances: { [kind]: { over: '1/4 in', under: '1/4 in' } },
     });
     const { kind: of, stakes } = only(check);
@@ -142,51 +151,51 @@ describe('the action at a stake, in the words of the trade', () => {
   };
 
   test.each([
-    ['subgrade', 'subgrade', '24 7/8 in', '1/2 in high: cut 1/2 in and compact'],
+    ['subgrade', 'subgrade', '36 1/4 in', '1/2 in high: cut 1/2 in and compact'],
     [
       'subgrade',
       'subgrade',
-      '25 7/8 in',
+      '37 1/4 in',
       '1/2 in low: fill with base stone, 5/8 in loose, and compact; never with soil',
     ],
-    ['base top', 'base', '14 7/8 in', '1/2 in high: take off 1/2 in and compact'],
+    ['base top', 'base', '21 3/4 in', '1/2 in high: take off 1/2 in and compact'],
     [
       'base top',
       'base',
-      '15 7/8 in',
+      '22 3/4 in',
       '1/2 in low: loosen the top, spread 5/8 in of loose stone and compact',
     ],
-    ['bedding top', 'bedding', '13 7/8 in', '1/2 in high: strike off 1/2 in'],
-    ['bedding top', 'bedding', '14 7/8 in', '1/2 in low: add sand and screed up 1/2 in'],
+    ['bedding top', 'bedding', '20 3/4 in', '1/2 in high: strike off 1/2 in'],
+    ['bedding top', 'bedding', '21 3/4 in', '1/2 in low: add sand and screed up 1/2 in'],
     [
       'finished grade',
       'pavers',
-      '11 1/2 in',
+      '17 1/2 in',
       '1/2 in high: lift, take out 1/2 in of bedding, lay again and compact',
     ],
     [
       'finished grade',
       'pavers',
-      '12 1/2 in',
+      '18 1/2 in',
       '1/2 in low: lift, add 1/2 in of bedding, lay again and compact; if the bed gets too thick, mend the base',
     ],
-    ['base top', 'base', '15 3/8 in', 'within tolerance'],
+    ['base top', 'base', '22 1/4 in', 'within tolerance'],
   ])('%s (%s) at %s', (surface, kind, belowString, words) => {
     expect(said(surface, kind, belowString)).toBe(words);
   });
 
   test('in millimetres', () => {
-    expect(said('base top', 'base', '15 7/8 in', 'metric')).toBe(
+    expect(said('base top', 'base', '22 3/4 in', 'metric')).toBe(
       '13 mm low: loosen the top, spread 16 mm of loose stone and compact',
     );
   });
 });
 
 describe('by string, by rod, by elevation', () => {
-  const otter = planJob(otterLaneJob());
+  const wharf = planJob(slateWharfJob());
   const at = (reading: object, rest: object = {}) =>
     only(
-      checkJob(otter, {
+      checkJob(wharf, {
         readings: [{ stake: 'A1', surface: 'base top', ...reading }],
         tolerances: { base: { over: '0.01 ft', under: '0.01 ft' } },
         ...rest,
@@ -194,61 +203,61 @@ describe('by string, by rod, by elevation', () => {
     ).stakes[0];
 
   test('all three say the same', () => {
-    // finish at A1 is 100.21 ft, base top 3 3/8 in below: 99.92875 ft; HI 104.62
-    const byString = at({ belowString: '15 1/4 in' });
-    const byElevation = at({ elevation: '99.939166666666666666666666666666666666666667 ft' });
-    const byRod = at({ rod: '4.68 ft' });
+    // finish at A1 is 100.21 ft, base top 4 1/4 in below it: 1198.27 in; string 16 in up; HI 104.62
+    const byString = at({ belowString: '20 1/8 in' });
+    const byElevation = at({ elevation: '99.86625 ft' });
+    const byRod = at({ rod: '4.75 ft' });
     expect(inch(byString?.value)).toBe('0.125');
-    expect(byElevation?.value.toNumber('in')).toBeCloseTo(0.125, 12);
-    // 104.62 - 4.68 = 99.94: 0.01125 ft high of 99.92875
-    expect(byRod?.value.to('ft').toString()).toBe('0.01125');
+    expect(inch(byElevation?.value)).toBe('0.125'); // 1198.395 in
+    // 104.62 - 4.75 = 99.87 ft or 1198.44 in: 0.17 in high
+    expect(inch(byRod?.value)).toBe('0.17');
     expect(byRod?.verdict).toBe('fail');
-    expect(byRod?.plan.to('ft').toString()).toBe('99.92875');
-    expect(inch(byString?.measuredBelowString)).toBe('15.25');
+    expect(inch(byRod?.plan)).toBe('1198.27');
+    expect(inch(byString?.measuredBelowString)).toBe('20.125');
   });
 
   test('a new set-up counts from its own height', () => {
-    const moved = at({ rod: '5.58 ft' }, { instrumentHeight: '105.52 ft' });
-    expect(moved?.value.to('ft').toString()).toBe('0.01125');
+    const moved = at({ rod: '5.65 ft' }, { instrumentHeight: '105.52 ft' });
+    expect(inch(moved?.value)).toBe('0.17');
   });
 });
 
 test('thickness where top and bottom were read at one stake', () => {
   const check = checkJob(plan, {
     readings: [
-      { stake: 'S1', surface: 'subgrade', belowString: '25 3/8 in' },
-      { stake: 'S1', surface: 'base top', belowString: '15 3/8 in' },
-      { stake: 'S2', surface: 'subgrade', belowString: '25 in' },
-      { stake: 'S2', surface: 'base top', belowString: '15 5/8 in' },
-      { stake: 'S3', surface: 'base top', belowString: '15 3/8 in' },
+      { stake: 'G1', surface: 'subgrade', belowString: '18 1/4 in' },
+      { stake: 'G1', surface: 'base top', belowString: '13 1/4 in' },
+      { stake: 'G2', surface: 'subgrade', belowString: '17 7/8 in' },
+      { stake: 'G2', surface: 'base top', belowString: '13 1/2 in' },
+      { stake: 'G3', surface: 'base top', belowString: '13 1/4 in' },
     ],
     tolerances: { ...SUBGRADE, base: { over: '3/8 in', under: '3/8 in' } },
     thickness: { base: 'paver-guide-in' },
   });
   const base = check.surfaces[1];
-  // S2: 25 - 15 5/8 = 9 3/8 in, 5/8 in thin; the guide lets 1/2 in under pass
+  // G2: 17 7/8 - 13 1/2 = 4 3/8 in, 5/8 in thin; the guide lets 1/2 in under pass
   expect(base?.thickness?.readings.map(({ id, value }) => `${id} ${inch(value) ?? ''}`)).toEqual([
-    'S1 10',
-    'S2 9.375',
+    'G1 5',
+    'G2 4.375',
   ]);
   expect(base?.level.verdict).toBe('pass');
   expect(base?.thickness?.verdict).toBe('fail');
   expect(base?.verdict).toBe('fail');
-  expect(base?.next.stakes).toEqual(['S2']);
+  expect(base?.next.stakes).toEqual(['G2']);
   expect(check.surfaces[0]?.thickness).toBeNull();
 });
 
 test('is plain, frozen, the same after JSON, and shows its working', () => {
-  const check = checkJob(plan, { readings: all('subgrade', '25 in'), tolerances: SUBGRADE });
+  const check = checkJob(plan, { readings: all('subgrade', '36 in'), tolerances: SUBGRADE });
   expect(Object.isFrozen(check)).toBe(true);
   expect(Object.isFrozen(only(check).stakes)).toBe(true);
   const text = JSON.stringify(check);
   expect(JSON.stringify(JSON.parse(text))).toBe(text);
   expect(text).not.toMatch(/NaN|Infinity/);
   expect(check.working).toHaveLength(8);
-  expect(check.working[0]?.title).toBe('Level of the subgrade at S1 against the plan');
+  expect(check.working[0]?.title).toBe('Level of the subgrade at K1 against the plan');
   const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
-  const same = checkJob(again, { readings: all('subgrade', '25 in'), tolerances: SUBGRADE });
+  const same = checkJob(again, { readings: all('subgrade', '36 in'), tolerances: SUBGRADE });
   expect(JSON.stringify(same)).toBe(text);
   expect(check.cautions.map(({ id }) => id)).toEqual(
     expect.arrayContaining(['utilities', 'excavation', 'drainage']),
@@ -258,8 +267,9 @@ test('is plain, frozen, the same after JSON, and shows its working', () => {
 describe('the sheet of a check', () => {
   const check = checkJob(plan, {
     readings: [
-      ...all('subgrade', '25 3/8 in', { N2: '24 1/2 in' }),
-      { stake: 'N2', surface: 'base top', belowString: '15 1/2 in' },
+      { stake: 'G1', surface: 'subgrade', belowString: '18 1/4 in' },
+      { stake: 'G2', surface: 'subgrade', belowString: '17 3/8 in' },
+      { stake: 'G2', surface: 'base top', belowString: '13 1/2 in' },
     ],
     tolerances: { ...SUBGRADE, base: { over: '3/8 in', under: '3/8 in' } },
     thickness: { base: { over: '1/2 in', under: '1/2 in' } },
@@ -267,12 +277,12 @@ describe('the sheet of a check', () => {
 
   test('prints plan, reading, difference, action and next step', () => {
     const sheet = renderCheckSheet(check, { system: 'us' });
-    expect(sheet).toMatch(/SUBGRADE of Drive/);
-    expect(sheet).toMatch(/N2 +25 3\/8 +24 1\/2 +\+7\/8 +OUT/);
-    expect(sheet).toContain('> N2: 7/8 in high: cut 7/8 in and compact');
-    expect(sheet).toMatch(/Thickness 9 to 9 in, planned 10 in: OUT/);
+    expect(sheet).toMatch(/SUBGRADE of Terrace/);
+    expect(sheet).toMatch(/G2 +18 1\/4 +17 3\/8 +\+7\/8 +OUT/);
+    expect(sheet).toContain('> G2: 7/8 in high: cut 7/8 in and compact');
+    expect(sheet).toMatch(/Thickness 3 7\/8 to 3 7\/8 in, planned 5 in: OUT/);
     const metric = renderCheckSheet(check, { system: 'metric' });
-    expect(metric).toMatch(/N2 +645 +622 +\+22 +OUT/);
+    expect(metric).toMatch(/G2 +464 +441 +\+22 +OUT/);
     expect(metric).not.toMatch(/\d in\b/);
   });
 
@@ -299,38 +309,38 @@ test.each<[string, object, string]>([
   ],
   [
     'an unknown surface',
-    { readings: [{ stake: 'S1', surface: 'gravel', belowString: '25 in' }] },
+    { readings: [{ stake: 'K1', surface: 'gravel', belowString: '25 in' }] },
     'readings[0].surface UNKNOWN_CHOICE',
   ],
   [
     'a surface of another pavement',
-    { readings: [{ stake: 'W1', surface: 'lift 2 top', belowString: '20 in' }] },
+    { readings: [{ stake: 'G1', surface: 'lift 2 top', belowString: '20 in' }] },
     'readings[0].surface UNKNOWN_CHOICE',
   ],
   [
     'two readings in one place',
     {
       readings: [
-        ...all('subgrade', '25 in'),
-        { stake: 'S1', surface: 'subgrade', belowString: '26 in' },
+        ...all('subgrade', '36 in'),
+        { stake: 'K1', surface: 'subgrade', belowString: '26 in' },
       ],
     },
     'readings[8] DUPLICATE_ID',
   ],
   [
     'two ways at once',
-    { readings: [{ stake: 'S1', surface: 'subgrade', belowString: '25 in', rod: '5 ft' }] },
+    { readings: [{ stake: 'K1', surface: 'subgrade', belowString: '25 in', rod: '5 ft' }] },
     'readings[0] ONE_OF',
   ],
-  ['no way at all', { readings: [{ stake: 'S1', surface: 'subgrade' }] }, 'readings[0] REQUIRED'],
+  ['no way at all', { readings: [{ stake: 'K1', surface: 'subgrade' }] }, 'readings[0] REQUIRED'],
   [
     'a rod without an instrument',
-    { readings: [{ stake: 'S1', surface: 'subgrade', rod: '5 ft' }] },
+    { readings: [{ stake: 'K1', surface: 'subgrade', rod: '5 ft' }] },
     'instrumentHeight REQUIRED',
   ],
   [
     'a reading without a unit',
-    { readings: [{ stake: 'S1', surface: 'subgrade', belowString: 25 }] },
+    { readings: [{ stake: 'K1', surface: 'subgrade', belowString: 25 }] },
     'readings[0].belowString UNIT_MISSING',
   ],
   ['no readings', { readings: [] }, 'readings EMPTY_LIST'],
@@ -347,18 +357,20 @@ test.each<[string, object, string]>([
   ],
   ['no readings at all', { readings: undefined }, 'readings REQUIRED'],
 ])('refuses %s', (_name, change, fault) => {
-  const readings = { readings: all('subgrade', '25 3/8 in'), tolerances: SUBGRADE, ...change };
+  const readings = { readings: all('subgrade', '36 3/4 in'), tolerances: SUBGRADE, ...change };
   const faults = faultsOf(() => checkJob(plan, readings));
   expect(faults.map(({ path, code }) => `${pathText(path)} ${code}`)).toContain(fault);
 });
 
 test('an elevation where the plan knows none is refused', () => {
-  const job = heronBendJob() as unknown as { stringLines: { stakes: Record<string, unknown>[] }[] };
+  const job = cedarCourtJob() as unknown as {
+    stringLines: { stakes: Record<string, unknown>[] }[];
+  };
   delete job.stringLines[0]?.stakes[0]?.['finish'];
   const bare = planJob(job as never);
   const faults = faultsOf(() =>
     checkJob(bare, {
-      readings: [{ stake: 'S1', surface: 'subgrade', elevation: '98 ft' }],
+      readings: [{ stake: 'K1', surface: 'subgrade', elevation: '98 ft' }],
       tolerances: SUBGRADE,
     }),
   );

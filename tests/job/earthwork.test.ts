@@ -2,20 +2,19 @@ import { describe, expect, test } from 'vitest';
 import { planFromJSON, planJob, renderJobSheet, tryPlanJob, type JobInput } from 'settline/job';
 import { pathText } from 'settline';
 import type { Area, Volume } from 'settline/units';
-import { heronBendJob } from '../heron-bend.js';
 import { inMetric } from '../in-metric.js';
+import { plainCourtJob, plainFinish as finish } from '../plain-court.js';
 
 type Fields = Record<string, unknown>;
 
-/** The built-in site, its drive alone, without old paving; dig 38 ft by 16 ft from the house at x = 0. */
-const driveJob = (change: (job: Fields, drive: Fields) => unknown): JobInput => {
-  const job = heronBendJob() as unknown as Fields & { pavements: Fields[]; stringLines: Fields[] };
-  const [drive] = job.pavements;
-  if (drive === undefined) expect.unreachable();
+/** The plain court alone; dig 37 ft by 16 ft from the building at x = 0. */
+const courtJob = (change: (job: Fields, court: Fields) => unknown): JobInput => {
+  const job = plainCourtJob() as unknown as Fields & { pavements: Fields[]; stringLines: Fields[] };
+  const [court] = job.pavements;
+  if (court === undefined) expect.unreachable();
   job.pavements.splice(1);
   job.stringLines.splice(2);
-  delete drive['oldSurface'];
-  change(job, drive);
+  change(job, court);
   return job as unknown as JobInput;
 };
 
@@ -23,16 +22,14 @@ const spots = (...points: [number, number, number][]) => ({ unit: 'ft', points }
 const yards = (volume: Volume | undefined) => volume?.toNumber('yd3');
 const earthOf = (job: JobInput) => planJob(job).pavements[0]?.earthwork;
 
-// finished grade at the stakes of the drive: 99.95 ft at x = 0, falling 2.5 %, level across
-const finish = (x: number) => 99.95 - 0.025 * x;
-const BUILD_UP = 13.375 / 12;
+const BUILD_UP = 12.25 / 12;
 // the dig: x from 0 to 37, y from -1 to 15
 const [LONG, WIDE] = [37, 16];
 
 describe('earth between spot heights and the subgrade', () => {
   test('existing parallel to finished grade and 2 in above: one depth all over', () => {
     const above = 2 / 12;
-    const job = driveJob((one) => {
+    const job = courtJob((one) => {
       one['existingLevels'] = spots(
         [-5, -5, finish(-5) + above],
         [45, -5, finish(45) + above],
@@ -40,17 +37,17 @@ describe('earth between spot heights and the subgrade', () => {
         [-5, 20, finish(-5) + above],
       );
     });
-    const [drive] = planJob(job).pavements;
-    const earth = drive?.earthwork;
+    const [court] = planJob(job).pavements;
+    const earth = court?.earthwork;
     expect(earth?.finish).toBe('plane');
     expect(yards(earth?.cut.volume)).toBeCloseTo((LONG * WIDE * (BUILD_UP + above)) / 27, 9);
     expect(earth?.fill.volume.isZero()).toBe(true);
     expect(earth?.uncovered.isZero()).toBe(true);
-    expect(drive?.dig.basis).toBe('surface');
-    expect(drive?.dig.depth.toNumber('in')).toBeCloseTo(15.375, 9);
-    expect(yards(drive?.spoil.bank.volume)).toBeCloseTo((LONG * WIDE * (BUILD_UP + above)) / 27, 9);
-    // the stakes measured 13 3/8 in (mean of the grounds 12 in): too little
-    const uniform = (LONG * WIDE * 13.375) / 12 / 27;
+    expect(court?.dig.basis).toBe('surface');
+    expect(court?.dig.depth.toNumber('in')).toBeCloseTo(14.25, 9);
+    expect(yards(court?.spoil.bank.volume)).toBeCloseTo((LONG * WIDE * (BUILD_UP + above)) / 27, 9);
+    // the stakes measured 12 1/4 in (mean of the grounds 18 in): too little
+    const uniform = (LONG * WIDE * 12.25) / 12 / 27;
     expect(earth?.uniform.basis).toBe('measured');
     expect(yards(earth?.uniform.volume)).toBeCloseTo(uniform, 9);
     expect(yards(earth?.uniformOff)).toBeCloseTo(
@@ -61,7 +58,7 @@ describe('earth between spot heights and the subgrade', () => {
 
   test('a wedge: cut and fill split where existing and subgrade meet', () => {
     // existing runs from 1 ft above the subgrade at x = 0 to 1 ft below it at x = 37
-    const job = driveJob((one) => {
+    const job = courtJob((one) => {
       const level = (x: number) => finish(x) - BUILD_UP + 1 - (2 * x) / LONG;
       one['existingLevels'] = spots(
         [-5, -5, level(-5)],
@@ -71,8 +68,8 @@ describe('earth between spot heights and the subgrade', () => {
       );
     });
     const plan = planJob(job);
-    const [drive] = plan.pavements;
-    const earth = drive?.earthwork;
+    const [court] = plan.pavements;
+    const earth = court?.earthwork;
     // triangles 18.5 ft long and 1 ft high
     const half = (WIDE * (LONG / 2) * 1) / 2 / 27;
     expect(yards(earth?.cut.volume)).toBeCloseTo(half, 8);
@@ -81,23 +78,23 @@ describe('earth between spot heights and the subgrade', () => {
     expect(earth?.deepestFill?.depth.toNumber('ft')).toBeCloseTo(1, 9);
     expect(earth?.deepestFill?.x.toNumber('ft')).toBeCloseTo(37, 9);
     expect(earth?.deepestCut?.x.toNumber('ft')).toBeCloseTo(0, 9);
-    expect(drive?.dig.depth.toNumber('ft')).toBeCloseTo(0, 9);
+    expect(court?.dig.depth.toNumber('ft')).toBeCloseTo(0, 9);
     expect(plan.warnings.map(({ code }) => code)).toContain('LOW_GROUND');
     const sheet = renderJobSheet(plan, { system: 'us' });
     expect(sheet).toMatch(/fill, in place +5\.48 yd3/);
-    expect(sheet).toMatch(/lies below\s+the subgrade, by up to 12 in/);
+    expect(sheet).toMatch(/lies\s+below the subgrade, by up to 12 in/);
   });
 
   test('old paving in the dig is taken off the cut', () => {
-    const job = driveJob((one, drive) => {
-      drive['oldSurface'] = { material: 'asphalt', thickness: '3 in' };
+    const job = courtJob((one, court) => {
+      court['oldSurface'] = { material: 'asphalt', thickness: '3 in' };
       one['existingLevels'] = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101], [-5, 20, 101]);
     });
-    const [drive] = planJob(job).pavements;
-    const cut = yards(drive?.earthwork?.cut.volume) ?? 0;
-    expect(yards(drive?.spoil.bank.volume)).toBeCloseTo(cut - (504 * 0.25) / 27, 9);
-    expect(drive?.dig.soil.toNumber('in')).toBeCloseTo(
-      (drive?.dig.depth.toNumber('in') ?? 0) - 3,
+    const [court] = planJob(job).pavements;
+    const cut = yards(court?.earthwork?.cut.volume) ?? 0;
+    expect(yards(court?.spoil.bank.volume)).toBeCloseTo(cut - (504 * 0.25) / 27, 9);
+    expect(court?.dig.soil.toNumber('in')).toBeCloseTo(
+      (court?.dig.depth.toNumber('in') ?? 0) - 3,
       9,
     );
   });
@@ -106,17 +103,17 @@ describe('earth between spot heights and the subgrade', () => {
     const flat = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101], [-5, 20, 101]);
     const withFinish = (change: (drive: Fields) => unknown) =>
       earthOf(
-        driveJob((job, drive) => {
+        courtJob((job, court) => {
           job['existingLevels'] = flat;
           for (const { stakes } of job['stringLines'] as { stakes: Fields[] }[]) {
             for (const stake of stakes) delete stake['finish'];
           }
-          change(drive);
+          change(court);
         }),
       );
     const depth = (level: number) => (LONG * WIDE * (101 - level + BUILD_UP)) / 27;
-    const spotted = withFinish((drive) => {
-      drive['finishedLevels'] = spots([-5, -5, 99], [45, -5, 99], [45, 20, 99], [-5, 20, 99]);
+    const spotted = withFinish((court) => {
+      court['finishedLevels'] = spots([-5, -5, 99], [45, -5, 99], [45, 20, 99], [-5, 20, 99]);
     });
     expect(spotted?.finish).toBe('spot-heights');
     expect(yards(spotted?.cut.volume)).toBeCloseTo(depth(99), 8);
@@ -125,8 +122,8 @@ describe('earth between spot heights and the subgrade', () => {
       y: `${y} ft`,
       elevation,
     });
-    const warped = withFinish((drive) => {
-      drive['grade'] = {
+    const warped = withFinish((court) => {
+      court['grade'] = {
         kind: 'warped',
         levels: [
           corner(0, -1, '100 ft'),
@@ -141,8 +138,8 @@ describe('earth between spot heights and the subgrade', () => {
     expect(Math.abs((yards(warped?.cut.volume) ?? 0) - depth(99.6))).toBeLessThan(
       ((0.4 / 6900) * LONG * WIDE) / 27,
     );
-    const line = withFinish((drive) => {
-      drive['grade'] = {
+    const line = withFinish((court) => {
+      court['grade'] = {
         kind: 'line',
         levels: [corner(0, 7, '100 ft'), corner(18.5, 7, '99.6 ft'), corner(37, 7, '99 ft')],
       };
@@ -150,8 +147,8 @@ describe('earth between spot heights and the subgrade', () => {
     // 18.5 ft is a corner of the grid: exact
     const mean = ((100 + 99.6) / 2 + (99.6 + 99) / 2) / 2;
     expect(yards(line?.cut.volume)).toBeCloseTo(depth(mean), 8);
-    const plane = withFinish((drive) => {
-      drive['grade'] = {
+    const plane = withFinish((court) => {
+      court['grade'] = {
         kind: 'plane',
         levels: [corner(0, 0, '100 ft'), corner(37, 0, '99 ft'), corner(0, 15, '100 ft')],
       };
@@ -162,7 +159,7 @@ describe('earth between spot heights and the subgrade', () => {
 
   test('stakes that make no plane are put in triangles; what they do not reach is said', () => {
     const plan = planJob(
-      driveJob((job) => {
+      courtJob((job) => {
         job['existingLevels'] = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101], [-5, 20, 101]);
         const [line] = job['stringLines'] as { stakes: Fields[] }[];
         Object.assign(line?.stakes[1] ?? {}, { finish: '99.60 ft' });
@@ -183,7 +180,7 @@ describe('earth between spot heights and the subgrade', () => {
 
   test('without a finished surface the spot heights wait, and that is said', () => {
     const plan = planJob(
-      driveJob((job) => {
+      courtJob((job) => {
         job['existingLevels'] = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101]);
         for (const { stakes } of job['stringLines'] as { stakes: Fields[] }[]) {
           for (const stake of stakes) delete stake['finish'];
@@ -197,10 +194,10 @@ describe('earth between spot heights and the subgrade', () => {
 
   test('islands are left out', () => {
     const job = (holes: unknown) =>
-      driveJob((one, drive) => {
+      courtJob((one, court) => {
         one['existingLevels'] = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101], [-5, 20, 101]);
-        drive['outline'] = { ...(drive['outline'] as object), holes };
-        delete drive['edges'];
+        court['outline'] = { ...(court['outline'] as object), holes };
+        delete court['edges'];
       });
     const island = [
       [10, 5],
@@ -215,7 +212,7 @@ describe('earth between spot heights and the subgrade', () => {
   });
 
   test('is the same in metric units, and comes back from JSON', () => {
-    const job = driveJob((one) => {
+    const job = courtJob((one) => {
       one['existingLevels'] = spots(
         [-5, -5, 101],
         [45, -5, 100.2],
@@ -300,7 +297,7 @@ test.each([
   ],
 ])('refuses %s', (_name, levels, path, code) => {
   const outcome = tryPlanJob(
-    driveJob((job) => {
+    courtJob((job) => {
       job['existingLevels'] = levels;
     }),
   );
@@ -312,8 +309,8 @@ test.each([
 
 test('finished levels need existing ones, and stand for a grade, not beside it', () => {
   const alone = tryPlanJob(
-    driveJob((_job, drive) => {
-      drive['finishedLevels'] = spots([0, 0, 1], [1, 0, 1], [0, 1, 1]);
+    courtJob((_job, court) => {
+      court['finishedLevels'] = spots([0, 0, 1], [1, 0, 1], [0, 1, 1]);
     }),
   );
   if (alone.ok) expect.unreachable();

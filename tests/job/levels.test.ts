@@ -11,7 +11,7 @@ import {
 import { pathText, type ErrorCode } from 'settline';
 import type { Length, Slope } from 'settline/units';
 import { inMetric } from '../in-metric.js';
-import { otterLaneJob } from '../otter-lane.js';
+import { slateWharfJob } from '../slate-wharf.js';
 
 interface Loose {
   [key: string]: Loose;
@@ -19,7 +19,7 @@ interface Loose {
 }
 
 const changed = (change: (job: Loose) => unknown): JobInput => {
-  const job = otterLaneJob();
+  const job = slateWharfJob();
   change(job as unknown as Loose);
   return job;
 };
@@ -30,8 +30,8 @@ const feet = (value: Length | null | undefined) => value?.to('ft').toString();
 const percent = (value: Slope | undefined) =>
   value?.to('percent').toSignificantDigits(12).toString();
 
-const plan = planJob(otterLaneJob());
-const [drive, walk] = plan.pavements;
+const plan = planJob(slateWharfJob());
+const [apron, path] = plan.pavements;
 const stakes = new Map(plan.stringLines.flatMap((line) => line.stakes).map((one) => [one.id, one]));
 const warned = (one: JobPlan) => one.warnings.map(({ code, subject }) => `${code} ${subject}`);
 
@@ -110,13 +110,13 @@ describe('the instrument', () => {
       'subgrade',
     ]);
     expect(rods.map(({ rod }) => rod.to('in').toFixed(4))).toEqual([
-      '40.9200', // 104.62 - 101.21 ft
+      '36.9200', // 104.62 - 100.21 ft, less the 16 in of the string
       '52.9200', // 104.62 - 100.21 ft
-      '55.2950', // + 2 3/8 in
-      '56.2950', // + 1 in
-      '59.6283', // + 10/3 in
-      '62.9617', // + 10/3 in
-      '66.2950', // + 10/3 in
+      '56.1700', // + 3 1/4 in
+      '57.1700', // + 1 in
+      '60.8367', // + 11/3 in
+      '64.5033', // + 11/3 in
+      '68.1700', // + 11/3 in
     ]);
     expect(rods.every(({ reach }) => reach === 'on-rod')).toBe(true);
   });
@@ -147,14 +147,14 @@ describe('the instrument', () => {
 
 describe('finished grade by fixed levels', () => {
   test('warped between four corners: linear across at the slab and along each side', () => {
-    // A2, 2 ft left of the drive and 14 ft down: z = 100.21 - 0.85 x 0.35 + twist u v
+    // A2, 2 ft left of the apron and 14 ft down: z = 100.21 - 0.85 x 0.35 + twist u v
     // twist = 100.21 - 100.21 + 99.32 - 99.36 = -0.04, u = -2/12, v = 14/40
     const wanted = 100.21 - 0.85 * 0.35 + (-2 / 12) * (14 / 40) * -0.04;
     expect(stakes.get('A2')?.finishElevation?.toNumber('ft')).toBeCloseTo(wanted, 12);
     expect(stakes.get('A2')?.carriedOn).toBe(true);
     expect(stakes.get('A2')?.finishFrom).toBe('fixed-levels');
-    expect(drive?.grade?.levels.every(({ miss }) => miss.isZero())).toBe(true);
-    expect(drive?.grade?.twist?.abs().to('ft').toString()).toBe('0.04');
+    expect(apron?.grade?.levels.every(({ miss }) => miss.isZero())).toBe(true);
+    expect(apron?.grade?.twist?.abs().to('ft').toString()).toBe('0.04');
   });
 
   test('along a line, with a fall square to it', () => {
@@ -162,10 +162,10 @@ describe('finished grade by fixed levels', () => {
     expect(feet(stakes.get('F2')?.finishElevation)).toBe('100.13');
     expect(feet(stakes.get('F1')?.finishElevation)).toBe('99.93');
     expect(stakes.get('F1')?.carriedOn).toBe(false);
-    expect(walk?.grade?.stretches.map(({ grade }) => percent(grade))).toEqual(['1.25', '-1']);
+    expect(path?.grade?.stretches.map(({ grade }) => percent(grade))).toEqual(['1.25', '-1']);
     // sqrt(1.25^2 + 2^2) and sqrt(1 + 4)
-    expect(percent(walk?.grade?.flattest)).toBe(String(Number(Math.sqrt(5).toPrecision(12))));
-    expect(percent(walk?.grade?.steepest)).toBe(
+    expect(percent(path?.grade?.flattest)).toBe(String(Number(Math.sqrt(5).toPrecision(12))));
+    expect(percent(path?.grade?.steepest)).toBe(
       String(Number(Math.sqrt(1.25 ** 2 + 4).toPrecision(12))),
     );
     // the fall between stakes counts the cross slope in
@@ -257,10 +257,10 @@ describe('finished grade by fixed levels', () => {
     );
     // edge 1 lies at the house, y = 0; + to the left rises away from it
     expect(back.pavements[1]?.grade?.shedAtBuilding).toEqual([0]);
-    expect(warned(back)).toContain('FALLS_TO_BUILDING Front walk');
-    expect(warned(back)).toContain('FALL_TOO_SMALL Front walk');
-    expect(walk?.grade?.shedAtBuilding).toEqual([]);
-    expect(drive?.grade?.shedAtBuilding).toEqual([]);
+    expect(warned(back)).toContain('FALLS_TO_BUILDING Office path');
+    expect(warned(back)).toContain('FALL_TOO_SMALL Office path');
+    expect(path?.grade?.shedAtBuilding).toEqual([]);
+    expect(apron?.grade?.shedAtBuilding).toEqual([]);
   });
 
   test('which way round the outline runs makes no difference to the building side', () => {
@@ -283,7 +283,7 @@ describe('finished grade by fixed levels', () => {
 
 describe('the whole plan with levels', () => {
   test('is the same in metric units, to the last digit', () => {
-    const metric = inMetric(otterLaneJob());
+    const metric = inMetric(slateWharfJob());
     expect(JSON.stringify(metric)).not.toMatch(/\d (?:in|ft)"/);
     expect(JSON.stringify(planJob(metric))).toBe(JSON.stringify(plan));
   });
@@ -313,8 +313,8 @@ describe('the whole plan with levels', () => {
       for (const text of sheet.split('\n')) expect(text.length).toBeLessThanOrEqual(width);
       expect(sheet).toMatch(/height of instrument +104\.62/);
       expect(sheet).toMatch(/slab left +0\.20 +100\.20 +100\.21/);
-      expect(sheet).toMatch(/A1 \* +100\.21 ft +101\.21 ft/);
-      expect(sheet).toMatch(/\n {2}A1 +3\.41 +4\.41/);
+      expect(sheet).toMatch(/A1 \* +100\.21 ft +101\.54 ft/);
+      expect(sheet).toMatch(/\n {2}A1 +3\.08 +4\.41/);
     }
     expect(renderJobSheet(plan, { system: 'metric' })).toMatch(/height of instrument +31\.888/);
   });
@@ -327,7 +327,7 @@ describe('levels that cannot stand are refused', () => {
       (job) => set(job['stringLines']?.[0]?.['stakes']?.[1], 'finish', '99.9 ft'),
       'stringLines[0].stakes[1].finish',
       'ONE_OF',
-      'drive has a grade through fixed levels',
+      'apron has a grade through fixed levels',
     ],
     [
       'a cross fall beside a grade',

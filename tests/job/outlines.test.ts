@@ -1,15 +1,15 @@
 import { expect, test } from 'vitest';
 import { planFromJSON, planJob, tryPlanJob, type JobInput } from 'settline/job';
 import { pathText } from 'settline';
-import { heronBendJob } from '../heron-bend.js';
+import { plainCourtJob } from '../plain-court.js';
 
 const withOutline = (outline: unknown, edges?: unknown): JobInput => {
-  const job = heronBendJob() as unknown as { pavements: Record<string, unknown>[] };
-  const [drive] = job.pavements;
-  if (drive === undefined) expect.unreachable();
-  drive['outline'] = outline;
-  if (edges === undefined) delete drive['edges'];
-  else drive['edges'] = edges;
+  const job = plainCourtJob() as unknown as { pavements: Record<string, unknown>[] };
+  const [court] = job.pavements;
+  if (court === undefined) expect.unreachable();
+  court['outline'] = outline;
+  if (edges === undefined) delete court['edges'];
+  else court['edges'] = edges;
   return job as unknown as JobInput;
 };
 
@@ -28,13 +28,13 @@ const ISLAND = [
 
 test('an island stays paved round and is dug into from its edges', () => {
   const plan = planJob(withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] }));
-  const [drive] = plan.pavements;
-  expect(drive?.areas.paving.to('ft2').toString()).toBe('488'); // 504 - 16
+  const [court] = plan.pavements;
+  expect(court?.areas.paving.to('ft2').toString()).toBe('488'); // 504 - 16
   // 12 in out all round, and 12 in into the island: 38 x 16 - 2 x 2
-  expect(drive?.areas.dig.to('ft2').toString()).toBe('604');
-  expect(drive?.edges).toHaveLength(8);
-  expect(drive?.digHoles).toHaveLength(1);
-  expect(drive?.digClosesUp).toBe(false);
+  expect(court?.areas.dig.to('ft2').toString()).toBe('604');
+  expect(court?.edges).toHaveLength(8);
+  expect(court?.digHoles).toHaveLength(1);
+  expect(court?.digClosesUp).toBe(false);
   const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
   expect(JSON.stringify(planJob(again.job))).toBe(JSON.stringify(plan));
 });
@@ -71,7 +71,7 @@ test('a stake in an island is not in the dig, one beside it is', () => {
       .map(({ subject }) => subject);
   expect(inDig()).toEqual([]);
   Object.assign(stakes[1] ?? {}, { x: '10 ft 6 in' });
-  expect(inDig()).toEqual(['stake S2']);
+  expect(inDig()).toEqual(['stake K2']);
 });
 
 test('an island or a notch that the dig swallows is warned of', () => {
@@ -114,13 +114,15 @@ test('a sharp corner, where the dig runs out to a long point', () => {
     ],
   };
   const plan = planJob(withOutline(sharp));
-  const [drive] = plan.pavements;
+  const [court] = plan.pavements;
   // alike about the same incentre: inradius 2 x 250 / (105 + sqrt(10025)), and 1 ft more
   const inradius = 500 / (105 + Math.sqrt(10_025));
-  expect(drive?.areas.dig.toNumber('ft2')).toBeCloseTo(250 * (1 + 1 / inradius) ** 2, 9);
-  expect(drive?.digLongMitres).toEqual([1]);
+  expect(court?.areas.dig.toNumber('ft2')).toBeCloseTo(250 * (1 + 1 / inradius) ** 2, 9);
+  expect(court?.digLongMitres).toEqual([1]);
   const warnings = plan.warnings.filter(({ code }) => code === 'DIG_RUNS_OUT');
-  expect(warnings).toEqual([{ code: 'DIG_RUNS_OUT', subject: 'Drive', values: { edge: 2 } }]);
+  expect(warnings).toEqual([
+    { code: 'DIG_RUNS_OUT', subject: 'Parking court', values: { edge: 2 } },
+  ]);
   const square = planJob(withOutline({ unit: 'ft', points: POINTS }));
   expect(square.pavements[0]?.digLongMitres).toEqual([]);
   expect(square.warnings.map(({ code }) => code)).not.toContain('DIG_RUNS_OUT');
@@ -134,12 +136,12 @@ test('an arc edge: area by the segment, dig by the ring, edge length along the a
     arcs: [{ edge: 1, bulgeMiddleOrdinate: 7 }],
   };
   const plan = planJob(withOutline(round));
-  const [drive] = plan.pavements;
-  expect(drive?.areas.paving.toNumber('ft2')).toBeCloseTo(504 + (Math.PI * 49) / 2, 9);
-  expect(drive?.edges[1]?.length.toNumber('ft')).toBeCloseTo(7 * Math.PI, 9);
+  const [court] = plan.pavements;
+  expect(court?.areas.paving.toNumber('ft2')).toBeCloseTo(504 + (Math.PI * 49) / 2, 9);
+  expect(court?.edges[1]?.length.toNumber('ft')).toBeCloseTo(7 * Math.PI, 9);
   // dig: 37 x 16 left of the east end, and half a circle of 8 ft
-  expect(drive?.areas.dig.toNumber('ft2')).toBeCloseTo(37 * 16 + (Math.PI * 64) / 2, 6);
-  expect(drive?.digArcs).toHaveLength(1);
+  expect(court?.areas.dig.toNumber('ft2')).toBeCloseTo(37 * 16 + (Math.PI * 64) / 2, 6);
+  expect(court?.digArcs).toHaveLength(1);
   const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
   expect(JSON.stringify(again)).toBe(JSON.stringify(plan));
   // the outline goes back into the job whole

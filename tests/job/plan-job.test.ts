@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { planFromJSON, planJob, tryPlanJob, type JobInput, type JobPlan } from 'settline/job';
 import { length, type Length } from 'settline/units';
 import { expectFault } from '../faults.js';
-import { heronBendJob } from '../heron-bend.js';
+import { cedarCourtJob } from '../cedar-court.js';
 import { inMetric } from '../in-metric.js';
+import { millGarthJob } from '../mill-garth.js';
+import { plainCourtJob } from '../plain-court.js';
 
 const inches = (one: Length) => one.to('in').toString();
 
@@ -13,152 +15,190 @@ function part<T>(list: readonly T[], index: number): T {
   return found;
 }
 
-const plan = planJob(heronBendJob());
-const drive = part(plan.pavements, 0);
-const walk = part(plan.pavements, 1);
+const plan = planJob(cedarCourtJob());
+const court = part(plan.pavements, 0);
+const terrace = part(plan.pavements, 1);
 
 describe('the built-in site, by pencil', () => {
   test('build-ups', () => {
-    expect(inches(drive.buildUp.total)).toBe('13.375');
-    expect(inches(walk.buildUp.total)).toBe('9.375');
-    expect(drive.buildUp.layers.map(({ name, top }) => `${name} ${inches(top)}`)).toEqual([
+    expect(inches(court.buildUp.total)).toBe('18.75');
+    expect(inches(terrace.buildUp.total)).toBe('9.25');
+    expect(court.buildUp.layers.map(({ name, top }) => `${name} ${inches(top)}`)).toEqual([
       'paver 0',
-      'bedding 2.375',
-      'base 3.375',
+      'bedding 3.25',
+      'base 4.25',
+      'sub-base 12.75',
     ]);
   });
 
-  test('dig: mean of eight stakes is 13 3/8 in, 11 3/8 in of it soil', () => {
-    expect(drive.dig.basis).toBe('measured');
-    expect(drive.dig.measuredStakes).toBe(8);
-    // digs 13 7/8, 13 3/8, 13 1/8, 13 5/8 and 13 5/8, 12 7/8, 13 1/8, 13 3/8: 107 in over 8
-    expect(inches(drive.dig.depth)).toBe('13.375');
-    expect(inches(drive.dig.soil)).toBe('11.375');
-    expect(inches(drive.dig.belowString)).toBe('25.375');
-    // 9 3/8, 9 5/8 and 8 7/8: 27 7/8 over 3
-    expect(walk.dig.depth.times(3).to('in').toString()).toBe('27.875');
+  test('dig: mean of eight stakes is 19 3/8 in, 13 7/8 in of it soil', () => {
+    expect(court.dig.basis).toBe('measured');
+    expect(court.dig.measuredStakes).toBe(8);
+    // digs 19 3/4, 20 3/8, 19 1/4, 18 1/2, 18 3/4 and 19 1/2, 20 1/4, 18 5/8: 155 in over 8
+    expect(inches(court.dig.depth)).toBe('19.375');
+    expect(inches(court.dig.soil)).toBe('13.875');
+    expect(inches(court.dig.belowString)).toBe('36.75');
+    // nothing measured: 9 1/4 in and 1 1/2 in above finish
+    expect(terrace.dig.basis).toBe('uniform');
+    expect(inches(terrace.dig.depth)).toBe('10.75');
   });
 
-  test('dig outline: restraint 2 in and extension, open edges only', () => {
-    expect(inches(drive.extension)).toBe('10');
-    expect(inches(walk.extension)).toBe('6');
-    expect(drive.edges.map(({ kind, base, dig }) => [kind, inches(base), inches(dig)])).toEqual([
-      ['open', '12', '12'],
-      ['open', '12', '12'],
-      ['open', '12', '12'],
+  test('depths below the string count from the first string of the pavement', () => {
+    expect(inches(court.stringHeight)).toBe('18'); // kerb: that of the job
+    expect(inches(terrace.stringHeight)).toBe('9'); // garden: its own
+    expect(inches(terrace.dig.belowString)).toBe('18.25');
+    expect(terrace.lifts.map(({ belowString }) => inches(belowString))).toEqual(['13.25']);
+    expect(inches(plan.stringHeight)).toBe('18');
+  });
+
+  test('dig outline: restraint 2 1/2 in and extension, 3 in to work in, open edges only', () => {
+    expect(inches(court.extension)).toBe('14.5');
+    expect(inches(terrace.extension)).toBe('6'); // no less, for a base of 5 in
+    expect(court.edges.map(({ kind, base, dig }) => [kind, inches(base), inches(dig)])).toEqual([
+      ['restrained', '0', '0'],
+      ['open', '17', '20'],
+      ['open', '17', '20'],
+      ['open', '17', '20'],
+      ['open', '17', '20'],
       ['building', '0', '0'],
     ]);
-    expect(drive.areas.paving.to('ft2').toString()).toBe('504');
-    expect(drive.areas.base.to('ft2').toString()).toBe('592'); // 37 x 16
-    expect(drive.areas.dig.equals(drive.areas.base)).toBe(true);
-    expect(
-      drive.digOutline.map(({ x, y }) => [x, y].map((one) => one.to('ft').toString()).join(' ')),
-    ).toEqual(['0 -1', '37 -1', '37 15', '0 15']);
+    expect(court.areas.paving.to('ft2').toString()).toBe('1270'); // 44 x 20 + 30 x 13
+    // in square inches, over 144: 545 x 257 + 377 x 156
+    expect(court.areas.base.times(144).to('ft2').toString()).toBe('198877');
+    expect(court.areas.dig.times(9).to('ft2').toString()).toBe('12610'); // 137 x 65 + 95 x 39
+    expect(court.digOutline.map(({ x, y }) => [x, y].map((one) => inches(one)).join(' '))).toEqual([
+      '0 0',
+      '548 0',
+      '548 260',
+      '380 260',
+      '380 416',
+      '0 416',
+    ]);
   });
 
-  test('lifts: three of 3 1/3 in on the drive', () => {
-    expect(drive.lifts.map(({ lift }) => lift)).toEqual([1, 2, 3]);
-    const [first, , third] = drive.lifts;
-    expect(first?.compacted.equals(length('10/3 in'))).toBe(true);
-    expect(first?.loose.equals(length('25/6 in'))).toBe(true);
-    expect(
-      first?.belowString.equals(length('12 in').plus(length('20/3 in')).plus(length('3.375 in'))),
-    ).toBe(true);
-    expect(third?.belowString.to('in').toString()).toBe('15.375');
-    expect(third?.belowFinish.to('in').toString()).toBe('3.375');
-    expect(
-      first?.looseBelowString.equals(part(drive.lifts, 0).belowString.minus(length('5/6 in'))),
-    ).toBe(true);
-    expect(walk.lifts.map((lift) => inches(lift.compacted))).toEqual(['3', '3']);
+  test('lifts: two of 3 in, then two of 4 1/4 in', () => {
+    expect(court.lifts.map(({ lift, layer }) => `${lift} ${layer}`)).toEqual([
+      '1 sub-base',
+      '2 sub-base',
+      '3 base',
+      '4 base',
+    ]);
+    const [first, , , fourth] = court.lifts;
+    expect(first?.compacted.equals(length('3 in'))).toBe(true);
+    expect(first?.loose.times('0.78').to('in').toString()).toBe('3');
+    expect(first && inches(first.belowString)).toBe('33.75');
+    expect(fourth && inches(fourth.compacted)).toBe('4.25');
+    expect(fourth && inches(fourth.belowString)).toBe('22.25');
+    expect(fourth && inches(fourth.belowFinish)).toBe('4.25');
+    // 3 / 0.78 = 50/13 in, 11/13 in more than 3 in
+    expect(first?.looseBelowString.equals(length('33.75 in').minus(length('11/13 in')))).toBe(true);
+    expect(terrace.lifts.map((lift) => inches(lift.compacted))).toEqual(['5']);
   });
 
   test('base, bedding and pavers', () => {
-    // 592 x 10 / 12 / 27 yd3
+    // 198877 / 144 x 14 1/2 / 12 / 27 yd3, so 198877 x 29 over 144 x 24 x 27
     expect(
-      drive.base.compacted.volume
-        .times(27 * 12)
+      court.base.compacted.volume
+        .times(144 * 24 * 27)
         .to('yd3')
         .toString(),
-    ).toBe('5920');
-    expect(drive.base.loose.to('yd3').times(0.8).div(1.05).toFixed(20)).toBe(
-      drive.base.compacted.to('yd3').toFixed(20),
+    ).toBe('5767433');
+    expect(court.base.loose.to('yd3').times(0.78).div(1.04).toFixed(20)).toBe(
+      court.base.compacted.to('yd3').toFixed(20),
     );
-    expect(drive.base.deliveredMass.to('lb').toFixed(3)).toBe('74534.444'); // 5920/324 x 3700 x 1.05 x 1.05
+    // 5767433 / 93312 x 3650 x 1.03 x 1.04
+    expect(court.base.deliveredMass.to('lb').toFixed(3)).toBe('241662.069');
     expect(
-      drive.bedding.compacted.volume
+      court.bedding.compacted.volume
         .times(27 * 12)
         .to('yd3')
         .toString(),
-    ).toBe('504');
-    // module 9 1/8 x 4 5/8 in: 504 x 144 / 42.203125 = 1719.7
-    expect(drive.pavers?.whole).toBe(1720);
-    expect(drive.pavers?.order).toBe(1806);
-    expect(plan.totals.pavers).toBe(2236);
+    ).toBe('1270');
+    // module 8 3/32 x 4 3/32 in: 1270 x 144 / 33.1338 = 5519.4
+    expect(court.pavers?.whole).toBe(5520);
+    expect(court.pavers?.order).toBe(5741); // 5519.4 x 1.04 = 5740.2
+    expect(plan.totals.pavers).toBe(6817); // and 1034.4 x 1.04 = 1075.7
   });
 
   test('old paving and soil', () => {
-    expect(drive.oldSurface?.inPlace.times(27).to('yd3').toString()).toBe('84'); // 504 x 2/12
-    expect(drive.oldSurface?.mass.to('lb').toString()).toBe('12880'); // 84/27 x 4140
-    expect(walk.oldSurface?.mass.to('lb').toString()).toBe('6000'); // 40/27 x 4050
-    // 592 x 13.375/12 - 84 ft3
-    expect(drive.spoil.bank.volume.times(12).to('ft3').toString()).toBe('6910');
-    expect(drive.spoil.loose.volume.times(120).to('ft3').toString()).toBe('89830');
-    expect(drive.spoil.bank.state).toBe('bank');
-    expect(drive.spoil.loose.state).toBe('loose');
+    // 1380 ft2 x 5 1/2 / 12 = 632.5 ft3, at 4050 lb/yd3 or 150 lb/ft3
+    expect(court.oldSurface?.inPlace.to('ft3').toString()).toBe('632.5');
+    expect(court.oldSurface?.mass.to('lb').toString()).toBe('94875');
+    expect(terrace.oldSurface).toBeNull();
+    // 12610/9 x 19.375/12 - 632.5 ft3: over 864, 12610 x 155 - 546480
+    expect(court.spoil.bank.volume.times(864).to('ft3').toString()).toBe('1408070');
+    expect(court.spoil.loose.volume.times(86400).to('ft3').toString()).toBe('157703840');
+    expect(court.spoil.bank.state).toBe('bank');
+    expect(court.spoil.loose.state).toBe('loose');
   });
 
   test('loads', () => {
     const { base, bedding, spoil, asphalt, concrete } = plan.totals;
-    expect([base.loads.count, base.loads.limitedBy]).toEqual([4, 'mass']);
-    expect([bedding.loads.count, bedding.loads.limitedBy]).toEqual([1, 'volume']);
-    expect([spoil?.loads.count, spoil?.loads.limitedBy]).toEqual([4, 'mass']);
-    expect([asphalt?.loads.count, concrete?.loads.count]).toEqual([1, 1]);
-    expect(spoil?.bank.to('yd3').toFixed(2)).toBe('24.04');
+    expect([base.loads.count, base.loads.limitedBy]).toEqual([9, 'mass']); // 129.1 t by 15 t
+    expect([bedding.loads.count, bedding.loads.limitedBy]).toEqual([1, 'mass']);
+    expect([spoil?.loads.count, spoil?.loads.limitedBy]).toEqual([7, 'mass']); // 101.3 t
+    expect([asphalt, concrete?.loads.count]).toEqual([null, 4]); // 47.4 t
+    // 60.36 yd3 and 17.9583 x 15.9167 ft of terrace, 10 3/4 in deep: 9.48 yd3
+    expect(spoil?.bank.to('yd3').toFixed(2)).toBe('69.84');
   });
 
   test('stakes below the string', () => {
-    const south = part(plan.stringLines, 0);
+    const kerb = part(plan.stringLines, 0);
     expect(
-      south.stakes.map(({ id, dig, soil }) => [id, dig && inches(dig), soil && inches(soil)]),
+      kerb.stakes.map(({ id, dig, soil }) => [id, dig && inches(dig), soil && inches(soil)]),
     ).toEqual([
-      ['S1', '13.875', '11.875'],
-      ['S2', '13.375', '11.375'],
-      ['S3', '13.125', '11.125'],
-      ['S4', '13.625', '11.625'],
+      ['K1', '19.75', '14.25'],
+      ['K2', '20.375', '14.875'],
+      ['K3', '19.25', '13.75'],
+      ['K4', '18.5', '13'],
+      ['K5', '18.75', '13.25'],
     ]);
-    expect(south.stakes.every(({ subgrade }) => inches(subgrade) === '25.375')).toBe(true);
-    expect(south.stakes.map(({ station }) => station.to('ft').toString())).toEqual([
+    expect(kerb.stakes.every(({ subgrade }) => inches(subgrade) === '36.75')).toBe(true);
+    expect(kerb.stakes.map(({ station }) => station.to('ft').toString())).toEqual([
       '0',
-      '12',
-      '24',
-      '36',
+      '15',
+      '30',
+      '38',
+      '46',
     ]);
-    expect(part(south.stakes, 0).stringElevation?.to('ft').toString()).toBe('100.95');
+    expect(part(kerb.stakes, 0).stringElevation?.to('ft').toString()).toBe('213.89');
+    const fence = part(plan.stringLines, 1);
+    expect(
+      fence.stakes.map(({ subgrade, dig }) => [subgrade, dig].map((one) => one && inches(one))),
+    ).toEqual([
+      ['42.75', '19.5'],
+      ['42.75', '20.25'],
+      ['42.75', '18.625'],
+    ]);
   });
 
   test('one stake is out of line, and the move is given', () => {
-    const north = part(plan.stringLines, 1);
-    expect(north.ok).toBe(false);
+    const kerb = part(plan.stringLines, 0);
+    expect(kerb.ok).toBe(false);
     expect(
-      north.moves.map(({ id, distance, direction }) => [id, inches(distance), direction]),
-    ).toEqual([['N3', '1.5', 'right']]);
+      kerb.moves.map(({ id, distance, direction }) => [id, inches(distance), direction]),
+    ).toEqual([['K2', '1.125', 'left']]);
     expect(plan.warnings.map(({ code, subject }) => [code, subject])).toEqual([
-      ['STAKE_OUT_OF_LINE', 'stake N3'],
+      ['STAKE_OUT_OF_LINE', 'stake K2'],
     ]);
   });
 
   test('falls', () => {
-    const south = part(plan.stringLines, 0);
+    const fence = part(plan.stringLines, 1);
+    // 0.3 ft in 15 ft, less what 1/8 in of offset adds to the length; 1 % across
     expect(
-      south.slopes.map(({ slope, verdict }) => [slope.to('percent').toString(), verdict]),
+      fence.slopes.map(({ slope, fall, verdict }) => [
+        slope.to('percent').toFixed(4),
+        fall.to('percent').toFixed(2),
+        verdict,
+      ]),
     ).toEqual([
-      ['-2.5', 'pass'],
-      ['-2.5', 'pass'],
-      ['-2.5', 'pass'],
+      ['-2.0000', '2.24', 'pass'],
+      ['-2.0000', '2.24', 'pass'],
     ]);
     const side = part(part(plan.stringLines, 2).slopes, 0);
-    expect(side.slope.to('percent').toFixed(2)).toBe('-1.67');
-    expect(side.fall.to('percent').toFixed(2)).toBe('2.24');
+    expect(side.slope.to('percent').toFixed(2)).toBe('1.71'); // 0.12 ft in 7 ft, up
+    expect(side.fall.to('percent').toFixed(2)).toBe('2.49'); // and 1.8 % across
     expect(side.verdict).toBe('pass');
   });
 
@@ -179,9 +219,68 @@ describe('the built-in site, by pencil', () => {
   });
 });
 
+describe('the built-in site in metres, by pencil', () => {
+  const metres = planJob(millGarthJob());
+  const forecourt = part(metres.pavements, 0);
+  const path = part(metres.pavements, 1);
+  const mm = (one: Length) => one.to('mm').toString();
+
+  test('depths below strings of three heights', () => {
+    expect(metres.pavements.map(({ buildUp }) => mm(buildUp.total))).toEqual(['425', '315']);
+    expect(metres.stringLines.map(({ stakes }) => mm(part(stakes, 0).subgrade))).toEqual([
+      '675',
+      '825',
+      '465',
+    ]);
+    expect(forecourt.lifts.map(({ belowString }) => mm(belowString))).toEqual([
+      '595',
+      '515',
+      '435',
+      '355',
+    ]);
+    expect(path.lifts.map(({ belowString }) => mm(belowString))).toEqual(['395', '325', '255']);
+    // 410, 435, 420, 405, 390 and 445, 439, 433: 3377 mm over 8
+    expect(mm(forecourt.dig.depth)).toBe('422.125');
+    expect(mm(path.dig.depth)).toBe('275'); // 40 mm below finish
+  });
+
+  test('areas with an arc', () => {
+    // 9.6 x 7.5 less the corner 3.2 x 3.3 / 2, and the segment of 0.35 m over its chord
+    const chord = Math.hypot(3.2, 3.3);
+    const radius = (chord / 2) ** 2 / 0.7 + 0.175;
+    const angle = 2 * Math.asin(chord / 2 / radius);
+    const segment = (radius ** 2 * (angle - Math.sin(angle))) / 2;
+    expect(forecourt.areas.paving.toNumber('m2')).toBeCloseTo(72 - 5.28 + segment, 9);
+    expect(part(forecourt.edges, 2).length.toNumber('m')).toBeCloseTo(radius * angle, 9);
+    expect(path.areas.base.to('m2').toString()).toBe('21.8638'); // 1.94 x 11.27
+    expect(path.areas.dig.to('m2').toString()).toBe('25.5808'); // 2.24 x 11.42
+    expect(path.spoil.bank.volume.to('m3').toString()).toBe('7.03472');
+  });
+
+  test('the stake to move, the falls and the loads', () => {
+    expect(metres.warnings.map(({ code, subject }) => [code, subject])).toEqual([
+      ['STAKE_OUT_OF_LINE', 'stake L2'],
+    ]);
+    const [move] = part(metres.stringLines, 0).moves;
+    expect([move?.distance.to('mm').toFixed(0), move?.direction]).toEqual(['36', 'right']);
+    const [fall] = part(metres.stringLines, 2).slopes;
+    expect(fall?.fall.to('percent').toString()).toBe('2.5'); // 2 % along, 1.5 % across
+    expect(metres.minimumFall.to('percent').toString()).toBe('1.25');
+    const { base, asphalt, spoil } = metres.totals;
+    expect([base.loads.count, base.loads.limitedBy]).toEqual([8, 'mass']); // 67.4 t by 9.5 t
+    expect([asphalt?.loads.count, asphalt?.loads.limitedBy]).toEqual([2, 'volume']);
+    expect([spoil?.loads.count, spoil?.loads.limitedBy]).toEqual([7, 'volume']); // 45.4 m3 by 6.5
+  });
+
+  test('what is added for wet ground and frost is common practice, and is said', () => {
+    expect(metres.sources.map(({ id }) => id)).toContain('common-practice');
+    expect(plan.sources.map(({ id }) => id)).not.toContain('common-practice');
+  });
+});
+
 describe('working', () => {
   test('is made on demand, once, and stays out of the JSON', () => {
-    const fresh = planJob(heronBendJob());
+    const fresh = planJob(cedarCourtJob());
     expect(Object.keys(fresh)).not.toContain('working');
     expect(fresh.working).toBe(fresh.working);
     expect(JSON.stringify(fresh)).not.toContain('formula');
@@ -198,10 +297,10 @@ describe('working', () => {
       expect(step.source.length).toBeGreaterThan(3);
     }
     const bank = plan.working.find(
-      ({ title, subject }) => subject === 'Drive' && title.startsWith('Soil to dig'),
+      ({ title, subject }) => subject === 'Parking court' && title.startsWith('Soil to dig'),
     );
     expect(bank?.given.map(({ symbol }) => symbol)).toEqual(['A', 'E', 'O']);
-    expect(bank?.result.value).toEqual(drive.spoil.bank.volume);
+    expect(bank?.result.value).toEqual(court.spoil.bank.volume);
   });
 });
 
@@ -213,7 +312,7 @@ describe('JSON', () => {
     expect(JSON.stringify(again)).toBe(json);
     expect(again).toEqual(plan);
     expect(part(again.pavements, 0).spoil.loose.to('yd3').toString()).toBe(
-      drive.spoil.loose.to('yd3').toString(),
+      court.spoil.loose.to('yd3').toString(),
     );
     expect(again.working).toEqual(plan.working);
   });
@@ -286,21 +385,21 @@ describe('the plan as data', () => {
       visit(value, Object.freeze);
       return value;
     };
-    const job = freeze(heronBendJob());
+    const job = freeze(cedarCourtJob());
     expect(JSON.stringify(planJob(job))).toBe(JSON.stringify(plan));
   });
 });
 
 test('the same site in metric units gives the same plan, to the last digit', () => {
-  const metric = inMetric(heronBendJob());
+  const metric = inMetric(cedarCourtJob());
   expect(JSON.stringify(metric)).not.toMatch(/\d (?:in|ft)"/);
   const planned: JobPlan = planJob(metric);
   expect(JSON.stringify(planned)).toBe(JSON.stringify(plan));
 });
 
-describe('variants of the site', () => {
+describe('variants of the site with a plain court', () => {
   const planned = (change: (job: Record<string, never> & JobInput) => void): JobPlan => {
-    const job = heronBendJob() as never;
+    const job = plainCourtJob() as never;
     change(job);
     return planJob(job);
   };
@@ -318,27 +417,31 @@ describe('variants of the site', () => {
     const uniform = changed((job) => {
       for (const { stakes } of job.stringLines) for (const one of stakes) delete one['ground'];
       part(job.pavements, 0)['existingAboveFinish'] = '2 in';
+      part(job.pavements, 0)['oldSurface'] = { material: 'asphalt', thickness: '3 in' };
     });
     const { dig } = part(uniform.pavements, 0);
     expect([dig.basis, dig.measuredStakes, inches(dig.depth), inches(dig.soil)]).toEqual([
       'uniform',
       0,
-      '15.375',
-      '13.375',
+      '14.25',
+      '11.25',
     ]);
-    expect(inches(part(uniform.pavements, 1).dig.depth)).toBe('9.375');
+    expect(inches(part(uniform.pavements, 1).dig.depth)).toBe('10.75');
     expect(uniform.working.some(({ title }) => title === 'Depth of dig')).toBe(true);
   });
 
   test('a string of its own height moves every depth below it', () => {
     const higher = changed((job) => {
-      part(job.stringLines, 0)['height'] = '18 in';
+      part(job.stringLines, 0)['height'] = '24 in';
     });
-    const south = part(higher.stringLines, 0);
-    expect(inches(part(south.stakes, 0).subgrade)).toBe('31.375');
-    expect(part(south.liftTops, 2).belowString.to('in').toString()).toBe('21.375');
+    const kerb = part(higher.stringLines, 0);
+    expect(inches(part(kerb.stakes, 0).subgrade)).toBe('36.25');
+    expect(inches(part(kerb.liftTops, 1).belowString)).toBe('28.25');
+    // the first string of the court: its depths count from there too
+    expect(inches(part(higher.pavements, 0).dig.belowString)).toBe('36.25');
+    expect(inches(part(part(higher.pavements, 0).lifts, 1).belowString)).toBe('28.25');
     // six inches more at four stakes of eight
-    expect(inches(part(higher.pavements, 0).dig.depth)).toBe('16.375');
+    expect(inches(part(higher.pavements, 0).dig.depth)).toBe('15.25');
   });
 
   test('working room widens the dig and not the base', () => {
@@ -388,6 +491,8 @@ describe('variants of the site', () => {
         { kind: 'bedding', thickness: '25 mm' },
         { kind: 'base', thickness: '100 mm' },
       ];
+      part(job.pavements, 0)['subgrade'] = 'clay';
+      part(job.pavements, 1)['subgrade'] = 'clay';
       const stakes = part(job.stringLines, 0).stakes;
       Object.assign(part(stakes, 1), { finish: '99.90 ft', ground: '30 in' });
       Object.assign(part(stakes, 0), { y: '-0.5 ft' });
@@ -395,8 +500,8 @@ describe('variants of the site', () => {
       part(job.stringLines, 2).stakes.splice(2);
       part(job.pavements, 1)['oldSurface'] = {
         material: 'concrete',
-        thickness: '8 in',
-        area: '200 ft2',
+        thickness: '10 in',
+        area: '300 ft2',
       };
     });
     expect(new Set(warned(poor))).toEqual(
@@ -426,28 +531,30 @@ describe('variants of the site', () => {
         { kind: 'base', thickness: '100 mm' },
       ];
     });
-    expect(metric.warnings.filter(({ subject }) => subject === 'Side walk')).toEqual([]);
+    expect(metric.warnings.filter(({ subject }) => subject === 'Terrace')).toEqual([]);
   });
 
   test('three stakes that nobody holds are ambiguous', () => {
     const unsure = changed((job) => {
-      Object.assign(part(part(job.stringLines, 2).stakes, 1), { x: '6 ft 2 in' });
+      part(job.stringLines, 2)['reference'] = 'best-fit';
+      Object.assign(part(part(job.stringLines, 2).stakes, 1), { x: '19 ft 2 in' });
     });
     const line = part(unsure.stringLines, 2);
     expect(line.ambiguous).toBe(true);
-    expect(line.moves.map(({ id }) => id)).toEqual(['W1', 'W2', 'W3']);
+    expect(line.moves.map(({ id }) => id)).toEqual(['G1', 'G2', 'G3']);
     expect(warned(unsure).filter((code) => code === 'LINE_AMBIGUOUS')).toHaveLength(3);
   });
 
   test('nothing to cart away is no load, not a fault', () => {
     const filled = changed((job) => {
       for (const { stakes } of job.stringLines) {
-        for (const one of stakes) one['ground'] = '30 in';
+        for (const one of stakes) one['ground'] = '36 in';
       }
       for (const pavement of job.pavements) delete pavement['oldSurface'];
     });
     expect(filled.totals.spoil).toBeNull();
     expect(filled.totals.asphalt).toBeNull();
+    expect(filled.totals.concrete).toBeNull();
     expect(part(filled.pavements, 0).spoil.bank.volume.isZero()).toBe(true);
     expect(filled.cautions.map(({ id }) => id)).not.toContain('dust');
   });
@@ -462,8 +569,8 @@ describe('variants of the site', () => {
 });
 
 test('tryPlanJob returns the plan or the faults', () => {
-  const good = tryPlanJob(heronBendJob());
-  expect(good.ok && good.value.name).toBe('Heron Bend 14 (an invented site)');
+  const good = tryPlanJob(cedarCourtJob());
+  expect(good.ok && good.value.name).toBe('Cedar Court 27 (an invented site)');
   const bad = tryPlanJob({ version: 1 } as JobInput);
   expect(bad.ok ? [] : bad.errors.length).toBeGreaterThan(5);
 });

@@ -26,12 +26,12 @@ function run(command: string, args: readonly string[], cwd = consumer): string {
 describe('fresh consumers of the packed tarball', () => {
   test('an ES module', () => {
     const { total } = JSON.parse(run('node', ['esm.mjs'])) as { total: string };
-    expect(total).toBe('13.375');
+    expect(total).toBe('18.75');
   });
 
   test('CommonJS, beside the ES module copy', () => {
     const { total } = JSON.parse(run('node', ['cjs.cjs'])) as { total: string };
-    expect(total).toBe('13.375');
+    expect(total).toBe('18.75');
   });
 
   test.each([
@@ -110,7 +110,7 @@ describe('bundled', () => {
   test('a whole plan runs when bundled for a browser', async () => {
     const { text, gzip } = await bundle(
       `import { planJob, renderJobSheet } from 'settline/job';
-       import job from './heron-bend.json';
+       import job from './cedar-court.json';
        globalThis.sheet = renderJobSheet(planJob(job), { system: 'us' });`,
     );
     // schema, decimals, geometry, triangulation and every part that a job file may ask for

@@ -30,7 +30,7 @@ export default function setup(project: TestProject): () => void {
   );
   run('npm', ['install', '--no-audit', '--no-fund', '--prefer-offline', tarball], consumer);
   cpSync(join(root, 'tests', 'package', 'fixtures'), consumer, { recursive: true });
-  cpSync(join(root, 'examples', 'heron-bend.json'), join(consumer, 'heron-bend.json'));
+  cpSync(join(root, 'examples', 'cedar-court.json'), join(consumer, 'cedar-court.json'));
   project.provide('tarball', tarball);
   project.provide('consumer', consumer);
   return () => {

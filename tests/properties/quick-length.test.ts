@@ -18,14 +18,14 @@ function agrees(text: string): boolean {
 
 test('plain lengths are read at once, and alike', () => {
   for (const text of [
-    `5' 6 1/2"`,
-    `5'6 1/2"`,
+    `7' 3 5/8"`,
+    `7'3 5/8"`,
     `5'`,
     `66"`,
     '12 ft',
     '12ft',
     '5 ft 6 in',
-    '5 ft 6 1/2 in',
+    '7 ft 3 5/8 in',
     '2 3/8 in',
     '5/16 in',
     '9/8"',
@@ -35,7 +35,7 @@ test('plain lengths are read at once, and alike', () => {
     '25.4 mm',
     '1500 mm',
     '5.54 ft',
-    '66.5 in',
+    '87.625 in',
     `5' 1/2"`,
     '0 in',
     '150.5 cm',

@@ -37,12 +37,3 @@ test('printed factors of NIST SP 811, Appendix B.8', () => {
   expect(convert(1, 'lbf', 'N').toString()).toBe('4.4482216152605');
   expect(convert(1, 'gal-us', 'l').toString()).toBe('3.785411784');
 });
-
-test('just over 13 in for a drive, just over 9 in for a walk', () => {
-  // common practice, no source: 10 in and 6 in of base under 1 in of bedding and a 2 3/8 in paver
-  const drive = ['2 3/8 in', '1 in', '10 in'].map((text) => length(text));
-  const walk = ['2 3/8 in', '1 in', '6 in'].map((text) => length(text));
-  const total = (layers: typeof drive) => layers.reduce((sum, one) => sum.plus(one));
-  expect(formatLength(total(drive), { as: 'in' })).toBe('13 3/8 in');
-  expect(formatLength(total(walk), { as: 'in' })).toBe('9 3/8 in');
-});

@@ -30,13 +30,13 @@ test('subgrade lies below finish by all layers together', () => {
   // Moving the Earth: The Workbook of Excavation, p. 8.10 and p. 2.42. Read, as a definition.
   const { total, layers } = buildUp({
     layers: [
-      { name: 'paver', thickness: '2 3/8 in' },
+      { name: 'paver', thickness: '3 1/4 in' },
       { name: 'bedding', thickness: '1 in' },
-      { name: 'base', thickness: '10 in' },
+      { name: 'base', thickness: '8 in' },
     ],
   });
   expect(total.equals(layers.at(-1)?.bottom ?? total)).toBe(true);
-  expect(total.to('in').toString()).toBe('13.375');
+  expect(total.to('in').toString()).toBe('12.25');
 });
 
 test('dig below the string and below the old surface', () => {

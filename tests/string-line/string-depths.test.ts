@@ -6,28 +6,28 @@ import { expectFault, faultsOf } from '../faults.js';
 
 const drive = buildUp({
   layers: [
-    { name: 'paver', thickness: '2 3/8 in' },
+    { name: 'paver', thickness: '3 1/4 in' },
     { name: 'bedding', thickness: '1 in' },
-    { name: 'base', thickness: '10 in' },
+    { name: 'base', thickness: '8 in' },
   ],
 });
 
 const depths = stringDepths({
   buildUp: drive,
-  stringHeight: '12 in',
-  removedSurface: '2 in',
+  stringHeight: '15 in',
+  removedSurface: '3 in',
   stakes: [
-    { id: 'S1', station: '0 ft', ground: '12 in' },
-    { id: 'S2', station: '10 ft', ground: '27 in' },
-    { id: 'S3', station: '20 ft', ground: '25 3/8 in' },
+    { id: 'S1', station: '0 ft', ground: '17 1/2 in' },
+    { id: 'S2', station: '10 ft', ground: '29 in' },
+    { id: 'S3', station: '20 ft', ground: '27 1/4 in' },
     { id: 'S4', station: '30 ft', ground: '-1 in' },
     { id: 'S5', station: '-5 ft' },
   ],
 });
 
-test('12 in of string height gives 25 3/8 in below the string', () => {
-  expect(depths.subgrade.to('in').toString()).toBe('25.375');
-  expect(depths.finish.to('in').toString()).toBe('12');
+test('15 in of string height puts the subgrade 27 1/4 in below the string', () => {
+  expect(depths.subgrade.to('in').toString()).toBe('27.25');
+  expect(depths.finish.to('in').toString()).toBe('15');
   expect(
     depths.layers.map(({ name, top, bottom }) => [
       name,
@@ -35,9 +35,9 @@ test('12 in of string height gives 25 3/8 in below the string', () => {
       bottom.to('in').toString(),
     ]),
   ).toEqual([
-    ['paver', '12', '14.375'],
-    ['bedding', '14.375', '15.375'],
-    ['base', '15.375', '25.375'],
+    ['paver', '15', '18.25'],
+    ['bedding', '18.25', '19.25'],
+    ['base', '19.25', '27.25'],
   ]);
 });
 
@@ -50,10 +50,10 @@ test('dig left to do: cut positive, fill negative; soil once the old surface is 
       action,
     ]),
   ).toEqual([
-    ['S1', '13.375', '11.375', 'dig'],
-    ['S2', '-1.625', '-3.625', 'fill'],
-    ['S3', '0', '-2', 'none'],
-    ['S4', '26.375', '24.375', 'dig'],
+    ['S1', '9.75', '6.75', 'dig'],
+    ['S2', '-1.75', '-4.75', 'fill'],
+    ['S3', '0', '-3', 'none'],
+    ['S4', '28.25', '25.25', 'dig'],
     ['S5', undefined, undefined, undefined],
   ]);
 });
@@ -79,7 +79,7 @@ test('a string at finished grade is allowed, one below it is not', () => {
 test('carries cautions and working', () => {
   expect(depths.cautions.map(({ id }) => id)).toEqual(['utilities', 'excavation', 'trees']);
   expect(depths.working).toHaveLength(1 + 2 * 4);
-  expect(depths.working[0]?.result.value).toEqual(length('25.375 in'));
+  expect(depths.working[0]?.result.value).toEqual(length('27.25 in'));
 });
 
 describe('bad input', () => {

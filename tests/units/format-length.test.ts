@@ -17,7 +17,7 @@ const print = (text: string, options: FormatLengthOptions) => formatLength(lengt
 
 describe('feet and inches', () => {
   test.each([
-    ['66.5 in', '1/16 in', `5' 6 1/2"`],
+    ['87.625 in', '1/16 in', `7' 3 5/8"`],
     ['11 31/32 in', '1/16 in', `1' 0"`],
     ['11 63/64 in', '1/64 in', `0' 11 63/64"`],
     ['3.6575 m', '1/16 in', `12' 0"`],
@@ -28,7 +28,7 @@ describe('feet and inches', () => {
     ['0 in', '1/16 in', `0' 0"`],
     ['-1/64 in', '1/16 in', `0' 0"`],
     ['5 ft', '1 in', `5' 0"`],
-    ['5 ft 6 1/2 in', '1/2 in', `5' 6 1/2"`],
+    ['7 ft 3 5/8 in', '1/8 in', `7' 3 5/8"`],
     ['5 ft 6.54 in', '0.1 in', `5' 6.5"`],
     ['5 ft 11.96 in', '0.1 in', `6' 0.0"`],
     ['1 in', '1/128 in', `0' 1"`],
@@ -46,9 +46,9 @@ describe('feet and inches', () => {
 
   test('typographic marks', () => {
     const options = { as: 'ft-in', marks: 'typographic' } as const;
-    expect(print('66.5 in', options)).toBe('5′ 6½″');
+    expect(print('87.625 in', options)).toBe('7′ 3⅝″');
     expect(print('66.4375 in', options)).toBe('5′ 6⁷⁄₁₆″');
-    expect(print('-66.5 in', options)).toBe('−5′ 6½″');
+    expect(print('-87.5 in', options)).toBe('−7′ 3½″');
     expect(print('-25 mm', { as: 'mm', marks: 'typographic' })).toBe('−25 mm');
   });
 });

@@ -96,13 +96,13 @@ export interface JobCheck extends Worked {
  * @example
  * const check = checkJob(planJob(job), {
  *   readings: [
- *     { stake: 'S1', surface: 'subgrade', belowString: '25 3/8 in' },
- *     { stake: 'S2', surface: 'subgrade', belowString: '24 1/2 in' },
+ *     { stake: 'K1', surface: 'subgrade', belowString: '36 3/4 in' },
+ *     { stake: 'K2', surface: 'subgrade', belowString: '35 7/8 in' },
  *   ],
  *   tolerances: { subgrade: { over: '0 in', under: '3/4 in' } },
  * });
  * check.verdict //=> 'fail'
- * check.surfaces[0]?.next.stakes //=> ['S2']
+ * check.surfaces[0]?.next.stakes //=> ['K2']
  */
 export function checkJob(plan: JobPlan, readings: JobReadings): JobCheck {
   const reader = makeReader();

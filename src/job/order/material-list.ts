@@ -49,7 +49,7 @@ export interface MaterialList extends Worked {
  * @example
  * const list = materialList(planJob(job));
  * list.lines.map(({ material }) => material) //=> ['base', 'bedding', 'pavers']
- * list.lines[2]?.ordered //=> 2236
+ * list.lines[2]?.ordered //=> 6817
  */
 export function materialList(plan: JobPlan): MaterialList {
   const job = readWholeJob(plan.job);

@@ -5,6 +5,7 @@ import { given, type Step } from '../../working.js';
 import { NO_LENGTH, type Pavement } from './layer-kinds.js';
 import type { DigPlan, PavementPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
+import { heightOfFirstString } from './string-height.js';
 
 /**
  * Depth of dig below the existing surface: the mean of the digs measured at the stakes, or build-up
@@ -22,7 +23,7 @@ export function planDig(
   return {
     depth,
     soil: depth.minus(pavement.oldSurface?.thickness ?? NO_LENGTH),
-    belowString: job.stringHeight.plus(stack.total),
+    belowString: heightOfFirstString(job, pavement).plus(stack.total),
     basis: isMeasured ? 'measured' : 'uniform',
     measuredStakes: measured.length,
   };

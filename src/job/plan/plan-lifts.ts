@@ -3,9 +3,11 @@ import { lifts } from '../../build-up/lifts.js';
 import { isStone, NO_LENGTH, type Pavement } from './layer-kinds.js';
 import type { LiftPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
+import { heightOfFirstString } from './string-height.js';
 
 /** Every lift of stone from the subgrade up, layer by layer. Internal. */
 export function planLifts(job: ReadJob, pavement: Pavement, stack: BuildUp): LiftPlan[] {
+  const stringHeight = heightOfFirstString(job, pavement);
   const planned: LiftPlan[] = [];
   let below = NO_LENGTH;
   for (const layer of [...pavement.layers].reverse().filter(isStone)) {
@@ -17,7 +19,7 @@ export function planLifts(job: ReadJob, pavement: Pavement, stack: BuildUp): Lif
     for (const top of tops) {
       const aboveSubgrade = below.plus(top);
       const belowFinish = stack.total.minus(aboveSubgrade);
-      const belowString = job.stringHeight.plus(belowFinish);
+      const belowString = stringHeight.plus(belowFinish);
       planned.push({
         lift: planned.length + 1,
         layer: layer.name ?? layer.kind,

@@ -23,6 +23,7 @@ import { PUBLISHED_LEAST_FALL } from './plan-slopes.js';
 import { planSpoil, spoilSteps } from './plan-spoil.js';
 import type { PavementPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
+import { heightOfFirstString } from './string-height.js';
 
 /** A pavement's plan and the working behind it. Internal. */
 export interface PlannedPavement {
@@ -72,7 +73,7 @@ export function planPavement(
     frost,
     buildUp: stack,
     layerKinds: pavement.layers.map(({ kind }) => kind),
-    stringHeight: job.stringHeight,
+    stringHeight: heightOfFirstString(job, pavement),
     minimum,
     dig,
     earthwork,

@@ -162,6 +162,7 @@ export interface PavementPlan {
   readonly buildUp: BuildUp;
   /** The kind of each layer of the build-up, from the top down. */
   readonly layerKinds: readonly LayerKind[];
+  /** Height of its first string above finished grade: depths below the string count from there. */
   readonly stringHeight: Length;
   readonly minimum: MinimumBuildUp;
   readonly dig: DigPlan;

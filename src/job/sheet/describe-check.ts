@@ -11,12 +11,12 @@ import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-shee
  * @returns for instance `7/8 in high: cut 7/8 in and compact`; `within tolerance` where it passes
  * @example
  * const { surfaces } = checkJob(planJob(job), {
- *   readings: [{ stake: 'S1', surface: 'base top', belowString: '16 in' }],
+ *   readings: [{ stake: 'K1', surface: 'base top', belowString: '22 7/8 in' }],
  *   tolerances: { base: { over: '3/8 in', under: '3/8 in' } },
  * });
  * const stake = surfaces[0]?.stakes[0];
  * stake && describeStakeAction(stake, { kind: 'base', system: 'us' })
- * //=> '5/8 in low: loosen the top, spread 3/4 in of loose stone and compact'
+ * //=> '5/8 in low: loosen the top, spread 13/16 in of loose stone and compact'
  */
 export function describeStakeAction(
   stake: CheckedStake,
@@ -59,17 +59,17 @@ function actionWords(stake: CheckedStake, kind: SurfaceKind, units: SheetUnits):
  *
  * @param check - of a {@link SurfaceCheck}
  * @param options.system - `us` or `metric`
- * @returns for instance `Go on: lift 1 top, spread 4 3/16 in loose.`
+ * @returns for instance `Go on to base top: spread 6 7/16 in loose.`
  * @example
- * const readings = ['S1', 'S2', 'S3', 'S4', 'N1', 'N2', 'N3', 'N4'].map((stake) => ({
+ * const readings = ['G1', 'G2', 'G3'].map((stake) => ({
  *   stake,
  *   surface: 'subgrade',
- *   belowString: '25 3/8 in',
+ *   belowString: '18 1/4 in',
  * }));
  * const tolerances = { subgrade: { over: '0 in', under: '3/4 in' } };
  * const { surfaces } = checkJob(planJob(job), { readings, tolerances });
  * surfaces[0] && describeNextStep(surfaces[0], { system: 'us' })
- * //=> 'Go on to lift 1 top: spread 4 3/16 in loose.'
+ * //=> 'Go on to base top: spread 6 7/16 in loose.'
  */
 export function describeNextStep(
   check: Pick<SurfaceCheck, 'next'>,

@@ -45,7 +45,10 @@ function depthLines({ buildUp, stringHeight }: PavementPlan, units: SheetUnits, 
   ];
   return [
     '',
-    ...wrap(`Down from the string (${units.depthUnit})`, width),
+    ...wrap(
+      `Depths below a string ${units.depthWithUnit(stringHeight)} above finished grade (${units.depthUnit})`,
+      width,
+    ),
     ...table(rows, width),
     ...entry('subgrade: dig to', below(buildUp.total), width),
   ];
@@ -172,7 +175,7 @@ function liftLines({ lifts }: PavementPlan, units: SheetUnits, width: number) {
   ];
   return [
     '',
-    ...wrap(`Base in lifts, lowest first; tops down from the string (${units.depthUnit})`, width),
+    ...wrap(`Base in lifts, lowest first; tops below the same string (${units.depthUnit})`, width),
     ...table(rows, width),
   ];
 }

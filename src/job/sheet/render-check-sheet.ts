@@ -18,7 +18,7 @@ const VERDICT_WORDS = { pass: 'ok', unclear: 'CANNOT TELL', fail: 'OUT' } as con
  * @throws `UNKNOWN_CHOICE`, `OUT_OF_RANGE`
  * @example
  * const check = checkJob(planJob(job), {
- *   readings: [{ stake: 'S1', surface: 'subgrade', belowString: '24 1/2 in' }],
+ *   readings: [{ stake: 'K1', surface: 'subgrade', belowString: '35 7/8 in' }],
  *   tolerances: { subgrade: { over: '0 in', under: '3/4 in' } },
  * });
  * renderCheckSheet(check, { system: 'us' }).includes('cut 7/8 in and compact') //=> true

@@ -24,7 +24,7 @@ import type { SheetSystem } from './units-of-sheet.js';
  * @param options.system - `us` or `metric`
  * @param options.width - characters in a line, default 72
  * @example
- * const total = buildUp({ layers: [{ name: 'base', thickness: '10 in' }] });
+ * const total = buildUp({ layers: [{ name: 'base', thickness: '8 in' }] });
  * renderWorking(total.working, { system: 'us' }).includes('D = t1') //=> true
  */
 export function renderWorking(

@@ -27,6 +27,16 @@ export function stringSection(
 }
 
 function stakeTable({ stakes }: StringLinePlan, units: SheetUnits, width: number): string[] {
+  const isMeasured = stakes.some(({ ground }) => ground !== undefined);
+  return [
+    '',
+    ...(isMeasured ? groundTable(stakes, units, width) : stationTable(stakes, units, width)),
+    ...elevationTable(stakes, units, width),
+    ...rodTable(stakes, units, width),
+  ];
+}
+
+function groundTable(stakes: readonly StakePlan[], units: SheetUnits, width: number): string[] {
   const rows = [
     ['stake', 'station', 'ground', 'dig', 'soil'],
     ...stakes.map((stake) => [
@@ -39,12 +49,17 @@ function stakeTable({ stakes }: StringLinePlan, units: SheetUnits, width: number
   ];
   const isFilled = stakes.some(({ dig }) => dig?.isNegative() === true);
   return [
-    '',
     ...wrap(`Ground down from the string, dig and soil left (${units.depthUnit})`, width),
     ...table(rows, width),
     ...(isFilled ? wrap('a minus sign means fill', width, '  ') : []),
-    ...elevationTable(stakes, units, width),
-    ...rodTable(stakes, units, width),
+  ];
+}
+
+function stationTable(stakes: readonly StakePlan[], units: SheetUnits, width: number): string[] {
+  const rows = stakes.map(({ id, station }) => [id, units.long(station)]);
+  return [
+    ...wrap('Stakes along the string; ground not measured', width),
+    ...table([['stake', 'station'], ...rows], width),
   ];
 }
 

@@ -11,9 +11,9 @@ export interface SheetUnits {
   readonly title: string;
   /** Name of the unit that depths are in. */
   readonly depthUnit: string;
-  /** A depth without its unit: 25 3/8, 645. */
+  /** A depth without its unit: 27 1/4, 692. */
   readonly depth: (depth: Length) => string;
-  /** A depth with its unit: 25 3/8 in, 645 mm. */
+  /** A depth with its unit: 27 1/4 in, 692 mm. */
   readonly depthWithUnit: (depth: Length) => string;
   /** A long length: 24' 0", 7.315 m. */
   readonly long: (length: Length) => string;

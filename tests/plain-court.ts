@@ -1,0 +1,67 @@
+import type { JobInput } from 'settline/job';
+import { cedarCourtJob } from './cedar-court.js';
+
+type Fields = Record<string, unknown>;
+
+/** Finished grade at the strings of the plain court, in feet: 2 % down along x, level across. */
+export const plainFinish = (x: number) => 99.9 - 0.02 * x;
+
+const stakes = (letter: string, y: number, grounds: readonly string[]) =>
+  grounds.map((ground, k) => ({
+    id: `${letter}${k + 1}`,
+    x: `${12 * k} ft`,
+    y: `${y} ft`,
+    finish: `${plainFinish(12 * k).toFixed(2)} ft`,
+    ground,
+  }));
+
+/**
+ * The built-in site with a plain court, for checks by pencil: 36 ft by 14 ft against a building at
+ * x = 0, 12 1/4 in of layers, the dig 12 in outside the paving: x from 0 to 37, y from -1 to 15. The
+ * strings are 18 in up, the grounds 18 in below them in the mean; nothing to strip. New for each
+ * caller.
+ */
+export function plainCourtJob(): JobInput {
+  const job = cedarCourtJob() as unknown as Fields & { pavements: Fields[]; stringLines: Fields[] };
+  const [court, terrace] = job.pavements;
+  const [, , garden] = job.stringLines;
+  const plain = {
+    ...court,
+    layers: [
+      { kind: 'paver', thickness: '3 1/4 in' },
+      { kind: 'bedding', thickness: '1 in' },
+      { kind: 'base', thickness: '8 in' },
+    ],
+    outline: {
+      unit: 'ft',
+      points: [
+        [0, 0],
+        [36, 0],
+        [36, 14],
+        [0, 14],
+      ],
+    },
+    edges: ['open', 'open', 'open', 'building'],
+  };
+  delete (plain as Fields)['oldSurface'];
+  delete (plain as Fields)['crossFall'];
+  return {
+    ...job,
+    edgeRestraintWidth: '4 in',
+    workingRoom: '0 in',
+    pavements: [plain, terrace],
+    stringLines: [
+      {
+        id: 'kerb',
+        pavement: 'court',
+        stakes: stakes('K', -2, ['17 1/2 in', '18 in', '18 1/4 in', '17 3/4 in']),
+      },
+      {
+        id: 'fence',
+        pavement: 'court',
+        stakes: stakes('F', 16, ['17 3/4 in', '18 1/2 in', '18 1/4 in', '18 in']),
+      },
+      garden,
+    ],
+  } as unknown as JobInput;
+}

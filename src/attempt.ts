@@ -1,4 +1,4 @@
-import { isSettlineError, type Issue } from './errors.js';
+import { fault, isSettlineError, type Issue } from './errors.js';
 
 /** What {@link attempt} gives back: the value, or all the faults. */
 export type Outcome<T> =
@@ -14,6 +14,9 @@ export type Outcome<T> =
  * outcome.ok //=> false
  */
 export function attempt<T>(calculation: () => T): Outcome<T> {
+  if (typeof calculation !== 'function') {
+    return { ok: false, errors: fault('WRONG_TYPE', 'expected a function to run').issues };
+  }
   try {
     return { ok: true, value: calculation() };
   } catch (error) {

@@ -39,7 +39,10 @@ function bareFields(path: string, name: string): string[] {
     if (ts.isPropertySignature(node) || ts.isMethodSignature(node)) {
       here = `${within}.${node.name.getText(file)}`;
       const texts = ts.getJSDocCommentsAndTags(node).filter(ts.isJSDoc);
-      const words = texts.map((doc) => ts.getTextOfJSDocComment(doc.comment) ?? '').join('').trim();
+      const words = texts
+        .map((doc) => ts.getTextOfJSDocComment(doc.comment) ?? '')
+        .join('')
+        .trim();
       if (words === '') bare.push(here);
     }
     ts.forEachChild(node, (child) => {

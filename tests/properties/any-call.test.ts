@@ -1,0 +1,183 @@
+// Whatever a public function gets, it answers or refuses with a SettlineError: the call of its own
+// example, spoilt in one to three places.
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { isSettlineError } from 'settline';
+import { isQuantity, length } from 'settline/units';
+import { recordedCalls, type RecordedCall } from './recorded-calls.js';
+
+const { calls, silent } = await recordedCalls();
+const names = [...new Set(calls.map(({ name }) => name))];
+
+const hollow = (): unknown[] => {
+  const list: unknown[] = [];
+  list.length = 1000;
+  return list;
+};
+const deep = (): unknown => {
+  let value: unknown = 1;
+  for (let k = 0; k < 9000; k += 1) value = { value };
+  return value;
+};
+const cyclic = (): unknown => {
+  const value: Record<string, unknown> = {};
+  value['self'] = value;
+  return value;
+};
+
+/** Values that belong nowhere, or only almost. */
+const SPOILT: readonly (() => unknown)[] = [
+  () => undefined,
+  () => null,
+  () => Number.NaN,
+  () => Number.POSITIVE_INFINITY,
+  () => -0,
+  () => -1,
+  () => 0.5,
+  () => 1e308,
+  () => '',
+  () => 'x'.repeat(5000),
+  () => '1e-999 m',
+  () => '5 ft',
+  () => '5',
+  () => '3 t',
+  () => true,
+  () => [],
+  () => [[]],
+  hollow,
+  deep,
+  cyclic,
+  () => ({}),
+  () => ({ value: 5, unit: 'ft' }),
+  () => ({ value: '1e-999', unit: 'm' }),
+  () => ({ value: {}, unit: [] }),
+  () => ({ dimension: 'length', si: 3 }),
+  () => ({ [Symbol.for('settline.quantity')]: true, dimension: 'length' }),
+  () => Object.create(null),
+  () => new Map(),
+  () => Symbol('s'),
+  () => 10n,
+  () => () => 1,
+  () => length('3 ft'),
+  () => new Float64Array([1, 2, Number.NaN]),
+];
+
+interface Spoiling {
+  readonly place: number;
+  readonly how: 'replace' | 'remove' | 'add' | 'repeat';
+  readonly value: number;
+}
+
+const spoiling: fc.Arbitrary<Spoiling> = fc.record({
+  place: fc.nat(10_000),
+  how: fc.constantFrom('replace', 'replace', 'replace', 'remove', 'add', 'repeat'),
+  value: fc.nat(SPOILT.length - 1),
+});
+
+const isBranch = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' &&
+  value !== null &&
+  !isQuantity(value) &&
+  !ArrayBuffer.isView(value) &&
+  (Array.isArray(value) || Object.getPrototypeOf(value) === Object.prototype);
+
+/** A copy in which plain objects and lists may be changed. */
+function copied(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(copied);
+  if (value instanceof Float64Array) return value.slice();
+  if (!isBranch(value)) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, copied(part)]));
+}
+
+type Slot = readonly [holder: Record<string, unknown>, key: string];
+
+function slotsOf(value: unknown, found: Slot[] = []): Slot[] {
+  if (!isBranch(value)) return found;
+  for (const key of Object.keys(value)) {
+    found.push([value, key]);
+    if (found.length < 400) slotsOf(value[key], found);
+  }
+  return found;
+}
+
+function spoil(given: readonly unknown[], spoilings: readonly Spoiling[]): unknown[] {
+  const changed = given.map(copied);
+  const root = { given: changed } as Record<string, unknown>;
+  for (const { place, how, value } of spoilings) {
+    const slots = slotsOf(root).slice(1);
+    const slot = slots[place % Math.max(1, slots.length)];
+    if (slot === undefined) continue;
+    const [holder, key] = slot;
+    if (how === 'replace') holder[key] = SPOILT[value]?.();
+    else if (how === 'add') holder[`${key}x`] = 1;
+    else if (Array.isArray(holder)) {
+      if (how === 'remove') holder.splice(Number(key), 1);
+      else holder.splice(Number(key), 0, holder[Number(key)]);
+    } else if (how === 'remove') Reflect.deleteProperty(holder, key);
+  }
+  return (root['given'] as unknown[]).slice(0, given.length);
+}
+
+/** Numbers that no answer may hold. */
+function badNumber(value: unknown, depth = 0): string | undefined {
+  if (typeof value === 'number') {
+    return Number.isFinite(value) && !Object.is(value, -0) ? undefined : `${1 / value} or ${value}`;
+  }
+  if (typeof value !== 'object' || value === null || depth > 8) return undefined;
+  if (isQuantity(value)) return badNumber(value.si.toNumber(), depth);
+  if (ArrayBuffer.isView(value)) {
+    return [...(value as Float64Array)].map((one) => badNumber(one, depth)).find(Boolean);
+  }
+  return Object.values(value)
+    .slice(0, 500)
+    .map((part) => badNumber(part, depth + 1))
+    .find(Boolean);
+}
+
+function deepFreeze(value: unknown): void {
+  if (!isBranch(value) || Object.isFrozen(value)) return;
+  Object.freeze(value);
+  for (const part of Object.values(value)) deepFreeze(part);
+}
+
+/** What is wrong with the outcome of a call; undefined for an answer or a refusal. */
+function wrongWith({ call }: RecordedCall, given: readonly unknown[]): string | undefined {
+  given.forEach(deepFreeze);
+  try {
+    const bad = badNumber(call(...given));
+    return bad === undefined ? undefined : `answers ${bad}`;
+  } catch (error) {
+    if (isSettlineError(error)) {
+      const long = error.issues.find(({ message }) => message.length > 600);
+      return long === undefined ? undefined : `a message of ${long.message.length} characters`;
+    }
+    return `throws ${String(error).slice(0, 200)}`;
+  }
+}
+
+test('the example of every public function calls it', () => {
+  expect(names.length).toBeGreaterThan(150);
+  expect(silent).toEqual([]);
+});
+
+describe('answers or refuses, whatever it gets', () => {
+  const deepRuns = Number(process.env['SETTLINE_DEEP_RUNS'] ?? 0);
+  const runs = deepRuns > 0 ? deepRuns : 5000;
+  const each = Math.ceil(runs / names.length);
+
+  test.each(names)('%s', (name) => {
+    const own = calls.filter((call) => call.name === name);
+    fc.assert(
+      fc.property(
+        fc.nat(own.length - 1),
+        fc.array(spoiling, { minLength: 1, maxLength: 3 }),
+        (index, spoilings) => {
+          const recorded = own[index];
+          if (recorded === undefined) expect.unreachable();
+          expect(wrongWith(recorded, spoil(recorded.given, spoilings))).toBeUndefined();
+        },
+      ),
+      { numRuns: each },
+    );
+  });
+});

@@ -53,7 +53,7 @@ const SPOILT: readonly (() => unknown)[] = [
   () => ({ value: {}, unit: [] }),
   () => ({ dimension: 'length', si: 3 }),
   () => ({ [Symbol.for('settline.quantity')]: true, dimension: 'length' }),
-  () => Object.create(null),
+  () => Object.create(null) as unknown,
   () => new Map(),
   () => Symbol('s'),
   () => 10n,

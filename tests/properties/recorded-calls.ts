@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { compileFunction } from 'node:vm';
 import ts from 'typescript';
 import { indexFiles, src } from '../house/source-files.js';
 import { job } from '../cedar-court.js';
@@ -53,7 +54,7 @@ function callsIn(code: string, name: string, scope: Public): RecordedCall[] {
   });
   const body = outputText.replace(/^import .*$/gm, '').replace(/^export \{\};$/gm, '');
   // a block of its own: an example may use a name of the library for a value
-  const run = new Function(...names, `{ ${body} }`) as (...given: unknown[]) => unknown;
+  const run = compileFunction(`{ ${body} }`, names) as (...given: unknown[]) => unknown;
   run(...values);
   return made;
 }

@@ -1,7 +1,15 @@
 // Collects every example of the doc comments and every fenced `ts` block of the pages, and writes
 // them as tests: `expression //=> value` becomes an assertion. The tests are compiled by
-// `npm run typecheck` and run by vitest. Run: node .config/collect-examples.mjs
-import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+// `npm run typecheck` and run by vitest; examples.mjs calls this where something changed.
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
@@ -125,79 +133,118 @@ function namesIn(code) {
   return { used, declared };
 }
 
-function importsFor(body, imports, names) {
-  const text = body.join('\n');
-  const given = imports.join('\n').replace(/from '[^']*'/g, '');
-  const wanted = new Map();
-  const { used, declared } = namesIn(text);
-  const isWanted = (name) =>
-    used.has(name) && !declared.has(name) && !new RegExp(`\\b${name}\\b`).test(given);
+/** The names that code takes from elsewhere: its own imports, and the public names it leaves out. */
+function importsOf(body, imports, names) {
+  const taken = imports.flatMap(importedNames);
+  const given = new Set(taken.map(({ name }) => name));
+  const { used, declared } = namesIn(body.join('\n'));
+  const isWanted = (name) => used.has(name) && !declared.has(name) && !given.has(name);
   for (const [name, { subpath, isType }] of names) {
-    if (!isWanted(name)) continue;
-    wanted.set(subpath, [...(wanted.get(subpath) ?? []), isType ? `type ${name}` : name]);
+    if (isWanted(name)) taken.push({ name, from: subpath, isType });
   }
   // the built-in site stands for `job` where an example does not say what its job is
-  if (isWanted('job')) wanted.set('../cedar-court.js', ['job']);
-  return [...wanted].map(([subpath, list]) => `import { ${list.join(', ')} } from '${subpath}';`);
+  if (isWanted('job')) taken.push({ name: 'job', from: '../cedar-court.js', isType: false });
+  return taken;
 }
 
-function testFile(title, examples, names) {
-  const imports = new Set(["import { expect, test } from 'vitest';"]);
-  const tests = [];
-  const counts = new Map();
-  for (const { name, code } of examples) {
-    const { imports: own, body, assertions } = withAssertions(code);
-    for (const one of [...own, ...importsFor(body, own, names)]) imports.add(one);
-    const index = (counts.get(name) ?? 0) + 1;
-    counts.set(name, index);
-    const label = JSON.stringify(`${title}: ${name}${index > 1 ? ` (${index})` : ''}`);
-    const isAsync = body.some((line) => /\bawait\b/.test(line));
-    tests.push(
-      `test(${label}, ${isAsync ? 'async ' : ''}() => {\n  expect.assertions(${assertions});\n${body
+/** The names of one import declaration; other forms than `import { a, type B }` are refused. */
+function importedNames(text) {
+  const [statement] = ts.createSourceFile('import.ts', text, ts.ScriptTarget.Latest).statements;
+  const clause = statement.importClause;
+  const bindings = clause?.namedBindings;
+  if (!bindings || !ts.isNamedImports(bindings)) throw new Error(`import names only: ${text}`);
+  return bindings.elements.map((element) => {
+    if (element.propertyName) throw new Error(`import without a second name: ${text}`);
+    const isType = clause.phaseModifier === ts.SyntaxKind.TypeKeyword || element.isTypeOnly;
+    return { name: element.name.text, from: statement.moduleSpecifier.text, isType };
+  });
+}
+
+/** Gathers the imports of a file; a name that two modules export is given a second name. */
+function importTable() {
+  const modules = new Map([['vitest', new Map()]]);
+  const owners = new Map();
+  for (const name of ['expect', 'test']) take({ name, from: 'vitest', isType: false });
+
+  /** Notes an import; returns the line an example needs where the name stands for another thing. */
+  function take({ name, from, isType }) {
+    const taken = owners.get(name) ?? [];
+    if (!taken.includes(from)) owners.set(name, [...taken, from]);
+    const place = owners.get(name).indexOf(from);
+    const local = place === 0 ? name : `${name}${place + 1}`;
+    const list = modules.get(from) ?? new Map();
+    const known = list.get(name);
+    list.set(name, { local, isType: isType && (known === undefined || known.isType) });
+    modules.set(from, list);
+    if (place === 0) return [];
+    return [isType ? `type ${name} = ${local};` : `const ${name} = ${local};`];
+  }
+
+  const lines = () =>
+    [...modules].map(([from, list]) => {
+      const words = [...list].map(([name, { local, isType }]) => {
+        const word = local === name ? name : `${name} as ${local}`;
+        return isType ? `type ${word}` : word;
+      });
+      return `import { ${words.join(', ')} } from '${from}';`;
+    });
+  return { take, lines };
+}
+
+/** The test file of one folder. */
+function testFile(pages, names) {
+  const table = importTable();
+  const tests = pages.flatMap(({ title, examples }) => {
+    const counts = new Map();
+    return examples.map(({ name, code }) => {
+      const { imports, body, assertions } = withAssertions(code);
+      const seconds = importsOf(body, imports, names).flatMap(table.take);
+      const index = (counts.get(name) ?? 0) + 1;
+      counts.set(name, index);
+      const label = JSON.stringify(`${title}: ${name}${index > 1 ? ` (${index})` : ''}`);
+      const isAsync = body.some((line) => /\bawait\b/.test(line));
+      const lines = [`expect.assertions(${assertions});`, ...seconds, ...body];
+      return `test(${label}, ${isAsync ? 'async ' : ''}() => {\n${lines
         .map((line) => `  ${line}`)
-        .join('\n')}\n});`,
-    );
-  }
-  return `// Written by .config/collect-examples.mjs. Do not edit.\n${merge([...imports]).join('\n')}\n\n${tests.join('\n\n')}\n`;
+        .join('\n')}\n});`;
+    });
+  });
+  const head = '// Written by .config/collect-examples.mjs. Do not edit.';
+  return `${head}\n${table.lines().join('\n')}\n\n${tests.join('\n\n')}\n`;
 }
 
-/** One import line a module. */
-function merge(lines) {
-  const byModule = new Map();
-  for (const line of lines) {
-    const match = /^import \{([\s\S]*)\} from ('[^']+');?$/.exec(line);
-    if (match === null) {
-      byModule.set(line, null);
-      continue;
-    }
-    const list = byModule.get(match[2]) ?? new Set();
-    for (const name of match[1].split(',')) if (name.trim() !== '') list.add(name.trim());
-    byModule.set(match[2], list);
-  }
-  return [...byModule].map(([from, list]) =>
-    list === null ? from : `import { ${[...list].join(', ')} } from ${from};`,
-  );
+/** The folder whose test file an example goes to: one under src, one under docs, or the root. */
+function folderOf(title) {
+  const parts = title.split('/').slice(0, -1);
+  return parts.length === 0 ? 'readme' : parts.slice(0, 2).join('-');
 }
 
-/** Writes the tests; returns how many examples there are. */
+/** Writes what changed and takes away what is no longer made, so that caches stay good. */
+function writeAll(files) {
+  mkdirSync(target, { recursive: true });
+  for (const name of readdirSync(target)) if (!files.has(name)) rmSync(join(target, name));
+  for (const [name, text] of files) {
+    const path = join(target, name);
+    if (existsSync(path) && readFileSync(path, 'utf8') === text) continue;
+    writeFileSync(path, text);
+  }
+}
+
+/** Writes the tests, one file a folder; returns how many examples there are. */
 export function collectExamples() {
   const names = publicNames();
-  rmSync(target, { recursive: true, force: true });
-  mkdirSync(target, { recursive: true });
   const pages = [join(root, 'README.md'), ...filesUnder(join(root, 'docs'), '.md')];
   const sources = filesUnder(join(root, 'src'), '.ts').map((path) => [path, docExamples(path)]);
   const all = [...sources, ...pages.map((path) => [path, pageExamples(path)])];
+  const folders = new Map();
   let count = 0;
   for (const [path, examples] of all) {
     if (examples.length === 0) continue;
     count += examples.length;
     const title = relative(root, path);
-    const file = `${title.replace(/[/.]/g, '-')}.test.ts`;
-    writeFileSync(join(target, file), testFile(title, examples, names));
+    const folder = folderOf(title);
+    folders.set(folder, [...(folders.get(folder) ?? []), { title, examples }]);
   }
+  writeAll(new Map([...folders].map(([name, list]) => [`${name}.test.ts`, testFile(list, names)])));
   return count;
-}
-
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  console.log(`${collectExamples()} examples collected`);
 }

@@ -1,10 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { collectExamples } from './collect-examples.mjs';
+import { writeExamples } from './examples.mjs';
 
-collectExamples();
+await writeExamples();
 
 const root = fileURLToPath(new URL('..', import.meta.url));
+const depth = Number(process.env['SETTLINE_DEPTH'] ?? 1);
 
 // tests import the package by its own name; here that name means the sources
 const alias = [
@@ -18,8 +19,13 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/package/**'],
+    setupFiles: ['tests/fixed-seed.ts'],
+    // no test changes what another sees: the sources are loaded once a thread, not once a file
+    pool: 'threads',
+    isolate: false,
+    maxWorkers: 2,
     // properties run thousands of cases: a busy machine takes its time
-    testTimeout: 60_000,
+    testTimeout: 60_000 * depth,
     coverage: {
       provider: 'v8',
       include: ['src/**/*.ts'],

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { length, type Length, type LengthUnit } from 'settline/units';
+import { runs } from '../runs.js';
 
 /** How many cases a property of the ground floor is tried on. */
-export const MANY = { numRuns: 10_000 } as const;
+export const MANY = runs(3_000);
 
 /** How many cases a property of a whole calculation is tried on. */
-export const SOME = { numRuns: 1_000 } as const;
+export const SOME = runs(300);
 
 const UNITS: readonly LengthUnit[] = ['mm', 'cm', 'm', 'in', 'ft', 'yd'];
 

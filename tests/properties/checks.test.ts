@@ -16,6 +16,7 @@ import { isSettlineError } from 'settline';
 import { TOLERANCE_SETS } from 'settline/sources';
 import { length, max, min, type Length } from 'settline/units';
 import { anyLength, positiveLength, SOME } from './arbitrary.js';
+import { runs } from '../runs.js';
 
 const NOTHING = length('0 m');
 const HAIR = length('1e-9', 'mm');
@@ -107,7 +108,7 @@ describe('thickness', () => {
         expect(shot.average.value.equals(direct.average.value)).toBe(true);
         expect(JSON.stringify(shot.readings)).toBe(JSON.stringify(direct.readings));
       }),
-      { numRuns: 300 },
+      runs(100),
     );
   });
 });
@@ -283,7 +284,7 @@ test('a report reads back from JSON as it was, whatever was measured', () => {
       );
       expect(listed.map(({ id }) => id)).toEqual(failing.map(({ id }) => id));
     }),
-    { numRuns: 300 },
+    runs(100),
   );
 });
 

@@ -9,10 +9,11 @@ import {
   profileOutliers,
   stakeOutliers,
 } from 'settline/stakes';
+import { runs } from '../runs.js';
 
 type Point = readonly [x: number, y: number];
 
-const FEWER = { numRuns: 300 } as const;
+const FEWER = runs(300);
 
 /** Where a site lies: at its own origin, or far from that of a grid. */
 const corner = fc.constantFrom<Point>([0, 0], [500_000, 4_500_000], [-2_000_000, 7_000_000]);
@@ -138,7 +139,7 @@ describe('outliers', () => {
           expect(other?.studentized).toBeCloseTo(studentized, 1);
         });
       }),
-      { numRuns: 25 },
+      runs(25),
     );
   });
 
@@ -164,7 +165,7 @@ describe('outliers', () => {
           });
         },
       ),
-      { numRuns: 40 },
+      runs(40),
     );
   });
 });

@@ -5,6 +5,7 @@ import { buildUp } from 'settline/build-up';
 import * as grading from 'settline/grading';
 import * as levelling from 'settline/levelling';
 import { isQuantity } from 'settline/units';
+import { runs } from '../runs.js';
 
 const LINE = grading.gradeLine({
   points: [
@@ -287,7 +288,7 @@ describe('whatever is put in, a result of numbers comes out, or faults with code
         expectNumbers(result);
         expectNumbers((result as { working: unknown }).working);
       }),
-      { numRuns: 400 },
+      runs(150),
     );
   });
 });

@@ -17,9 +17,10 @@ import {
 } from 'settline/grading';
 import { length, slope, type Length, type Slope } from 'settline/units';
 import { expectFault } from '../faults.js';
+import { runs } from '../runs.js';
 
 /** Whole surfaces and lines: a few hundred of each. */
-const FEW = { numRuns: 300 } as const;
+const FEW = runs(100);
 
 const mm = (value: number): Length => length(value, 'mm');
 const permille = (value: number): Slope => slope(`${value}/1000`, 'ratio');

@@ -5,6 +5,7 @@ import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js'
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { handDigInOutline } from 'settline/site';
+import { runs } from '../runs.js';
 
 type Point = readonly [number, number];
 
@@ -83,6 +84,6 @@ test('the zones in a dig with a hole, as a geometry package finds them', () => {
       const expected = common(union, dig).getArea();
       expect(area.toNumber('m2')).toBeCloseTo(expected, 8);
     }),
-    { numRuns: 300 },
+    runs(100),
   );
 });

@@ -16,9 +16,10 @@ import {
   type LevelRowInput,
 } from 'settline/levelling';
 import { isQuantity, length, type Length } from 'settline/units';
+import { runs } from '../runs.js';
 
 /** Whole books and days: a few hundred of each. */
-const FEW = { numRuns: 300 } as const;
+const FEW = runs(100);
 
 /** A rod reading: whole tenths of a millimetre, or 64ths of an inch, or thirds. */
 const reading: fc.Arbitrary<Length> = fc.oneof(

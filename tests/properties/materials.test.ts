@@ -21,8 +21,9 @@ import {
 import { outlineArea } from 'settline/outline';
 import { isQuantity, length, sum, type Length, type Mass } from 'settline/units';
 import { positiveLength } from './arbitrary.js';
+import { runs } from '../runs.js';
 
-const FEW = { numRuns: 300 } as const;
+const FEW = runs(100);
 const hundredths = (least: number, most: number) =>
   fc.integer({ min: Math.ceil(least * 100), max: most * 100 }).map((k) => `${k}/100`);
 const fraction = hundredths(0, 1);
@@ -250,7 +251,7 @@ describe('borders', () => {
           border.field.edges.map((edge) => edge.length.toNumber('m')),
         );
       }),
-      { numRuns: 20 },
+      runs(20),
     );
   });
 });
@@ -567,7 +568,7 @@ describe('whatever is put in', () => {
           }
         }
       }),
-      { numRuns: 3000 },
+      runs(3000),
     );
     expect(answers).toBeGreaterThan(150);
   });

@@ -17,9 +17,10 @@ import { exactSites } from '../../src/outline/exact-sites.js';
 import { floatSites } from '../../src/outline/float-sites.js';
 import { sweepForCrossing } from '../../src/outline/sweep-for-crossing.js';
 import { readNumber } from '../../src/units/read-number.js';
+import { runs } from '../runs.js';
 
 type Point = readonly [x: number, y: number];
-const RUNS = { numRuns: 300 } as const;
+const RUNS = runs(100);
 
 const metres = (points: readonly Point[]): OutlineInput => ({ unit: 'm', points });
 
@@ -177,7 +178,7 @@ describe('round corners', () => {
         });
         expect(wide.area.toNumber('m2') / expected).toBeCloseTo(1, 12);
       }),
-      { numRuns: 40 },
+      runs(20),
     );
   });
 
@@ -198,7 +199,7 @@ describe('round corners', () => {
           expect(twice.outline).toHaveLength(once.outline.length);
         },
       ),
-      { numRuns: 40 },
+      runs(20),
     );
   }, 30_000);
 
@@ -212,7 +213,7 @@ describe('round corners', () => {
         );
         expect(round).toBeLessThanOrEqual((mitred ?? 0) * (1 + 1e-12));
       }),
-      { numRuns: 60 },
+      runs(30),
     );
   });
 });
@@ -300,7 +301,7 @@ describe('crossings', () => {
         // the two that it names do cross or touch: alone with their ends they still do
         expect([found.ring, found.first]).not.toEqual([found.otherRing, found.second]);
       }),
-      { numRuns: 20_000 },
+      runs(7_000),
     );
   }, 60_000);
 
@@ -416,7 +417,7 @@ describe('a second opinion: another port of the clipping package, on the whole o
           const inChords = corners === 'round' && wide.closesUp;
           expect(Math.abs(area / other - 1)).toBeLessThan(inChords ? 3e-5 : 3e-6);
         }),
-        { numRuns: 80 },
+        runs(30),
       );
     },
     60_000,

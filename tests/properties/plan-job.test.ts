@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { planFromJSON, planJob, renderJobSheet, type JobInput } from 'settline/job';
 import { length } from 'settline/units';
+import { runs } from '../runs.js';
 
 /** Whole eighths of an inch, said in inches or in the millimetres that are exactly the same. */
 interface Eighths {
@@ -99,7 +100,7 @@ test('the same site in metric and in US units gives the same plan, digit for dig
       const [us, metric] = [planJob(jobOf(of, 'us')), planJob(jobOf(of, 'metric'))];
       expect(JSON.stringify(metric)).toBe(JSON.stringify(us));
     }),
-    { numRuns: 150 },
+    runs(50),
   );
 });
 
@@ -116,7 +117,7 @@ test('JSON and back loses nothing, and sheets hold no holes', () => {
         expect(sheet).not.toMatch(/NaN|undefined|Infinity|null|\[object/);
       }
     }),
-    { numRuns: 100 },
+    runs(50),
   );
 });
 
@@ -143,6 +144,6 @@ test('the plan holds together', () => {
         .minus(pavement.oldSurface?.inPlace ?? spoil);
       expect(spoil.equals(whole.isNegative() ? spoil.minus(spoil) : whole)).toBe(true);
     }),
-    { numRuns: 150 },
+    runs(50),
   );
 });

@@ -6,6 +6,7 @@ import { readLengthText } from '../../src/units/parse-length.js';
 import { exactOf } from '../../src/units/quantity.js';
 import { quickLength } from '../../src/units/quick-length.js';
 import table from '../reference/length-strings.json' with { type: 'json' };
+import { runs } from '../runs.js';
 
 /** Asserts that what the quick reader reads is what the full reader reads; returns whether it did. */
 function agrees(text: string): boolean {
@@ -77,7 +78,7 @@ test('pieces of lengths in any order', () => {
     fc.property(fc.array(piece, { maxLength: 6 }), (pieces) => {
       if (agrees(pieces.join(''))) read += 1;
     }),
-    { numRuns: 100_000 },
+    runs(100_000),
   );
   expect(read).toBeGreaterThan(300);
 });
@@ -104,6 +105,6 @@ test('tape lengths of every kind', () => {
         if (!isSettlineError(error)) throw error;
       }
     }),
-    { numRuns: 20_000 },
+    runs(20_000),
   );
 });

@@ -18,8 +18,9 @@ import type { OutlineInput } from 'settline/outline';
 import { area, length, max, sum, volume } from 'settline/units';
 import { stateVolume } from 'settline/volumes';
 import { positiveLength, SOME } from './arbitrary.js';
+import { runs } from '../runs.js';
 
-const FEW = { numRuns: 200 } as const;
+const FEW = runs(100);
 const hundredths = (least: number, most: number) =>
   fc.integer({ min: least * 100, max: most * 100 }).map((k) => `${k}/100`);
 
@@ -193,7 +194,7 @@ describe('hand digging', () => {
         expect(turned).toBeCloseTo(here, 9);
         expect(anew).toBeCloseTo(here, 9);
       }),
-      { numRuns: 100 },
+      runs(100),
     );
   });
 
@@ -230,7 +231,7 @@ describe('hand digging', () => {
         const exact = inOutline(list, same).area.toNumber('m2');
         expect(Math.abs(exact - countedArea(list))).toBeLessThan(1.2);
       }),
-      { numRuns: 30 },
+      runs(30),
     );
   });
 
@@ -371,7 +372,7 @@ describe('root zones beside a drawn dig', () => {
         if (distance < 11.99) expect(share).toBeGreaterThan(0);
         expect(Math.abs(share - countedShare(ring, trunk))).toBeLessThan(0.02);
       }),
-      { numRuns: 100 },
+      runs(100),
     );
   });
 
@@ -528,7 +529,7 @@ describe('other laws', () => {
           });
         },
       ),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 

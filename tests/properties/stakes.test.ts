@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { checkStakeLine, fitLine, type StakeLine } from 'settline/stakes';
 import { length, type Length } from 'settline/units';
 import { SOME } from './arbitrary.js';
+import { runs } from '../runs.js';
 
 type Point = readonly [x: number, y: number];
 
@@ -144,7 +145,7 @@ describe('colinearity does not depend on where the site lies', () => {
         );
         expect(summary(inches)).toEqual(summary(attemptCheck(() => check(list, how))));
       }),
-      { numRuns: 200 },
+      runs(100),
     );
   });
 
@@ -247,7 +248,7 @@ describe('fitLine', () => {
           });
         },
       ),
-      { numRuns: 300 },
+      runs(100),
     );
   });
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { scanStraightedge, straightedge } from 'settline/checks';
 import { length } from 'settline/units';
 import { SOME } from './arbitrary.js';
+import { runs } from '../runs.js';
 
 /** Whole millimetres along and up: so floats are exact where they are only added and compared. */
 interface Reading {
@@ -115,7 +116,7 @@ describe('straightedge', () => {
           expect(exact(other, reach).greatestGap.equals(greatestGap)).toBe(true);
         }
       }),
-      { numRuns: 300 },
+      runs(150),
     );
   });
 
@@ -125,7 +126,7 @@ describe('straightedge', () => {
         const [short, long] = [exact(readings, Math.min(a, b)), exact(readings, Math.max(a, b))];
         expect(long.greatestGap.compare(short.greatestGap)).toBeGreaterThanOrEqual(0);
       }),
-      { numRuns: 300 },
+      runs(150),
     );
   });
 });
@@ -200,7 +201,7 @@ describe('scanStraightedge', () => {
         const [n, d] = bruteForce(readings, 401);
         expectAgreement(readings, 401, n / d);
       }),
-      { numRuns: 8 },
+      runs(8),
     );
   });
 

@@ -18,9 +18,10 @@ import {
 } from 'settline/stakes';
 import { depthBetweenStrings, depthTable, stringSag, stringsAlongEdge } from 'settline/string-line';
 import { isQuantity, length, type Length } from 'settline/units';
+import { runs } from '../runs.js';
 
-const FEWER = { numRuns: 100 } as const;
-const FEW = { numRuns: 30 } as const;
+const FEWER = runs(100);
+const FEW = runs(30);
 
 const mm = (least: number, most: number) =>
   fc.integer({ min: least, max: most }).map((value) => length(value, 'mm'));
@@ -351,7 +352,7 @@ describe('a string', () => {
           expect(stringSag({ ...line, span: long, tension: tensionNeeded }).inTolerance).toBe(true);
         },
       ),
-      { numRuns: 10 },
+      runs(10),
     );
   });
 

@@ -17,6 +17,7 @@ import {
 } from 'settline/units';
 import { isSettlineError } from 'settline';
 import { anyLength, digits, MANY } from './arbitrary.js';
+import { runs } from '../runs.js';
 
 const ROUNDINGS: readonly Rounding[] = ['half-up', 'half-even', 'up', 'down'];
 const TAPE = [1, 2, 4, 8, 16, 32, 64, 128] as const;
@@ -222,7 +223,7 @@ describe('the reader of lengths withstands anything', () => {
           expect(isSettlineError(error)).toBe(true);
         }
       }),
-      { numRuns: 30_000 },
+      runs(10_000),
     );
   });
 

@@ -14,11 +14,12 @@ import {
   type SurfaceVolumes,
 } from 'settline/volumes';
 import { area, length } from 'settline/units';
+import { runs } from '../runs.js';
 
 type Point = readonly [x: number, y: number, z: number];
 type Place = readonly [x: number, y: number];
 
-const RUNS = { numRuns: 200 } as const;
+const RUNS = runs(100);
 const flat = (points: readonly (readonly number[])[]) => Float64Array.from(points.flat());
 
 /** Points on a fine grid, so that lines of many points, squares and circles occur often. */
@@ -228,7 +229,7 @@ describe('every pair of triangles, cut by brute force, gives the same', () => {
           near(dig.cut, cut, 1000);
         },
       ),
-      { numRuns: 300 },
+      runs(100),
     );
   });
 });
@@ -530,7 +531,7 @@ describe('closed forms', () => {
         near(grid.net.toNumber('m3'), dig.net.toNumber('m3'), 1000);
         near(grid.area.toNumber('m2'), outlineArea({ outline }).area.toNumber('m2'), 100);
       }),
-      { numRuns: 60 },
+      runs(30),
     );
   });
 });
@@ -560,7 +561,7 @@ describe('hostile input', () => {
           expect(isSettlineError(error), String(error)).toBe(true);
         }
       }),
-      { numRuns: 1000 },
+      runs(1000),
     );
   });
 

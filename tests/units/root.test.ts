@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { ratioToDecimal } from '../../src/units/ratio.js';
 import { readNumber } from '../../src/units/read-number.js';
 import { squareRoot } from '../../src/units/root.js';
+import { runs } from '../runs.js';
 
 const Decimal40 = Decimal.clone({ precision: 40, rounding: Decimal.ROUND_HALF_EVEN });
 
@@ -20,7 +21,7 @@ test('roots of small decimals have the digits that decimals give', () => {
         expect(root.toFixed()).toBe(Decimal40.sqrt(value).toFixed());
       },
     ),
-    { numRuns: 20_000 },
+    runs(6_000),
   );
 });
 

@@ -8,7 +8,7 @@ export default tseslint.config(
     extends: [tseslint.configs.strictTypeChecked, tseslint.configs.stylisticTypeChecked],
     languageOptions: {
       parserOptions: {
-        project: ['./tsconfig.json', './tests/tsconfig.json'],
+        project: './.config/tsconfig.lint.json',
         tsconfigRootDir: new URL('..', import.meta.url).pathname,
       },
     },

@@ -148,6 +148,6 @@ describe('what is packed', () => {
       'package.json',
     ]);
     const text = readdirSync(join(installed, 'dist'), { recursive: true, encoding: 'utf8' });
-    expect(text.filter((name) => /\.(?:test|map)\b/.test(name))).toEqual([]);
+    expect(text.filter((name) => /\.(?:test|map)\b|(?:^|\/)\./.test(name))).toEqual([]);
   });
 });

@@ -1,6 +1,4 @@
-import { MINIMUM_THICKNESS } from '../../sources/minimum-thickness.js';
 import { length } from '../../units/construct.js';
-import type { Length } from '../../units/quantity.js';
 import { digOf } from '../plan/in-dig.js';
 import { gradeWarnings, levelWarnings, rodWarnings } from './level-warnings.js';
 import type {
@@ -12,6 +10,7 @@ import type {
 } from '../plan/plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { nearbyWarnings, shapeWarnings } from './site-warnings.js';
+import { thicknessWarnings } from './thickness-warnings.js';
 import { warning } from './warning.js';
 
 /** What a crew should look at before it digs. Internal. */
@@ -27,7 +26,7 @@ export function findWarnings(
   return [
     ...levelWarnings(plan),
     ...pavements.flatMap((pavement, index) => [
-      ...thicknessWarnings(job, pavement, index),
+      ...thicknessWarnings(job.pavements[index]?.layers ?? [], pavement),
       ...shapesOf(job, pavement, index),
       ...digWarnings(job, pavement),
       ...gradeWarnings(job, pavement),
@@ -46,43 +45,6 @@ function shapesOf(job: ReadJob, { name }: PavementPlan, index: number): PlanWarn
   const pavement = job.pavements[index];
   return pavement === undefined ? [] : shapeWarnings(job, pavement, name);
 }
-
-function thicknessWarnings(job: ReadJob, pavement: PavementPlan, index: number): PlanWarning[] {
-  const layers = job.pavements[index]?.layers ?? [];
-  const thickness = (kinds: readonly string[]): Length =>
-    layers
-      .filter(({ kind }) => kinds.includes(kind))
-      .reduce((sum, layer) => sum.plus(layer.thickness), length(0, 'm'));
-  // the table prints each figure in inches and in rounded millimetres: the smaller one decides
-  const least = MINIMUM_THICKNESS[pavement.use];
-  const below = (kinds: readonly string[], part: 'paver' | 'bedding' | 'base') =>
-    thickness(kinds).compare(length(least[part].mm.value, 'mm')) < 0;
-  const stone = thickness(['base', 'sub-base']);
-  const found: PlanWarning[] = [];
-  if (below(['paver'], 'paver')) {
-    const values = { got: thickness(['paver']), least: pavement.minimum.paver };
-    found.push(warning('PAVER_BELOW_MINIMUM', pavement.name, values));
-  }
-  if (isOffNominal(thickness(['bedding']), pavement.minimum.bedding)) {
-    const values = { got: thickness(['bedding']), nominal: pavement.minimum.bedding };
-    found.push(warning('BEDDING_OFF_NOMINAL', pavement.name, values));
-  }
-  if (below(['base', 'sub-base'], 'base')) {
-    const values = { got: stone, least: pavement.minimum.publishedBase };
-    found.push(warning('BASE_BELOW_MINIMUM', pavement.name, values));
-  } else if (stone.plus(EDITION_GAP).compare(pavement.minimum.base) < 0) {
-    const values = { got: stone, practice: pavement.minimum.base };
-    found.push(warning('BASE_BELOW_PRACTICE', pavement.name, values));
-  }
-  return found;
-}
-
-/** The most by which the millimetre figures of the table stand below the inch figures. */
-const EDITION_GAP = length(5, 'mm');
-
-/** Bedding of 25 mm or 1 in is nominal; anything else asks for a second look. */
-const isOffNominal = (bedding: Length, nominal: Length): boolean =>
-  bedding.minus(nominal).abs().compare(length('0.5', 'mm')) > 0;
 
 function digWarnings(job: ReadJob, plan: PavementPlan): PlanWarning[] {
   const { name, oldSurface, areas, earthwork } = plan;

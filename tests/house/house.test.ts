@@ -189,6 +189,12 @@ describe('the package', () => {
     }
   });
 
+  test('properties say their number of cases by runs(), so that a deep run takes more', () => {
+    const tests = filesUnder(join(root, 'tests'), '.ts');
+    const bare = tests.filter((path) => /\b[n]umRuns\b/.test(readFileSync(path, 'utf8')));
+    expect(bare.map((path) => relative(root, path))).toEqual([join('tests', 'runs.ts')]);
+  });
+
   test('bulk geometry does not pull in decimals', () => {
     const FLOATS = [
       'stakes/fit-line.ts',

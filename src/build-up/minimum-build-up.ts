@@ -1,6 +1,7 @@
 import { choice, flag, optional } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
-import type { SourceId, SourceStatus } from '../sources/catalogue.js';
+import { statusOf, type SourceId } from '../sources/catalogue.js';
+import type { SourceStatus } from '../sources/source.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import {
   BASE_ADJUSTMENT,
@@ -97,7 +98,7 @@ export function minimumBuildUp(options: MinimumBuildUpOptions): MinimumBuildUp {
   const adjustments = reasons.map((reason) => ({
     reason,
     added: read(BASE_ADJUSTMENT[reason]),
-    status: BASE_ADJUSTMENT[reason][edition].status,
+    status: statusOf(BASE_ADJUSTMENT[reason][edition].source),
   }));
   const publishedBase = read(published.base);
   const base = sum([publishedBase, ...adjustments.map(({ added }) => added)]);

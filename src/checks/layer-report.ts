@@ -1,5 +1,6 @@
 import { makeReader, type Reader } from '../input/reader.js';
-import { SOURCES, type SourceId, type SourceStatus } from '../sources/catalogue.js';
+import { SOURCES, type SourceId } from '../sources/catalogue.js';
+import type { SourceStatus } from '../sources/source.js';
 import type { Caution } from '../sources/cautions.js';
 import type { QuantityJSON } from '../units/quantity-json.js';
 import { worstVerdict, type Verdict } from '../verdict.js';

@@ -1,7 +1,8 @@
 import { makeReader, type Reader } from '../input/reader.js';
 import { exactlyOne } from '../input/exactly-one.js';
 import { referenceQuantity } from '../reference-quantity.js';
-import type { SourceId, SourceStatus } from '../sources/catalogue.js';
+import { statusOf, type SourceId } from '../sources/catalogue.js';
+import type { SourceStatus } from '../sources/source.js';
 import { cautionsFor, type Caution, type CautionId } from '../sources/cautions.js';
 import type { ReferenceValue } from '../sources/reference-value.js';
 import { SLOPE_LIMITS, SLOPE_PURPOSES, type SlopePurpose } from '../sources/slope-limits.js';
@@ -121,8 +122,8 @@ function readLimits(reader: Reader, fields: Readonly<Record<string, unknown>>): 
 
 function publishedLimit(limit: 'least' | 'most', value: ReferenceValue | undefined): Limit[] {
   if (value === undefined) return [];
-  const { source, status } = value;
-  return [{ limit, value: referenceQuantity('slope', value), source, status }];
+  const { source } = value;
+  return [{ limit, value: referenceQuantity('slope', value), source, status: statusOf(source) }];
 }
 
 function judge(limit: Limit, fall: Slope, uncertainty: Slope): SlopeLimitCheck {

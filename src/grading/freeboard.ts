@@ -35,7 +35,7 @@ export interface Freeboard extends Worked {
  * @param options.uncertainty - of a difference of two levels [length], default none
  * @returns freeboard, shortfall [length], verdict, the check of the fall away, cautions
  * @throws `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
- * @source clay-paving-guide
+ * @source nhbc-drives
  * @source residential-code
  * @example
  * const door = freeboard({

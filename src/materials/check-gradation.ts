@@ -62,8 +62,9 @@ export interface GradationCheck extends Worked {
  * openings within one percent of each other are the same sieve (9.5 and 9.52 mm).
  *
  * @param options.passing - from the laboratory: `sieve` [length] and `percent` passing by mass, 0 to 100
- * @param options.limits - `bedding-sand`, `joint-sand` or `washed-coarse-sand` as published, or the job's
- *   own: `sieve` [length], `least` and `most` percent, 0 to 100
+ * @param options.limits - the name of a published table of `GRADATIONS`, or the job's own: `sieve`
+ *   [length], `least` and `most` percent, 0 to 100. Two limits of `bedding-sand` are most likely
+ *   misprints: `bedding-sand-capped` is the same table without them
  * @param options.uncertainty - of a percentage, either way, in percent; default 0. It does not count for
  *   0 and 100: that all or nothing passed is seen, not weighed
  * @returns verdict, each sieve, and what it means
@@ -71,6 +72,9 @@ export interface GradationCheck extends Worked {
  *   `EMPTY_LIST` and the reading codes
  * @source bedding-sand-clause
  * @source joint-sand-clause
+ * @source bedding-sand-guide
+ * @source astm-c33
+ * @source astm-c144
  * @source washed-sand-guide
  * @example
  * const check = checkGradation({
@@ -133,7 +137,11 @@ const PERCENT = Object.freeze({ sign: 'not-negative', most: 100 } as const);
 const SIEVE = Object.freeze({ sign: 'positive', most: length(200, 'mm') } as const);
 const NAMES = [
   'bedding-sand',
+  'bedding-sand-capped',
+  'concrete-sand-c33',
   'joint-sand',
+  'joint-sand-c144-natural',
+  'joint-sand-c144-manufactured',
   'washed-coarse-sand',
 ] as const satisfies GradationName[];
 

@@ -1,5 +1,6 @@
 import { makeReader } from '../input/reader.js';
-import type { SourceId, SourceStatus } from '../sources/catalogue.js';
+import { statusOf, type SourceId } from '../sources/catalogue.js';
+import type { SourceStatus } from '../sources/source.js';
 import { GEOTEXTILE_OVERLAPS } from '../sources/geotextile-overlaps.js';
 import type { ReferenceValue } from '../sources/reference-value.js';
 import { length } from '../units/construct.js';
@@ -57,7 +58,7 @@ export function geotextileOverlap(options: {
     most: figure(found?.most),
     sewn: found?.sewn ?? 'must',
     source: table,
-    status: found?.cbrFrom.status ?? 'read',
+    status: statusOf(table),
   });
 }
 

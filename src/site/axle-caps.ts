@@ -2,7 +2,8 @@ import type { FieldPath } from '../errors.js';
 import type { QuantityRule, Reader } from '../input/reader.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import { AXLE_LIMITS, type AxleLimitName } from '../sources/axle-limits.js';
-import type { SourceId, SourceStatus } from '../sources/catalogue.js';
+import { statusOf, type SourceId } from '../sources/catalogue.js';
+import type { SourceStatus } from '../sources/source.js';
 import type { ReferenceValue } from '../sources/reference-value.js';
 import type { LengthInput, MassInput } from '../units/construct.js';
 import type { Length, Mass } from '../units/quantity.js';
@@ -56,7 +57,7 @@ function published(name: AxleLimitName): AxleCaps {
   const set = AXLE_LIMITS[name];
   const cap = (figure: ReferenceValue): Cap => ({
     mass: referenceQuantity('mass', figure),
-    status: figure.status,
+    status: statusOf(figure.source),
     source: figure.source,
   });
   return {

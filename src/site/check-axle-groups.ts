@@ -1,7 +1,8 @@
 import type { FieldPath } from '../errors.js';
 import { makeReader, type Reader } from '../input/reader.js';
 import { AXLE_GROUP_FORMULA, type AxleLimitName } from '../sources/axle-limits.js';
-import type { SourceId, SourceStatus } from '../sources/catalogue.js';
+import { statusOf, type SourceId } from '../sources/catalogue.js';
+import type { SourceStatus } from '../sources/source.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { sum } from '../units/aggregate.js';
 import type { LengthInput, MassInput } from '../units/construct.js';
@@ -223,7 +224,7 @@ function formulaLimit(axles: readonly Axle[], formula: Mass, caps: AxleCaps): Li
   const { step } = AXLE_GROUP_FORMULA;
   const plain: Limit = {
     by: 'formula',
-    cap: { mass: formula, status: step.status, source: step.source },
+    cap: { mass: formula, status: statusOf(step.source), source: step.source },
   };
   const { tandem, tandemSpread, twoTandemsFrom } = caps;
   if (tandem === undefined || twoTandemsFrom === undefined || axles.length !== 4) return plain;

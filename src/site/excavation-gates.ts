@@ -1,7 +1,8 @@
 import type { FieldPath } from '../errors.js';
 import { makeReader, type Reader } from '../input/reader.js';
 import { referenceQuantity } from '../reference-quantity.js';
-import type { SourceId, SourceStatus } from '../sources/catalogue.js';
+import { statusOf, type SourceId } from '../sources/catalogue.js';
+import type { SourceStatus } from '../sources/source.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import {
   DEPTH_GATES,
@@ -140,7 +141,7 @@ const COMPETENT_PERSON: ReachedGate = Object.freeze({
   from: null,
   text: 'A competent person inspects the dig before each shift, after rain and whenever anything changes.',
   source: 'excavation-numbers',
-  status: 'read',
+  status: statusOf('excavation-numbers'),
 });
 
 const GATE_IDS = [
@@ -171,7 +172,7 @@ function depthGates(depth: Length, soil: SoilType): ReachedGate[] {
   const reached = GATE_IDS.filter((id) => isReached(id, depth)).map((id): ReachedGate => {
     const { depth: figure, text } = DEPTH_GATES[id];
     const from = referenceQuantity('length', figure);
-    return { id, from, text, source: figure.source, status: figure.status };
+    return { id, from, text, source: figure.source, status: statusOf(figure.source) };
   });
   const below = isReached('protective-system', depth) || soil === 'stable-rock';
   return below ? reached : [...reached, noSystemGate()];
@@ -184,7 +185,7 @@ function noSystemGate(): ReachedGate {
     from: referenceQuantity('length', figure),
     text: 'Under 5 ft the sides may be left without protection only where a competent person has looked at the ground and found no sign that it could cave in.',
     source: figure.source,
-    status: figure.status,
+    status: statusOf(figure.source),
   };
 }
 
@@ -198,7 +199,7 @@ function spoilGate(distance: Length | undefined): ReachedGate[] {
       from,
       text: 'Keep spoil, stone and gear at least 2 ft back from the edge, or hold them back.',
       source: figure.source,
-      status: figure.status,
+      status: statusOf(figure.source),
     },
   ];
 }
@@ -225,7 +226,7 @@ function footingGates(depth: Length, footing: Footing | undefined): ReachedGate[
     from: footing.bottom,
     text: 'The dig goes below the bottom of a footing: where that could be a hazard it is allowed only with underpinning, in stable rock, or where a registered engineer has approved it.',
     source: 'excavation-rules',
-    status: 'read',
+    status: statusOf('excavation-rules'),
   };
   const below = depth.minus(footing.bottom).times(footingLine.value);
   if (below.compare(footing.distance) <= 0) return [level];
@@ -234,7 +235,7 @@ function footingGates(depth: Length, footing: Footing | undefined): ReachedGate[
     from: footing.bottom,
     text: 'The dig goes below a line of 1 to 1 from the bottom of the footing: stop and ask an engineer.',
     source: footingLine.source,
-    status: footingLine.status,
+    status: statusOf(footingLine.source),
   };
   return [level, line];
 }

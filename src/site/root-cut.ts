@@ -114,7 +114,7 @@ export function rootCut(
       {
         id: 'share',
         reached: share.gt(ROOT_CUT_MARKS.share.value),
-        text: 'More than a quarter of the root zone would be disturbed.',
+        text: 'More than a quarter of the root zone would be disturbed. The published quarter is of the roots inside the drip line: taking it of this circle is common practice.',
         source: ROOT_CUT_MARKS.share.source,
       },
       {

@@ -12,7 +12,7 @@ export const CURVE_PRACTICE: Readonly<{
   /** Two tapes that cross at less than this, or at more than 180 degrees less this, fix badly. */
   weakCrossing: ReferenceValue;
 }> = Object.freeze({
-  flatTurn: printed('10', 'deg', 'common-practice', 'common-practice'),
-  closestStakes: printed('0.4', 'm', 'common-practice', 'common-practice'),
-  weakCrossing: printed('30', 'deg', 'common-practice', 'common-practice'),
+  flatTurn: printed('10', 'deg', 'common-practice'),
+  closestStakes: printed('0.4', 'm', 'common-practice'),
+  weakCrossing: printed('30', 'deg', 'common-practice'),
 });

@@ -13,21 +13,27 @@ export const SOIL_TYPES = Object.freeze(['stable-rock', 'A', 'B', 'C', 'not-clas
 /** A soil of {@link SOIL_TYPES}. */
 export type SoilType = (typeof SOIL_TYPES)[number];
 
-/** Steepest allowed sides, run over rise, to 20 ft deep. Source: `excavation-rules`, Table B-1. */
+/**
+ * Steepest allowed sides, run over rise, to 20 ft deep. Sources: `excavation-slopes` (Table B-1),
+ * `excavation-rules` (ground that nobody has classified).
+ */
 export const EXCAVATION_SLOPES: Readonly<Record<SoilType, ReferenceNumber>> = Object.freeze({
-  'stable-rock': printedNumber('0', 'excavation-rules'),
-  A: printedNumber('0.75', 'excavation-rules'),
-  B: printedNumber('1', 'excavation-rules'),
-  C: printedNumber('1.5', 'excavation-rules'),
+  'stable-rock': printedNumber('0', 'excavation-slopes'),
+  A: printedNumber('0.75', 'excavation-slopes'),
+  B: printedNumber('1', 'excavation-slopes'),
+  C: printedNumber('1.5', 'excavation-slopes'),
   'not-classified': printedNumber('1.5', 'excavation-rules'),
 });
 
-/** Type A open for a short time may stand steeper, in a shallower dig. Source: `excavation-numbers`. */
+/**
+ * Type A open for a short time may stand steeper, in a shallower dig. Sources: `excavation-numbers`,
+ * `excavation-definitions` (the time).
+ */
 export const SHORT_TERM_SLOPE = Object.freeze({
   soil: 'A',
   runOverRise: printedNumber('0.5', 'excavation-numbers'),
   mostDepth: printed('12', 'ft', 'excavation-numbers'),
-  mostTime: printed('24', 'h', 'excavation-numbers'),
+  mostTime: printed('24', 'h', 'excavation-definitions'),
 } as const);
 
 /** Distances that the rules set beside an open dig. */
@@ -38,8 +44,11 @@ export const EXCAVATION_DISTANCES = Object.freeze({
   egressWithin: printed('25', 'ft', 'excavation-rules'),
   /** A ladder stands up past the edge. */
   ladderAbove: printed('3', 'ft', 'excavation-numbers'),
-  /** Run over rise of the line from the bottom of a footing that a dig keeps outside of. */
-  footingLine: printedNumber('1', 'memory', 'memory'),
+  /**
+   * Run over rise of the line from the bottom of a footing that a dig keeps outside of. Printed for
+   * pipe trenches beside a footing; that it holds for a dig for paving is common practice.
+   */
+  footingLine: printedNumber('1', 'plumbing-code'),
 });
 
 /** The depths from which a rule asks for something. */

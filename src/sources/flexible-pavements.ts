@@ -1,38 +1,40 @@
 import { printed, printedNumber } from './reference-value.js';
 
-const fromMemory = (value: string) => printedNumber(value, 'flexible-pavement-guide', 'memory');
+const inEquation = (value: string) => printedNumber(value, 'flexible-pavement-sheet');
+const onChart = (value: string) => printedNumber(value, 'flexible-pavement-guide');
 
 /**
  * The figures of the equation between traffic and structural number. Source:
- * `flexible-pavement-guide`, from memory; worked examples that print their answer to eight digits come
- * out with them.
+ * `flexible-pavement-sheet`, a working sheet that prints the equation; the guide itself was not read.
+ * Worked examples that print their answer to eight digits come out with them.
  */
 export const FLEXIBLE_EQUATION = Object.freeze({
-  structureFactor: fromMemory('9.36'),
-  constant: fromMemory('-0.20'),
-  lossRange: fromMemory('2.7'),
-  lossConstant: fromMemory('0.40'),
-  lossFactor: fromMemory('1094'),
-  lossPower: fromMemory('5.19'),
-  modulusFactor: fromMemory('2.32'),
-  modulusConstant: fromMemory('-8.07'),
+  structureFactor: inEquation('9.36'),
+  constant: inEquation('-0.20'),
+  lossRange: inEquation('2.7'),
+  lossConstant: inEquation('0.40'),
+  lossFactor: inEquation('1094'),
+  lossPower: inEquation('5.19'),
+  modulusFactor: inEquation('2.32'),
+  modulusConstant: inEquation('-8.07'),
 });
 
 /** Where the chart of the equation ends. Source: `flexible-pavement-guide`, from memory. */
 export const FLEXIBLE_CHART = Object.freeze({
-  leastEsals: fromMemory('50000'),
-  mostEsals: fromMemory('50000000'),
-  leastModulus: printed('1000', 'psi', 'flexible-pavement-guide', 'memory'),
-  mostModulus: printed('40000', 'psi', 'flexible-pavement-guide', 'memory'),
+  leastEsals: onChart('50000'),
+  mostEsals: onChart('50000000'),
+  leastModulus: printed('1000', 'psi', 'flexible-pavement-guide'),
+  mostModulus: printed('40000', 'psi', 'flexible-pavement-guide'),
 });
 
 /**
  * Resilient modulus [psi] over the bearing ratio [percent], for fine soils, and the ratio up to which
- * it holds. Source: `nomograph-notes`; the limit is from memory.
+ * it holds. Source: `nomograph-notes`. The limit of 10 is from memory: `flexible-pavement-sheet` ends
+ * the rule below 5 and goes on with 2555 CBR^0.64, which makes 11 153 psi of 15 000 at 10.
  */
 export const MODULUS_PER_CBR = Object.freeze({
   perPercent: printed('1500', 'psi', 'nomograph-notes'),
-  mostCbr: printedNumber('10', 'memory', 'memory'),
+  mostCbr: printedNumber('10', 'memory'),
 });
 
 /**

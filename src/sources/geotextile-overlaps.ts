@@ -43,10 +43,9 @@ function row(
   overlap: readonly [string, string | undefined] | undefined,
   sewn: GeotextileOverlapRow['sewn'],
 ): GeotextileOverlapRow {
-  const status = source === 'highway-geotextiles' ? 'memory' : 'read';
   const unit = source === 'highway-geotextiles' ? 'mm' : 'ft';
-  const percent = (value: string) => printed(value, 'percent', source, status);
-  const distance = (value: string) => printed(value, unit, source, status);
+  const percent = (value: string) => printed(value, 'percent', source);
+  const distance = (value: string) => printed(value, unit, source);
   const [least, most] = overlap ?? [];
   return Object.freeze({
     cbrFrom: percent(from),

@@ -9,10 +9,13 @@ export interface SieveLimits {
 }
 
 /**
- * Gradation limits of bedding and joint sand, coarsest sieve first, percent passing by mass. Sources:
- * `bedding-sand-clause`; `joint-sand-clause`, which misprints 1.18 mm as 1.8 mm and 600 micrometres
- * as 600 mm; `washed-sand-guide`, a washed coarse sand for work that must drain. They differ: choose
- * the one that the job is built to.
+ * Gradation limits of bedding and joint sand, coarsest sieve first, percent passing by mass. They
+ * differ: choose the one that the job is built to. Sources, and what is doubtful in them:
+ * `bedding-sand-clause` lets 10 to 60 % pass 0.3 mm and 50 to 100 % pass 1.18 mm, most likely misprints
+ * of the 10 to 30 and 50 to 85 that `bedding-sand-guide` prints in a table that is otherwise the same
+ * (`bedding-sand-capped`); `joint-sand-clause` misprints 1.18 mm as 1.8 mm and 600 micrometres as
+ * 600 mm; `washed-sand-guide`, a washed coarse sand for work that must drain, prints 25 to 50 at 0.6 mm
+ * and 25 to 85 in an earlier revision, `astm-c33` 25 to 60. `astm-c144` is a sand for joints.
  */
 export const GRADATIONS = Object.freeze({
   'bedding-sand': table('bedding-sand-clause', [
@@ -25,6 +28,26 @@ export const GRADATIONS = Object.freeze({
     ['0.15', '5', '15'],
     ['0.075', '0', '10'],
   ]),
+  'bedding-sand-capped': table('bedding-sand-guide', [
+    ['9.52', '100', '100'],
+    ['4.75', '95', '100'],
+    ['2.36', '80', '100'],
+    ['1.18', '50', '85'],
+    ['0.6', '25', '60'],
+    ['0.3', '10', '30'],
+    ['0.15', '5', '15'],
+    ['0.075', '0', '10'],
+  ]),
+  'concrete-sand-c33': table('astm-c33', [
+    ['9.5', '100', '100'],
+    ['4.75', '95', '100'],
+    ['2.36', '80', '100'],
+    ['1.18', '50', '85'],
+    ['0.6', '25', '60'],
+    ['0.3', '5', '30'],
+    ['0.15', '0', '10'],
+    ['0.075', '0', '3'],
+  ]),
   'joint-sand': table('joint-sand-clause', [
     ['2.36', '100', '100'],
     ['1.18', '90', '100'],
@@ -32,6 +55,23 @@ export const GRADATIONS = Object.freeze({
     ['0.3', '30', '60'],
     ['0.15', '15', '30'],
     ['0.075', '10', '20'],
+  ]),
+  'joint-sand-c144-natural': table('astm-c144', [
+    ['4.75', '100', '100'],
+    ['2.36', '95', '100'],
+    ['1.18', '70', '100'],
+    ['0.6', '40', '75'],
+    ['0.3', '10', '35'],
+    ['0.15', '2', '15'],
+  ]),
+  'joint-sand-c144-manufactured': table('astm-c144', [
+    ['4.75', '100', '100'],
+    ['2.36', '95', '100'],
+    ['1.18', '70', '100'],
+    ['0.6', '40', '75'],
+    ['0.3', '20', '40'],
+    ['0.15', '10', '25'],
+    ['0.075', '0', '10'],
   ]),
   'washed-coarse-sand': table('washed-sand-guide', [
     ['9.5', '100', '100'],

@@ -1,4 +1,5 @@
-export { SOURCES, type Source, type SourceId, type SourceStatus } from './catalogue.js';
+export { SOURCES, type SourceId } from './catalogue.js';
+export type { Source, SourceStatus } from './source.js';
 export type { ReferenceNumber, ReferenceValue } from './reference-value.js';
 export { CAUTIONS, type Caution, type CautionId } from './cautions.js';
 export { CURVE_PRACTICE } from './curve-stakes.js';
@@ -12,7 +13,7 @@ export {
 } from './flexible-pavements.js';
 export { GEOTEXTILE_OVERLAPS, type GeotextileOverlapRow } from './geotextile-overlaps.js';
 export { GRADATIONS, type GradationName, type SieveLimits } from './gradations.js';
-export { LIFT_LIMITS } from './lift-limits.js';
+export { LIFT_LIMITS, PLANT_LIFTS, type PlantLift } from './lift-limits.js';
 export {
   AGGREGATE_WEIGHTS,
   OLD_PAVING_WEIGHTS,
@@ -34,6 +35,7 @@ export { SOIL_STATE_FACTORS, type SoilFactorRow, type SoilName } from './soil-st
 export { PAVER_TOLERANCES } from './surface-tolerances.js';
 export {
   DAMP_PROOF_FREEBOARD,
+  DRIVE_GRADIENTS,
   DRIVEWAY_BREAK_LIMITS,
   LEVEL_CHANGE_LIMITS,
   SLOPE_LIMITS,

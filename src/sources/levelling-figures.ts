@@ -28,7 +28,8 @@ export const MISCLOSURE_RULES = Object.freeze({
 
 /**
  * The sphere that stands for the earth, and how much of its curvature refraction takes back. The
- * refraction is a usual value; over hot paving it can be anything. Source: `earth-curvature`.
+ * refraction is a usual value; over hot paving it can be anything. Source: `earth-curvature`, which
+ * prints the coefficients that these two figures give.
  */
 export const EARTH = Object.freeze({
   diameter: printed('12740', 'km', 'earth-curvature'),
@@ -37,6 +38,6 @@ export const EARTH = Object.freeze({
 
 /**
  * How many standard deviations an uncertainty counts: about 95 % of random errors lie within two.
- * Common practice, no source.
+ * Source: `nist-tn1297`.
  */
-export const COVERAGE_FACTOR = printedNumber('2', 'common-practice', 'common-practice');
+export const COVERAGE_FACTOR = printedNumber('2', 'nist-tn1297');

@@ -1,8 +1,37 @@
-import { printed } from './reference-value.js';
+import { printed, type ReferenceValue } from './reference-value.js';
 
-/** Thickest compacted lift of base stone by what compacts it. Choose; there is no default. */
+/**
+ * Thickest lift of base stone by what compacts it, as two publications put it for example ("such as");
+ * neither says whether the lift is measured loose or compacted. Choose; there is no default. Sources:
+ * `equipment-operator` (roller, tamper), `block-paving-guide` (plate). They differ from
+ * {@link PLANT_LIFTS}, which gives a tamper 100 to 150 mm where the first gives 3 in.
+ */
 export const LIFT_LIMITS = Object.freeze({
   roller: printed('6', 'in', 'equipment-operator'),
   tamper: printed('3', 'in', 'equipment-operator'),
   plate: printed('100', 'mm', 'block-paving-guide'),
+});
+
+/** A compacted lift of granular fill and the passes that it takes. */
+export interface PlantLift {
+  readonly lift: ReferenceValue;
+  readonly passes: number;
+}
+
+const lifts = (...rows: readonly (readonly [millimetres: string, passes: number])[]) =>
+  Object.freeze(
+    rows.map(([millimetres, passes]): PlantLift =>
+      Object.freeze({ lift: printed(millimetres, 'mm', 'reinstatement-lifts'), passes }),
+    ),
+  );
+
+/**
+ * Compacted lifts of granular fill by plant, with the passes for each; a thicker lift than the last
+ * is not permitted. Plates go by mass over area of the base plate. Source: `reinstatement-lifts`.
+ */
+export const PLANT_LIFTS = Object.freeze({
+  'vibrotamper, 50 kg': lifts(['100', 4], ['150', 8]),
+  'vibrotamper, 25 kg': lifts(['100', 6]),
+  'plate, 1400 to 1800 kg/m2': lifts(['100', 5]),
+  'plate, over 1800 kg/m2': lifts(['100', 3], ['150', 5], ['200', 7]),
 });

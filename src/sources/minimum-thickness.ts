@@ -54,8 +54,8 @@ export const MINIMUM_THICKNESS: Readonly<
 export type BaseAdjustmentReason = 'clay' | 'wet-or-weak' | 'frost';
 
 /**
- * Base that crews add on poor ground, on top of the published minimum. From memory: "50 to 100 mm
- * more on wet or weak clay or in frost". Confirm with someone who knows the soil.
+ * Base that crews add on poor ground, on top of the published minimum. Common practice, no source:
+ * "50 to 100 mm more on wet or weak clay or in frost". Confirm with someone who knows the soil.
  */
 export const BASE_ADJUSTMENT: Readonly<Record<BaseAdjustmentReason, TwoEditions>> = Object.freeze({
   clay: adjustment('2', '50'),
@@ -65,7 +65,7 @@ export const BASE_ADJUSTMENT: Readonly<Record<BaseAdjustmentReason, TwoEditions>
 
 function adjustment(inches: string, millimetres: string): TwoEditions {
   return Object.freeze({
-    in: printed(inches, 'in', 'common-practice', 'common-practice'),
-    mm: printed(millimetres, 'mm', 'common-practice', 'common-practice'),
+    in: printed(inches, 'in', 'common-practice'),
+    mm: printed(millimetres, 'mm', 'common-practice'),
   });
 }

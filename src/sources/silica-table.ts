@@ -1,4 +1,4 @@
-import type { SourceId, SourceStatus } from './catalogue.js';
+import type { SourceId } from './catalogue.js';
 
 /** What a row of the silica table asks for. */
 export interface SilicaControl {
@@ -11,7 +11,6 @@ export interface SilicaControl {
     readonly over4Hours: number | null;
   };
   readonly source: SourceId;
-  readonly status: SourceStatus;
 }
 
 const WATER = 'water fed to the blade all the time by a built-in system, used as its maker says';
@@ -28,7 +27,6 @@ const row = (
     control: WATER,
     respirator: Object.freeze({ upTo4Hours, over4Hours }),
     source: 'silica-table-1',
-    status: 'read',
   });
 
 /**

@@ -23,7 +23,7 @@ export interface SlopeLimits {
 /**
  * Limits of slopes by purpose. Sources: `paver-tolerances` (drainage), `residential-code` (the first
  * 10 ft from a foundation: 2 % for hard surfaces, 6 in in 10 ft for soil), `ada-ramps`,
- * `ramp-cross-slope`, `ada-counter-slope`; the two limits of a route are from memory (`ada-route`).
+ * `ramp-cross-slope`, `ada-counter-slope`, `route-slope` (the two of a route).
  */
 export const SLOPE_LIMITS: Readonly<Record<SlopePurpose, SlopeLimits>> = Object.freeze({
   drainage: Object.freeze({ least: printed('2', 'percent', 'paver-tolerances') }),
@@ -31,10 +31,8 @@ export const SLOPE_LIMITS: Readonly<Record<SlopePurpose, SlopeLimits>> = Object.
     least: printed('2', 'percent', 'residential-code'),
   }),
   'soil-at-foundation': Object.freeze({ least: printed('6/10', 'in/ft', 'residential-code') }),
-  'accessible-route': Object.freeze({ most: printed('1/20', 'ratio', 'ada-route', 'memory') }),
-  'accessible-route-cross': Object.freeze({
-    most: printed('1/48', 'ratio', 'ada-route', 'memory'),
-  }),
+  'accessible-route': Object.freeze({ most: printed('1/20', 'ratio', 'route-slope') }),
+  'accessible-route-cross': Object.freeze({ most: printed('1/48', 'ratio', 'route-slope') }),
   'accessible-ramp': Object.freeze({ most: printed('1/12', 'ratio', 'ada-ramps') }),
   'accessible-ramp-cross': Object.freeze({ most: printed('1/48', 'ratio', 'ramp-cross-slope') }),
   'accessible-counter-slope': Object.freeze({
@@ -61,8 +59,17 @@ export const DRIVEWAY_BREAK_LIMITS = Object.freeze({
   apart: printed('11', 'ft', 'driveway-profiles'),
 });
 
-/** How far paving stays below a damp-proof course. Source: `clay-paving-guide`. */
-export const DAMP_PROOF_FREEBOARD = printed('150', 'mm', 'clay-paving-guide');
+/**
+ * Steepest gradient of a private drive, and the gradient beyond which a change of grade needs a
+ * transition length. Source: `nhbc-drives`.
+ */
+export const DRIVE_GRADIENTS = Object.freeze({
+  most: printed('1/6', 'ratio', 'nhbc-drives'),
+  transitionsBeyond: printed('1/10', 'ratio', 'nhbc-drives'),
+});
+
+/** How far paving stays below a damp-proof course. Source: `nhbc-drives`. */
+export const DAMP_PROOF_FREEBOARD = printed('150', 'mm', 'nhbc-drives');
 
 /** Comfort of steps: two risers and a tread come to no more than this. Source: `masonry-handbook`. */
 export const STEP_COMFORT = printed('25', 'in', 'masonry-handbook');

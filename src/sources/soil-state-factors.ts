@@ -1,29 +1,25 @@
-import type { SourceId, SourceStatus } from './catalogue.js';
+import type { SourceId } from './catalogue.js';
 
 /** Volume of a soil loose and compacted against in the bank, as printed. */
 export interface SoilFactorRow {
   readonly loosePerBank: string;
   readonly compactedPerBank: string;
   readonly source: SourceId;
-  readonly status: SourceStatus;
 }
 
-const row = (
-  loosePerBank: string,
-  compactedPerBank: string,
-  source: SourceId,
-  status: SourceStatus,
-): SoilFactorRow => Object.freeze({ loosePerBank, compactedPerBank, source, status });
+const row = (loosePerBank: string, compactedPerBank: string, source: SourceId): SoilFactorRow =>
+  Object.freeze({ loosePerBank, compactedPerBank, source });
 
 /**
- * Soil conversion factors. Only the sand row was read; the others are from memory, and real soils
- * vary: a trial load beats any table.
+ * Soil conversion factors. Only the sand row was read (`soil-factors-text`); the others are from
+ * memory (`fm-5-434`). Tables differ: a course sheet prints 1.05 and 0.89 for sand and 1.30 for clay.
+ * Real soils vary: a trial load beats any table.
  */
 export const SOIL_STATE_FACTORS = Object.freeze({
-  sand: row('1.11', '0.95', 'soil-factors-text', 'read'),
-  loam: row('1.25', '0.90', 'fm-5-434', 'memory'),
-  clay: row('1.43', '0.90', 'fm-5-434', 'memory'),
-  'blasted-rock': row('1.50', '1.30', 'fm-5-434', 'memory'),
+  sand: row('1.11', '0.95', 'soil-factors-text'),
+  loam: row('1.25', '0.90', 'fm-5-434'),
+  clay: row('1.43', '0.90', 'fm-5-434'),
+  'blasted-rock': row('1.50', '1.30', 'fm-5-434'),
 });
 
 /** The soils of the table. */

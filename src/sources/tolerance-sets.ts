@@ -25,7 +25,10 @@ export interface LeastAndMost {
   readonly most?: ReferenceValue;
 }
 
-/** The tolerances of one publication. What it does not print is absent: sets are never merged. */
+/**
+ * The tolerances of one publication, or of the clauses of one contract. What it does not print is
+ * absent: sets are never merged.
+ */
 export interface ToleranceSet {
   readonly source: SourceId;
   readonly note?: string;
@@ -120,6 +123,7 @@ export const TOLERANCE_SETS = Object.freeze({
     joint: between(inch('0.25', 'permeable-tolerances'), inch('0.5', 'permeable-tolerances')),
     bondLine: overFiftyFeet(inch('0.5', 'permeable-tolerances')),
     slope: between(percent('0', 'permeable-tolerances'), percent('5', 'permeable-tolerances')),
+    note: 'The guide says that slopes are typically 0 to 5 %: a usual range, not a limit.',
   }),
   'ufgs-02780-in': Object.freeze({
     source: 'ufgs-02780',
@@ -129,15 +133,15 @@ export const TOLERANCE_SETS = Object.freeze({
     source: 'ufgs-02780',
     joint: between(mm('2', 'ufgs-02780'), mm('6', 'ufgs-02780')),
   }),
-  'city-526-in': Object.freeze({
-    source: 'city-526',
-    flatness: Object.freeze({ pavers: overTenFeet(inch('0.375', 'city-526')) }),
-    lippage: upTo(inch('0.125', 'city-526')),
+  'spec-526-in': Object.freeze({
+    source: 'spec-526',
+    flatness: Object.freeze({ pavers: overTenFeet(inch('0.375', 'spec-526')) }),
+    lippage: upTo(inch('0.125', 'spec-526')),
   }),
-  'city-526-mm': Object.freeze({
-    source: 'city-526',
-    flatness: Object.freeze({ pavers: overTenFeet(mm('10', 'city-526')) }),
-    lippage: upTo(mm('3', 'city-526')),
+  'spec-526-mm': Object.freeze({
+    source: 'spec-526',
+    flatness: Object.freeze({ pavers: overTenFeet(mm('10', 'spec-526')) }),
+    lippage: upTo(mm('3', 'spec-526')),
   }),
   'irc-sp-63-2004': Object.freeze({
     source: 'irc-sp-63-2004',
@@ -155,13 +159,13 @@ export const TOLERANCE_SETS = Object.freeze({
       bedding: band(mm('5', 'irc-sp-63-2018'), mm('5', 'irc-sp-63-2018')),
     }),
   }),
-  'municipal-clause': Object.freeze({
-    source: 'municipal-clause',
+  'block-laying-clauses': Object.freeze({
+    source: 'laying-clause',
     thickness: Object.freeze({
-      bedding: band(mm('5', 'municipal-clause'), mm('5', 'municipal-clause')),
+      bedding: band(mm('5', 'bedding-sand-clause'), mm('5', 'bedding-sand-clause')),
     }),
-    lippage: upTo(mm('3', 'municipal-clause')),
-    joint: between(mm('2', 'municipal-clause'), mm('4', 'municipal-clause')),
+    lippage: upTo(mm('3', 'joint-sand-clause')),
+    joint: between(mm('2', 'laying-clause'), mm('4', 'laying-clause')),
   }),
 } as const satisfies Record<string, ToleranceSet>);
 

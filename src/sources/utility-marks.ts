@@ -1,20 +1,30 @@
+import type { SourceId } from './catalogue.js';
 import { printed, type ReferenceValue } from './reference-value.js';
+
+const zone = (inches: string, source: SourceId) => printed(inches, 'in', source);
 
 /**
  * Tolerance zones each side of a marked line, by state, measured from the outside of the line. They
- * inform; they are no default: the law where you dig decides. Source: `tolerance-zones`.
+ * inform; they are no default: the law where you dig decides.
  */
 export const TOLERANCE_ZONES: Readonly<Record<string, ReferenceValue>> = Object.freeze({
-  California: printed('24', 'in', 'tolerance-zones'),
-  Florida: printed('24', 'in', 'tolerance-zones'),
-  Illinois: printed('18', 'in', 'tolerance-zones'),
-  Massachusetts: printed('18', 'in', 'tolerance-zones'),
-  Mississippi: printed('18', 'in', 'tolerance-zones'),
-  'New York': printed('24', 'in', 'tolerance-zones'),
-  'Rhode Island': printed('18', 'in', 'tolerance-zones'),
+  California: zone('24', 'tolerance-zones'),
+  'District of Columbia': zone('18', 'zone-maryland'),
+  Florida: zone('24', 'zone-florida'),
+  Illinois: zone('18', 'tolerance-zones'),
+  Indiana: zone('24', 'zone-indiana'),
+  Maryland: zone('18', 'zone-maryland'),
+  Massachusetts: zone('18', 'tolerance-zones'),
+  Mississippi: zone('18', 'zone-mississippi'),
+  'New York': zone('24', 'tolerance-zones'),
+  Ohio: zone('18', 'zone-ohio'),
+  'Rhode Island': zone('18', 'tolerance-zones'),
 });
 
-/** What the colours of locate marks stand for. Source: `tolerance-zones`. */
+/**
+ * What the colours of locate marks stand for. Sources: `locate-colours` (red to green), `tolerance-zones`
+ * (pink and white).
+ */
 export const LOCATE_COLOURS = Object.freeze({
   red: 'electric',
   yellow: 'gas, oil, steam',
@@ -26,7 +36,11 @@ export const LOCATE_COLOURS = Object.freeze({
   white: 'proposed excavation',
 });
 
-/** Volume in the bank that one person digs by hand in an hour. Source: `hand-dig-table`. */
+/**
+ * Volume dug by hand in an hour. Source: `hand-dig-table`, which says neither how many people dig nor
+ * whether the soil is measured in the bank; taking it for one person and bank volume is common
+ * practice.
+ */
 export const HAND_DIG_RATES = Object.freeze({
   'clay trench, to 1.5 m': printed('0.46', 'm3/h', 'hand-dig-table'),
   'clay pit, to 1.5 m': printed('0.35', 'm3/h', 'hand-dig-table'),

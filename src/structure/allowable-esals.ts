@@ -35,7 +35,7 @@ export interface AllowableEsals extends EquationResult {
  * @param options.resilientModulus - M of the subgrade [pressure]
  * @returns passes of the standard axle, the deviate used, what lies beyond the chart, cautions
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
- * @source flexible-pavement-guide
+ * @source flexible-pavement-sheet
  * @example
  * const road = allowableEsals({
  *   structuralNumber: '5.04',
@@ -75,7 +75,7 @@ export function allowableEsals(
         given('M', 'resilient modulus, in psi', modulus),
       ],
       result: given('W', 'passes of the standard axle', esals),
-      source: 'flexible-pavement-guide',
+      source: 'flexible-pavement-sheet',
     },
   ]);
 }

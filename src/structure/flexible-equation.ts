@@ -11,7 +11,10 @@ import { normalDeviate } from './normal-deviate.js';
 export interface ReliabilityOptions {
   /** Percent, 50 to 99.99. */
   readonly reliability: number | string;
-  /** Put in the place of the deviate of the reliability: 0 or negative, as guides print it. */
+  /**
+   * The deviate to use instead of that of the reliability, such as the value of a printed table: 0 or
+   * negative. Default: the distribution's own value, rounded to three places.
+   */
   readonly standardNormalDeviate?: number | string;
   /** Of the logarithm of the traffic; 0.40 to 0.50 is usual for asphalt (from memory). */
   readonly overallDeviation: number | string;
@@ -32,7 +35,7 @@ export type BeyondChart = 'esals' | 'resilient-modulus';
 
 /** What every form of the equation tells beside its answer. */
 export interface EquationResult extends Worked {
-  /** Of the reliability, 0 or negative. */
+  /** The deviate used: that of the reliability or the one given, 0 or negative. */
   readonly standardNormalDeviate: number;
   readonly beyondChart: readonly BeyondChart[];
   readonly cautions: readonly Caution[];

@@ -16,7 +16,7 @@ export interface ModulusFromCbr extends Worked {
 
 /**
  * Resilient modulus of fine soil by its California bearing ratio: `M = 1500 psi x CBR`, said to hold up
- * to a ratio of 10 (from memory). A rough rule: a test of the soil is better.
+ * to a ratio of 10 (from memory; one printed sheet ends it below 5). A rough rule: a test of the soil is better.
  *
  * @param options.cbr - percent, more than 0 and at most 200
  * @returns modulus [pressure], whether the ratio is beyond the rule, cautions

@@ -1,7 +1,8 @@
 /**
  * The deviate of the standard normal distribution that a share of the cases (percent, 50 or more)
- * stays below, rounded to three places as tables print it. By the series of the area,
- * `A(z) = 1/2 + phi(z) (z + z^3 / 3 + z^5 / 15 + ...)`. Internal.
+ * stays below: the distribution's own value, rounded to three places. Printed tables of reliability
+ * are off by one in the last place here and there, and by more at 99.99 percent. By the series of the
+ * area, `A(z) = 1/2 + phi(z) (z + z^3 / 3 + z^5 / 15 + ...)`. Internal.
  */
 export function normalDeviate(percent: number): number {
   const share = percent / 100;

@@ -32,7 +32,7 @@ export interface RequiredModulus extends EquationResult {
  * @param options.serviceabilityLoss - dPSI, 0.2 to 4
  * @returns modulus [pressure], the deviate used, what lies beyond the chart, cautions
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
- * @source flexible-pavement-guide
+ * @source flexible-pavement-sheet
  * @example
  * const ground = requiredModulus({
  *   esals: '4124067.84',
@@ -75,7 +75,7 @@ export function requiredModulus(
         ...givenTerms(terms),
       ],
       result: given('M', 'resilient modulus', resilientModulus),
-      source: 'flexible-pavement-guide',
+      source: 'flexible-pavement-sheet',
     },
   ]);
 }

@@ -35,7 +35,7 @@ export interface RequiredStructuralNumber extends EquationResult {
  * @returns structural number, the deviate used, what lies beyond the chart, cautions
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE` (also where more than 30 would be needed),
  *   `REQUIRED`, `WRONG_TYPE` and the reading codes
- * @source flexible-pavement-guide
+ * @source flexible-pavement-sheet
  * @example
  * const needed = requiredStructuralNumber({
  *   esals: 26128077,
@@ -78,7 +78,7 @@ export function requiredStructuralNumber(
         given('M', 'resilient modulus, in psi', modulus),
       ],
       result: given('SN', 'structural number', structuralNumber),
-      source: 'flexible-pavement-guide',
+      source: 'flexible-pavement-sheet',
     },
   ]);
 }

@@ -1,7 +1,8 @@
 import { fault, type FieldPath } from '../errors.js';
 import { makeReader, type Reader } from '../input/reader.js';
 import { SOIL_NAMES, SOIL_STATE_FACTORS, type SoilName } from '../sources/soil-state-factors.js';
-import type { SourceId, SourceStatus } from '../sources/catalogue.js';
+import { statusOf, type SourceId } from '../sources/catalogue.js';
+import type { SourceStatus } from '../sources/source.js';
 import { toQuantity, type VolumeInput } from '../units/construct.js';
 import type { Decimal } from '../units/decimal.js';
 import { isQuantity, type Volume } from '../units/quantity.js';
@@ -161,6 +162,7 @@ export interface TabulatedSoilFactors {
  * `status`, and measure a load of your own soil.
  *
  * @throws `UNKNOWN_CHOICE`
+ * @source soil-factors-text
  * @source fm-5-434
  * @example
  * soilFactors('sand').status //=> 'read'
@@ -170,5 +172,6 @@ export function soilFactors(soil: SoilName): TabulatedSoilFactors {
   const reader = makeReader();
   const name = reader.choice(soil, ['soil'], SOIL_NAMES);
   reader.finish();
-  return SOIL_STATE_FACTORS[name];
+  const factors = SOIL_STATE_FACTORS[name];
+  return Object.freeze({ ...factors, status: statusOf(factors.source) });
 }

@@ -150,7 +150,7 @@ describe('checkBondLine', () => {
     ['readings.2.station', '2 m', 'STATION_ORDER', 'readings[2].station'],
     ['readings.0.offset', undefined, 'REQUIRED', 'readings[0].offset'],
     ['line', '', 'EMPTY'],
-    ['tolerance', 'municipal-clause', 'LIMIT_NOT_SET'],
+    ['tolerance', 'block-laying-clauses', 'LIMIT_NOT_SET'],
   ]);
 });
 
@@ -253,7 +253,7 @@ describe('checkJointWidth', () => {
   testRefusals(checkJointWidth, { readings: joints(3), tolerance: 'paver-guide-mm' }, [
     ['readings.0.width', '-1 mm', 'NEGATIVE', 'readings[0].width'],
     ['leastShare', 90, 'OUT_OF_RANGE'],
-    ['tolerance', 'city-526-mm', 'LIMIT_NOT_SET'],
+    ['tolerance', 'spec-526-mm', 'LIMIT_NOT_SET'],
     ['tolerance', { least: '3 mm', most: '2 mm' }, 'LIMITS_CONTRADICT'],
   ]);
 });

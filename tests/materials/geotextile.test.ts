@@ -109,6 +109,17 @@ describe('overlap by strength of the subgrade', () => {
     const memory = geotextileOverlap({ cbr: 2, table: 'highway-geotextiles' });
     expect(memory).toMatchObject({ source: 'highway-geotextiles', status: 'memory' });
     expect(memory.least?.to('mm').toString()).toBe('600');
+    // the rows of AASHTO M 288, appendix, as remembered
+    const rows = [4, 2, 0.7, 0.3].map((cbr) => {
+      const { least, most, sewn } = geotextileOverlap({ cbr, table: 'highway-geotextiles' });
+      return [least?.to('mm').toString(), most?.to('mm').toString(), sewn];
+    });
+    expect(rows).toEqual([
+      ['300', '450', 'no'],
+      ['600', '1000', 'no'],
+      ['1000', undefined, 'or'],
+      [undefined, undefined, 'must'],
+    ]);
   });
 
   testRefusals(geotextileOverlap, { cbr: 3 }, [

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkGradation } from 'settline/materials';
-import { GRADATIONS } from 'settline/sources';
+import { GRADATIONS, type GradationName } from 'settline/sources';
 import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
 
@@ -129,3 +129,25 @@ describe('gradation', () => {
     expect(message).toContain('percent retained');
   });
 });
+
+test.each(Object.keys(GRADATIONS) as GradationName[])(
+  'a sand on every limit of %s passes, outside it fails',
+  (name) => {
+    for (const edge of ['least', 'most'] as const) {
+      const passing = GRADATIONS[name].map((row) => ({
+        sieve: `${row.sieve.value} mm`,
+        percent: row[edge].value,
+      }));
+      expect(checkGradation({ passing, limits: name }).verdict).toBe('pass');
+      const moved = passing.map(({ sieve, percent }, index) => ({
+        sieve,
+        percent: index === passing.length - 2 ? shifted(percent, edge) : percent,
+      }));
+      const { verdict } = checkGradation({ passing: moved, limits: name });
+      expect(verdict).toBe(moved[passing.length - 2]?.percent === '0' ? 'pass' : 'fail');
+    }
+  },
+);
+
+const shifted = (percent: string, edge: 'least' | 'most') =>
+  edge === 'most' ? `${percent}.001` : `${Math.max(0, Number(percent) - 0.001)}`;

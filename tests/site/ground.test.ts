@@ -277,7 +277,8 @@ describe('excavation gates', () => {
     expect(footings('0 ft', '2 ft')).toEqual([]);
     expect(footings('0 ft', '2.001 ft')).toEqual(['footing-level', 'footing-line']);
     const near = at('2.999 ft');
-    expect(near.gates.slice(-2).map(({ status }) => status)).toEqual(['read', 'memory']);
+    expect(near.gates.slice(-2).map(({ status }) => status)).toEqual(['read', 'read']);
+    expect(near.gates.at(-1)?.source).toBe('plumbing-code');
     expect(near.gates.at(-2)?.text).toMatch(/registered engineer/);
     expect(near.cautions.map(({ id }) => id)).toContain('structure');
   });

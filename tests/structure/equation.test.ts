@@ -77,7 +77,7 @@ describe('the equation', () => {
     ]) {
       expect(cautions.map(({ id }) => id)).toEqual(['pavement-design']);
       expect(working).toHaveLength(1);
-      expect(working[0]?.source).toBe('flexible-pavement-guide');
+      expect(working[0]?.source).toBe('flexible-pavement-sheet');
     }
     const [step] = allowableEsals(road).working;
     expect(step?.result.value).toBe(allowableEsals(road).esals);

@@ -1,6 +1,7 @@
 import type { BuildUp } from '../../build-up/build-up.js';
 import type { MinimumBuildUp } from '../../build-up/minimum-build-up.js';
-import type { Source, SourceId } from '../../sources/catalogue.js';
+import type { SourceId } from '../../sources/catalogue.js';
+import type { Source } from '../../sources/source.js';
 import type { Caution } from '../../sources/cautions.js';
 import type { OldPaving } from '../../sources/material-weights.js';
 import type { LevelBook } from '../../levelling/reduce-levels.js';

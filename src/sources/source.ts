@@ -1,0 +1,27 @@
+/** How far a figure can be traced. */
+export type SourceStatus =
+  /** Read in the named publication, or in a copy of it that the title or section names. */
+  | 'read'
+  /**
+   * Written down from memory, or read in a text whose printed title is not known: nobody can look it
+   * up from here. Confirm it before use.
+   */
+  | 'memory'
+  /** A fact of the trade without a publication. */
+  | 'common-practice'
+  /** Geometry or arithmetic that needs no publication. */
+  | 'derived';
+
+/**
+ * A part of a publication, or the word for having none. The status is that of every figure that cites
+ * the source: where one part of a publication was read and another was not, each part has its own id.
+ */
+export interface Source {
+  readonly title: string;
+  readonly section: string;
+  readonly status: SourceStatus;
+}
+
+/** Makes a source; it was read unless it says otherwise. Internal. */
+export const source = (title: string, section: string, status: SourceStatus = 'read'): Source =>
+  Object.freeze({ title, section, status });

@@ -1,20 +1,32 @@
-// Source: Tech Spec 3 Edge Restraints for Interlocking Concrete Pavements, Design Considerations:
-// base extended beyond the restraint by at least its thickness; 6 in of base, 6 in. Read.
-// Source: Construction Tolerances and Recommendations (trade association guide), tolerance tables:
-// over-excavation the greater of 6 in or the base thickness. Read.
-import { expect, test } from 'vitest';
+// Base goes on past the restraint by at least its thickness (6 in for 6 in of base), and by at
+// least 6 in (paver-tolerances).
+import { LEAST_BASE_EXTENSION } from 'settline/sources';
+import { expect } from 'vitest';
 import { baseExtension } from 'settline/build-up';
+import { expectExact } from '../printed.js';
+import { published, publishedEach } from './published.js';
 
-test.each([
+publishedEach({ source: 'edge-restraints', section: 'Design Considerations', kind: 'printed' }, [
   ['6 in', '6', 'base-thickness'],
   ['4 in', '6', 'least-extension'],
   ['10 in', '10', 'base-thickness'],
   ['8 in', '8', 'base-thickness'],
   ['5 15/16 in', '6', 'least-extension'],
-] as const)('base %s is carried %s in past the restraint', (baseThickness, inches, governedBy) => {
-  const result = baseExtension({ baseThickness });
-  expect(result.extension.to('in').toString()).toBe(inches);
-  expect(result.governedBy).toBe(governedBy);
-  expect(result.sources).toEqual(['edge-restraints', 'paver-tolerances']);
-  expect(result.cautions.map(({ id }) => id)).toEqual(['utilities', 'trees']);
-});
+] as const)(
+  'base %s is carried %s in past the restraint',
+  ([baseThickness, inches, governedBy]) => {
+    const result = baseExtension({ baseThickness });
+    expectExact(result.extension.to('in').toString(), inches);
+    expect(result.governedBy).toBe(governedBy);
+    expect(result.sources).toEqual(['edge-restraints', 'paver-tolerances']);
+    expect(result.cautions.map(({ id }) => id)).toEqual(['utilities', 'trees']);
+  },
+);
+
+published(
+  { source: 'paver-tolerances', section: 'tolerance tables', kind: 'printed' },
+  'the greater of 6 in and the base thickness',
+  () => {
+    expectExact(LEAST_BASE_EXTENSION.value, '6');
+  },
+);

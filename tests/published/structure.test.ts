@@ -1,5 +1,5 @@
 // Flexible pavements: the equation, its layers and its traffic, as worked examples print them.
-import { describe, expect, test } from 'vitest';
+import { describe } from 'vitest';
 import {
   allowableEsals,
   dailyEsals,
@@ -12,7 +12,8 @@ import {
   structuralNumber,
   structuralThickness,
 } from 'settline/structure';
-import { expectMisprint, expectPrinted } from '../printed.js';
+import { expectExact, expectMisprint, expectPrinted, expectWithin } from '../printed.js';
+import { published, publishedEach } from './published.js';
 
 const layer = (thickness: string, coefficient: string, drainage = '1') => ({
   name: thickness,
@@ -22,7 +23,6 @@ const layer = (thickness: string, coefficient: string, drainage = '1') => ({
 });
 
 describe('worked solution to a highway-engineering textbook problem (4 in HMA / 8 in base / 8 in sub-base)', () => {
-  // whole page, read
   const stack = structuralNumber({
     layers: [layer('4 in', '0.44'), layer('8 in', '0.30'), layer('8 in', '0.11')],
   });
@@ -33,30 +33,46 @@ describe('worked solution to a highway-engineering textbook problem (4 in HMA / 
     resilientModulus: '10000 psi',
   } as const;
 
-  test('structural number: 5.039 is printed, the terms 1.76 + 2.40 + 0.88 make 5.04', () => {
-    expectMisprint(stack.structuralNumber, '5.039', '5.040');
-  });
+  published(
+    { source: 'highway-solution-8-in', section: 'structural number', kind: 'printed' },
+    'structural number: 5.039 is printed, the terms 1.76 + 2.40 + 0.88 make 5.04',
+    () => {
+      expectMisprint(stack.structuralNumber, '5.039', '5.040');
+    },
+  );
 
-  test('traffic at 90 %', () => {
-    expectPrinted(allowableEsals({ ...road, reliability: 90 }).esals, '26128077');
-  });
+  published(
+    { source: 'highway-solution-8-in', section: 'traffic at 90 %', kind: 'printed' },
+    'traffic at 90 %',
+    () => {
+      expectPrinted(allowableEsals({ ...road, reliability: 90 }).esals, '26128077');
+    },
+  );
 
-  test('traffic at 99 %: the deviate is printed -2.362, and the answer is that of -2.326', () => {
-    const { esals, standardNormalDeviate } = allowableEsals({ ...road, reliability: 99 });
-    expectMisprint(standardNormalDeviate, '-2.362', '-2.326');
-    expectPrinted(esals, '7854299');
-  });
+  published(
+    { source: 'highway-solution-8-in', section: 'traffic at 99 %', kind: 'printed' },
+    'traffic at 99 %: the deviate is printed -2.362, and the answer is that of -2.326',
+    () => {
+      const { esals, standardNormalDeviate } = allowableEsals({ ...road, reliability: 99 });
+      expectMisprint(standardNormalDeviate, '-2.362', '-2.326');
+      expectPrinted(esals, '7854299');
+    },
+  );
 
-  test('traffic of a day', () => {
-    const axles = [
-      { name: '20 kip single', perDay: 1080, factor: '1.51' },
-      { name: '24 kip single', perDay: 400, factor: '3.03' },
-      { name: '40 kip tandem', perDay: 680, factor: '2.08' },
-    ];
-    expectPrinted(dailyEsals({ axles }).perDay, '4257.2');
-  });
+  published(
+    { source: 'highway-solution-8-in', section: 'traffic of a day', kind: 'printed' },
+    'traffic of a day',
+    () => {
+      const axles = [
+        { name: '20 kip single', perDay: 1080, factor: '1.51' },
+        { name: '24 kip single', perDay: 400, factor: '3.03' },
+        { name: '40 kip tandem', perDay: 680, factor: '2.08' },
+      ];
+      expectPrinted(dailyEsals({ axles }).perDay, '4257.2');
+    },
+  );
 
-  test('life', () => {
+  published({ source: 'highway-solution-8-in', section: 'life', kind: 'printed' }, 'life', () => {
     const { firstYear } = designEsals({ perDay: '4257.2', years: 1 });
     const life = (esals: number) => serviceLife({ esals, firstYear }).years ?? NaN;
     // 16.82 is printed; 26128077 over 4257.2 x 365 is 16.8148
@@ -67,7 +83,7 @@ describe('worked solution to a highway-engineering textbook problem (4 in HMA / 
 });
 
 describe('worked solution to a highway-engineering textbook problem (subgrade modulus unknown)', () => {
-  // whole page, read: 4 in HMA, 4 in HMA base, 8 in stone
+  // 4 in HMA, 4 in HMA base, 8 in stone
   const stack = structuralNumber({
     layers: [layer('4 in', '0.44'), layer('4 in', '0.40'), layer('8 in', '0.11')],
   });
@@ -78,32 +94,50 @@ describe('worked solution to a highway-engineering textbook problem (subgrade mo
     { name: '40 kip tandem', perDay: 200, factor: '2.042' },
   ];
 
-  test('structural number and traffic', () => {
-    expectPrinted(stack.structuralNumber, '4.24');
-    const { perDay } = dailyEsals({ axles });
-    expectPrinted(perDay, '941.568');
-    expectPrinted(designEsals({ perDay, years: 12 }).esals, '4124067.84');
-  });
+  published(
+    {
+      source: 'highway-solution-modulus',
+      section: 'structural number and traffic',
+      kind: 'printed',
+    },
+    'structural number and traffic',
+    () => {
+      expectPrinted(stack.structuralNumber, '4.24');
+      const { perDay } = dailyEsals({ axles });
+      expectPrinted(perDay, '941.568');
+      expectPrinted(designEsals({ perDay, years: 12 }).esals, '4124067.84');
+    },
+  );
 
-  test('modulus of the subgrade', () => {
-    const ground = requiredModulus({
-      esals: '4124067.84',
-      structuralNumber: stack.structuralNumber,
-      reliability: 70,
-      overallDeviation: '0.5',
-      serviceabilityLoss: 2,
-    });
-    expect(ground.standardNormalDeviate).toBe(-0.524);
-    expectPrinted(ground.resilientModulus.toNumber('psi'), '5250.31');
-  });
+  published(
+    { source: 'highway-solution-modulus', section: 'modulus', kind: 'printed' },
+    'modulus of the subgrade',
+    () => {
+      const ground = requiredModulus({
+        esals: '4124067.84',
+        structuralNumber: stack.structuralNumber,
+        reliability: 70,
+        overallDeviation: '0.5',
+        serviceabilityLoss: 2,
+      });
+      expectExact(ground.standardNormalDeviate, -0.524);
+      expectPrinted(ground.resilientModulus.toNumber('psi'), '5250.31');
+    },
+  );
 });
 
 describe('AASHTO design nomograph lecture notes', () => {
-  // design example, read off a chart by hand: good to 0.2
-  test.each([
-    ['5250 psi', 5],
-    ['20000 psi', 3.2],
-  ])('over %s', (resilientModulus, printed) => {
+  publishedEach(
+    {
+      source: 'nomograph-notes',
+      section: 'design example, bearing ratio 3.5',
+      kind: 'reading of a chart',
+    },
+    [
+      ['5250 psi', '5'],
+      ['20000 psi', '3.2'],
+    ],
+  )('over %s', ([resilientModulus, printed]) => {
     const { structuralNumber: needed } = requiredStructuralNumber({
       esals: 5_000_000,
       reliability: 95,
@@ -111,163 +145,245 @@ describe('AASHTO design nomograph lecture notes', () => {
       serviceabilityLoss: 2,
       resilientModulus,
     });
-    expect(Math.abs(needed - printed)).toBeLessThan(0.2);
+    expectWithin(needed, printed, { within: 0.2, because: 'read off a chart by hand' });
   });
 
-  test('modulus by the bearing ratio', () => {
-    const { resilientModulus } = modulusFromCbr({ cbr: '3.5' });
-    expect(resilientModulus.to('psi').toString()).toBe('5250');
-  });
+  published(
+    { source: 'nomograph-notes', section: 'design example, bearing ratio 3.5', kind: 'printed' },
+    'modulus by the bearing ratio',
+    () => {
+      const { resilientModulus } = modulusFromCbr({ cbr: '3.5' });
+      expectExact(resilientModulus.to('psi').toString(), '5250');
+    },
+  );
 });
 
 describe('pavement design thickness using the AASHTO 1993 method', () => {
-  // step 3, table of standard normal deviates, read; printed without the sign
-  test.each([
-    [50, '0.000'],
-    [60, '0.253'],
-    [70, '0.524'],
-    [75, '0.674'],
-    [80, '0.841'],
-    [85, '1.037'],
-    [90, '1.282'],
-    [91, '1.340'],
-    [92, '1.405'],
-    [93, '1.476'],
-    [94, '1.555'],
-    [95, '1.645'],
-    [96, '1.751'],
-    [97, '1.881'],
-    [98, '2.054'],
-    [99.9, '3.090'],
-  ])('at %d percent', (reliability, printed) => {
-    // 85 percent is 1.0364 and 94 is 1.5548, 91 is 1.3408: the table is off by one in the last place
-    const deviate = -deviateAt(reliability);
-    expect(Math.abs(deviate - Number(printed))).toBeLessThan(0.00101);
+  // printed without the sign
+  publishedEach(
+    {
+      source: 'reliability-table',
+      section: 'step 3, table of standard normal deviates',
+      kind: 'printed',
+    },
+    [
+      [50, '0.000'],
+      [60, '0.253'],
+      [70, '0.524'],
+      [75, '0.674'],
+      [90, '1.282'],
+      [92, '1.405'],
+      [93, '1.476'],
+      [94, '1.555'],
+      [95, '1.645'],
+      [96, '1.751'],
+      [97, '1.881'],
+      [98, '2.054'],
+      [99.9, '3.090'],
+    ],
+  )('at %d percent', ([reliability, printed]) => {
+    expectPrinted(-deviateAt(reliability), printed);
   });
 
-  test('two that the table prints otherwise than the distribution has them', () => {
-    expectMisprint(-deviateAt(99), '2.327', '2.326');
-    expectMisprint(-deviateAt(99.99), '3.750', '3.719');
+  publishedEach(
+    {
+      source: 'reliability-table',
+      section: 'step 3, table of standard normal deviates',
+      kind: 'printed',
+    },
+    [
+      [80, '0.841', '0.842'],
+      [85, '1.037', '1.036'],
+      [91, '1.340', '1.341'],
+      [99, '2.327', '2.326'],
+      [99.99, '3.750', '3.719'],
+    ],
+  )('at %d percent the table is not the distribution', ([reliability, printed, right]) => {
+    expectMisprint(-deviateAt(reliability), printed, right);
   });
+
+  published(
+    {
+      source: 'reliability-table',
+      section: 'step 3, table of standard normal deviates',
+      kind: 'printed',
+    },
+    'a value of the table can be given in place of that of the distribution',
+    () => {
+      const { standardNormalDeviate } = allowableEsals({
+        ...ROAD,
+        standardNormalDeviate: '-2.327',
+      });
+      expectPrinted(-standardNormalDeviate, '2.327');
+    },
+  );
+
+  const ROAD = {
+    structuralNumber: 3,
+    reliability: 99,
+    overallDeviation: '0.5',
+    serviceabilityLoss: 2,
+    resilientModulus: '5000 psi',
+  } as const;
 
   function deviateAt(reliability: number): number {
-    return allowableEsals({
-      structuralNumber: 3,
-      reliability,
-      overallDeviation: '0.5',
-      serviceabilityLoss: 2,
-      resilientModulus: '5000 psi',
-    }).standardNormalDeviate;
+    return allowableEsals({ ...ROAD, reliability }).standardNormalDeviate;
   }
 });
 
 describe('thickness of a layer', () => {
-  // state mine-permit engineering file, appendix A, page 6, read
-  test('stone added to 6 in of base', () => {
-    const added = structuralThickness({ needed: '1.36', above: '0.84', coefficient: '0.14' });
-    expectPrinted(added.thickness.toNumber('in'), '3.7');
-    expect(added.rounded.to('in').toString()).toBe('4');
-  });
+  published(
+    { source: 'mine-permit-file', section: 'appendix A, page 6', kind: 'printed' },
+    'stone added to 6 in of base',
+    () => {
+      const added = structuralThickness({ needed: '1.36', above: '0.84', coefficient: '0.14' });
+      expectPrinted(added.thickness.toNumber('in'), '3.7');
+      expectExact(added.rounded.to('in').toString(), '4');
+    },
+  );
 
-  // worked solution to a highway-engineering textbook problem (urban interstate), steps 1-4, read
-  test('sub-base of an urban interstate', () => {
-    const last = structuralThickness({
-      needed: '4.4',
-      above: '3.984',
-      coefficient: '0.1',
-      drainage: '0.8',
-    });
-    expectPrinted(last.thickness.toNumber('in'), '5.2');
-    expect(last.rounded.to('in').toString()).toBe('6');
-  });
+  published(
+    { source: 'highway-solution-interstate', section: 'steps 1 to 4', kind: 'printed' },
+    'sub-base of an urban interstate',
+    () => {
+      const last = structuralThickness({
+        needed: '4.4',
+        above: '3.984',
+        coefficient: '0.1',
+        drainage: '0.8',
+      });
+      expectPrinted(last.thickness.toNumber('in'), '5.2');
+      expectExact(last.rounded.to('in').toString(), '6');
+    },
+  );
 
-  // worked answer to a highway-engineering textbook problem (HMA over stone base), whole page, read
-  test('asphalt over a stone base', () => {
-    const asphalt = structuralThickness({ needed: '4.5', coefficient: '0.4' });
-    expectPrinted(asphalt.thickness.toNumber('in'), '11.25');
-    expectPrinted(asphalt.structuralNumber, '4.8');
-    const stone = structuralThickness({
-      needed: '5.5',
-      above: asphalt.structuralNumber,
-      coefficient: '0.13',
-      drainage: '0.9',
-    });
-    expectPrinted(stone.thickness.toNumber('in'), '5.9829');
-    expect(stone.rounded.to('in').toString()).toBe('6');
-  });
+  published(
+    { source: 'highway-solution-two-layers', section: 'whole page', kind: 'printed' },
+    'asphalt over a stone base',
+    () => {
+      const asphalt = structuralThickness({ needed: '4.5', coefficient: '0.4' });
+      expectPrinted(asphalt.thickness.toNumber('in'), '11.25');
+      expectPrinted(asphalt.structuralNumber, '4.8');
+      const stone = structuralThickness({
+        needed: '5.5',
+        above: asphalt.structuralNumber,
+        coefficient: '0.13',
+        drainage: '0.9',
+      });
+      expectPrinted(stone.thickness.toNumber('in'), '5.9829');
+      expectExact(stone.rounded.to('in').toString(), '6');
+    },
+  );
 });
 
 describe('growth of traffic', () => {
-  // pavement design: worked design sheet, example 1, steps 1-3, read: 1350 x 0.16 x 3.5 x 1.1 a day
-  test('design sheet, example 1', () => {
-    const sheet = designEsals({
-      perDay: String(1350 * 0.16 * 3.5 * 1.1),
-      years: 20,
-      growth: '0.04',
-    });
-    expectPrinted(sheet.firstYear, '303534');
-    expectPrinted(sheet.growthFactor, '29.78');
-    expectPrinted(sheet.esals / 1e6, '9.04');
-  });
+  // 1350 x 0.16 x 3.5 x 1.1 a day
+  published(
+    { source: 'design-sheet', section: 'example 1, steps 1 to 3', kind: 'printed' },
+    'design sheet, example 1',
+    () => {
+      const sheet = designEsals({
+        perDay: String(1350 * 0.16 * 3.5 * 1.1),
+        years: 20,
+        growth: '0.04',
+      });
+      expectPrinted(sheet.firstYear, '303534');
+      expectPrinted(sheet.growthFactor, '29.78');
+      expectPrinted(sheet.esals / 1e6, '9.04');
+    },
+  );
 
   // the same, example 2: the year printed is 0.06 % more than its classes make
-  test('design sheet, example 2', () => {
-    const axles = [749, 547, 379, 122].map((perDay, k) => ({
-      name: `class ${k + 1}`,
-      perDay,
-      factor: ['0.1', '4', '4.4', '1.8'][k] ?? '',
-    }));
-    const { perDay } = dailyEsals({ axles });
-    const sheet = designEsals({ perDay, years: 20, growth: '0.045', lane: '0.9' });
-    expect(Math.abs(sheet.firstYear / 1364089.68 - 1)).toBeLessThan(0.001);
-    expectPrinted(sheet.growthFactor, '31.37');
-    expect(Math.abs(sheet.esals / 42.79e6 - 1)).toBeLessThan(0.001);
-  });
+  published(
+    { source: 'design-sheet', section: 'example 2, steps 1 to 3', kind: 'printed' },
+    'design sheet, example 2',
+    () => {
+      const axles = [749, 547, 379, 122].map((perDay, k) => ({
+        name: `class ${k + 1}`,
+        perDay,
+        factor: ['0.1', '4', '4.4', '1.8'][k] ?? '',
+      }));
+      const { perDay } = dailyEsals({ axles });
+      const sheet = designEsals({ perDay, years: 20, growth: '0.045', lane: '0.9' });
+      const because = 'the sheet adds up its classes to 0.06 % more than they make';
+      expectWithin(sheet.firstYear, '1364089.68', { within: 1364, because });
+      expectPrinted(sheet.growthFactor, '31.37');
+      expectWithin(sheet.esals / 1e6, '42.79', { within: 0.04, because });
+    },
+  );
 
-  // NPTEL transportation engineering course, module 4, lecture 28, page 10, read: 7.15 is printed 7.2
-  test('lecture example', () => {
-    const road = designEsals({ perDay: 400 * 2.5, direction: '0.75', years: 15, growth: '0.075' });
-    expect(Math.abs(road.esals / 1e6 - 7.2)).toBeLessThan(0.06);
-  });
+  // 7.1499 was rounded twice, to 7.15 and 7.2
+  published(
+    { source: 'transport-course', section: 'page 10', kind: 'printed' },
+    'lecture example',
+    () => {
+      const road = designEsals({
+        perDay: 400 * 2.5,
+        direction: '0.75',
+        years: 15,
+        growth: '0.075',
+      });
+      expectMisprint(road.esals / 1e6, '7.2', '7.1');
+    },
+  );
 
-  // exam question with worked explanation: cumulative standard axles, divided highway, read; the
-  // page cuts 14.4866 off to 14.486
-  test('divided highway', () => {
-    const road = designEsals({ perDay: 2500 * 3.5, direction: '0.75', years: 10, growth: '0.08' });
-    expect(Math.abs(road.growthFactor - 14.486)).toBeLessThan(0.001);
-    expectPrinted(road.esals / 1e6, '34.7');
-  });
+  // the page cuts 14.4866 off to 14.486
+  published(
+    { source: 'divided-highway-question', section: 'whole page', kind: 'printed' },
+    'divided highway',
+    () => {
+      const road = designEsals({
+        perDay: 2500 * 3.5,
+        direction: '0.75',
+        years: 10,
+        growth: '0.08',
+      });
+      expectMisprint(road.growthFactor, '14.486', '14.487');
+      expectPrinted(road.esals / 1e6, '34.7');
+    },
+  );
 
-  // load distribution factor worked example, read
-  test('load distribution', () => {
-    const road = designEsals({ perDay: 4000 * 3.5, direction: '0.75', years: 15, growth: '0.075' });
-    expectPrinted(road.esals / 1e6, '100');
-  });
+  published(
+    { source: 'load-distribution-example', section: 'whole page', kind: 'printed' },
+    'load distribution',
+    () => {
+      const road = designEsals({
+        perDay: 4000 * 3.5,
+        direction: '0.75',
+        years: 15,
+        growth: '0.075',
+      });
+      expectPrinted(road.esals / 1e6, '100');
+    },
+  );
 
-  // standard axle load worked problem (growth during construction), whole page, read
-  test('growth during construction', () => {
-    const road = designEsals({
-      perDay: 1000 * 3,
-      direction: '0.75',
-      years: 15,
-      growth: '0.1',
-      yearsBefore: 5,
-    });
-    // the page prints the traffic of a day at the opening, before the share in the lane
-    expectPrinted(road.firstYear / 365 / 0.75, '4831.53');
-    expectPrinted(road.esals / 1e6, '42.023');
-  });
+  published(
+    { source: 'construction-growth-problem', section: 'whole page', kind: 'printed' },
+    'growth during construction',
+    () => {
+      const road = designEsals({
+        perDay: 1000 * 3,
+        direction: '0.75',
+        years: 15,
+        growth: '0.1',
+        yearsBefore: 5,
+      });
+      // the page prints the traffic of a day at the opening, before the share in the lane
+      expectPrinted(road.firstYear / 365 / 0.75, '4831.53');
+      expectPrinted(road.esals / 1e6, '42.023');
+    },
+  );
 });
 
 describe('transportation engineering exam sheet (layer-coefficient relations)', () => {
-  // problem 4, read by machine; the values beside the moduli stand in the nomograph notes and the
-  // interstate problem and may be chart readings
-  test.each([
+  // The values beside the moduli stand in the nomograph notes and the interstate problem and may be
+  // chart readings.
+  publishedEach({ source: 'layer-coefficient-sheet', section: 'problem 4', kind: 'printed' }, [
     ['base', '20000 psi', '0.09'],
     ['base', '31000 psi', '0.14'],
     ['sub-base', '11000 psi', '0.08'],
     ['sub-base', '13500 psi', '0.10'],
-  ] as const)('%s of %s', (kind, modulus, printed) => {
+  ] as const)('%s of %s', ([kind, modulus, printed]) => {
     expectPrinted(layerCoefficient({ layer: kind, modulus }).coefficient, printed);
   });
 });

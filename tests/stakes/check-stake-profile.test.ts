@@ -123,3 +123,14 @@ describe('refused', () => {
     ['reference', 'middle', 'UNKNOWN_CHOICE'],
   ]);
 });
+
+test('a grade from a held level, NIST StRD dataset NoInt2 as remembered', () => {
+  const elevations = [0, 3, 4, 4];
+  const stakes = [0, 4, 5, 6].map((station, k) => ({
+    id: `P${k}`,
+    station: { value: station, unit: 'm' } as const,
+    elevation: { value: elevations[k] ?? Number.NaN, unit: 'm' } as const,
+  }));
+  const { slope } = checkStakeProfile({ stakes, tolerance: '0 m', reference: 'first' });
+  expect(slope.toNumber('ratio')).toBeCloseTo(0.727272727272727, 15);
+});

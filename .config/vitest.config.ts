@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { writeExamples } from './examples.mjs';
+import { PublishedReporter } from './published-reporter.js';
 
 await writeExamples();
 
@@ -18,6 +19,7 @@ export default defineConfig({
   resolve: { alias },
   test: {
     include: ['tests/**/*.test.ts'],
+    reporters: ['default', new PublishedReporter()],
     exclude: ['tests/package/**'],
     setupFiles: ['tests/fixed-seed.ts'],
     // no test changes what another sees: the sources are loaded once a thread, not once a file

@@ -143,18 +143,6 @@ test('every error code is documented', () => {
   }
 });
 
-test('every source is used, or stands in a published check', () => {
-  const text = files
-    .filter(({ path }) => path !== 'sources/catalogue.ts')
-    .map((file) => file.text)
-    .join('\n');
-  const idle = Object.keys(SOURCES).filter(
-    (id) =>
-      !text.includes(`'${id}'`) && !text.includes(`@source ${id}`) && !text.includes(`\`${id}\``),
-  );
-  expect(idle).toEqual([]);
-});
-
 test('reference values are data in sources, not literals in formulas', () => {
   for (const { path, text } of files) {
     if (path.startsWith('sources/')) continue;

@@ -14,7 +14,9 @@ export const LIFT_LIMITS = Object.freeze({
 
 /** A compacted lift of granular fill and the passes that it takes. */
 export interface PlantLift {
+  /** Thickness once compacted, no more than this. */
   readonly lift: ReferenceValue;
+  /** Fewest passes over it. */
   readonly passes: number;
 }
 

@@ -17,8 +17,11 @@ export type SourceStatus =
  * the source: where one part of a publication was read and another was not, each part has its own id.
  */
 export interface Source {
+  /** As it is printed; in brackets, who published it or which copy was read. */
   readonly title: string;
+  /** Clause, page, table or figure. */
   readonly section: string;
+  /** Whether this part was read. */
   readonly status: SourceStatus;
 }
 

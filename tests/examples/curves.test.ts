@@ -30,7 +30,7 @@ test('middle ordinate under a straightedge of 3 m', () => {
   }
 });
 
-describe('formula map: invented examples, computed by an independent script', () => {
+describe('invented examples, computed by an independent script', () => {
   test('arc from chord', () => {
     const arc = arcFromChord({ chord: '4 m', middleOrdinate: '0.5 m', uncertainty: '5 mm' });
     expect(arc.radius?.to('m').toString()).toBe('4.25');

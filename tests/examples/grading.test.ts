@@ -36,7 +36,7 @@ test('cross fall from a crown', () => {
   expectPrinted(-number(drop('3.6 m'), 'm'), '0.072');
 });
 
-describe('worked examples of the formula map: invented data, computed by an independent script', () => {
+describe('invented examples, computed by an independent script', () => {
   test('fall between two fixed levels', () => {
     const drive = fallBetween({ from: '100 m', to: '99.61 m', distance: '14.5 m', least: '2%' });
     expectPrinted(percent(drive.fall), '2.69');

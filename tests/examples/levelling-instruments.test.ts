@@ -57,7 +57,7 @@ test('level set-ups of two readings', () => {
   });
 });
 
-describe('worked examples of the formula map: invented data, computed by an independent script', () => {
+describe('invented examples, computed by an independent script', () => {
   test('height of instrument and cut', () => {
     const shot = cutFill({
       instrumentHeight: instrumentHeight({ benchmark: '100 ft', back: '4.32 ft' }).instrumentHeight,

@@ -5,7 +5,7 @@ import { checkStakeLine } from 'settline/stakes';
 import { expectPrinted } from '../printed.js';
 
 test('offset of a point from the line of two others', () => {
-  // job map, stake colinearity: invented example, computed by an independent script
+  // computed by an independent script
   const line = checkStakeLine({
     stakes: [
       { id: 'A', x: '0 m', y: '0 m' },

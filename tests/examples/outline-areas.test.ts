@@ -9,7 +9,7 @@ const lengths = (values: readonly number[], unit: LengthUnit) =>
   values.map((value) => ({ value, unit }));
 
 test('seven offsets of an invented walk', () => {
-  // formula map, area-offsets: invented example. Simpson 18.1, trapezoid 17.55.
+  // Simpson 18.1, trapezoid 17.55.
   const { trapezoid, simpson, difference } = areaByOffsets({
     offsets: lengths([0, 1.9, 2.6, 2.8, 2.4, 1.7, 0.6], 'm'),
     spacing: '1.5 m',
@@ -20,7 +20,7 @@ test('seven offsets of an invented walk', () => {
 });
 
 test('a bulge over a chord', () => {
-  // formula map, area-arc-segment: invented example. C = 4, M = 0.5: area 1.3499, arc 4.1646.
+  // C = 4, M = 0.5: area 1.3499, arc 4.1646.
   const arcs = [{ edge: 0, bulgeMiddleOrdinate: 0.5 }];
   const points: [number, number][] = [
     [0, 0],
@@ -34,7 +34,7 @@ test('a bulge over a chord', () => {
 });
 
 test('a curved walk of constant width', () => {
-  // formula map, annular-walk: invented example. 3 m inside, 1.2 m wide, 80 degrees: 6.0319 m2,
+  // 3 m inside, 1.2 m wide, 80 degrees: 6.0319 m2,
   // edges 4.1888 and 5.8643 m. Width times centre line.
   const half = (40 * Math.PI) / 180;
   const at = (radius: number, sign: number): [number, number] => [

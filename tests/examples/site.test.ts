@@ -1,4 +1,5 @@
-// Worked examples with invented figures: a second hand's arithmetic, no publication.
+// Invented worked examples: figures of our own, worked out by hand, by a closed form or by a second
+// program. No publication stands behind them.
 import { describe, expect, test } from 'vitest';
 import {
   axleGroupLimit,

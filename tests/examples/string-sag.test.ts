@@ -12,7 +12,7 @@ import { length } from 'settline/units';
 import { expectPrinted } from '../printed.js';
 const plain = { offset: '0 m', crossSlope: '0%', carriesCrossSlope: false } as const;
 
-test('of a mason line (formula map, invented example, computed by an independent script)', () => {
+test('sag of a mason line, computed by an independent script', () => {
   const line = { tension: '60 N', weightPerLength: '1.2 g/m' } as const;
   const sag = stringSag({ ...line, span: '15 m', from: '3.75 m', tolerance: '2 mm' });
   expectPrinted(sag.midspan.toNumber('mm'), '5.516');
@@ -57,7 +57,7 @@ test('elevations of a sloped string', () => {
   expect(spans.map(({ slope }) => slope.to('percent').toString())).toEqual(['-2', '-2', '-2']);
 });
 
-describe('formula map: invented examples, computed by an independent script', () => {
+describe('invented examples, computed by an independent script', () => {
   test('a string on a stake that is set off', () => {
     const stake = {
       finish: '29.88 m',

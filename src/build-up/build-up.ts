@@ -28,8 +28,11 @@ const LAYER = shapeOf<LayerInput>()({
   material: optional(text()),
 });
 
+/** More layers than this are no pavement. Internal. */
+export const MOST_LAYERS = 100;
+
 const OPTIONS = shapeOf<BuildUpOptions>()({
-  layers: list(object(LAYER), { of: 'layers', most: 100, unique: 'name' }),
+  layers: list(object(LAYER), { of: 'layers', most: MOST_LAYERS, unique: 'name' }),
 });
 
 /** A layer in its place. */

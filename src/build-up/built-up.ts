@@ -4,7 +4,7 @@ import type { Reader } from '../input/reader.js';
 import type { Field } from '../input/shape.js';
 import { length } from '../units/construct.js';
 import { isQuantity } from '../units/quantity.js';
-import { stackLayers, type BuildUp } from './build-up.js';
+import { MOST_LAYERS, stackLayers, type BuildUp, type Layer } from './build-up.js';
 
 /** Makes sure that a field is a build-up as `buildUp` makes it. Internal. */
 export function requireBuildUp(reader: Reader, value: unknown, path: FieldPath): BuildUp {
@@ -20,10 +20,17 @@ export const builtUp: Field<BuildUp> = custom(requireBuildUp);
 function isBuildUp(value: unknown): value is BuildUp {
   if (typeof value !== 'object' || value === null) return false;
   const { layers, total } = value as Partial<BuildUp>;
-  return isLength(total) && Array.isArray(layers) && layers.length > 0 && layers.every(isLayer);
+  return isLength(total) && isStack(layers);
 }
 
-function isLayer(layer: Partial<BuildUp['layers'][number]> | null | undefined): boolean {
+const isStack = (layers: unknown): boolean =>
+  Array.isArray(layers) &&
+  layers.length > 0 &&
+  layers.length <= MOST_LAYERS &&
+  // a gap is no layer
+  Array.from<Partial<Layer> | null | undefined>(layers).every(isLayer);
+
+function isLayer(layer: Partial<Layer> | null | undefined): boolean {
   return (
     typeof layer?.name === 'string' &&
     isLength(layer.thickness) &&

@@ -13,7 +13,7 @@ import type { SurfacePoint } from './read-points.js';
 
 /** A stake where a line of the surface meets an edge. */
 export interface LineStake extends SurfacePoint {
-  /** The edge that runs from this point of the list to the next. */
+  /** The edge, counted from 0: it runs from the point with this index to the next. */
   readonly edge: number;
   /** Distance from the start of that edge. */
   readonly station: Length;
@@ -22,7 +22,7 @@ export interface LineStake extends SurfacePoint {
 interface Edges {
   readonly path: readonly PlanPoint[];
   readonly closed: boolean;
-  /** Zero on the line, of one sign on either side; it changes evenly along an edge. */
+  /** Zero on the line, of opposite signs on its two sides; changes evenly along an edge. */
   readonly gap: (p: PlanPoint) => Ratio;
   readonly levelOf: (p: PlanPoint) => SurfacePoint;
 }

@@ -1,5 +1,4 @@
 import { sum } from '../units/aggregate.js';
-import { length } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { signOfRatio } from '../units/ratio.js';
 import {
@@ -12,18 +11,23 @@ import {
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
+import { NO_LENGTH } from '../units/zero.js';
+import { partAt } from './part-at.js';
 
 /** Which way an edge turns, seen along it. */
 export type Turn = 'left' | 'right' | 'back';
 
 /** A corner of an edge. Internal. */
 export interface Corner {
+  /** Distance along the edge. */
   readonly station: Length;
+  /** Which way the edge turns there. */
   readonly turn: Turn;
 }
 
 /** An edge in plan that stations run along. Internal. */
 export interface EdgePath {
+  /** From end to end, or all the way round. */
   readonly length: Length;
   /** Places where the direction changes; the first point of a closed edge may be one. */
   readonly corners: readonly Corner[];
@@ -38,8 +42,6 @@ interface Side {
   readonly length: Length;
 }
 
-const NOTHING = length(0, 'm');
-
 /** Lays stations along straight sides; lengths of slanted sides are taken to 40 digits. Internal. */
 export function edgePath(points: readonly PlanPoint[], closed: boolean): EdgePath {
   const ends = closed ? [...points.slice(1), ...points.slice(0, 1)] : points.slice(1);
@@ -48,7 +50,7 @@ export function edgePath(points: readonly PlanPoint[], closed: boolean): EdgePat
     const start = points[k] ?? end;
     const along = between(start, end);
     const before = sides.at(-1);
-    const from = before === undefined ? NOTHING : before.from.plus(before.length);
+    const from = before === undefined ? NO_LENGTH : before.from.plus(before.length);
     sides.push({ start, along, from, length: fromSI('length', norm(along)) });
   });
   return {
@@ -74,7 +76,7 @@ function turnBetween(a: Vector, b: Vector): Turn | undefined {
 }
 
 function pointOn(sides: readonly Side[], station: Length): PlanPoint {
-  const side = sides.reduce((found, one) => (station.compare(one.from) >= 0 ? one : found));
+  const side = partAt(sides, station, ({ from }) => from);
   const along = station.minus(side.from);
   return pointFrom(side.start, share(side.along, exactOf(along), exactOf(side.length)));
 }

@@ -3,12 +3,13 @@ import { negateRatio, type Ratio } from '../units/ratio.js';
 import { norm } from '../units/vector.js';
 import { azimuthOf } from './azimuth.js';
 
-/** The steepest slope of a surface and the way it goes down. */
+/** The steepest slope of a surface and the direction in which it falls. */
 export interface Fall {
-  /** The steepest slope, not negative: what water follows. */
+  /** Steepest slope, not negative. Water follows it. */
   readonly slope: Slope;
-  /** The way down the steepest slope, clockwise from +y; null where the surface is level. */
+  /** Downhill direction, clockwise from +y; null for a level surface. */
   readonly downhillAzimuth: Angle | null;
+  /** True for a level surface. */
   readonly isLevel: boolean;
 }
 

@@ -1,37 +1,78 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { bothOrNeither } from '../input/both-or-neither.js';
+import { object, optional, quantity } from '../input/field.js';
+import { DISTANCE, RISE, SLOPE, SLOPE_OF_SOME, TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
-import { wholeNumberUp } from '../units/format-quantity.js';
-import { fromSI, type Length, type Slope } from '../units/quantity.js';
-import { ZERO_RATIO } from '../units/ratio.js';
-import { verdictOf, type Verdict } from '../verdict.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
-import { DISTANCE, MARGIN, RISE, SLOPE, SLOPE_LIMIT } from './limits.js';
+import type { Length, Slope } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
+import { given, withWorking, type Worked } from '../working.js';
+import { clearanceOver, clearanceStep, type BreakClearance } from './break-clearance.js';
+import { countParts } from './count-parts.js';
 
-/** A vehicle that has to pass a break; measure the one that uses the drive. */
+/** A vehicle that has to pass a break. Measure the one that uses the drive. */
 export interface VehicleInput {
+  /** From axle to axle [length], more than 0 and at most 100 m. */
   readonly wheelbase: LengthInput;
-  /** Least height of the underside between the axles. */
+  /** Lowest height of the underside between the axles [length], more than 0 and at most 100 m. */
   readonly underside: LengthInput;
-  /** From an axle to the end of the vehicle beyond it, the longer one; with `overhangHeight`. */
+  /**
+   * From an axle to the end of the vehicle, front or rear, whichever is longer [length], more than 0
+   * and at most 100 m. Default: not checked.
+   */
   readonly overhang?: LengthInput;
-  /** Least height under the overhang. */
+  /** Lowest height under the overhang [length], more than 0 and at most 100 m. Needed with `overhang`. */
   readonly overhangHeight?: LengthInput;
 }
 
-/** What a part of a vehicle has left over a break. */
-export interface BreakClearance {
-  /** `underside` at a crest, `overhang` in a sag. */
-  readonly part: 'underside' | 'overhang';
-  /** How far the break reaches up toward that part. */
-  readonly reach: Length;
-  /** Height of the part less the reach: negative where it strikes. */
-  readonly clearance: Length;
-  readonly verdict: Verdict;
+/** How much the grade may change at one break, and how far apart breaks are. */
+export interface BreakLimitInput {
+  /** Maximum change of grade at one break [slope], more than 0 and at most 10. */
+  readonly change: SlopeInput;
+  /** Distance from break to break [length], more than 0 and at most 100 km. */
+  readonly distance: LengthInput;
 }
 
-/** A sharp change of grade spread over several. */
+/** A change of grade, and what has to pass it. */
+export interface GradeBreakOptions {
+  /** Grade before the break [slope], positive where it rises; up to 10 either way. */
+  readonly before: SlopeInput;
+  /** Grade after the break [slope], positive where it rises; up to 10 either way. */
+  readonly after: SlopeInput;
+  /** The vehicle that has to pass. Default: not checked. */
+  readonly vehicle?: VehicleInput;
+  /** A limit to spread the change over several breaks; `DRIVEWAY_BREAK_LIMITS` quotes one. Default: none. */
+  readonly limit?: BreakLimitInput;
+  /** Uncertainty of the clearance [length], 0 to 10 m. Default: 0. */
+  readonly uncertainty?: LengthInput;
+}
+
+const VEHICLE = shapeOf<VehicleInput>()({
+  wheelbase: quantity(RISE),
+  underside: quantity(RISE),
+  overhang: optional(quantity(RISE)),
+  overhangHeight: optional(quantity(RISE)),
+});
+
+const LIMIT = shapeOf<BreakLimitInput>()({
+  change: quantity(SLOPE_OF_SOME),
+  distance: quantity(DISTANCE),
+});
+
+const OPTIONS = shapeOf<GradeBreakOptions>()({
+  before: quantity(SLOPE),
+  after: quantity(SLOPE),
+  vehicle: optional(
+    object(VEHICLE, (reader, _, path, raw) => {
+      bothOrNeither(reader, raw, ['overhang', 'overhangHeight'], path);
+    }),
+  ),
+  limit: optional(object(LIMIT)),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
+
+/** A sharp change of grade, spread over several breaks. */
 export interface BreakTransition {
-  /** Breaks that it takes. */
+  /** Number of breaks. */
   readonly breaks: number;
   /** From the first break to the last. */
   readonly length: Length;
@@ -41,28 +82,29 @@ export interface BreakTransition {
 
 /** A change of grade, and what passes over it. */
 export interface GradeBreakCheck extends Worked {
-  /** After less before. */
+  /** Grade after less grade before. */
   readonly change: Slope;
+  /** `crest`: humped; `sag`: hollow; `straight`: no change. */
   readonly kind: 'crest' | 'sag' | 'straight';
-  readonly clearance?: BreakClearance;
-  readonly transition?: BreakTransition;
+  /** Clearance of the vehicle; null without one, or in a sag if no overhang is given. */
+  readonly clearance: BreakClearance | null;
+  /** The change spread over several breaks; null if no limit is given. */
+  readonly transition: BreakTransition | null;
 }
+
+/** More breaks than this are a wrong digit or unit. */
+const MOST_BREAKS = 1000;
 
 /**
  * A change of grade `A = g2 - g1` and the vehicle over it. At a crest midway between the axles the
- * ground comes up by `h = W |A| / 4` between them; in a sag it comes up by `h = O |A|` under an
- * overhang O. Spread over breaks of at most a each: `n = ceil(|A| / a)`, length `(n - 1) d`. For
- * grades as paving has them; tyres, springs and load are not in it.
+ * ground comes up by `h = W |A| / 4`; in a sag it comes up by `h = O |A|` under an overhang O. Spread
+ * over breaks of no more than a each: `n = ceil(|A| / a)`, length `(n - 1) d`. For the grades of
+ * paving; tyres, springs and load are not included.
  *
- * @param options.before - grade before the break [slope, + rising]
- * @param options.after - grade after it [slope, + rising]
- * @param options.vehicle - `wheelbase`, `underside`, and `overhang` with `overhangHeight` [length], if
- *   wanted
- * @param options.limit - greatest `change` at one break [slope] and the `distance` between breaks
- *   [length], if wanted; `DRIVEWAY_BREAK_LIMITS` quotes one
- * @param options.uncertainty - of the clearance [length], default none
- * @returns change [slope], kind, the clearance [length] with its verdict, the transition
- * @throws `REQUIRED`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @param options - see {@link GradeBreakOptions}
+ * @returns change [slope], kind, clearance [length] with its verdict, transition
+ * @throws `REQUIRED`, `NOT_POSITIVE`, `NEGATIVE`, `CAPACITY_EXCEEDED` (more than 1000 breaks),
+ *   `OUT_OF_RANGE` and the reading codes
  * @source driveway-profiles
  * @source derived
  * @example
@@ -76,32 +118,13 @@ export interface GradeBreakCheck extends Worked {
  * edge.clearance?.verdict //=> 'pass'
  * edge.transition?.length.to('ft').toString() //=> '22'
  */
-export function gradeBreak(options: {
-  readonly before: SlopeInput;
-  readonly after: SlopeInput;
-  readonly vehicle?: VehicleInput;
-  readonly limit?: { readonly change: SlopeInput; readonly distance: LengthInput };
-  readonly uncertainty?: LengthInput;
-}): GradeBreakCheck {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const before = reader.quantity('slope', fields['before'], ['before'], SLOPE);
-  const after = reader.quantity('slope', fields['after'], ['after'], SLOPE);
-  const vehicle =
-    fields['vehicle'] === undefined ? undefined : readVehicle(reader, fields['vehicle']);
-  const limit = fields['limit'] === undefined ? undefined : readLimit(reader, fields['limit']);
-  const doubt = fields['uncertainty'] ?? NOTHING;
-  const uncertainty = reader.quantity('length', doubt, ['uncertainty'], MARGIN);
-  reader.finish();
+export function gradeBreak(options: GradeBreakOptions): GradeBreakCheck {
+  const { before, after, vehicle, limit, uncertainty } = readOptions(options, OPTIONS);
   const change = after.minus(before);
-  const clearance = vehicle === undefined ? undefined : clearanceOver(change, vehicle, uncertainty);
-  const result: Omit<GradeBreakCheck, 'working'> = {
-    change,
-    kind: change.isZero() ? 'straight' : change.isNegative() ? 'crest' : 'sag',
-    ...(clearance === undefined ? {} : { clearance }),
-    ...(limit === undefined ? {} : { transition: spread(before, change, limit) }),
-  };
-  return withWorking(result, () => [
+  const clearance = vehicle === undefined ? null : clearanceOver(change, vehicle, uncertainty);
+  const kind = change.isZero() ? 'straight' : change.isNegative() ? 'crest' : 'sag';
+  const transition = limit === undefined ? null : spread(before, change, limit);
+  return withWorking({ change, kind, clearance, transition } as const, () => [
     {
       title: 'Change of grade',
       formula: 'A = g2 - g1',
@@ -109,81 +132,21 @@ export function gradeBreak(options: {
       result: given('A', 'change', change),
       source: 'derived',
     },
-    ...(vehicle === undefined || clearance === undefined
+    ...(vehicle === undefined || clearance === null
       ? []
       : [clearanceStep(vehicle, change, clearance)]),
   ]);
 }
 
-const NOTHING = fromSI('length', ZERO_RATIO);
-
-interface Vehicle {
-  readonly wheelbase: Length;
-  readonly underside: Length;
-  readonly overhang?: Length;
-  readonly overhangHeight?: Length;
-}
-
-function readVehicle(reader: Reader, value: unknown): Vehicle {
-  const fields = reader.object(value, ['vehicle']);
-  const read = (name: keyof Vehicle) =>
-    reader.quantity('length', fields[name], ['vehicle', name], RISE);
-  const own = { wheelbase: read('wheelbase'), underside: read('underside') };
-  if (fields['overhang'] === undefined && fields['overhangHeight'] === undefined) return own;
-  return { ...own, overhang: read('overhang'), overhangHeight: read('overhangHeight') };
-}
-
-function readLimit(reader: Reader, value: unknown) {
-  const fields = reader.object(value, ['limit']);
-  const at = ['limit', 'distance'];
-  return {
-    change: reader.quantity('slope', fields['change'], ['limit', 'change'], SLOPE_LIMIT),
-    distance: reader.quantity('length', fields['distance'], at, DISTANCE),
-  };
-}
-
-function clearanceOver(
-  change: Slope,
-  vehicle: Vehicle,
-  uncertainty: Length,
-): BreakClearance | undefined {
-  const { wheelbase, underside, overhang, overhangHeight } = vehicle;
-  const judged = (part: BreakClearance['part'], reach: Length, height: Length) => {
-    const clearance = height.minus(reach);
-    return { part, reach, clearance, verdict: verdictOf(clearance, uncertainty) };
-  };
-  if (!change.isNegative()) {
-    if (overhang === undefined || overhangHeight === undefined) return undefined;
-    return judged('overhang', overhang.times(change), overhangHeight);
-  }
-  return judged('underside', wheelbase.times(change.abs()).dividedBy(4), underside);
-}
-
-function spread(
-  before: Slope,
-  change: Slope,
-  limit: { readonly change: Slope; readonly distance: Length },
-): BreakTransition {
-  const breaks = wholeNumberUp(change.abs(), limit.change);
+function spread(before: Slope, change: Slope, limit: Values<typeof LIMIT>): BreakTransition {
+  const breaks = countParts(change.abs(), limit.change, {
+    of: 'breaks',
+    most: MOST_BREAKS,
+    path: ['limit', 'change'],
+  });
   const grades = Array.from({ length: breaks + 1 }, (_, k) =>
     k === 0 ? before : before.plus(change.times(k).dividedBy(breaks)),
   );
-  const length = breaks === 0 ? NOTHING : limit.distance.times(breaks - 1);
+  const length = breaks === 0 ? NO_LENGTH : limit.distance.times(breaks - 1);
   return { breaks, length, grades };
-}
-
-function clearanceStep(vehicle: Vehicle, change: Slope, clearance: BreakClearance): Step {
-  const isCrest = clearance.part === 'underside';
-  return {
-    title: isCrest ? 'Ground between the axles' : 'Ground under the overhang',
-    formula: isCrest ? 'h = W |A| / 4' : 'h = O |A|',
-    given: [
-      isCrest
-        ? given('W', 'wheelbase', vehicle.wheelbase)
-        : given('O', 'overhang', vehicle.overhang ?? NOTHING),
-      given('A', 'change of grade', change),
-    ],
-    result: given('h', 'reach of the ground', clearance.reach),
-    source: 'derived',
-  };
 }

@@ -1,80 +1,85 @@
-import type { FieldPath } from '../errors.js';
-import { makeReader, type QuantityRule, type Reader } from '../input/reader.js';
-import { exactlyOne } from '../input/exactly-one.js';
+import { quantity } from '../input/field.js';
+import { ELEVATION, STATION } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { sum } from '../units/aggregate.js';
-import type { LengthInput, SlopeInput } from '../units/construct.js';
+import type { LengthInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { ELEVATION, SLOPE, STATION } from './limits.js';
+import { gradePoints, type GradePoint, type GradePointInput } from './grade-points.js';
+import { partAt } from './part-at.js';
 import { shareOf, slopeBetween } from './slope-between.js';
 
-/** A fixed level on the line; or a point that a grade leads to from the point before it. */
-export type GradePointInput =
-  | { readonly station: LengthInput; readonly elevation: LengthInput; readonly grade?: never }
-  | { readonly station: LengthInput; readonly grade: SlopeInput; readonly elevation?: never };
-
-/** A point that the line runs through. */
-export interface GradePoint {
-  readonly station: Length;
-  readonly elevation: Length;
+/** The points of a grade line. */
+export interface GradeLineOptions {
+  /** Points in order of their stations, 2 to 10 000. The first one has an elevation. */
+  readonly points: readonly GradePointInput[];
 }
+
+const OPTIONS = shapeOf<GradeLineOptions>()({ points: gradePoints });
 
 /** A straight stretch of the line. */
 export interface GradeSegment {
+  /** Where it starts. */
   readonly from: GradePoint;
+  /** Where it ends. */
   readonly to: GradePoint;
+  /** Distance along the line. */
   readonly length: Length;
-  /** End less start: negative where it falls. */
+  /** End less start; negative where it falls. */
   readonly rise: Length;
-  /** Rise over run, + rising with the stations. */
+  /** Rise over run, positive where it rises with the stations. */
   readonly grade: Slope;
 }
 
 /** A place where the grade changes. */
 export interface GradeBreak extends GradePoint {
+  /** Grade up to the break. */
   readonly before: Slope;
+  /** Grade from the break on. */
   readonly after: Slope;
-  /** After less before. */
+  /** Grade after less grade before. */
   readonly change: Slope;
+  /** `crest`: humped; `sag`: hollow. */
   readonly kind: 'crest' | 'sag';
   /** True at a high or a low point: the line rises on one side and falls on the other. */
   readonly turns: boolean;
 }
 
-/** What the line says at a station. */
+/** The line at a station. */
 export interface GradeAt extends GradePoint {
-  /** Of the stretch ahead; at the last point of the stretch behind. */
+  /** Grade of the stretch ahead; at the last point, of the stretch behind. */
   readonly grade: Slope;
-  /** True beyond the ends, where the grade of the end stretch is carried on. */
+  /** True beyond the ends, where the end grade is extended. */
   readonly extrapolated: boolean;
 }
 
 /** A line of straight grades through levels. */
 export interface GradeLine extends Worked {
+  /** Points that the line runs through, in order. */
   readonly points: readonly GradePoint[];
+  /** Straight stretches from point to point. */
   readonly segments: readonly GradeSegment[];
+  /** Points where the grade changes. Each needs a stake. */
   readonly breaks: readonly GradeBreak[];
+  /** From the first point to the last. */
   readonly length: Length;
-  /** Elevation at any station. Beyond the ends the end grade is carried on: `at` says so. */
+  /** Elevation at any station. Beyond the ends the end grade is extended; `at` flags it. */
   readonly elevationAt: (station: LengthInput) => Length;
-  /** Elevation and grade at a station, with a flag beyond the ends. */
+  /** Elevation and grade at any station, with a flag beyond the ends. */
   readonly at: (station: LengthInput) => GradeAt;
-  /** Stations between the ends at which the line stands at an elevation. */
+  /** Stations between the ends where the line is at an elevation. */
   readonly stationsAt: (elevation: LengthInput) => readonly Length[];
 }
 
 /**
- * A grade line through fixed levels, straight from each to the next:
- * `g = (z2 - z1) / (s2 - s1)`, `z(s) = z1 + g (s - s1)`. Exact. Where the grade changes there is a
- * break, which needs a stake of its own.
+ * A grade line through fixed levels, straight from each to the next: `g = (z2 - z1) / (s2 - s1)`,
+ * `z(s) = z1 + g (s - s1)`. Exact. Where the grade changes there is a break, and a break needs a stake.
  *
- * @param options.points - two or more in order of their stations; each with `station` [length] and
- *   `elevation` [length], or with the `grade` [slope, + rising with the stations] that leads to it
- *   from the point before
- * @returns points, segments and breaks [length, slope]; `elevationAt(station)` [length] and its twin
- *   `at(station)`, which adds the grade and says where the line is carried on beyond its ends;
- *   `stationsAt(elevation)` [length]
- * @throws `TOO_FEW_POINTS`, `STATION_ORDER`, `ONE_OF`, `REQUIRED`, `OUT_OF_RANGE` and the reading codes
+ * @param options - see {@link GradeLineOptions}
+ * @returns points, segments and breaks [length, slope]; `elevationAt(station)` [length];
+ *   `at(station)`, which adds the grade and a flag beyond the ends; `stationsAt(elevation)` [length]
+ * @throws `TOO_FEW`, `NOT_INCREASING`, `CONFLICTING_FIELDS`, `REQUIRED`, `OUT_OF_RANGE` and the reading
+ *   codes
  * @source derived
  * @example
  * const drive = gradeLine({
@@ -88,59 +93,19 @@ export interface GradeLine extends Worked {
  * drive.breaks[0]?.change.to('percent').toString() //=> '-3.5'
  * drive.at('35 ft').extrapolated //=> true
  */
-export function gradeLine(options: { readonly points: readonly GradePointInput[] }): GradeLine {
-  const reader = makeReader();
-  const points = readPoints(reader, reader.object(options, [])['points']);
-  reader.finish();
-  return lineThrough(points);
+export function gradeLine(options: GradeLineOptions): GradeLine {
+  return lineThrough(readOptions(options, OPTIONS).points);
 }
 
-type ReadPoint = GradePoint | { readonly station: Length; readonly grade: Slope };
+const AT = shapeOf<{ readonly station: LengthInput }>()({ station: quantity(STATION) });
+const LEVEL = shapeOf<{ readonly elevation: LengthInput }>()({ elevation: quantity(ELEVATION) });
 
-function readPoints(reader: Reader, value: unknown): GradePoint[] {
-  const read = reader.list(value, ['points']).map((item, k) => readPoint(reader, item, k));
-  if (read.length === 1) {
-    reader.fail('TOO_FEW_POINTS', ['points'], 'a grade line needs two points or more');
-  }
-  const points: GradePoint[] = [];
-  read.forEach((point, k) => {
-    const before = points.at(-1);
-    if (before !== undefined && point.station.compare(before.station) <= 0) {
-      const path = ['points', k, 'station'];
-      reader.fail('STATION_ORDER', path, 'must be beyond the station of the point before');
-    }
-    points.push(levelled(point, before));
-  });
-  return points;
-}
-
-function readPoint(reader: Reader, item: unknown, k: number): ReadPoint {
-  const path: FieldPath = ['points', k];
-  const fields = reader.object(item, path);
-  const station = reader.quantity('length', fields['station'], [...path, 'station'], STATION);
-  const which = exactlyOne(reader, fields, ['elevation', 'grade'], path);
-  if (which === 'grade') {
-    const grade = reader.quantity('slope', fields['grade'], [...path, 'grade'], SLOPE);
-    if (k > 0) return { station, grade };
-    const why = 'is missing: no point stands before the first, so that a grade leads nowhere';
-    reader.fail('REQUIRED', [...path, 'elevation'], why);
-    return { station, elevation: station };
-  }
-  if (which === undefined) return { station, elevation: station };
-  const at = [...path, 'elevation'];
-  return { station, elevation: reader.quantity('length', fields['elevation'], at, ELEVATION) };
-}
-
-function levelled(point: ReadPoint, before: GradePoint | undefined): GradePoint {
-  if ('elevation' in point) return point;
-  const run = before === undefined ? point.station : point.station.minus(before.station);
-  const rise = run.times(point.grade);
-  return { station: point.station, elevation: before?.elevation.plus(rise) ?? rise };
-}
-
-function lineThrough(points: readonly GradePoint[]): GradeLine {
+/** The line through points that have been read. Internal. */
+export function lineThrough(points: readonly GradePoint[]): GradeLine {
   const segments = points.slice(1).map((to, k) => segmentBetween(points[k] ?? to, to));
-  const at = (station: LengthInput) => levelAt(segments, readLevel(station, 'station', STATION));
+  const at = (station: LengthInput) => levelAt(segments, readOptions({ station }, AT).station);
+  const stationsAt = (elevation: LengthInput) =>
+    Object.freeze(stationsOn(segments, readOptions({ elevation }, LEVEL).elevation));
   return withWorking(
     {
       points,
@@ -149,18 +114,10 @@ function lineThrough(points: readonly GradePoint[]): GradeLine {
       length: sum(segments.map(({ length }) => length)),
       elevationAt: (station: LengthInput) => at(station).elevation,
       at,
-      stationsAt: (elevation: LengthInput) =>
-        Object.freeze(stationsAt(segments, readLevel(elevation, 'elevation', ELEVATION))),
+      stationsAt,
     },
     () => segments.map(gradeStep),
   );
-}
-
-function readLevel(value: LengthInput, name: string, rule: QuantityRule<'length'>): Length {
-  const reader = makeReader();
-  const level = reader.quantity('length', value, [name], rule);
-  reader.finish();
-  return level;
 }
 
 function segmentBetween(from: GradePoint, to: GradePoint): GradeSegment {
@@ -180,19 +137,17 @@ function breaksBetween(segments: readonly GradeSegment[]): GradeBreak[] {
   });
 }
 
-function levelAt(segments: readonly GradeSegment[], station: Length): GradeAt {
-  // the last stretch that begins at or before the station, else the first
-  const segment = segments.reduce((found, one) =>
-    station.compare(one.from.station) >= 0 ? one : found,
-  );
+/** The line at a station that has been read. Internal. */
+export function levelAt(segments: readonly GradeSegment[], station: Length): GradeAt {
+  const segment = partAt(segments, station, ({ from }) => from.station);
   const { from, to, length, rise, grade } = segment;
   const elevation = from.elevation.plus(shareOf(rise, station.minus(from.station), length));
   const extrapolated = station.compare(from.station) < 0 || station.compare(to.station) > 0;
   return Object.freeze({ station, elevation, grade, extrapolated });
 }
 
-function stationsAt(segments: readonly GradeSegment[], level: Length): Length[] {
-  const found = segments.flatMap(({ from, to, length, rise }, k) => {
+function stationsOn(segments: readonly GradeSegment[], level: Length): Length[] {
+  return segments.flatMap(({ from, to, length, rise }, k) => {
     const below = level.minus(from.elevation);
     const ends = to.elevation.equals(level) ? [to.station] : [];
     const starts = k === 0 && below.isZero() ? [from.station] : [];
@@ -202,7 +157,6 @@ function stationsAt(segments: readonly GradeSegment[], level: Length): Length[] 
     const between = isWithin ? [from.station.plus(shareOf(length, below, rise))] : [];
     return [...starts, ...between, ...ends];
   });
-  return found;
 }
 
 function gradeStep({ from, to, length, grade }: GradeSegment): Step {

@@ -1,4 +1,6 @@
-import { makeReader } from '../input/reader.js';
+import { quantity } from '../input/field.js';
+import { RISE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import type { SourceId } from '../sources/catalogue.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
@@ -6,15 +8,24 @@ import { LEVEL_CHANGE_LIMITS } from '../sources/slope-limits.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { RISE } from './limits.js';
+
+/** A small change of level, such as a threshold. */
+export interface LevelChangeOptions {
+  /** The change of level [length], more than 0 and at most 100 m. */
+  readonly rise: LengthInput;
+}
+
+const OPTIONS = shapeOf<LevelChangeOptions>()({ rise: quantity(RISE) });
 
 /** How a small change of level on an accessible route may be made. */
 export interface LevelChange extends Worked {
   /** `vertical`: as it is; `bevelled`: with a sloped edge; `ramp`: too high for either. */
   readonly treatment: 'vertical' | 'bevelled' | 'ramp';
-  /** Shortest run of the bevel in plan, where one is needed. */
-  readonly bevelRun?: Length;
+  /** Minimum run of the bevel in plan; null where no bevel is made. */
+  readonly bevelRun: Length | null;
+  /** Where the limits are printed. */
   readonly source: SourceId;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -23,12 +34,12 @@ const BEVELLED = referenceQuantity('length', LEVEL_CHANGE_LIMITS.bevelled);
 const BEVEL = referenceQuantity('slope', LEVEL_CHANGE_LIMITS.bevel);
 
 /**
- * A change of level on an accessible route, such as a threshold: up to 1/4 in it may stand upright, up
- * to 1/2 in its edge is bevelled no steeper than 1:2, beyond that it is a ramp.
+ * A change of level on an accessible route, such as a threshold: up to 1/4 in it may be vertical, up
+ * to 1/2 in its edge is bevelled no steeper than 1:2, and anything higher is a ramp.
  *
- * @param options.rise - the change of level [length], more than 0
- * @returns the treatment and, for a bevel over the whole height, its shortest run `rise / bevel`
- *   [length]; cautions
+ * @param options - see {@link LevelChangeOptions}
+ * @returns the treatment; for a bevel over the whole height, its minimum run `rise / bevel` [length];
+ *   cautions
  * @throws `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source ada-level-change
  * @example
@@ -36,26 +47,27 @@ const BEVEL = referenceQuantity('slope', LEVEL_CHANGE_LIMITS.bevel);
  * levelChange({ rise: '3/8 in' }).bevelRun?.to('in').toString() //=> '0.75'
  * levelChange({ rise: '9/16 in' }).treatment //=> 'ramp'
  */
-export function levelChange(options: { readonly rise: LengthInput }): LevelChange {
-  const reader = makeReader();
-  const rise = reader.quantity('length', reader.object(options, [])['rise'], ['rise'], RISE);
-  reader.finish();
-  const source = LEVEL_CHANGE_LIMITS.vertical.source;
-  const cautions = cautionsFor('access');
-  if (rise.compare(VERTICAL) <= 0) {
-    return withWorking({ treatment: 'vertical', source, cautions } as const, () => []);
-  }
-  if (rise.compare(BEVELLED) > 0) {
-    return withWorking({ treatment: 'ramp', source, cautions } as const, () => []);
-  }
-  const bevelRun = rise.dividedBy(BEVEL);
-  return withWorking({ treatment: 'bevelled', bevelRun, source, cautions } as const, () => [
-    {
-      title: 'Shortest run of the bevel',
-      formula: 'b = h / g',
-      given: [given('h', 'change of level', rise), given('g', 'steepest bevel', BEVEL)],
-      result: given('b', 'run', bevelRun),
-      source: 'ada-level-change',
-    },
-  ]);
+export function levelChange(options: LevelChangeOptions): LevelChange {
+  const { rise } = readOptions(options, OPTIONS);
+  const treatment = treatmentOf(rise);
+  const bevelRun = treatment === 'bevelled' ? rise.dividedBy(BEVEL) : null;
+  const { source } = LEVEL_CHANGE_LIMITS.vertical;
+  return withWorking({ treatment, bevelRun, source, cautions: cautionsFor('access') }, () =>
+    bevelRun === null
+      ? []
+      : [
+          {
+            title: 'Minimum run of the bevel',
+            formula: 'b = h / g',
+            given: [given('h', 'change of level', rise), given('g', 'steepest bevel', BEVEL)],
+            result: given('b', 'run', bevelRun),
+            source: 'ada-level-change',
+          },
+        ],
+  );
+}
+
+function treatmentOf(rise: Length): LevelChange['treatment'] {
+  if (rise.compare(VERTICAL) <= 0) return 'vertical';
+  return rise.compare(BEVELLED) <= 0 ? 'bevelled' : 'ramp';
 }

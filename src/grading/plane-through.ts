@@ -1,33 +1,54 @@
-import { fault } from '../errors.js';
-import { makeReader, type Reader } from '../input/reader.js';
-import { exactOf, fromSI } from '../units/quantity.js';
-import { subtractRatios, ZERO_RATIO } from '../units/ratio.js';
+import { fault, type FieldPath } from '../errors.js';
+import { flag, list, object, optional, text } from '../input/field.js';
+import { givenEntries } from '../input/given-entries.js';
+import type { Reader } from '../input/reader.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
+import { exactOf } from '../units/quantity.js';
+import { subtractRatios } from '../units/ratio.js';
 import { between } from '../units/vector.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { fitExactly, type LocalPoint } from './plane-fit.js';
 import { describePlane, type Plane, type ReadPoint } from './plane.js';
-import { readSurfacePoint, type SurfacePoint, type SurfacePointInput } from './read-points.js';
+import { SURFACE_POINT, type SurfacePoint, type SurfacePointInput } from './read-points.js';
 
 /** A point that a plane is laid through. */
 export interface PlanePointInput extends SurfacePointInput {
+  /** What the crew calls it. Optional. */
   readonly id?: string;
-  /** True for a level that cannot move, such as a slab corner: the plane runs through it. */
+  /** True for a level that cannot move, such as a slab corner: the plane meets it. Default: false. */
   readonly fixed?: boolean;
 }
 
+/** The points of a plane. */
+export interface PlaneThroughOptions {
+  /** Points, 3 to 1000, not on one line in plan. No more than three are `fixed`. */
+  readonly points: readonly PlanePointInput[];
+}
+
+const POINT = shapeOf<PlanePointInput>()({
+  ...SURFACE_POINT,
+  id: optional(text()),
+  fixed: optional(flag, false),
+});
+
+const MOST_POINTS = 1000;
+
+const OPTIONS = shapeOf<PlaneThroughOptions>()({
+  points: list(object(POINT), { of: 'points', least: 3, most: MOST_POINTS }),
+});
+
 /**
- * The plane through three points, or the plane of least squares through more: it makes the sum of
- * squared upright distances least, `z = z0 + gx x + gy y`, and runs exactly through points marked
- * `fixed`. Gradients and levels are exact; the steepest slope `sqrt(gx^2 + gy^2)` and the azimuth are
- * taken to 40 digits. Large coordinates lose nothing.
+ * The plane through three points, or the plane of least squares through more,
+ * `z = z0 + gx x + gy y`: it makes the sum of the squared vertical distances as small as possible, and
+ * meets every point marked `fixed`. Gradients and levels are exact; the steepest slope
+ * `sqrt(gx^2 + gy^2)` and the azimuth are taken to 40 digits. Large coordinates lose nothing. For
+ * scanned surfaces see `fitPlane`.
  *
- * @param options.points - three or more, not on one line in plan; `x`, `y` and elevation `z`
- *   [length], `id` if wanted, `fixed` for at most three levels that cannot move
+ * @param options - see {@link PlaneThroughOptions}
  * @returns steepest `slope` [slope, not negative] and `downhillAzimuth` [angle, clockwise from +y; null
- *   for a level plane, which has none]; `gradeX` and `gradeY` [slope]; residuals, their rms and the
- *   worst [length, + point above plane]; `elevationAt({ x, y })` [length] and its twin `at`, which
- *   says where the plane is carried on beyond its points
- * @throws `TOO_FEW_POINTS`, `POINTS_COLLINEAR`, `TOO_MANY_FIXED`, `CAPACITY_EXCEEDED`
- *   (more than 1000 points), `OUT_OF_RANGE` and the reading codes
+ *   for a level plane]; `gradeX` and `gradeY` [slope]; residuals, their rms and the worst [length,
+ *   + point above plane]; `elevationAt({ x, y })` [length]; `at`, which adds a flag outside the points
+ * @throws `TOO_FEW`, `TOO_MANY`, `POINTS_COLLINEAR`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
  * const apron = planeThrough({
@@ -42,10 +63,11 @@ export interface PlanePointInput extends SurfacePointInput {
  * apron.downhillAzimuth?.to('deg').toFixed(3) //=> '36.870'
  * apron.elevationAt({ x: '5 m', y: '2 m' }).to('m').toString() //=> '29.77'
  */
-export function planeThrough(options: { readonly points: readonly PlanePointInput[] }): Plane {
-  const reader = makeReader();
-  const points = readPoints(reader, reader.object(options, [])['points']);
-  reader.finish();
+export function planeThrough(options: PlaneThroughOptions): Plane {
+  const read = readOptions(options, OPTIONS, (reader, _, path, raw) => {
+    checkFixed(reader, raw['points'], [...path, 'points']);
+  });
+  const points = read.points.map(readPoint);
   const origin = points[0] ?? NOWHERE;
   const local = points.map((point) => localPoint(point, origin));
   const fit = fitExactly(local);
@@ -53,34 +75,23 @@ export function planeThrough(options: { readonly points: readonly PlanePointInpu
   return describePlane({ points, local, origin, fit });
 }
 
-const IN_LINE = 'the points, or the fixed ones among them, lie on one line in plan';
-const MOST_POINTS = 1000;
+const IN_LINE =
+  'the points, or the fixed ones among them, are on one line in plan. Add one to the side of it';
 const MOST_FIXED = 3;
-const ZERO = fromSI('length', ZERO_RATIO);
-const NOWHERE: SurfacePoint = Object.freeze({ x: ZERO, y: ZERO, z: ZERO });
+const NOWHERE: SurfacePoint = Object.freeze({ x: NO_LENGTH, y: NO_LENGTH, z: NO_LENGTH });
 
-function readPoints(reader: Reader, value: unknown): ReadPoint[] {
-  const list = reader.list(value, ['points']);
-  if (list.length > MOST_POINTS) {
-    const why = `more than ${MOST_POINTS} points: use fitPlane for scanned surfaces`;
-    reader.fail('CAPACITY_EXCEEDED', ['points'], why);
-    return [];
-  }
-  if (list.length > 0 && list.length < 3) {
-    reader.fail('TOO_FEW_POINTS', ['points'], 'a plane needs three points or more');
-  }
-  const points = list.map((item, k) => {
-    const path = ['points', k];
-    const fields = reader.object(item, path);
-    const id = fields['id'] === undefined ? {} : { id: reader.text(fields['id'], [...path, 'id']) };
-    const fixed = reader.flag(fields['fixed'] ?? false, [...path, 'fixed']);
-    return { ...readSurfacePoint(reader, item, path), id, fixed };
-  });
-  if (points.filter(({ fixed }) => fixed).length > MOST_FIXED) {
-    reader.fail('TOO_MANY_FIXED', ['points'], 'a plane can hold three fixed levels at most');
-  }
-  return points;
+function checkFixed(reader: Reader, points: unknown, path: FieldPath): void {
+  const given = givenEntries(points, POINT, MOST_POINTS);
+  const got = given.filter((point) => point?.['fixed'] === true).length;
+  if (got <= MOST_FIXED) return;
+  const message = `${got} fixed levels, a plane meets ${MOST_FIXED} at most`;
+  reader.fail('TOO_MANY', path, message, { most: MOST_FIXED, got });
 }
+
+const readPoint = ({ id, ...point }: Values<typeof POINT>): ReadPoint => ({
+  ...point,
+  id: id ?? null,
+});
 
 function localPoint(point: ReadPoint, origin: SurfacePoint): LocalPoint {
   const z = subtractRatios(exactOf(point.z), exactOf(origin.z));

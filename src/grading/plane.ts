@@ -8,53 +8,56 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { between, plus, pointFrom, type PlanPoint, type Vector } from '../units/vector.js';
-import { makeReader } from '../input/reader.js';
+import { between, plus, pointFrom, type Vector } from '../units/vector.js';
+import { readOptions } from '../input/shape.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { convexHull, isInHull } from './convex-hull.js';
 import { fallOf, type Fall } from './fall-of.js';
 import type { LocalPoint, PlaneFit } from './plane-fit.js';
-import { readPlanPoint, type PlanPointInput, type SurfacePoint } from './read-points.js';
+import { PLAN_POINT, type PlanPointInput, type SurfacePoint } from './read-points.js';
 import { inWholeNumbers, ratioOfWhole } from './whole-numbers.js';
 
-/** How far a point stands off the plane. */
+/** How far a point is off the plane. */
 export interface PlaneResidual {
-  readonly id?: string;
+  /** What the crew calls the point; null if it was not named. */
+  readonly id: string | null;
   /** Elevation of the plane there. */
   readonly fitted: Length;
-  /** Point less plane: + above it. */
+  /** Point less plane; positive where the point is above it. */
   readonly residual: Length;
 }
 
-/** What the plane says at a place. */
+/** The plane at a place. */
 export interface PlaneAt extends SurfacePoint {
-  /** True outside the points that the plane was laid through. */
+  /** True outside the points, where the plane is extended. */
   readonly extrapolated: boolean;
 }
 
 /** A plane through levels. */
 export interface Plane extends Fall, Worked {
-  /** Slope along x, + rising with x. */
+  /** Slope along x, positive where it rises with x. */
   readonly gradeX: Slope;
-  /** Slope along y, + rising with y. */
+  /** Slope along y, positive where it rises with y. */
   readonly gradeY: Slope;
   /** A point of the plane: at the middle of the points given. */
   readonly point: SurfacePoint;
+  /** How far each point is off the plane, in the order of the points. */
   readonly residuals: readonly PlaneResidual[];
-  /** The point that stands furthest off. */
+  /** The point that is farthest off. */
   readonly worst: PlaneResidual;
   /** Root mean square of the residuals. */
   readonly rms: Length;
   /** True where every point lies in the plane. */
   readonly isExact: boolean;
-  /** Elevation at any place. Outside the points the plane is carried on: `at` says so. */
+  /** Elevation at any place. Outside the points the plane is extended; `at` flags it. */
   readonly elevationAt: (place: PlanPointInput) => Length;
+  /** The point of the plane at any place, with a flag outside the points. */
   readonly at: (place: PlanPointInput) => PlaneAt;
 }
 
 /** A point that has been read. Internal. */
 export interface ReadPoint extends SurfacePoint {
-  readonly id: { readonly id?: string };
+  readonly id: string | null;
   readonly fixed: boolean;
 }
 
@@ -66,17 +69,17 @@ export interface Fitted {
   readonly fit: PlaneFit;
 }
 
-/** Says all that a plane tells. Internal. */
+/** What there is to say of a plane. Internal. */
 export function describePlane({ points, local, origin, fit }: Fitted): Plane {
   const levelOf = (p: Vector): Length => origin.z.plus(fromSI('length', heightOn(fit, p)));
   const residuals = points.map(({ id, z }, k) => {
     const fitted = levelOf(local[k] ?? NO_VECTOR);
-    return { ...id, fitted, residual: z.minus(fitted) };
+    return { id, fitted, residual: z.minus(fitted) };
   });
   const middle = meanOf(local);
   const hull = convexHull(local);
   const at = (input: PlanPointInput): PlaneAt => {
-    const place = readPlace(input);
+    const place = readOptions(input, PLAN_POINT);
     const p = between(origin, place);
     return Object.freeze({ ...place, z: levelOf(p), extrapolated: !isInHull(hull, p) });
   };
@@ -111,13 +114,6 @@ function rootMeanSquare(values: readonly Ratio[]): Ratio {
   const { whole, scale } = inWholeNumbers(values);
   const squares = whole.reduce((total, value) => total + value * value, 0n);
   return squareRoot(ratioOfWhole(squares, scale * scale * BigInt(values.length)));
-}
-
-function readPlace(input: PlanPointInput): PlanPoint {
-  const reader = makeReader();
-  const place = readPlanPoint(reader, input, []);
-  reader.finish();
-  return place;
 }
 
 function planeSteps(

@@ -1,97 +1,109 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { bothOrNeither } from '../input/both-or-neither.js';
+import { optional, quantity } from '../input/field.js';
+import { DISTANCE, RISE, SLOPE_OF_SOME } from '../input/ranges.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
-import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length, Slope } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { DISTANCE, RISE, SLOPE_LIMIT } from './limits.js';
+import { countParts } from './count-parts.js';
 import { slopeBetween } from './slope-between.js';
 
-/** A ramp or a run-up to a threshold. */
+/** A rise, and the limits of the ramp over it. */
+export interface RampRunOptions {
+  /** Difference of level [length], more than 0 and at most 100 m. */
+  readonly rise: LengthInput;
+  /** Maximum slope [slope], such as 1:12 or 1:20; more than 0 and at most 10 (rise over run). */
+  readonly maximumSlope: SlopeInput;
+  /** Maximum rise of one flight [length], more than 0 and at most 100 m. Default: no limit. */
+  readonly maximumRisePerFlight?: LengthInput;
+  /**
+   * Length of a landing between flights [length], more than 0 and at most 100 km. Needed with
+   * `maximumRisePerFlight`.
+   */
+  readonly landing?: LengthInput;
+  /** Plan length there is for the ramp [length], more than 0 and at most 100 km. Default: not checked. */
+  readonly room?: LengthInput;
+}
+
+const OPTIONS = shapeOf<RampRunOptions>()({
+  rise: quantity(RISE),
+  maximumSlope: quantity(SLOPE_OF_SOME),
+  maximumRisePerFlight: optional(quantity(RISE)),
+  landing: optional(quantity(DISTANCE)),
+  room: optional(quantity(DISTANCE)),
+});
+
+/** Whether a ramp fits the room there is. */
+export interface RampRoom {
+  /** True where the ramp fits. */
+  readonly fits: boolean;
+  /** Room less total; negative where it does not fit. */
+  readonly margin: Length;
+  /** The slope that just fits the room in one flight. */
+  readonly slope: Slope;
+}
+
+/** A ramp, or a run-up to a threshold. */
 export interface RampRun extends Worked {
-  /** Sloped length in plan, of all flights together. */
+  /** Sloped length in plan, all flights together. */
   readonly run: Length;
-  /** Flights between landings; one where nothing limits a flight. */
+  /** Flights between landings; one where no limit is given. */
   readonly flights: number;
-  /** Rise and sloped length of one flight. */
+  /** Rise of one flight. */
   readonly flightRise: Length;
+  /** Sloped length in plan of one flight. */
   readonly flightRun: Length;
   /** Plan length with the landings between the flights. */
   readonly total: Length;
-  /** What the room allows, where it was given. */
-  readonly room?: {
-    readonly fits: boolean;
-    /** Room less total: negative where it does not fit. */
-    readonly spare: Length;
-    /** The slope that just fits the room in one flight. */
-    readonly slope: Slope;
-  };
+  /** Whether the ramp fits the room; null if none is given. */
+  readonly room: RampRoom | null;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
+/** More flights than this are a wrong digit or unit. */
+const MOST_FLIGHTS = 1000;
+
 /**
- * Length of a ramp: `run = rise / steepest`, `flights = ceil(rise / rise of a flight)`,
- * `total = run + (flights - 1) x landing`. Which limits hold is for the caller to say: see
- * `SLOPE_LIMITS` for what is published.
+ * Length of a ramp: `run = rise / maximum slope`, `flights = ceil(rise / maximum rise of a flight)`,
+ * `total = run + (flights - 1) x landing`. You choose the limits; `SLOPE_LIMITS` quotes what is
+ * published.
  *
- * @param options.rise - difference of level [length], more than 0
- * @param options.steepest - steepest slope [slope], for instance 1:12 or 1:20
- * @param options.flightRise - greatest rise of one flight [length], if there is such a limit
- * @param options.landing - length of a landing between flights [length], needed beside `flightRise`
- * @param options.room - plan length that there is [length], if wanted
- * @returns run, flights and total [length], what the room allows, cautions
- * @throws `NOT_POSITIVE`, `REQUIRED`, `OUT_OF_RANGE` and the reading codes
+ * @param options - see {@link RampRunOptions}
+ * @returns run, flights and total [length], whether it fits the room, cautions
+ * @throws `NOT_POSITIVE`, `REQUIRED`, `CAPACITY_EXCEEDED` (more than 1000 flights), `OUT_OF_RANGE` and
+ *   the reading codes
  * @source derived
  * @example
- * rampRun({ rise: '150 mm', steepest: '1:20' }).run.to('m').toString() //=> '3'
- * const ramp = rampRun({ rise: '40 in', steepest: '1:12', flightRise: '30 in', landing: '5 ft' });
+ * rampRun({ rise: '150 mm', maximumSlope: '1:20' }).run.to('m').toString() //=> '3'
+ * const limits = { maximumSlope: '1:12', maximumRisePerFlight: '30 in', landing: '5 ft' };
+ * const ramp = rampRun({ rise: '40 in', ...limits });
  * ramp.flights //=> 2
  * ramp.total.to('ft').toString() //=> '45'
  */
-export function rampRun(options: {
-  readonly rise: LengthInput;
-  readonly steepest: SlopeInput;
-  readonly flightRise?: LengthInput;
-  readonly landing?: LengthInput;
-  readonly room?: LengthInput;
-}): RampRun {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const rise = reader.quantity('length', fields['rise'], ['rise'], RISE);
-  const steepest = reader.quantity('slope', fields['steepest'], ['steepest'], SLOPE_LIMIT);
-  const flight = readFlight(reader, fields);
-  const room =
-    fields['room'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['room'], ['room'], DISTANCE);
-  reader.finish();
-  const flights = flight === undefined ? 1 : wholeNumberUp(rise, flight.rise);
-  const run = rise.dividedBy(steepest);
-  const total = flight === undefined ? run : run.plus(flight.landing.times(flights - 1));
-  const fit =
-    room === undefined
-      ? {}
-      : {
-          room: {
-            fits: total.compare(room) <= 0,
-            spare: room.minus(total),
-            slope: slopeBetween(rise, room),
-          },
-        };
+export function rampRun(options: RampRunOptions): RampRun {
+  const read = readOptions(options, OPTIONS, (reader, _, path, raw) => {
+    bothOrNeither(reader, raw, ['maximumRisePerFlight', 'landing'], path);
+  });
+  const { rise, maximumSlope, landing, room } = read;
+  const flights = flightsOf(read);
+  const run = rise.dividedBy(maximumSlope);
+  const total = landing === undefined ? run : run.plus(landing.times(flights - 1));
   const ramp = {
     run,
     flights,
     flightRise: rise.dividedBy(flights),
     flightRun: run.dividedBy(flights),
     total,
-    ...fit,
+    room: room === undefined ? null : roomFor({ rise, total }, room),
     cautions: cautionsFor('access', 'drainage'),
   };
   return withWorking(ramp, () => [
     {
       title: 'Sloped length',
       formula: 'R = h / g',
-      given: [given('h', 'rise', rise), given('g', 'steepest slope', steepest)],
+      given: [given('h', 'rise', rise), given('g', 'maximum slope', maximumSlope)],
       result: given('R', 'run', run),
       source: 'derived',
     },
@@ -101,7 +113,7 @@ export function rampRun(options: {
       given: [
         given('R', 'run', run),
         given('n', 'flights', flights),
-        given('l', 'landing', flight?.landing ?? 'none'),
+        given('l', 'landing', landing ?? 'none'),
       ],
       result: given('T', 'total', total),
       source: 'derived',
@@ -109,10 +121,20 @@ export function rampRun(options: {
   ]);
 }
 
-function readFlight(reader: Reader, fields: Readonly<Record<string, unknown>>) {
-  if (fields['flightRise'] === undefined && fields['landing'] === undefined) return undefined;
-  return {
-    rise: reader.quantity('length', fields['flightRise'], ['flightRise'], RISE),
-    landing: reader.quantity('length', fields['landing'], ['landing'], DISTANCE),
-  };
+function flightsOf({ rise, maximumRisePerFlight: limit }: Values<typeof OPTIONS>): number {
+  if (limit === undefined) return 1;
+  return countParts(rise, limit, {
+    of: 'flights',
+    most: MOST_FLIGHTS,
+    path: ['maximumRisePerFlight'],
+  });
 }
+
+const roomFor = (
+  { rise, total }: { readonly rise: Length; readonly total: Length },
+  room: Length,
+): RampRoom => ({
+  fits: total.compare(room) <= 0,
+  margin: room.minus(total),
+  slope: slopeBetween(rise, room),
+});

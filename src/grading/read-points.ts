@@ -1,70 +1,76 @@
 import type { FieldPath } from '../errors.js';
+import { custom, list, object, quantity } from '../input/field.js';
+import { ELEVATION, PLACE } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
+import { shapeOf, type Field } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { between, isZero, type PlanPoint } from '../units/vector.js';
-import { ELEVATION, PLACE } from './limits.js';
 
-/** A point in plan as the caller gives it. */
+/** A point in plan. */
 export interface PlanPointInput {
+  /** Plan coordinate [length] on any grid. */
   readonly x: LengthInput;
+  /** Plan coordinate [length], square to x and to its left. */
   readonly y: LengthInput;
 }
 
-/** A point of a surface as the caller gives it. */
+/** A point of a surface. */
 export interface SurfacePointInput extends PlanPointInput {
-  /** Elevation. */
+  /** Elevation [length], up to 10 km either way. */
   readonly z: LengthInput;
 }
 
 /** A point of a surface. */
 export interface SurfacePoint extends PlanPoint {
+  /** Elevation. */
   readonly z: Length;
 }
 
-/** Reads `{ x, y }`. Internal. */
-export function readPlanPoint(reader: Reader, value: unknown, path: FieldPath): PlanPoint {
-  const fields = reader.object(value, path);
-  return {
-    x: reader.quantity('length', fields['x'], [...path, 'x'], PLACE),
-    y: reader.quantity('length', fields['y'], [...path, 'y'], PLACE),
-  };
-}
+/** The fields of a point in plan. Internal. */
+export const PLAN_POINT = shapeOf<PlanPointInput>()({ x: quantity(PLACE), y: quantity(PLACE) });
 
-/** Reads `{ x, y, z }`. Internal. */
-export function readSurfacePoint(reader: Reader, value: unknown, path: FieldPath): SurfacePoint {
-  const z = reader.object(value, path)['z'];
-  return {
-    ...readPlanPoint(reader, value, path),
-    z: reader.quantity('length', z, [...path, 'z'], ELEVATION),
-  };
-}
+/** The fields of a point of a surface. Internal. */
+export const SURFACE_POINT = shapeOf<SurfacePointInput>()({
+  ...PLAN_POINT,
+  z: quantity(ELEVATION),
+});
 
-/**
- * Reads the points of an edge, two or more and each apart from the next; a closed one may repeat its
- * first point at the end. Internal.
- */
-export function readPath(
-  reader: Reader,
-  value: unknown,
-  { path, closed }: { readonly path: FieldPath; readonly closed: boolean },
-): PlanPoint[] {
-  const read = reader.list(value, path).map((item, k) => readPlanPoint(reader, item, [...path, k]));
-  const [first, last] = [read[0], read.at(-1)];
-  const repeats = first !== undefined && last !== undefined && areOne(first, last);
-  const points = closed && repeats && read.length > 1 ? read.slice(0, -1) : read;
-  const least = closed ? 3 : 2;
-  if (read.length > 0 && points.length < least) {
-    reader.fail('TOO_FEW_POINTS', path, `needs ${least} points or more, got ${points.length}`);
-  }
-  const meetings = points.slice(1).flatMap((point, k) => {
-    const before = points[k];
-    return before !== undefined && areOne(before, point) ? [k] : [];
+const POINTS = list(object(PLAN_POINT), { of: 'points', least: 2 });
+
+/** The points of an edge in order, two or more and each apart from the next. Internal. */
+export const edgePoints: Field<readonly PlanPoint[]> = custom((reader, value, path) => {
+  // a point that could not be read is undefined
+  const points: readonly (PlanPoint | undefined)[] = POINTS.read(reader, value, path);
+  points.forEach((point, k) => {
+    const before = points[k - 1];
+    if (point === undefined || before === undefined || !areOne(before, point)) return;
+    const message = `is the same point as point ${k - 1}. Remove one of them`;
+    reader.fail('POINTS_COINCIDE', [...path, k], message, { earlier: k - 1 });
   });
-  for (const k of meetings) {
-    reader.fail('POINTS_COINCIDE', [...path, k + 1], `is the same point as point ${k}`);
-  }
-  return points;
+  return points.filter((point) => point !== undefined);
+});
+
+/** The points of an edge; a closed one may have repeated its first point at the end. Internal. */
+export function openEnd(points: readonly PlanPoint[], closed: boolean): readonly PlanPoint[] {
+  const [first, last] = [points[0], points.at(-1)];
+  const repeats = first !== undefined && last !== undefined && areOne(first, last);
+  return closed && repeats ? points.slice(0, -1) : points;
 }
+
+/** A closed edge has three points or more. Internal. */
+export function checkClosed(
+  reader: Reader,
+  points: readonly PlanPoint[] | undefined,
+  { closed, path }: { readonly closed: boolean | undefined; readonly path: FieldPath },
+): void {
+  if (points === undefined || closed !== true) return;
+  const got = openEnd(points, closed).length;
+  if (got >= LEAST_CLOSED) return;
+  const message = `${got} points, a closed edge needs ${LEAST_CLOSED}`;
+  reader.fail('TOO_FEW', path, message, { least: LEAST_CLOSED, got });
+}
+
+const LEAST_CLOSED = 3;
 
 const areOne = (a: PlanPoint, b: PlanPoint): boolean => isZero(between(a, b));

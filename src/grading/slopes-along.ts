@@ -1,51 +1,57 @@
-import { makeReader } from '../input/reader.js';
+import { quantity } from '../input/field.js';
+import { AZIMUTH, SLOPE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import type { AngleInput, SlopeInput } from '../units/construct.js';
 import { exactOf, fromSI, type Slope } from '../units/quantity.js';
 import { cross, dot } from '../units/vector.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { directionOf } from './azimuth.js';
-import { AZIMUTH, SLOPE } from './limits.js';
 
-/** A plane as someone meets it who goes in one direction. */
+/** A plane, and the direction in which it is crossed. */
+export interface SlopesAlongOptions {
+  /** Slope along x [slope], positive where it rises with x, as `planeThrough` gives it; up to 10. */
+  readonly gradeX: SlopeInput;
+  /** Slope along y [slope], positive where it rises with y; up to 10 either way. */
+  readonly gradeY: SlopeInput;
+  /** Direction of travel [angle, clockwise from +y], up to ten turns either way. */
+  readonly travel: AngleInput;
+}
+
+const OPTIONS = shapeOf<SlopesAlongOptions>()({
+  gradeX: quantity(SLOPE),
+  gradeY: quantity(SLOPE),
+  travel: quantity(AZIMUTH),
+});
+
+/** The slopes of a plane along a direction and across it. */
 export interface SlopesAlong extends Worked {
-  /** Along the direction, + rising. */
-  readonly long: Slope;
-  /** Across it, + rising to the left. */
-  readonly cross: Slope;
+  /** Along the direction, positive where it rises. */
+  readonly longSlope: Slope;
+  /** Across it, positive where it rises to the left. */
+  readonly crossSlope: Slope;
 }
 
 /**
- * Long slope and cross slope of a plane for one direction of travel: with u the unit vector of the
+ * Long slope and cross slope of a plane in one direction of travel: with u the unit vector of the
  * direction, `long = gx ux + gy uy` and `cross = gy ux - gx uy`. Exact for quarter turns, else to 40
  * digits.
  *
- * @param options.gradeX - slope along x [slope, + rising], as `planeThrough` gives it
- * @param options.gradeY - slope along y [slope, + rising]
- * @param options.travel - direction of travel [angle, clockwise from +y]
+ * @param options - see {@link SlopesAlongOptions}
  * @returns long slope [slope, + rising] and cross slope [slope, + rising to the left]
  * @throws `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
  * const east = slopesAlong({ gradeX: '-3%', gradeY: '1%', travel: '90 deg' });
- * east.long.to('percent').toString() //=> '-3'
- * east.cross.to('percent').toString() //=> '1'
+ * east.longSlope.to('percent').toString() //=> '-3'
+ * east.crossSlope.to('percent').toString() //=> '1'
  */
-export function slopesAlong(options: {
-  readonly gradeX: SlopeInput;
-  readonly gradeY: SlopeInput;
-  readonly travel: AngleInput;
-}): SlopesAlong {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const gradeX = reader.quantity('slope', fields['gradeX'], ['gradeX'], SLOPE);
-  const gradeY = reader.quantity('slope', fields['gradeY'], ['gradeY'], SLOPE);
-  const travel = reader.quantity('angle', fields['travel'], ['travel'], AZIMUTH);
-  reader.finish();
+export function slopesAlong(options: SlopesAlongOptions): SlopesAlong {
+  const { gradeX, gradeY, travel } = readOptions(options, OPTIONS);
   const direction = directionOf(travel);
   const gradient = { x: exactOf(gradeX), y: exactOf(gradeY) };
-  const long = fromSI('slope', dot(gradient, direction));
-  const across = fromSI('slope', cross(direction, gradient));
-  return withWorking({ long, cross: across }, () => {
+  const longSlope = fromSI('slope', dot(gradient, direction));
+  const crossSlope = fromSI('slope', cross(direction, gradient));
+  return withWorking({ longSlope, crossSlope }, () => {
     const known = [
       given('gx', 'grade along x', gradeX),
       given('gy', 'grade along y', gradeY),
@@ -56,14 +62,14 @@ export function slopesAlong(options: {
         title: 'Slope along the direction of travel',
         formula: 'l = gx sin(u) + gy cos(u)',
         given: known,
-        result: given('l', 'long slope (+ rising)', long),
+        result: given('l', 'long slope (+ rising)', longSlope),
         source: 'derived',
       },
       {
         title: 'Slope across the direction of travel',
         formula: 'c = gy sin(u) - gx cos(u)',
         given: known,
-        result: given('c', 'cross slope (+ rising to the left)', across),
+        result: given('c', 'cross slope (+ rising to the left)', crossSlope),
         source: 'derived',
       },
     ];

@@ -2,7 +2,7 @@ import type { Length } from '../units/quantity.js';
 import type { EdgePath } from './edge-path.js';
 import type { GradeLine } from './grade-line.js';
 
-/** Why a stake must stand somewhere, the weightiest reason first. Internal. */
+/** Why a stake is needed, the weightiest reason first. */
 const KINDS = [
   'start',
   'end',
@@ -15,19 +15,24 @@ const KINDS = [
   'spacing',
 ] as const;
 
-/** Why a stake must stand somewhere. */
+/** Why a stake is needed. */
 export type StakeReasonKind = (typeof KINDS)[number];
 
-/** A reason for a stake in words, and the station that it holds for. */
+/** A reason for a stake. */
 export interface StakeReason {
+  /** What it is, as a code word. */
   readonly kind: StakeReasonKind;
+  /** What it is, in words: `high point`, or the reason given for a named place. */
   readonly text: string;
+  /** The station that needs the stake; a merged stake may be a little off it. */
   readonly station: Length;
 }
 
 /** A station that needs a stake. Internal. */
 export interface Anchor {
+  /** Distance along the edge. */
   readonly station: Length;
+  /** Why it needs one, the weightiest reason first. */
   readonly reasons: readonly StakeReason[];
 }
 
@@ -43,9 +48,8 @@ export function levelReasons(line: GradeLine): StakeReason[] {
       ? { kind: 'high-point', text: 'high point', station }
       : { kind: 'low-point', text: 'low point', station };
   });
-  const others = line.points.filter(
-    ({ station }) => !breaks.some((one) => one.station.equals(station)),
-  );
+  const atBreaks = new Set(line.breaks.map(({ station }) => station));
+  const others = line.points.filter(({ station }) => !atBreaks.has(station));
   return [
     ...breaks,
     ...others.map(({ station }): StakeReason => ({
@@ -58,21 +62,24 @@ export function levelReasons(line: GradeLine): StakeReason[] {
 
 /** Stations in order; those no further apart than a distance become one, at the weightiest. Internal. */
 export function anchorsOf(reasons: readonly StakeReason[], mergeWithin: Length): Anchor[] {
-  const inOrder = [...reasons].sort(byStation);
-  const anchors: Anchor[] = [];
-  for (const reason of inOrder) {
-    const last = anchors.at(-1);
-    const isNear =
-      last !== undefined && reason.station.minus(last.station).compare(mergeWithin) <= 0;
-    if (!isNear) {
-      anchors.push({ station: reason.station, reasons: [reason] });
+  const groups: { weightiest: StakeReason; readonly reasons: StakeReason[] }[] = [];
+  for (const reason of [...reasons].sort(byStation)) {
+    const group = groups.at(-1);
+    if (group === undefined || !isNear(reason, group.weightiest, mergeWithin)) {
+      groups.push({ weightiest: reason, reasons: [reason] });
       continue;
     }
-    const joined = [...last.reasons, reason].sort((a, b) => weight(a) - weight(b));
-    anchors[anchors.length - 1] = { station: joined[0]?.station ?? last.station, reasons: joined };
+    group.reasons.push(reason);
+    if (weight(reason) < weight(group.weightiest)) group.weightiest = reason;
   }
-  return anchors;
+  return groups.map((group) => ({
+    station: group.weightiest.station,
+    reasons: group.reasons.sort((a, b) => weight(a) - weight(b)),
+  }));
 }
+
+const isNear = (reason: StakeReason, to: StakeReason, within: Length): boolean =>
+  reason.station.minus(to.station).compare(within) <= 0;
 
 /** In order of stations, the weightiest reason first. */
 function byStation(a: StakeReason, b: StakeReason): number {

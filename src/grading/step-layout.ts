@@ -1,95 +1,123 @@
 import { fault } from '../errors.js';
-import { makeReader } from '../input/reader.js';
+import { optional, quantity } from '../input/field.js';
+import { RISE, SLOPE_OR_NONE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import { STEP_COMFORT } from '../sources/slope-limits.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
-import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
-import { RISE, SLOPE_MARGIN } from './limits.js';
+import { NO_SLOPE } from '../units/zero.js';
+import { given, withWorking, type Step, type Worked } from '../working.js';
+import { countParts } from './count-parts.js';
+
+/** A rise, and the steps that are to climb it. */
+export interface StepLayoutOptions {
+  /** From the walk below to the walk above [length], more than 0 and at most 100 m. */
+  readonly rise: LengthInput;
+  /** Maximum height of a riser [length], more than 0 and at most 100 m. */
+  readonly maximumRiser: LengthInput;
+  /** Depth of a tread from front to back [length], more than 0 and at most 100 m. */
+  readonly tread: LengthInput;
+  /** Fall of a tread to its front, so that water runs off [slope], 0 to 10. Default: level. */
+  readonly treadFall?: SlopeInput;
+}
+
+const OPTIONS = shapeOf<StepLayoutOptions>()({
+  rise: quantity(RISE),
+  maximumRiser: quantity(RISE),
+  tread: quantity(RISE),
+  treadFall: optional(quantity(SLOPE_OR_NONE), NO_SLOPE),
+});
+
+/** Steps against the rule of comfort. */
+export interface StepComfort {
+  /** Two risers and a tread. */
+  readonly value: Length;
+  /** No more than this is comfortable. */
+  readonly maximum: Length;
+  /** True where the value is no more than the maximum. */
+  readonly isComfortable: boolean;
+}
 
 /** Equal steps over a rise. */
 export interface StepLayout extends Worked {
+  /** Number of risers. */
   readonly risers: number;
-  /** Treads between the risers: one less than there are risers. */
+  /** Treads between the risers: one fewer than the risers. */
   readonly treads: number;
+  /** Height of a riser. */
   readonly riser: Length;
+  /** Depth of a tread, as given. */
   readonly tread: Length;
-  /** What each tread rises from front to back, so that water runs off its front. */
+  /** How much a tread rises from front to back. */
   readonly treadRise: Length;
   /** Plan length of all treads. */
   readonly run: Length;
-  /** Two risers and a tread, and whether that keeps the rule of comfort. */
-  readonly comfort: { readonly value: Length; readonly most: Length; readonly keeps: boolean };
+  /** The rule of comfort. */
+  readonly comfort: StepComfort;
 }
 
-const MOST_COMFORT = referenceQuantity('length', STEP_COMFORT);
+const MAXIMUM_COMFORT = referenceQuantity('length', STEP_COMFORT);
+/** More risers than this are a wrong digit or unit. */
+const MOST_RISERS = 1000;
 
 /**
- * Equal steps in a walk. Treads that fall to their front take a part of the rise:
+ * Equal steps in a walk. Treads that fall to their front take up a part of the rise:
  * `n = ceil((H + s T) / (R0 + s T))`, `R = (H - (n - 1) s T) / n`, `run = (n - 1) T`, with the rule of
  * comfort `2 R + T <= 25 in`.
  *
- * @param options.rise - from the walk below to the walk above [length]
- * @param options.mostRiser - highest riser [length]
- * @param options.tread - depth of a tread [length]
- * @param options.treadFall - fall of a tread to its front [slope], default level
+ * @param options - see {@link StepLayoutOptions}
  * @returns number of risers and treads, riser, run [length], comfort
- * @throws `NOT_POSITIVE`, `OUT_OF_RANGE` (the treads alone climb the rise), `CAPACITY_EXCEEDED` and the
- *   reading codes
+ * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE` (the treads alone climb the rise),
+ *   `CAPACITY_EXCEEDED` (more than 1000 risers) and the reading codes
  * @source masonry-handbook
  * @example
- * const steps = stepLayout({ rise: '24.4 in', mostRiser: '6.5 in', tread: '12 in' });
+ * const steps = stepLayout({ rise: '24.4 in', maximumRiser: '6.5 in', tread: '12 in' });
  * steps.risers //=> 4
  * steps.riser.to('in').toString() //=> '6.1'
  * steps.comfort.value.to('in').toString() //=> '24.2'
  */
-export function stepLayout(options: {
-  readonly rise: LengthInput;
-  readonly mostRiser: LengthInput;
-  readonly tread: LengthInput;
-  readonly treadFall?: SlopeInput;
-}): StepLayout {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const rise = reader.quantity('length', fields['rise'], ['rise'], RISE);
-  const mostRiser = reader.quantity('length', fields['mostRiser'], ['mostRiser'], RISE);
-  const tread = reader.quantity('length', fields['tread'], ['tread'], RISE);
-  const fall = reader.quantity('slope', fields['treadFall'] ?? '0%', ['treadFall'], SLOPE_MARGIN);
-  reader.finish();
-  const treadRise = tread.times(fall);
-  const risers = wholeNumberUp(rise.plus(treadRise), mostRiser.plus(treadRise));
+export function stepLayout(options: StepLayoutOptions): StepLayout {
+  const read = readOptions(options, OPTIONS);
+  const { rise, maximumRiser, tread, treadFall } = read;
+  const treadRise = tread.times(treadFall);
+  const risers = countParts(rise.plus(treadRise), maximumRiser.plus(treadRise), {
+    of: 'risers',
+    most: MOST_RISERS,
+    path: ['maximumRiser'],
+  });
   const treads = risers - 1;
   const left = rise.minus(treadRise.times(treads));
   if (left.isNegative() || left.isZero()) {
-    throw fault('OUT_OF_RANGE', 'the treads alone climb the whole rise', {}, ['treadFall']);
+    const why = 'the treads alone climb the whole rise. Give a smaller fall';
+    throw fault('OUT_OF_RANGE', why, {}, ['treadFall']);
   }
   const riser = left.dividedBy(risers);
   const run = tread.times(treads);
   const value = riser.times(2).plus(tread);
-  const comfort = { value, most: MOST_COMFORT, keeps: value.compare(MOST_COMFORT) <= 0 };
-  return withWorking({ risers, treads, riser, tread, treadRise, run, comfort }, () => [
+  const isComfortable = value.compare(MAXIMUM_COMFORT) <= 0;
+  const comfort = { value, maximum: MAXIMUM_COMFORT, isComfortable };
+  const layout = { risers, treads, riser, tread, treadRise, run, comfort };
+  return withWorking(layout, () => layoutSteps(read, layout));
+}
+
+function layoutSteps(
+  { rise, maximumRiser, tread, treadFall }: Values<typeof OPTIONS>,
+  { risers, riser, comfort }: Pick<StepLayout, 'risers' | 'riser' | 'comfort'>,
+): Step[] {
+  const treads = [given('s', 'fall of a tread', treadFall), given('T', 'tread', tread)];
+  return [
     {
       title: 'Number of risers',
       formula: 'n = ceil((H + s T) / (R0 + s T))',
-      given: [
-        given('H', 'rise', rise),
-        given('R0', 'highest riser', mostRiser),
-        given('s', 'fall of a tread', fall),
-        given('T', 'tread', tread),
-      ],
+      given: [given('H', 'rise', rise), given('R0', 'maximum riser', maximumRiser), ...treads],
       result: given('n', 'risers', risers),
       source: 'derived',
     },
     {
       title: 'Height of a riser',
       formula: 'R = (H - (n - 1) s T) / n',
-      given: [
-        given('H', 'rise', rise),
-        given('n', 'risers', risers),
-        given('s', 'fall of a tread', fall),
-        given('T', 'tread', tread),
-      ],
+      given: [given('H', 'rise', rise), given('n', 'risers', risers), ...treads],
       result: given('R', 'riser', riser),
       source: 'derived',
     },
@@ -97,8 +125,8 @@ export function stepLayout(options: {
       title: 'Comfort: two risers and a tread',
       formula: 'K = 2 R + T',
       given: [given('R', 'riser', riser), given('T', 'tread', tread)],
-      result: given('K', `comfort (no more than ${STEP_COMFORT.value} in)`, value),
+      result: given('K', `comfort (no more than ${STEP_COMFORT.value} in)`, comfort.value),
       source: STEP_COMFORT.source,
     },
-  ]);
+  ];
 }

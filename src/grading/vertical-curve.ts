@@ -1,58 +1,107 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import type { FieldPath } from '../errors.js';
 import { exactlyOne } from '../input/exactly-one.js';
+import { object, optional, quantity } from '../input/field.js';
+import { DISTANCE, ELEVATION, SLOPE, SLOPE_OF_SOME, STATION } from '../input/ranges.js';
+import type { Reader } from '../input/reader.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
-import { fromSI, type Length, type Slope } from '../units/quantity.js';
-import { ZERO_RATIO } from '../units/ratio.js';
+import type { Length, Slope } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
-import type { GradePoint } from './grade-line.js';
-import { DISTANCE, ELEVATION, SLOPE, SLOPE_LIMIT, STATION } from './limits.js';
+import type { GradePoint } from './grade-points.js';
 import { shareOf, slopeBetween } from './slope-between.js';
 
-/** What a vertical curve says at a station. */
-export interface CurveAt extends GradePoint {
-  readonly grade: Slope;
-  /** True before or beyond the curve, where its straight grades are carried on. */
-  readonly extrapolated: boolean;
+/** A point that a curve is laid from. */
+export interface CurvePointInput {
+  /** Distance along the line [length], up to 100 km either way. */
+  readonly station: LengthInput;
+  /** Elevation there [length], up to 10 km either way. */
+  readonly elevation: LengthInput;
 }
 
-/** A point that a curve is laid from, as the caller gives it. */
-export interface GradePointAt {
-  readonly station: LengthInput;
-  readonly elevation: LengthInput;
+/** How fast the grade may change along a curve. */
+export interface ChangePerInput {
+  /** Maximum change of grade [slope], more than 0 and at most 10. */
+  readonly change: SlopeInput;
+  /** Distance over which it may change by that [length], more than 0 and at most 100 km. */
+  readonly distance: LengthInput;
+}
+
+/** Two grades, and the curve between them. */
+export interface VerticalCurveOptions {
+  /** Where the curve starts. Give this or `intersection`. */
+  readonly start?: CurvePointInput;
+  /** Where the straight grades would meet. Give this or `start`. */
+  readonly intersection?: CurvePointInput;
+  /** Grade before the curve [slope], positive where it rises; up to 10 either way. */
+  readonly before: SlopeInput;
+  /** Grade after the curve [slope], positive where it rises; up to 10 either way. */
+  readonly after: SlopeInput;
+  /** Plan length of the curve [length], more than 0 and at most 100 km. Give this or `changePer`. */
+  readonly length?: LengthInput;
+  /** How fast the grade may change: the curve is as short as that allows. Give this or `length`. */
+  readonly changePer?: ChangePerInput;
+}
+
+const POINT = shapeOf<CurvePointInput>()({
+  station: quantity(STATION),
+  elevation: quantity(ELEVATION),
+});
+
+const CHANGE_PER = shapeOf<ChangePerInput>()({
+  change: quantity(SLOPE_OF_SOME),
+  distance: quantity(DISTANCE),
+});
+
+const OPTIONS = shapeOf<VerticalCurveOptions>()({
+  start: optional(object(POINT)),
+  intersection: optional(object(POINT)),
+  before: quantity(SLOPE),
+  after: quantity(SLOPE),
+  length: optional(quantity(DISTANCE)),
+  changePer: optional(object(CHANGE_PER)),
+});
+
+/** The curve at a station. */
+export interface CurveAt extends GradePoint {
+  /** Grade there, positive where it rises. */
+  readonly grade: Slope;
+  /** True before or beyond the curve, where its straight grades are extended. */
+  readonly extrapolated: boolean;
 }
 
 /** A parabola that rounds a grade break. */
 export interface VerticalCurve extends Worked {
+  /** Plan length. */
   readonly length: Length;
+  /** Where the curve starts. */
   readonly start: GradePoint;
   /** Where the straight grades would meet. */
   readonly intersection: GradePoint;
+  /** Where the curve ends. */
   readonly end: GradePoint;
+  /** `crest`: humped; `sag`: hollow; `straight`: both grades are the same. */
   readonly kind: 'crest' | 'sag' | 'straight';
-  /** The high or low point, where the grade is zero within the curve; null where there is none. */
+  /** High or low point, where the grade is zero within the curve; null if there is none. */
   readonly turningPoint: GradePoint | null;
-  /** How far the curve stands below a crest, or above a sag, of the straight grades. */
+  /** How far the middle of the curve is below the straight grades of a crest, or above those of a sag. */
   readonly middleOffset: Length;
+  /** Elevation at any station. Off the curve its straight grades are extended; `at` flags it. */
   readonly elevationAt: (station: LengthInput) => Length;
+  /** Elevation and grade at any station, with a flag off the curve. */
   readonly at: (station: LengthInput) => CurveAt;
 }
 
 /**
- * A vertical curve, the parabola that takes one grade over into another:
+ * A vertical curve, the parabola from one grade to another:
  * `z(x) = z0 + g1 x + (g2 - g1) x^2 / (2 L)`, `g(x) = g1 + (g2 - g1) x / L`, high or low point at
  * `x = -g1 L / (g2 - g1)`, offset at the middle `e = |g2 - g1| L / 8`. Exact.
  *
- * @param options.start - `station` and `elevation` [length] where the curve begins; or give
- * @param options.intersection - where the straight grades meet, likewise
- * @param options.before - grade that the curve takes over from [slope, + rising]
- * @param options.after - grade that it leads to [slope, + rising]
- * @param options.length - plan length of the curve [length]; or give
- * @param options.changePer - the most that the grade may change: `change` [slope] over a `distance`
- *   [length]; the curve is then as short as that allows
+ * @param options - see {@link VerticalCurveOptions}
  * @returns start, intersection, end and turning point with station and elevation [length], middle
- *   offset [length]; `elevationAt(station)` [length] and its twin `at`, which adds the grade and says
- *   where a station lies off the curve
- * @throws `ONE_OF`, `REQUIRED`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ *   offset [length]; `elevationAt(station)` [length]; `at(station)`, which adds the grade and a flag
+ *   off the curve
+ * @throws `CONFLICTING_FIELDS`, `REQUIRED`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
  * const crest = verticalCurve({
@@ -64,27 +113,17 @@ export interface VerticalCurve extends Worked {
  * crest.elevationAt('5700 ft').to('ft').toString() //=> '1319.85'
  * crest.turningPoint?.station.to('ft').toFixed(2) //=> '5694.12'
  */
-export function verticalCurve(options: {
-  readonly start?: GradePointAt;
-  readonly intersection?: GradePointAt;
-  readonly before: SlopeInput;
-  readonly after: SlopeInput;
-  readonly length?: LengthInput;
-  readonly changePer?: { readonly change: SlopeInput; readonly distance: LengthInput };
-}): VerticalCurve {
-  const { which, point, before, after, length } = readOptions(options);
-  const half = length.dividedBy(2);
-  const start = which === 'start' ? point : moved(point, half.negated(), before);
-  const intersection = moved(start, half, before);
-  const curve = { start, end: moved(intersection, half, after), length, before, after };
+export function verticalCurve(options: VerticalCurveOptions): VerticalCurve {
+  const curve = curveOf(readOptions(options, OPTIONS, checkOptions));
+  const { start, intersection, end, length, before, after } = curve;
   const bend = after.minus(before);
   const middleOffset = length.times(bend.abs()).dividedBy(8);
-  const at = (station: LengthInput) => curveAt(curve, station);
+  const at = (station: LengthInput) => curveAt(curve, readOptions({ station }, AT).station);
   const result: Omit<VerticalCurve, 'working'> = {
     length,
     start,
     intersection,
-    end: curve.end,
+    end,
     kind: bend.isZero() ? 'straight' : bend.isNegative() ? 'crest' : 'sag',
     turningPoint: turningPointOf(curve),
     middleOffset,
@@ -106,66 +145,53 @@ export function verticalCurve(options: {
   ]);
 }
 
-function readOptions(options: unknown) {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const which = exactlyOne(reader, fields, ['start', 'intersection'], ['start']);
-  const point = which === undefined ? NOWHERE : readPoint(reader, fields[which], which);
-  const before = reader.quantity('slope', fields['before'], ['before'], SLOPE);
-  const after = reader.quantity('slope', fields['after'], ['after'], SLOPE);
-  const length = readLength(reader, fields, after.minus(before).abs());
-  reader.finish();
-  return { which, point, before, after, length };
-}
+const AT = shapeOf<{ readonly station: LengthInput }>()({ station: quantity(STATION) });
 
-const NOTHING = fromSI('length', ZERO_RATIO);
-const NOWHERE: GradePoint = Object.freeze({ station: NOTHING, elevation: NOTHING });
-
-function readPoint(reader: Reader, value: unknown, name: string): GradePoint {
-  const fields = reader.object(value, [name]);
-  const at = [name, 'elevation'];
-  return {
-    station: reader.quantity('length', fields['station'], [name, 'station'], STATION),
-    elevation: reader.quantity('length', fields['elevation'], at, ELEVATION),
-  };
-}
-
-function readLength(
+function checkOptions(
   reader: Reader,
-  fields: Readonly<Record<string, unknown>>,
-  bend: Slope,
-): Length {
-  const which = exactlyOne(reader, fields, ['length', 'changePer'], ['length']);
-  if (which === 'length') return reader.quantity('length', fields['length'], ['length'], DISTANCE);
-  if (which === undefined) return NOTHING;
-  const per = reader.object(fields['changePer'], ['changePer']);
-  const path = (name: string) => ['changePer', name];
-  const change = reader.quantity('slope', per['change'], path('change'), SLOPE_LIMIT);
-  const distance = reader.quantity('length', per['distance'], path('distance'), DISTANCE);
-  if (bend.isZero()) {
-    reader.fail('NOT_POSITIVE', ['changePer'], 'the grades do not differ: a curve has no length');
-  }
-  return change.isZero() ? NOTHING : distance.times(bend).dividedBy(change);
+  { before, after }: Partial<Values<typeof OPTIONS>>,
+  path: FieldPath,
+  raw: Readonly<Record<string, unknown>>,
+): void {
+  exactlyOne(reader, raw, ['start', 'intersection'], [...path, 'start']);
+  const by = exactlyOne(reader, raw, ['length', 'changePer'], [...path, 'length']);
+  if (by !== 'changePer' || before === undefined || after === undefined) return;
+  if (!before.equals(after)) return;
+  const why = 'before and after are the same grade, so the curve has no length. Give length';
+  reader.fail('NOT_POSITIVE', [...path, 'changePer'], why);
 }
-
-/** The point further along a straight grade. */
-const moved = ({ station, elevation }: GradePoint, by: Length, grade: Slope): GradePoint => ({
-  station: station.plus(by),
-  elevation: elevation.plus(by.times(grade)),
-});
 
 interface Curve {
   readonly start: GradePoint;
+  readonly intersection: GradePoint;
   readonly end: GradePoint;
   readonly length: Length;
   readonly before: Slope;
   readonly after: Slope;
 }
 
-function curveAt(curve: Curve, input: LengthInput): CurveAt {
-  const reader = makeReader();
-  const station = reader.quantity('length', input, ['station'], STATION);
-  reader.finish();
+function curveOf(read: Values<typeof OPTIONS>): Curve {
+  const { before, after } = read;
+  const length = read.length ?? shortest(after.minus(before).abs(), read.changePer);
+  const half = length.dividedBy(2);
+  const start = read.start ?? moved(read.intersection ?? NOWHERE, half.negated(), before);
+  const intersection = moved(start, half, before);
+  return { start, intersection, end: moved(intersection, half, after), length, before, after };
+}
+
+const NOWHERE: GradePoint = Object.freeze({ station: NO_LENGTH, elevation: NO_LENGTH });
+
+/** The length over which a grade may change by so much. */
+const shortest = (bend: Slope, per: Values<typeof CHANGE_PER> | undefined): Length =>
+  per === undefined ? NO_LENGTH : per.distance.times(bend).dividedBy(per.change);
+
+/** The point farther along a straight grade. */
+const moved = ({ station, elevation }: GradePoint, by: Length, grade: Slope): GradePoint => ({
+  station: station.plus(by),
+  elevation: elevation.plus(by.times(grade)),
+});
+
+function curveAt(curve: Curve, station: Length): CurveAt {
   const { start, end, before, after } = curve;
   if (station.compare(start.station) < 0) return straightAt(start, station, before);
   if (station.compare(end.station) > 0) return straightAt(end, station, after);
@@ -189,7 +215,7 @@ function onCurve({ start, length, before, after }: Curve, station: Length) {
 
 function turningPointOf(curve: Curve): GradePoint | null {
   const { before, after, start, length } = curve;
-  // a grade of nothing at an end is no turn: the line goes on level
+  // a grade of zero at an end is no turn: the line continues level
   if (before.isZero() || after.isZero() || before.isNegative() === after.isNegative()) return null;
   const x = length.times(before).dividedBy(before.minus(after));
   const { station, elevation } = onCurve(curve, start.station.plus(x));

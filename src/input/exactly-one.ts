@@ -13,12 +13,14 @@ export function exactlyOne<T extends string>(
 ): T | undefined {
   const given = names.filter((name) => fields[name] !== undefined);
   const [found] = given;
-  const list = names.join(', ');
-  if (found === undefined) reader.fail('REQUIRED', path, `is missing: give one of ${list}`);
-  else if (given.length > 1) {
-    reader.fail('ONE_OF', path, `give only one of ${list}, got ${given.join(' and ')}`, {
-      choices: list,
-    });
+  const params = { choices: names.join(', ') };
+  if (found === undefined) {
+    reader.fail('REQUIRED', path, `missing. Give ${inWords(names)}`, params);
+  } else if (given.length > 1) {
+    reader.fail('CONFLICTING_FIELDS', path, `give only one of ${given.join(' and ')}`, params);
   }
   return found;
 }
+
+const inWords = (names: readonly string[]): string =>
+  [names.slice(0, -1).join(', '), ...names.slice(-1)].join(' or ');

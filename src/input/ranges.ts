@@ -82,6 +82,8 @@ export const DISTANCE_OR_NONE = /* #__PURE__ */ metres(
   100_000,
   '"24 ft" or "7.50 m"',
 );
+/** What a rule for misclosures counts by: a distance, where it is not a set-up. */
+export const COUNTED_DISTANCE = /* #__PURE__ */ metres('positive', 100_000, '"set-up" or "1 km"');
 /** A measure on a site: a side, a chord, a string, a straightedge. */
 export const SITE_LENGTH = /* #__PURE__ */ metres('positive', 10000, '"24 ft" or "7.50 m"');
 /** A measure on a site that may be nothing. */
@@ -188,6 +190,12 @@ export const FALL_OF_SOME = /* #__PURE__ */ ratio('positive', 1, '"2%", "1:48" o
 export const AZIMUTH = /* #__PURE__ */ degrees('any', 3600, '"45 deg"');
 /** An angle between flat and plumb. */
 export const STEEPNESS = /* #__PURE__ */ degrees('positive', 89, '"45 deg"');
+/** How far a beam may be off level. */
+export const BEAM_ANGLE = /* #__PURE__ */ degrees('not-negative', 1, '"10 arcsec"');
+/** How far an instrument is turned off its line. */
+export const HEADING = /* #__PURE__ */ degrees('any', 90, '"3 deg"');
+/** How far a rod leans. */
+export const TILT = /* #__PURE__ */ degrees('any', 45, '"2 deg"');
 
 // ---- the rest
 
@@ -303,4 +311,23 @@ export const PIECES_IN_PACK = /* #__PURE__ */ numbers({
   least: 1,
   most: 1_000_000,
   example: '40',
+});
+/** How many of something: none or more. */
+export const COUNT_OR_NONE = /* #__PURE__ */ numbers({
+  sign: 'not-negative',
+  most: 1_000_000,
+  example: '3',
+});
+/** How many standard deviations an uncertainty counts. */
+export const COVERAGE = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 1,
+  most: 5,
+  example: '2',
+});
+/** How much of the curvature of the earth refraction takes back. */
+export const REFRACTION = /* #__PURE__ */ numbers({
+  sign: 'not-negative',
+  most: 0.99,
+  example: '0.14',
 });

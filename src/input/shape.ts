@@ -96,9 +96,21 @@ export function readShape<S extends Shape>(
     if (misspelt.has(key) && raw[key] === undefined) continue;
     if (field !== undefined) readField(reader, { field, key, raw, path, values });
   }
-  check?.(reader, values as Partial<Values<S>>, path, raw);
+  check?.(reader, values as Partial<Values<S>>, path, withMisspelt(raw, misspelt));
   return values as Partial<Values<S>>;
 }
+
+/** The object as it was meant: a misspelt field has its fault and is not missing as well. */
+function withMisspelt(
+  raw: Readonly<Record<string, unknown>>,
+  misspelt: ReadonlySet<string>,
+): Readonly<Record<string, unknown>> {
+  const missing = [...misspelt].filter((name) => raw[name] === undefined);
+  if (missing.length === 0) return raw;
+  return { ...raw, ...Object.fromEntries(missing.map((name) => [name, MISSPELT])) };
+}
+
+const MISSPELT = 'misspelt';
 
 interface Place {
   readonly field: Field<unknown> | OptionalField<unknown>;

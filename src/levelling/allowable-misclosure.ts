@@ -1,24 +1,41 @@
-import { makeReader, type Reader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
+import { optional, quantity, whole } from '../input/field.js';
+import { COUNT, DISTANCE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { DISTANCE } from './limits.js';
-import { allowedBy, readRule, type MisclosureRule } from './misclosure-rule.js';
+import { allowedBy, misclosureRule, type MisclosureRule } from './misclosure-rule.js';
 
-/** What a line of levels may misclose by. */
+/** A rule, and the line of levels that it is for. */
+export interface AllowableMisclosureOptions {
+  /** The rule. You choose it; `MISCLOSURE_RULES` quotes some. */
+  readonly rule: MisclosureRule;
+  /** Number of set-ups, whole, 1 to 1 000 000. Needed for a rule by set-ups. */
+  readonly setUps?: number;
+  /** Length of the line [length], more than 0 and at most 100 km. Needed for a rule by distance. */
+  readonly distance?: LengthInput;
+}
+
+const OPTIONS = shapeOf<AllowableMisclosureOptions>()({
+  rule: misclosureRule,
+  setUps: optional(whole(COUNT)),
+  distance: optional(quantity(DISTANCE)),
+});
+
+/** The misclosure that a line of levels may have. */
 export interface AllowableMisclosure extends Worked {
+  /** Allowable misclosure, up or down. */
   readonly allowable: Length;
 }
 
 /**
- * Allowable misclosure of a line of levels: `k x sqrt(n)`, n the number of set-ups or the length of
- * the line over `per`. The rule is the caller's; `MISCLOSURE_RULES` quotes some.
+ * Allowable misclosure of a line of levels: `k x sqrt(n)`, where n is the number of set-ups, or the
+ * length of the line over `per`.
  *
- * @param options.rule - `k` [length], and `per`: `set-up`, or a distance [length] such as 1 km
- * @param options.setUps - number of set-ups, for a rule by set-ups
- * @param options.distance - length of the line [length], for a rule by distance
+ * @param options - see {@link AllowableMisclosureOptions}
  * @returns the allowable misclosure [length], to 40 digits
- * @throws `REQUIRED`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `REQUIRED`, `NOT_POSITIVE`, `NOT_WHOLE`, `OUT_OF_RANGE` and the reading codes
  * @source misclosure-rules
  * @example
  * const byKilometres = allowableMisclosure({ rule: { k: '12 mm', per: '1 km' }, distance: '10 km' });
@@ -26,20 +43,15 @@ export interface AllowableMisclosure extends Worked {
  * const bySetUps = allowableMisclosure({ rule: { k: '3 mm', per: 'set-up' }, setUps: 4 });
  * bySetUps.allowable.to('mm').toString() //=> '6'
  */
-export function allowableMisclosure(options: {
-  readonly rule: MisclosureRule;
-  readonly setUps?: number;
-  readonly distance?: LengthInput;
-}): AllowableMisclosure {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const rule = readRule(reader, fields['rule'], ['rule']);
-  const setUps = rule.per === 'set-up' ? readSetUps(reader, fields['setUps']) : 0;
-  const distance =
-    rule.per === 'set-up'
-      ? NOTHING
-      : reader.quantity('length', fields['distance'], ['distance'], DISTANCE);
-  reader.finish();
+export function allowableMisclosure(options: AllowableMisclosureOptions): AllowableMisclosure {
+  const read = readOptions(options, OPTIONS, (reader, { rule: { per } = {} }, path, raw) => {
+    if (per === undefined) return;
+    const needed = per === 'set-up' ? 'setUps' : 'distance';
+    if (raw[needed] !== undefined) return;
+    const counts = per === 'set-up' ? 'set-ups, such as 4' : 'distance, such as "250 m"';
+    reader.fail('REQUIRED', [...path, needed], `missing. The rule counts by ${counts}`);
+  });
+  const { rule, setUps = 0, distance = NO_LENGTH } = read;
   const allowable = allowedBy(rule, { setUps, distance });
   const counted =
     rule.per === 'set-up'
@@ -54,16 +66,4 @@ export function allowableMisclosure(options: {
       source: 'misclosure-rules',
     },
   ]);
-}
-
-const NOTHING = length(0, 'm');
-const MOST_SET_UPS = 10_000;
-
-function readSetUps(reader: Reader, value: unknown): number {
-  const rule = { sign: 'positive', most: MOST_SET_UPS } as const;
-  const setUps = reader.number(value, ['setUps'], rule).toNumber();
-  if (!Number.isInteger(setUps)) {
-    reader.fail('OUT_OF_RANGE', ['setUps'], `must be a whole number, got ${setUps}`);
-  }
-  return setUps;
 }

@@ -1,63 +1,70 @@
-import { makeReader } from '../input/reader.js';
+import { optional, quantity } from '../input/field.js';
+import { SITE_LENGTH, TOLERANCE_OF_SOME } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { readAccuracy, type AccuracyInput } from './accuracy.js';
-import { ALLOWED, DISTANCE } from './limits.js';
+import { accuracy, beamSlope, type AccuracyInput } from './accuracy.js';
 
-/** What a beam that is not quite level does to heights. */
+/** A distance from an instrument, and its accuracy. */
+export interface BeamErrorOptions {
+  /** Distance from the instrument [length], more than 0 and at most 10 km. */
+  readonly distance: LengthInput;
+  /** What the maker states for each axis. */
+  readonly accuracy: AccuracyInput;
+  /** An error, to find the distance that leads to it [length], more than 0 and at most 10 m. Default: none. */
+  readonly limit?: LengthInput;
+}
+
+const OPTIONS = shapeOf<BeamErrorOptions>()({
+  distance: quantity(SITE_LENGTH),
+  accuracy,
+  limit: optional(quantity(TOLERANCE_OF_SOME)),
+});
+
+/** What a beam that is not quite level does to elevations. */
 export interface BeamError extends Worked {
   /** How far off the beam can be at the distance. */
   readonly error: Length;
-  /** How far off two points can be against each other, as far away on opposite sides. */
+  /** How far off two points can be against each other, each at the distance, on opposite sides. */
   readonly between: Length;
-  /** The distance at which the error reaches `limit`, where that was given. */
-  readonly longestDistance?: Length;
+  /** Distance at which the error reaches `limit`; null if none is given. */
+  readonly maximumDistance: Length | null;
 }
 
 /**
- * Error of a laser beam or of a line of sight with distance: `e = D a`, a being the accuracy as an error
- * over a distance or as the tangent of an angle. On opposite sides of the instrument errors add, at equal
- * distances on one side they fall out. What is promised is promised for each axis.
+ * Error of a laser beam or a line of sight with distance: `e = D a`, where a is the accuracy as an error
+ * over a distance, or as the tangent of an angle. On opposite sides of the instrument errors add; at
+ * equal distances on one side they cancel.
  *
- * @param options.distance - from the instrument [length]
- * @param options.accuracy - `error` [length] `over` a distance [length], or the `angle` to the level
- *   [angle, up to 1 degree]
- * @param options.limit - an error [length], if the distance that leads to it is wanted
- * @returns error, and between two points on opposite sides [length, not negative]; longest distance
+ * @param options - see {@link BeamErrorOptions}
+ * @returns error, and between two points on opposite sides [length, not negative]; maximum distance
  *   [length]
- * @throws `NOT_POSITIVE`, `ONE_OF`, `REQUIRED`, `OUT_OF_RANGE` and the reading codes
+ * @throws `NOT_POSITIVE`, `NEGATIVE`, `CONFLICTING_FIELDS`, `REQUIRED`, `OUT_OF_RANGE` and the reading
+ *   codes
  * @source derived
  * @example
  * const beam = beamError({ distance: '30 m', accuracy: { angle: '10 arcsec' }, limit: '3 mm' });
  * beam.error.to('mm').toFixed(3) //=> '1.454'
  * beam.between.to('mm').toFixed(2) //=> '2.91'
- * beam.longestDistance?.to('m').toFixed(1) //=> '61.9'
+ * beam.maximumDistance?.to('m').toFixed(1) //=> '61.9'
  */
-export function beamError(options: {
-  readonly distance: LengthInput;
-  readonly accuracy: AccuracyInput;
-  readonly limit?: LengthInput;
-}): BeamError {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const distance = reader.quantity('length', fields['distance'], ['distance'], DISTANCE);
-  const accuracy = readAccuracy(reader, fields['accuracy']);
-  const limit =
-    fields['limit'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['limit'], ['limit'], ALLOWED);
-  if (limit !== undefined && accuracy.isZero()) {
-    reader.fail('NOT_POSITIVE', ['accuracy'], 'a beam without error reaches no limit');
-  }
-  reader.finish();
-  const error = distance.times(accuracy);
-  const longest = limit === undefined ? {} : { longestDistance: limit.dividedBy(accuracy) };
-  return withWorking({ error, between: error.times(2), ...longest }, () => [
+export function beamError(options: BeamErrorOptions): BeamError {
+  const read = readOptions(options, OPTIONS, (reader, values, path) => {
+    const { accuracy: stated, limit } = values;
+    if (stated === undefined || limit === undefined || !beamSlope(stated).isZero()) return;
+    const why = 'a beam without error never reaches the limit. Give an error, or leave out limit';
+    reader.fail('NOT_POSITIVE', [...path, 'accuracy'], why);
+  });
+  const { distance, limit } = read;
+  const slope = beamSlope(read.accuracy);
+  const error = distance.times(slope);
+  const maximumDistance = limit?.dividedBy(slope) ?? null;
+  return withWorking({ error, between: error.times(2), maximumDistance }, () => [
     {
       title: 'Error of the beam',
       formula: 'e = D a',
-      given: [given('D', 'distance', distance), given('a', 'error over distance', accuracy)],
+      given: [given('D', 'distance', distance), given('a', 'error over distance', slope)],
       result: given('e', 'error', error),
       source: 'derived',
     },

@@ -1,4 +1,6 @@
-import { makeReader } from '../input/reader.js';
+import { number, optional, quantity } from '../input/field.js';
+import { DISTANCE_OR_NONE, REFRACTION, TOLERANCE_OF_SOME } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import { EARTH } from '../sources/levelling-figures.js';
 import type { LengthInput } from '../units/construct.js';
@@ -8,82 +10,80 @@ import {
   divideRatios,
   multiplyRatios,
   ONE_RATIO,
+  ratioToDecimal,
   subtractRatios,
   type Ratio,
 } from '../units/ratio.js';
-import type { NumberInput } from '../units/read-number.js';
+import { readNumber, type NumberInput } from '../units/read-number.js';
 import { squareRoot } from '../units/root.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
-import { ALLOWED, SIGHT } from './limits.js';
+import { given, withWorking, type Worked } from '../working.js';
 
-/** What the round earth and the bent light add to a reading. */
+/** A sight, and the refraction along it. */
+export interface CurvatureRefractionOptions {
+  /** Length of the sight [length], 0 to 100 km. */
+  readonly sight: LengthInput;
+  /** Share of the curvature that refraction takes back, 0 to 0.99. Default: that of `EARTH`, 1/7. */
+  readonly refraction?: NumberInput;
+  /** An error, to find the sight that leads to it [length], more than 0 and at most 10 m. Default: none. */
+  readonly limit?: LengthInput;
+}
+
+const OPTIONS = shapeOf<CurvatureRefractionOptions>()({
+  sight: quantity(DISTANCE_OR_NONE),
+  refraction: optional(number(REFRACTION)),
+  limit: optional(quantity(TOLERANCE_OF_SOME)),
+});
+
+/** What the curved earth and the bent line of sight add to a reading. */
 export interface CurvatureRefraction extends Worked {
   /** How far the level surface has dropped below a straight line of sight. */
   readonly curvature: Length;
-  /** What the bent light takes back of it. */
+  /** How much of it refraction takes back. */
   readonly refraction: Length;
-  /** Curvature less refraction: the reading is too big by this. */
+  /** Curvature less refraction: the reading is too large by this. */
   readonly error: Length;
-  /** The sight at which the error reaches `limit`, where that was given. */
-  readonly longestSight?: Length;
+  /** Sight at which the error reaches `limit`, `sqrt(limit d / (1 - m))`; null if none is given. */
+  readonly maximumSight: Length | null;
 }
 
 /**
  * Curvature of the earth and refraction of the line of sight: `c = D^2 / d`, `r = m c`,
  * `error = c - r`, with the diameter d and the share m of `EARTH`. Under 60 m it is a quarter of a
- * millimetre, and equal sights cancel it. Refraction close above hot paving can be anything.
+ * millimetre, and equal sights cancel it. Close above hot paving refraction can be anything.
  *
- * @param options.sight - length of the sight [length, up to 100 km]
- * @param options.refraction - share of the curvature that refraction takes back, 0 to below 1; default
- *   that of `EARTH`
- * @param options.limit - an error [length], if the sight that leads to it is wanted:
- *   `D = sqrt(limit d / (1 - m))`
- * @returns curvature, refraction and error of the reading [length, + too big]; longest sight [length,
+ * @param options - see {@link CurvatureRefractionOptions}
+ * @returns curvature, refraction and error of the reading [length, + too large]; maximum sight [length,
  *   to 40 digits]
  * @throws `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source earth-curvature
  * @example
  * const sight = curvatureRefraction({ sight: '60 m', limit: '3 mm' });
  * sight.error.to('mm').toFixed(2) //=> '0.24'
- * sight.longestSight?.to('m').toFixed(2) //=> '211.16'
+ * sight.maximumSight?.to('m').toFixed(2) //=> '211.16'
  */
-export function curvatureRefraction(options: {
-  readonly sight: LengthInput;
-  readonly refraction?: NumberInput;
-  readonly limit?: LengthInput;
-}): CurvatureRefraction {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const sight = reader.quantity('length', fields['sight'], ['sight'], SIGHT);
-  const part = fields['refraction'] ?? EARTH.refractionOfCurvature.value;
-  const bent = reader.number(part, ['refraction'], { sign: 'not-negative' });
-  if (bent.greaterThanOrEqualTo(1)) {
-    reader.fail('OUT_OF_RANGE', ['refraction'], 'is a share of the curvature: give less than 1');
-  }
-  const limit =
-    fields['limit'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['limit'], ['limit'], ALLOWED);
-  reader.finish();
+export function curvatureRefraction(options: CurvatureRefractionOptions): CurvatureRefraction {
+  const { sight, refraction: share = USUAL_SHARE, limit } = readOptions(options, OPTIONS);
   const curvature = fromSI('length', divideRatios(squared(exactOf(sight)), DIAMETER));
-  const refraction = curvature.times(bent);
+  const refraction = curvature.times(share);
   const error = curvature.minus(refraction);
-  const left = subtractRatios(ONE_RATIO, decimalRatio(bent));
-  const longest = limit === undefined ? {} : { longestSight: sightFor(limit, left) };
-  return withWorking({ curvature, refraction, error, ...longest }, (): Step[] => [
+  const left = subtractRatios(ONE_RATIO, decimalRatio(share));
+  const maximumSight = limit === undefined ? null : sightFor(limit, left);
+  return withWorking({ curvature, refraction, error, maximumSight }, () => [
     {
       title: 'Curvature less refraction',
       formula: 'e = (1 - m) D^2 / d',
       given: [
-        given('m', 'share that refraction takes back', bent),
+        given('m', 'share that refraction takes back', share),
         given('D', 'sight', sight),
         given('d', 'diameter of the earth', fromSI('length', DIAMETER)),
       ],
-      result: given('e', 'reading too big by', error),
+      result: given('e', 'reading too large by', error),
       source: 'earth-curvature',
     },
   ]);
 }
+
+const USUAL_SHARE = ratioToDecimal(readNumber(EARTH.refractionOfCurvature.value));
 
 const DIAMETER: Ratio = exactOf(referenceQuantity('length', EARTH.diameter));
 

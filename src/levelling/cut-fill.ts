@@ -1,43 +1,71 @@
-import { makeReader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
+import { optional, quantity, text } from '../input/field.js';
+import { ELEVATION, ROD_READING, TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { ELEVATION, READING, TOLERANCE } from './limits.js';
+import { sight, sightSteps, type InstrumentHeightInput } from './instrument-height.js';
 import { reachOf, type RodReach } from './rod-targets.js';
 
-/** What is left to cut or fill where the rod stands. */
+/** A reading, and the surface that the work goes to. */
+export interface CutFillOptions {
+  /** Elevation of the line of sight [length], or the set-up `{ benchmark, back }` that gives it. */
+  readonly instrumentHeight: InstrumentHeightInput;
+  /** Reading on the rod where it stands [length], 0 to 20 m. */
+  readonly reading: LengthInput;
+  /** Name of the surface that the work goes to, such as `subgrade`. */
+  readonly surface: string;
+  /** Elevation of that surface [length], up to 10 km either way. */
+  readonly target: LengthInput;
+  /** How far the ground may be off, up or down [length], 0 to 10 m. Default: not judged. */
+  readonly tolerance?: LengthInput;
+  /** Uncertainty of the cut, for the verdict [length], 0 to 10 m. Default: 0. */
+  readonly uncertainty?: LengthInput;
+}
+
+const OPTIONS = shapeOf<CutFillOptions>()({
+  instrumentHeight: sight,
+  reading: quantity(ROD_READING),
+  surface: text(),
+  target: quantity(ELEVATION),
+  tolerance: optional(quantity(TOLERANCE)),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
+
+/** How much to cut or fill where the rod stands. */
 export interface CutFill extends Worked {
+  /** Elevation of the line of sight. */
+  readonly instrumentHeight: Length;
   /** The surface that the work goes to. */
   readonly surface: string;
   /** Elevation where the rod stands. */
   readonly ground: Length;
-  /** What the rod will read when the surface is made; negative above the line of sight. */
+  /** Reading on the rod once the surface is made; negative above the line of sight. */
   readonly gradeRod: Length;
   /** Ground less surface: cut positive, fill negative. */
   readonly cut: Length;
+  /** What to do there. */
   readonly action: 'cut' | 'fill' | 'none';
+  /** Whether the rod can show the grade rod. */
   readonly reach: RodReach;
-  /** Whether the ground is within the tolerance, where one was given. */
-  readonly verdict?: Verdict;
+  /** Whether the ground is within the tolerance; null if none is given. */
+  readonly verdict: Verdict | null;
 }
 
 /**
- * Cut or fill from one reading: `grade rod = HI - target`, `cut = grade rod - reading`. A reading
- * smaller than the grade rod means that the ground is high.
+ * Cut or fill from one reading: `grade rod = HI - target`, `cut = grade rod - reading`. If the reading
+ * is smaller than the grade rod, the ground is high.
  *
- * @param options.instrumentHeight - elevation of the line of sight [length]
- * @param options.reading - on the rod where it stands [length, 0 to 20 m]
- * @param options.surface - the name of the surface that the work goes to, such as `subgrade`
- * @param options.target - elevation of that surface [length]
- * @param options.tolerance - up or down [length], if the ground is to be judged
- * @param options.uncertainty - of the cut [length], for the verdict, default none
- * @returns ground, grade rod and cut [length, cut positive], what to do, the verdict
- * @throws `NEGATIVE`, `OUT_OF_RANGE`, `EMPTY` and the reading codes
+ * @param options - see {@link CutFillOptions}
+ * @returns height of instrument, ground, grade rod and cut [length, cut positive], what to do, the
+ *   verdict
+ * @throws `REQUIRED`, `NEGATIVE`, `OUT_OF_RANGE`, `EMPTY` and the reading codes
  * @source grade-with-a-level
  * @example
  * const shot = cutFill({
- *   instrumentHeight: '104.32 ft',
+ *   instrumentHeight: { benchmark: '100 ft', back: '4.32 ft' },
  *   reading: '6.18 ft',
  *   surface: 'subgrade',
  *   target: '97.25 ft',
@@ -45,42 +73,24 @@ export interface CutFill extends Worked {
  * shot.gradeRod.to('ft').toString() //=> '7.07'
  * describeCutFill(shot, { as: 'in', nearest: '1/8 in' }) //=> 'cut 10 5/8 in to subgrade'
  */
-export function cutFill(options: {
-  readonly instrumentHeight: LengthInput;
-  readonly reading: LengthInput;
-  readonly surface: string;
-  readonly target: LengthInput;
-  readonly tolerance?: LengthInput;
-  readonly uncertainty?: LengthInput;
-}): CutFill {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const at = ['instrumentHeight'];
-  const height = reader.quantity('length', fields['instrumentHeight'], at, ELEVATION);
-  const reading = reader.quantity('length', fields['reading'], ['reading'], READING);
-  const surface = reader.text(fields['surface'], ['surface']);
-  const target = reader.quantity('length', fields['target'], ['target'], ELEVATION);
-  const tolerance =
-    fields['tolerance'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['tolerance'], ['tolerance'], TOLERANCE);
-  const doubt = fields['uncertainty'] ?? NOTHING;
-  const uncertainty = reader.quantity('length', doubt, ['uncertainty'], TOLERANCE);
-  reader.finish();
+export function cutFill(options: CutFillOptions): CutFill {
+  const read = readOptions(options, OPTIONS);
+  const { surface, reading, target, tolerance, uncertainty } = read;
+  const { height } = read.instrumentHeight;
   const gradeRod = height.minus(target);
   const cut = gradeRod.minus(reading);
   const result: Omit<CutFill, 'working'> = {
+    instrumentHeight: height,
     surface,
     ground: height.minus(reading),
     gradeRod,
     cut,
     action: cut.isZero() ? 'none' : cut.isNegative() ? 'fill' : 'cut',
     reach: reachOf(gradeRod, undefined),
-    ...(tolerance === undefined
-      ? {}
-      : { verdict: verdictOf(tolerance.minus(cut.abs()), uncertainty) }),
+    verdict: tolerance === undefined ? null : verdictOf(tolerance.minus(cut.abs()), uncertainty),
   };
   return withWorking(result, () => [
+    ...sightSteps(read.instrumentHeight),
     {
       title: `Rod reading for the ${surface}`,
       formula: 'g = HI - z',
@@ -97,5 +107,3 @@ export function cutFill(options: {
     },
   ]);
 }
-
-const NOTHING = length(0, 'm');

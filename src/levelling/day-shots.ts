@@ -1,16 +1,25 @@
+import type { FieldPath } from '../errors.js';
+import { custom, list, object, optional, quantity, text } from '../input/field.js';
+import { givenEntries, type GivenEntry } from '../input/given-entries.js';
+import { ELEVATION, ROD_READING, TIME_OR_NONE } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
+import { shapeOf, type Field, type Values } from '../input/shape.js';
 import type { LengthInput, TimeInput } from '../units/construct.js';
-import { exactOf, type Length } from '../units/quantity.js';
-import { compareRatios, wholeRatio, ZERO_RATIO, type Ratio } from '../units/ratio.js';
-import { ELEVATION, READING } from './limits.js';
+import { exactOf, type Length, type Time } from '../units/quantity.js';
+import { wholeRatio, type Ratio } from '../units/ratio.js';
 
-/** A reading of the day, in the order in which they were taken. */
+/** A reading of the day. */
 export interface DayShotInput {
+  /** What the rod stood on. */
   readonly point: string;
+  /** Reading on the rod [length], 0 to 20 m. */
   readonly reading: LengthInput;
-  /** Elevation of the mark, where the reading is a check on one. */
+  /** Elevation of the mark [length], if the reading is a check on one. Default: no check. */
   readonly known?: LengthInput;
-  /** Time since the opening reading; for all shots or for none. */
+  /**
+   * Time since the opening reading [time], more than 0 and at most 10 000 h; for all shots or for none.
+   * Default: evenly from shot to shot.
+   */
   readonly after?: TimeInput;
 }
 
@@ -23,38 +32,67 @@ export interface ReadShot {
   readonly at: Ratio;
 }
 
-const LATER = Object.freeze({ sign: 'not-negative' } as const);
+const SHOT = shapeOf<DayShotInput>()({
+  point: text(),
+  reading: quantity(ROD_READING),
+  known: optional(quantity(ELEVATION)),
+  after: optional(quantity(TIME_OR_NONE)),
+});
 
-/** Reads the shots of a day, in time, the last one a check. Internal. */
-export function readShots(reader: Reader, value: unknown): ReadShot[] {
-  const list = reader.list(value, ['shots']);
-  const isTimed = list.some(hasTime);
-  const shots = list.map((item, k): ReadShot => {
-    const path = ['shots', k];
-    const fields = reader.object(item, path);
-    const optional = fields['known'];
-    return {
-      point: reader.text(fields['point'], [...path, 'point']),
-      reading: reader.quantity('length', fields['reading'], [...path, 'reading'], READING),
-      known:
-        optional === undefined
-          ? undefined
-          : reader.quantity('length', optional, [...path, 'known'], ELEVATION),
-      at: isTimed
-        ? exactOf(reader.quantity('time', fields['after'], [...path, 'after'], LATER))
-        : wholeRatio(k + 1),
-    };
-  });
-  shots.forEach(({ at }, k) => {
-    if (compareRatios(at, shots[k - 1]?.at ?? ZERO_RATIO) > 0) return;
-    reader.fail('NOT_INCREASING', ['shots', k, 'after'], 'must be later than the reading before');
-  });
-  if (shots.length > 0 && shots.at(-1)?.known === undefined) {
-    const why = 'the last reading is no check: close on a mark with a known level';
-    reader.fail('NO_CLOSING_SHOT', ['shots', shots.length - 1, 'known'], why);
+type Shot = Values<typeof SHOT>;
+
+const MOST_SHOTS = 10_000;
+
+const SHOTS = list(object(SHOT), { of: 'shots', most: MOST_SHOTS });
+
+/** The shots of a day in order, the last one a check. Internal. */
+export const dayShots: Field<readonly ReadShot[]> = custom((reader, value, path) => {
+  const before = reader.faults();
+  const shots = SHOTS.read(reader, value, path);
+  const given = givenEntries(value, SHOT, MOST_SHOTS);
+  checkTimes(reader, given, path);
+  // a shot that could not be read is undefined
+  checkForward(
+    reader,
+    shots.map((shot: Shot | undefined) => shot?.after),
+    path,
+  );
+  const last = given.at(-1) ?? null;
+  if (last !== null && last['known'] === undefined) {
+    const why = 'missing. Close on a mark with a known elevation, and give it here';
+    const params = { reason: 'no-closing-sight' };
+    reader.fail('BOOK_ROW', [...path, given.length - 1, 'known'], why, params);
   }
-  return shots;
+  return reader.faults() > before ? [] : shots.map(placed);
+});
+
+/** Where no time was noted, the number of the shot counts. */
+const placed = ({ point, reading, known, after }: Shot, k: number): ReadShot => ({
+  point,
+  reading,
+  known,
+  at: after === undefined ? wholeRatio(k + 1) : exactOf(after),
+});
+
+/** Times are given for all shots or for none. */
+function checkTimes(reader: Reader, given: readonly GivenEntry[], path: FieldPath): void {
+  const isTimed = given.some((shot) => shot?.['after'] !== undefined);
+  given.forEach((shot, k) => {
+    if (!isTimed || shot === null || shot['after'] !== undefined) return;
+    const message = 'missing. Give the time of every shot, or of none';
+    reader.fail('REQUIRED', [...path, k, 'after'], message);
+  });
 }
 
-const hasTime = (item: unknown): boolean =>
-  (item as { readonly after?: unknown } | null | undefined)?.after !== undefined;
+function checkForward(reader: Reader, times: readonly (Time | undefined)[], path: FieldPath): void {
+  let before: Time | undefined;
+  times.forEach((after, k) => {
+    if (after === undefined) return;
+    const isLater = before === undefined ? !after.isZero() : after.compare(before) > 0;
+    if (!isLater) {
+      const message = 'not later than the reading before. List the shots in order';
+      reader.fail('NOT_INCREASING', [...path, k, 'after'], message);
+    }
+    before = after;
+  });
+}

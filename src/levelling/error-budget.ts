@@ -1,67 +1,101 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { list, number, object, optional, quantity, text } from '../input/field.js';
+import { COVERAGE, ERROR, TOLERANCE, TOLERANCE_OF_SOME } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { COVERAGE_FACTOR } from '../sources/levelling-figures.js';
 import { sum } from '../units/aggregate.js';
-import { length, type LengthInput } from '../units/construct.js';
-import type { NumberInput } from '../units/read-number.js';
+import type { LengthInput } from '../units/construct.js';
 import { exactOf, type Length } from '../units/quantity.js';
-import { multiplyRatios, quotientToNumber } from '../units/ratio.js';
+import { multiplyRatios, quotientToNumber, ratioToDecimal } from '../units/ratio.js';
+import { readNumber, type NumberInput } from '../units/read-number.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { ALLOWED, ERROR, TOLERANCE } from './limits.js';
 import { rootSumOfSquares } from './root-sum-of-squares.js';
 
-/** A random error: what it comes from and its standard deviation. */
+/** A random error: what it comes from, and its standard deviation. */
 export interface RandomErrorInput {
+  /** What it comes from. */
   readonly name: string;
+  /** Its standard deviation [length], 0 to 10 m. */
   readonly sigma: LengthInput;
 }
 
 /** An error that always acts one way, such as the tilt of a beam or the sag of a string. */
 export interface SystematicErrorInput {
+  /** What it comes from. */
   readonly name: string;
-  /** + where it makes the result too high. */
+  /** Positive where it makes the result too high [length], up to 10 m either way. */
   readonly error: LengthInput;
 }
 
-/** What one source adds to the whole. */
+/** The errors of one elevation, and its tolerance. */
+export interface ErrorBudgetOptions {
+  /** Random errors, 1 to 10 000. */
+  readonly random: readonly RandomErrorInput[];
+  /** Errors that always act one way. Default: none. */
+  readonly systematic?: readonly SystematicErrorInput[];
+  /** Tolerance of the elevation, up or down [length], more than 0 and at most 10 m. */
+  readonly tolerance: LengthInput;
+  /**
+   * How many standard deviations are counted, 1 to 5. Default: that of `COVERAGE_FACTOR`, which covers
+   * about 95%.
+   */
+  readonly coverage?: NumberInput;
+  /**
+   * A measured deviation from the design elevation, to judge [length], positive where it is too high;
+   * up to 10 m either way. The systematic errors are deducted first. Default: none.
+   */
+  readonly deviation?: LengthInput;
+}
+
+const RANDOM = shapeOf<RandomErrorInput>()({ name: text(), sigma: quantity(TOLERANCE) });
+
+const SYSTEMATIC = shapeOf<SystematicErrorInput>()({ name: text(), error: quantity(ERROR) });
+
+const OPTIONS = shapeOf<ErrorBudgetOptions>()({
+  random: list(object(RANDOM), { of: 'errors' }),
+  systematic: optional(list(object(SYSTEMATIC), { of: 'errors', least: 0 }), []),
+  tolerance: quantity(TOLERANCE_OF_SOME),
+  coverage: optional(number(COVERAGE)),
+  deviation: optional(quantity(ERROR)),
+});
+
+/** What one random error adds to the whole. */
 export interface ErrorShare {
+  /** What it comes from. */
   readonly name: string;
+  /** Its standard deviation. */
   readonly sigma: Length;
-  /** Its part of the squares, from 0 to 1; all parts make 1. */
+  /** Its part of the squares, 0 to 1; all parts make 1, or 0 where the total is 0. */
   readonly share: number;
 }
 
-/** An error budget of one height. */
+/** An error budget of one elevation. */
 export interface ErrorBudget extends Worked {
   /** Random errors together: one standard deviation. */
   readonly total: Length;
   /** The total times the coverage factor. */
   readonly uncertainty: Length;
-  /** Systematic errors together: correct the height by taking this off. */
+  /** Systematic errors together. Correct the elevation by deducting this. */
   readonly systematic: Length;
+  /** What each random error adds, in the order given. */
   readonly shares: readonly ErrorShare[];
-  /** Tolerance less uncertainty and systematic errors: what is left for the work; may be negative. */
-  readonly left: Length;
-  /** Whether the tolerance leaves something for the work. */
+  /** Tolerance less uncertainty and systematic errors, for the work itself; negative if they exceed it. */
+  readonly remaining: Length;
+  /** True where something of the tolerance remains for the work. */
   readonly isEnough: boolean;
-  /** Whether a measured deviation keeps the tolerance, where one was given. */
-  readonly verdict?: Verdict;
+  /** Whether the measured deviation is within the tolerance; null if none is given. */
+  readonly verdict: Verdict | null;
 }
 
 /**
- * Error budget of one height by root sum of squares: `s = sqrt(s1^2 + s2^2 ...)`, `U = k s`, and what
- * is left of the tolerance for the work, `left = T - U - |systematic|`. Only random errors add up like
- * that: what always acts one way is given apart, and is best corrected and left out.
+ * Error budget of one elevation by root sum of squares: `s = sqrt(s1^2 + s2^2 ...)`, `U = k s`, and what
+ * remains of the tolerance for the work, `L = T - U - |systematic|`. Only random errors add up
+ * like that. An error that always acts one way is given separately; it is best corrected and left out.
  *
- * @param options.random - each with `name` and `sigma`, its standard deviation [length]
- * @param options.systematic - each with `name` and `error` [length, + too high], default none
- * @param options.tolerance - up or down [length]
- * @param options.coverage - how many standard deviations are counted, from 1 to 5; default
- *   `COVERAGE_FACTOR`, which takes in about 95 %
- * @param options.deviation - a measured deviation from the height wanted [length, + too high], to judge;
- *   the systematic errors are taken off it first
- * @returns total, uncertainty and systematic errors [length], the share of each source in the squares
- *   [0 to 1], what is left of the tolerance [length], the verdict on the deviation
+ * @param options - see {@link ErrorBudgetOptions}
+ * @returns total, uncertainty and systematic errors [length], the share of each random error in the
+ *   squares [0 to 1], what remains of the tolerance [length], the verdict on the deviation
  * @throws `EMPTY_LIST`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
@@ -75,55 +109,35 @@ export interface ErrorBudget extends Worked {
  *   tolerance: '10 mm',
  * });
  * budget.total.to('mm').toFixed(2) //=> '3.35'
- * budget.left.to('mm').toFixed(2) //=> '3.29'
+ * budget.remaining.to('mm').toFixed(2) //=> '3.29'
  */
-export function errorBudget(options: {
-  readonly random: readonly RandomErrorInput[];
-  readonly systematic?: readonly SystematicErrorInput[];
-  readonly tolerance: LengthInput;
-  readonly coverage?: NumberInput;
-  readonly deviation?: LengthInput;
-}): ErrorBudget {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const random = readErrors(reader, fields['random'], 'random');
-  const biases =
-    fields['systematic'] === undefined
-      ? []
-      : readErrors(reader, fields['systematic'], 'systematic');
-  const tolerance = reader.quantity('length', fields['tolerance'], ['tolerance'], ALLOWED);
-  const factor = fields['coverage'] ?? COVERAGE_FACTOR.value;
-  const coverage = reader.number(factor, ['coverage'], { sign: 'positive', least: 1, most: 5 });
-  const deviation =
-    fields['deviation'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['deviation'], ['deviation'], ERROR);
-  reader.finish();
-  const total = rootSumOfSquares(random.map(({ size }) => size));
+export function errorBudget(options: ErrorBudgetOptions): ErrorBudget {
+  const read = readOptions(options, OPTIONS);
+  const { random, tolerance, coverage = USUAL_COVERAGE, deviation } = read;
+  const total = rootSumOfSquares(random.map(({ sigma }) => sigma));
   const uncertainty = total.times(coverage);
-  const systematic = sum([NOTHING, ...biases.map(({ size }) => size)]);
-  const left = tolerance.minus(uncertainty).minus(systematic.abs());
+  const systematic = sum([NO_LENGTH, ...read.systematic.map(({ error }) => error)]);
+  const remaining = tolerance.minus(uncertainty).minus(systematic.abs());
+  const isWithin = (off: Length) => verdictOf(tolerance.minus(off.abs()), uncertainty);
   const result: Omit<ErrorBudget, 'working'> = {
     total,
     uncertainty,
     systematic,
-    shares: random.map(({ name, size }) => ({ name, sigma: size, share: shareOf(size, total) })),
-    left,
-    isEnough: !left.isNegative() && !left.isZero(),
-    ...(deviation === undefined
-      ? {}
-      : { verdict: verdictOf(tolerance.minus(deviation.minus(systematic).abs()), uncertainty) }),
+    shares: random.map(({ name, sigma }) => ({ name, sigma, share: shareOf(sigma, total) })),
+    remaining,
+    isEnough: !remaining.isNegative() && !remaining.isZero(),
+    verdict: deviation === undefined ? null : isWithin(deviation.minus(systematic)),
   };
   return withWorking(result, () => [
     {
       title: 'Random errors together',
       formula: 's = sqrt(sum of squares)',
-      given: random.map(({ name, size }, k) => given(`s${k + 1}`, name, size)),
+      given: random.map(({ name, sigma }, k) => given(`s${k + 1}`, name, sigma)),
       result: given('s', 'standard deviation', total),
       source: 'derived',
     },
     {
-      title: 'Tolerance left for the work',
+      title: 'Tolerance that remains for the work',
       formula: 'L = T - k s - |b|',
       given: [
         given('T', 'tolerance', tolerance),
@@ -131,34 +145,17 @@ export function errorBudget(options: {
         given('s', 'standard deviation', total),
         given('b', 'systematic errors', systematic),
       ],
-      result: given('L', 'left', left),
+      result: given('L', 'remaining', remaining),
       source: 'derived',
     },
   ]);
 }
 
-const NOTHING = length(0, 'm');
+const USUAL_COVERAGE = ratioToDecimal(readNumber(COVERAGE_FACTOR.value));
 
-interface NamedError {
-  readonly name: string;
-  readonly size: Length;
-}
-
-function readErrors(reader: Reader, value: unknown, list: 'random' | 'systematic'): NamedError[] {
-  const [field, rule] =
-    list === 'random' ? (['sigma', TOLERANCE] as const) : (['error', ERROR] as const);
-  return reader.list(value, [list]).map((item, k) => {
-    const fields = reader.object(item, [list, k]);
-    return {
-      name: reader.text(fields['name'], [list, k, 'name']),
-      size: reader.quantity('length', fields[field], [list, k, field], rule),
-    };
-  });
-}
-
-/** Part of the squares; nothing of nothing is nothing. */
-function shareOf(size: Length, total: Length): number {
+/** Part of the squares; 0 where the total is 0. */
+function shareOf(sigma: Length, total: Length): number {
   if (total.isZero()) return 0;
-  const [part, whole] = [exactOf(size), exactOf(total)];
+  const [part, whole] = [exactOf(sigma), exactOf(total)];
   return quotientToNumber(multiplyRatios(part, part), multiplyRatios(whole, whole));
 }

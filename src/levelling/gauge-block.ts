@@ -1,25 +1,40 @@
-import { makeReader } from '../input/reader.js';
-import { length, type LengthInput, type SlopeInput } from '../units/construct.js';
+import { optional, quantity } from '../input/field.js';
+import { FALL_OF_SOME, SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import type { LengthInput, SlopeInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { RULER, SLOPE_LIMIT, TOLERANCE } from './limits.js';
+
+/** A slope, and the spirit level that sets it. */
+export interface GaugeBlockOptions {
+  /** The slope to set [slope], more than 0 and at most 1 (rise over run). */
+  readonly slope: SlopeInput;
+  /** Length of the level or straightedge [length], more than 0 and at most 10 km. */
+  readonly length: LengthInput;
+  /** Error of the block and the level together [length], 0 to 10 m. Default: not counted. */
+  readonly error?: LengthInput;
+}
+
+const OPTIONS = shapeOf<GaugeBlockOptions>()({
+  slope: quantity(FALL_OF_SOME),
+  length: quantity(SITE_LENGTH),
+  error: optional(quantity(TOLERANCE)),
+});
 
 /** A block under the low end of a spirit level. */
 export interface GaugeBlock extends Worked {
-  /** Height of the block with which the bubble stands in the middle. */
+  /** Height of the block that centres the bubble. */
   readonly block: Length;
-  /** What an error of the block, or of the level over its length, does to the slope. */
-  readonly slopeError?: Slope;
+  /** What the error does to the slope; null if none is given. */
+  readonly slopeError: Slope | null;
 }
 
 /**
- * Block under the low end of a spirit level or straightedge for a slope: `b = s L`. A level that is out
- * shows when it is turned end for end: half the difference of the two readings is its error.
+ * Block under the low end of a spirit level or straightedge that sets a slope: `b = s L`. To find the
+ * error of a level, turn it end for end: it is half the difference of the two readings.
  *
- * @param options.slope - slope wanted [slope, more than 0]
- * @param options.length - of the level or straightedge [length]
- * @param options.error - of the block and the level together [length], if its effect is wanted
+ * @param options - see {@link GaugeBlockOptions}
  * @returns block [length], and the error of the slope `error / L` [slope]
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
@@ -28,31 +43,18 @@ export interface GaugeBlock extends Worked {
  * block.block.to('mm').toString() //=> '24'
  * block.slopeError?.to('percent').toFixed(3) //=> '0.083'
  */
-export function gaugeBlock(options: {
-  readonly slope: SlopeInput;
-  readonly length: LengthInput;
-  readonly error?: LengthInput;
-}): GaugeBlock {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const wanted = reader.quantity('slope', fields['slope'], ['slope'], SLOPE_LIMIT);
-  const ruler = reader.quantity('length', fields['length'], ['length'], RULER);
-  const error = reader.quantity('length', fields['error'] ?? NOTHING, ['error'], TOLERANCE);
-  reader.finish();
-  const block = ruler.times(wanted);
-  const doubt =
-    fields['error'] === undefined
-      ? {}
-      : { slopeError: fromSI('slope', divideRatios(exactOf(error), exactOf(ruler))) };
-  return withWorking({ block, ...doubt }, () => [
+export function gaugeBlock(options: GaugeBlockOptions): GaugeBlock {
+  const { slope, length, error } = readOptions(options, OPTIONS);
+  const block = length.times(slope);
+  const slopeError =
+    error === undefined ? null : fromSI('slope', divideRatios(exactOf(error), exactOf(length)));
+  return withWorking({ block, slopeError }, () => [
     {
       title: 'Block under the level',
       formula: 'b = s L',
-      given: [given('s', 'slope', wanted), given('L', 'length of the level', ruler)],
+      given: [given('s', 'slope', slope), given('L', 'length of the level', length)],
       result: given('b', 'block', block),
       source: 'derived',
     },
   ]);
 }
-
-const NOTHING = length(0, 'm');

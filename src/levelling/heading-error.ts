@@ -1,36 +1,63 @@
-import { makeReader } from '../input/reader.js';
-import { angle, type AngleInput, type LengthInput, type SlopeInput } from '../units/construct.js';
+import { object, quantity } from '../input/field.js';
+import { GRADE, HEADING, SITE_OFFSET } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import type { AngleInput, LengthInput, SlopeInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { decimalRatio } from '../units/ratio.js';
 import { cross, dot, type Vector } from '../units/vector.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { GRADE, PLACE } from './limits.js';
 
-/** A beam with grades dialled in that is aimed beside its line. */
+/** A point on the site, from the instrument. */
+export interface PlaceFromInstrumentInput {
+  /** Along x [length], up to 10 km either way. */
+  readonly x: LengthInput;
+  /** Along y [length], up to 10 km either way. */
+  readonly y: LengthInput;
+}
+
+/** A laser with grades dialled in, and how far it is off its heading. */
+export interface HeadingErrorOptions {
+  /** Dialled in along x [slope], positive where it rises away from the instrument; up to 1 either way. */
+  readonly gradeX: SlopeInput;
+  /** Dialled in along y [slope], positive where it rises; up to 1 either way. */
+  readonly gradeY: SlopeInput;
+  /** How far the instrument is turned off x [angle, counter-clockwise], up to 90 degrees either way. */
+  readonly heading: AngleInput;
+  /** The point to work out the error for. */
+  readonly at: PlaceFromInstrumentInput;
+}
+
+const OPTIONS = shapeOf<HeadingErrorOptions>()({
+  gradeX: quantity(GRADE),
+  gradeY: quantity(GRADE),
+  heading: quantity(HEADING),
+  at: object(
+    shapeOf<PlaceFromInstrumentInput>()({ x: quantity(SITE_OFFSET), y: quantity(SITE_OFFSET) }),
+  ),
+});
+
+/** A beam with grades dialled in that is off its heading. */
 export interface HeadingError extends Worked {
-  /** Grades that the beam really has. */
+  /** Grade that the beam has along x. */
   readonly gradeX: Slope;
+  /** Grade that the beam has along y. */
   readonly gradeY: Slope;
-  /** Beam less design at the place: negative where the beam is low. */
+  /** Beam less design at the point; negative where the beam is low. */
   readonly error: Length;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * A laser with both grades dialled in, turned by an angle b away from the x of the site:
- * `gx' = gx cos b - gy sin b`, `gy' = gx sin b + gy cos b`, error at a place
- * `(gx' - gx) x + (gy' - gy) y`. The grades go wrong as a turned vector does; the error grows with the
- * distance. To 40 digits.
+ * A laser with both grades dialled in, turned by an angle b off the x of the site:
+ * `gx' = gx cos b - gy sin b`, `gy' = gx sin b + gy cos b`, error at a point
+ * `(gx' - gx) x + (gy' - gy) y`. It grows with the distance. To 40 digits.
  *
- * @param options.gradeX - dialled in along x [slope, + rising away from the instrument]
- * @param options.gradeY - dialled in along y [slope, + rising]
- * @param options.heading - how far the instrument is turned away from x [angle, counter-clockwise, up to
- *   90 degrees either way]
- * @param options.at - the place `{ x, y }` from the instrument [length]
+ * @param options - see {@link HeadingErrorOptions}
  * @returns the grades that the beam has [slope] and its error there [length, + high]; cautions
- * @throws `OUT_OF_RANGE` and the reading codes
+ * @throws `REQUIRED`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
  * const drive = headingError({
@@ -42,21 +69,9 @@ export interface HeadingError extends Worked {
  * drive.gradeX.to('percent').toFixed(3) //=> '-3.101'
  * drive.error.to('mm').toFixed(1) //=> '-28.1'
  */
-export function headingError(options: {
-  readonly gradeX: SlopeInput;
-  readonly gradeY: SlopeInput;
-  readonly heading: AngleInput;
-  readonly at: { readonly x: LengthInput; readonly y: LengthInput };
-}): HeadingError {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const gx = reader.quantity('slope', fields['gradeX'], ['gradeX'], GRADE);
-  const gy = reader.quantity('slope', fields['gradeY'], ['gradeY'], GRADE);
-  const heading = reader.quantity('angle', fields['heading'], ['heading'], QUARTER_TURN);
-  const place = reader.object(fields['at'], ['at']);
-  const x = reader.quantity('length', place['x'], ['at', 'x'], PLACE);
-  const y = reader.quantity('length', place['y'], ['at', 'y'], PLACE);
-  reader.finish();
+export function headingError(options: HeadingErrorOptions): HeadingError {
+  const { gradeX: gx, gradeY: gy, heading, at } = readOptions(options, OPTIONS);
+  const { x, y } = at;
   const design: Vector = { x: exactOf(gx), y: exactOf(gy) };
   const turn: Vector = {
     x: decimalRatio(Decimal40.cos(heading.si)),
@@ -67,20 +82,18 @@ export function headingError(options: {
   const error = x.times(gradeX.minus(gx)).plus(y.times(gradeY.minus(gy)));
   return withWorking({ gradeX, gradeY, error, cautions: cautionsFor('laser') }, () => [
     {
-      title: 'Error of a beam that is aimed beside its line',
+      title: 'Error of a beam that is off its heading',
       formula: "e = (gx' - gx) x + (gy' - gy) y",
       given: [
         given("gx'", 'grade that the beam has along x', gradeX),
         given('gx', 'grade dialled in along x', gx),
         given("gy'", 'grade that the beam has along y', gradeY),
         given('gy', 'grade dialled in along y', gy),
-        given('x', 'place along x', x),
-        given('y', 'place along y', y),
+        given('x', 'distance along x', x),
+        given('y', 'distance along y', y),
       ],
       result: given('e', 'error (+ high)', error),
       source: 'derived',
     },
   ]);
 }
-
-const QUARTER_TURN = Object.freeze({ sign: 'any', most: angle(90, 'deg') } as const);

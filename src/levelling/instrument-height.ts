@@ -1,43 +1,73 @@
-import { makeReader } from '../input/reader.js';
+import { custom, object, quantity } from '../input/field.js';
+import { isForm } from '../input/plain.js';
+import { ELEVATION, ROD_READING } from '../input/ranges.js';
+import { shapeOf, type Field } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
-import { ELEVATION, READING } from './limits.js';
+import { NO_LENGTH } from '../units/zero.js';
+import { given, type Step } from '../working.js';
 
-/** The height of a level line of sight. */
-export interface InstrumentHeight extends Worked {
-  readonly instrumentHeight: Length;
+/** A set-up of the level: a mark whose elevation is known, and the reading on it. */
+export interface SetUpInput {
+  /** Elevation of the mark [length], up to 10 km either way. */
+  readonly benchmark: LengthInput;
+  /** Backsight: reading on the rod on that mark [length], 0 to 20 m. */
+  readonly back: LengthInput;
 }
 
 /**
- * Height of instrument, the elevation of the line of sight: `HI = benchmark + backsight`.
- *
- * @param options.benchmark - elevation of the mark that the rod stands on [length]
- * @param options.back - reading on it [length, 0 to 20 m]
- * @returns the height of instrument [length]
- * @throws `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
- * @source grade-with-a-level
- * @example
- * const setUp = instrumentHeight({ benchmark: '820 ft', back: '8.42 ft' });
- * setUp.instrumentHeight.to('ft').toString() //=> '828.42'
+ * Height of instrument: the elevation of the line of sight [length], up to 10 km either way, or the
+ * set-up that gives it.
  */
-export function instrumentHeight(options: {
-  readonly benchmark: LengthInput;
-  readonly back: LengthInput;
-}): InstrumentHeight {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const benchmark = reader.quantity('length', fields['benchmark'], ['benchmark'], ELEVATION);
-  const back = reader.quantity('length', fields['back'], ['back'], READING);
-  reader.finish();
-  const height = benchmark.plus(back);
-  return withWorking({ instrumentHeight: height }, () => [
-    {
-      title: 'Height of instrument',
-      formula: 'HI = BM + BS',
-      given: [given('BM', 'benchmark', benchmark), given('BS', 'backsight', back)],
-      result: given('HI', 'height of instrument', height),
-      source: 'grade-with-a-level',
-    },
-  ]);
+export type InstrumentHeightInput = LengthInput | SetUpInput;
+
+/** A set-up that has been read. Internal. */
+export interface SetUp {
+  readonly benchmark: Length;
+  readonly back: Length;
 }
+
+/** The fields of a set-up. Internal. */
+export const SET_UP = shapeOf<SetUpInput>()({
+  benchmark: quantity(ELEVATION),
+  back: quantity(ROD_READING),
+});
+
+/** Height of instrument, the elevation of the line of sight: `HI = benchmark + backsight`. Internal. */
+export const heightOf = ({ benchmark, back }: SetUp): Length => benchmark.plus(back);
+
+/** A height of instrument, and the set-up that it came from. Internal. */
+export interface Sight {
+  readonly height: Length;
+  readonly setUp: SetUp | null;
+}
+
+const setUp = object(SET_UP);
+const elevation = quantity(ELEVATION);
+
+/** Reads a height of instrument in either form. Internal. */
+export const sight: Field<Sight> = custom((reader, value, path) => {
+  if (!isForm(value)) return { height: elevation.read(reader, value, path), setUp: null };
+  const before = reader.faults();
+  const read = setUp.read(reader, value, path);
+  if (reader.faults() > before) return { height: NO_LENGTH, setUp: null };
+  return { height: heightOf(read), setUp: read };
+});
+
+/** The working of a height of instrument that came from a set-up. Internal. */
+export const sightSteps = (from: Sight): Step[] =>
+  from.setUp === null ? [] : [heightStep(from.setUp)];
+
+/** The working of a height of instrument. Internal. */
+export const heightStep = (
+  from: SetUp,
+  names: { readonly benchmark: string; readonly back: string } = NAMES,
+): Step => ({
+  title: 'Height of instrument',
+  formula: 'HI = BM + BS',
+  given: [given('BM', names.benchmark, from.benchmark), given('BS', names.back, from.back)],
+  result: given('HI', 'height of instrument', heightOf(from)),
+  source: 'grade-with-a-level',
+});
+
+const NAMES = Object.freeze({ benchmark: 'benchmark', back: 'backsight' });

@@ -1,56 +1,89 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { object, optional, quantity } from '../input/field.js';
+import { ELEVATION, SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { length, type LengthInput } from '../units/construct.js';
+import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Angle, type Length } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
 import { angleOfSlope } from '../units/slope-angle.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
+import { accuracy, beamSlope, type AccuracyInput } from './accuracy.js';
 import { rootSumOfSquares } from './root-sum-of-squares.js';
-import { readAccuracy, type AccuracyInput } from './accuracy.js';
-import { DISTANCE, ELEVATION, TOLERANCE } from './limits.js';
 
-/** The two marks of one axis, before and after a half turn, as heights or as rod readings. */
+/** The two marks of one axis, before and after a half turn, as heights. */
 export interface ReversalMarksInput {
+  /** Height of the mark before the half turn [length], up to 10 km either way. */
   readonly first: LengthInput;
+  /** Height of the mark after the half turn [length], up to 10 km either way. */
   readonly second: LengthInput;
 }
+
+/** A half-turn test of a rotating laser. */
+export interface LaserReversalOptions {
+  /** From instrument to target [length], more than 0 and at most 10 km. */
+  readonly distance: LengthInput;
+  /** Marks of one axis. */
+  readonly x: ReversalMarksInput;
+  /** Marks of the other axis. Default: not tested. */
+  readonly y?: ReversalMarksInput;
+  /** What the maker states for each axis. */
+  readonly accuracy: AccuracyInput;
+  /** Uncertainty of one mark [length], 0 to 10 m; two make a root sum of squares. Default: 0. */
+  readonly uncertainty?: LengthInput;
+}
+
+const MARKS = shapeOf<ReversalMarksInput>()({
+  first: quantity(ELEVATION),
+  second: quantity(ELEVATION),
+});
+
+const OPTIONS = shapeOf<LaserReversalOptions>()({
+  distance: quantity(SITE_LENGTH),
+  x: object(MARKS),
+  y: optional(object(MARKS)),
+  accuracy,
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
 
 /** The error of one axis. */
 export interface AxisError {
   /** First mark less second. */
   readonly difference: Length;
-  /** Half of it: how far the beam is off level over the distance, + where the first mark is high. */
+  /** Half of it: how far the beam is off level over the distance, positive if the first mark is high. */
   readonly error: Length;
+  /** The error as an angle. */
   readonly angle: Angle;
+  /** Whether the axis is within the accuracy. */
   readonly verdict: Verdict;
 }
 
 /** A rotating laser tested by half turns. */
 export interface LaserReversal extends Worked {
+  /** Error of the x axis. */
   readonly x: AxisError;
-  readonly y?: AxisError;
-  /** The most that two marks may differ by. */
-  readonly mostDifference: Length;
+  /** Error of the y axis; null if it was not tested. */
+  readonly y: AxisError | null;
+  /** Maximum difference of two marks within the accuracy. */
+  readonly maximumDifference: Length;
+  /** The worse verdict of the axes. */
   readonly verdict: Verdict;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * 180-degree test of a rotating laser: the beam is marked on one target, the instrument turned by half
- * a turn and the beam marked again. `error = (first - second) / 2` over the distance, the marks may
- * differ by `2 D accuracy`. Test both axes, at a good distance; that the beam is level says nothing
- * about a grade that is dialled in.
+ * 180-degree test of a rotating laser: mark the beam on one target, turn the instrument by half a turn
+ * and mark it again. `error = (first - second) / 2` over the distance; the marks may differ by
+ * `2 D accuracy`. Test both axes at a good distance. A level beam tells you nothing about a dialled-in
+ * grade.
  *
- * @param options.distance - from instrument to target [length]
- * @param options.x - marks `first` and `second` of one axis [length], as heights
- * @param options.y - marks of the other axis, likewise
- * @param options.accuracy - what the instrument promises: `error` [length] `over` a distance [length],
- *   or the `angle` of the beam to the level [angle]
- * @param options.uncertainty - of one mark [length], default none; two make a root sum of squares
- * @returns difference and error [length], angle and verdict for each axis, the most that marks may
- *   differ by [length], cautions
- * @throws `NOT_POSITIVE`, `ONE_OF`, `REQUIRED`, `OUT_OF_RANGE` and the reading codes
+ * @param options - see {@link LaserReversalOptions}
+ * @returns difference and error [length], angle and verdict for each axis, maximum difference of two
+ *   marks [length], cautions
+ * @throws `NOT_POSITIVE`, `NEGATIVE`, `CONFLICTING_FIELDS`, `REQUIRED`, `OUT_OF_RANGE` and the reading
+ *   codes
  * @source laser-reversal
  * @example
  * const test = laserReversal({
@@ -58,62 +91,38 @@ export interface LaserReversal extends Worked {
  *   x: { first: '1.503 m', second: '1.497 m' },
  *   accuracy: { error: '0.05 mm', over: '1 m' },
  * });
- * test.mostDifference.to('mm').toString() //=> '3'
+ * test.maximumDifference.to('mm').toString() //=> '3'
  * test.x.error.to('mm').toString() //=> '3'
  * test.verdict //=> 'fail'
  */
-export function laserReversal(options: {
-  readonly distance: LengthInput;
-  readonly x: ReversalMarksInput;
-  readonly y?: ReversalMarksInput;
-  readonly accuracy: AccuracyInput;
-  readonly uncertainty?: LengthInput;
-}): LaserReversal {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const distance = reader.quantity('length', fields['distance'], ['distance'], DISTANCE);
-  const x = readMarks(reader, fields['x'], 'x');
-  const y = fields['y'] === undefined ? undefined : readMarks(reader, fields['y'], 'y');
-  const accuracy = readAccuracy(reader, fields['accuracy']);
-  const doubt = fields['uncertainty'] ?? NOTHING;
-  const uncertainty = reader.quantity('length', doubt, ['uncertainty'], TOLERANCE);
-  reader.finish();
-  const mostDifference = distance.times(2).times(accuracy);
-  const judge = (marks: Marks) => axisError(marks, { distance, mostDifference, uncertainty });
-  const axes = { x: judge(x), ...(y === undefined ? {} : { y: judge(y) }) };
-  const verdict = worstVerdict(Object.values(axes).map((axis) => axis.verdict));
+export function laserReversal(options: LaserReversalOptions): LaserReversal {
+  const read = readOptions(options, OPTIONS);
+  const { distance, uncertainty } = read;
+  const slope = beamSlope(read.accuracy);
+  const maximumDifference = distance.times(2).times(slope);
+  const judge = (marks: Marks) => axisError(marks, { distance, maximumDifference, uncertainty });
+  const x = judge(read.x);
+  const y = read.y === undefined ? null : judge(read.y);
+  const verdict = worstVerdict(y === null ? [x.verdict] : [x.verdict, y.verdict]);
   const cautions = cautionsFor('laser');
-  return withWorking({ ...axes, mostDifference, verdict, cautions }, () => [
+  return withWorking({ x, y, maximumDifference, verdict, cautions }, () => [
     {
-      title: 'Most that two marks may differ by',
+      title: 'Maximum difference of two marks',
       formula: 'd = 2 D a',
-      given: [given('D', 'distance', distance), given('a', 'error over distance', accuracy)],
-      result: given('d', 'difference', mostDifference),
+      given: [given('D', 'distance', distance), given('a', 'error over distance', slope)],
+      result: given('d', 'difference', maximumDifference),
       source: 'laser-reversal',
     },
-    axisStep('x', x, axes.x),
-    ...(y === undefined || axes.y === undefined ? [] : [axisStep('y', y, axes.y)]),
+    axisStep('x', read.x, x),
+    ...(read.y === undefined || y === null ? [] : [axisStep('y', read.y, y)]),
   ]);
 }
 
-interface Marks {
-  readonly first: Length;
-  readonly second: Length;
-}
-
-const NOTHING = length(0, 'm');
-
-function readMarks(reader: Reader, value: unknown, name: 'x' | 'y'): Marks {
-  const fields = reader.object(value, [name]);
-  return {
-    first: reader.quantity('length', fields['first'], [name, 'first'], ELEVATION),
-    second: reader.quantity('length', fields['second'], [name, 'second'], ELEVATION),
-  };
-}
+type Marks = Values<typeof MARKS>;
 
 interface Basis {
   readonly distance: Length;
-  readonly mostDifference: Length;
+  readonly maximumDifference: Length;
   readonly uncertainty: Length;
 }
 
@@ -121,7 +130,7 @@ function axisError({ first, second }: Marks, basis: Basis): AxisError {
   const difference = first.minus(second);
   const error = difference.dividedBy(2);
   const tilt = fromSI('slope', divideRatios(exactOf(error), exactOf(basis.distance)));
-  const margin = basis.mostDifference.minus(difference.abs());
+  const margin = basis.maximumDifference.minus(difference.abs());
   const ofTwo = rootSumOfSquares([basis.uncertainty, basis.uncertainty]);
   const verdict = verdictOf(margin, ofTwo);
   return { difference, error, angle: angleOfSlope(tilt), verdict };

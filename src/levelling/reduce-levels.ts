@@ -1,59 +1,95 @@
-import { makeReader, type Reader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
+import type { FieldPath } from '../errors.js';
+import { choice, optional, quantity } from '../input/field.js';
+import { ELEVATION } from '../input/ranges.js';
+import type { Reader } from '../input/reader.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
+import type { LengthInput } from '../units/construct.js';
 import { exactOf, type Length } from '../units/quantity.js';
 import { wholeRatio, type Ratio } from '../units/ratio.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { readRows, type BookRow, type LevelRowInput } from './level-book.js';
-import { ELEVATION, TOLERANCE } from './limits.js';
-import { allowedBy, readRule, type MisclosureRule, type ReadRule } from './misclosure-rule.js';
+import { allowableOver, allowance, isByDistance } from './allowance.js';
+import { bookRows, givenRows, type BookRow, type LevelRowInput } from './level-book.js';
+import type { MisclosureRule } from './misclosure-rule.js';
+import { misclosureStep } from './misclosure-step.js';
 import { checkBook, reduceRows, type BookCheck, type ReducedRow } from './reduce-rows.js';
 import { correctionsOf } from './spread-misclosure.js';
 
+/** A level book as it was kept. */
+export interface ReduceLevelsOptions {
+  /** Elevation of the starting mark [length], up to 10 km either way. */
+  readonly start: LengthInput;
+  /**
+   * Rows in the order of the readings, 2 to 10 000: a backsight on the starting mark; intermediate
+   * sights, each alone; foresight and backsight on a turning point, in one row or in two; a foresight
+   * on the closing mark.
+   */
+  readonly rows: readonly LevelRowInput[];
+  /**
+   * Elevation of the closing mark [length], up to 10 km either way; the last row then needs a
+   * foresight. Default: not known, nothing is adjusted.
+   */
+  readonly known?: LengthInput;
+  /**
+   * Allowable misclosure [length, 0 to 10 m], or a rule `{ k, per }` for `k x sqrt(n)`. You choose it.
+   * Default: none, the misclosure is not judged.
+   */
+  readonly allowable?: LengthInput | MisclosureRule;
+  /** What the misclosure is spread by. Default: `set-ups`. */
+  readonly adjustBy?: 'set-ups' | 'distance';
+}
+
+const OPTIONS = shapeOf<ReduceLevelsOptions>()({
+  start: quantity(ELEVATION),
+  rows: bookRows,
+  known: optional(quantity(ELEVATION)),
+  allowable: optional(allowance),
+  adjustBy: optional(choice(['set-ups', 'distance']), 'set-ups'),
+});
+
 /** A row of the book with its level before and after the adjustment. */
 export interface LevelRow extends ReducedRow {
-  /** What the adjustment adds; zero where there is none. */
+  /** What the adjustment adds; 0 where there is none. */
   readonly correction: Length;
+  /** Elevation with the correction. */
   readonly adjusted: Length;
 }
 
 /** A reduced level book. */
 export interface LevelBook extends Worked {
+  /** The rows, in the order given. */
   readonly rows: readonly LevelRow[];
+  /** Number of set-ups. */
   readonly setUps: number;
+  /** The sums that must agree. */
   readonly check: BookCheck;
-  /** Closing level less the known one, where that was given. */
-  readonly misclosure?: Length;
-  readonly allowable?: Length;
-  /** Whether the misclosure keeps the rule, where one was given. */
-  readonly accepted?: boolean;
-  /** How the misclosure was spread; `none` where there is nothing known, or the rule is broken. */
+  /** Closing elevation less the known one; null if none is known. */
+  readonly misclosure: Length | null;
+  /** Allowable misclosure; null if none was given. */
+  readonly allowable: Length | null;
+  /** True where the misclosure is within the allowable; null if either is missing. */
+  readonly isAccepted: boolean | null;
+  /** What the misclosure was spread by; `none` if nothing is known, or it is not accepted. */
   readonly adjustment: 'none' | 'set-ups' | 'distance';
+  /** What to think of the levels. */
   readonly note: string;
 }
 
 /**
  * Reduces a level book by height of instrument (`HI = z + backsight`, `z = HI - reading`) and by rise
  * and fall, and checks one against the other: sum of backsights less foresights, sum of rises less
- * falls and last level less first are one and the same. Exact.
+ * falls, and last elevation less first are the same. Exact.
  *
- * With a known closing level the misclosure `m = z - z0` is spread by set-ups or by distance,
- * `-m n(i) / n`, so that the closing level becomes the known one exactly. A misclosure beyond the rule
- * is a slip and not an error: it is reported and not spread.
+ * With a known closing elevation z0 the misclosure `m = z - z0` is spread by set-ups or by distance,
+ * `-m n(i) / n`, so the closing elevation becomes exactly the known one. A misclosure outside the
+ * allowable is a mistake in the book: it is reported and not spread.
  *
- * @param options.start - elevation of the starting mark [length]
- * @param options.rows - one a point: `point`; `back` on the starting mark; `intermediate` alone;
- *   `fore` and `back` on a turning point, in one row or in two; `fore` on the closing mark [length, 0 to 20 m]; `distance`
- *   from the start [length] where it is needed
- * @param options.known - elevation of the closing mark [length], if it is one; the last row needs a
- *   foresight then
- * @param options.allowable - greatest misclosure [length], or a rule `{ k, per }` for `k x sqrt(n)` with
- *   `per` set-up or a distance; no default
- * @param options.adjustBy - `set-ups` (default) or `distance`
- * @returns rows with elevation, height of instrument, rise or fall, correction and adjusted level
- *   [length]; misclosure [length, computed less known], allowable [length], whether it is accepted;
- *   the sums of the check [length]
- * @throws `BOOK_ROW`, `NO_BACKSIGHT`, `NO_CLOSING_SHOT`, `TOO_FEW_POINTS`, `NEGATIVE`, `STATION_ORDER`,
- *   `REQUIRED`, `OUT_OF_RANGE` and the reading codes
+ * @param options - see {@link ReduceLevelsOptions}
+ * @returns rows with elevation, height of instrument, rise or fall, correction and adjusted elevation
+ *   [length]; misclosure [length, computed less known], allowable [length], whether it is accepted; the
+ *   sums of the check [length]
+ * @throws `BOOK_ROW`, `TOO_FEW`, `NEGATIVE`, `NOT_INCREASING`, `REQUIRED`, `OUT_OF_RANGE` and the reading
+ *   codes
  * @source level-booking
  * @example
  * const book = reduceLevels({
@@ -71,125 +107,96 @@ export interface LevelBook extends Worked {
  * book.misclosure?.to('ft').toString() //=> '-0.02'
  * book.rows[2]?.adjusted.to('ft').toString() //=> '100'
  */
-export function reduceLevels(options: {
-  readonly start: LengthInput;
-  readonly rows: readonly LevelRowInput[];
-  readonly known?: LengthInput;
-  readonly allowable?: LengthInput | MisclosureRule;
-  readonly adjustBy?: 'set-ups' | 'distance';
-}): LevelBook {
-  const { start, rows, known, allowance, adjustBy } = readOptions(options);
-  const reduced = reduceRows(start, rows);
+export function reduceLevels(options: ReduceLevelsOptions): LevelBook {
+  const read = readOptions(options, OPTIONS, checkClosing);
+  const { start, known, adjustBy } = read;
+  const reduced = reduceRows(start, read.rows);
   const closing = reduced.at(-1)?.elevation ?? start;
   const setUps = reduced.at(-1)?.setUp ?? 0;
-  const misclosure = known === undefined ? undefined : closing.minus(known);
-  const allowable = allowableOf(allowance, setUps, reduced);
-  const accepted =
-    misclosure === undefined || allowable === undefined
-      ? undefined
-      : misclosure.abs().compare(allowable) <= 0;
-  const isSpread = misclosure !== undefined && accepted !== false;
-  const corrections = isSpread
-    ? correctionsOf(misclosure, sharesOf(reduced, adjustBy))
-    : reduced.map(() => NOTHING);
+  const misclosure = known === undefined ? null : closing.minus(known);
+  const line = { setUps, distance: runTo(reduced, reduced.at(-1)) };
+  const allowable = allowableOver(read.allowable, line);
+  const isAccepted =
+    misclosure === null || allowable === null ? null : misclosure.abs().compare(allowable) <= 0;
+  const toSpread = isAccepted === false ? null : misclosure;
   const book: Omit<LevelBook, 'working'> = {
-    rows: reduced.map((row, k) => {
-      const correction = corrections[k] ?? NOTHING;
-      return { ...row, correction, adjusted: row.elevation.plus(correction) };
-    }),
+    rows: adjusted(reduced, toSpread, adjustBy),
     setUps,
     check: checkBook(reduced),
-    ...(misclosure === undefined ? {} : { misclosure }),
-    ...(allowable === undefined ? {} : { allowable }),
-    ...(accepted === undefined ? {} : { accepted }),
-    adjustment: isSpread ? adjustBy : 'none',
-    note: noteFor(misclosure, accepted),
+    misclosure,
+    allowable,
+    isAccepted,
+    adjustment: toSpread === null ? 'none' : adjustBy,
+    note: noteFor(misclosure, isAccepted),
   };
   return withWorking(book, () => bookSteps(book, start));
 }
 
-const NOTHING = length(0, 'm');
+type Raw = Readonly<Record<string, unknown>>;
 
-function readOptions(options: unknown) {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const start = reader.quantity('length', fields['start'], ['start'], ELEVATION);
-  const known =
-    fields['known'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['known'], ['known'], ELEVATION);
-  const allowance =
-    fields['allowable'] === undefined ? undefined : readAllowance(reader, fields['allowable']);
-  const by = fields['adjustBy'] ?? 'set-ups';
-  const adjustBy = reader.choice(by, ['adjustBy'], ['set-ups', 'distance'] as const);
-  const byDistance = needsDistance(allowance, known, adjustBy);
-  const rows = readRows(reader, fields['rows'], byDistance);
-  checkClosing(reader, rows, known);
-  if (byDistance) checkRun(reader, rows);
-  reader.finish();
-  return { start, rows, known, allowance, adjustBy };
+/** What the closing mark and a count by distance ask of the rows. */
+function checkClosing(
+  reader: Reader,
+  values: Partial<Values<typeof OPTIONS>>,
+  path: FieldPath,
+  raw: Raw,
+): void {
+  const rows = givenRows(raw['rows']);
+  const last = rows.at(-1) ?? null;
+  const at = [...path, 'rows'];
+  const isClosed = raw['known'] !== undefined;
+  if (isClosed && last?.['intermediate'] !== undefined && last['fore'] === undefined) {
+    const why = 'missing. The closing mark has a known elevation: read a foresight on it';
+    const params = { reason: 'no-closing-sight' };
+    reader.fail('BOOK_ROW', [...at, rows.length - 1, 'fore'], why, params);
+  }
+  const byDistance = isByDistance(values.allowable) || (isClosed && values.adjustBy === 'distance');
+  if (!byDistance) return;
+  rows.forEach((row, k) => {
+    if (k === 0 || row === null || row['distance'] !== undefined) return;
+    const why = 'missing. Give it on every row: the misclosure is counted by distance';
+    reader.fail('REQUIRED', [...at, k, 'distance'], why);
+  });
+  checkRun(reader, values.rows ?? [], at);
 }
 
-type Allowance = Length | ReadRule;
-
-const isRule = (allowance: Allowance): allowance is ReadRule => 'k' in allowance;
-
-function readAllowance(reader: Reader, value: unknown): Allowance {
-  const isObject = typeof value === 'object' && value !== null && 'k' in value;
-  return isObject
-    ? readRule(reader, value, ['allowable'])
-    : reader.quantity('length', value, ['allowable'], TOLERANCE);
-}
-
-function needsDistance(
-  allowance: Allowance | undefined,
-  known: Length | undefined,
-  adjustBy: 'set-ups' | 'distance',
-): boolean {
-  const byDistance = allowance !== undefined && isRule(allowance) && allowance.per !== 'set-up';
-  return byDistance || (known !== undefined && adjustBy === 'distance');
-}
-
-function checkClosing(reader: Reader, rows: readonly BookRow[], known: Length | undefined): void {
-  const last = rows.at(-1);
-  if (known === undefined || last === undefined || last.fore !== undefined) return;
-  const why = 'the closing mark has a known level, but no foresight was read on it';
-  reader.fail('NO_CLOSING_SHOT', ['rows', rows.length - 1, 'fore'], why);
-}
-
-function checkRun(reader: Reader, rows: readonly BookRow[]): void {
-  const [first, last] = [rows[0]?.distance ?? NOTHING, rows.at(-1)?.distance];
+function checkRun(reader: Reader, rows: readonly BookRow[], path: FieldPath): void {
+  const [first, last] = [rows[0]?.distance ?? NO_LENGTH, rows.at(-1)?.distance];
   if (last === undefined || last.compare(first) > 0) return;
-  const why = 'must be beyond the distance of the first row';
-  reader.fail('NOT_POSITIVE', ['rows', rows.length - 1, 'distance'], why);
+  const why = 'not beyond the first row. Measure from the start of the line';
+  reader.fail('NOT_INCREASING', [...path, rows.length - 1, 'distance'], why);
 }
 
 const runTo = (rows: readonly ReducedRow[], row: ReducedRow | undefined): Length =>
-  (row?.distance ?? NOTHING).minus(rows[0]?.distance ?? NOTHING);
+  (row?.distance ?? NO_LENGTH).minus(rows[0]?.distance ?? NO_LENGTH);
 
 /** How far along the line each level was taken. */
 const sharesOf = (rows: readonly ReducedRow[], adjustBy: 'set-ups' | 'distance'): Ratio[] =>
   rows.map((row) => (adjustBy === 'set-ups' ? wholeRatio(row.setUp) : exactOf(runTo(rows, row))));
 
-function allowableOf(
-  allowance: Allowance | undefined,
-  setUps: number,
+function adjusted(
   rows: readonly ReducedRow[],
-): Length | undefined {
-  if (allowance === undefined || !isRule(allowance)) return allowance;
-  return allowedBy(allowance, { setUps, distance: runTo(rows, rows.at(-1)) });
+  misclosure: Length | null,
+  adjustBy: 'set-ups' | 'distance',
+): LevelRow[] {
+  const corrections =
+    misclosure === null ? [] : correctionsOf(misclosure, sharesOf(rows, adjustBy));
+  return rows.map((row, k) => {
+    const correction = corrections[k] ?? NO_LENGTH;
+    return { ...row, correction, adjusted: row.elevation.plus(correction) };
+  });
 }
 
-function noteFor(misclosure: Length | undefined, accepted: boolean | undefined): string {
-  if (misclosure === undefined) {
-    return 'No closing level is known: slips in reading cannot show. Close on a known mark.';
+function noteFor(misclosure: Length | null, isAccepted: boolean | null): string {
+  if (misclosure === null) {
+    return 'No closing elevation is known, so mistakes in reading do not show. Close on a known mark.';
   }
-  if (accepted === undefined) {
-    return 'No rule was given: judge the misclosure before the adjusted levels are used.';
+  if (isAccepted === null) {
+    return 'No allowable misclosure was given. Judge the misclosure before you use the adjusted levels.';
   }
-  return accepted
-    ? 'The misclosure keeps the rule and is spread over the levels.'
-    : 'The misclosure breaks the rule and is not spread: find the slip, or run the levels again.';
+  return isAccepted
+    ? 'The misclosure is within the allowable and is spread over the levels.'
+    : 'The misclosure is outside the allowable and is not spread. Find the mistake, or run the levels again.';
 }
 
 function bookSteps(book: Omit<LevelBook, 'working'>, start: Length): Step[] {
@@ -214,14 +221,6 @@ function bookSteps(book: Omit<LevelBook, 'working'>, start: Length): Step[] {
       source: 'level-booking',
     },
   ];
-  if (misclosure === undefined) return steps;
-  const known = closing.minus(misclosure);
-  const last: Step = {
-    title: 'Misclosure',
-    formula: 'm = z - z0',
-    given: [given('z', 'closing level', closing), given('z0', 'known level', known)],
-    result: given('m', 'misclosure', misclosure),
-    source: 'level-booking',
-  };
-  return [...steps, last];
+  if (misclosure === null) return steps;
+  return [...steps, misclosureStep({ closing, known: closing.minus(misclosure), misclosure })];
 }

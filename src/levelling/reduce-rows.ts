@@ -1,59 +1,74 @@
-import { length } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import type { BookRow } from './level-book.js';
 
 /** A row of the book with its level. */
 export interface ReducedRow {
+  /** What the rod stood on. */
   readonly point: string;
-  readonly back?: Length;
-  readonly intermediate?: Length;
-  readonly fore?: Length;
-  /** Distance from the start, where it was given. */
-  readonly distance?: Length;
+  /** Backsight; null if none was read. */
+  readonly back: Length | null;
+  /** Intermediate sight; null if none was read. */
+  readonly intermediate: Length | null;
+  /** Foresight; null if none was read. */
+  readonly fore: Length | null;
+  /** Distance from the start; null if it was not given. */
+  readonly distance: Length | null;
   /** The set-up from which the level was taken, counted from 1; 0 for the starting mark. */
   readonly setUp: number;
-  /** Height of the line of sight that the backsight on this point gives. */
-  readonly instrumentHeight?: Length;
-  /** From the point before, where the ground rises or stays. */
-  readonly rise?: Length;
-  /** From the point before, where the ground falls. */
-  readonly fall?: Length;
+  /** Elevation of the line of sight that the backsight gives; null without a backsight. */
+  readonly instrumentHeight: Length | null;
+  /** Rise from the point before, 0 or more; null where it falls, or at the start of a set-up. */
+  readonly rise: Length | null;
+  /** Fall from the point before, more than 0; null where it rises, or at the start of a set-up. */
+  readonly fall: Length | null;
+  /** Elevation of the point, before any adjustment. */
   readonly elevation: Length;
 }
 
 /** The sums that must agree, whichever way a book is reduced. */
 export interface BookCheck {
+  /** Sum of the backsights. */
   readonly sumBack: Length;
-  /** The last reading of the book counts as a foresight. */
+  /** Sum of the foresights. The last reading of the book counts as one. */
   readonly sumFore: Length;
+  /** Sum of the rises. */
   readonly sumRise: Length;
+  /** Sum of the falls. */
   readonly sumFall: Length;
+  /** Sum of the backsights less sum of the foresights. */
   readonly backLessFore: Length;
+  /** Sum of the rises less sum of the falls. */
   readonly riseLessFall: Length;
+  /** Last elevation less first. */
   readonly lastLessFirst: Length;
-  /** True where all three differences are one and the same. */
+  /** True where all three differences are the same. */
   readonly agrees: boolean;
 }
-
-const NOTHING = length(0, 'm');
 
 /** Reduces a book by height of instrument: `z = HI - reading`, `HI = z + backsight`. Internal. */
 export function reduceRows(start: Length, rows: readonly BookRow[]): ReducedRow[] {
   const reduced: ReducedRow[] = [];
-  let sight: { readonly height: Length; readonly setUp: number } | undefined;
+  let sight: { readonly height: Length; readonly setUp: number } | null = null;
   for (const row of rows) {
-    const reading = row.fore ?? row.intermediate;
-    // a backsight alone stands on the point of the row before, or on the start
+    const { point, back, intermediate, fore, distance } = row;
+    const reading = fore ?? intermediate;
+    // a backsight alone is on the point of the row before, or on the start
     const elevation: Length =
-      sight === undefined || reading === undefined
+      sight === null || reading === undefined
         ? (reduced.at(-1)?.elevation ?? start)
         : sight.height.minus(reading);
     const setUp: number = sight?.setUp ?? 0;
-    if (row.back !== undefined) sight = { height: elevation.plus(row.back), setUp: setUp + 1 };
+    const height: Length | null = back === undefined ? null : elevation.plus(back);
+    if (height !== null) sight = { height, setUp: setUp + 1 };
     reduced.push({
-      ...readingsOf(row),
+      point,
+      back: back ?? null,
+      intermediate: intermediate ?? null,
+      fore: fore ?? null,
+      distance: distance ?? null,
       setUp,
-      ...(row.back === undefined || sight === undefined ? {} : { instrumentHeight: sight.height }),
+      instrumentHeight: height,
       ...riseOrFall(rows[reduced.length - 1], row),
       elevation,
     });
@@ -61,34 +76,24 @@ export function reduceRows(start: Length, rows: readonly BookRow[]): ReducedRow[
   return reduced;
 }
 
-function readingsOf({ point, back, intermediate, fore, distance }: BookRow) {
-  return {
-    point,
-    ...(back === undefined ? {} : { back }),
-    ...(intermediate === undefined ? {} : { intermediate }),
-    ...(fore === undefined ? {} : { fore }),
-    ...(distance === undefined ? {} : { distance }),
-  };
-}
-
 /** By rise and fall: the reading before, from the same set-up, less this one. */
 function riseOrFall(before: BookRow | undefined, row: BookRow) {
   const first = before?.back ?? before?.intermediate;
   const second = row.fore ?? row.intermediate;
-  if (first === undefined || second === undefined) return {};
+  if (first === undefined || second === undefined) return { rise: null, fall: null };
   const rise = first.minus(second);
-  return rise.isNegative() ? { fall: rise.negated() } : { rise };
+  return rise.isNegative() ? { rise: null, fall: rise.negated() } : { rise, fall: null };
 }
 
 /** Adds up both columns of both ways. Internal. */
 export function checkBook(rows: readonly ReducedRow[]): BookCheck {
   const total = (name: 'back' | 'fore' | 'rise' | 'fall'): Length =>
-    rows.reduce((sum, row) => sum.plus(row[name] ?? NOTHING), NOTHING);
+    rows.reduce((sum, row) => sum.plus(row[name] ?? NO_LENGTH), NO_LENGTH);
   const [first, last] = [rows[0], rows.at(-1)];
   const sumBack = total('back');
-  const sumFore = total('fore').plus(last?.intermediate ?? NOTHING);
+  const sumFore = total('fore').plus(last?.intermediate ?? NO_LENGTH);
   const [sumRise, sumFall] = [total('rise'), total('fall')];
-  const lastLessFirst = (last?.elevation ?? NOTHING).minus(first?.elevation ?? NOTHING);
+  const lastLessFirst = (last?.elevation ?? NO_LENGTH).minus(first?.elevation ?? NO_LENGTH);
   const backLessFore = sumBack.minus(sumFore);
   const riseLessFall = sumRise.minus(sumFall);
   const agrees = backLessFore.equals(lastLessFirst) && riseLessFall.equals(lastLessFirst);

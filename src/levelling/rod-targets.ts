@@ -1,21 +1,47 @@
 import type { BuildUp } from '../build-up/build-up.js';
 import type { Lifts } from '../build-up/lifts.js';
-import { makeReader } from '../input/reader.js';
+import { optional, quantity } from '../input/field.js';
+import { ELEVATION, ROD_LENGTH } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { ALLOWED, ELEVATION } from './limits.js';
-import { readSurfaces, type Surface } from './surfaces.js';
+import { sight, sightSteps, type InstrumentHeightInput } from './instrument-height.js';
+import { checkLifts, STACK, surfacesOf, type Surface } from './surfaces.js';
 
-/** Whether a reading can be set: on the rod, above the line of sight, or longer than the rod. */
+/** A stake, its build-up and the instrument. */
+export interface RodTargetsOptions {
+  /** Elevation of the line of sight [length], or the set-up `{ benchmark, back }` that gives it. */
+  readonly instrumentHeight: InstrumentHeightInput;
+  /** Elevation of finished grade at the stake [length], up to 10 km either way. */
+  readonly finishedGrade: LengthInput;
+  /** The layers, from `buildUp`. */
+  readonly buildUp: BuildUp;
+  /** Lifts of the lowest layer, from `lifts`, to include their tops. Default: none. */
+  readonly lifts?: Lifts;
+  /** Longest reading of the rod [length], more than 0 and at most 20 m. Default: not checked. */
+  readonly rodLength?: LengthInput;
+}
+
+const OPTIONS = shapeOf<RodTargetsOptions>()({
+  instrumentHeight: sight,
+  finishedGrade: quantity(ELEVATION),
+  ...STACK,
+  rodLength: optional(quantity(ROD_LENGTH)),
+});
+
+/** Whether a reading can be set: on the rod, above the line of sight, or beyond the end of the rod. */
 export type RodReach = 'on-rod' | 'above-instrument' | 'beyond-rod';
 
-/** What the rod reads when its foot stands on a surface. */
+/** The reading on the rod when its foot is on a surface. */
 export interface RodTarget {
+  /** Name of the surface. */
   readonly surface: string;
+  /** Elevation of the surface. */
   readonly elevation: Length;
-  /** Negative where the surface lies above the line of sight. */
+  /** The reading; negative where the surface is above the line of sight. */
   readonly rod: Length;
+  /** Whether the rod can show it. */
   readonly reach: RodReach;
 }
 
@@ -23,16 +49,13 @@ export interface RodTarget {
 export type RodTargets = readonly RodTarget[] & Worked;
 
 /**
- * What the rod reads on each surface of a build-up: `rod = HI - elevation`, from finished grade down
- * to the subgrade. Readings grow as the ground goes down.
+ * The reading on the rod for each surface of a build-up, `rod = HI - elevation`, from finished grade
+ * down to the subgrade. A larger reading is lower ground.
  *
- * @param options.instrumentHeight - elevation of the line of sight [length]
- * @param options.finishedGrade - elevation of finished grade at the stake [length]
- * @param options.buildUp - from `buildUp`
- * @param options.lifts - from `lifts` for the lowest layer, if its lifts are wanted too
- * @param options.rodLength - longest reading of the rod [length], if it is to be watched
+ * @param options - see {@link RodTargetsOptions}
  * @returns a list: `surface`, `elevation` [length], `rod` [length], and whether the rod can show it
- * @throws `WRONG_TYPE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `REQUIRED`, `WRONG_TYPE`, `CONFLICTING_FIELDS` (lifts of another layer), `OUT_OF_RANGE` and
+ *   the reading codes
  * @source grade-with-a-level
  * @example
  * const walk = buildUp({
@@ -42,30 +65,23 @@ export type RodTargets = readonly RodTarget[] & Worked;
  *     { name: 'base', thickness: '150 mm' },
  *   ],
  * });
- * const targets = rodTargets({ instrumentHeight: '31.42 m', finishedGrade: '30 m', buildUp: walk });
+ * const setUp = { benchmark: '30 m', back: '1.42 m' };
+ * const targets = rodTargets({ instrumentHeight: setUp, finishedGrade: '30 m', buildUp: walk });
  * targets.map(({ surface }) => surface) //=> ['finished grade', 'bedding top', 'base top', 'subgrade']
  * targets.map(({ rod }) => rod.to('m').toString()) //=> ['1.42', '1.48', '1.505', '1.655']
  */
-export function rodTargets(options: {
-  readonly instrumentHeight: LengthInput;
-  readonly finishedGrade: LengthInput;
-  readonly buildUp: BuildUp;
-  readonly lifts?: Lifts;
-  readonly rodLength?: LengthInput;
-}): RodTargets {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const at = ['instrumentHeight'];
-  const height = reader.quantity('length', fields['instrumentHeight'], at, ELEVATION);
-  const finish = reader.quantity('length', fields['finishedGrade'], ['finishedGrade'], ELEVATION);
-  const surfaces = readSurfaces(reader, fields);
-  const rodLength =
-    fields['rodLength'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['rodLength'], ['rodLength'], ALLOWED);
-  reader.finish();
+export function rodTargets(options: RodTargetsOptions): RodTargets {
+  const read = readOptions(options, OPTIONS, (reader, values, path) => {
+    checkLifts(reader, values, path);
+  });
+  const { instrumentHeight, finishedGrade: finish, buildUp, lifts, rodLength } = read;
+  const { height } = instrumentHeight;
+  const surfaces = surfacesOf(buildUp, lifts);
   const targets = targetsFrom({ height, finish, surfaces, rodLength });
-  return withWorking(targets, () => targetSteps(height, targets));
+  return withWorking(targets, () => [
+    ...sightSteps(instrumentHeight),
+    ...targetSteps(height, targets),
+  ]);
 }
 
 /** What a list of readings is made from. Internal. */

@@ -1,9 +1,12 @@
-import { makeReader, type Reader } from '../input/reader.js';
 import { exactlyOne } from '../input/exactly-one.js';
-import { angle, length, type AngleInput, type LengthInput } from '../units/construct.js';
+import { object, optional, quantity } from '../input/field.js';
+import { DISTANCE_OR_NONE, ROD_READING, SITE_LENGTH, TILT } from '../input/ranges.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
+import type { AngleInput, LengthInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import {
+  compareRatios,
   decimalRatio,
   divideRatios,
   multiplyRatios,
@@ -13,45 +16,69 @@ import {
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { DISTANCE, READING, SIGHT } from './limits.js';
 
-/** What a rod out of plumb adds to its reading. */
+/** How far a point of the rod is out of plumb. */
+export interface LeanInput {
+  /** Distance out of plumb [length], 0 or more; the rod leans by no more than 45 degrees. */
+  readonly by: LengthInput;
+  /** From the foot to that point, along the rod [length], more than 0 and at most 10 km. */
+  readonly over: LengthInput;
+}
+
+/** A reading on a rod that leans. */
+export interface RodTiltOptions {
+  /** Reading on the leaning rod [length], 0 to 20 m. */
+  readonly reading: LengthInput;
+  /** Tilt from plumb [angle], up to 45 degrees either way. Give this or `lean`. */
+  readonly tilt?: AngleInput;
+  /** How far the rod is out of plumb. Give this or `tilt`. */
+  readonly lean?: LeanInput;
+}
+
+const LEAN = shapeOf<LeanInput>()({ by: quantity(DISTANCE_OR_NONE), over: quantity(SITE_LENGTH) });
+
+const OPTIONS = shapeOf<RodTiltOptions>()({
+  reading: quantity(ROD_READING),
+  tilt: optional(quantity(TILT)),
+  lean: optional(
+    object(LEAN, (reader, { by, over }, path) => {
+      if (by === undefined || over === undefined) return;
+      if (compareRatios(squaredCosine({ by, over }), HALF) >= 0) return;
+      const why = 'the rod leans by more than 45 degrees. Check the digits and the unit';
+      reader.fail('OUT_OF_RANGE', [...path, 'by'], why);
+    }),
+  ),
+});
+
+/** A reading with the error of the lean. */
 export interface RodTilt extends Worked {
-  /** Reading less true reading: never negative, a leaning rod always reads too big. */
+  /** Reading less true reading, not negative: a leaning rod always reads too much. */
   readonly error: Length;
+  /** The reading of the rod if it were plumb. */
   readonly corrected: Length;
 }
 
 /**
- * Error of a rod out of plumb: `error = r (1 - cos t)`. The reading is always too big, so that the
- * ground seems too low. From a lean of b over a length l of the rod `cos t = sqrt(1 - b^2 / l^2)`. To
- * 40 digits.
+ * Error of a rod out of plumb: `error = r (1 - cos t)`. The reading is always too large, so the ground
+ * looks too low. From a lean of b over a length l of the rod, `cos t = sqrt(1 - b^2 / l^2)`. To 40
+ * digits.
  *
- * @param options.reading - on the leaning rod [length, 0 to 20 m]
- * @param options.tilt - from the plumb line [angle, up to 45 degrees]; or give
- * @param options.lean - how far a point of the rod stands out of plumb: `by` [length] `over` its
- *   distance from the foot along the rod [length]
+ * @param options - see {@link RodTiltOptions}
  * @returns error and corrected reading [length]
- * @throws `ONE_OF`, `REQUIRED`, `NEGATIVE`, `OUT_OF_RANGE` (leaning by more than 45 degrees) and the
- *   reading codes
+ * @throws `CONFLICTING_FIELDS`, `REQUIRED`, `NEGATIVE`, `OUT_OF_RANGE` (leaning by more than 45 degrees)
+ *   and the reading codes
  * @source derived
  * @example
  * const leaning = rodTilt({ reading: '1.5 m', tilt: '5 deg' });
  * leaning.error.to('mm').toFixed(2) //=> '5.71'
  * rodTilt({ reading: '2 m', lean: { by: '60 mm', over: '1 m' } }).error.to('mm').toFixed(2) //=> '3.60'
  */
-export function rodTilt(options: {
-  readonly reading: LengthInput;
-  readonly tilt?: AngleInput;
-  readonly lean?: { readonly by: LengthInput; readonly over: LengthInput };
-}): RodTilt {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const reading = reader.quantity('length', fields['reading'], ['reading'], READING);
-  const which = exactlyOne(reader, fields, ['tilt', 'lean'], ['tilt']);
-  const cosine =
-    which === 'lean' ? readLean(reader, fields['lean']) : readTilt(reader, which, fields['tilt']);
-  reader.finish();
+export function rodTilt(options: RodTiltOptions): RodTilt {
+  const read = readOptions(options, OPTIONS, (reader, _, path, raw) => {
+    exactlyOne(reader, raw, ['tilt', 'lean'], [...path, 'tilt']);
+  });
+  const { reading } = read;
+  const cosine = cosineOf(read);
   const corrected = fromSI('length', multiplyRatios(exactOf(reading), cosine));
   const error = reading.minus(corrected);
   return withWorking({ error, corrected }, () => [
@@ -68,25 +95,15 @@ export function rodTilt(options: {
   ]);
 }
 
-const STEEPEST = Object.freeze({ sign: 'any', most: angle(45, 'deg') } as const);
+const HALF: Ratio = Object.freeze({ n: 1, d: 2 });
 
-function readTilt(reader: Reader, which: string | undefined, value: unknown): Ratio {
-  if (which === undefined) return ONE_RATIO;
-  const tilt = reader.quantity('angle', value, ['tilt'], STEEPEST);
-  return decimalRatio(Decimal40.cos(tilt.si));
+function cosineOf({ tilt, lean }: Values<typeof OPTIONS>): Ratio {
+  if (lean !== undefined) return squareRoot(squaredCosine(lean));
+  return tilt === undefined ? ONE_RATIO : decimalRatio(Decimal40.cos(tilt.si));
 }
 
-function readLean(reader: Reader, value: unknown): Ratio {
-  const fields = reader.object(value, ['lean']);
-  const by = reader.quantity('length', fields['by'], ['lean', 'by'], SIGHT);
-  const over = reader.quantity('length', fields['over'], ['lean', 'over'], DISTANCE);
-  if (over.isZero()) return ONE_RATIO;
+/** `1 - b^2 / l^2`; negative where the lean is longer than the rod. */
+function squaredCosine({ by, over }: Values<typeof LEAN>): Ratio {
   const sine = divideRatios(exactOf(by), exactOf(over));
-  const squared = subtractRatios(ONE_RATIO, multiplyRatios(sine, sine));
-  const isBeyond = fromSI('slope', squared).compare(HALF) < 0;
-  if (!isBeyond) return squareRoot(squared);
-  reader.fail('OUT_OF_RANGE', ['lean', 'by'], 'leans by more than 45 degrees: a slip of a digit?');
-  return ONE_RATIO;
+  return subtractRatios(ONE_RATIO, multiplyRatios(sine, sine));
 }
-
-const HALF = fromSI('slope', divideRatios(ONE_RATIO, exactOf(length(2, 'm'))));

@@ -1,113 +1,133 @@
 import type { BuildUp } from '../build-up/build-up.js';
 import type { Lifts } from '../build-up/lifts.js';
-import { makeReader, type Reader } from '../input/reader.js';
+import { list, object, optional, quantity, text } from '../input/field.js';
+import { ELEVATION, ROD_LENGTH, ROD_READING } from '../input/ranges.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { withWorking, type Worked } from '../working.js';
-import { ALLOWED, ELEVATION, READING } from './limits.js';
+import { sight, sightSteps, type InstrumentHeightInput } from './instrument-height.js';
 import { targetsFrom, targetSteps, type RodTarget } from './rod-targets.js';
-import { readSurfaces } from './surfaces.js';
+import { checkLifts, STACK, surfacesOf, type Surface } from './surfaces.js';
 
-/** A stake with its finished grade, and the ground read there if it was. */
+/** A stake, and the ground read there if it was. */
 export interface RodStakeInput {
+  /** Each stake its own. */
   readonly id: string;
-  /** Elevation of finished grade. */
-  readonly finish: LengthInput;
-  /** Reading with the rod on the existing ground. */
+  /** Elevation of finished grade at the stake [length], up to 10 km either way. */
+  readonly finishedGrade: LengthInput;
+  /** Reading with the rod on the existing ground [length], 0 to 20 m. Default: not read. */
   readonly ground?: LengthInput;
 }
 
+/** The stakes, their build-up and the instrument. */
+export interface StakeRodsOptions {
+  /** Elevation of the line of sight [length], or the set-up `{ benchmark, back }` that gives it. */
+  readonly instrumentHeight: InstrumentHeightInput;
+  /** The layers, from `buildUp`. */
+  readonly buildUp: BuildUp;
+  /** Lifts of the lowest layer, from `lifts`, to include their tops. Default: none. */
+  readonly lifts?: Lifts;
+  /** Stakes, 1 to 10 000. */
+  readonly stakes: readonly RodStakeInput[];
+  /** Longest reading of the rod [length], more than 0 and at most 20 m. Default: not checked. */
+  readonly rodLength?: LengthInput;
+}
+
+const STAKE = shapeOf<RodStakeInput>()({
+  id: text(),
+  finishedGrade: quantity(ELEVATION),
+  ground: optional(quantity(ROD_READING)),
+});
+
+const OPTIONS = shapeOf<StakeRodsOptions>()({
+  instrumentHeight: sight,
+  ...STACK,
+  stakes: list(object(STAKE), { of: 'stakes', unique: 'id' }),
+  rodLength: optional(quantity(ROD_LENGTH)),
+});
+
 /** Rod readings at one stake. */
 export interface StakeRods {
+  /** The stake. */
   readonly id: string;
-  readonly finish: Length;
+  /** Elevation of finished grade. */
+  readonly finishedGrade: Length;
+  /** The reading for each surface, from finished grade down. */
   readonly targets: readonly RodTarget[];
-  /** Elevation of the existing ground, where it was read. */
-  readonly ground?: Length;
-  /** From the existing ground to the subgrade: cut positive, fill negative. */
-  readonly cut?: Length;
+  /** Elevation of the existing ground; null if it was not read. */
+  readonly ground: Length | null;
+  /** From the existing ground to the subgrade: cut positive, fill negative; null if it was not read. */
+  readonly cut: Length | null;
 }
 
 /** Rod readings for every surface at every stake. */
 export interface RodTable extends Worked {
+  /** Elevation of the line of sight. */
+  readonly instrumentHeight: Length;
   /** The surfaces, from finished grade down: the columns of the table. */
   readonly surfaces: readonly string[];
+  /** The stakes, in the order given: the rows of the table. */
   readonly stakes: readonly StakeRods[];
 }
 
 /**
  * Rod readings for every surface of a build-up at every stake, from one set-up: `rod = HI - elevation`;
- * where the ground was read, the cut to the subgrade `subgrade rod - ground rod`.
+ * where the ground was read, the cut to the subgrade, `subgrade rod - ground rod`.
  *
- * @param options.instrumentHeight - elevation of the line of sight [length]
- * @param options.buildUp - from `buildUp`
- * @param options.lifts - from `lifts` for the lowest layer, if its lifts are wanted too
- * @param options.stakes - each `id` once, `finish` [length], and the reading on the `ground` [length]
- *   if it was taken
- * @param options.rodLength - longest reading of the rod [length], if it is to be watched
- * @returns the names of the surfaces, and for each stake the readings [length], ground and cut [length]
- * @throws `EMPTY_LIST`, `DUPLICATE_ID`, `WRONG_TYPE`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
+ * @param options - see {@link StakeRodsOptions}
+ * @returns height of instrument [length], the names of the surfaces, and for each stake the readings,
+ *   ground and cut [length]
+ * @throws `REQUIRED`, `EMPTY_LIST`, `DUPLICATE_ID`, `WRONG_TYPE`, `CONFLICTING_FIELDS` (lifts of another
+ *   layer), `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
  * @source grade-with-a-level
  * @example
  * const walk = buildUp({ layers: [{ name: 'paver', thickness: '60 mm' }, { name: 'base', thickness: '150 mm' }] });
  * const table = stakeRods({
  *   instrumentHeight: '31.42 m',
  *   buildUp: walk,
- *   stakes: [{ id: 'N1', finish: '30 m', ground: '1.31 m' }, { id: 'N2', finish: '29.9 m' }],
+ *   stakes: [
+ *     { id: 'N1', finishedGrade: '30 m', ground: '1.31 m' },
+ *     { id: 'N2', finishedGrade: '29.9 m' },
+ *   ],
  * });
  * table.stakes[1]?.targets.map(({ rod }) => rod.to('m').toString()) //=> ['1.52', '1.58', '1.73']
  * table.stakes[0]?.cut?.to('mm').toString() //=> '320'
  */
-export function stakeRods(options: {
-  readonly instrumentHeight: LengthInput;
-  readonly buildUp: BuildUp;
-  readonly lifts?: Lifts;
-  readonly stakes: readonly RodStakeInput[];
-  readonly rodLength?: LengthInput;
-}): RodTable {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const at = ['instrumentHeight'];
-  const height = reader.quantity('length', fields['instrumentHeight'], at, ELEVATION);
-  const surfaces = readSurfaces(reader, fields);
-  const rodLength =
-    fields['rodLength'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['rodLength'], ['rodLength'], ALLOWED);
-  const read = readStakes(reader, fields['stakes']);
-  reader.finish();
-  const stakes = read.map(({ id, finish, ground }): StakeRods => {
-    const targets = targetsFrom({ height, finish, surfaces, rodLength });
-    if (ground === undefined) return { id, finish, targets };
-    const subgrade = targets.at(-1)?.elevation ?? finish;
-    const level = height.minus(ground);
-    return { id, finish, targets, ground: level, cut: level.minus(subgrade) };
+export function stakeRods(options: StakeRodsOptions): RodTable {
+  const read = readOptions(options, OPTIONS, (reader, values, path) => {
+    checkLifts(reader, values, path);
   });
-  return withWorking({ surfaces: surfaces.map(({ surface }) => surface), stakes }, () =>
-    stakes.flatMap(({ id, targets }) =>
+  const { height } = read.instrumentHeight;
+  const surfaces = surfacesOf(read.buildUp, read.lifts);
+  const stakes = read.stakes.map((stake) =>
+    rodsAt(stake, { height, surfaces, rodLength: read.rodLength }),
+  );
+  const names = surfaces.map(({ surface }) => surface);
+  return withWorking({ instrumentHeight: height, surfaces: names, stakes }, () => [
+    ...sightSteps(read.instrumentHeight),
+    ...stakes.flatMap(({ id, targets }) =>
       targetSteps(height, targets).map((step) => ({
         ...step,
         title: `${step.title}, stake ${id}`,
       })),
     ),
-  );
+  ]);
 }
 
-function readStakes(reader: Reader, value: unknown) {
-  const ids = new Set<string>();
-  return reader.list(value, ['stakes']).map((item, k) => {
-    const path = ['stakes', k];
-    const fields = reader.object(item, path);
-    const id = reader.text(fields['id'], [...path, 'id']);
-    if (id !== '' && ids.has(id)) {
-      reader.fail('DUPLICATE_ID', [...path, 'id'], `the stake ${id} stands twice`);
-    }
-    ids.add(id);
-    const finish = reader.quantity('length', fields['finish'], [...path, 'finish'], ELEVATION);
-    const ground =
-      fields['ground'] === undefined
-        ? undefined
-        : reader.quantity('length', fields['ground'], [...path, 'ground'], READING);
-    return { id, finish, ground };
-  });
+interface RodBasis {
+  readonly height: Length;
+  readonly surfaces: readonly Surface[];
+  readonly rodLength: Length | undefined;
+}
+
+function rodsAt(
+  { id, finishedGrade, ground: reading }: Values<typeof STAKE>,
+  basis: RodBasis,
+): StakeRods {
+  const targets = targetsFrom({ ...basis, finish: finishedGrade });
+  if (reading === undefined) return { id, finishedGrade, targets, ground: null, cut: null };
+  const ground = basis.height.minus(reading);
+  const subgrade = targets.at(-1)?.elevation ?? finishedGrade;
+  return { id, finishedGrade, targets, ground, cut: ground.minus(subgrade) };
 }

@@ -1,9 +1,11 @@
 // levelling stands on build-up: the surfaces that a rod is set on are those of a build-up
 import type { BuildUp } from '../build-up/build-up.js';
-import type { Lifts } from '../build-up/lifts.js';
-import { requireBuildUp } from '../build-up/built-up.js';
+import { MOST_LIFTS, type Lifts } from '../build-up/lifts.js';
+import { builtUp } from '../build-up/built-up.js';
 import type { FieldPath } from '../errors.js';
+import { custom, optional } from '../input/field.js';
 import type { Reader } from '../input/reader.js';
+import type { Field } from '../input/shape.js';
 import { isQuantity, type Length } from '../units/quantity.js';
 
 /** A surface of a build-up and its depth below finished grade. Internal. */
@@ -12,29 +14,51 @@ export interface Surface {
   readonly depth: Length;
 }
 
-/**
- * Reads a build-up, and the lifts of its lowest layer if they are given, as surfaces from finished
- * grade down to the subgrade. Internal.
- */
-export function readSurfaces(
-  reader: Reader,
-  fields: Readonly<Record<string, unknown>>,
-): readonly Surface[] {
-  const buildUp = requireBuildUp(reader, fields['buildUp'], ['buildUp']);
-  const lifts = fields['lifts'];
-  const tops = lifts === undefined ? [] : readTops(reader, lifts, ['lifts']);
-  const lowest = buildUp.layers.at(-1);
-  const whole = tops.at(-1);
-  if (whole !== undefined && lowest !== undefined && !whole.equals(lowest.thickness)) {
-    const why = `make up ${whole.toString()}, but the lowest layer is ${lowest.thickness.toString()}`;
-    reader.fail('OUT_OF_RANGE', ['lifts'], why);
-  }
-  return surfacesOf(buildUp, tops);
+type LiftTops = Pick<Lifts, 'tops'>;
+
+/** The lifts of the lowest layer as `lifts` returns them. */
+const workedLifts: Field<LiftTops> = custom((reader, value, path) => {
+  const tops = topsOf(value);
+  if (tops !== undefined) return { tops };
+  reader.fail('WRONG_TYPE', path, 'pass the result of lifts()');
+  return { tops: [] };
+});
+
+function topsOf(value: unknown): readonly Length[] | undefined {
+  if (typeof value !== 'object' || value === null) return undefined;
+  const { tops } = value as Partial<LiftTops>;
+  if (!Array.isArray(tops) || tops.length === 0 || tops.length > MOST_LIFTS) return undefined;
+  const all = Array.from<unknown>(tops);
+  return all.every(isLength) ? all : undefined;
 }
 
-function surfacesOf({ layers, total }: BuildUp, tops: readonly Length[]): Surface[] {
+const isLength = (value: unknown): value is Length =>
+  isQuantity(value) && value.dimension === 'length';
+
+/** The fields that surfaces are read from. Internal. */
+export const STACK = { buildUp: builtUp, lifts: optional(workedLifts) } as const;
+
+interface Stack {
+  readonly buildUp?: BuildUp | undefined;
+  readonly lifts?: LiftTops | undefined;
+}
+
+/** Lifts make up the lowest layer of their build-up. Internal. */
+export function checkLifts(reader: Reader, { buildUp, lifts }: Stack, path: FieldPath): void {
+  const lowest = buildUp?.layers.at(-1);
+  const whole = lifts?.tops.at(-1);
+  if (lowest === undefined || whole === undefined || whole.equals(lowest.thickness)) return;
+  const message = `make up ${whole.toString()}, but the lowest layer is ${lowest.thickness.toString()}`;
+  reader.fail('CONFLICTING_FIELDS', [...path, 'lifts'], `${message}. Pass the lifts of that layer`);
+}
+
+/** Surfaces from finished grade down to the subgrade. Internal. */
+export function surfacesOf(
+  { layers, total }: BuildUp,
+  lifts: LiftTops | undefined,
+): readonly Surface[] {
   // the top lift ends at the top of its layer
-  const lower = tops.slice(0, -1).map((top, k) => ({
+  const lower = (lifts?.tops ?? []).slice(0, -1).map((top, k) => ({
     surface: `lift ${k + 1} top`,
     depth: total.minus(top),
   }));
@@ -47,13 +71,3 @@ function surfacesOf({ layers, total }: BuildUp, tops: readonly Length[]): Surfac
     { surface: 'subgrade', depth: total },
   ];
 }
-
-function readTops(reader: Reader, value: unknown, path: FieldPath): readonly Length[] {
-  const tops = (value as Partial<Lifts> | null)?.tops;
-  if (Array.isArray(tops) && tops.every(isLength)) return tops;
-  reader.fail('WRONG_TYPE', path, 'expected what lifts({ ... }) of settline/build-up returns');
-  return [];
-}
-
-const isLength = (value: unknown): value is Length =>
-  isQuantity(value) && value.dimension === 'length';

@@ -160,7 +160,7 @@ describe('trialStrip', () => {
     ['readings.0.compacted', '101 mm', 'RATIO_OUT_OF_RANGE', 'readings[0].compacted'],
     ['readings.0.compacted', '49.9 mm', 'RATIO_OUT_OF_RANGE', 'readings[0].compacted'],
     ['readings.0', {}, 'REQUIRED', 'readings[0]'],
-    ['readings.0', { loose: '1 m', looseTop: '1 m' }, 'ONE_OF', 'readings[0]'],
+    ['readings.0', { loose: '1 m', looseTop: '1 m' }, 'CONFLICTING_FIELDS', 'readings[0]'],
     [
       'readings.0',
       { bottom: '1 m', looseTop: '1 m', compactedTop: '1 m' },

@@ -164,7 +164,7 @@ describe('checkThickness', () => {
     ['layer', 'pavers', 'LIMIT_NOT_SET', 'tolerance'],
     ['tolerance', 'irc-sp-63-2004', 'LIMIT_NOT_SET'],
     ['readings.0', { id: 'x' }, 'REQUIRED', 'readings[0]'],
-    ['readings.0', { id: 'x', thickness: '1 mm', top: '1 m' }, 'ONE_OF', 'readings[0]'],
+    ['readings.0', { id: 'x', thickness: '1 mm', top: '1 m' }, 'CONFLICTING_FIELDS', 'readings[0]'],
     ['readings.0', { id: 'x', top: '1 m' }, 'REQUIRED', 'readings[0].bottom'],
     ['readings.0', { id: 'x', top: '1 m', bottom: '2 m' }, 'NEGATIVE', 'readings[0].top'],
     [

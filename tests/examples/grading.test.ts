@@ -4,11 +4,11 @@ import { describe, expect, test } from 'vitest';
 import {
   combineSlopes,
   fallBetween,
-  freeboard,
   gradeBreak,
   gradeLine,
   planeThrough,
   rampRun,
+  sillClearance,
   stepLayout,
   valleyLine,
   verticalCurve,
@@ -18,7 +18,7 @@ import { gaugeBlock } from 'settline/levelling';
 
 import { slope, type Length, type LengthUnit, type Slope } from 'settline/units';
 import { expectPrinted } from '../printed.js';
-const number = (value: Length | undefined, unit: LengthUnit): number =>
+const number = (value: Length | null | undefined, unit: LengthUnit): number =>
   value?.toNumber(unit) ?? Number.NaN;
 const percent = (value: Slope): number => value.toNumber('percent');
 
@@ -38,7 +38,12 @@ test('cross fall from a crown', () => {
 
 describe('invented examples, computed by an independent script', () => {
   test('fall between two fixed levels', () => {
-    const drive = fallBetween({ from: '100 m', to: '99.61 m', distance: '14.5 m', least: '2%' });
+    const drive = fallBetween({
+      from: '100 m',
+      to: '99.61 m',
+      distance: '14.5 m',
+      minimumFall: '2%',
+    });
     expectPrinted(percent(drive.fall), '2.69');
     expectPrinted(number(drive.neededDrop, 'm'), '0.29');
     expect(drive.isEnough).toBe(true);
@@ -121,18 +126,18 @@ describe('invented examples, computed by an independent script', () => {
   });
 
   test('ramp, threshold and cross fall of a walk', () => {
-    expect(rampRun({ rise: '0.15 m', steepest: '1:20' }).run.to('m').toString()).toBe('3');
-    expect(rampRun({ rise: '0.15 m', steepest: '1:12' }).run.to('m').toString()).toBe('1.8');
+    expect(rampRun({ rise: '0.15 m', maximumSlope: '1:20' }).run.to('m').toString()).toBe('3');
+    expect(rampRun({ rise: '0.15 m', maximumSlope: '1:12' }).run.to('m').toString()).toBe('1.8');
     expect(gaugeBlock({ slope: '1:48', length: '1.2 m' }).block.to('mm').toString()).toBe('25');
   });
 
   test('steps', () => {
-    const steps = stepLayout({ rise: '24.4 in', mostRiser: '6.5 in', tread: '12 in' });
+    const steps = stepLayout({ rise: '24.4 in', maximumRiser: '6.5 in', tread: '12 in' });
     expect(steps.risers).toBe(4);
     expect(steps.riser.to('in').toString()).toBe('6.1');
     expect(steps.run.to('in').toString()).toBe('36');
     expect(steps.comfort.value.to('in').toString()).toBe('24.2');
-    expect(steps.comfort.keeps).toBe(true);
+    expect(steps.comfort.isComfortable).toBe(true);
   });
 
   test('valley of two planes', () => {
@@ -153,14 +158,14 @@ describe('invented examples, computed by an independent script', () => {
     expect(valley.stakes[0]?.y.to('m').toString()).toBe('0');
   });
 
-  test('freeboard', () => {
-    const door = freeboard({
+  test('sill clearance', () => {
+    const door = sillClearance({
       sill: '30.2 m',
-      finishAtWall: '30.04 m',
-      least: '150 mm',
+      finishedGradeAtWall: '30.04 m',
+      minimumClearance: '150 mm',
       away: { elevation: '29.97 m', distance: '3.05 m' },
     });
-    expect(door.freeboard.to('mm').toString()).toBe('160');
+    expect(door.clearance.to('mm').toString()).toBe('160');
     expectPrinted(percent(door.fallAway?.fall ?? slope(0, 'ratio')), '2.295');
     expect(door.verdict).toBe('pass');
   });
@@ -178,6 +183,6 @@ describe('invented examples, computed by an independent script', () => {
   });
 
   test('long and cross slope together', () => {
-    expectPrinted(percent(combineSlopes({ long: '4%', cross: '2%' }).steepest), '4.47');
+    expectPrinted(percent(combineSlopes({ longSlope: '4%', crossSlope: '2%' }).steepest), '4.47');
   });
 });

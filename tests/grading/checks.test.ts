@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import {
   checkSlope,
   fallBetween,
-  freeboard,
   gradeBreak,
   levelChange,
   rampRun,
+  sillClearance,
   stepLayout,
 } from 'settline/grading';
 import { SLOPE_PURPOSES } from 'settline/sources';
@@ -39,31 +39,32 @@ describe('checkSlope', () => {
   });
 
   test('limits of the caller, one or both; the worst verdict counts', () => {
-    const limits = { least: '1%', most: '3%' };
+    const limits = { minimum: '1%', maximum: '3%' };
     const both = checkSlope({ fall: '4%', limits });
     expect(both.checks.map(({ limit, verdict, source }) => [limit, verdict, source])).toEqual([
-      ['least', 'pass', 'caller'],
-      ['most', 'fail', 'caller'],
+      ['minimum', 'pass', 'caller'],
+      ['maximum', 'fail', 'caller'],
     ]);
     expect(both.verdict).toBe('fail');
     expect(both.working.map(({ formula }) => formula)).toEqual(['m = g - g0', 'm = g0 - |g|']);
-    expect(checkSlope({ fall: '4%', limits: { least: '1%' } }).verdict).toBe('pass');
+    expect(checkSlope({ fall: '4%', limits: { minimum: '1%' } }).verdict).toBe('pass');
   });
 
   test('in words', () => {
-    const text = (fall: string, uncertainty = '0%') =>
-      checkSlope({ fall, purpose: 'drainage', uncertainty }).text;
-    expect(text('2.5%')).toBe('Falls 2.50 %: keeps the least fall of 2.00 %.');
-    expect(text('1%')).toBe('Falls 1.00 %: does not keep the least fall of 2.00 %.');
-    expect(text('-1%')).toBe('Rises 1.00 %: does not keep the least fall of 2.00 %.');
+    const note = (fall: string, uncertainty = '0%') =>
+      checkSlope({ fall, purpose: 'drainage', uncertainty }).note;
+    expect(note('2.5%')).toBe('Fall is 2.50%, minimum 2.00%: ok.');
+    expect(note('2%')).toBe('Fall is 2.00%, minimum 2.00%: ok.');
+    expect(note('1%')).toBe('Fall is 1.00%, below the 2.00% minimum fall.');
+    expect(note('-1%')).toBe('Rises 1.00%, below the 2.00% minimum fall.');
     // as many places as it takes to tell them apart
-    expect(text('1.9999%')).toBe('Falls 1.9999 %: does not keep the least fall of 2.0000 %.');
-    expect(text('2%', '0.1%')).toBe(
-      'Falls 2.00 %: too close to the least fall of 2.00 % to tell. Measure again.',
+    expect(note('1.9999%')).toBe('Fall is 1.9999%, below the 2.0000% minimum fall.');
+    expect(note('2%', '0.1%')).toBe(
+      'Fall is 2.00%, too close to the 2.00% minimum fall to tell. Take more readings, then check again.',
     );
-    expect(checkSlope({ fall: '-9%', purpose: 'accessible-ramp' }).text).toBe(
-      'Slope 9.00 %: does not keep the steepest slope of 8.33 %.',
-    );
+    const ramp = (fall: string) => checkSlope({ fall, purpose: 'accessible-ramp' }).note;
+    expect(ramp('-9%')).toBe('Slope is 9.00%, over the 8.33% maximum slope.');
+    expect(ramp('-3%')).toBe('Slope is 3.00%, maximum 8.33%: ok.');
   });
 
   test('every purpose has a limit, a source and a caution', () => {
@@ -77,15 +78,15 @@ describe('checkSlope', () => {
     }
   });
 
-  testRefusals(checkSlope, { fall: '1%', limits: { least: '1%', most: '2%' } }, [
+  testRefusals(checkSlope, { fall: '1%', limits: { minimum: '1%', maximum: '2%' } }, [
     ['fall', undefined, 'REQUIRED'],
     ['fall', '2', 'UNIT_MISSING'],
     ['fall', '1001%', 'OUT_OF_RANGE'],
     ['limits', undefined, 'REQUIRED', 'purpose'],
-    ['purpose', 'drainage', 'ONE_OF'],
+    ['purpose', 'drainage', 'CONFLICTING_FIELDS'],
     ['limits', {}, 'REQUIRED'],
-    ['limits.least', '3%', 'LIMITS_CONTRADICT', 'limits'],
-    ['limits.least', '0%', 'NOT_POSITIVE'],
+    ['limits.minimum', '3%', 'LIMITS_CONTRADICT', 'limits'],
+    ['limits.minimum', '0%', 'NOT_POSITIVE'],
     ['uncertainty', '-1%', 'NEGATIVE'],
   ]);
   test('refuses a purpose that it does not know', () => {
@@ -94,12 +95,13 @@ describe('checkSlope', () => {
 });
 
 describe('fallBetween', () => {
-  const DRIVE = { from: '100 m', to: '99.8 m', distance: '14.5 m', least: '2%' } as const;
+  const DRIVE = { from: '100 m', to: '99.8 m', distance: '14.5 m', minimumFall: '2%' } as const;
 
   test('what a drop lacks', () => {
     const drive = fallBetween(DRIVE);
     expect(drive.drop.toNumber('mm')).toBe(200);
     expect(drive.neededDrop.toNumber('mm')).toBe(290);
+    expect(drive.margin.toNumber('mm')).toBe(-90);
     expect(drive.shortfall.toNumber('mm')).toBe(90);
     expect(drive.isEnough).toBe(false);
     expect(drive.fall.toNumber('percent')).toBeCloseTo(1.3793103448, 9);
@@ -108,7 +110,8 @@ describe('fallBetween', () => {
   test('just enough, more than enough, and rising', () => {
     const enough = fallBetween({ ...DRIVE, to: '99.71 m' });
     expect([enough.isEnough, enough.shortfall.isZero()]).toEqual([true, true]);
-    expect(fallBetween({ ...DRIVE, to: '99 m' }).shortfall.isZero()).toBe(true);
+    const more = fallBetween({ ...DRIVE, to: '99 m' });
+    expect([more.margin.toNumber('mm'), more.shortfall.toNumber('mm')]).toEqual([710, 0]);
     const rising = fallBetween({ ...DRIVE, to: '100.1 m' });
     expect(rising.fall.isNegative()).toBe(true);
     expect(rising.shortfall.toNumber('mm')).toBe(390);
@@ -118,46 +121,58 @@ describe('fallBetween', () => {
     ['from', undefined, 'REQUIRED'],
     ['to', '99.8', 'UNIT_MISSING'],
     ['distance', '0 m', 'NOT_POSITIVE'],
-    ['least', '0%', 'NOT_POSITIVE'],
+    ['minimumFall', '0%', 'NOT_POSITIVE'],
   ]);
 });
 
-describe('freeboard', () => {
-  const DOOR = { sill: '30.2 m', finishAtWall: '30.05 m', least: '150 mm' } as const;
+describe('sillClearance', () => {
+  const DOOR = {
+    sill: '30.2 m',
+    finishedGradeAtWall: '30.05 m',
+    minimumClearance: '150 mm',
+  } as const;
 
-  test('exactly the least passes, a hair less does not', () => {
-    const door = freeboard(DOOR);
-    expect(door.freeboard.toNumber('mm')).toBe(150);
-    expect(door.shortfall.isZero()).toBe(true);
+  test('exactly the minimum passes, slightly less does not', () => {
+    const door = sillClearance(DOOR);
+    expect(door.clearance.toNumber('mm')).toBe(150);
+    expect([door.margin.isZero(), door.shortfall.isZero()]).toEqual([true, true]);
+    const high = sillClearance({ ...DOOR, finishedGradeAtWall: '30 m' });
+    expect([high.margin.toNumber('mm'), high.shortfall.toNumber('mm')]).toEqual([50, 0]);
     expect(door.verdict).toBe('pass');
-    const low = freeboard({ ...DOOR, least: '150.001 mm' });
+    const low = sillClearance({ ...DOOR, minimumClearance: '150.001 mm' });
     expect(low.verdict).toBe('fail');
-    expect(low.shortfall.toNumber('mm')).toBe(0.001);
-    expect(freeboard({ ...DOOR, uncertainty: '2 mm' }).verdict).toBe('unclear');
+    expect([low.margin.toNumber('mm'), low.shortfall.toNumber('mm')]).toEqual([-0.001, 0.001]);
+    expect(sillClearance({ ...DOOR, uncertainty: '2 mm' }).verdict).toBe('unclear');
     expect(door.cautions.map(({ id }) => id)).toEqual(['drainage']);
+    expect(door.fallAway).toBeNull();
   });
 
   test('water that runs toward the wall fails it', () => {
-    const toWall = freeboard({ ...DOOR, away: { elevation: '30.06 m', distance: '1 m' } });
+    const toWall = sillClearance({ ...DOOR, away: { elevation: '30.06 m', distance: '1 m' } });
     expect(toWall.fallAway?.verdict).toBe('fail');
     expect(toWall.verdict).toBe('fail');
-    const away = freeboard({ ...DOOR, away: { elevation: '30.03 m', distance: '1 m' } });
+    const away = sillClearance({ ...DOOR, away: { elevation: '30.03 m', distance: '1 m' } });
     expect(away.fallAway?.fall.toNumber('percent')).toBe(2);
     expect(away.verdict).toBe('pass');
     expect(away.working).toHaveLength(2);
-    const unclear = freeboard({
+    const unclear = sillClearance({
       ...DOOR,
-      finishAtWall: '30 m',
+      finishedGradeAtWall: '30 m',
       away: { elevation: '29.98 m', distance: '1 m' },
       uncertainty: '1 mm',
     });
     expect(unclear.verdict).toBe('unclear');
   });
 
-  testRefusals(freeboard, { ...DOOR, away: { elevation: '30 m', distance: '1 m' } }, [
+  test('a level close to the wall may make any slope', () => {
+    const step = sillClearance({ ...DOOR, away: { elevation: '29 m', distance: '1 mm' } });
+    expect(step.fallAway?.fall.toNumber('ratio')).toBe(1050);
+  });
+
+  testRefusals(sillClearance, { ...DOOR, away: { elevation: '30 m', distance: '1 m' } }, [
     ['sill', undefined, 'REQUIRED'],
-    ['finishAtWall', '11 km', 'OUT_OF_RANGE'],
-    ['least', '0 mm', 'NOT_POSITIVE'],
+    ['finishedGradeAtWall', '11 km', 'OUT_OF_RANGE'],
+    ['minimumClearance', '0 mm', 'NOT_POSITIVE'],
     ['away.elevation', undefined, 'REQUIRED'],
     ['away.distance', '0 m', 'NOT_POSITIVE'],
     ['uncertainty', '-1 mm', 'NEGATIVE'],
@@ -179,7 +194,7 @@ describe('gradeBreak', () => {
     expect(crest.clearance?.reach.toNumber('mm')).toBe(70);
     // it just passes
     expect(crest.clearance?.verdict).toBe('pass');
-    expect(crest.transition).toBeUndefined();
+    expect(crest.transition).toBeNull();
     const low = gradeBreak({ ...CREST, vehicle: { wheelbase: '2.8 m', underside: '69 mm' } });
     expect(low.clearance?.verdict).toBe('fail');
     expect(low.clearance?.clearance.toNumber('mm')).toBe(-1);
@@ -194,7 +209,8 @@ describe('gradeBreak', () => {
     expect(sag.clearance?.clearance.toNumber('mm')).toBe(80);
     expect(sag.working).toHaveLength(2);
     // without an overhang there is nothing to say
-    expect(gradeBreak({ ...CREST, after: '9%' }).clearance).toBeUndefined();
+    expect(gradeBreak({ ...CREST, after: '9%' }).clearance).toBeNull();
+    expect(gradeBreak({ before: '1%', after: '2%' }).clearance).toBeNull();
   });
 
   test('spread over breaks of equal size', () => {
@@ -218,7 +234,9 @@ describe('gradeBreak', () => {
     ['vehicle.wheelbase', '0 m', 'NOT_POSITIVE'],
     ['vehicle.underside', undefined, 'REQUIRED'],
     ['vehicle.overhang', '1 m', 'REQUIRED', 'vehicle.overhangHeight'],
+    ['vehicle.overhangHeight', '1 m', 'REQUIRED', 'vehicle.overhang'],
     ['limit.change', '0%', 'NOT_POSITIVE'],
+    ['limit.change', '0.0001%', 'CAPACITY_EXCEEDED'],
     ['limit.distance', undefined, 'REQUIRED'],
     ['uncertainty', '-1 mm', 'NEGATIVE'],
   ]);
@@ -226,7 +244,12 @@ describe('gradeBreak', () => {
 
 describe('rampRun', () => {
   test('flights with landings between them', () => {
-    const ramp = rampRun({ rise: '1 m', steepest: '1:12', flightRise: '760 mm', landing: '1.5 m' });
+    const ramp = rampRun({
+      rise: '1 m',
+      maximumSlope: '1:12',
+      maximumRisePerFlight: '760 mm',
+      landing: '1.5 m',
+    });
     expect(ramp.flights).toBe(2);
     expect(ramp.run.toNumber('m')).toBe(12);
     expect(ramp.total.toNumber('m')).toBe(13.5);
@@ -234,8 +257,8 @@ describe('rampRun', () => {
     expect(ramp.flightRun.toNumber('m')).toBe(6);
     const just = rampRun({
       rise: '760 mm',
-      steepest: '1:12',
-      flightRise: '760 mm',
+      maximumSlope: '1:12',
+      maximumRisePerFlight: '760 mm',
       landing: '1 m',
     });
     expect([just.flights, just.total.toNumber('m')]).toEqual([1, 9.12]);
@@ -244,23 +267,30 @@ describe('rampRun', () => {
   });
 
   test('room that there is', () => {
-    const room = rampRun({ rise: '150 mm', steepest: '1:20', room: '2.5 m' }).room;
+    const room = rampRun({ rise: '150 mm', maximumSlope: '1:20', room: '2.5 m' }).room;
     expect(room?.fits).toBe(false);
-    expect(room?.spare.toNumber('m')).toBe(-0.5);
+    expect(room?.margin.toNumber('m')).toBe(-0.5);
     expect(room?.slope.toNumber('percent')).toBe(6);
-    expect(rampRun({ rise: '150 mm', steepest: '1:20', room: '3 m' }).room?.fits).toBe(true);
-    expect(rampRun({ rise: '150 mm', steepest: '1:20' }).room).toBeUndefined();
+    expect(rampRun({ rise: '150 mm', maximumSlope: '1:20', room: '3 m' }).room?.fits).toBe(true);
+    expect(rampRun({ rise: '150 mm', maximumSlope: '1:20' }).room).toBeNull();
   });
 
   testRefusals(
     rampRun,
-    { rise: '1 m', steepest: '1:12', flightRise: '500 mm', landing: '1 m', room: '9 m' },
+    {
+      rise: '1 m',
+      maximumSlope: '1:12',
+      maximumRisePerFlight: '500 mm',
+      landing: '1 m',
+      room: '9 m',
+    },
     [
       ['rise', '0 m', 'NOT_POSITIVE'],
-      ['steepest', '0%', 'NOT_POSITIVE'],
-      ['flightRise', undefined, 'REQUIRED'],
+      ['maximumSlope', '0%', 'NOT_POSITIVE'],
+      ['maximumRisePerFlight', undefined, 'REQUIRED'],
       ['landing', undefined, 'REQUIRED'],
       ['landing', '0 m', 'NOT_POSITIVE'],
+      ['maximumRisePerFlight', '0.1 mm', 'CAPACITY_EXCEEDED'],
       ['room', '0 m', 'NOT_POSITIVE'],
     ],
   );
@@ -276,7 +306,8 @@ describe('levelChange', () => {
       'ramp',
     ]);
     expect(levelChange({ rise: '1/2 in' }).bevelRun?.equals(length('1 in'))).toBe(true);
-    expect(levelChange({ rise: '1/4 in' }).bevelRun).toBeUndefined();
+    expect(levelChange({ rise: '1/4 in' }).bevelRun).toBeNull();
+    expect(levelChange({ rise: '1 in' }).bevelRun).toBeNull();
     const bevel = levelChange({ rise: '3/8 in' });
     expect(bevel.source).toBe('ada-level-change');
     expect(bevel.working).toHaveLength(1);
@@ -292,7 +323,7 @@ describe('levelChange', () => {
 });
 
 describe('stepLayout', () => {
-  const WALK = { rise: '600 mm', mostRiser: '150 mm', tread: '350 mm' } as const;
+  const WALK = { rise: '600 mm', maximumRiser: '150 mm', tread: '350 mm' } as const;
 
   test('level treads', () => {
     const steps = stepLayout(WALK);
@@ -301,7 +332,7 @@ describe('stepLayout', () => {
     expect(steps.run.toNumber('mm')).toBe(1050);
     expect(steps.treadRise.isZero()).toBe(true);
     // 650 mm is more than 25 in
-    expect(steps.comfort.keeps).toBe(false);
+    expect(steps.comfort.isComfortable).toBe(false);
     expect(stepLayout({ ...WALK, rise: '600.1 mm' }).risers).toBe(5);
     expect(stepLayout({ ...WALK, rise: '100 mm' }).treads).toBe(0);
   });
@@ -318,14 +349,15 @@ describe('stepLayout', () => {
   });
 
   test('exactly 25 in is comfortable', () => {
-    const keeps = (tread: string) =>
-      stepLayout({ rise: '18 in', mostRiser: '6 in', tread }).comfort.keeps;
-    expect([keeps('13 in'), keeps('13 1/64 in')]).toEqual([true, false]);
+    const isComfortable = (tread: string) =>
+      stepLayout({ rise: '18 in', maximumRiser: '6 in', tread }).comfort.isComfortable;
+    expect([isComfortable('13 in'), isComfortable('13 1/64 in')]).toEqual([true, false]);
   });
 
   testRefusals(stepLayout, WALK, [
     ['rise', '0 mm', 'NOT_POSITIVE'],
-    ['mostRiser', undefined, 'REQUIRED'],
+    ['maximumRiser', undefined, 'REQUIRED'],
+    ['maximumRiser', '0.1 mm', 'CAPACITY_EXCEEDED'],
     ['tread', '-1 mm', 'NOT_POSITIVE'],
     ['treadFall', '-1%', 'NEGATIVE'],
     ['treadFall', '200%', 'OUT_OF_RANGE'],

@@ -100,12 +100,12 @@ describe('gradeLine', () => {
     [
       ['points', undefined, 'REQUIRED'],
       ['points', [], 'EMPTY_LIST'],
-      ['points', [{ station: '0 m', elevation: '1 m' }], 'TOO_FEW_POINTS'],
-      ['points.1.station', '0 m', 'STATION_ORDER'],
-      ['points.1.station', '-1 m', 'STATION_ORDER'],
+      ['points', [{ station: '0 m', elevation: '1 m' }], 'TOO_FEW'],
+      ['points.1.station', '0 m', 'NOT_INCREASING'],
+      ['points.1.station', '-1 m', 'NOT_INCREASING'],
       ['points.1.station', '101 km', 'OUT_OF_RANGE'],
-      ['points.1.elevation', undefined, 'REQUIRED', 'points[1]'],
-      ['points.1.grade', '1%', 'ONE_OF', 'points[1]'],
+      ['points.1.elevation', undefined, 'REQUIRED'],
+      ['points.1.grade', '1%', 'CONFLICTING_FIELDS', 'points[1].elevation'],
       ['points.0', { station: '0 m', grade: '1%' }, 'REQUIRED', 'points[0].elevation'],
       ['points.1', { station: '1 m', grade: '1001%' }, 'OUT_OF_RANGE', 'points[1].grade'],
       ['points.1', 'end', 'WRONG_TYPE', 'points[1]'],
@@ -140,7 +140,8 @@ describe('requiredStakes', () => {
     expect(needed.longestGap.toNumber('m')).toBe(5);
     expect(needed.stakes[3]?.elevation?.toNumber('m')).toBe(29.83);
     expect(needed.stakes[0]?.toNext?.toNumber('m')).toBe(5);
-    expect(needed.stakes.at(-1)?.toNext).toBeUndefined();
+    expect(needed.stakes.at(-1)?.toNext).toBeNull();
+    expect([needed.stakes[0]?.x, needed.stakes[0]?.y]).toEqual([null, null]);
     // a gap of exactly the spacing needs no more stakes
     expect(requiredStakes({ line: DRIVE, spacing: '10 m' }).count).toBe(4);
     expect(requiredStakes({ line: DRIVE, spacing: '9.999 m' }).count).toBe(5);
@@ -186,7 +187,7 @@ describe('requiredStakes', () => {
     ]);
     expect(needed.stakes[2]?.reasons[0]?.text).toBe('turns left');
     expect(needed.stakes[3]?.reasons[0]?.text).toBe('turns right');
-    expect(needed.stakes[0]?.elevation).toBeUndefined();
+    expect([needed.stakes[0]?.elevation, needed.stakes[0]?.extrapolated]).toEqual([null, false]);
   });
 
   test('a closed edge comes back to its start', () => {
@@ -275,7 +276,7 @@ describe('requiredStakes', () => {
       ['spacing', undefined, 'REQUIRED'],
       ['spacing', '0 m', 'NOT_POSITIVE'],
       ['spacing', '0.1 mm', 'CAPACITY_EXCEEDED'],
-      ['path', [{ x: '0 m', y: '0 m' }], 'TOO_FEW_POINTS'],
+      ['path', [{ x: '0 m', y: '0 m' }], 'TOO_FEW'],
       ['path.1', { x: '0 m', y: '0 m' }, 'POINTS_COINCIDE', 'path[1]'],
       ['path.1.x', undefined, 'REQUIRED'],
       ['line', { points: [] }, 'WRONG_TYPE'],
@@ -291,8 +292,14 @@ describe('requiredStakes', () => {
     expectFault(() => requiredStakes({ spacing: '2 m' }), 'REQUIRED');
     const faults = faultsOf(() => requiredStakes({ line: DRIVE, closed: true, spacing: '2 m' }));
     expect(faults.map(({ message }) => message)).toEqual([
-      'is missing: only an edge in plan can be closed',
+      'missing. Only an edge in plan can be closed',
     ]);
+    const ends = [
+      { x: '0 m', y: '0 m' },
+      { x: '5 m', y: '0 m' },
+    ];
+    const run = () => requiredStakes({ path: ends, closed: true, spacing: '2 m' });
+    expect(expectFault(run, 'TOO_FEW').path).toEqual(['path']);
   });
 });
 
@@ -350,12 +357,12 @@ describe('verticalCurve', () => {
   testRefusals(verticalCurve, SAG, [
     ['start', undefined, 'REQUIRED'],
     ['start.station', undefined, 'REQUIRED'],
-    ['intersection', { station: '3 m', elevation: '1 m' }, 'ONE_OF', 'start'],
+    ['intersection', { station: '3 m', elevation: '1 m' }, 'CONFLICTING_FIELDS', 'start'],
     ['before', undefined, 'REQUIRED'],
     ['after', '1001%', 'OUT_OF_RANGE'],
     ['length', '0 m', 'NOT_POSITIVE'],
     ['length', undefined, 'REQUIRED'],
-    ['changePer', { change: '1%', distance: '1 m' }, 'ONE_OF', 'length'],
+    ['changePer', { change: '1%', distance: '1 m' }, 'CONFLICTING_FIELDS', 'length'],
   ]);
   testRefusals(
     verticalCurve,

@@ -75,6 +75,7 @@ describe('planeThrough', () => {
       ['D', -10],
     ]);
     expect(plane.worst.id).toBe('A');
+    expect(planeThrough({ points: APRON }).worst.id).toBeNull();
     expect(plane.rms.toNumber('mm')).toBe(10);
     expect(plane.isExact).toBe(false);
     expect(plane.point.x.toNumber('m')).toBe(0.5);
@@ -125,10 +126,10 @@ describe('planeThrough', () => {
 
   testRefusals(planeThrough, { points: APRON }, [
     ['points', undefined, 'REQUIRED'],
-    ['points', APRON.slice(0, 2), 'TOO_FEW_POINTS'],
-    ['points', Array.from({ length: 1001 }, () => APRON[0]), 'CAPACITY_EXCEEDED'],
+    ['points', APRON.slice(0, 2), 'TOO_FEW'],
+    ['points', Array.from({ length: 1001 }, () => APRON[0]), 'TOO_MANY'],
     ['points.0.z', undefined, 'REQUIRED'],
-    ['points.0.x', '0', 'UNIT_MISSING'],
+    ['points.0.x', '7', 'UNIT_MISSING'],
     ['points.0.id', '', 'EMPTY'],
     ['points.0.fixed', 'yes', 'WRONG_TYPE'],
     ['points', [point(0, 0, 0), point(1, 1, 1), point(3, 3, 3)], 'POINTS_COLLINEAR'],
@@ -137,11 +138,7 @@ describe('planeThrough', () => {
       [point(0, 0, 0), point(1, 0, 0), point(2, 0, 0)].map((one) => ({ ...one, fixed: true })),
       'POINTS_COLLINEAR',
     ],
-    [
-      'points',
-      [...APRON, point(9, 9, 9)].map((one) => ({ ...one, fixed: true })),
-      'TOO_MANY_FIXED',
-    ],
+    ['points', [...APRON, point(9, 9, 9)].map((one) => ({ ...one, fixed: true })), 'TOO_MANY'],
   ]);
 
   test('a place that is asked for is read like any other', () => {
@@ -227,8 +224,8 @@ describe('warpedSurface', () => {
 
   test('slopes there, and their extremes', () => {
     const middle = surface.at({ station: '5 m', offset: '2 m' });
-    expect(middle.long.toNumber('percent')).toBe(-1);
-    expect(middle.cross.toNumber('percent')).toBe(0);
+    expect(middle.longSlope.toNumber('percent')).toBe(-1);
+    expect(middle.crossSlope.toNumber('percent')).toBe(0);
     expect(middle.steepest.toNumber('percent')).toBe(1);
     // the cross slope turns: a line across lies level, and the long slope runs out at the left
     expect([surface.longTurns, surface.crossTurns]).toEqual([false, true]);
@@ -252,7 +249,7 @@ describe('warpedSurface', () => {
     }).paverRock;
     // 200 mm x 0.2 / 10 x 0.1 / 4
     expect(rock?.toNumber('mm')).toBe(0.1);
-    expect(surface.paverRock).toBeUndefined();
+    expect(surface.paverRock).toBeNull();
   });
 
   test('corners of one height', () => {
@@ -396,7 +393,7 @@ describe('valleyLine', () => {
       ['first.gradeX', '-2%', 'PLANES_PARALLEL', 'second'],
       ['second.point', undefined, 'REQUIRED'],
       ['inFirst', { x: '0 m', y: '3 m' }, 'SIDE_UNKNOWN'],
-      ['path', [{ x: '0 m', y: '0 m' }], 'TOO_FEW_POINTS'],
+      ['path', [{ x: '0 m', y: '0 m' }], 'TOO_FEW'],
       ['path.1', { x: '0 m', y: '0 m' }, 'POINTS_COINCIDE', 'path[1]'],
       ['closed', 1, 'WRONG_TYPE'],
     ],
@@ -406,8 +403,8 @@ describe('valleyLine', () => {
 describe('slopes along and across', () => {
   test('a plane met from four sides', () => {
     const met = (travel: string) => {
-      const { long, cross } = slopesAlong({ gradeX: '-3%', gradeY: '1%', travel });
-      return [long.toNumber('percent'), cross.toNumber('percent')];
+      const { longSlope, crossSlope } = slopesAlong({ gradeX: '-3%', gradeY: '1%', travel });
+      return [longSlope.toNumber('percent'), crossSlope.toNumber('percent')];
     };
     expect(met('0 deg')).toEqual([1, 3]);
     expect(met('90 deg')).toEqual([-3, 1]);
@@ -417,29 +414,29 @@ describe('slopes along and across', () => {
   });
 
   test('combined again they are the steepest slope', () => {
-    const walk = combineSlopes({ long: '-3%', cross: '4%' });
+    const walk = combineSlopes({ longSlope: '-3%', crossSlope: '4%' });
     expect(walk.steepest.to('percent').toString()).toBe('5');
     // falls ahead and to the right: 53.13 degrees right of travel
     expect(walk.downhillFromTravel?.toNumber('deg')).toBeCloseTo(53.13010235415598, 12);
-    expect(walk.downhillAzimuth).toBeUndefined();
-    const north = combineSlopes({ long: '-3%', cross: '0%', travel: '350 deg' });
+    expect(walk.downhillAzimuth).toBeNull();
+    const north = combineSlopes({ longSlope: '-3%', crossSlope: '0%', travel: '350 deg' });
     expect(north.downhillAzimuth?.toNumber('deg')).toBe(350);
-    const over = combineSlopes({ long: '0%', cross: '1%', travel: '350 deg' });
+    const over = combineSlopes({ longSlope: '0%', crossSlope: '1%', travel: '350 deg' });
     expect(over.downhillAzimuth?.toNumber('deg')).toBe(80);
-    const under = combineSlopes({ long: '0%', cross: '1%', travel: '-100 deg' });
+    const under = combineSlopes({ longSlope: '0%', crossSlope: '1%', travel: '-100 deg' });
     expect(under.downhillAzimuth?.toNumber('deg')).toBe(350);
   });
 
   test('level both ways', () => {
-    const level = combineSlopes({ long: '0%', cross: '0%', travel: '10 deg' });
+    const level = combineSlopes({ longSlope: '0%', crossSlope: '0%', travel: '10 deg' });
     expect(level.isLevel).toBe(true);
     expect(level.downhillFromTravel).toBeNull();
     expect(level.downhillAzimuth).toBeNull();
   });
 
-  testRefusals(combineSlopes, { long: '1%', cross: '2%' }, [
-    ['long', undefined, 'REQUIRED'],
-    ['cross', '1001%', 'OUT_OF_RANGE'],
+  testRefusals(combineSlopes, { longSlope: '1%', crossSlope: '2%' }, [
+    ['longSlope', undefined, 'REQUIRED'],
+    ['crossSlope', '1001%', 'OUT_OF_RANGE'],
     ['travel', '3601 deg', 'OUT_OF_RANGE'],
   ]);
   testRefusals(slopesAlong, { gradeX: '1%', gradeY: '2%', travel: '0 deg' }, [

@@ -330,7 +330,7 @@ test.each<[string, object, string]>([
   [
     'two ways at once',
     { readings: [{ stake: 'K1', surface: 'subgrade', belowString: '25 in', rod: '5 ft' }] },
-    'readings[0] ONE_OF',
+    'readings[0] CONFLICTING_FIELDS',
   ],
   ['no way at all', { readings: [{ stake: 'K1', surface: 'subgrade' }] }, 'readings[0] REQUIRED'],
   [

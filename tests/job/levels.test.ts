@@ -57,12 +57,12 @@ describe('the level book of a job', () => {
       '100',
     ]);
     expect(feet(plan.levelBook?.misclosure)).toBe('-0.02');
-    expect(plan.levelBook?.accepted).toBe(true);
+    expect(plan.levelBook?.isAccepted).toBe(true);
   });
 
   test('with a slip is reported, not spread, and warned of', () => {
     const slip = planJob(changed((job) => set(job['levelBook']?.['rows']?.[6], 'fore', '4.18 ft')));
-    expect(slip.levelBook?.accepted).toBe(false);
+    expect(slip.levelBook?.isAccepted).toBe(false);
     expect(feet(slip.levelBook?.rows.at(-1)?.adjusted)).toBe('99.88');
     expect(warned(slip)[0]).toBe('LEVELS_DO_NOT_CLOSE level book');
     const [first] = slip.warnings;
@@ -446,8 +446,8 @@ describe('levels that cannot stand are refused', () => {
         set(last as Loose, 'intermediate', '4 ft');
       },
       'levelBook.rows[6].fore',
-      'NO_CLOSING_SHOT',
-      'no foresight',
+      'BOOK_ROW',
+      'read a foresight',
     ],
     [
       'a reading longer than any rod',

@@ -4,7 +4,7 @@ import { testRefusals } from '../refusals.js';
 
 const DAY = {
   benchmark: '30 m',
-  open: '1.5 m',
+  back: '1.5 m',
   shots: [
     { point: 'A', reading: '1.2 m' },
     { point: 'midday', reading: '1.498 m', known: '30 m' },
@@ -16,24 +16,28 @@ const DAY = {
 } as const;
 
 const shown = (day: ClosedDay) =>
-  day.shots.map(({ point, status, correction }) => [point, status, correction?.toNumber('mm')]);
+  day.shots.map(({ point, status, correction }) => [
+    point,
+    status,
+    correction?.toNumber('mm') ?? null,
+  ]);
 
-describe('every check keeps the rule', () => {
+describe('every check is within the allowable', () => {
   const day = closeBenchmark(DAY);
 
   test('checks, with what changed from one to the next', () => {
     expect(day.instrumentHeight.toNumber('m')).toBe(31.5);
     expect(day.checks.map(({ misclosure }) => misclosure.toNumber('mm'))).toEqual([2, 5]);
     expect(day.checks.map(({ change }) => change.toNumber('mm'))).toEqual([2, 3]);
-    // exactly 5 mm keeps a rule of 5 mm
-    expect(day.checks.map(({ keeps }) => keeps)).toEqual([true, true]);
+    // exactly 5 mm is within 5 mm
+    expect(day.checks.map(({ isAccepted }) => isAccepted)).toEqual([true, true]);
     expect(day.misclosure.toNumber('mm')).toBe(5);
-    expect(day.accepted).toBe(true);
+    expect(day.isAccepted).toBe(true);
     expect(day.suspects).toEqual([]);
-    expect(day.action).toContain('Use the adjusted levels');
+    expect(day.note).toContain('Use the adjusted levels');
   });
 
-  test('the misclosure is taken off evenly between checks', () => {
+  test('the misclosure is deducted evenly between checks', () => {
     expect(shown(day)).toEqual([
       ['A', 'good', -1],
       ['midday', 'check', -2],
@@ -56,22 +60,23 @@ describe('every check keeps the rule', () => {
   });
 });
 
-describe('a check breaks the rule', () => {
+describe('a check is outside the allowable', () => {
   test('what was shot before the last good check stands, the rest is suspect', () => {
     const day = closeBenchmark({ ...DAY, allowable: '4.999 mm' });
-    expect(day.accepted).toBe(false);
-    expect(day.checks.map(({ keeps }) => keeps)).toEqual([true, false]);
+    expect(day.isAccepted).toBe(false);
+    expect(day.checks.map(({ isAccepted }) => isAccepted)).toEqual([true, false]);
     expect(shown(day)).toEqual([
       ['A', 'good', -1],
       ['midday', 'check', -2],
-      ['B', 'suspect', undefined],
-      ['C', 'suspect', undefined],
-      ['evening', 'check', undefined],
+      ['B', 'suspect', null],
+      ['C', 'suspect', null],
+      ['evening', 'check', null],
     ]);
     expect(day.suspects).toEqual(['B', 'C']);
-    expect(day.action).toBe(
-      'The check on evening breaks the rule: the instrument moved, or a reading slipped. Do not use B, C: set up again and shoot them again.',
+    expect(day.note).toBe(
+      'The check on evening is outside the allowable: the instrument moved, or a reading is wrong. Do not use B, C. Set up again and shoot them again.',
     );
+    expect(day.shots[2]?.adjusted).toBeNull();
   });
 
   test('a good check after a bad one does not clear what lies between', () => {
@@ -82,8 +87,8 @@ describe('a check breaks the rule', () => {
         shot.point === 'midday' ? { ...shot, reading: '1.48 m' } : shot,
       ),
     });
-    expect(day.checks.map(({ keeps }) => keeps)).toEqual([false, true]);
-    expect(day.accepted).toBe(false);
+    expect(day.checks.map(({ isAccepted }) => isAccepted)).toEqual([false, true]);
+    expect(day.isAccepted).toBe(false);
     expect(day.suspects).toEqual(['A', 'B', 'C']);
   });
 
@@ -93,7 +98,7 @@ describe('a check breaks the rule', () => {
       shots: [{ point: 'BM', reading: '1.4 m', known: '30 m' }],
     });
     expect(day.suspects).toEqual([]);
-    expect(day.action).toContain('No point was shot');
+    expect(day.note).toContain('No point was shot');
   });
 });
 
@@ -105,14 +110,14 @@ test('working shows both sums', () => {
 describe('refusals', () => {
   testRefusals(closeBenchmark, DAY, [
     ['benchmark', undefined, 'REQUIRED'],
-    ['open', '-1 m', 'NEGATIVE'],
+    ['back', '-1 m', 'NEGATIVE'],
     ['allowable', undefined, 'REQUIRED'],
     ['allowable', '0 mm', 'NOT_POSITIVE'],
     ['shots', [], 'EMPTY_LIST'],
     ['shots', [null], 'WRONG_TYPE', 'shots[0]'],
     ['shots.0.point', undefined, 'REQUIRED'],
     ['shots.0.reading', undefined, 'REQUIRED'],
-    ['shots.4.known', undefined, 'NO_CLOSING_SHOT'],
+    ['shots.4.known', undefined, 'BOOK_ROW'],
     ['shots.0.after', '1 h', 'REQUIRED', 'shots[1].after'],
     [
       'shots',

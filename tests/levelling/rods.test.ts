@@ -3,7 +3,6 @@ import { buildUp, lifts } from 'settline/build-up';
 import {
   cutFill,
   describeCutFill,
-  instrumentHeight,
   rodTargets,
   stakeRods,
   type RodTarget,
@@ -20,6 +19,13 @@ const WALK = buildUp({
   ],
 });
 const LIFTS = lifts({ thickness: '250 mm', maxLift: '100 mm', compactedPerLoose: '0.8' });
+
+/** A list whose first place holds nothing. */
+function withGap<T>(list: readonly T[]): T[] {
+  const gapped = new Array<T>(1);
+  gapped.push(...list);
+  return gapped;
+}
 
 const shown = (targets: readonly RodTarget[]) =>
   targets.map(({ surface, elevation, rod, reach }) => [
@@ -110,10 +116,14 @@ describe('rodTargets', () => {
       ['buildUp', undefined, 'REQUIRED'],
       ['buildUp', { layers: [] }, 'WRONG_TYPE'],
       ['lifts', { tops: ['1 m'] }, 'WRONG_TYPE'],
+      ['lifts', { tops: [] }, 'WRONG_TYPE'],
+      ['lifts', { tops: withGap(LIFTS.tops) }, 'WRONG_TYPE'],
+      ['buildUp', { ...WALK, layers: withGap(WALK.layers) }, 'WRONG_TYPE'],
+      ['rodLength', '21 m', 'OUT_OF_RANGE'],
       [
         'lifts',
         lifts({ thickness: '200 mm', maxLift: '100 mm', compactedPerLoose: 0.8 }),
-        'OUT_OF_RANGE',
+        'CONFLICTING_FIELDS',
       ],
       ['rodLength', '0 m', 'NOT_POSITIVE'],
     ],
@@ -125,9 +135,9 @@ describe('stakeRods', () => {
     instrumentHeight: '31.42 m',
     buildUp: WALK,
     stakes: [
-      { id: 'N1', finish: '30 m', ground: '1.31 m' },
-      { id: 'N2', finish: '29.9 m' },
-      { id: 'N3', finish: '29.9 m', ground: '1.9 m' },
+      { id: 'N1', finishedGrade: '30 m', ground: '1.31 m' },
+      { id: 'N2', finishedGrade: '29.9 m' },
+      { id: 'N3', finishedGrade: '29.9 m', ground: '1.9 m' },
     ],
   });
 
@@ -141,13 +151,13 @@ describe('stakeRods', () => {
   });
 
   test('ground and cut to the subgrade, fill negative', () => {
-    expect(table.stakes.map(({ ground }) => ground?.toNumber('m'))).toEqual([
+    expect(table.stakes.map(({ ground }) => ground?.toNumber('m') ?? ground)).toEqual([
       30.11,
-      undefined,
+      null,
       29.52,
     ]);
     // subgrade rod less ground rod
-    expect(table.stakes.map(({ cut }) => cut?.toNumber('mm'))).toEqual([445, undefined, -45]);
+    expect(table.stakes.map(({ cut }) => cut?.toNumber('mm') ?? cut)).toEqual([445, null, -45]);
     expect(table.working).toHaveLength(12);
     expect(table.working[4]?.title).toBe('Rod on the finished grade, stake N2');
   });
@@ -158,15 +168,15 @@ describe('stakeRods', () => {
       instrumentHeight: '31 m',
       buildUp: WALK,
       stakes: [
-        { id: 'A', finish: '30 m' },
-        { id: 'B', finish: '30 m', ground: '1 m' },
+        { id: 'A', finishedGrade: '30 m' },
+        { id: 'B', finishedGrade: '30 m', ground: '1 m' },
       ],
     },
     [
       ['stakes', [], 'EMPTY_LIST'],
       ['stakes.1.id', 'A', 'DUPLICATE_ID'],
       ['stakes.1.id', '', 'EMPTY'],
-      ['stakes.1.finish', undefined, 'REQUIRED'],
+      ['stakes.1.finishedGrade', undefined, 'REQUIRED'],
       ['stakes.1.ground', '-1 m', 'NEGATIVE'],
       ['buildUp', {}, 'WRONG_TYPE'],
       ['rodLength', '-1 m', 'NOT_POSITIVE'],
@@ -175,20 +185,36 @@ describe('stakeRods', () => {
   );
 });
 
-describe('instrumentHeight', () => {
+describe('height of instrument from a set-up', () => {
+  const SET_UP = { benchmark: '-2 m', back: '1.25 m' } as const;
+  const shot = { reading: '1 m', surface: 'subgrade', target: '-2 m' } as const;
+
   test('benchmark and backsight', () => {
-    const { instrumentHeight: height, working } = instrumentHeight({
-      benchmark: '-2 m',
-      back: '1.25 m',
+    const cut = cutFill({ instrumentHeight: SET_UP, ...shot });
+    expect(cut.instrumentHeight.toNumber('m')).toBe(-0.75);
+    expect(cut.working.map(({ formula }) => formula)).toEqual([
+      'HI = BM + BS',
+      'g = HI - z',
+      'c = g - r',
+    ]);
+    const table = stakeRods({
+      instrumentHeight: SET_UP,
+      buildUp: WALK,
+      stakes: [{ id: 'A', finishedGrade: '-2 m' }],
     });
-    expect(height.toNumber('m')).toBe(-0.75);
-    expect(working[0]?.formula).toBe('HI = BM + BS');
+    expect(table.instrumentHeight.toNumber('m')).toBe(-0.75);
+    expect(table.working).toHaveLength(5);
+    const targets = rodTargets({ instrumentHeight: SET_UP, finishedGrade: '-2 m', buildUp: WALK });
+    expect(targets[0]?.rod.toNumber('m')).toBe(1.25);
+    expect(targets.working[0]?.result.symbol).toBe('HI');
   });
 
-  testRefusals(instrumentHeight, { benchmark: '30 m', back: '1 m' }, [
-    ['benchmark', undefined, 'REQUIRED'],
-    ['back', '-1 m', 'NEGATIVE'],
-    ['back', '21 m', 'OUT_OF_RANGE'],
+  testRefusals(cutFill, { instrumentHeight: { benchmark: '30 m', back: '1 m' }, ...shot }, [
+    ['instrumentHeight.benchmark', undefined, 'REQUIRED'],
+    ['instrumentHeight.back', '-1 m', 'NEGATIVE'],
+    ['instrumentHeight.back', '21 m', 'OUT_OF_RANGE'],
+    ['instrumentHeight', {}, 'REQUIRED', 'instrumentHeight.benchmark'],
+    ['instrumentHeight', { value: 3 }, 'UNIT_MISSING'],
   ]);
 });
 
@@ -213,7 +239,7 @@ describe('cutFill', () => {
     const judge = (tolerance: string, uncertainty?: string) =>
       cutFill({ ...SHOT, tolerance, ...(uncertainty === undefined ? {} : { uncertainty }) })
         .verdict;
-    expect(cutFill(SHOT).verdict).toBeUndefined();
+    expect(cutFill(SHOT).verdict).toBeNull();
     expect(judge('50 mm')).toBe('pass');
     expect(judge('49.99 mm')).toBe('fail');
     expect(judge('50 mm', '1 mm')).toBe('unclear');

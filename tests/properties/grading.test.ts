@@ -466,8 +466,12 @@ describe('slopes', () => {
     fc.assert(
       fc.property(grade, grade, fc.integer({ min: -400, max: 400 }), (gx, gy, degrees) => {
         const travel = { value: degrees, unit: 'deg' } as const;
-        const { long, cross } = slopesAlong({ gradeX: permille(gx), gradeY: permille(gy), travel });
-        const back = combineSlopes({ long, cross, travel });
+        const { longSlope, crossSlope } = slopesAlong({
+          gradeX: permille(gx),
+          gradeY: permille(gy),
+          travel,
+        });
+        const back = combineSlopes({ longSlope, crossSlope, travel });
         expect(back.steepest.toNumber('ratio')).toBeCloseTo(Math.hypot(gx, gy) / 1000, 14);
         if (gx === 0 && gy === 0) return;
         const [x, y] = [-gx, -gy];
@@ -530,8 +534,10 @@ describe('slopes', () => {
   test('lowered by what it lacks, a fall is just enough', () => {
     fc.assert(
       fc.property(level, level, fc.integer({ min: 1, max: 30_000 }), (from, to, run) => {
-        const fixed = { from: mm(from), distance: mm(run), least: '2%' } as const;
-        const { shortfall, isEnough } = fallBetween({ ...fixed, to: mm(to) });
+        const fixed = { from: mm(from), distance: mm(run), minimumFall: '2%' } as const;
+        const { margin, shortfall, isEnough } = fallBetween({ ...fixed, to: mm(to) });
+        expect(shortfall.isNegative()).toBe(false);
+        expect(shortfall.equals(isEnough ? mm(0) : margin.negated())).toBe(true);
         const mended = fallBetween({ ...fixed, to: mm(to).minus(shortfall) });
         expect(mended.isEnough).toBe(true);
         if (!isEnough) expect(mended.fall.equals(slope('2%'))).toBe(true);
@@ -569,7 +575,7 @@ describe('slopes', () => {
         (rise, most, fall) => {
           const steps = stepLayout({
             rise: mm(rise),
-            mostRiser: mm(most),
+            maximumRiser: mm(most),
             tread: '300 mm',
             treadFall: permille(fall),
           });

@@ -245,7 +245,7 @@ describe('instruments', () => {
         const far = curvatureRefraction({ sight: `${3 * metres} m`, limit: '3 mm' });
         expect(near.curvature.times(9).equals(far.curvature)).toBe(true);
         expect(near.error.plus(near.refraction).equals(near.curvature)).toBe(true);
-        expect(far.longestSight?.equals(near.longestSight ?? far.error)).toBe(true);
+        expect(far.maximumSight?.equals(near.maximumSight ?? far.error)).toBe(true);
       }),
       FEW,
     );
@@ -278,11 +278,11 @@ describe('closing the day', () => {
           });
           const day = closeBenchmark({
             benchmark: '30 m',
-            open: '1.5 m',
+            back: '1.5 m',
             shots,
             allowable: '60 mm',
           });
-          expect(day.accepted).toBe(true);
+          expect(day.isAccepted).toBe(true);
           day.shots.forEach(({ adjusted }, k) => {
             expect(adjusted?.equals(length(30_000 + (rises[k] ?? Number.NaN), 'mm'))).toBe(true);
           });

@@ -27,7 +27,7 @@ import {
 import { expectDerived, expectExact, expectMisprint, expectPrinted } from '../printed.js';
 import { published } from './published.js';
 
-const number = (value: Length | undefined, unit: LengthUnit): number =>
+const number = (value: Length | null | undefined, unit: LengthUnit): number =>
   value?.toNumber(unit) ?? Number.NaN;
 const percent = (value: Slope): number => value.toNumber('percent');
 
@@ -386,7 +386,7 @@ describe('limits', () => {
     () => {
       const { vertical, bevelled, bevel } = LEVEL_CHANGE_LIMITS;
       expectExact([vertical.value, bevelled.value, bevel.value], ['1/4', '1/2', '1/2']);
-      expectDerived(number(levelChange({ rise: '1/2 in' }).bevelRun ?? undefined, 'in'), '1');
+      expectDerived(number(levelChange({ rise: '1/2 in' }).bevelRun, 'in'), '1');
     },
   );
 

@@ -2,14 +2,7 @@ import { studentQuantile } from 'settline/stakes';
 import { COVERAGE_FACTOR } from 'settline/sources';
 import { describe, expect } from 'vitest';
 import { gradeLine } from 'settline/grading';
-import {
-  beamError,
-  cutFill,
-  describeCutFill,
-  errorBudget,
-  instrumentHeight,
-  twoPegTest,
-} from 'settline/levelling';
+import { beamError, cutFill, describeCutFill, errorBudget, twoPegTest } from 'settline/levelling';
 import { formatLength, length, type Length, type LengthUnit } from 'settline/units';
 import {
   expectDerived,
@@ -20,7 +13,7 @@ import {
 } from '../printed.js';
 import { published } from './published.js';
 
-const number = (value: Length | undefined, unit: LengthUnit): number =>
+const number = (value: Length | null | undefined, unit: LengthUnit): number =>
   value?.toNumber(unit) ?? Number.NaN;
 
 describe('two-peg test', () => {
@@ -127,9 +120,14 @@ describe('height of instrument and elevation', () => {
     },
     'first example of a differential levelling text',
     () => {
-      const setUp = instrumentHeight({ benchmark: '820 ft', back: '8.42 ft' });
-      expectPrinted(number(setUp.instrumentHeight, 'ft'), '828.42');
-      expectDerived(number(setUp.instrumentHeight.minus(length('1.2 ft')), 'ft'), '827.22');
+      const shot = cutFill({
+        instrumentHeight: { benchmark: '820 ft', back: '8.42 ft' },
+        reading: '1.2 ft',
+        surface: 'ground',
+        target: '827.22 ft',
+      });
+      expectPrinted(number(shot.instrumentHeight, 'ft'), '828.42');
+      expectDerived(number(shot.ground, 'ft'), '827.22');
     },
   );
 
@@ -188,17 +186,13 @@ describe('grade rod, cut and fill', () => {
     'a missing grade stake, with the finish above the line of sight',
     () => {
       // The text once prints the ground as 376.15, but its answer of 3.6 is worked out from 375.15.
-      const { instrumentHeight: sight } = instrumentHeight({
-        benchmark: '365.01 ft',
-        back: '11.56 ft',
-      });
-      expectPrinted(number(sight, 'ft'), '376.57');
       const shot = cutFill({
-        instrumentHeight: sight,
+        instrumentHeight: { benchmark: '365.01 ft', back: '11.56 ft' },
         reading: '1.42 ft',
         surface: 'finish',
         target: '378.75 ft',
       });
+      expectPrinted(number(shot.instrumentHeight, 'ft'), '376.57');
       expectMisprint(number(shot.ground, 'ft'), '376.15', '375.15');
       expectPrinted(number(shot.cut, 'ft'), '-3.6');
       expectExact(shot.gradeRod.to('ft').toString(), '-2.18');
@@ -212,14 +206,13 @@ describe('grade rod, cut and fill', () => {
     () => {
       // fill 7.0 at 4+00, fill 6.5 at 4+50
       const ground = length('240 ft').minus(length('7 ft'));
-      const { instrumentHeight: sight } = instrumentHeight({ benchmark: ground, back: '4 ft' });
-      expectPrinted(number(sight, 'ft'), '237');
       const shot = cutFill({
-        instrumentHeight: sight,
+        instrumentHeight: { benchmark: ground, back: '4 ft' },
         reading: '4.5 ft',
         surface: 'subgrade',
         target: '239 ft',
       });
+      expectPrinted(number(shot.instrumentHeight, 'ft'), '237');
       expectPrinted(number(shot.ground, 'ft'), '232.5');
       expectPrinted(number(shot.cut, 'ft'), '-6.5');
     },
@@ -229,23 +222,22 @@ describe('grade rod, cut and fill', () => {
     { source: 'falling-grade-solution', section: 'solution text', kind: 'printed' },
     'the rod along a falling grade',
     () => {
-      const { instrumentHeight: sight } = instrumentHeight({ benchmark: '100 ft', back: '8.5 ft' });
-      expectPrinted(number(sight, 'ft'), '108.5');
       const line = gradeLine({
         points: [
           { station: '5000 ft', elevation: '95 ft' },
           { station: '5500 ft', grade: '-2%' },
         ],
       });
-      const rodAt = (station: string) =>
+      const shotAt = (station: string) =>
         cutFill({
-          instrumentHeight: sight,
+          instrumentHeight: { benchmark: '100 ft', back: '8.5 ft' },
           reading: '10 ft',
           surface: 'grade',
           target: line.elevationAt(station),
-        }).gradeRod;
-      expectPrinted(number(rodAt('5000 ft'), 'ft'), '13.5');
-      expectPrinted(number(rodAt('5500 ft'), 'ft'), '23.5');
+        });
+      expectPrinted(number(shotAt('5000 ft').instrumentHeight, 'ft'), '108.5');
+      expectPrinted(number(shotAt('5000 ft').gradeRod, 'ft'), '13.5');
+      expectPrinted(number(shotAt('5500 ft').gradeRod, 'ft'), '23.5');
     },
   );
 
@@ -253,17 +245,13 @@ describe('grade rod, cut and fill', () => {
     { source: 'grade-check-question', section: 'question text', kind: 'derived' },
     'grade check',
     () => {
-      const { instrumentHeight: sight } = instrumentHeight({
-        benchmark: '106.35 ft',
-        back: '4.65 ft',
-      });
       const shot = cutFill({
-        instrumentHeight: sight,
+        instrumentHeight: { benchmark: '106.35 ft', back: '4.65 ft' },
         reading: '2.4 ft',
         surface: 'subgrade',
         target: '107.85 ft',
       });
-      expectPrinted(number(sight, 'ft'), '111');
+      expectPrinted(number(shot.instrumentHeight, 'ft'), '111');
       expectPrinted(number(shot.gradeRod, 'ft'), '3.15');
       expectPrinted(number(shot.ground, 'ft'), '108.6');
       expectPrinted(number(shot.cut, 'ft'), '0.75');

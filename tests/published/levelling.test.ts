@@ -35,10 +35,10 @@ const levelsOf = (book: LevelBook, unit: LengthUnit): string[] =>
 
 const heightsOf = (book: LevelBook, unit: LengthUnit): string[] =>
   book.rows.flatMap(({ instrumentHeight: height }) =>
-    height === undefined ? [] : [height.to(unit).toString()],
+    height === null ? [] : [height.to(unit).toString()],
   );
 
-const number = (value: Length | undefined, unit: LengthUnit): number =>
+const number = (value: Length | null | undefined, unit: LengthUnit): number =>
   value?.toNumber(unit) ?? Number.NaN;
 
 describe('a book with five set-ups, closed and adjusted', () => {
@@ -173,7 +173,7 @@ published(
       book.rows.map(({ rise, fall }) => (rise ?? fall)?.toNumber('mm')),
       [undefined, 165, 635, 1985, 1365, 270],
     );
-    expect(book.rows[4]?.fall).toBeUndefined();
+    expect(book.rows[4]?.fall).toBeNull();
   },
 );
 
@@ -292,7 +292,7 @@ describe('curvature and refraction', () => {
     () => {
       // a sphere of 12740 km, refraction 1/7
       const sight = curvatureRefraction({ sight: '100 m', limit: '3 mm' });
-      expectPrinted(number(sight.longestSight, 'm'), '211.16');
+      expectPrinted(number(sight.maximumSight, 'm'), '211.16');
     },
   );
 
@@ -321,7 +321,7 @@ published(
       x: { first: '1 m', second: '0.997 m' },
       accuracy: { error: '0.05 mm', over: '1 m' },
     });
-    expectExact(test.mostDifference.to('mm').toString(), '3');
+    expectExact(test.maximumDifference.to('mm').toString(), '3');
     expect(test.verdict).toBe('pass');
   },
 );

@@ -167,7 +167,7 @@ describe('strings along a sloped edge', () => {
     stringsAlongEdge,
     { ...edge, string: { tension: '50 N', weightPerLength: '0.02 N/m' } },
     [
-      ['grade', undefined, 'WRONG_TYPE'],
+      ['grade', undefined, 'REQUIRED'],
       ['stakes', edge.stakes.slice(0, 1), 'TOO_FEW_STAKES'],
       ['stakes.1.station', '0 m', 'STATION_ORDER'],
       ['stakes.2.id', 'A', 'DUPLICATE_ID'],

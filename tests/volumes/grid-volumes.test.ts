@@ -314,7 +314,7 @@ describe('refusals', () => {
   };
   testRefusals(gridVolumes, valid, [
     ['depths', undefined, 'REQUIRED', ''],
-    ['heights', valid.depths, 'ONE_OF', ''],
+    ['heights', valid.depths, 'CONFLICTING_FIELDS', ''],
     ['design', { z0: '0 m', gradeX: '0%', gradeY: '0%' }, 'ONE_OF'],
     ['depths.unit', undefined, 'UNIT_MISSING'],
     ['depths.rows', [], 'EMPTY_LIST'],

@@ -1,3 +1,4 @@
+import { heightOf, heightStep } from '../../levelling/instrument-height.js';
 import { reduceLevels, type LevelBook } from '../../levelling/reduce-levels.js';
 import type { Length } from '../../units/quantity.js';
 import { given, type Step } from '../../working.js';
@@ -55,7 +56,7 @@ export function planLevelling({ levelling }: ReadJob, levelOf: LevelOf): Levelli
     benchmark: benchmark.name ?? benchmark.levelled ?? 'benchmark',
     elevation,
     backsight,
-    instrumentHeight: elevation.plus(backsight),
+    instrumentHeight: heightOf({ benchmark: elevation, back: backsight }),
     closing: closingCheck(levelling),
   };
 }
@@ -70,14 +71,9 @@ function closingCheck({ backsight, closing }: Levelling): LevellingPlan['closing
 /** The working of the height of instrument and of its check. Internal. */
 export function levellingSteps(levelling: LevellingPlan | null): Step[] {
   if (levelling === null) return [];
-  const { elevation, backsight, instrumentHeight, closing } = levelling;
-  const height: Step = {
-    title: 'Height of instrument',
-    formula: 'HI = BM + BS',
-    given: [given('BM', levelling.benchmark, elevation), given('BS', 'backsight', backsight)],
-    result: given('HI', 'height of instrument', instrumentHeight),
-    source: 'grade-with-a-level',
-  };
+  const { elevation, backsight, closing } = levelling;
+  const setUp = { benchmark: elevation, back: backsight };
+  const height = heightStep(setUp, { benchmark: levelling.benchmark, back: 'backsight' });
   if (closing === null) return [height];
   const check: Step = {
     title: 'The benchmark read again at the end of the day',

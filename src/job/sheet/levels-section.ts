@@ -40,13 +40,13 @@ function bookLines(
 ): string[] {
   const body = rows.map(({ point, rise, fall, elevation, adjusted }) => [
     point,
-    rise === undefined ? signed(fall?.negated(), units) : signed(rise, units),
+    signed(rise ?? fall?.negated(), units),
     units.level(elevation),
     ...(adjustment === 'none' ? [] : [units.level(adjusted)]),
   ]);
   const head = ['point', 'rise', 'level', ...(adjustment === 'none' ? [] : ['adjusted'])];
-  const closes = misclosure === undefined ? [] : entry('misses by', units.level(misclosure), width);
-  const allowed = allowable === undefined ? [] : entry('allowed', units.level(allowable), width);
+  const closes = misclosure === null ? [] : entry('misses by', units.level(misclosure), width);
+  const allowed = allowable === null ? [] : entry('allowed', units.level(allowable), width);
   return [
     '',
     'Level book',

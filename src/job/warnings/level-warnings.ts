@@ -8,10 +8,10 @@ export function levelWarnings({
   levelling,
 }: Pick<JobPlan, 'levelBook' | 'levelling'>): PlanWarning[] {
   const found: PlanWarning[] = [];
-  if (levelBook?.accepted === false && levelBook.misclosure !== undefined) {
+  if (levelBook?.isAccepted === false && levelBook.misclosure !== null) {
     const values = {
       misclosure: levelBook.misclosure.abs(),
-      ...(levelBook.allowable === undefined ? {} : { allowable: levelBook.allowable }),
+      ...(levelBook.allowable === null ? {} : { allowable: levelBook.allowable }),
     };
     found.push(warning('LEVELS_DO_NOT_CLOSE', 'level book', values));
   }

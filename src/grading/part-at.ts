@@ -1,0 +1,22 @@
+import { fault } from '../errors.js';
+import type { Length } from '../units/quantity.js';
+
+/** The last part of a line that starts at or before a station, else the first. Internal. */
+export function partAt<T>(
+  /** One at least, in order of their starts. */
+  parts: readonly T[],
+  station: Length,
+  startOf: (part: T) => Length,
+): T {
+  let found = 0;
+  let beyond = parts.length;
+  while (beyond - found > 1) {
+    const middle = (found + beyond) >> 1;
+    const part = parts[middle];
+    if (part !== undefined && startOf(part).compare(station) <= 0) found = middle;
+    else beyond = middle;
+  }
+  const part = parts[found];
+  if (part === undefined) throw fault('EMPTY_LIST', 'a line needs a part');
+  return part;
+}

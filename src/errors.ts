@@ -108,8 +108,7 @@ export const ERROR_CODES = {
   PLANES_PARALLEL: 'two planes that never meet, or are the same',
   SIDE_UNKNOWN: 'a point that does not tell on which side of a line a plane lies',
   LIMITS_CONTRADICT: 'a least value above the greatest one',
-  BOOK_ROW:
-    'a row of a level book, or of a day of readings, that lacks a reading it needs or has one too many',
+  BOOK_ROW: 'a row of a level book whose readings cannot stand together',
   NO_BACKSIGHT: 'a reading without a height of instrument: a backsight is missing',
   NO_CLOSING_SHOT: 'a known closing level without a foresight on it',
   SIGHTS_EQUAL: 'two set-ups whose sights differ alike, so that no error of the level can show',

@@ -45,8 +45,13 @@ export function unknownField(
 /** The known name that is like a key: letters swapped or missing, another case, singular or plural. */
 function nearest(key: string, known: readonly string[]): string | undefined {
   const plain = key.toLowerCase();
-  const sameLetters = known.find((name) => name.toLowerCase() === plain);
+  const sameLetters =
+    known.find((name) => name.toLowerCase() === plain) ??
+    known.find((name) => lettersOf(name) === lettersOf(key));
   if (sameLetters !== undefined) return sameLetters;
   const maxDistance = Math.max(1, Math.floor(key.length / 3));
   return closestMatch(key, [...known], { maxDistance });
 }
+
+/** The letters of a name in one order, whatever theirs: `lenght` has those of `length`. */
+const lettersOf = (name: string): string => Array.from(name.toLowerCase()).sort().join('');

@@ -33,7 +33,7 @@ export const planeOrGrades: Field<PlaneValues> = custom((reader, value, path) =>
   PLANE.read(reader, gradesOf(value), path),
 );
 
-/** What counts of a result of `planeThrough`, which holds more; anything else as it is. */
+/** The fields that count of a result of `planeThrough`, which has more; anything else unchanged. */
 function gradesOf(value: unknown): unknown {
   if (!isPlain(value) || value['residuals'] === undefined) return value;
   const { gradeX, gradeY, point } = value;

@@ -64,10 +64,7 @@ const OPTIONS = shapeOf<PlaneThroughOptions>()({
  * apron.elevationAt({ x: '5 m', y: '2 m' }).to('m').toString() //=> '29.77'
  */
 export function planeThrough(options: PlaneThroughOptions): Plane {
-  const read = readOptions(options, OPTIONS, (reader, _, path, raw) => {
-    checkFixed(reader, raw['points'], [...path, 'points']);
-  });
-  const points = read.points.map(readPoint);
+  const points = readOptions(options, OPTIONS, checkFixed).points.map(readPoint);
   const origin = points[0] ?? NOWHERE;
   const local = points.map((point) => localPoint(point, origin));
   const fit = fitExactly(local);
@@ -80,12 +77,17 @@ const IN_LINE =
 const MOST_FIXED = 3;
 const NOWHERE: SurfacePoint = Object.freeze({ x: NO_LENGTH, y: NO_LENGTH, z: NO_LENGTH });
 
-function checkFixed(reader: Reader, points: unknown, path: FieldPath): void {
-  const given = givenEntries(points, POINT, MOST_POINTS);
+function checkFixed(
+  reader: Reader,
+  _: unknown,
+  path: FieldPath,
+  raw: Readonly<Record<string, unknown>>,
+): void {
+  const given = givenEntries(raw['points'], POINT, MOST_POINTS);
   const got = given.filter((point) => point?.['fixed'] === true).length;
   if (got <= MOST_FIXED) return;
-  const message = `${got} fixed levels, a plane meets ${MOST_FIXED} at most`;
-  reader.fail('TOO_MANY', path, message, { most: MOST_FIXED, got });
+  const message = `${got} fixed levels. A plane meets no more than ${MOST_FIXED}`;
+  reader.fail('TOO_MANY', [...path, 'points'], message, { most: MOST_FIXED, got });
 }
 
 const readPoint = ({ id, ...point }: Values<typeof POINT>): ReadPoint => ({

@@ -71,9 +71,7 @@ export type RodTargets = readonly RodTarget[] & Worked;
  * targets.map(({ rod }) => rod.to('m').toString()) //=> ['1.42', '1.48', '1.505', '1.655']
  */
 export function rodTargets(options: RodTargetsOptions): RodTargets {
-  const read = readOptions(options, OPTIONS, (reader, values, path) => {
-    checkLifts(reader, values, path);
-  });
+  const read = readOptions(options, OPTIONS, checkLifts);
   const { instrumentHeight, finishedGrade: finish, buildUp, lifts, rodLength } = read;
   const { height } = instrumentHeight;
   const surfaces = surfacesOf(buildUp, lifts);

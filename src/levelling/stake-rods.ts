@@ -95,9 +95,7 @@ export interface RodTable extends Worked {
  * table.stakes[0]?.cut?.to('mm').toString() //=> '320'
  */
 export function stakeRods(options: StakeRodsOptions): RodTable {
-  const read = readOptions(options, OPTIONS, (reader, values, path) => {
-    checkLifts(reader, values, path);
-  });
+  const read = readOptions(options, OPTIONS, checkLifts);
   const { height } = read.instrumentHeight;
   const surfaces = surfacesOf(read.buildUp, read.lifts);
   const stakes = read.stakes.map((stake) =>

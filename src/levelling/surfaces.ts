@@ -1,4 +1,4 @@
-// levelling stands on build-up: the surfaces that a rod is set on are those of a build-up
+// levelling uses build-up: the surfaces that a rod is set on are those of a build-up
 import type { BuildUp } from '../build-up/build-up.js';
 import { MOST_LIFTS, type Lifts } from '../build-up/lifts.js';
 import { builtUp } from '../build-up/built-up.js';

@@ -14,7 +14,8 @@ export interface QuantityRange<D extends Dimension> extends QuantityRule<D> {
   readonly example: string;
 }
 
-function upTo<D extends Dimension>(
+/** A quantity of a sign up to a limit. Internal. */
+export function upTo<D extends Dimension>(
   dimension: D,
   sign: Sign,
   [most, unit]: readonly [number, UnitOf<D>],
@@ -330,4 +331,23 @@ export const REFRACTION = /* #__PURE__ */ numbers({
   sign: 'not-negative',
   most: 0.99,
   example: '0.14',
+});
+/** Pavers of a whole site. */
+export const PAVERS = /* #__PURE__ */ numbers({
+  sign: 'not-negative',
+  most: 1_000_000_000,
+  example: '3129',
+});
+/** Percent by mass that passes a sieve. */
+export const PERCENT_PASSING = /* #__PURE__ */ numbers({
+  sign: 'not-negative',
+  most: 100,
+  example: '94 for 94%',
+});
+/** What was delivered over what was expected, at most: one or more. */
+export const AT_MOST_RATIO = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 1,
+  most: 100,
+  example: '1.1',
 });

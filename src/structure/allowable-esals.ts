@@ -1,18 +1,32 @@
-import { makeReader } from '../input/reader.js';
-import { given, withWorking } from '../working.js';
+import { float, quantity } from '../input/field.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import { RESILIENT_MODULUS, STRUCTURAL_NUMBER } from '../input/structure-ranges.js';
+import type { PressureInput } from '../units/construct.js';
+import { given } from '../working.js';
 import {
-  beside,
   constantTerm,
-  EQUATION,
-  givenTerms,
   modulusTerm,
-  readModulus,
-  readTerms,
+  RELIABILITY_FIELDS,
+  solved,
   structureTerm,
-  type EquationOptions,
+  termsOf,
   type EquationResult,
+  type ReliabilityOptions,
 } from './flexible-equation.js';
-import { STRUCTURE } from './limits.js';
+
+/** A pavement whose traffic is worked out. */
+export interface AllowableEsalsOptions extends ReliabilityOptions {
+  /** Structural number per inch, more than 0 and at most 30; see {@link structuralNumber}. */
+  readonly structuralNumber: number | string;
+  /** Effective resilient modulus of the subgrade [pressure], more than 0 and at most 100 000 MPa. */
+  readonly resilientModulus: PressureInput;
+}
+
+const OPTIONS = shapeOf<AllowableEsalsOptions>()({
+  structuralNumber: float(STRUCTURAL_NUMBER),
+  ...RELIABILITY_FIELDS,
+  resilientModulus: quantity(RESILIENT_MODULUS),
+});
 
 /** Traffic that a flexible pavement carries until it is worn. */
 export interface AllowableEsals extends EquationResult {
@@ -26,13 +40,7 @@ export interface AllowableEsals extends EquationResult {
  * 2.32 log10 M - 8.07`, M in psi. In floats, to `1e-13` of the traffic. The deviate Z is that of the
  * normal distribution, rounded to three places as tables print it.
  *
- * @param options.structuralNumber - SN, per inch, more than 0 and at most 30; see
- *   {@link structuralNumber}
- * @param options.reliability - percent, 50 to 99.99
- * @param options.standardNormalDeviate - Z in the place of that of the reliability, -4 to 0
- * @param options.overallDeviation - s, 0 to 1
- * @param options.serviceabilityLoss - dPSI, 0.2 to 4
- * @param options.resilientModulus - M of the subgrade [pressure]
+ * @param options - see {@link AllowableEsalsOptions}
  * @returns passes of the standard axle, the deviate used, what lies beyond the chart, cautions
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source flexible-pavement-sheet
@@ -46,36 +54,23 @@ export interface AllowableEsals extends EquationResult {
  * });
  * Math.round(road.esals) //=> 26128077
  */
-export function allowableEsals(
-  options: EquationOptions & { readonly structuralNumber: number | string },
-): AllowableEsals {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const structure = reader
-    .number(fields['structuralNumber'], ['structuralNumber'], STRUCTURE)
-    .toNumber();
-  const terms = readTerms(reader, fields);
-  const modulus = readModulus(reader, fields);
-  reader.finish();
-
-  const psi = modulus.toNumber('psi');
-  const log = constantTerm(terms) + structureTerm(structure, terms) + modulusTerm(psi);
+export function allowableEsals(options: AllowableEsalsOptions): AllowableEsals {
+  const read = readOptions(options, OPTIONS);
+  const { structuralNumber, resilientModulus } = read;
+  const terms = termsOf(read);
+  const psi = resilientModulus.toNumber('psi');
+  const log = constantTerm(terms) + structureTerm(structuralNumber, terms) + modulusTerm(psi);
   const esals = Math.exp(log * Math.LN10);
-  const found = {
-    esals,
-    ...beside(terms, esals, psi),
-  };
-  return withWorking(found, () => [
+  return solved(
+    { esals },
+    { terms, esals, psi },
     {
       title: 'Traffic that the pavement carries',
-      formula: EQUATION,
-      given: [
-        given('SN', 'structural number', structure),
-        ...givenTerms(terms),
-        given('M', 'resilient modulus, in psi', modulus),
+      known: [
+        [given('SN', 'structural number', structuralNumber)],
+        [given('M', 'resilient modulus, in psi', resilientModulus)],
       ],
       result: given('W', 'passes of the standard axle', esals),
-      source: 'flexible-pavement-sheet',
     },
-  ]);
+  );
 }

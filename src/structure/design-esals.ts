@@ -1,7 +1,55 @@
-import { makeReader, type Reader } from '../input/reader.js';
-import { Decimal40, ONE, type Decimal } from '../units/decimal.js';
-import { given, withWorking, type Worked } from '../working.js';
-import { DAYS, ESALS, GROWTH, NO_GROWTH, PART, YEARS, YEARS_OR_NONE } from './limits.js';
+import { list, number, object, optional } from '../input/field.js';
+import { SHARE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import { DAYS, ESALS, GROWTH, YEARS, YEARS_OR_NONE } from '../input/structure-ranges.js';
+import { Decimal40, ONE, ZERO } from '../units/decimal.js';
+import { given, withWorking, type Step, type Worked } from '../working.js';
+import {
+  AXLE_COUNT,
+  axleEsals,
+  dayStep,
+  sumOfEsals,
+  type AxleCountInput,
+  type AxleEsals,
+} from './axle-esals.js';
+import { growthFactor, grownBy } from './growth.js';
+
+/** Traffic of a day, and how it goes on over the years. */
+export interface DesignEsalsOptions {
+  /** Axles or trucks that pass on a day in both directions, by kind, when counted. This or `perDay`. */
+  readonly axles?: readonly AxleCountInput[];
+  /**
+   * Passes of the standard axle a day in both directions, when counted: more than 0 and at most 10 000
+   * million. This or `axles`.
+   */
+  readonly perDay?: number | string;
+  /** Years of the life, more than 0 and at most 100. */
+  readonly years: number | string;
+  /** Growth a year, a fraction: 0.03 for 3%, -0.5 to 1. Default: 0. */
+  readonly growth?: number | string;
+  /** Days in a year with such traffic, more than 0 and at most 366. Default: 365. */
+  readonly days?: number | string;
+  /** Share of the traffic in one direction, more than 0 and at most 1. Default: 1. */
+  readonly direction?: number | string;
+  /** Share of that in the design lane, more than 0 and at most 1. Default: 1. */
+  readonly lane?: number | string;
+  /** Years from the count to the opening, 0 to 100. Default: 0. */
+  readonly yearsBefore?: number | string;
+}
+
+/** Days in a year, where none are given. */
+const ALL_DAYS = new Decimal40(365);
+
+const OPTIONS = shapeOf<DesignEsalsOptions>()({
+  axles: optional(list(object(AXLE_COUNT), { of: 'axles' })),
+  perDay: optional(number(ESALS)),
+  years: number(YEARS),
+  growth: optional(number(GROWTH), ZERO),
+  days: optional(number(DAYS), ALL_DAYS),
+  direction: optional(number(SHARE), ONE),
+  lane: optional(number(SHARE), ONE),
+  yearsBefore: optional(number(YEARS_OR_NONE), ZERO),
+});
 
 /** Traffic over the life of a pavement. */
 export interface DesignEsals extends Worked {
@@ -11,93 +59,102 @@ export interface DesignEsals extends Worked {
   readonly firstYear: number;
   /** By how many first years the whole is counted. */
   readonly growthFactor: number;
+  /** Passes of the standard axle a day in both directions, when counted. */
+  readonly perDay: number;
+  /** What each kind of axle does to it; empty where the passes a day were given. */
+  readonly axles: readonly AxleEsals[];
 }
 
-/** Days in a year, where none are given. */
-const ALL_DAYS = 365;
-
 /**
- * Passes of the standard axle in the design lane over the life of a pavement: in the first year
- * `F = E days direction lane (1 + r)^before`, in all `W = F ((1 + r)^n - 1) / r`, and `F n` without
- * growth. Counted to 40 digits; the results are the nearest floats.
+ * Passes of the standard axle in the design lane over the life of a pavement: a day's traffic
+ * `E = sum(n f)`, in the first year `F = E days direction lane (1 + r)^before`, in all
+ * `W = F ((1 + r)^n - 1) / r`, and `F n` without growth. The factors f depend on axle, load, structural
+ * number and loss: they come from the tables of a guide, and none is built in. Counted to 40 digits;
+ * the results are the nearest floats.
  *
- * @param options.perDay - E, passes of the standard axle a day in both directions, when they were counted
- * @param options.years - n, more than 0 and at most 100
- * @param options.growth - r a year: 0.03 for 3 %; -0.5 to 1, default 0
- * @param options.days - in a year with such traffic, default 365
- * @param options.direction - share of it in one direction, default 1
- * @param options.lane - share of that in the design lane, default 1
- * @param options.yearsBefore - from the count to the opening, default 0
- * @returns passes over all the years and in the first, growth factor
- * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
+ * @param options - see {@link DesignEsalsOptions}
+ * @returns passes over all the years, in the first year and a day, in all and by kind; growth factor
+ * @throws `REQUIRED` or `CONFLICTING_FIELDS` unless either axles or passes a day are given,
+ *   `EMPTY_LIST`, `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_TYPE` and the reading codes
  * @source flexible-pavement-guide
  * @example
  * const drive = designEsals({ perDay: '941.568', years: 12 });
  * drive.esals //=> 4124067.84
- * designEsals({ perDay: 100, years: 20, growth: '0.04' }).growthFactor.toFixed(4) //=> '29.7781'
+ * const axles = [
+ *   { name: '20 kip single', perDay: 1080, factor: '1.51' },
+ *   { name: '24 kip single', perDay: 400, factor: '3.03' },
+ *   { name: '40 kip tandem', perDay: 680, factor: '2.08' },
+ * ];
+ * const road = designEsals({ axles, years: 20, growth: '0.04' });
+ * road.perDay //=> 4257.2
+ * road.growthFactor.toFixed(4) //=> '29.7781'
  */
-export function designEsals(options: {
-  readonly perDay: number | string;
-  readonly years: number | string;
-  readonly growth?: number | string;
-  readonly days?: number | string;
-  readonly direction?: number | string;
-  readonly lane?: number | string;
-  readonly yearsBefore?: number | string;
-}): DesignEsals {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const read = (name: string, rule: Parameters<Reader['number']>[2], otherwise?: number): Decimal =>
-    reader.number(fields[name] ?? otherwise, [name], rule);
-  const perDay = read('perDay', ESALS);
-  const years = read('years', YEARS);
-  const growth = read('growth', GROWTH, 0);
-  const days = read('days', DAYS, ALL_DAYS);
-  const direction = read('direction', PART, 1);
-  const lane = read('lane', PART, 1);
-  const before = read('yearsBefore', YEARS_OR_NONE, 0);
-  reader.finish();
-
-  const atOpening = power(growth, before);
-  const first = perDay.times(days).times(direction).times(lane).times(atOpening);
-  const factor = growthFactor(growth, years);
+export function designEsals(options: DesignEsalsOptions): DesignEsals {
+  const read = readOptions(options, OPTIONS, checkTraffic);
+  const perDay = read.perDay ?? sumOfEsals(read.axles ?? []);
+  const first = perDay
+    .times(read.days)
+    .times(read.direction)
+    .times(read.lane)
+    .times(grownBy(read.growth, read.yearsBefore));
+  const factor = growthFactor(read.growth, read.years);
   const found = {
     esals: first.times(factor).toNumber(),
     firstYear: first.toNumber(),
     growthFactor: factor.toNumber(),
+    perDay: perDay.toNumber(),
+    axles: (read.axles ?? []).map(axleEsals),
   };
   return withWorking(found, () => [
+    ...(read.axles === undefined ? [] : [dayStep(found.axles, found.perDay)]),
+    ...lifeSteps(read, found),
+  ]);
+}
+
+/** A day's traffic is given one way. */
+const checkTraffic: Check<typeof OPTIONS> = (reader, values, path, raw) => {
+  const isGiven = (name: 'axles' | 'perDay') => raw[name] !== undefined;
+  if (isGiven('axles') && isGiven('perDay')) {
+    const message = 'the axles give the passes a day. Leave out axles or perDay';
+    reader.fail('CONFLICTING_FIELDS', [...path, 'perDay'], message);
+  }
+  // a misspelt field is not left out
+  const isLeftOut = (name: 'axles' | 'perDay') => name in values && !isGiven(name);
+  if (isLeftOut('axles') && isLeftOut('perDay')) {
+    const message = 'missing. Write the passes of the standard axle a day, or list the axles';
+    reader.fail('REQUIRED', [...path, 'perDay'], message);
+  }
+};
+
+function lifeSteps(
+  read: Values<typeof OPTIONS>,
+  { perDay, firstYear, esals }: Pick<DesignEsals, 'perDay' | 'firstYear' | 'esals'>,
+): Step[] {
+  return [
     {
       title: 'Traffic of the first year in the design lane',
       formula: 'F = E d p q (1 + r)^b',
       given: [
         given('E', 'passes of the standard axle a day', perDay),
-        given('d', 'days', days),
-        given('p', 'share in one direction', direction),
-        given('q', 'share in the lane', lane),
-        given('r', 'growth a year', growth),
-        given('b', 'years from count to opening', before),
+        given('d', 'days', read.days),
+        given('p', 'share in one direction', read.direction),
+        given('q', 'share in the lane', read.lane),
+        given('r', 'growth a year', read.growth),
+        given('b', 'years from count to opening', read.yearsBefore),
       ],
-      result: given('F', 'first year', found.firstYear),
+      result: given('F', 'first year', firstYear),
       source: 'flexible-pavement-guide',
     },
     {
       title: 'Traffic over the life',
-      formula: growth.isZero() ? 'W = F n' : 'W = F ((1 + r)^n - 1) / r',
+      formula: read.growth.isZero() ? 'W = F n' : 'W = F ((1 + r)^n - 1) / r',
       given: [
-        given('F', 'first year', found.firstYear),
-        given('r', 'growth a year', growth),
-        given('n', 'years', years),
+        given('F', 'first year', firstYear),
+        given('r', 'growth a year', read.growth),
+        given('n', 'years', read.years),
       ],
-      result: given('W', 'passes of the standard axle', found.esals),
+      result: given('W', 'passes of the standard axle', esals),
       source: 'flexible-pavement-guide',
     },
-  ]);
+  ];
 }
-
-const growthFactor = (growth: Decimal, years: Decimal): Decimal =>
-  growth.abs().lt(NO_GROWTH) ? years : power(growth, years).minus(ONE).dividedBy(growth);
-
-/** `(1 + r)^n` to 40 digits. */
-const power = (growth: Decimal, years: Decimal): Decimal =>
-  new Decimal40(ONE.plus(growth)).pow(years);

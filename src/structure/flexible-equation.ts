@@ -1,51 +1,65 @@
-import type { Reader } from '../input/reader.js';
+import { float, optional } from '../input/field.js';
+import type { Values } from '../input/shape.js';
+import {
+  DEVIATE,
+  OVERALL_DEVIATION,
+  RELIABILITY,
+  SERVICEABILITY_LOSS,
+} from '../input/structure-ranges.js';
 import { FLEXIBLE_CHART, FLEXIBLE_EQUATION } from '../sources/flexible-pavements.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import type { PressureInput } from '../units/construct.js';
-import type { Pressure } from '../units/quantity.js';
-import { given, type StepInput, type Worked } from '../working.js';
-import { DEVIATE, DEVIATION, LOSS, MODULUS, RELIABILITY } from './limits.js';
+import { given, withWorking, type StepInput, type Worked } from '../working.js';
 import { normalDeviate } from './normal-deviate.js';
 
-/** How sure the pavement is to last, and how much it may lose until then. */
+/** How certain it is that the pavement lasts, and how much it may wear until then. */
 export interface ReliabilityOptions {
   /** Percent, 50 to 99.99. */
   readonly reliability: number | string;
   /**
-   * The deviate to use instead of that of the reliability, such as the value of a printed table: 0 or
-   * negative. Default: the distribution's own value, rounded to three places.
+   * Standard normal deviate to use instead of that of the reliability, such as the value of a printed
+   * table: -4 to 0. Default: the distribution's own value, rounded to three places.
    */
   readonly standardNormalDeviate?: number | string;
-  /** Of the logarithm of the traffic; 0.40 to 0.50 is usual for asphalt (from memory). */
+  /** Standard deviation of log10 of traffic, 0 to 1; 0.40 to 0.50 is usual for asphalt (from memory). */
   readonly overallDeviation: number | string;
-  /** Serviceability at first less that at the end, 0.2 to 4. */
+  /** Serviceability when new less that at the end of the life, 0.2 to 4. */
   readonly serviceabilityLoss: number | string;
 }
 
-/** Reliability and loss, read; the deviate is 0 or negative. Internal. */
+/** The fields of {@link ReliabilityOptions}. Internal. */
+export const RELIABILITY_FIELDS = {
+  reliability: float(RELIABILITY),
+  standardNormalDeviate: optional(float(DEVIATE)),
+  overallDeviation: float(OVERALL_DEVIATION),
+  serviceabilityLoss: float(SERVICEABILITY_LOSS),
+} as const;
+
+/** The terms of the equation that every form of it has. Internal. */
 export interface Terms {
   readonly reliability: number;
+  /** 0 or negative. */
   readonly deviate: number;
-  readonly deviation: number;
-  readonly loss: number;
+  readonly overallDeviation: number;
+  readonly serviceabilityLoss: number;
 }
 
 /** Where an answer lies beyond the chart of the equation. */
 export type BeyondChart = 'esals' | 'resilient-modulus';
 
-/** What every form of the equation tells beside its answer. */
+/** What every form of the equation returns beside its answer. */
 export interface EquationResult extends Worked {
   /** The deviate used: that of the reliability or the one given, 0 or negative. */
   readonly standardNormalDeviate: number;
+  /** Which figures lie beyond the chart that the equation is printed with; empty for none. */
   readonly beyondChart: readonly BeyondChart[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 const inWords = (name: keyof typeof FLEXIBLE_EQUATION): string =>
   FLEXIBLE_EQUATION[name].value.replace('-', '- ');
 
-/** The equation in words. Internal. */
-export const EQUATION = [
+const EQUATION = [
   `log10 W = Z s + ${inWords('structureFactor')} log10(SN + 1) ${inWords('constant')}`,
   `+ log10(dPSI / ${inWords('lossRange')})`,
   `/ (${inWords('lossConstant')} + ${inWords('lossFactor')} / (SN + 1)^${inWords('lossPower')})`,
@@ -55,52 +69,80 @@ export const EQUATION = [
 const figure = (name: keyof typeof FLEXIBLE_EQUATION): number =>
   Number(FLEXIBLE_EQUATION[name].value);
 
-/** Reads what all forms of the equation need. Internal. */
-export function readTerms(reader: Reader, fields: Readonly<Record<string, unknown>>): Terms {
-  const read = (name: string, rule: Parameters<Reader['number']>[2]): number =>
-    reader.number(fields[name], [name], rule).toNumber();
-  const reliability = read('reliability', RELIABILITY);
-  const deviation = read('overallDeviation', DEVIATION);
-  const loss = read('serviceabilityLoss', LOSS);
-  const deviate =
-    fields['standardNormalDeviate'] === undefined
-      ? -normalDeviate(reliability)
-      : read('standardNormalDeviate', DEVIATE);
-  return { reliability, deviate: deviate === 0 ? 0 : deviate, deviation, loss };
+/** Completes what was read with the deviate of the reliability. Internal. */
+export function termsOf(read: Values<typeof RELIABILITY_FIELDS>): Terms {
+  const deviate = read.standardNormalDeviate ?? -normalDeviate(read.reliability);
+  return { ...read, deviate: deviate === 0 ? 0 : deviate };
 }
 
-/** What the structural number adds to the logarithm of the traffic. Internal. */
-export function structureTerm(structuralNumber: number, { loss }: Terms): number {
+/** What the structural number adds to the logarithm of traffic. Internal. */
+export function structureTerm(structuralNumber: number, { serviceabilityLoss }: Terms): number {
   const more = Math.log10(structuralNumber + 1);
   // (SN + 1)^-5.19, by its logarithm
   const thinner = figure('lossFactor') * Math.exp(-figure('lossPower') * more * Math.LN10);
-  const lost = Math.log10(loss / figure('lossRange'));
+  const lost = Math.log10(serviceabilityLoss / figure('lossRange'));
   return figure('structureFactor') * more + lost / (figure('lossConstant') + thinner);
 }
 
 /** What is the same whatever the structural number. Internal. */
-export const constantTerm = ({ deviate, deviation }: Terms): number =>
-  deviate * deviation + figure('constant') + figure('modulusConstant');
+export const constantTerm = ({ deviate, overallDeviation }: Terms): number =>
+  deviate * overallDeviation + figure('constant') + figure('modulusConstant');
 
 /** What the modulus [psi] adds. Internal. */
 export const modulusTerm = (psi: number): number => figure('modulusFactor') * Math.log10(psi);
 
-/** The modulus [psi] that adds so much. Internal. */
+/** The modulus [psi] that adds a term. Internal. */
 export const modulusOf = (term: number): number =>
   Math.exp((term / figure('modulusFactor')) * Math.LN10);
 
-/** Reads the modulus of what lies below. Internal. */
-export const readModulus = (reader: Reader, fields: Readonly<Record<string, unknown>>): Pressure =>
-  reader.quantity('pressure', fields['resilientModulus'], ['resilientModulus'], MODULUS);
+/** What a form of the equation was given and found. Internal. */
+export interface Solution {
+  readonly terms: Terms;
+  readonly esals: number;
+  /** Resilient modulus. */
+  readonly psi: number;
+}
 
-/** What stands beside an answer for a traffic on a modulus [psi]. Internal. */
-export const beside = (terms: Terms, esals: number, psi: number) => ({
-  standardNormalDeviate: terms.deviate,
-  beyondChart: beyondChart(esals, psi),
-  cautions: cautionsFor('pavement-design'),
-});
+/** The one step of working, told by what differs from form to form. Internal. */
+export interface SolutionStep {
+  readonly title: string;
+  /** The letter that the equation was solved for, if not the traffic. */
+  readonly unknown?: string;
+  /** What stands before the terms and what after them. */
+  readonly known: readonly [before: readonly StepInput[], after: readonly StepInput[]];
+  readonly result: StepInput;
+}
 
-/** Which of the two lie beyond the chart. */
+/** An answer with all that goes with it. Internal. */
+export function solved<T extends object>(
+  answer: T,
+  { terms, esals, psi }: Solution,
+  { title, unknown, known: [before, after], result }: SolutionStep,
+): Readonly<T> & Readonly<EquationResult> {
+  const all = {
+    ...answer,
+    standardNormalDeviate: terms.deviate,
+    beyondChart: beyondChart(esals, psi),
+    cautions: cautionsFor('pavement-design'),
+  };
+  return withWorking(all, () => [
+    {
+      title,
+      formula: unknown === undefined ? EQUATION : `${EQUATION}, solved for ${unknown}`,
+      given: [...before, ...givenTerms(terms), ...after],
+      result,
+      source: 'flexible-pavement-sheet',
+    },
+  ]);
+}
+
+const givenTerms = (terms: Terms): StepInput[] => [
+  given('R', 'reliability, percent', terms.reliability),
+  given('Z', 'standard normal deviate', terms.deviate),
+  given('s', 'overall deviation', terms.overallDeviation),
+  given('dPSI', 'loss of serviceability', terms.serviceabilityLoss),
+];
+
 function beyondChart(esals: number, psi: number): BeyondChart[] {
   const outside = (value: number, least: { value: string }, most: { value: string }): boolean =>
     value < Number(least.value) || value > Number(most.value);
@@ -109,18 +151,4 @@ function beyondChart(esals: number, psi: number): BeyondChart[] {
     ...(outside(esals, leastEsals, mostEsals) ? (['esals'] as const) : []),
     ...(outside(psi, leastModulus, mostModulus) ? (['resilient-modulus'] as const) : []),
   ];
-}
-
-/** The terms as they stand in the working. Internal. */
-export const givenTerms = ({ reliability, deviate, deviation, loss }: Terms): StepInput[] => [
-  given('R', 'reliability, percent', reliability),
-  given('Z', 'standard normal deviate', deviate),
-  given('s', 'overall deviation', deviation),
-  given('dPSI', 'loss of serviceability', loss),
-];
-
-/** Options that every form of the equation takes, with the modulus of the ground. */
-export interface EquationOptions extends ReliabilityOptions {
-  /** Effective resilient modulus of the subgrade [pressure]. */
-  readonly resilientModulus: PressureInput;
 }

@@ -1,14 +1,30 @@
-import { makeReader } from '../input/reader.js';
+import { fault } from '../errors.js';
+import { choice, quantity } from '../input/field.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import { RESILIENT_MODULUS } from '../input/structure-ranges.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { LAYER_COEFFICIENTS } from '../sources/flexible-pavements.js';
 import type { PressureInput } from '../units/construct.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { MODULUS } from './limits.js';
+
+/** A layer of unbound stone. */
+export interface LayerCoefficientOptions {
+  /** Which layer it is. */
+  readonly layer: 'base' | 'sub-base';
+  /** Resilient modulus of the stone [pressure], more than 0 and at most 100 000 MPa. */
+  readonly modulus: PressureInput;
+}
+
+const OPTIONS = shapeOf<LayerCoefficientOptions>()({
+  layer: choice(['base', 'sub-base']),
+  modulus: quantity(RESILIENT_MODULUS),
+});
 
 /** Layer coefficient of unbound stone. */
 export interface LayerCoefficient extends Worked {
   /** Per inch. */
   readonly coefficient: number;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -16,8 +32,7 @@ export interface LayerCoefficient extends Worked {
  * Layer coefficient of unbound stone by its modulus E in psi: base `a = 0.249 log10 E - 0.977`,
  * sub-base `a = 0.227 log10 E - 0.839`.
  *
- * @param options.layer - `base` or `sub-base`
- * @param options.modulus - E, resilient [pressure]
+ * @param options - see {@link LayerCoefficientOptions}
  * @returns coefficient per inch, cautions
  * @throws `UNKNOWN_CHOICE`, `NOT_POSITIVE`, `OUT_OF_RANGE` (also where the relation gives nothing
  *   above 0), `REQUIRED`, `WRONG_TYPE` and the reading codes
@@ -25,23 +40,15 @@ export interface LayerCoefficient extends Worked {
  * @example
  * layerCoefficient({ layer: 'base', modulus: '31000 psi' }).coefficient.toFixed(3) //=> '0.141'
  */
-export function layerCoefficient(options: {
-  readonly layer: 'base' | 'sub-base';
-  readonly modulus: PressureInput;
-}): LayerCoefficient {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const layer = reader.choice(fields['layer'], ['layer'], ['base', 'sub-base']);
-  const modulus = reader.quantity('pressure', fields['modulus'], ['modulus'], MODULUS);
-  reader.finish();
-
+export function layerCoefficient(options: LayerCoefficientOptions): LayerCoefficient {
+  const { layer, modulus } = readOptions(options, OPTIONS);
   const { factor, constant } = LAYER_COEFFICIENTS[layer];
   const log = Math.log10(modulus.toNumber('psi'));
   const coefficient = Number(factor.value) * log + Number(constant.value);
   if (coefficient <= 0) {
-    const words = 'so soft a layer has no coefficient: a slip of a digit or of a unit?';
-    reader.fail('OUT_OF_RANGE', ['modulus'], words, { got: modulus.toString() });
-    reader.finish();
+    const got = modulus.toString();
+    const message = `at ${got} the relation gives no coefficient. Check the digits and the unit`;
+    throw fault('OUT_OF_RANGE', message, { got }, ['modulus']);
   }
   return withWorking({ coefficient, cautions: cautionsFor('pavement-design') }, () => [
     {

@@ -1,41 +1,49 @@
-import { makeReader } from '../input/reader.js';
+import { number } from '../input/field.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import { BEARING_RATIO } from '../input/structure-ranges.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { MODULUS_PER_CBR } from '../sources/flexible-pavements.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import type { Pressure } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { CBR } from './limits.js';
+
+/** The soil whose modulus is estimated. */
+export interface ModulusFromCbrOptions {
+  /** California bearing ratio in percent, more than 0 and at most 200: 3.5 means 3.5%. */
+  readonly cbr: number | string;
+}
+
+const OPTIONS = shapeOf<ModulusFromCbrOptions>()({ cbr: number(BEARING_RATIO) });
 
 /** Resilient modulus that goes with a bearing ratio. */
 export interface ModulusFromCbr extends Worked {
+  /** Resilient modulus of the soil. */
   readonly resilientModulus: Pressure;
   /** True above the ratio up to which the rule is said to hold. */
-  readonly beyondRule: boolean;
+  readonly isBeyondRule: boolean;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
  * Resilient modulus of fine soil by its California bearing ratio: `M = 1500 psi x CBR`, said to hold up
- * to a ratio of 10 (from memory; one printed sheet ends it below 5). A rough rule: a test of the soil is better.
+ * to a ratio of 10 (from memory; one printed sheet ends it below 5). A rough rule: a test of the soil is
+ * better.
  *
- * @param options.cbr - percent, more than 0 and at most 200
+ * @param options - see {@link ModulusFromCbrOptions}
  * @returns modulus [pressure], whether the ratio is beyond the rule, cautions
  * @throws `NOT_POSITIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source nomograph-notes
  * @example
  * modulusFromCbr({ cbr: '3.5' }).resilientModulus.to('psi').toString() //=> '5250'
- * modulusFromCbr({ cbr: 25 }).beyondRule //=> true
+ * modulusFromCbr({ cbr: 25 }).isBeyondRule //=> true
  */
-export function modulusFromCbr(options: { readonly cbr: number | string }): ModulusFromCbr {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const cbr = reader.number(fields['cbr'], ['cbr'], CBR);
-  reader.finish();
-
+export function modulusFromCbr(options: ModulusFromCbrOptions): ModulusFromCbr {
+  const { cbr } = readOptions(options, OPTIONS);
   const perPercent = referenceQuantity('pressure', MODULUS_PER_CBR.perPercent);
   const found = {
     resilientModulus: perPercent.times(cbr),
-    beyondRule: cbr.gt(MODULUS_PER_CBR.mostCbr.value),
+    isBeyondRule: cbr.gt(MODULUS_PER_CBR.mostCbr.value),
     cautions: cautionsFor('pavement-design'),
   };
   return withWorking(found, () => [

@@ -1,35 +1,45 @@
-import { makeReader } from '../input/reader.js';
+import { float } from '../input/field.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import { ESALS, STRUCTURAL_NUMBER } from '../input/structure-ranges.js';
 import { fromNumber } from '../units/construct.js';
 import type { Pressure } from '../units/quantity.js';
-import { given, withWorking } from '../working.js';
+import { given } from '../working.js';
 import {
-  beside,
   constantTerm,
-  EQUATION,
-  givenTerms,
   modulusOf,
-  readTerms,
+  RELIABILITY_FIELDS,
+  solved,
   structureTerm,
+  termsOf,
   type EquationResult,
   type ReliabilityOptions,
 } from './flexible-equation.js';
-import { ESALS, STRUCTURE } from './limits.js';
+
+/** A pavement and its traffic, for the ground to carry. */
+export interface RequiredModulusOptions extends ReliabilityOptions {
+  /** Passes of the standard axle over the life, more than 0 and at most 10 000 million. */
+  readonly esals: number | string;
+  /** Structural number per inch, more than 0 and at most 30; see {@link structuralNumber}. */
+  readonly structuralNumber: number | string;
+}
+
+const OPTIONS = shapeOf<RequiredModulusOptions>()({
+  esals: float(ESALS),
+  structuralNumber: float(STRUCTURAL_NUMBER),
+  ...RELIABILITY_FIELDS,
+});
 
 /** Modulus that the ground must have. */
 export interface RequiredModulus extends EquationResult {
+  /** Resilient modulus of the subgrade. */
   readonly resilientModulus: Pressure;
 }
 
 /**
- * Resilient modulus that the subgrade must have for a pavement of a structural number to carry a
+ * Resilient modulus that the subgrade must have for a pavement of a structural number to carry given
  * traffic: the equation of {@link allowableEsals} solved for M.
  *
- * @param options.esals - passes of the standard axle over the life, more than 0
- * @param options.structuralNumber - SN, per inch, more than 0 and at most 30
- * @param options.reliability - percent, 50 to 99.99
- * @param options.standardNormalDeviate - Z in the place of that of the reliability, -4 to 0
- * @param options.overallDeviation - s, 0 to 1
- * @param options.serviceabilityLoss - dPSI, 0.2 to 4
+ * @param options - see {@link RequiredModulusOptions}
  * @returns modulus [pressure], the deviate used, what lies beyond the chart, cautions
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source flexible-pavement-sheet
@@ -43,39 +53,28 @@ export interface RequiredModulus extends EquationResult {
  * });
  * ground.resilientModulus.to('psi').toFixed(2) //=> '5250.31'
  */
-export function requiredModulus(
-  options: ReliabilityOptions & {
-    readonly esals: number | string;
-    readonly structuralNumber: number | string;
-  },
-): RequiredModulus {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const esals = reader.number(fields['esals'], ['esals'], ESALS).toNumber();
-  const structure = reader
-    .number(fields['structuralNumber'], ['structuralNumber'], STRUCTURE)
-    .toNumber();
-  const terms = readTerms(reader, fields);
-  reader.finish();
-
-  const left = Math.log10(esals) - constantTerm(terms) - structureTerm(structure, terms);
-  const psi = modulusOf(left);
+export function requiredModulus(options: RequiredModulusOptions): RequiredModulus {
+  const read = readOptions(options, OPTIONS);
+  const { esals, structuralNumber } = read;
+  const terms = termsOf(read);
+  const psi = modulusOf(
+    Math.log10(esals) - constantTerm(terms) - structureTerm(structuralNumber, terms),
+  );
   const resilientModulus = fromNumber(psi, 'psi');
-  const found = {
-    resilientModulus,
-    ...beside(terms, esals, psi),
-  };
-  return withWorking(found, () => [
+  return solved(
+    { resilientModulus },
+    { terms, esals, psi },
     {
       title: 'Modulus that the ground must have',
-      formula: `${EQUATION}, solved for M`,
-      given: [
-        given('W', 'passes of the standard axle', esals),
-        given('SN', 'structural number', structure),
-        ...givenTerms(terms),
+      unknown: 'M',
+      known: [
+        [
+          given('W', 'passes of the standard axle', esals),
+          given('SN', 'structural number', structuralNumber),
+        ],
+        [],
       ],
       result: given('M', 'resilient modulus', resilientModulus),
-      source: 'flexible-pavement-sheet',
     },
-  ]);
+  );
 }

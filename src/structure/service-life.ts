@@ -1,22 +1,42 @@
-import { makeReader } from '../input/reader.js';
+import { float, optional } from '../input/field.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import { ESALS, GROWTH } from '../input/structure-ranges.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { ESALS, GROWTH, NO_GROWTH } from './limits.js';
+import { yearsFor } from './growth.js';
+
+/** What a pavement carries, and how fast traffic uses it up. */
+export interface ServiceLifeOptions {
+  /**
+   * Passes of the standard axle that the pavement carries, more than 0 and at most 10 000 million; see
+   * {@link allowableEsals}.
+   */
+  readonly esals: number | string;
+  /** Passes in the first year, more than 0 and at most 10 000 million; see {@link designEsals}. */
+  readonly firstYear: number | string;
+  /** Growth a year, a fraction: 0.03 for 3%, -0.5 to 1. Default: 0. */
+  readonly growth?: number | string;
+}
+
+const OPTIONS = shapeOf<ServiceLifeOptions>()({
+  esals: float(ESALS),
+  firstYear: float(ESALS),
+  growth: optional(float(GROWTH), 0),
+});
 
 /** How long a pavement lasts under its traffic. */
 export interface ServiceLife extends Worked {
   /** Years until the passes are used up; null where traffic falls off so fast that they never are. */
   readonly years: number | null;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Years in which a traffic uses up the passes that a pavement carries:
+ * Years in which traffic uses up the passes that a pavement carries:
  * `n = log(1 + r W / F) / log(1 + r)`, and `W / F` without growth.
  *
- * @param options.esals - W, passes of the standard axle that the pavement carries
- * @param options.firstYear - F, passes in the first year; see {@link designEsals}
- * @param options.growth - r a year: 0.03 for 3 %; -0.5 to 1, default 0
+ * @param options - see {@link ServiceLifeOptions}
  * @returns years, null for no end; cautions
  * @throws `NOT_POSITIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source flexible-pavement-guide
@@ -24,19 +44,9 @@ export interface ServiceLife extends Worked {
  * serviceLife({ esals: 1_000_000, firstYear: 50_000 }).years //=> 20
  * serviceLife({ esals: 1_000_000, firstYear: 50_000, growth: '-0.1' }).years //=> null
  */
-export function serviceLife(options: {
-  readonly esals: number | string;
-  readonly firstYear: number | string;
-  readonly growth?: number | string;
-}): ServiceLife {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const esals = reader.number(fields['esals'], ['esals'], ESALS).toNumber();
-  const firstYear = reader.number(fields['firstYear'], ['firstYear'], ESALS).toNumber();
-  const growth = reader.number(fields['growth'] ?? 0, ['growth'], GROWTH).toNumber();
-  reader.finish();
-
-  const years = yearsOf(esals / firstYear, growth);
+export function serviceLife(options: ServiceLifeOptions): ServiceLife {
+  const { esals, firstYear, growth } = readOptions(options, OPTIONS);
+  const years = yearsFor(esals / firstYear, growth);
   return withWorking({ years, cautions: cautionsFor('pavement-design') }, () => [
     {
       title: 'Years until the passes are used up',
@@ -50,10 +60,4 @@ export function serviceLife(options: {
       source: 'flexible-pavement-guide',
     },
   ]);
-}
-
-function yearsOf(firstYears: number, growth: number): number | null {
-  if (Math.abs(growth) < NO_GROWTH) return firstYears;
-  const share = growth * firstYears;
-  return share <= -1 ? null : Math.log1p(share) / Math.log1p(growth);
 }

@@ -1,32 +1,58 @@
-import type { FieldPath } from '../errors.js';
-import { makeReader, type Reader } from '../input/reader.js';
+import { list, number, object, optional, quantity, text } from '../input/field.js';
+import { THICKNESS } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import { DRAINAGE, LAYER_COEFFICIENT } from '../input/structure-ranges.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
-import { ONE, ZERO, type Decimal } from '../units/decimal.js';
+import { ONE, ZERO } from '../units/decimal.js';
 import type { Length } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
-import { COEFFICIENT, DRAINAGE, THICKNESS } from './limits.js';
+import { given, withWorking, type Step, type Worked } from '../working.js';
 
 /** A layer of a flexible pavement, from the top down. */
 export interface StructuralLayerInput {
+  /** What the crew calls it. */
   readonly name: string;
-  /** Compacted [length]. */
+  /** Compacted thickness [length], more than 0 and at most 5 m. */
   readonly thickness: LengthInput;
-  /** Layer coefficient per inch: 0.44 for new asphalt, 0.14 for good crushed stone, say (from memory). */
+  /**
+   * Layer coefficient per inch, more than 0 and at most 1: 0.44 for new asphalt, 0.14 for good crushed
+   * stone, say (from memory).
+   */
   readonly coefficient: number | string;
-  /** Drainage coefficient of an unbound layer, default 1. */
+  /** Drainage coefficient of an unbound layer, 0.2 to 1.5. Default: 1. */
   readonly drainage?: number | string;
 }
 
-/** What a layer adds. */
+/** The layers whose structural number is worked out. */
+export interface StructuralNumberOptions {
+  /** Layers from the top down. */
+  readonly layers: readonly StructuralLayerInput[];
+}
+
+const LAYER = shapeOf<StructuralLayerInput>()({
+  name: text(),
+  thickness: quantity(THICKNESS),
+  coefficient: number(LAYER_COEFFICIENT),
+  drainage: optional(number(DRAINAGE), ONE),
+});
+
+const OPTIONS = shapeOf<StructuralNumberOptions>()({
+  layers: list(object(LAYER), { of: 'layers', most: 100 }),
+});
+
+/** What a layer adds to the structural number. */
 export interface StructuralLayer {
+  /** What the crew calls it. */
   readonly name: string;
+  /** Compacted thickness. */
   readonly thickness: Length;
+  /** Layer coefficient per inch. */
   readonly coefficient: number;
+  /** Drainage coefficient, 1 where none was given. */
   readonly drainage: number;
-  /** To the structural number. */
+  /** What it adds to the structural number, per inch. */
   readonly adds: number;
-  /** With all layers above. */
+  /** Structural number of it and all layers above. */
   readonly downTo: number;
 }
 
@@ -34,7 +60,9 @@ export interface StructuralLayer {
 export interface StructuralNumber extends Worked {
   /** Per inch. */
   readonly structuralNumber: number;
+  /** From the top down. */
   readonly layers: readonly StructuralLayer[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -42,8 +70,7 @@ export interface StructuralNumber extends Worked {
  * Structural number of the layers of a flexible pavement: `SN = sum(a D m)`, D in inches. Exact
  * decimals; the results are the nearest floats.
  *
- * @param options.layers - from the top down: `name`, `thickness` [length, to 5 m], `coefficient` a per
- *   inch (more than 0, at most 1), `drainage` m (0.2 to 1.5, default 1)
+ * @param options - see {@link StructuralNumberOptions}
  * @returns structural number, what each layer adds, cautions
  * @throws `EMPTY_LIST`, `NOT_POSITIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source flexible-pavement-guide
@@ -55,25 +82,16 @@ export interface StructuralNumber extends Worked {
  * ];
  * structuralNumber({ layers }).structuralNumber //=> 5.04
  */
-export function structuralNumber(options: {
-  readonly layers: readonly StructuralLayerInput[];
-}): StructuralNumber {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const read = reader
-    .list(fields['layers'], ['layers'])
-    .map((layer, index) => readLayer(reader, layer, ['layers', index]));
-  reader.finish();
-
-  let sum: Decimal = ZERO;
-  const layers = read.map(({ name, thickness, coefficient, drainage }): StructuralLayer => {
-    const adds = thickness.to('in').times(coefficient).times(drainage);
+export function structuralNumber(options: StructuralNumberOptions): StructuralNumber {
+  let sum = ZERO;
+  const layers = readOptions(options, OPTIONS).layers.map((layer): StructuralLayer => {
+    const adds = layer.thickness.to('in').times(layer.coefficient).times(layer.drainage);
     sum = sum.plus(adds);
     return {
-      name,
-      thickness,
-      coefficient: coefficient.toNumber(),
-      drainage: drainage.toNumber(),
+      name: layer.name,
+      thickness: layer.thickness,
+      coefficient: layer.coefficient.toNumber(),
+      drainage: layer.drainage.toNumber(),
       adds: adds.toNumber(),
       downTo: sum.toNumber(),
     };
@@ -84,31 +102,19 @@ export function structuralNumber(options: {
     cautions: cautionsFor('pavement-design'),
   };
   return withWorking(found, () =>
-    layers.map((layer, index) => ({
-      title: `Structural number down through ${layer.name}`,
-      formula: index === 0 ? 'SN = a D m' : 'SN = SN above + a D m',
-      given: [
-        ...(index === 0 ? [] : [given('SN above', 'above', layers[index - 1]?.downTo ?? 0)]),
-        given('a', 'coefficient per inch', layer.coefficient),
-        given('D', 'thickness, in inches', layer.thickness),
-        given('m', 'drainage', layer.drainage),
-      ],
-      result: given('SN', 'structural number', layer.downTo),
-      source: 'flexible-pavement-guide',
-    })),
+    layers.map((layer, index) => layerStep(layer, layers[index - 1]?.downTo)),
   );
 }
 
-function readLayer(reader: Reader, layer: unknown, path: FieldPath) {
-  const fields = reader.object(layer, path);
-  const at = (name: string): FieldPath => [...path, name];
-  return {
-    name: reader.text(fields['name'], at('name')),
-    thickness: reader.quantity('length', fields['thickness'], at('thickness'), THICKNESS),
-    coefficient: reader.number(fields['coefficient'], at('coefficient'), COEFFICIENT),
-    drainage:
-      fields['drainage'] === undefined
-        ? ONE
-        : reader.number(fields['drainage'], at('drainage'), DRAINAGE),
-  };
-}
+const layerStep = (layer: StructuralLayer, above: number | undefined): Step => ({
+  title: `Structural number down through ${layer.name}`,
+  formula: above === undefined ? 'SN = a D m' : 'SN = SN above + a D m',
+  given: [
+    ...(above === undefined ? [] : [given('SN above', 'above', above)]),
+    given('a', 'coefficient per inch', layer.coefficient),
+    given('D', 'thickness, in inches', layer.thickness),
+    given('m', 'drainage', layer.drainage),
+  ],
+  result: given('SN', 'structural number', layer.downTo),
+  source: 'flexible-pavement-guide',
+});

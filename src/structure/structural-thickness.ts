@@ -1,20 +1,53 @@
-import { makeReader } from '../input/reader.js';
+import { number, optional, quantity } from '../input/field.js';
+import { THICKNESS } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import {
+  DRAINAGE,
+  LAYER_COEFFICIENT,
+  STRUCTURAL_NUMBER,
+  STRUCTURAL_NUMBER_OR_NONE,
+} from '../input/structure-ranges.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { length, type LengthInput } from '../units/construct.js';
-import { ONE } from '../units/decimal.js';
+import { ONE, ZERO } from '../units/decimal.js';
 import type { Length } from '../units/quantity.js';
 import { roundTo } from '../units/rounding.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { COEFFICIENT, DRAINAGE, STRUCTURE, STRUCTURE_OR_NONE, THICKNESS } from './limits.js';
+
+/** The structural number to reach, and the layer that reaches it. */
+export interface StructuralThicknessOptions {
+  /** Structural number needed, more than 0 and at most 30; see {@link requiredStructuralNumber}. */
+  readonly needed: number | string;
+  /** Structural number of the layers above, 0 to 30. Default: 0. */
+  readonly above?: number | string;
+  /** Coefficient of the layer per inch, more than 0 and at most 1. */
+  readonly coefficient: number | string;
+  /** Drainage coefficient of the layer, 0.2 to 1.5. Default: 1. */
+  readonly drainage?: number | string;
+  /** Thickness is rounded up to a multiple of it [length], more than 0, at most 5 m. Default: 1 in. */
+  readonly step?: LengthInput;
+}
+
+const ONE_INCH = length(1, 'in');
+
+const OPTIONS = shapeOf<StructuralThicknessOptions>()({
+  needed: number(STRUCTURAL_NUMBER),
+  above: optional(number(STRUCTURAL_NUMBER_OR_NONE), ZERO),
+  coefficient: number(LAYER_COEFFICIENT),
+  drainage: optional(number(DRAINAGE), ONE),
+  step: optional(quantity(THICKNESS), ONE_INCH),
+});
 
 /** How thick a layer must be for a structural number. */
 export interface StructuralThickness extends Worked {
-  /** Zero where what lies above is enough. */
+  /** Exact thickness; zero where what lies above is enough. */
   readonly thickness: Length;
-  /** Up to the next whole step. */
+  /** Thickness rounded up to the next whole step. */
   readonly rounded: Length;
-  /** With the rounded layer. */
+  /** Structural number with the rounded layer, per inch. */
   readonly structuralNumber: number;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -22,12 +55,7 @@ export interface StructuralThickness extends Worked {
  * Thickness of a layer that brings a pavement to a structural number:
  * `D = (SN needed - SN above) / (a m)` in inches, and up to the next whole step.
  *
- * @param options.needed - structural number, more than 0 and at most 30; see
- *   {@link requiredStructuralNumber}
- * @param options.above - structural number of the layers above, default 0
- * @param options.coefficient - a of the layer per inch, more than 0 and at most 1
- * @param options.drainage - m, 0.2 to 1.5, default 1
- * @param options.step - thickness is rounded up to a multiple of it [length], default 1 in
+ * @param options - see {@link StructuralThicknessOptions}
  * @returns thickness and rounded thickness [length], structural number then, cautions
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source flexible-pavement-guide
@@ -37,28 +65,11 @@ export interface StructuralThickness extends Worked {
  * asphalt.rounded.to('in').toString() //=> '12'
  * asphalt.structuralNumber //=> 4.8
  */
-export function structuralThickness(options: {
-  readonly needed: number | string;
-  readonly above?: number | string;
-  readonly coefficient: number | string;
-  readonly drainage?: number | string;
-  readonly step?: LengthInput;
-}): StructuralThickness {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const needed = reader.number(fields['needed'], ['needed'], STRUCTURE);
-  const above = reader.number(fields['above'] ?? 0, ['above'], STRUCTURE_OR_NONE);
-  const coefficient = reader.number(fields['coefficient'], ['coefficient'], COEFFICIENT);
-  const drainage =
-    fields['drainage'] === undefined
-      ? ONE
-      : reader.number(fields['drainage'], ['drainage'], DRAINAGE);
-  const step = reader.quantity('length', fields['step'] ?? '1 in', ['step'], THICKNESS);
-  reader.finish();
-
+export function structuralThickness(options: StructuralThicknessOptions): StructuralThickness {
+  const { needed, above, coefficient, drainage, step } = readOptions(options, OPTIONS);
   const missing = needed.minus(above);
   const perInch = coefficient.times(drainage);
-  const thickness = missing.gt(0) ? length(1, 'in').times(missing).dividedBy(perInch) : NONE;
+  const thickness = missing.gt(0) ? ONE_INCH.times(missing).dividedBy(perInch) : NO_LENGTH;
   const rounded = roundTo(thickness, step, 'up');
   const found = {
     thickness,
@@ -88,5 +99,3 @@ export function structuralThickness(options: {
     },
   ]);
 }
-
-const NONE = length(0, 'in');

@@ -91,8 +91,8 @@ describe('modulus and coefficient', () => {
   test('the bearing ratio, and where its rule ends', () => {
     const soft = modulusFromCbr({ cbr: 10 });
     expect(soft.resilientModulus.to('psi').toString()).toBe('15000');
-    expect(soft.beyondRule).toBe(false);
-    expect(modulusFromCbr({ cbr: '10.1' }).beyondRule).toBe(true);
+    expect(soft.isBeyondRule).toBe(false);
+    expect(modulusFromCbr({ cbr: '10.1' }).isBeyondRule).toBe(true);
     expect(soft.working[0]?.result.value).toBe(soft.resilientModulus);
     expect(soft.cautions.map(({ id }) => id)).toEqual(['pavement-design']);
     expectFault(() => modulusFromCbr({ cbr: 0 }), 'NOT_POSITIVE');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { dailyEsals, designEsals, serviceLife } from 'settline/structure';
-import { expectFault } from '../faults.js';
+import { designEsals, serviceLife } from 'settline/structure';
+import { expectFault, faultsOf } from '../faults.js';
 
 describe('traffic of a day', () => {
   const axles = [
@@ -9,12 +9,37 @@ describe('traffic of a day', () => {
   ];
 
   test('the sum, and what each kind does', () => {
-    const day = dailyEsals({ axles });
+    const day = designEsals({ axles, years: 1 });
     expect(day.perDay).toBe(0.9); // 0.6 + 0.3
     expect(day.axles.map(({ esals }) => esals)).toEqual([0.6, 0.3]);
     expect(day.axles[1]).toEqual({ name: 'refuse lorry', perDay: 0.2, factor: 1.5, esals: 0.3 });
     expect(day.working[0]?.formula).toBe('E = n1 f1 + n2 f2');
     expect(day.working[0]?.result.value).toBe(0.9);
+    expect(day.firstYear).toBe(328.5);
+    expect(day.working).toHaveLength(3);
+  });
+
+  test('passes counted as such need no axles', () => {
+    const counted = designEsals({ perDay: '0.9', years: 1 });
+    expect(counted).toMatchObject({ perDay: 0.9, axles: [], firstYear: 328.5 });
+    expect(counted.working).toHaveLength(2);
+  });
+
+  test('either axles or passes, and no second fault for a misspelt one', () => {
+    const codes = (options: object) =>
+      faultsOf(() => designEsals(options as never)).map(
+        ({ code, path }) => `${code} ${path.join('.')}`,
+      );
+    expect(codes({ years: 1 })).toEqual(['REQUIRED perDay']);
+    expect(codes({ axles, perDay: 5, years: 1 })).toEqual(['CONFLICTING_FIELDS perDay']);
+    expect(codes({ axle: axles, years: 1 })).toEqual(['UNKNOWN_FIELD axle']);
+    expect(codes({ axles: [], years: 1 })).toEqual(['EMPTY_LIST axles']);
+    expect(codes({ axles: 5, perDay: -1 })).toEqual([
+      'WRONG_TYPE axles',
+      'NOT_POSITIVE perDay',
+      'REQUIRED years',
+      'CONFLICTING_FIELDS perDay',
+    ]);
   });
 
   test.each([
@@ -25,7 +50,7 @@ describe('traffic of a day', () => {
     ['name', ' ', 'EMPTY'],
   ] as const)('refuses %s %j', (field, value, code) => {
     const broken = [axles[0], { ...axles[1], [field]: value }];
-    const issue = expectFault(() => dailyEsals({ axles: broken as never }), code);
+    const issue = expectFault(() => designEsals({ axles: broken as never, years: 1 }), code);
     expect(issue.path).toEqual(['axles', 1, field]);
   });
 });

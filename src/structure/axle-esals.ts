@@ -1,0 +1,62 @@
+import { number, text } from '../input/field.js';
+import { shapeOf, type Values } from '../input/shape.js';
+import { AXLE_FACTOR, AXLES_PER_DAY } from '../input/structure-ranges.js';
+import { ZERO, type Decimal } from '../units/decimal.js';
+import { given, type Step } from '../working.js';
+
+/** Axles or trucks of one kind. */
+export interface AxleCountInput {
+  /** What they are, such as `20 kip single`. */
+  readonly name: string;
+  /** How many pass a day, 0 to 1 000 000. */
+  readonly perDay: number | string;
+  /** Damage of one of them over that of the standard axle, 0 to 10 000; from the tables of a guide. */
+  readonly factor: number | string;
+}
+
+/** The fields of {@link AxleCountInput}. Internal. */
+export const AXLE_COUNT = shapeOf<AxleCountInput>()({
+  name: text(),
+  perDay: number(AXLES_PER_DAY),
+  factor: number(AXLE_FACTOR),
+});
+
+type AxleCount = Values<typeof AXLE_COUNT>;
+
+/** Axles or trucks of one kind, in passes of the standard axle. */
+export interface AxleEsals {
+  /** What they are. */
+  readonly name: string;
+  /** How many pass a day. */
+  readonly perDay: number;
+  /** Damage of one of them over that of the standard axle. */
+  readonly factor: number;
+  /** Passes of the standard axle a day that do the same damage. */
+  readonly esals: number;
+}
+
+const esalsOf = ({ perDay, factor }: AxleCount): Decimal => perDay.times(factor);
+
+/** Passes of the standard axle a day that do the damage of all axles. Internal. */
+export const sumOfEsals = (axles: readonly AxleCount[]): Decimal =>
+  axles.map(esalsOf).reduce((sum, esals) => sum.plus(esals), ZERO);
+
+/** What axles of one kind do. Internal. */
+export const axleEsals = (axle: AxleCount): AxleEsals => ({
+  name: axle.name,
+  perDay: axle.perDay.toNumber(),
+  factor: axle.factor.toNumber(),
+  esals: esalsOf(axle).toNumber(),
+});
+
+/** The working of a day's traffic. Internal. */
+export const dayStep = (axles: readonly AxleEsals[], perDay: number): Step => ({
+  title: 'Traffic of a day',
+  formula: `E = ${axles.map((_, index) => `n${index + 1} f${index + 1}`).join(' + ')}`,
+  given: axles.flatMap((axle, index) => [
+    given(`n${index + 1}`, `${axle.name}, a day`, axle.perDay),
+    given(`f${index + 1}`, 'factor', axle.factor),
+  ]),
+  result: given('E', 'passes of the standard axle a day', perDay),
+  source: 'flexible-pavement-guide',
+});

@@ -36,13 +36,16 @@ export const float = (rule: NumberRule): Field<number> => ({
 });
 
 /** A plain number with all its digits: a third given as `'1/3'` stays a third. Internal. */
-export const ratio = (rule: NumberRule): Field<Ratio> => ({
+export const ratio = (rule: NumberRule): Field<Ratio> => withAllDigits(number(rule));
+
+/** A number field read with all its digits. Internal. */
+export const withAllDigits = ({ read, about }: Field<Decimal>): Field<Ratio> => ({
   read: (reader, value, path) => {
-    const decimal = reader.number(value, path, rule);
+    const decimal = read(reader, value, path);
     const all = attempt(() => readNumber(value as NumberInput));
     return all.ok ? all.value : decimalRatio(decimal);
   },
-  about: { kind: 'number', rule },
+  ...(about === undefined ? {} : { about }),
 });
 
 /** A whole number: passes, trucks, rows. Internal. */

@@ -95,7 +95,7 @@ export const SITE_LENGTH_OR_NONE = /* #__PURE__ */ metres(
 );
 /** A measure on a site, to either side. */
 export const SITE_OFFSET = /* #__PURE__ */ metres('any', 10000, '"24 ft" or "-7.50 m"');
-/** How far something is set back, moved out or kept clear. */
+/** How far something is set back, moved out, kept clear, lapped or turned up. */
 export const SET_BACK = /* #__PURE__ */ metres('not-negative', 100, '"18 in" or "450 mm"');
 /** A radius: flat arcs have large ones. */
 export const RADIUS = /* #__PURE__ */ metres('positive', 1_000_000, '"12 ft" or "3.60 m"');
@@ -116,6 +116,8 @@ export const LIP = /* #__PURE__ */ metres('any', 1, '"1/8 in" or "-3 mm"');
 export const JOINT = /* #__PURE__ */ metres('not-negative', 0.1, '"1/8 in" or "3 mm"');
 /** A joint that is filled. */
 export const OPEN_JOINT = /* #__PURE__ */ metres('positive', 0.1, '"1/8 in" or "3 mm"');
+/** The opening of a sieve. */
+export const SIEVE = /* #__PURE__ */ upTo('length', 'positive', [200, 'mm'], '"1.18 mm"');
 /** A side or the thickness of a paver, an edging or a board. */
 export const UNIT_SIDE = /* #__PURE__ */ metres('positive', 5, '"7 7/8 in" or "200 mm"');
 

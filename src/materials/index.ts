@@ -1,48 +1,139 @@
-export { baseStone, type BasePart, type BasePartInput, type BaseStone } from './base-stone.js';
-export { bedRange, type BaseDeviationInput, type BedRange, type BedReading } from './bed-range.js';
-export { beddingSand, type BeddingSand, type RisingSandInput } from './bedding-sand.js';
-export { LAYING_PATTERNS, type LayingPattern } from './pattern.js';
-export type { UnitInput } from './read-unit.js';
-export { sandBulking, type SandBulking } from './sand-bulking.js';
-export { describeScreedLevel, screedLevel, type ScreedLevel } from './screed-level.js';
-export type { DryDensityInput } from './stone-density.js';
-export type { TapeSystem } from './tape-text.js';
-export { unitCount, type CutEdgeInput, type UnitCount } from './unit-count.js';
-export type { Verdict } from '../verdict.js';
-export { yieldCheck, type TicketInput, type YieldCheck } from './yield-check.js';
-export { borderCourse, type BorderCorner, type BorderCourse } from './border-course.js';
-export type { BorderSide } from './border-geometry.js';
-export { COURSES, type Course } from './course.js';
-export { outlineEdges, type OutlineEdge } from './outline-edges.js';
-export { bondDrift, type BondDrift } from './bond-drift.js';
-export { describeRowFit } from './describe-row-fit.js';
-export { herringboneLines, type HerringboneLines } from './herringbone-lines.js';
-export { jointSand, type JointSand } from './joint-sand.js';
-export { jointTopUp, type JointTopUp } from './joint-top-up.js';
-export { rowFit, type RowFit } from './row-fit.js';
-export type { RowOption } from './row-options.js';
-export { soldierCurve, type CurveAtRadius, type SoldierCurve } from './soldier-curve.js';
-export { unitMass, type PalletInput, type UnitMass } from './unit-mass.js';
-export { unitSuitability, type ShapeFinding, type UnitSuitability } from './unit-suitability.js';
+export { unitCount, type UnitCount, type UnitCountOptions } from './pavers/unit-count.js';
+export type { CutEdgeInput } from './pavers/cut-edges.js';
+export { LAYING_PATTERNS, type LayingPattern } from './pavers/pattern.js';
 export {
-  edgeRestraint,
-  type EdgeRestraint,
-  type RestraintRun,
-  type RestraintRunInput,
-} from './edge-restraint.js';
-export { geotextile, type Geotextile, type GeotextileLaying } from './geotextile.js';
-export { geotextileOverlap, type GeotextileOverlap } from './geotextile-overlap.js';
+  outlineEdges,
+  type OutlineEdge,
+  type OutlineEdges,
+  type OutlineEdgesOptions,
+} from './pavers/outline-edges.js';
+export type { UnitInput } from './pavers/unit.js';
+export {
+  unitMass,
+  type PackedUnits,
+  type PalletInput,
+  type UnitMass,
+  type UnitMassOptions,
+} from './pavers/unit-mass.js';
+export {
+  unitSuitability,
+  type ShapeFinding,
+  type SmallestCutInput,
+  type UnitSuitability,
+  type UnitSuitabilityOptions,
+} from './pavers/unit-suitability.js';
+export { rowFit, type RowFit, type RowFitOptions } from './laying/row-fit.js';
+export type { RowOption } from './laying/row-options.js';
+export { describeRowFit } from './laying/describe-row-fit.js';
+export { bondDrift, type BondDrift, type BondDriftOptions } from './laying/bond-drift.js';
+export {
+  herringboneLines,
+  type HerringboneLines,
+  type HerringboneLinesOptions,
+} from './laying/herringbone-lines.js';
+export {
+  borderCourse,
+  type BorderCorner,
+  type BorderCourse,
+  type BorderCourseOptions,
+  type BorderField,
+} from './border/border-course.js';
+export type { BorderSide } from './border/border-geometry.js';
+export { COURSES, type Course } from './border/course.js';
+export {
+  soldierCurve,
+  type CircleOfUnits,
+  type CurveAtRadius,
+  type SoldierCurve,
+  type SoldierCurveOptions,
+} from './border/soldier-curve.js';
+// orders of stone stand with the volumes and their states
+export {
+  baseOrder,
+  type BaseOrder,
+  type BaseOrderOptions,
+  type BasePart,
+  type BasePartInput,
+} from '../volumes/base-order.js';
+export type { DryDensityInput, WithDensity } from '../volumes/dry-density.js';
+export {
+  yieldCheck,
+  type MoistTicketInput,
+  type TicketInput,
+  type YieldCheck,
+  type YieldCheckOptions,
+  type YieldLimitsInput,
+} from './stone/yield-check.js';
+export {
+  beddingSand,
+  type BeddingSand,
+  type BeddingSandOptions,
+  type RisingSandInput,
+  type ScreededBed,
+} from './bedding/bedding-sand.js';
+export type { JarTestInput } from './bedding/bulking.js';
+export {
+  bedRange,
+  type BaseDeviationInput,
+  type BedRange,
+  type BedRangeOptions,
+  type BedReading,
+} from './bedding/bed-range.js';
+export {
+  describeScreedLevel,
+  screedLevel,
+  type ScreedElevations,
+  type ScreedLevel,
+  type ScreedLevelOptions,
+} from './bedding/screed-level.js';
 export {
   checkGradation,
   type GradationCheck,
   type SieveFinding,
-  type SieveLimitsInput,
-  type SievePassingInput,
-} from './check-gradation.js';
+} from './bedding/check-gradation.js';
+export type {
+  CheckGradationOptions,
+  SieveLimitsInput,
+  SievePassingInput,
+} from './bedding/read-gradation.js';
+export type { FilledJoints, JointsInput } from './joints/fill-joints.js';
+export { jointSand, type JointSand, type JointSandOptions } from './joints/joint-sand.js';
+export { jointTopUp, type JointTopUp, type JointTopUpOptions } from './joints/joint-top-up.js';
+export {
+  edgeRestraint,
+  type EdgeRestraint,
+  type EdgeRestraintOptions,
+  type RestraintRun,
+  type RestraintRunInput,
+  type SpecialRunInput,
+} from './edging/edge-restraint.js';
+export {
+  geotextile,
+  type Geotextile,
+  type GeotextileLaying,
+  type GeotextileOptions,
+} from './fabric/geotextile.js';
+export {
+  geotextileOverlap,
+  type GeotextileOverlap,
+  type GeotextileOverlapOptions,
+} from './fabric/geotextile-overlap.js';
 export {
   orderPacks,
+  type LoadedPacks,
   type OrderPacks,
-  type OrderRules,
   type PackCount,
-  type PackInput,
-} from './order-packs.js';
+  type RoundedOrder,
+} from './packs/order-packs.js';
+export type {
+  OrderAreaOptions,
+  OrderLengthOptions,
+  OrderMassOptions,
+  OrderRules,
+  OrderUnitsOptions,
+  OrderVolumeOptions,
+  PackInput,
+} from './packs/read-order.js';
+export type { LengthLimitsInput } from './length-limits.js';
+export type { DescribeOptions, TapeSystem } from './tape-text.js';
+export type { Verdict } from '../verdict.js';

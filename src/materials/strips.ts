@@ -1,5 +1,5 @@
 import { exactOf, type Length } from '../units/quantity.js';
-import { wholeUp } from './whole-number.js';
+import { countOf, wholeUp } from './whole-number.js';
 
 /**
  * How many strips or pieces of one size cover a distance where each overlaps the one before:
@@ -8,5 +8,5 @@ import { wholeUp } from './whole-number.js';
  */
 export function stripsAcross(distance: Length, size: Length, overlap: Length): number {
   if (distance.compare(size) <= 0) return 1;
-  return 1 + wholeUp(exactOf(distance.minus(size)), exactOf(size.minus(overlap)));
+  return countOf(1 + wholeUp(exactOf(distance.minus(size)), exactOf(size.minus(overlap))));
 }

@@ -1,11 +1,19 @@
+import { choice } from '../input/field.js';
+import { shapeOf } from '../input/shape.js';
 import { formatLength } from '../units/format-length.js';
 import type { Length } from '../units/quantity.js';
 
 /** The two ways an instruction is written. */
 export type TapeSystem = 'us' | 'metric';
 
-/** The systems of {@link TapeSystem}, for readers. Internal. */
-export const TAPE_SYSTEMS = ['us', 'metric'] as const;
+/** How an instruction is written. */
+export interface DescribeOptions {
+  /** Inches to a sixteenth (`us`) or millimetres (`metric`). */
+  readonly system: TapeSystem;
+}
+
+/** The fields of {@link DescribeOptions}. Internal. */
+export const DESCRIBE_OPTIONS = shapeOf<DescribeOptions>()({ system: choice(['us', 'metric']) });
 
 /** A length as a crew reads it off a tape: to a sixteenth of an inch or to a millimetre. Internal. */
 export const tapeText = (value: Length, system: TapeSystem): string =>

@@ -2,15 +2,21 @@ import { fault } from '../errors.js';
 import { isSmall, ONE_RATIO, type Ratio } from '../units/ratio.js';
 import { roundQuotient } from '../units/round-ratio.js';
 
-/** The least whole number that is not below `a / b`, exactly. Internal. */
+/** The smallest whole number that is not below `a / b`, exactly. Internal. */
 export const wholeUp = (a: Ratio, b: Ratio = ONE_RATIO): number =>
   counted(roundQuotient(a, b, 'up'));
 
-/** The greatest whole number that is not above `a / b`, exactly; a is not negative. Internal. */
+/** The largest whole number that is not above `a / b`, exactly; a is not negative. Internal. */
 export const wholeDown = (a: Ratio, b: Ratio = ONE_RATIO): number =>
   counted(roundQuotient(a, b, 'down'));
 
-function counted(count: Ratio): number {
-  if (!isSmall(count)) throw fault('CAPACITY_EXCEEDED', 'more pieces than can be counted');
-  return count.n;
+const counted = (count: Ratio): number => countOf(isSmall(count) ? count.n : Infinity);
+
+/** A sum or product of counts, if it can still be counted in floats. Internal. */
+export function countOf(count: number): number {
+  if (Number.isSafeInteger(count)) return count;
+  throw fault(
+    'CAPACITY_EXCEEDED',
+    'more pieces than can be counted. Check the digits and the unit',
+  );
 }

@@ -1,3 +1,5 @@
+import type { FieldPath } from '../errors.js';
+import type { Reader } from '../input/reader.js';
 import type { Verdict } from '../verdict.js';
 import {
   addRatios,
@@ -24,4 +26,11 @@ export function verdictWithin(value: Ratio, limits: Limits, doubt: Ratio = ZERO_
   const isOver = (a: Ratio) => most !== undefined && compareRatios(a, most) > 0;
   if (isUnder(high) || isOver(low)) return 'fail';
   return isUnder(low) || isOver(high) ? 'unclear' : 'pass';
+}
+
+/** Refuses limits `{ least, most }` that are the wrong way round. Internal. */
+export function refuseCrossed(reader: Reader, isCrossed: boolean, path: FieldPath): void {
+  if (!isCrossed) return;
+  const message = 'less than least. Write the larger limit as most';
+  reader.fail('LIMITS_CONTRADICT', [...path, 'most'], message);
 }

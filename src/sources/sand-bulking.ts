@@ -10,7 +10,7 @@ export interface SandBulkingRow {
 /**
  * How much more room damp sand takes than dry, by moisture. Sand that is dry or under water does not
  * bulk. The figures are secondary and sands differ (another page prints 20 to 40 % at 5 to 8 %):
- * measure your own (`sandBulking`). Source: `sand-bulking-notes`.
+ * measure your own in a jar (`beddingSand`). Source: `sand-bulking-notes`.
  */
 export const SAND_BULKING: readonly SandBulkingRow[] = Object.freeze([
   row('0', '0', '0'),

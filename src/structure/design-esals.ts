@@ -1,6 +1,6 @@
 import { list, number, object, optional } from '../input/field.js';
 import { SHARE } from '../input/ranges.js';
-import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import { isLeftOut, readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
 import { DAYS, ESALS, GROWTH, YEARS, YEARS_OR_NONE } from '../input/structure-ranges.js';
 import { Decimal40, ONE, ZERO } from '../units/decimal.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
@@ -113,14 +113,11 @@ export function designEsals(options: DesignEsalsOptions): DesignEsals {
 
 /** A day's traffic is given one way. */
 const checkTraffic: Check<typeof OPTIONS> = (reader, values, path, raw) => {
-  const isGiven = (name: 'axles' | 'perDay') => raw[name] !== undefined;
-  if (isGiven('axles') && isGiven('perDay')) {
+  if (raw['axles'] !== undefined && raw['perDay'] !== undefined) {
     const message = 'the axles give the passes a day. Leave out axles or perDay';
     reader.fail('CONFLICTING_FIELDS', [...path, 'perDay'], message);
   }
-  // a misspelt field is not left out
-  const isLeftOut = (name: 'axles' | 'perDay') => name in values && !isGiven(name);
-  if (isLeftOut('axles') && isLeftOut('perDay')) {
+  if (isLeftOut(values, 'axles') && isLeftOut(values, 'perDay')) {
     const message = 'missing. Write the passes of the standard axle a day, or list the axles';
     reader.fail('REQUIRED', [...path, 'perDay'], message);
   }

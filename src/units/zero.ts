@@ -11,3 +11,5 @@ export const NO_VOLUME = /* #__PURE__ */ fromSI('volume', ZERO_RATIO);
 export const NO_MASS = /* #__PURE__ */ fromSI('mass', ZERO_RATIO);
 /** No slope: level. Internal. */
 export const NO_SLOPE = /* #__PURE__ */ fromSI('slope', ZERO_RATIO);
+/** No angle: along the line. Internal. */
+export const NO_ANGLE = /* #__PURE__ */ fromSI('angle', ZERO_RATIO);

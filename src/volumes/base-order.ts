@@ -1,120 +1,181 @@
-import { readCompactedPerLoose } from '../input/compaction-ratio.js';
-import { makeReader } from '../input/reader.js';
-import type { AreaInput, DensityInput, LengthInput } from '../units/construct.js';
-import type { Mass } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
-import { AREA, DENSITY, FRACTION, LAYER } from './limits.js';
-import { inState, type StateVolume } from './state-volume.js';
+import { list, object, optional, quantity, ratio, text } from '../input/field.js';
+import { AREA_OR_NONE, FRACTION, THICKNESS_OR_NONE } from '../input/ranges.js';
+import { isLeftOut, readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import { sum } from '../units/aggregate.js';
+import type { AreaInput, LengthInput } from '../units/construct.js';
+import type { Density, Mass, Volume } from '../units/quantity.js';
+import { ZERO_RATIO } from '../units/ratio.js';
+import { given, withWorking, type Step, type Worked } from '../working.js';
+import {
+  checkDryDensity,
+  DRY_DENSITY,
+  dryDensityOf,
+  type DryDensityInput,
+  type WithDensity,
+} from './dry-density.js';
+import type { StateVolume } from './state-volume.js';
+import { massSteps, volumesOf, volumeStep, workOut, type Taken } from './stone-taken.js';
 
-/** What to order for a compacted layer. */
-export interface BaseOrder extends Worked {
-  /** In place, without waste: what the hole holds. */
+/** A part of a base that has one thickness. */
+export interface BasePartInput {
+  /** What the crew calls it. Default: `part 1`, `part 2` and so on. */
+  readonly name?: string;
+  /** Area of the part, its share of the extension included [area], 0 to 1000 ha. */
+  readonly area: AreaInput;
+  /** Compacted thickness [length], 0 to 5 m. */
+  readonly thickness: LengthInput;
+}
+
+/** A compacted layer to order stone or sand for. */
+export interface BaseOrderOptions extends DryDensityInput {
+  /** Area of the base, its extension included [area], 0 to 1000 ha. This and `thickness`, or `parts`. */
+  readonly area?: AreaInput;
+  /** Compacted thickness [length], 0 to 5 m. This and `area`, or `parts`. */
+  readonly thickness?: LengthInput;
+  /** Parts of one thickness each, for a base that has several. */
+  readonly parts?: readonly BasePartInput[];
+  /** Water over dry mass, a fraction 0 to 1. Default: 0. */
+  readonly moisture?: number | string;
+  /** What is added to the order, a fraction 0 to 1. Default: 0. */
+  readonly waste?: number | string;
+}
+
+const PART = shapeOf<BasePartInput>()({
+  name: optional(text()),
+  area: quantity(AREA_OR_NONE),
+  thickness: quantity(THICKNESS_OR_NONE),
+});
+
+const OPTIONS = shapeOf<BaseOrderOptions>()({
+  area: optional(PART.area),
+  thickness: optional(PART.thickness),
+  parts: optional(list(object(PART), { of: 'parts' })),
+  ...DRY_DENSITY,
+  moisture: optional(ratio(FRACTION), ZERO_RATIO),
+  waste: optional(ratio(FRACTION), ZERO_RATIO),
+});
+
+/** One part of a base, and what it takes. `Absent` is null where no density may be given. */
+export interface BasePart<Absent extends null = never> {
+  /** What the crew calls it. */
+  readonly name: string;
+  /** Volume in place, without waste. */
   readonly compacted: StateVolume<'compacted'>;
-  /** In the truck, with waste. */
+  /** Volume in the truck, with waste. */
   readonly loose: StateVolume<'loose'>;
-  /** Dry stone, with waste. */
-  readonly dryMass: Mass;
-  /** On the weighbridge: dry stone and its water, with waste. */
-  readonly deliveredMass: Mass;
+  /** Mass on the scale, with waste; null where no density is given. */
+  readonly deliveredMass: Mass | Absent;
+}
+
+/** What to order for a compacted layer. `Absent` is null where no density may be given. */
+export interface BaseOrder<Absent extends null = never> extends Worked {
+  /** Volume in place, without waste: what the hole holds. */
+  readonly compacted: StateVolume<'compacted'>;
+  /** Volume in the truck, with waste. */
+  readonly loose: StateVolume<'loose'>;
+  /** Mass of dry stone, with waste; null where no density is given. */
+  readonly dryMass: Mass | Absent;
+  /** Mass on the scale, of dry stone and its water, with waste; null where no density is given. */
+  readonly deliveredMass: Mass | Absent;
+  /** Water in it, paid for by mass and not in the hole; null where no density is given. */
+  readonly water: Mass | Absent;
+  /** Dry density in place; null where no density is given. */
+  readonly compactedDryDensity: Density | Absent;
+  /** The same for each part; one for a base of one thickness. */
+  readonly parts: readonly BasePart<Absent>[];
 }
 
 /**
- * Stone for a compacted layer: `Vc = A t`, `Vl = Vc (1 + waste) / (compacted per loose)`,
+ * Stone or sand for a compacted layer in compacted volume, loose volume and mass: over all parts
+ * `Vc = sum(A t)`, `Vl = Vc (1 + waste) / (compacted per loose)`,
  * `dry = Vc (1 + waste) x dry density`, `delivered = dry (1 + moisture)`. A mass is never multiplied
  * by the loose factor.
  *
- * @param options.area - area of the base, its extension included [area]
- * @param options.thickness - compacted [length]
- * @param options.compactedDryDensity - in place, dry [density]
- * @param options.moisture - water over dry mass, a fraction 0 to 1, default 0
- * @param options.compactedPerLoose - compacted over loose volume, 0.5 to 1
- * @param options.waste - a fraction 0 to 1 on top, default 0
- * @returns compacted and loose volume, dry and delivered mass
- * @throws `RATIO_OUT_OF_RANGE`, `OUT_OF_RANGE`, `NEGATIVE`, `NOT_POSITIVE` and the reading codes
+ * @param options - see {@link BaseOrderOptions}
+ * @returns compacted and loose volume, dry and delivered mass, water, and the same for each part; no
+ *   masses where no density is given
+ * @throws `REQUIRED` or `CONFLICTING_FIELDS` unless area and thickness or parts, and the ratio or
+ *   both densities are given, `RATIO_OUT_OF_RANGE`, `OUT_OF_RANGE`, `NEGATIVE`, `NOT_POSITIVE`,
+ *   `EMPTY_LIST` and the reading codes
  * @source derived
  * @example
- * const order = baseOrder({
- *   area: '81 ft2',
- *   thickness: '4 in',
- *   compactedDryDensity: '3700 lb/yd3',
- *   moisture: 0.05,
- *   compactedPerLoose: 0.8,
- * });
+ * const stone = { compactedDryDensity: '3700 lb/yd3', compactedPerLoose: 0.8 } as const;
+ * const order = baseOrder({ area: '81 ft2', thickness: '4 in', moisture: 0.05, ...stone });
  * order.loose.to('yd3').toString() //=> '1.25'
  * order.deliveredMass.to('lb').toString() //=> '3885'
+ * const both = baseOrder({
+ *   parts: [
+ *     { name: 'drive', area: '81 ft2', thickness: '8 in' },
+ *     { name: 'walk', area: '81 ft2', thickness: '4 in' },
+ *   ],
+ *   ...stone,
+ * });
+ * both.compacted.to('yd3').toString() //=> '3'
+ * both.parts[0]?.loose.to('yd3').toString() //=> '2.5'
+ * baseOrder({ area: '81 ft2', thickness: '4 in', compactedPerLoose: 0.8 }).dryMass //=> null
  */
-export function baseOrder(options: {
-  readonly area: AreaInput;
-  readonly thickness: LengthInput;
-  readonly compactedDryDensity: DensityInput;
-  readonly moisture?: number | string;
-  readonly compactedPerLoose: number | string;
-  readonly waste?: number | string;
-}): BaseOrder {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const area = reader.quantity('area', fields['area'], ['area'], AREA);
-  const thickness = reader.quantity('length', fields['thickness'], ['thickness'], LAYER);
-  const dry = reader.quantity(
-    'density',
-    fields['compactedDryDensity'],
-    ['compactedDryDensity'],
-    DENSITY,
-  );
-  const moisture = reader.number(
-    fields['moisture'] === undefined ? 0 : fields['moisture'],
-    ['moisture'],
-    FRACTION,
-  );
-  const ratio = readCompactedPerLoose(reader, fields['compactedPerLoose'], ['compactedPerLoose']);
-  const waste = reader.number(
-    fields['waste'] === undefined ? 0 : fields['waste'],
-    ['waste'],
-    FRACTION,
-  );
-  reader.finish();
-
-  const compacted = area.times(thickness);
-  const withWaste = compacted.times(waste.plus(1));
-  const loose = withWaste.dividedBy(ratio);
-  const dryMass = withWaste.times(dry);
-  const deliveredMass = dryMass.times(moisture.plus(1));
+export function baseOrder(options: BaseOrderOptions & WithDensity): BaseOrder;
+export function baseOrder(options: BaseOrderOptions): BaseOrder<null>;
+export function baseOrder(options: BaseOrderOptions): BaseOrder<null> {
+  const read = readOptions(options, OPTIONS, checkOrder);
+  const density = dryDensityOf(read);
+  const parts = partsOf(read);
+  const allowances = { ...read, density };
+  const take = (compacted: Volume) => workOut(compacted, allowances);
+  const each = parts.map((part) => take(part.area.times(part.thickness)));
+  const total = take(sum(each.map(({ compacted }) => compacted)));
+  const { dryMass, deliveredMass } = total;
   const order = {
-    compacted: inState(compacted, 'compacted'),
-    loose: inState(loose, 'loose'),
+    ...volumesOf(total),
     dryMass,
     deliveredMass,
+    water: dryMass === null ? null : (deliveredMass?.minus(dryMass) ?? null),
+    compactedDryDensity: density.compacted,
+    parts: each.map((part, index) => ({
+      name: parts[index]?.name ?? `part ${index + 1}`,
+      ...volumesOf(part),
+      deliveredMass: part.deliveredMass,
+    })),
   };
   return withWorking(order, () => [
-    {
-      title: 'Compacted volume',
-      formula: 'Vc = A x t',
-      given: [given('A', 'area', area), given('t', 'thickness', thickness)],
-      result: given('Vc', 'compacted volume', compacted),
-      source: 'derived',
-    },
-    {
-      title: 'Loose volume',
-      formula: 'Vl = Vc (1 + q) / r',
-      given: [
-        given('Vc', 'compacted volume', compacted),
-        given('q', 'waste', waste),
-        given('r', 'compacted per loose', ratio),
-      ],
-      result: given('Vl', 'loose volume', loose),
-      source: 'derived',
-    },
-    {
-      title: 'Delivered mass',
-      formula: 'M = Vc (1 + q) d (1 + w)',
-      given: [
-        given('Vc', 'compacted volume', compacted),
-        given('q', 'waste', waste),
-        given('d', 'dry density in place', dry),
-        given('w', 'moisture of dry mass', moisture),
-      ],
-      result: given('M', 'delivered mass', deliveredMass),
-      source: 'derived',
-    },
+    ...partSteps(parts, each),
+    volumeStep(total, allowances),
+    ...massSteps(total, allowances),
   ]);
 }
+
+/** One thickness or several, and a ratio of compacted to loose. */
+const checkOrder: Check<typeof OPTIONS> = (reader, values, path, raw) => {
+  for (const name of ['area', 'thickness'] as const) {
+    const isGiven = raw[name] !== undefined;
+    if (raw['parts'] !== undefined && isGiven) {
+      const message = `each of the parts has its own ${name}. Leave out ${name} or parts`;
+      reader.fail('CONFLICTING_FIELDS', [...path, name], message);
+    }
+    // its own reading says that it is missing
+    const isMissing = isLeftOut(values, name) && isLeftOut(values, 'parts');
+    if (isMissing) PART[name].read(reader, undefined, [...path, name]);
+  }
+  checkDryDensity(reader, values, raw, { path, isMeasured: false });
+};
+
+type Part = Omit<Values<typeof PART>, 'name'> & { readonly name: string | undefined };
+
+function partsOf({ area, thickness, parts }: Values<typeof OPTIONS>): readonly Part[] {
+  if (area === undefined || thickness === undefined) return parts ?? [];
+  return [{ area, thickness, name: undefined }];
+}
+
+const partSteps = (parts: readonly Part[], each: readonly Taken[]): Step[] =>
+  each.flatMap(({ compacted }, index) => {
+    const part = parts[index];
+    if (part === undefined) return [];
+    const name = part.name ?? (parts.length === 1 ? undefined : `part ${index + 1}`);
+    return {
+      title: name === undefined ? 'Compacted volume' : `Compacted volume, ${name}`,
+      formula: 'Vc = A x t',
+      given: [given('A', 'area', part.area), given('t', 'compacted thickness', part.thickness)],
+      result: given('Vc', 'compacted volume', compacted),
+      source: 'derived',
+    };
+  });

@@ -8,7 +8,14 @@ export {
   type TabulatedSoilFactors,
 } from './state-volume.js';
 export { layerVolume } from './layer-volume.js';
-export { baseOrder, type BaseOrder } from './base-order.js';
+export {
+  baseOrder,
+  type BaseOrder,
+  type BaseOrderOptions,
+  type BasePart,
+  type BasePartInput,
+} from './base-order.js';
+export type { DryDensityInput, WithDensity } from './dry-density.js';
 export { loads, type Loads } from './loads.js';
 export { wholePacks, type WholePacks } from './whole-packs.js';
 export {

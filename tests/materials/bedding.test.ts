@@ -1,12 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import {
-  bedRange,
-  beddingSand,
-  describeScreedLevel,
-  sandBulking,
-  screedLevel,
-} from 'settline/materials';
+import { bedRange, beddingSand, describeScreedLevel, screedLevel } from 'settline/materials';
 import { BED_LIMITS } from 'settline/sources';
+import { volume } from 'settline/units';
 import { expectFault, faultsOf } from '../faults.js';
 
 describe('bedding sand', () => {
@@ -23,14 +18,14 @@ describe('bedding sand', () => {
     expect(bare.compacted.state).toBe('compacted');
     expect(bare.delivered.to('m3').toString()).toBe('3.125');
     expect(bare.delivered.state).toBe('loose');
-    expect(bare.mass.to('t').toString()).toBe('4');
+    expect(bare.deliveredMass.to('t').toString()).toBe('4');
     expect(bare.screeded).toBeNull();
     const full = beddingSand({ ...sand, moisture: 0.06, bulking: 0.2, waste: 0.1 });
     expect(full.compacted.to('m3').toString()).toBe('2.5');
     expect(full.dryLoose.to('m3').toString()).toBe('3.4375');
     expect(full.delivered.to('m3').toString()).toBe('4.125');
     expect(full.dryMass.to('t').toString()).toBe('4.4');
-    expect(full.mass.to('t').toString()).toBe('4.664');
+    expect(full.deliveredMass.to('t').toString()).toBe('4.664');
   });
 
   test('settlement says how thick to screed, and stands in for the compaction ratio', () => {
@@ -42,7 +37,7 @@ describe('bedding sand', () => {
     expect(compactedPerLoose).toBe('0.8');
     const measured = beddingSand({ ...rest, settlement: '6 mm' });
     expect(measured.delivered.to('m3').toString()).toBe('3.1');
-    expect(measured.mass.to('t').toString()).toBe('4');
+    expect(measured.deliveredMass.to('t').toString()).toBe('4');
   });
 
   test('sand that rises into the joints is added to the bed', () => {
@@ -52,9 +47,17 @@ describe('bedding sand', () => {
       rise: '20 mm',
     } as const;
     // share of joint 1 - 198 x 98 / (200 x 100) = 0.0298
-    const { compacted, mass } = beddingSand({ ...sand, rising });
+    const { compacted, deliveredMass } = beddingSand({ ...sand, rising });
     expect(compacted.to('m3').toString()).toBe('2.5596');
-    expect(mass.to('t').toString()).toBe('4.09536');
+    expect(deliveredMass.to('t').toString()).toBe('4.09536');
+  });
+
+  test('without a density there are volumes and no masses', () => {
+    const bed = { area: '100 m2', thickness: '25 mm', settlement: '6 mm', moisture: 0.05 } as const;
+    const bare = beddingSand(bed);
+    expect(bare.delivered.to('m3').toString()).toBe('3.1');
+    expect(bare).toMatchObject({ dryMass: null, deliveredMass: null });
+    expect(bare.working.map(({ result }) => result.symbol)).toEqual(['Vc', 'Vd']);
   });
 
   test('working', () => {
@@ -81,7 +84,6 @@ describe('bedding sand', () => {
     expect(issues.map(({ path, code }) => [path.join('.'), code])).toEqual([
       ['area', 'NEGATIVE'],
       ['settlement', 'NEGATIVE'],
-      ['compactedPerLoose', 'REQUIRED'],
       ['moisture', 'OUT_OF_RANGE'],
       ['bulking', 'OUT_OF_RANGE'],
       ['waste', 'OUT_OF_RANGE'],
@@ -93,20 +95,36 @@ describe('bedding sand', () => {
       () => beddingSand({ ...sand, thickness: '0 mm', settlement: '0 mm' }),
       'NOT_POSITIVE',
     );
-    const loose = { area: '1 m2', thickness: '25 mm', settlement: '6 mm' };
-    expectFault(() => beddingSand(loose), 'REQUIRED');
+    const bed = { area: '1 m2', thickness: '25 mm' } as const;
+    expectFault(() => beddingSand(bed), 'REQUIRED');
+    expectFault(() => beddingSand({ ...bed, compactedDryDensity: '1.6 t/m3' }), 'REQUIRED');
+    expectFault(() => beddingSand({ ...sand, settlement: '25 mm' }), 'OUT_OF_RANGE');
   });
 });
 
 describe('bulking of sand', () => {
+  const inJar = (damp: string, flooded: string) =>
+    beddingSand({
+      area: '1 m2',
+      thickness: '25 mm',
+      compactedPerLoose: 0.8,
+      bulking: { damp, flooded },
+    });
+
   test('by the jar', () => {
-    expect(sandBulking({ damp: '200 mm', flooded: '160 mm' }).bulking.toString()).toBe('0.25');
-    expect(sandBulking({ damp: '8 in', flooded: '8 in' }).bulking.toString()).toBe('0');
-    expect(sandBulking({ damp: '9 in', flooded: '8 in' }).working[0]?.source).toBe(
-      'sand-bulking-course',
-    );
-    expectFault(() => sandBulking({ damp: '8 in', flooded: '9 in' }), 'OUT_OF_RANGE');
-    expectFault(() => sandBulking({ damp: '8 in', flooded: '0 in' }), 'NOT_POSITIVE');
+    expect(inJar('200 mm', '160 mm').bulking.toString()).toBe('0.25');
+    expect(inJar('8 in', '8 in').bulking.toString()).toBe('0');
+    expect(inJar('9 in', '8 in').working[1]).toMatchObject({
+      formula: 'b = (h1 - h2) / h2',
+      source: 'sand-bulking-course',
+    });
+    // a third has no end in decimals, and 0.03125 m3 x 4 / 3 is exact
+    expect(inJar('8 in', '6 in').delivered.volume.equals(volume('0.125/3', 'm3'))).toBe(true);
+    const { path } = expectFault(() => inJar('8 in', '9 in'), 'OUT_OF_RANGE');
+    expect(path).toEqual(['bulking', 'flooded']);
+    expectFault(() => inJar('8 in', '0 in'), 'NOT_POSITIVE');
+    expectFault(() => inJar('8.1 in', '4 in'), 'OUT_OF_RANGE');
+    expect(inJar('8 in', '4 in').bulking.toString()).toBe('1');
   });
 });
 
@@ -126,7 +144,7 @@ describe('laying high', () => {
   });
 
   test('elevations', () => {
-    const { elevations } = screedLevel({ ...bed, finish: '100 ft' });
+    const { elevations } = screedLevel({ ...bed, finishedGrade: '100 ft' });
     expect(elevations?.laid.minus(elevations.screed).to('in').toString()).toBe('2.375');
     expect(elevations?.laid.to('in').toString()).toBe('1200.25');
     expect(elevations?.screed.to('in').toString()).toBe('1197.875');
@@ -146,6 +164,13 @@ describe('laying high', () => {
       'screed 1 mm above finished grade, 31 mm above the base; lay the pavers 6 mm high',
     );
     expectFault(() => describeScreedLevel(flat, { system: 'x' as never }), 'UNKNOWN_CHOICE');
+    for (const wrong of [undefined, null, 5, {}, { ...flat, looseBed: 5 }]) {
+      const { message } = expectFault(
+        () => describeScreedLevel(wrong as never, { system: 'us' }),
+        'WRONG_TYPE',
+      );
+      expect(message).toBe('pass the result of screedLevel()');
+    }
   });
 
   test('a bed that settles away is refused', () => {
@@ -165,26 +190,31 @@ describe('what the base leaves of the bed', () => {
       uncertainty,
     });
 
-  test('a low base makes a thick bed; on the limit passes, a hair over fails', () => {
-    const { readings, least, most, verdict } = range(['5 mm', '-5 mm', '5.0001 mm', '-5.0001 mm']);
-    expect(readings.map((one) => [one.verdict, one.finding])).toEqual([
+  test('a low base makes a thick bed; on the limit passes, slightly over fails', () => {
+    const { readings, thinnest, thickest, verdict } = range([
+      '5 mm',
+      '-5 mm',
+      '5.0001 mm',
+      '-5.0001 mm',
+    ]);
+    expect(readings.map((one) => [one.verdict, one.code])).toEqual([
       ['pass', null],
       ['pass', null],
       ['fail', 'too-thin'],
       ['fail', 'too-thick'],
     ]);
-    expect(least.to('mm').toString()).toBe('19.9999');
-    expect(most.to('mm').toString()).toBe('30.0001');
+    expect(thinnest.to('mm').toString()).toBe('19.9999');
+    expect(thickest.to('mm').toString()).toBe('30.0001');
     expect(verdict).toBe('fail');
-    expect(readings[2]?.action).toContain('take it down');
-    expect(readings[3]?.action).toContain('Do not fill with bedding');
-    expect(readings[0]?.action).toBeNull();
+    expect(readings[2]?.note).toContain('Take it down');
+    expect(readings[3]?.note).toContain('Do not fill with bedding');
+    expect(readings[0]?.note).toBeNull();
   });
 
   test('with an uncertainty', () => {
     const { readings, verdict } = range(['0 mm', '4 mm', '-6 mm'], '1 mm');
     expect(readings.map((one) => one.verdict)).toEqual(['pass', 'pass', 'unclear']);
-    expect(readings[2]?.action).toContain('measure it again');
+    expect(readings[2]?.note).toContain('Take more readings');
     expect(verdict).toBe('unclear');
     expect(range(['0 mm', '4 mm'], '1 mm').verdict).toBe('pass');
   });
@@ -192,7 +222,7 @@ describe('what the base leaves of the bed', () => {
   test('a base above the units leaves less than nothing, and says so', () => {
     const { readings, working } = range(['30 mm']);
     expect(readings[0]?.bed.to('mm').toString()).toBe('-5');
-    expect(readings[0]?.finding).toBe('too-thin');
+    expect(readings[0]?.code).toBe('too-thin');
     expect(working[0]?.formula).toBe('b = t - d');
   });
 
@@ -227,7 +257,7 @@ describe('what the base leaves of the bed', () => {
           deviations: [{ id: 'A', deviation: '1 mm' }],
           limits: { least: '30 mm', most: '20 mm' },
         }),
-      'OUT_OF_RANGE',
+      'LIMITS_CONTRADICT',
     ],
     [() => range(['30 m']), 'OUT_OF_RANGE'],
     [() => range(['1 mm'], '-1 mm'), 'NEGATIVE'],

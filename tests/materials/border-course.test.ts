@@ -210,7 +210,7 @@ describe('arcs and holes', () => {
       area: field.area,
       unit,
       joint: '3 mm',
-      edge: { length: { value: round, unit: 'm' }, curved: true },
+      edge: { length: { value: round, unit: 'm' }, isCurved: true },
     }).extra;
     expect(cut).toBeCloseTo(mean, 9);
   });
@@ -411,8 +411,8 @@ describe('refusals', () => {
   test.each([
     ['no room', () => borderCourse({ ...base, outline: narrow }), 'BORDER_TOO_DEEP'],
     ['courses that meet', () => borderCourse({ ...base, outline: notch }), 'BORDER_TOO_DEEP'],
-    ['edges', () => borderCourse({ ...base, edges: [true] }), 'EDGE_COUNT'],
-    ['no edge', () => borderCourse({ ...base, edges: [false, false, false, false] }), 'EMPTY_LIST'],
+    ['edges', () => borderCourse({ ...base, edges: [true] }), 'COUNT_MISMATCH'],
+    ['no edge', () => borderCourse({ ...base, edges: [false, false, false, false] }), 'TOO_FEW'],
     ['no list', () => borderCourse({ ...base, edges: [] }), 'EMPTY_LIST'],
     ['flag', () => borderCourse({ ...base, edges: [1, true, true, true] as never }), 'WRONG_TYPE'],
     ['course', () => borderCourse({ ...base, course: 'rowlock' as never }), 'UNKNOWN_CHOICE'],

@@ -26,16 +26,16 @@ describe('gradation', () => {
     expect(check.working[0]).toMatchObject({ source: 'joint-sand-clause' });
   });
 
-  test('on a limit passes, a hair over fails, and says which way', () => {
+  test('on a limit passes, slightly over fails, and says which way', () => {
     const at = (percent: number | string) =>
       checkGradation({ ...joint, passing: withRow('0.3 mm', percent) });
     expect([at(60).verdict, at(30).verdict]).toEqual(['pass', 'pass']);
     const fine = at('60.0001');
-    expect([fine.verdict, fine.sieves[3]?.finding]).toEqual(['fail', 'too-fine']);
-    expect(fine.meaning).toContain('too fine');
+    expect([fine.verdict, fine.sieves[3]?.code]).toEqual(['fail', 'too-fine']);
+    expect(fine.note).toContain('too fine');
     const coarse = at('29.9999');
-    expect([coarse.verdict, coarse.sieves[3]?.finding]).toEqual(['fail', 'too-coarse']);
-    expect(coarse.meaning).toContain('too coarse');
+    expect([coarse.verdict, coarse.sieves[3]?.code]).toEqual(['fail', 'too-coarse']);
+    expect(coarse.note).toContain('too coarse');
   });
 
   test('too fine here and too coarse there is gap-graded', () => {
@@ -47,9 +47,9 @@ describe('gradation', () => {
       ['0.15 mm', 55],
       ['0.075 mm', 12],
     ]);
-    const { verdict, meaning } = checkGradation({ ...joint, passing });
+    const { verdict, note } = checkGradation({ ...joint, passing });
     expect(verdict).toBe('fail');
-    expect(meaning).toContain('gap-graded');
+    expect(note).toContain('gap-graded');
   });
 
   test('an uncertainty leaves what is near a limit open', () => {
@@ -57,17 +57,17 @@ describe('gradation', () => {
       checkGradation({ ...joint, passing: withRow('0.3 mm', percent), uncertainty });
     expect(at(58, 2).verdict).toBe('pass');
     expect(at(59, 2).verdict).toBe('unclear');
-    expect(at(59, 2).meaning).toContain('tested again');
+    expect(at(59, 2).note).toContain('tested again');
     expect(at(62.5, 2).verdict).toBe('fail');
   });
 
   test('a sieve that was not measured leaves the verdict open; others are not used', () => {
     const passing = [...good.slice(1), { sieve: '0.425 mm', percent: 60 }];
-    const { verdict, sieves, unused, meaning } = checkGradation({ ...joint, passing });
+    const { verdict, sieves, unused, note } = checkGradation({ ...joint, passing });
     expect(verdict).toBe('unclear');
-    expect(sieves[0]).toMatchObject({ percent: null, verdict: 'not-measured', finding: null });
+    expect(sieves[0]).toMatchObject({ percent: null, verdict: null, code: null });
     expect(unused.map((sieve) => sieve.to('mm').toString())).toEqual(['0.425']);
-    expect(meaning).toContain('missing ones');
+    expect(note).toContain('missing ones');
   });
 
   test('openings within one percent are the same sieve, in any order', () => {
@@ -102,19 +102,19 @@ describe('gradation', () => {
     ['passing.1.percent', 101, 'OUT_OF_RANGE', 'passing[1].percent'],
     ['passing.1.percent', -1, 'NEGATIVE', 'passing[1].percent'],
     ['passing.2.percent', 96, 'PASSING_RISES', 'passing[2].percent'],
-    ['passing.1.sieve', '2.37 mm', 'DUPLICATE_SIEVE', 'passing[1].sieve'],
+    ['passing.1.sieve', '2.37 mm', 'DUPLICATE_ID', 'passing[1].sieve'],
     ['passing.1.sieve', '0 mm', 'NOT_POSITIVE', 'passing[1].sieve'],
     ['passing.1.sieve', 1.18, 'UNIT_MISSING', 'passing[1].sieve'],
     ['limits', 'gravel', 'UNKNOWN_CHOICE'],
     ['limits', [], 'EMPTY_LIST'],
-    ['limits', [{ sieve: '1 mm', least: 5, most: 4 }], 'OUT_OF_RANGE', 'limits[0].most'],
+    ['limits', [{ sieve: '1 mm', least: 5, most: 4 }], 'LIMITS_CONTRADICT', 'limits[0].most'],
     [
       'limits',
       [
         { sieve: '1 mm', least: 1, most: 4 },
         { sieve: '1.005 mm', least: 1, most: 4 },
       ],
-      'DUPLICATE_SIEVE',
+      'DUPLICATE_ID',
       'limits[1].sieve',
     ],
     ['uncertainty', 101, 'OUT_OF_RANGE'],

@@ -19,7 +19,7 @@ describe('joint sand', () => {
     expect(sand.jointShare.toString()).toBe('0.0298');
     expect(sand.volume.to('m3').toString()).toBe('0.1788');
     expect(sand.mass.to('kg').toString()).toBe('268.2');
-    expect(sand).toMatchObject({ bags: null, leftOver: null });
+    expect(sand).toMatchObject({ bags: null, surplus: null });
   });
 
   test('recess and what rises from the bed are not filled; waste is on top', () => {
@@ -29,10 +29,10 @@ describe('joint sand', () => {
     expect(sand.mass.to('kg').toString()).toBe('196.68');
   });
 
-  test('whole bags: exactly twelve are twelve, a hair more is thirteen', () => {
+  test('whole bags: exactly twelve are twelve, slightly more is thirteen', () => {
     const bags = (bag: string) => {
-      const { bags: count, leftOver } = jointSand({ ...joints, bag });
-      return [count, leftOver?.to('kg').toString()];
+      const { bags: count, surplus } = jointSand({ ...joints, bag });
+      return [count, surplus?.to('kg').toString()];
     };
     expect(bags('22.35 kg')).toEqual([12, '0']);
     expect(bags('22.3499 kg')).toEqual([13, '22.3487']);
@@ -86,17 +86,17 @@ describe('topping up', () => {
     const again = jointTopUp(joints);
     expect(again.volume.to('m3').toString()).toBe('0.0298');
     expect(again.mass.to('kg').toString()).toBe('44.7');
-    expect(again).toMatchObject({ verdict: 'pass', due: false });
+    expect(again).toMatchObject({ verdict: 'pass' });
   });
 
-  test('half an inch is not due yet, a hair more is', () => {
+  test('half an inch is not due yet, slightly more is', () => {
     const at = (depthLost: string, more = {}) => jointTopUp({ ...joints, depthLost, ...more });
-    expect(at('1/2 in')).toMatchObject({ verdict: 'pass', due: false });
-    expect(at('12.7001 mm')).toMatchObject({ verdict: 'fail', due: true });
-    expect(at('12.7001 mm').meaning).toContain('drainage fault');
-    expect(at('12 mm', { uncertainty: '1 mm' })).toMatchObject({ verdict: 'unclear', due: false });
-    expect(at('14 mm', { uncertainty: '1 mm' })).toMatchObject({ verdict: 'fail', due: true });
-    expect(at('8 mm', { limit: '7 mm' }).due).toBe(true);
+    expect(at('1/2 in')).toMatchObject({ verdict: 'pass' });
+    expect(at('12.7001 mm')).toMatchObject({ verdict: 'fail' });
+    expect(at('12.7001 mm').note).toContain('drainage fault');
+    expect(at('12 mm', { uncertainty: '1 mm' })).toMatchObject({ verdict: 'unclear' });
+    expect(at('14 mm', { uncertainty: '1 mm' })).toMatchObject({ verdict: 'fail' });
+    expect(at('8 mm', { limit: '7 mm' }).verdict).toBe('fail');
     expect(at('0 mm').mass.isZero()).toBe(true);
   });
 

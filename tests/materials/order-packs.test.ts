@@ -34,18 +34,20 @@ describe('units by layer, pallet and truck', () => {
 
   test('sold by the pallet, with a smallest order', () => {
     const pallets = orderPacks({ units: 3129, packs, soldBy: 'pallet' });
-    expect(pallets).toMatchObject({ ordered: 3200, surplus: 71, minimumApplied: false });
+    expect(pallets).toMatchObject({ ordered: 3200, surplus: 71, isMinimumOrder: false });
     const least = orderPacks({ units: 3129, packs, soldBy: 'pallet', minimum: 10 });
-    expect(least).toMatchObject({ ordered: 4000, surplus: 871, minimumApplied: true });
-    expect(orderPacks({ units: 3129, packs, soldBy: 'pallet', minimum: 8 }).minimumApplied).toBe(
+    expect(least).toMatchObject({ ordered: 4000, surplus: 871, isMinimumOrder: true });
+    expect(orderPacks({ units: 3129, packs, soldBy: 'pallet', minimum: 8 }).isMinimumOrder).toBe(
       false,
     );
     const none = orderPacks({ units: 0, packs, minimum: 10 });
-    expect(none).toMatchObject({ ordered: 0, surplusShare: 0, minimumApplied: false, load: [] });
+    expect(none).toMatchObject({ ordered: 0, surplusShare: 0, isMinimumOrder: false, load: [] });
   });
 
-  test('a part of a unit is a whole one', () => {
-    expect(orderPacks({ units: '3160.0000000000000000001', packs }).ordered).toBe(3200);
+  test('there is no part of a unit', () => {
+    const { path } = expectFault(() => orderPacks({ units: 0.5, packs }), 'NOT_WHOLE');
+    expect(path).toEqual(['units']);
+    expectFault(() => orderPacks({ units: '3160.0000000000000000001', packs }), 'NOT_WHOLE');
   });
 });
 
@@ -65,11 +67,16 @@ describe('amounts', () => {
 
   test('a truck that brings any part, but not less than its smallest load', () => {
     const yards = (volume: string, more = {}) =>
-      orderPacks({ volume, packs: [{ name: 'yard', holds: '1 yd3' }], partial: true, ...more });
+      orderPacks({
+        volume,
+        packs: [{ name: 'yard', holds: '1 yd3' }],
+        sellsPartPacks: true,
+        ...more,
+      });
     expect(yards('4.3 yd3').ordered.to('yd3').toString()).toBe('4.3');
     const least = yards('4.3 yd3', { minimum: '5.5' });
     expect(least.ordered.to('yd3').toString()).toBe('5.5');
-    expect(least.minimumApplied).toBe(true);
+    expect(least.isMinimumOrder).toBe(true);
     expect(least.working[0]?.formula).toBe('Q = max(q, m p)');
     expect(yards('0 yd3', { minimum: 5 }).ordered.isZero()).toBe(true);
   });
@@ -95,22 +102,23 @@ describe('refusals', () => {
     ['units', -1, 'NEGATIVE'],
     ['units', 'ten', 'NOT_A_NUMBER'],
     ['mass', '1 kg', 'CONFLICTING_FIELDS'],
+    ['units', 1e10, 'OUT_OF_RANGE'],
     ['packs', [], 'EMPTY_LIST'],
     ['packs.0.holds', 0, 'NOT_POSITIVE', 'packs[0].holds'],
-    ['packs.0.holds', 1.5, 'OUT_OF_RANGE', 'packs[0].holds'],
-    ['packs.1.holds', 2.5, 'OUT_OF_RANGE', 'packs[1].holds'],
+    ['packs.0.holds', 1.5, 'NOT_WHOLE', 'packs[0].holds'],
+    ['packs.1.holds', 2.5, 'NOT_WHOLE', 'packs[1].holds'],
     ['packs.1.name', 'layer', 'DUPLICATE_ID', 'packs[1].name'],
     ['packs.1.name', '', 'EMPTY', 'packs[1].name'],
     ['soldBy', 'crate', 'UNKNOWN_ID'],
-    ['minimum', 1.5, 'OUT_OF_RANGE'],
+    ['minimum', 1.5, 'NOT_WHOLE'],
     ['minimum', -1, 'NEGATIVE'],
-    ['partial', 'yes', 'WRONG_TYPE'],
+    ['sellsPartPacks', 'yes', 'WRONG_TYPE'],
   ]);
 
   test('a bare amount, and more packs than can be counted', () => {
     const bag = [{ name: 'bag', holds: 25 as never }];
     expectFault(() => orderPacks({ mass: '1 kg', packs: bag }), 'UNIT_MISSING');
-    const grain = [{ name: 'grain', holds: { value: '1e-30', unit: 'kg' } as const }];
+    const grain = [{ name: 'grain', holds: { value: '1e-20', unit: 'kg' } as const }];
     expectFault(() => orderPacks({ mass: '1 kg', packs: grain }), 'CAPACITY_EXCEEDED');
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect } from 'vitest';
 import {
-  baseStone,
+  baseOrder,
   beddingSand,
   geotextile,
   geotextileOverlap,
@@ -42,7 +42,7 @@ describe('Brick Industry Association: seven easy steps to a mortarless walkway, 
     { source: 'brick-association', section: 'part 2, step 1', kind: 'printed' },
     '4 in of base: 0.01235 yd3 to the square foot, so 200 ft2 take 2.47 yd3',
     () => {
-      const { compacted } = baseStone({
+      const { compacted } = baseOrder({
         parts: [{ area: '200 ft2', thickness: '4 in' }],
         compactedDryDensity: '3700 lb/yd3',
         compactedPerLoose: '0.8',
@@ -85,7 +85,7 @@ describe('patio examples', () => {
       expectExact(barrier.strips, 3);
       expectExact(barrier.stripLength.to('ft').toString(), '12');
       expectExact(barrier.totalLength.to('ft').toString(), '36');
-      const gravel = baseStone({
+      const gravel = baseOrder({
         parts: [{ area: '120 ft2', thickness: '4 in' }],
         compactedDryDensity: '3700 lb/yd3',
         compactedPerLoose: 1,
@@ -99,7 +99,7 @@ describe('patio examples', () => {
     '10 x 10 ft: 4 in of gravel, printed 34 ft3 or 1.25 yd3',
     () => {
       // Low authority. Both figures are rounded up on the way; 100 / 3 ft3 is 1.23 yd3.
-      const { compacted } = baseStone({
+      const { compacted } = baseOrder({
         parts: [{ area: '100 ft2', thickness: '4 in' }],
         compactedDryDensity: '3700 lb/yd3',
         compactedPerLoose: 1,
@@ -139,7 +139,7 @@ describe('sand and stone', () => {
         ['crushed surfacing base course', '1.48', '1.85'],
       ] as const) {
         const { truck, compacted } = AGGREGATE_WEIGHTS[name];
-        const stone = baseStone({
+        const stone = baseOrder({
           parts: [{ area: '27 ft2', thickness: '1 ft' }],
           looseDryDensity: { value: truck.value, unit: 'lb/yd3' },
           compactedDryDensity: { value: compacted.value, unit: 'lb/yd3' },
@@ -157,13 +157,13 @@ describe('sand and stone', () => {
     () => {
       // the box of 140.13 ft3 at 110 lb/ft3, as a delivery for the hole that it fills
       const box = volume('5.19 yd3').toNumber('ft3');
-      const { mass } = beddingSand({
+      const { deliveredMass } = beddingSand({
         area: { value: box, unit: 'ft2' },
         thickness: '1 ft',
         compactedDryDensity: { value: TRUCK_WEIGHTS.gravel.value, unit: 'lb/yd3' },
         compactedPerLoose: 1,
       });
-      expectPrinted(mass.toNumber('lb'), '15414');
+      expectPrinted(deliveredMass.toNumber('lb'), '15414');
     },
   );
 
@@ -172,7 +172,7 @@ describe('sand and stone', () => {
     "a haulier's page, road gravel: 500 x 12 ft, 2 in, 2.2 tons a yard",
     () => {
       // the page prints 82 tons, rounded at every step
-      const { dryMass } = baseStone({
+      const { dryMass } = baseOrder({
         parts: [{ area: '6000 ft2', thickness: '2 in' }],
         compactedDryDensity: '2.2 ton-us/yd3',
         compactedPerLoose: 1,

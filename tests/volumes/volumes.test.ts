@@ -104,8 +104,8 @@ describe('orders', () => {
       ['area', 'NEGATIVE'],
       ['thickness', 'OUT_OF_RANGE'],
       ['compactedDryDensity', 'NOT_POSITIVE'],
-      ['moisture', 'OUT_OF_RANGE'],
       ['compactedPerLoose', 'RATIO_OUT_OF_RANGE'],
+      ['moisture', 'OUT_OF_RANGE'],
       ['waste', 'NEGATIVE'],
     ]);
   });

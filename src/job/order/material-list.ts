@@ -1,4 +1,4 @@
-import { orderPacks, type OrderPacks } from '../../materials/order-packs.js';
+import { orderPacks, type OrderPacks } from '../../materials/packs/order-packs.js';
 import { sum } from '../../units/aggregate.js';
 import type { AnyQuantity, Mass, Volume } from '../../units/quantity.js';
 import { withWorking, type Step, type Worked } from '../../working.js';

@@ -1,6 +1,6 @@
-import type { EdgeRestraint } from '../../materials/edge-restraint.js';
-import type { Geotextile } from '../../materials/geotextile.js';
-import type { JointSand } from '../../materials/joint-sand.js';
+import type { EdgeRestraint } from '../../materials/edging/edge-restraint.js';
+import type { Geotextile } from '../../materials/fabric/geotextile.js';
+import type { JointSand } from '../../materials/joints/joint-sand.js';
 import type { ExcavationGates } from '../../site/excavation-gates.js';
 import type { DrawnHandDig } from '../../site/hand-dig-in-outline.js';
 import type { RootZone } from '../../site/root-zone.js';

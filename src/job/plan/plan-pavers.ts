@@ -1,6 +1,6 @@
-import { borderCourse } from '../../materials/border-course.js';
-import { outlineEdges } from '../../materials/outline-edges.js';
-import { unitCount, type UnitCount } from '../../materials/unit-count.js';
+import { borderCourse } from '../../materials/border/border-course.js';
+import { outlineEdges } from '../../materials/pavers/outline-edges.js';
+import { unitCount, type UnitCount } from '../../materials/pavers/unit-count.js';
 import { wholeNumberUp } from '../../units/format-quantity.js';
 import type { Area } from '../../units/quantity.js';
 import { given, type Step } from '../../working.js';

@@ -1,6 +1,6 @@
-import { edgeRestraint, type RestraintRunInput } from '../../materials/edge-restraint.js';
-import { geotextile } from '../../materials/geotextile.js';
-import { jointSand } from '../../materials/joint-sand.js';
+import { edgeRestraint, type RestraintRunInput } from '../../materials/edging/edge-restraint.js';
+import { geotextile } from '../../materials/fabric/geotextile.js';
+import { jointSand } from '../../materials/joints/joint-sand.js';
 import { sum } from '../../units/aggregate.js';
 import { exactOf, fromSI, type Area, type Length } from '../../units/quantity.js';
 import { compareRatios, divideRatios, subtractRatios, type Ratio } from '../../units/ratio.js';
@@ -129,8 +129,8 @@ function runsOf(ring: readonly RunEdge[]): RestraintRunInput[] {
     .filter(([one]) => one?.edge.kind === 'open')
     .map((group) => ({
       length: group.reduce((total, { edge }) => total.plus(edge.length), NO_LENGTH),
-      curved: group[0]?.curved ?? false,
-      closed: isClosed,
+      isCurved: group[0]?.curved ?? false,
+      isClosed,
     }));
 }
 

@@ -21,8 +21,8 @@ import {
   UNIT_SIDE,
 } from '../../input/ranges.js';
 import { shapeOf, type Field, type Values } from '../../input/shape.js';
-import { COURSES } from '../../materials/course.js';
-import { LAYING_PATTERNS } from '../../materials/pattern.js';
+import { COURSES } from '../../materials/border/course.js';
+import { LAYING_PATTERNS } from '../../materials/pavers/pattern.js';
 import { PAVEMENT_USES, SUBGRADES } from '../../sources/minimum-thickness.js';
 import type { JobInput } from './job-input.js';
 import { GRADE_SHAPE, LEVEL_BOOK, LEVELLING } from './level-shapes.js';

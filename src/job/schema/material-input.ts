@@ -1,4 +1,4 @@
-import type { LayingPattern } from '../../materials/pattern.js';
+import type { LayingPattern } from '../../materials/pavers/pattern.js';
 import type {
   AngleInput,
   DensityInput,

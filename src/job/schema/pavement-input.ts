@@ -1,4 +1,4 @@
-import type { Course } from '../../materials/course.js';
+import type { Course } from '../../materials/border/course.js';
 import type { OutlineInput } from '../../outline/read-outline.js';
 import type { OldPaving } from '../../sources/material-weights.js';
 import type { PavementUse, Subgrade } from '../../sources/minimum-thickness.js';

@@ -1,4 +1,4 @@
-import { unitSuitability } from '../../materials/unit-suitability.js';
+import { unitSuitability } from '../../materials/pavers/unit-suitability.js';
 import { sum } from '../../units/aggregate.js';
 import type { Pavement } from '../plan/layer-kinds.js';
 import type { PavementPlan, PlanWarning } from '../plan/plan.js';
@@ -33,5 +33,5 @@ export function shapeWarnings({ paver }: ReadJob, pavement: Pavement, name: stri
   );
   return unitSuitability({ length: long, thickness, use: pavement.use })
     .findings.filter(({ verdict }) => verdict === 'fail')
-    .map(({ text }) => warning('UNIT_SHAPE', name, { text }));
+    .map(({ note }) => warning('UNIT_SHAPE', name, { text: note }));
 }

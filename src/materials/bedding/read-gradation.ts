@@ -1,0 +1,146 @@
+import type { FieldPath } from '../../errors.js';
+import { choice, custom, list, number, object, optional, quantity } from '../../input/field.js';
+import { PERCENT_OFF, PERCENT_PASSING, SIEVE } from '../../input/ranges.js';
+import type { Reader } from '../../input/reader.js';
+import { shapeOf, type Check, type Values } from '../../input/shape.js';
+import { GRADATIONS, type GradationName } from '../../sources/gradations.js';
+import { length, type LengthInput } from '../../units/construct.js';
+import { ZERO } from '../../units/decimal.js';
+import { exactOf, type Length } from '../../units/quantity.js';
+import { compareRatios, divideRatios, ratioToDecimal, wholeRatio } from '../../units/ratio.js';
+import { readNumber } from '../../units/read-number.js';
+import { refuseCrossed } from '../within-limits.js';
+
+/** What passes a sieve, from the laboratory's sheet. */
+export interface SievePassingInput {
+  /** Opening of the sieve [length], more than 0 and at most 200 mm. Each sieve once. */
+  readonly sieve: LengthInput;
+  /** Percent by mass that passes, 0 to 100. */
+  readonly percent: number | string;
+}
+
+/** What may pass a sieve. */
+export interface SieveLimitsInput {
+  /** Opening of the sieve [length], more than 0 and at most 200 mm. Each sieve once. */
+  readonly sieve: LengthInput;
+  /** The least percent by mass that may pass, 0 to 100. */
+  readonly least: number | string;
+  /** The most percent by mass that may pass, 0 to 100. */
+  readonly most: number | string;
+}
+
+/** A sieve analysis, and the limits that the sand must keep. */
+export interface CheckGradationOptions {
+  /** From the laboratory, in any order, 1 to 100 sieves. */
+  readonly passing: readonly SievePassingInput[];
+  /**
+   * The name of a published table of `GRADATIONS`, or the job's own limits, 1 to 100 sieves. Two limits
+   * of `bedding-sand` are most likely misprints: `bedding-sand-capped` is the same table without them.
+   */
+  readonly limits: GradationName | readonly SieveLimitsInput[];
+  /**
+   * Uncertainty of a percentage, either way, in percent, 0 to 20. It does not count for 0 and 100: that
+   * all or nothing passed is seen, not weighed. Default: 0.
+   */
+  readonly uncertainty?: number | string;
+}
+
+const PASSING = shapeOf<SievePassingInput>()({
+  sieve: quantity(SIEVE),
+  percent: number(PERCENT_PASSING),
+});
+
+const LIMITS = shapeOf<SieveLimitsInput>()({
+  sieve: quantity(SIEVE),
+  least: number(PERCENT_PASSING),
+  most: number(PERCENT_PASSING),
+});
+
+const SIEVES = { of: 'sieves', most: 100 } as const;
+
+const ownLimits = list(
+  object(LIMITS, (reader, { least, most }, path) => {
+    if (least !== undefined && most !== undefined) refuseCrossed(reader, most.lt(least), path);
+  }),
+  SIEVES,
+);
+
+const NAMES = [
+  'bedding-sand',
+  'bedding-sand-capped',
+  'concrete-sand-c33',
+  'joint-sand',
+  'joint-sand-c144-natural',
+  'joint-sand-c144-manufactured',
+  'washed-coarse-sand',
+] as const satisfies GradationName[];
+const published = choice(NAMES);
+
+/** The fields of {@link CheckGradationOptions}. Internal. */
+export const GRADATION_OPTIONS = shapeOf<CheckGradationOptions>()({
+  passing: list(object(PASSING), SIEVES),
+  limits: custom(readLimits),
+  uncertainty: optional(number(PERCENT_OFF), ZERO),
+});
+
+/** What passes a sieve. Internal. */
+export type Passing = Values<typeof PASSING>;
+/** What may pass a sieve. Internal. */
+export type LimitRow = Values<typeof LIMITS>;
+
+function readLimits(reader: Reader, value: unknown, path: FieldPath) {
+  if (Array.isArray(value)) {
+    return { rows: ownLimits.read(reader, value, path), source: null, isOwn: true };
+  }
+  const table = GRADATIONS[published.read(reader, value, path)];
+  const figure = (text: string) => ratioToDecimal(readNumber(text));
+  const rows = table.map(({ sieve, least, most }): LimitRow => ({
+    sieve: length(`${sieve.value} ${sieve.unit}`),
+    least: figure(least.value),
+    most: figure(most.value),
+  }));
+  return { rows, source: table[0]?.sieve.source ?? null, isOwn: false };
+}
+
+/** Sieves in the order of the sheet. Internal. */
+export const coarsestFirst = <T extends { readonly sieve: Length }>(rows: readonly T[]): T[] =>
+  [...rows].sort((a, b) => b.sieve.compare(a.sieve));
+
+/** Each sieve once, and percent passing. Internal. */
+export const checkSheet: Check<typeof GRADATION_OPTIONS> = (reader, { passing, limits }, path) => {
+  if (passing !== undefined) {
+    refuseTwins(reader, passing, [...path, 'passing']);
+    refuseRise(reader, passing, [...path, 'passing']);
+  }
+  if (limits?.isOwn === true) refuseTwins(reader, limits.rows, [...path, 'limits']);
+};
+
+function refuseTwins(
+  reader: Reader,
+  rows: readonly { readonly sieve: Length }[],
+  path: FieldPath,
+): void {
+  rows.forEach(({ sieve }, index) => {
+    const earlier = rows.findIndex((other) => isSameSieve(sieve, other.sieve));
+    if (earlier >= index) return;
+    const message = `the same sieve is already used at position ${earlier}. List each sieve once`;
+    reader.fail('DUPLICATE_ID', [...path, index, 'sieve'], message, { earlier });
+  });
+}
+
+/** The finer the sieve, the less passes. */
+function refuseRise(reader: Reader, passing: readonly Passing[], path: FieldPath): void {
+  const sorted = coarsestFirst(passing.map((row, index) => ({ ...row, index })));
+  sorted.slice(1).forEach((finer, before) => {
+    const coarser = sorted[before] ?? finer;
+    if (finer.percent.lte(coarser.percent)) return;
+    const message = `${finer.percent.toString()}% passes a finer sieve than the ${coarser.percent.toString()}% before. Write percent passing, not percent retained`;
+    reader.fail('PASSING_RISES', [...path, finer.index, 'percent'], message);
+  });
+}
+
+/** Openings within one percent of the first. Internal. */
+export function isSameSieve(a: Length, b: Length): boolean {
+  const apart = exactOf(a.minus(b).abs());
+  return compareRatios(apart, divideRatios(exactOf(a.abs()), wholeRatio(100))) <= 0;
+}

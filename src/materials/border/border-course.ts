@@ -1,0 +1,216 @@
+// A border is the outline moved inward; `outline` reads, moves and measures outlines.
+import { areaOf } from '../../outline/outline-area.js';
+import { readOutline, type OutlineInput } from '../../outline/read-outline.js';
+import { ringsOf, type Outline } from '../../outline/ring.js';
+import {
+  arcsOf,
+  placesOf,
+  type WidenedArc,
+  type WidenedHole,
+} from '../../outline/widen-outline.js';
+import { choice, custom, flag, list, optional, quantity } from '../../input/field.js';
+import { AZIMUTH, JOINT } from '../../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../../input/shape.js';
+import { sum } from '../../units/aggregate.js';
+import type { AngleInput, LengthInput } from '../../units/construct.js';
+import { exactOf, type Area, type Length } from '../../units/quantity.js';
+import type { PlanPoint } from '../../units/vector.js';
+import { NO_ANGLE, NO_LENGTH } from '../../units/zero.js';
+import { given, withWorking, type Step, type Worked } from '../../working.js';
+import { edgesOf, type OutlineEdge } from '../pavers/outline-edges.js';
+import { unit, type UnitInput } from '../pavers/unit.js';
+import { wholeUp } from '../whole-number.js';
+import { moveIn, sidesOf, type BorderSide } from './border-geometry.js';
+import { COURSES, courseSize, type Course } from './course.js';
+
+/** How two sides of a border meet. */
+export type BorderCorner = 'butt' | 'mitre';
+
+/** A paving, and the course along its edges. */
+export interface BorderCourseOptions {
+  /** Edge of the paving, which is the outer edge of the border; see `outlineArea`. */
+  readonly outline: OutlineInput;
+  /** Size of a unit, without joints. */
+  readonly unit: UnitInput;
+  /** Joint between the units of the course [length], 0 to 100 mm. */
+  readonly joint: LengthInput;
+  /** How the units lie to the edge. */
+  readonly course: Course;
+  /** How two sides meet. Default: `butt`. */
+  readonly corner?: BorderCorner;
+  /**
+   * For each edge whether it has a border, those of the holes after those of the outer ring. Default:
+   * every edge has one.
+   */
+  readonly edges?: readonly boolean[];
+  /**
+   * Axis of the pattern of the field, for the angles of `field.edges`, counter-clockwise from the x axis
+   * [angle], up to ten turns either way. Default: 0.
+   */
+  readonly axis?: AngleInput;
+}
+
+const OPTIONS = shapeOf<BorderCourseOptions>()({
+  outline: custom(readOutline),
+  unit,
+  joint: quantity(JOINT),
+  course: choice(COURSES),
+  corner: optional(choice(['butt', 'mitre']), 'butt'),
+  edges: optional(list(flag, { of: 'edges', most: 20_000 })),
+  axis: optional(quantity(AZIMUTH), NO_ANGLE),
+});
+
+/** The field inside a border. */
+export interface BorderField {
+  /** Area of the field. */
+  readonly area: Area;
+  /** Its points, as an outline takes them. */
+  readonly outline: readonly PlanPoint[];
+  /** Its edges that are arcs. */
+  readonly arcs: readonly WidenedArc[];
+  /** Its holes. */
+  readonly holes: readonly WidenedHole[];
+  /** The edges along which its units are cut. */
+  readonly edges: readonly OutlineEdge[];
+}
+
+/** A border course, and the field inside it. */
+export interface BorderCourse extends Worked {
+  /** Depth of the course, without a joint to the field. */
+  readonly depth: Length;
+  /** What one unit takes of the centre line: its size along the edge and one joint. */
+  readonly pitch: Length;
+  /** Along the middle of the course, over all sides. */
+  readonly centreLine: Length;
+  /** Units of the border. */
+  readonly units: number;
+  /** How two sides meet. */
+  readonly corner: BorderCorner;
+  /** Each edge that has a border. */
+  readonly sides: readonly BorderSide[];
+  /** Area of the course, joints included. */
+  readonly area: Area;
+  /** What is inside. */
+  readonly field: BorderField;
+}
+
+/**
+ * A border course along the edges of an outline: the outline is moved inward by half the depth to find
+ * the centre line, and by the whole depth to find the field inside.
+ *
+ * Corner rule. `butt`: one course runs through and the other stops against it; at right angles the
+ * courses together are as long as the centre line whichever runs through, so
+ * `n = ceil(centre line / pitch)`, rounded up once. `mitre`: both courses are cut along the line that
+ * halves the corner and the off-cuts fit nowhere else, so each side takes whole units along its longer
+ * side, `n = sum(ceil(long side / pitch))`. Corners that are not square are cut either way. Along an
+ * arc the joint is that of the centre line: it opens toward the longer side (`soldierCurve`), and an
+ * arc must run on smoothly into its neighbours.
+ *
+ * @param options - see {@link BorderCourseOptions}
+ * @returns depth, pitch, centre line, units, the sides, the area of the course, and the field inside
+ * @throws `BORDER_TOO_DEEP`, `ARC_MEETS_CORNER`, `COUNT_MISMATCH`, `TOO_FEW` where no edge has a border,
+ *   `EMPTY_LIST`, `UNKNOWN_CHOICE`, the codes of `outlineArea` and the reading codes
+ * @source derived
+ * @example
+ * const border = borderCourse({
+ *   outline: { unit: 'm', points: [[0, 0], [12, 0], [12, 5], [0, 5]] },
+ *   unit: { length: '200 mm', width: '100 mm' },
+ *   joint: '3 mm',
+ *   course: 'soldier',
+ * });
+ * border.centreLine.to('m').toString() //=> '33.2'
+ * border.units //=> 323
+ * border.field.area.to('m2').toString() //=> '53.36'
+ */
+export function borderCourse(options: BorderCourseOptions): BorderCourse {
+  const { outline, corner, joint, axis, ...read } = readOptions(options, OPTIONS, checkEdges);
+  const { depth, along } = courseSize(read.course, read.unit);
+  const pitch = along.plus(joint);
+  const hasBorder = read.edges ?? Array.from({ length: countEdges(outline) }, () => true);
+  const movedIn = (by: Length) =>
+    moveIn(
+      outline,
+      hasBorder.map((has) => (has ? by : NO_LENGTH)),
+    );
+  const [inner, middle] = [movedIn(depth), movedIn(depth.dividedBy(2))];
+  const sides = sidesOf(outline, middle, inner).filter(({ edge }) => hasBorder[edge] === true);
+  const paving = areaOf(outline);
+  const field = fieldOf(inner.outline, edgesOf(inner.outline, axis));
+  const border = {
+    depth,
+    pitch,
+    centreLine: sum(sides.map((side) => side.centreLine)),
+    units: countUnits(sides, corner, pitch),
+    corner,
+    sides,
+    area: paving.minus(field.area),
+    field,
+  };
+  return withWorking(border, () => stepsOf(border, paving));
+}
+
+const countEdges = (outline: Outline): number =>
+  ringsOf(outline).reduce((count, { points }) => count + points.length, 0);
+
+const checkEdges: Check<typeof OPTIONS> = (reader, { outline, edges }, path) => {
+  if (outline === undefined || edges === undefined) return;
+  const [count, got] = [countEdges(outline), edges.length];
+  if (got !== count) {
+    const message = `${got} ${got === 1 ? 'edge' : 'edges'} given, and the outline has ${count}. Write true or false for each`;
+    reader.fail('COUNT_MISMATCH', [...path, 'edges'], message, { edges: count, got });
+  } else if (!edges.includes(true)) {
+    reader.fail('TOO_FEW', [...path, 'edges'], 'no edge has a border. Write true for one at least');
+  }
+};
+
+const fieldOf = (field: Outline, edges: readonly OutlineEdge[]): BorderField => ({
+  area: areaOf(field),
+  outline: placesOf(field, field),
+  arcs: arcsOf(field),
+  holes: field.holes.map((hole) => ({ points: placesOf(field, hole), arcs: arcsOf(hole) })),
+  edges,
+});
+
+function countUnits(sides: readonly BorderSide[], corner: BorderCorner, pitch: Length): number {
+  const unitsIn = (run: Length) => wholeUp(exactOf(run), exactOf(pitch));
+  if (corner === 'butt') return unitsIn(sum(sides.map(({ centreLine }) => centreLine)));
+  return sides.reduce((count, { longSide }) => count + unitsIn(longSide), 0);
+}
+
+function stepsOf(
+  { depth, pitch, centreLine, units, corner, sides, field }: Omit<BorderCourse, 'working'>,
+  paving: Area,
+): Step[] {
+  const isButt = corner === 'butt';
+  return [
+    {
+      title: 'Centre line of the border',
+      formula: 'C = length of the outline moved in by d / 2',
+      given: [
+        given('d', 'depth of the course', depth),
+        ...sides.map((side) => given(`c${side.edge}`, `side ${side.edge}`, side.centreLine)),
+      ],
+      result: given('C', 'centre line', centreLine),
+      source: 'derived',
+    },
+    {
+      title: 'Field inside the border',
+      formula: "A' = area of the outline moved in by d",
+      given: [given('A', 'area of the paving', paving), given('d', 'depth of the course', depth)],
+      result: given("A'", 'field', field.area),
+      source: 'derived',
+    },
+    {
+      title: 'Units of the border',
+      formula: isButt ? 'n = ceil(C / p)' : 'n = sum(ceil(s(k) / p))',
+      given: [
+        ...(isButt
+          ? [given('C', 'centre line', centreLine)]
+          : sides.map(({ edge, longSide }) => given(`s${edge}`, `side ${edge}`, longSide))),
+        given('p', 'pitch: unit and joint', pitch),
+      ],
+      result: given('n', 'units', units),
+      source: 'derived',
+    },
+  ];
+}

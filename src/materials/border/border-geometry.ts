@@ -1,0 +1,158 @@
+// A border is the outline moved inward; `outline` reads, moves and measures outlines.
+import { makeArc } from '../../outline/arc.js';
+import { chordsOf } from '../../outline/chords.js';
+import { contains } from '../../outline/contains.js';
+import { crossingEdges } from '../../outline/crossing-edges.js';
+import { moveEdges, ringOfMoved, type MovedEdge } from '../../outline/moved-ring.js';
+import { ringsOf, type Outline, type Ring } from '../../outline/ring.js';
+import { fault } from '../../errors.js';
+import { exactOf, fromSI, type Length } from '../../units/quantity.js';
+import {
+  compareRatios,
+  divideRatios,
+  multiplyRatios,
+  negateRatio,
+  ratioToNumber,
+  subtractRatios,
+  ZERO_RATIO,
+  type Ratio,
+} from '../../units/ratio.js';
+import { cross, dot, minus, norm, type Vector } from '../../units/vector.js';
+
+/** The border along one edge of the outline. */
+export interface BorderSide {
+  /** Index of the edge: edge k runs from point k to the next, those of the holes follow. */
+  readonly edge: number;
+  /** Along the middle of the course, from corner to corner. */
+  readonly centreLine: Length;
+  /** Along the longer side of the course: what mitred units have to reach. */
+  readonly longSide: Length;
+}
+
+/** An outline whose edges were moved inward. Internal. */
+export interface MovedIn {
+  readonly outline: Outline;
+  /** Each edge of the outline, once moved, those of the holes after those of the outer ring. */
+  readonly edges: readonly EdgeMovedIn[];
+}
+
+interface EdgeMovedIn {
+  readonly from: Vector;
+  readonly to: Vector;
+  /** Radius of an arc. */
+  readonly radius: Ratio | undefined;
+}
+
+/**
+ * Moves the edges of an outline inward, each by its own depth. Seen from the ground outside, the
+ * paving is a hole that gets smaller and a hole in it is a figure that grows: that is how the edges
+ * are moved. Internal.
+ */
+export function moveIn(outline: Outline, depths: readonly Length[]): MovedIn {
+  let first = 0;
+  const moved = ringsOf(outline).map((ring, index) => {
+    const start = first;
+    first += ring.points.length;
+    const distances = depths.slice(start, first).map(exactOf);
+    const turned = insideOut(ring);
+    const edges = moveEdges({ ring: turned, isHole: index === 0, distances, corners: 'mitred' });
+    edges.forEach((edge, own) => {
+      checkEdge(edge, edges.at(own - 1) ?? edge, start + own);
+    });
+    return { ring: insideOut(ringOfMoved(edges)), ends: endsOf(edges) };
+  });
+  const [outer = outline, ...holes] = moved.map(({ ring }) => ring);
+  const inner: Outline = { ...outer, origin: outline.origin, holes };
+  checkRoom(inner);
+  return { outline: inner, edges: moved.flatMap(({ ends }) => ends) };
+}
+
+/** The same ring with its arcs seen from the other side. */
+function insideOut({ points, bulges }: Ring): Ring {
+  if (bulges === undefined) return { points };
+  return { points, bulges: bulges.map((bulge) => bulge && negateRatio(bulge)) };
+}
+
+const endsOf = (edges: readonly MovedEdge[]): EdgeMovedIn[] =>
+  edges.map(({ corner, arc, from }, index) => ({
+    from: corner.points.at(-1) ?? from,
+    to: edges[(index + 1) % edges.length]?.corner.points[0] ?? from,
+    radius: arc?.radius,
+  }));
+
+/** Sine of the angle up to which an arc counts as running on into its neighbour. */
+const SMOOTH = 0.005;
+
+function checkEdge(edge: MovedEdge, before: MovedEdge, index: number): void {
+  if (edge.vanishes) throw tooDeep(`at edge ${index} `, index);
+  if (edge.arc === undefined && before.arc === undefined) return;
+  const sizes = multiplyRatios(norm(before.end.along), norm(edge.start.along));
+  const turn = ratioToNumber(divideRatios(cross(before.end.along, edge.start.along), sizes));
+  const isOnward = ratioToNumber(dot(before.end.along, edge.start.along)) > 0;
+  if (edge.isClean && isOnward && Math.abs(turn) <= SMOOTH) return;
+  throw fault(
+    'ARC_MEETS_CORNER',
+    `where edge ${index} starts, an arc meets its neighbour at a corner. A border follows arcs that run on smoothly: give this one as short straight edges`,
+    { edge: index },
+    ['outline'],
+  );
+}
+
+function tooDeep(where: string, edge?: number) {
+  return fault(
+    'BORDER_TOO_DEEP',
+    `${where}the paving has no room for a border this deep. Leave it out there, or take a shallower course`,
+    edge === undefined ? {} : { edge },
+    ['outline'],
+  );
+}
+
+/** No courses that run into each other or over a hole, and none past the edge. */
+function checkRoom(inner: Outline): void {
+  const chords = ringsOf(inner).map((ring, index) => chordsOf(ring, index > 0).points);
+  const isApart = chords.every((hole, index) => {
+    const [point] = hole;
+    const others = chords.filter((_, other) => other > 0 && other !== index);
+    if (index === 0 || point === undefined) return true;
+    return contains(chords[0] ?? [], point) && !others.some((other) => contains(other, point));
+  });
+  if (!isApart || crossingEdges(chords) !== undefined) throw tooDeep('');
+}
+
+/** The course along each edge, from its middle and its inner edge. Internal. */
+export function sidesOf(outline: Outline, middle: MovedIn, inner: MovedIn): BorderSide[] {
+  const edges = ringsOf(outline).flatMap(({ points, bulges }) =>
+    points.map((from, index) => ({
+      from,
+      to: points[(index + 1) % points.length] ?? from,
+      bulge: bulges?.[index],
+    })),
+  );
+  return edges.map(({ from, to, bulge }, edge) => {
+    const along = minus(to, from);
+    const size = norm(along);
+    const [half, whole] = [middle.edges[edge], inner.edges[edge]];
+    if (bulge !== undefined) {
+      const arc = makeArc(size, bulge);
+      const at = (radius: Ratio = arc.radius) =>
+        divideRatios(multiplyRatios(arc.length, radius), arc.radius);
+      return side(edge, at(half?.radius), greater(arc.length, at(whole?.radius)));
+    }
+    const station = (point: Vector) => divideRatios(dot(minus(point, from), along), size);
+    const [starts, ends] = [station(whole?.from ?? from), station(whole?.to ?? to)];
+    return side(
+      edge,
+      subtractRatios(station(half?.to ?? to), station(half?.from ?? from)),
+      subtractRatios(greater(size, ends), lesser(ZERO_RATIO, starts)),
+    );
+  });
+}
+
+const side = (edge: number, centreLine: Ratio, longSide: Ratio): BorderSide => ({
+  edge,
+  centreLine: fromSI('length', centreLine),
+  longSide: fromSI('length', longSide),
+});
+
+const lesser = (a: Ratio, b: Ratio): Ratio => (compareRatios(a, b) < 0 ? a : b);
+const greater = (a: Ratio, b: Ratio): Ratio => (compareRatios(a, b) > 0 ? a : b);

@@ -1,0 +1,205 @@
+import { flag, list, object, optional, quantity, whole } from '../../input/field.js';
+import { COUNT_OR_NONE, DISTANCE_OR_NONE, PIECE, SET_BACK } from '../../input/ranges.js';
+import { readOptions, shapeOf, type Check, type Values } from '../../input/shape.js';
+import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import type { SourceId } from '../../sources/catalogue.js';
+import type { LengthInput } from '../../units/construct.js';
+import { exactOf, type Length } from '../../units/quantity.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import { given, withWorking, type Step, type Worked } from '../../working.js';
+import { quantityOr } from '../quantity-or.js';
+import { stripsAcross } from '../strips.js';
+import { countOf, wholeUp } from '../whole-number.js';
+
+/** A run of restraint with what is special about it. */
+export interface SpecialRunInput {
+  /** Length of the run [length], 0 to 100 km. */
+  readonly length: LengthInput;
+  /** True for a run laid to a curve. Default: false. */
+  readonly isCurved?: boolean;
+  /** Maximum spike spacing of this run [length], more than 0, at most 100 m. Default: that of its kind. */
+  readonly spikeSpacing?: LengthInput;
+  /** True against a wall or slab that holds the edge: no restraint. Default: false. */
+  readonly isAgainstWall?: boolean;
+  /** True for a ring that closes on itself. Default: false. */
+  readonly isClosed?: boolean;
+}
+
+/** A run of restraint between two corners or ends: a length, or a length with what is special. */
+export type RestraintRunInput = LengthInput | SpecialRunInput;
+
+/** Runs of restraint, and what they are made of. */
+export interface EdgeRestraintOptions {
+  /** The runs between corners or ends, 1 to 10 000. */
+  readonly runs: readonly RestraintRunInput[];
+  /** Length of a piece [length], more than 0 and at most 100 m. */
+  readonly piece: LengthInput;
+  /** Maximum spike spacing on straight runs [length], more than 0 and at most 100 m. */
+  readonly spikeSpacing: LengthInput;
+  /** Maximum spike spacing on curved runs [length], more than 0 and at most 100 m. Default: that of straight runs. */
+  readonly curvedSpikeSpacing?: LengthInput;
+  /** By how much pieces overlap [length], 0 to 100 m and less than a piece. Default: 0. */
+  readonly lap?: LengthInput;
+  /** Spikes added at each joint of two pieces, a whole number up to 1 000 000. Default: 0. */
+  readonly spikesPerJoint?: number | string;
+}
+
+const RUN = shapeOf<SpecialRunInput>()({
+  length: quantity(DISTANCE_OR_NONE),
+  isCurved: optional(flag, false),
+  spikeSpacing: optional(quantity(PIECE)),
+  isAgainstWall: optional(flag, false),
+  isClosed: optional(flag, false),
+});
+
+type RunRead = Values<typeof RUN>;
+
+const STRAIGHT = {
+  isCurved: false,
+  spikeSpacing: undefined,
+  isAgainstWall: false,
+  isClosed: false,
+} as const;
+
+const OPTIONS = shapeOf<EdgeRestraintOptions>()({
+  runs: list(
+    quantityOr<'length', RunRead>(DISTANCE_OR_NONE, object(RUN), (length) => ({
+      length,
+      ...STRAIGHT,
+    })),
+    { of: 'runs' },
+  ),
+  piece: quantity(PIECE),
+  spikeSpacing: quantity(PIECE),
+  curvedSpikeSpacing: optional(quantity(PIECE)),
+  lap: optional(quantity(SET_BACK), NO_LENGTH),
+  spikesPerJoint: optional(whole(COUNT_OR_NONE), 0),
+});
+
+type Read = Values<typeof OPTIONS>;
+
+/** Restraint along one run. */
+export interface RestraintRun {
+  /** Length of the run. */
+  readonly length: Length;
+  /** Pieces of the run. */
+  readonly pieces: number;
+  /** Spikes of the run. */
+  readonly spikes: number;
+  /** From spike to spike, spread evenly; null where there are none. */
+  readonly spacing: Length | null;
+  /** Cut off the last piece. */
+  readonly surplus: Length;
+}
+
+/** Pieces of edge restraint and spikes. */
+export interface EdgeRestraint extends Worked {
+  /** Pieces of all runs. */
+  readonly pieces: number;
+  /** Spikes of all runs. */
+  readonly spikes: number;
+  /** Run by run, in the order given. */
+  readonly runs: readonly RestraintRun[];
+  /** What to mind when setting it. */
+  readonly notes: readonly string[];
+  /** Where the rules are printed. */
+  readonly sources: readonly SourceId[];
+  /** What to have checked, and by whom. */
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Edge restraint by continuous run: `pieces = ceil(L / piece)` (with a lap
+ * `1 + ceil((L - piece) / (piece - lap))`), `spikes = ceil(L / s) + 1`, so that no gap is wider than s
+ * and both ends are held. A closed ring takes `ceil(L / (piece - lap))` and `ceil(L / s)`. Pieces are
+ * counted run by run, off-cuts not used again. Against a wall there is none.
+ *
+ * @param options - see {@link EdgeRestraintOptions}
+ * @returns pieces and spikes in all and by run, off-cuts, notes
+ * @throws `NOT_POSITIVE`, `NEGATIVE`, `NOT_WHOLE`, `OUT_OF_RANGE`, `EMPTY_LIST`, `CAPACITY_EXCEEDED`
+ *   and the reading codes
+ * @source derived
+ * @source edge-restraints
+ * @example
+ * const edging = edgeRestraint({
+ *   runs: ['12 m', '5 m', '7.4 m', { length: '9 m', isAgainstWall: true }],
+ *   piece: '2.4 m',
+ *   spikeSpacing: '300 mm',
+ * });
+ * edging.pieces //=> 12
+ * edging.spikes //=> 85
+ */
+export function edgeRestraint(options: EdgeRestraintOptions): EdgeRestraint {
+  const read = readOptions(options, OPTIONS, checkLap);
+  const made = read.runs.map((run) => restrain(run, read));
+  const total = (pick: (run: RestraintRun) => number) =>
+    countOf(made.reduce((count, run) => count + pick(run), 0));
+  const restraint = {
+    pieces: total((run) => run.pieces),
+    spikes: total((run) => run.spikes),
+    runs: made,
+    notes: notesFor(read),
+    sources: ['edge-restraints'] as const,
+    cautions: cautionsFor('utilities'),
+  };
+  return withWorking(restraint, () => spikeSteps(read, made));
+}
+
+const checkLap: Check<typeof OPTIONS> = (reader, { lap, piece }, path) => {
+  if (lap === undefined || piece === undefined) return;
+  if (lap.isZero() || lap.compare(piece) < 0) return;
+  reader.fail(
+    'OUT_OF_RANGE',
+    [...path, 'lap'],
+    'as long as the piece. Write how far pieces overlap',
+  );
+};
+
+const spacingOf = ({ spikeSpacing, isCurved }: RunRead, read: Read): Length =>
+  spikeSpacing ?? (isCurved ? read.curvedSpikeSpacing : undefined) ?? read.spikeSpacing;
+
+function restrain(run: RunRead, read: Read): RestraintRun {
+  const { length, isClosed } = run;
+  if (run.isAgainstWall || length.isZero()) {
+    return { length, pieces: 0, spikes: 0, spacing: null, surplus: NO_LENGTH };
+  }
+  const { piece, lap } = read;
+  const gaps = wholeUp(exactOf(length), exactOf(spacingOf(run, read)));
+  // a ring has as many joints as pieces, a run one fewer
+  const pieces = isClosed
+    ? wholeUp(exactOf(length), exactOf(piece.minus(lap)))
+    : stripsAcross(length, piece, lap);
+  const joints = isClosed ? pieces : pieces - 1;
+  return {
+    length,
+    pieces,
+    spikes: countOf(gaps + (isClosed ? 0 : 1) + joints * read.spikesPerJoint),
+    spacing: length.dividedBy(gaps),
+    surplus: piece.times(pieces).minus(lap.times(joints)).minus(length),
+  };
+}
+
+function spikeSteps(read: Read, made: readonly RestraintRun[]): Step[] {
+  return read.runs.map((run, index) => ({
+    title: `Spikes of run ${index + 1}`,
+    formula: run.isClosed ? 'n = ceil(L / s)' : 'n = ceil(L / s) + 1',
+    given: [
+      given('L', 'run', run.length),
+      given('s', 'maximum spacing', spacingOf(run, read)),
+      given('p', 'piece', read.piece),
+    ],
+    result: given('n', `spikes, for ${made[index]?.pieces ?? 0} pieces`, made[index]?.spikes ?? 0),
+    source: 'derived',
+  }));
+}
+
+function notesFor({ runs, curvedSpikeSpacing }: Read): string[] {
+  const notes = ['Set the restraint on compacted base, never on bedding.'];
+  const isGuessed = runs.some((run) => run.isCurved && run.spikeSpacing === undefined);
+  if (isGuessed && curvedSpikeSpacing === undefined) {
+    notes.push(
+      'Curved runs have the spike spacing of straight ones. Space spikes closer on curves.',
+    );
+  }
+  return notes;
+}

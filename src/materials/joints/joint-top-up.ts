@@ -1,0 +1,84 @@
+import { optional, quantity } from '../../input/field.js';
+import { SMALL, TOLERANCE } from '../../input/ranges.js';
+import { readOptions, shapeOf } from '../../input/shape.js';
+import { PAVER_TOLERANCES } from '../../sources/surface-tolerances.js';
+import { length, type LengthInput } from '../../units/construct.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import { type Verdict, verdictOf } from '../../verdict.js';
+import { given, withWorking, type Worked } from '../../working.js';
+import {
+  fillJoints,
+  JOINTS,
+  jointSteps,
+  type FilledJoints,
+  type JointsInput,
+} from './fill-joints.js';
+
+const LIMIT = length(PAVER_TOLERANCES.jointFillBelowTop.value, 'in');
+
+/** Joints that have lost sand. */
+export interface JointTopUpOptions extends JointsInput {
+  /** Mean depth from the top of the unit down to the fill [length], 0 to 1 m. */
+  readonly depthLost: LengthInput;
+  /** Maximum depth to the fill [length], 0 to 1 m. Default: 1/2 in, as published. */
+  readonly limit?: LengthInput;
+  /** Uncertainty of the mean, either way [length], 0 to 10 m. Default: 0. */
+  readonly uncertainty?: LengthInput;
+}
+
+const OPTIONS = shapeOf<JointTopUpOptions>()({
+  ...JOINTS,
+  depthLost: quantity(SMALL),
+  limit: optional(quantity(SMALL), LIMIT),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
+
+/** Sand to fill joints up again. */
+export interface JointTopUp extends FilledJoints, Worked {
+  /** Whether the fill is within its limit below the top; topping up is due where it fails. */
+  readonly verdict: Verdict;
+  /** What it means, and what to do. */
+  readonly note: string;
+}
+
+/**
+ * Sand to top up joints that have lost some: `V = A x share x mean depth lost`, and whether it is due:
+ * where the fill is more than a limit below the top. A fill on the limit is not due yet.
+ *
+ * @param options - see {@link JointTopUpOptions}
+ * @returns as `jointSand`, and whether topping up is due
+ * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `CAPACITY_EXCEEDED` and the reading codes
+ * @source paver-tolerances
+ * @example
+ * const again = jointTopUp({
+ *   area: '60 m2',
+ *   unit: { length: '200 mm', width: '100 mm' },
+ *   joint: '3 mm',
+ *   depthLost: '15 mm',
+ *   density: '1600 kg/m3',
+ * });
+ * again.verdict //=> 'fail'
+ * again.mass.to('kg').toFixed(1) //=> '62.6'
+ */
+export function jointTopUp(options: JointTopUpOptions): JointTopUp {
+  const read = readOptions(options, OPTIONS);
+  const { depthLost, limit } = read;
+  const filled = fillJoints(read, depthLost);
+  const verdict = verdictOf(limit.minus(depthLost), read.uncertainty);
+  return withWorking({ ...filled, verdict, note: NOTES[verdict] }, () => [
+    ...jointSteps(read, filled),
+    {
+      title: 'Fill below the top',
+      formula: 'due where h > h0',
+      given: [given('h', 'depth to the fill', depthLost), given('h0', 'maximum depth', limit)],
+      result: given('due', 'topping up', NOTES[verdict]),
+      source: 'paver-tolerances',
+    },
+  ]);
+}
+
+const NOTES: Readonly<Record<Verdict, string>> = {
+  pass: 'The joints are full enough.',
+  unclear: 'Too close to the limit to tell. Take more readings, then check again.',
+  fail: 'Top up the joints. Sand lost in lines or gullies is washed out: look for the drainage fault first.',
+};

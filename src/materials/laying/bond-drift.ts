@@ -1,0 +1,110 @@
+import { optional, quantity } from '../../input/field.js';
+import { SMALL, TOLERANCE_OF_SOME, UNIT_SIDE } from '../../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../../input/shape.js';
+import type { LengthInput } from '../../units/construct.js';
+import { exactOf, type Length } from '../../units/quantity.js';
+import {
+  addRatios,
+  divideRatios,
+  multiplyRatios,
+  signOfRatio,
+  subtractRatios,
+  wholeRatio,
+  type Ratio,
+} from '../../units/ratio.js';
+import { squareRoot } from '../../units/root.js';
+import { timesRatio } from '../../units/times-ratio.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import { given, withWorking, type Worked } from '../../working.js';
+import { wholeDown } from '../whole-number.js';
+
+/** How joints are off, and how far the pattern may drift for it. */
+export interface BondDriftOptions {
+  /** How much too wide or too narrow every joint is [length], 0 to 1 m. Default: 0. */
+  readonly bias?: LengthInput;
+  /**
+   * How uneven joints are, one standard deviation [length], 0 to 1 m; give twice as much to be right
+   * about nineteen times out of twenty. Default: 0.
+   */
+  readonly scatter?: LengthInput;
+  /** How far the bond line may be off [length], more than 0 and at most 10 m. */
+  readonly tolerance: LengthInput;
+  /** One course, unit and joint [length], more than 0 and at most 5 m. */
+  readonly module: LengthInput;
+}
+
+const OPTIONS = shapeOf<BondDriftOptions>()({
+  bias: optional(quantity(SMALL), NO_LENGTH),
+  scatter: optional(quantity(SMALL), NO_LENGTH),
+  tolerance: quantity(TOLERANCE_OF_SOME),
+  module: quantity(UNIT_SIDE),
+});
+
+/** How many courses a pattern may run before a line is pulled again. */
+export interface BondDrift extends Worked {
+  /** Courses between two lines; 0 where one course alone drifts too far. */
+  readonly courses: number;
+  /** Distance between two lines: that many courses. */
+  readonly distance: Length;
+  /** Drift after that many courses. */
+  readonly drift: Length;
+}
+
+/**
+ * How often to pull a line, for joints that are all a little too wide, or uneven: after n courses the
+ * drift is `n bias + scatter sqrt(n)`, and n is the largest whole number for which it is within the
+ * tolerance.
+ *
+ * @param options - see {@link BondDriftOptions}
+ * @returns courses between lines, their distance, the drift by then
+ * @throws `REQUIRED` where neither bias nor scatter is more than zero, `CAPACITY_EXCEEDED`,
+ *   `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
+ * @source derived
+ * @example
+ * const line = bondDrift({ bias: '0.4 mm', tolerance: '13 mm', module: '103 mm' });
+ * line.courses //=> 32
+ * line.distance.to('m').toString() //=> '3.296'
+ */
+export function bondDrift(options: BondDriftOptions): BondDrift {
+  const { bias, scatter, tolerance, module } = readOptions(options, OPTIONS, checkJoints);
+  const courses = coursesWithin(exactOf(bias), exactOf(scatter), exactOf(tolerance));
+  const drift = driftAfter(courses, bias, scatter);
+  return withWorking({ courses, distance: module.times(courses), drift }, () => [
+    {
+      title: 'Courses between lines',
+      formula: 'n = largest whole number with n b + s sqrt(n) <= tol',
+      given: [
+        given('b', 'bias of a joint', bias),
+        given('s', 'scatter of a joint', scatter),
+        given('tol', 'tolerance', tolerance),
+      ],
+      result: given('n', 'courses', courses),
+      source: 'derived',
+    },
+  ]);
+}
+
+const checkJoints: Check<typeof OPTIONS> = (reader, { bias, scatter }, path) => {
+  if (bias?.isZero() !== true || scatter?.isZero() !== true) return;
+  const message =
+    'missing. Write the bias of the joints, such as "1/64 in", their scatter, or both';
+  reader.fail('REQUIRED', [...path, 'bias'], message);
+};
+
+/** Positive root of `b k^2 + s k = tol`, squared and rounded down; exact without scatter. */
+function coursesWithin(bias: Ratio, scatter: Ratio, tolerance: Ratio): number {
+  if (signOfRatio(scatter) === 0) return wholeDown(tolerance, bias);
+  if (signOfRatio(bias) === 0) {
+    const reach = divideRatios(tolerance, scatter);
+    return wholeDown(multiplyRatios(reach, reach));
+  }
+  const twice = wholeRatio(2);
+  const four = multiplyRatios(wholeRatio(4), multiplyRatios(bias, tolerance));
+  const root = squareRoot(addRatios(multiplyRatios(scatter, scatter), four));
+  const k = divideRatios(subtractRatios(root, scatter), multiplyRatios(twice, bias));
+  return wholeDown(multiplyRatios(k, k));
+}
+
+function driftAfter(courses: number, bias: Length, scatter: Length): Length {
+  return bias.times(courses).plus(timesRatio(scatter, squareRoot(wholeRatio(courses))));
+}

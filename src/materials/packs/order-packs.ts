@@ -1,0 +1,180 @@
+import {
+  fromSI,
+  type Area,
+  type Length,
+  type Mass,
+  type Quantity,
+  type Volume,
+} from '../../units/quantity.js';
+import {
+  compareRatios,
+  divideRatios,
+  multiplyRatios,
+  ratioToDecimal,
+  ratioToNumber,
+  signOfRatio,
+  subtractRatios,
+  wholeRatio,
+  type Ratio,
+} from '../../units/ratio.js';
+import { given, withWorking, type Step, type StepValue, type Worked } from '../../working.js';
+import { wholeDown, wholeUp } from '../whole-number.js';
+import {
+  readOrder,
+  type Measure,
+  type Order,
+  type OrderAreaOptions,
+  type OrderLengthOptions,
+  type OrderMassOptions,
+  type OrderUnitsOptions,
+  type OrderVolumeOptions,
+  type Pack,
+} from './read-order.js';
+
+/** An order in whole packs of one kind, to compare. */
+export interface RoundedOrder<A> {
+  /** The need rounded up to this pack. */
+  readonly ordered: A;
+  /** What is then left over. */
+  readonly surplus: A;
+}
+
+/** An order in one kind of pack. */
+export interface PackCount<A> {
+  /** What the pack is called. */
+  readonly name: string;
+  /** What one holds. */
+  readonly holds: A;
+  /** Packs that the order takes up, the last perhaps part full. */
+  readonly count: number;
+  /** Packs of it that are full. */
+  readonly full: number;
+  /** What rounding the need up to this pack would make. */
+  readonly rounded: RoundedOrder<A>;
+}
+
+/** Packs of one kind on the truck. */
+export interface LoadedPacks {
+  /** What the pack is called. */
+  readonly name: string;
+  /** How many full ones come. */
+  readonly count: number;
+}
+
+/** An order rounded up to packs. */
+export interface OrderPacks<A> extends Worked {
+  /** What is needed. */
+  readonly need: A;
+  /** What is ordered. */
+  readonly ordered: A;
+  /** What is left over. */
+  readonly surplus: A;
+  /** Surplus over need: 0.02 means two in a hundred. 0 for no need. */
+  readonly surplusShare: number;
+  /** True where the smallest order was more than the need. */
+  readonly isMinimumOrder: boolean;
+  /** From the smallest pack to the largest. */
+  readonly packs: readonly PackCount<A>[];
+  /** The order as it comes: full packs of the largest first, then of the next; packs of none left out. */
+  readonly load: readonly LoadedPacks[];
+}
+
+/**
+ * Rounds a need up to the packs in which it is sold: `n = ceil(need / pack)`, exactly, so that exactly
+ * ten bags are ten and slightly more is eleven; nothing needed is no pack, whatever the smallest order.
+ * An order is never less than the need, and less than one pack more unless the smallest order decides.
+ * Colours differ from batch to batch: order once.
+ *
+ * @param options - one need: `units`, `mass`, `volume`, `area` or `length`; see
+ *   {@link OrderUnitsOptions}, {@link OrderMassOptions}, {@link OrderVolumeOptions},
+ *   {@link OrderAreaOptions} and {@link OrderLengthOptions}
+ * @returns need, order, what is left over, packs of each kind, and the order as it comes
+ * @throws `REQUIRED` or `CONFLICTING_FIELDS` unless one need is given, `UNKNOWN_ID` for a pack that is
+ *   not listed, `DUPLICATE_ID`, `NOT_WHOLE`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE`, `EMPTY_LIST`,
+ *   `CAPACITY_EXCEEDED` and the reading codes
+ * @source derived
+ * @example
+ * const order = orderPacks({
+ *   units: 3129,
+ *   packs: [{ name: 'layer', holds: 40 }, { name: 'pallet', holds: 10 }],
+ * });
+ * order.ordered //=> 3160
+ * order.surplus //=> 31
+ * order.load //=> [{ name: 'pallet', count: 7 }, { name: 'layer', count: 9 }]
+ */
+export function orderPacks(options: OrderUnitsOptions): OrderPacks<number>;
+export function orderPacks(options: OrderMassOptions): OrderPacks<Mass>;
+export function orderPacks(options: OrderVolumeOptions): OrderPacks<Volume>;
+export function orderPacks(options: OrderAreaOptions): OrderPacks<Area>;
+export function orderPacks(options: OrderLengthOptions): OrderPacks<Length>;
+export function orderPacks(options: object): OrderPacks<Amount> {
+  const order = readOrder(options);
+  const { measure, need, packs, sold } = order;
+  const amount = (value: Ratio) => amountOf(measure, value);
+  const { ordered, isMinimumOrder } = roundOrder(order);
+  const surplus = subtractRatios(ordered, need);
+  const result = {
+    need: amount(need),
+    ordered: amount(ordered),
+    surplus: amount(surplus),
+    surplusShare: signOfRatio(need) === 0 ? 0 : ratioToNumber(divideRatios(surplus, need)),
+    isMinimumOrder,
+    packs: packs.map(({ name, holds }) => {
+      const up = roundedUp(need, holds);
+      return {
+        name,
+        holds: amount(holds),
+        count: wholeUp(ordered, holds),
+        full: wholeDown(ordered, holds),
+        rounded: { ordered: amount(up), surplus: amount(subtractRatios(up, need)) },
+      };
+    }),
+    load: loadOf(ordered, packs.slice(packs.indexOf(sold))),
+  };
+  return withWorking(result, () => [orderStep(order, ordered)]);
+}
+
+type Amount = number | Quantity<Exclude<Measure, 'units'>>;
+
+/** The need in packs that are sold, or the smallest order. */
+function roundOrder(order: Order) {
+  const { need, sellsPartPacks, minimum } = order;
+  const { holds } = order.sold;
+  const rounded = sellsPartPacks ? need : roundedUp(need, holds);
+  const smallest = multiplyRatios(minimum, holds);
+  const isMinimumOrder = signOfRatio(need) !== 0 && compareRatios(smallest, rounded) > 0;
+  return { ordered: isMinimumOrder ? smallest : rounded, isMinimumOrder };
+}
+
+const roundedUp = (need: Ratio, pack: Ratio): Ratio =>
+  multiplyRatios(wholeRatio(wholeUp(need, pack)), pack);
+
+/** Full packs from the largest down; what fills no pack of the smallest is not listed. */
+function loadOf(ordered: Ratio, packs: readonly Pack[]): LoadedPacks[] {
+  let rest = ordered;
+  return [...packs].reverse().flatMap(({ name, holds }) => {
+    const count = wholeDown(rest, holds);
+    rest = subtractRatios(rest, multiplyRatios(wholeRatio(count), holds));
+    return count === 0 ? [] : [{ name, count }];
+  });
+}
+
+const amountOf = (measure: Measure, value: Ratio): Amount =>
+  measure === 'units' ? ratioToNumber(value) : fromSI(measure, value);
+
+function orderStep(order: Order, ordered: Ratio): Step {
+  const { name, holds } = order.sold;
+  const value = (amount: Ratio): StepValue =>
+    order.measure === 'units' ? ratioToDecimal(amount) : fromSI(order.measure, amount);
+  return {
+    title: `Rounded up to ${name}`,
+    formula: order.sellsPartPacks ? 'Q = max(q, m p)' : 'Q = max(ceil(q / p), m) p, 0 for q = 0',
+    given: [
+      given('q', 'need', value(order.need)),
+      given('p', 'pack sold', value(holds)),
+      given('m', 'smallest order, in packs', ratioToDecimal(order.minimum)),
+    ],
+    result: given('Q', 'order', value(ordered)),
+    source: 'derived',
+  };
+}

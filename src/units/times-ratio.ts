@@ -1,0 +1,14 @@
+import type { Dimension } from './catalogue.js';
+import { exactOf, fromSI, type Quantity } from './quantity.js';
+import { addRatios, divideRatios, multiplyRatios, ONE_RATIO, type Ratio } from './ratio.js';
+
+/** `q r`, exactly. Internal. */
+export const timesRatio = <D extends Dimension>(quantity: Quantity<D>, by: Ratio): Quantity<D> =>
+  fromSI(quantity.dimension, multiplyRatios(exactOf(quantity), by));
+
+/** `q / r`, exactly; r is not zero. Internal. */
+export const overRatio = <D extends Dimension>(quantity: Quantity<D>, by: Ratio): Quantity<D> =>
+  fromSI(quantity.dimension, divideRatios(exactOf(quantity), by));
+
+/** `1 + r`: a whole and its allowance. Internal. */
+export const onePlus = (fraction: Ratio): Ratio => addRatios(ONE_RATIO, fraction);

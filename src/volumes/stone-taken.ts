@@ -1,0 +1,74 @@
+import type { Mass, Volume } from '../units/quantity.js';
+import { ratioToDecimal, type Ratio } from '../units/ratio.js';
+import { onePlus, overRatio, timesRatio } from '../units/times-ratio.js';
+import { given, type Step } from '../working.js';
+import type { DryDensity } from './dry-density.js';
+import { inState } from './state-volume.js';
+
+/** Density, and what is added. Internal. */
+export interface Allowances {
+  readonly density: DryDensity;
+  readonly moisture: Ratio;
+  readonly waste: Ratio;
+}
+
+/** What a volume in place takes. Internal. */
+export interface Taken {
+  readonly compacted: Volume;
+  readonly loose: Volume;
+  readonly dryMass: Mass | null;
+  readonly deliveredMass: Mass | null;
+}
+
+/** Works out what a volume in place takes. Internal. */
+export function workOut(compacted: Volume, { density, moisture, waste }: Allowances): Taken {
+  const withWaste = timesRatio(compacted, onePlus(waste));
+  const dryMass = density.compacted === null ? null : withWaste.times(density.compacted);
+  return {
+    compacted,
+    loose: overRatio(withWaste, density.compactedPerLoose),
+    dryMass,
+    deliveredMass: dryMass === null ? null : timesRatio(dryMass, onePlus(moisture)),
+  };
+}
+
+/** The volumes with their states. Internal. */
+export const volumesOf = ({ compacted, loose }: Taken) => ({
+  compacted: inState(compacted, 'compacted'),
+  loose: inState(loose, 'loose'),
+});
+
+/** The working of the loose volume. Internal. */
+export const volumeStep = ({ compacted, loose }: Taken, { density, waste }: Allowances): Step => ({
+  title: 'Loose volume',
+  formula: 'Vl = Vc (1 + q) / r',
+  given: [
+    given('Vc', 'compacted volume', compacted),
+    given('q', 'waste', ratioToDecimal(waste)),
+    given('r', 'compacted per loose', ratioToDecimal(density.compactedPerLoose)),
+  ],
+  result: given('Vl', 'loose volume', loose),
+  source: 'derived',
+});
+
+/** The working of the mass, where there is one. Internal. */
+export function massSteps(
+  { compacted, deliveredMass }: Taken,
+  { density, moisture, waste }: Allowances,
+): Step[] {
+  if (density.compacted === null || deliveredMass === null) return [];
+  return [
+    {
+      title: 'Delivered mass',
+      formula: 'M = Vc (1 + q) d (1 + w)',
+      given: [
+        given('Vc', 'compacted volume', compacted),
+        given('q', 'waste', ratioToDecimal(waste)),
+        given('d', 'dry density in place', density.compacted),
+        given('w', 'moisture of dry mass', ratioToDecimal(moisture)),
+      ],
+      result: given('M', 'delivered mass', deliveredMass),
+      source: 'derived',
+    },
+  ];
+}

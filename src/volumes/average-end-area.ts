@@ -1,18 +1,43 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { custom, list, quantity } from '../input/field.js';
+import { AREA_OR_NONE, DISTANCE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import { sum } from '../units/aggregate.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
-import { AREA, SPACING } from './limits.js';
+
+/** Sections along a strip and how far apart they are. */
+export interface AverageEndAreaOptions {
+  /** Areas of two sections or more, in order [area], not negative. */
+  readonly areas: readonly AreaInput[];
+  /** Between neighbours [length], more than 0: one for all, or a list, one fewer than areas. */
+  readonly spacing: LengthInput | readonly LengthInput[];
+}
+
+const each = list(quantity(DISTANCE), { of: 'spacings' });
+
+const OPTIONS = shapeOf<AverageEndAreaOptions>()({
+  areas: list(quantity(AREA_OR_NONE), { of: 'areas', least: 2 }),
+  spacing: custom((reader, value, path): Length | readonly Length[] =>
+    (Array.isArray(value) ? each : quantity(DISTANCE)).read(reader, value, path),
+  ),
+});
+
+const countsMatch: Check<typeof OPTIONS> = (reader, { areas, spacing }) => {
+  if (areas === undefined || spacing === undefined || 'dimension' in spacing) return;
+  const [expected, got] = [areas.length - 1, spacing.length];
+  if (got === expected) return;
+  const message = `${got} spacings for ${areas.length} areas. Give ${expected}, or one for all`;
+  reader.fail('COUNT_MISMATCH', ['spacing'], message, { expected, got });
+};
 
 /**
  * Volume along a strip from areas of its sections: `V = sum(L (A1 + A2) / 2)` over neighbours. It is
  * exact where the area changes evenly along the strip; toward an end that runs out to nothing it is
  * too large (see `endAreaVolumes`). On a curve, give spacings along the centroids of the sections.
  *
- * @param options.areas - of two sections or more, in order [area], not negative
- * @param options.spacing - between neighbours [length]: one for all, or a list, one fewer than areas
+ * @param options - see {@link AverageEndAreaOptions}
  * @returns the volume, in the state of the sections: bank for a dig [volume]
- * @throws `TOO_FEW_SECTIONS`, `SECTION_COUNT`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the
+ * @throws `TOO_FEW`, `COUNT_MISMATCH`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the
  *   reading codes
  * @source derived
  * @example
@@ -20,39 +45,13 @@ import { AREA, SPACING } from './limits.js';
  * dig.to('ft3').toString() //=> '13001.25'
  * averageEndArea({ areas: ['2 m2', '4 m2', '3 m2'], spacing: ['5 m', '10 m'] }).to('m3').toString() //=> '50'
  */
-export function averageEndArea(options: {
-  readonly areas: readonly AreaInput[];
-  readonly spacing: LengthInput | readonly LengthInput[];
-}): Volume {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const areas = reader
-    .list(fields['areas'], ['areas'])
-    .map((value, index) => reader.quantity('area', value, ['areas', index], AREA));
-  if (areas.length === 1) {
-    reader.fail('TOO_FEW_SECTIONS', ['areas'], 'needs the areas of two sections or more');
-  }
-  const spacings = readSpacings(reader, fields['spacing'], areas.length);
-  reader.finish();
-  return sum(spacings.map((spacing, k) => between(areas[k], areas[k + 1]).times(spacing)));
+export function averageEndArea(options: AverageEndAreaOptions): Volume {
+  const { areas, spacing } = readOptions(options, OPTIONS, countsMatch);
+  const spacings = 'dimension' in spacing ? areas.slice(1).map(() => spacing) : spacing;
+  return sum(spacings.map((one, k) => between(areas[k], areas[k + 1]).times(one)));
 }
 
 /** The mean of two end areas. */
 function between(first: Area | undefined, second: Area | undefined): Area {
   return sum([first, second].filter((area) => area !== undefined)).dividedBy(2);
-}
-
-function readSpacings(reader: Reader, value: unknown, areas: number): readonly Length[] {
-  const count = Math.max(0, areas - 1);
-  if (!Array.isArray(value)) {
-    const one = reader.quantity('length', value, ['spacing'], SPACING);
-    return Array.from({ length: count }, () => one);
-  }
-  if (value.length !== count && areas > 1) {
-    const words = `${value.length} spacings for ${areas} areas: expected ${count}`;
-    reader.fail('SECTION_COUNT', ['spacing'], words, { expected: count, got: value.length });
-  }
-  return value.map((item: unknown, index) =>
-    reader.quantity('length', item, ['spacing', index], SPACING),
-  );
 }

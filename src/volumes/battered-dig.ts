@@ -1,8 +1,10 @@
 // The top of the dig is the outline of its bottom, widened.
-import { makeReader, type Reader } from '../input/reader.js';
+import { choice, custom, list, number, optional, quantity } from '../input/field.js';
+import { BATTER, DEPTH } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import { areaOf } from '../outline/outline-area.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
-import { ringsOf } from '../outline/ring.js';
+import { ringsOf, type Outline } from '../outline/ring.js';
 import { widenRead, type WidenedOutline } from '../outline/widen-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
@@ -10,13 +12,50 @@ import type { Decimal } from '../units/decimal.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import type { NumberInput } from '../units/read-number.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { BATTER, DEPTH } from './limits.js';
 import { inState, type StateVolume } from './state-volume.js';
+
+/** A dig of even depth and the slope of its sides. */
+export interface BatteredDigOptions {
+  /** Of the bottom, as in `outlineArea`; a hole is an island that stays. */
+  readonly outline: OutlineInput;
+  /** Depth of the dig [length], more than 0 and at most 50 m. */
+  readonly depth: LengthInput;
+  /**
+   * Batter of the sides, 0 (vertical) to 10: one for all, or one for each edge (0 against a
+   * building). It has no default: soil, water and law decide.
+   */
+  readonly horizontalPerVertical: NumberInput | readonly NumberInput[];
+  /** How corners are turned on the way up. Default: `mitred`. */
+  readonly corners?: 'mitred' | 'round';
+}
+
+const batters = list(number(BATTER), { of: 'batters' });
+
+const OPTIONS = shapeOf<BatteredDigOptions>()({
+  outline: custom(readOutline),
+  depth: quantity(DEPTH),
+  horizontalPerVertical: custom((reader, value, path): Decimal | readonly Decimal[] =>
+    (Array.isArray(value) ? batters : number(BATTER)).read(reader, value, path),
+  ),
+  corners: optional(choice(['mitred', 'round']), 'mitred'),
+});
+
+const edgesOf = (outline: Outline): number =>
+  ringsOf(outline).reduce((total, { points }) => total + points.length, 0);
+
+const countsMatch: Check<typeof OPTIONS> = (reader, { outline, horizontalPerVertical: given }) => {
+  if (outline === undefined || !Array.isArray(given)) return;
+  const [edges, got] = [edgesOf(outline), given.length];
+  if (got === edges) return;
+  const message = `${got} batters for ${edges} edges. Give one for each edge, or one for all`;
+  reader.fail('COUNT_MISMATCH', ['horizontalPerVertical'], message, { edges, got });
+};
 
 /** A dig with sloped sides. */
 export interface BatteredDig extends Worked {
+  /** Soil to dig, in place. */
   readonly volume: StateVolume<'bank'>;
-  /** Over the bottom alone: with upright sides. */
+  /** Over the bottom alone: with vertical sides. */
   readonly upright: StateVolume<'bank'>;
   /** What the sloped sides add. */
   readonly extra: StateVolume<'bank'>;
@@ -27,6 +66,7 @@ export interface BatteredDig extends Worked {
    * neighbour: then the volume is summed in slices.
    */
   readonly isExact: boolean;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -37,14 +77,10 @@ export interface BatteredDig extends Worked {
  * unless sides run into each other or an arc is cut where it meets its neighbour at an inner corner:
  * then the volume is summed in 32 slices. With arcs exact means to `1e-9`.
  *
- * @param options.outline - of the bottom, as in `outlineArea`; a hole is an island that stays
- * @param options.depth - of the dig [length]
- * @param options.horizontalPerVertical - batter of the sides, 0 (upright) to 10: one for all, or one
- *   for each edge (0 against a building). It has no default: soil, water and law decide
- * @param options.corners - `mitred` (default) or `round`
- * @returns volume in the bank, what it is with upright sides, what the batter adds, the top edge;
+ * @param options - see {@link BatteredDigOptions}
+ * @returns volume in the bank, what it is with vertical sides, what the batter adds, the top edge;
  *   cautions
- * @throws `EDGE_COUNT`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the codes of `widenOutline`
+ * @throws `COUNT_MISMATCH`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the codes of `widenOutline`
  * @source derived
  * @example
  * const pit = batteredDig({
@@ -56,27 +92,19 @@ export interface BatteredDig extends Worked {
  * pit.extra.to('m3').toString() //=> '1.872'
  * pit.top.area.to('m2').toString() //=> '30.36'
  */
-export function batteredDig(options: {
-  readonly outline: OutlineInput;
-  readonly depth: LengthInput;
-  readonly horizontalPerVertical: NumberInput | readonly NumberInput[];
-  readonly corners?: 'mitred' | 'round';
-}): BatteredDig {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const outline = readOutline(reader, fields['outline'], ['outline']);
-  const depth = reader.quantity('length', fields['depth'], ['depth'], DEPTH);
-  const edges = ringsOf(outline).reduce((total, { points }) => total + points.length, 0);
-  const batters = readBatters(reader, fields['horizontalPerVertical'], edges);
-  const corners =
-    fields['corners'] === undefined
-      ? 'mitred'
-      : reader.choice(fields['corners'], ['corners'], ['mitred', 'round']);
-  reader.finish();
+export function batteredDig(options: BatteredDigOptions): BatteredDig {
+  const { outline, depth, horizontalPerVertical, corners } = readOptions(
+    options,
+    OPTIONS,
+    countsMatch,
+  );
+  const all = isList(horizontalPerVertical)
+    ? horizontalPerVertical
+    : Array.from({ length: edgesOf(outline) }, () => horizontalPerVertical);
 
   const at = (height: Length): WidenedOutline =>
     widenRead(outline, {
-      distances: batters.map((batter) => height.times(batter)),
+      distances: all.map((batter) => height.times(batter)),
       corners,
       path: ['outline'],
     });
@@ -114,18 +142,7 @@ export function batteredDig(options: {
   ]);
 }
 
-function readBatters(reader: Reader, value: unknown, edges: number): readonly Decimal[] {
-  const path = ['horizontalPerVertical'];
-  if (!Array.isArray(value)) {
-    const one = reader.number(value, path, BATTER);
-    return Array.from({ length: edges }, () => one);
-  }
-  if (value.length !== edges) {
-    const words = `${value.length} batters for ${edges} edges`;
-    reader.fail('EDGE_COUNT', path, words, { edges, got: value.length });
-  }
-  return value.map((item: unknown, index) => reader.number(item, [...path, index], BATTER));
-}
+const isList = <T>(value: T | readonly T[]): value is readonly T[] => Array.isArray(value);
 
 const simpson = (first: Area, middle: Area, last: Area, height: Length): Volume =>
   first.plus(middle.times(4)).plus(last).times(height).dividedBy(6);

@@ -1,32 +1,67 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { choice, list, object, optional, quantity } from '../input/field.js';
+import { AREA_OR_NONE, STATION } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import { sum } from '../units/aggregate.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
-import { fromSI, type Area, type Length, type Volume } from '../units/quantity.js';
-import { ZERO_RATIO } from '../units/ratio.js';
+import type { Area, Length, Volume } from '../units/quantity.js';
+import { NO_AREA, NO_VOLUME } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { AREA, STATION } from './limits.js';
 import { inState, type StateVolume } from './state-volume.js';
 
 /** A section across a strip. */
 export interface SectionInput {
-  /** Distance along the strip. */
+  /** Distance along the strip [length]; each is beyond the one before. */
   readonly station: LengthInput;
-  /** Area of cut in the section; left out where there is none. */
+  /** Area of cut in the section [area], not negative. Default: none. */
   readonly cut?: AreaInput;
-  /** Area of fill in the section; left out where there is none. */
+  /** Area of fill in the section [area], not negative. Default: none. */
   readonly fill?: AreaInput;
 }
+
+/** The sections of a strip. */
+export interface EndAreaVolumesOptions {
+  /** Two sections or more, in order. */
+  readonly sections: readonly SectionInput[];
+  /** How cut or fill ends at a section without any: to a point or to a line. Default: `pyramid`. */
+  readonly runOut?: 'pyramid' | 'wedge';
+}
+
+const SECTION = shapeOf<SectionInput>()({
+  station: quantity(STATION),
+  cut: optional(quantity(AREA_OR_NONE), NO_AREA),
+  fill: optional(quantity(AREA_OR_NONE), NO_AREA),
+});
+
+const OPTIONS = shapeOf<EndAreaVolumesOptions>()({
+  sections: list(object(SECTION), { of: 'sections', least: 2 }),
+  runOut: optional(choice(['pyramid', 'wedge']), 'pyramid'),
+});
+
+const stationsIncrease: Check<typeof OPTIONS> = (reader, { sections = [] }, path) => {
+  sections.slice(1).forEach(({ station }, k) => {
+    const before = sections[k]?.station;
+    if (before === undefined || station.compare(before) > 0) return;
+    const message = 'this section is not beyond the one before it. List them in order';
+    reader.fail('NOT_INCREASING', [...path, 'sections', k + 1, 'station'], message);
+  });
+};
 
 /** How a volume between two sections was taken. */
 export type EndRule = 'end-area' | 'pyramid' | 'wedge' | 'none';
 
 /** What lies between two sections. */
 export interface EndAreaInterval {
+  /** Station of the first section. */
   readonly from: Length;
+  /** Station of the last section. */
   readonly to: Length;
+  /** Cut between them, in the bank. */
   readonly cut: Volume;
+  /** How the cut was taken. */
   readonly cutRule: EndRule;
+  /** Fill between them, compacted. */
   readonly fill: Volume;
+  /** How the fill was taken. */
   readonly fillRule: EndRule;
   /** Cut less fill from the first station up to `to`. */
   readonly netToHere: Volume;
@@ -34,10 +69,13 @@ export interface EndAreaInterval {
 
 /** Cut and fill along a strip. */
 export interface EndAreaVolumes extends Worked {
+  /** Soil to dig, in place. */
   readonly cut: StateVolume<'bank'>;
+  /** Soil to fill, compacted. */
   readonly fill: StateVolume<'compacted'>;
-  /** Room of the cut less room of the fill. */
+  /** Cut less fill, as volumes of the site. */
   readonly net: Volume;
+  /** What lies between each section and the next. */
   readonly intervals: readonly EndAreaInterval[];
 }
 
@@ -46,11 +84,9 @@ export interface EndAreaVolumes extends Worked {
  * `V = L (A1 + A2) / 2`; where one of them is nothing, the body runs out to a point, a pyramid
  * `V = L A / 3`, or to a line, a wedge `V = L A / 2`.
  *
- * @param options.sections - two or more in order, each `{ station, cut?, fill? }` [length, area]
- * @param options.runOut - `pyramid` (default) or `wedge`: how cut or fill ends at a section without
- *   any
+ * @param options - see {@link EndAreaVolumesOptions}
  * @returns cut in the bank, fill compacted, net, each interval with its rule and the sum so far
- * @throws `TOO_FEW_SECTIONS`, `STATION_ORDER`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `TOO_FEW`, `NOT_INCREASING`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
  * const walk = endAreaVolumes({
@@ -63,19 +99,8 @@ export interface EndAreaVolumes extends Worked {
  * walk.cut.to('m3').toString() //=> '10'
  * walk.fill.to('m3').toString() //=> '0.5'
  */
-export function endAreaVolumes(options: {
-  readonly sections: readonly SectionInput[];
-  readonly runOut?: 'pyramid' | 'wedge';
-}): EndAreaVolumes {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const sections = readSections(reader, fields['sections']);
-  const runOut =
-    fields['runOut'] === undefined
-      ? 'pyramid'
-      : reader.choice(fields['runOut'], ['runOut'], ['pyramid', 'wedge']);
-  reader.finish();
-
+export function endAreaVolumes(options: EndAreaVolumesOptions): EndAreaVolumes {
+  const { sections, runOut } = readOptions(options, OPTIONS, stationsIncrease);
   let netToHere = NO_VOLUME;
   const intervals = sections.slice(1).map((section, k): EndAreaInterval => {
     const before = sections[k] ?? section;
@@ -98,38 +123,6 @@ export function endAreaVolumes(options: {
   const net = cut.minus(fill);
   const found = { cut: inState(cut, 'bank'), fill: inState(fill, 'compacted'), net, intervals };
   return withWorking(found, () => [...stepsOf(intervals), netStep(cut, fill, net)]);
-}
-
-interface Section {
-  readonly station: Length;
-  readonly cut: Area;
-  readonly fill: Area;
-}
-
-const NO_AREA: Area = fromSI('area', ZERO_RATIO);
-const NO_VOLUME: Volume = fromSI('volume', ZERO_RATIO);
-
-function readSections(reader: Reader, value: unknown): readonly Section[] {
-  const sections = reader.list(value, ['sections']).map((item, index): Section => {
-    const path = ['sections', index];
-    const fields = reader.object(item, path);
-    const read = (name: 'cut' | 'fill') =>
-      fields[name] === undefined
-        ? NO_AREA
-        : reader.quantity('area', fields[name], [...path, name], AREA);
-    const station = reader.quantity('length', fields['station'], [...path, 'station'], STATION);
-    return { station, cut: read('cut'), fill: read('fill') };
-  });
-  if (sections.length === 1) {
-    reader.fail('TOO_FEW_SECTIONS', ['sections'], 'needs two sections or more');
-  }
-  sections.slice(1).forEach(({ station }, k) => {
-    const before = sections[k]?.station;
-    if (before === undefined || station.compare(before) > 0) return;
-    const words = `is not beyond the section before it, at ${before.toString()}`;
-    reader.fail('STATION_ORDER', ['sections', k + 1, 'station'], words);
-  });
-  return sections;
 }
 
 function bodyBetween(

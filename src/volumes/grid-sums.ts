@@ -6,8 +6,11 @@ import { cellParts } from './surface/bilinear.js';
 
 /** The deepest place of a grid, not negative, by its row and column from 0. */
 export interface GridDepth {
+  /** How deep, of the cut or of the fill. */
   readonly depth: Length;
+  /** Row of the corner, from 0 at the origin. */
   readonly row: number;
+  /** Column of the corner, from 0 at the origin. */
   readonly column: number;
 }
 

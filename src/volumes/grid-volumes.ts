@@ -1,11 +1,14 @@
 // The outline is read, with its arcs, by the outline folder: one description for all calculations.
+import { fault } from '../errors.js';
 import { exactlyOne } from '../input/exactly-one.js';
-import { makeReader, type Reader } from '../input/reader.js';
+import { custom, object, optional, quantity } from '../input/field.js';
+import { DISTANCE, PLACE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check, type Field } from '../input/shape.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
-import { fromSI, type Area, type Length, type Volume } from '../units/quantity.js';
-import { ZERO_RATIO } from '../units/ratio.js';
+import type { Area, Length, Volume } from '../units/quantity.js';
+import { NO_AREA, NO_LENGTH, NO_SLOPE } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { cellsOf, clipCells, type Cell, type ClippedCells } from './grid-cells.js';
 import {
@@ -17,7 +20,6 @@ import {
   type CellSums,
   type GridDepth,
 } from './grid-sums.js';
-import { PLACE, SPACING } from './limits.js';
 import { readGrid, type GridInput } from './read-depth-grid.js';
 import { readPlane, type ReadPlane, type SitePlaneInput } from './read-site-design.js';
 import { makeFrame, type SiteFrame } from './site-frame.js';
@@ -25,28 +27,123 @@ import { inState, type StateVolume } from './state-volume.js';
 
 export type { GridDepth } from './grid-sums.js';
 
+/** A grid of spot heights or depths, and where to dig. */
+export interface GridVolumesOptions {
+  /**
+   * Depths, + where the existing surface is above the design; or give `heights`. Row 0 lies at the
+   * origin, the next rows along y; columns run along x; `null` where there is none. At most 20 000
+   * places.
+   */
+  readonly depths?: GridInput;
+  /** Elevations of the existing surface, with `design`; or give `depths`. */
+  readonly heights?: GridInput;
+  /** The plane to dig or fill to, with `heights`, as in `siteVolumes`. */
+  readonly design?: SitePlaneInput;
+  /** Of rows and columns [length], more than 0: one for both, or `{ x, y }`. */
+  readonly spacing: LengthInput | GridPointInput;
+  /** Where row 0, column 0 is [length]. Default: 0, 0. */
+  readonly origin?: GridPointInput;
+  /** Where to dig, as in `outlineArea`. Default: all cells. */
+  readonly outline?: OutlineInput;
+}
+
+/** A length along x and one along y. */
+export interface GridPointInput {
+  /** Along x, from column to column [length]. */
+  readonly x: LengthInput;
+  /** Along y, from row to row [length]. */
+  readonly y: LengthInput;
+}
+
+interface Plan {
+  readonly x: Length;
+  readonly y: Length;
+}
+
+const apart: Field<Plan> = object(
+  shapeOf<GridPointInput>()({ x: quantity(DISTANCE), y: quantity(DISTANCE) }),
+);
+
+const spacingField: Field<Plan> = custom((reader, value, path) => {
+  const isPair = typeof value === 'object' && value !== null && ('x' in value || 'y' in value);
+  if (isPair) return apart.read(reader, value, path);
+  const both = quantity(DISTANCE).read(reader, value, path);
+  return { x: both, y: both };
+});
+
+const gridField = custom(readGrid);
+
+const LEVEL_PLANE: ReadPlane = { kind: 'plane', z0: NO_LENGTH, gradeX: NO_SLOPE, gradeY: NO_SLOPE };
+
+const OPTIONS = shapeOf<GridVolumesOptions>()({
+  depths: optional(gridField),
+  heights: optional(gridField),
+  design: optional(
+    custom((reader, value, path) => {
+      const before = reader.faults();
+      const fields = reader.object(value, path);
+      return reader.faults() > before ? LEVEL_PLANE : readPlane(reader, fields);
+    }),
+  ),
+  spacing: spacingField,
+  origin: optional(object(shapeOf<GridPointInput>()({ x: quantity(PLACE), y: quantity(PLACE) })), {
+    x: NO_LENGTH,
+    y: NO_LENGTH,
+  }),
+  outline: optional(custom(readOutline)),
+});
+
+const oneSurface: Check<typeof OPTIONS> = (reader, _, path, raw) => {
+  const which = exactlyOne(reader, raw, ['depths', 'heights'], path);
+  if (which === 'depths' && raw['design'] !== undefined) {
+    const message = 'depths are below the design already. Give it with heights';
+    reader.fail('CONFLICTING_FIELDS', ['design'], message, { choices: 'depths, design' });
+  }
+  if (which === 'heights' && raw['design'] === undefined) {
+    reader.fail(
+      'REQUIRED',
+      ['design'],
+      'missing. Write { "z0": "30 m", "gradeX": "0%", "gradeY": "2%" }',
+    );
+  }
+};
+
 /** Cut and fill over a grid of depths. */
 export interface GridVolumes extends Worked {
+  /** Soil to dig, in place. */
   readonly cut: StateVolume<'bank'>;
+  /** Soil to fill, compacted. */
   readonly fill: StateVolume<'compacted'>;
-  /** Room of the cut less room of the fill. */
+  /** Cut less fill, as volumes of the site. */
   readonly net: Volume;
+  /** Where there is cut. */
   readonly cutArea: Area;
+  /** Where there is fill. */
   readonly fillArea: Area;
   /** Of the cells and parts of cells that were counted. */
   readonly area: Area;
   /** Part of the outline that no cell reaches: nothing is counted there. */
   readonly uncoveredArea: Area;
+  /** True where the cells reach over the whole outline, or none was given. */
   readonly isCovered: boolean;
   /** Net over the area, + where there is cut. */
   readonly meanDepth: Length;
-  /** Cells counted whole, cells cut by the outline, and whole cells with both cut and fill. */
-  readonly cells: { readonly whole: number; readonly partial: number; readonly mixed: number };
-  /** Places with a depth that no cell has for a corner: they count for nothing. */
+  /** How many cells were counted. */
+  readonly cells: {
+    /** Cells counted whole. */
+    readonly whole: number;
+    /** Cells cut by the outline. */
+    readonly partial: number;
+    /** Whole cells with both cut and fill. */
+    readonly mixed: number;
+  };
+  /** Places with a depth that are a corner of no cell: they count for nothing. */
   readonly unusedPlaces: number;
-  /** The deepest corners of the cells counted; null where there is no cut, or no fill. */
+  /** The corner with the deepest cut, of the cells counted; null where there is no cut. */
   readonly deepestCut: GridDepth | null;
+  /** The corner with the deepest fill, of the cells counted; null where there is no fill. */
   readonly deepestFill: GridDepth | null;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -56,17 +153,10 @@ export interface GridVolumes extends Worked {
  * are split along their zero line, cells at the outline are cut by it (both in floats, to 12 digits,
  * arcs in chords). Cells that lack a corner count for nothing.
  *
- * @param options.depths - `{ unit, rows }` or rows of lengths, `null` where there is none; + where the
- *   existing surface is above the design. Row 0 lies at the origin, the next rows along y; columns run
- *   along x. At most 20 000 places
- * @param options.heights - instead of depths: elevations of the existing surface, with
- * @param options.design - the plane to dig or fill to, as in `siteVolumes`
- * @param options.spacing - of rows and columns [length], or `{ x, y }` apart
- * @param options.origin - `{ x, y }` of row 0, column 0 [length], default 0, 0
- * @param options.outline - where to dig, as in `outlineArea`; default all cells
+ * @param options - see {@link GridVolumesOptions}; `{ unit, rows }` or rows of lengths
  * @returns cut in the bank, fill compacted, net, areas, mean depth, counts of cells, deepest corners
- * @throws `GRID_UNEVEN`, `TOO_FEW_POINTS`, `SURFACES_APART`, `ONE_OF`, `NOT_POSITIVE`,
- *   `OUT_OF_RANGE`, `CAPACITY_EXCEEDED`, the codes of `outlineArea` and the reading codes
+ * @throws `COUNT_MISMATCH`, `TOO_FEW`, `SURFACES_APART`, `CONFLICTING_FIELDS`, `NOT_POSITIVE`,
+ *   `OUT_OF_RANGE`, `TOO_MANY`, the codes of `outlineArea` and the reading codes
  * @source derived
  * @example
  * const pit = gridVolumes({
@@ -76,45 +166,22 @@ export interface GridVolumes extends Worked {
  * pit.cut.to('m3').toString() //=> '23.75'
  * pit.cells.whole //=> 3
  */
-export function gridVolumes(options: {
-  readonly depths?: GridInput;
-  readonly heights?: GridInput;
-  readonly design?: SitePlaneInput;
-  readonly spacing: LengthInput | { readonly x: LengthInput; readonly y: LengthInput };
-  readonly origin?: { readonly x: LengthInput; readonly y: LengthInput };
-  readonly outline?: OutlineInput;
-}): GridVolumes {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const which = exactlyOne(reader, fields, ['depths', 'heights'], []) ?? 'depths';
-  const grid = fields[which] === undefined ? NO_GRID : readGrid(reader, fields[which], [which]);
-  const plane =
-    which === 'heights'
-      ? readPlane(reader, reader.object(fields['design'], ['design']))
-      : undefined;
-  if (which === 'depths' && fields['design'] !== undefined) {
-    reader.fail('ONE_OF', ['design'], 'depths are below the design already: give it with heights', {
-      choices: 'depths, design',
-    });
-  }
-  const spacing = readSpacing(reader, fields['spacing']);
-  const origin = readOrigin(reader, fields['origin']);
-  const outline =
-    fields['outline'] === undefined
-      ? undefined
-      : readOutline(reader, fields['outline'], ['outline']);
+export function gridVolumes(options: GridVolumesOptions): GridVolumes {
+  const read = readOptions(options, OPTIONS, oneSurface);
+  const { origin, spacing, outline, design } = read;
+  const grid = read.depths ?? read.heights ?? NO_GRID;
   const place = { origin, spacing };
-  const depths = plane === undefined ? grid.rows : depthsUnder(grid.rows, plane, place);
+  const depths = design === undefined ? grid.rows : depthsUnder(grid.rows, design, place);
   const cells = cellsOf(depths);
-  if (grid.rows.length > 0 && cells.length === 0) {
-    reader.fail('TOO_FEW_POINTS', [which], 'no cell has all its four corners');
+  if (cells.length === 0) {
+    const which = read.depths === undefined ? 'heights' : 'depths';
+    throw fault('TOO_FEW', 'no cell has all its four corners', {}, [which]);
   }
-  reader.finish();
-  const frame = makeFrame({ ...origin, z: ZERO_LENGTH }, grid.unit);
+  const frame = makeFrame({ ...origin, z: NO_LENGTH }, grid.unit);
   const clipped = outline && clipCells(cells, outline, { ...place, unit: frame.unit });
   if (clipped !== undefined && clipped.whole.length + clipped.partial.length === 0) {
-    reader.fail('SURFACES_APART', ['outline'], 'no cell of the grid reaches into the outline');
-    reader.finish();
+    const message = 'no cell of the grid reaches into the outline';
+    throw fault('SURFACES_APART', message, {}, ['outline']);
   }
   const used = new Set(cells.flatMap(({ row, column }) => cornersOf(row, column).map(String)));
   const known = depths.flat().filter((depth) => depth !== null).length;
@@ -122,34 +189,7 @@ export function gridVolumes(options: {
   return describe({ cells, clipped, cellArea, frame, unused: known - used.size });
 }
 
-const ZERO_LENGTH: Length = fromSI('length', ZERO_RATIO);
-const ZERO_AREA: Area = fromSI('area', ZERO_RATIO);
 const NO_GRID = Object.freeze({ rows: [], unit: undefined });
-
-interface Plan {
-  readonly x: Length;
-  readonly y: Length;
-}
-
-function readSpacing(reader: Reader, value: unknown): Plan {
-  const isPair = typeof value === 'object' && value !== null && 'x' in value;
-  if (!isPair) {
-    const both = reader.quantity('length', value, ['spacing'], SPACING);
-    return { x: both, y: both };
-  }
-  const fields = reader.object(value, ['spacing']);
-  const read = (axis: 'x' | 'y') =>
-    reader.quantity('length', fields[axis], ['spacing', axis], SPACING);
-  return { x: read('x'), y: read('y') };
-}
-
-function readOrigin(reader: Reader, value: unknown): Plan {
-  if (value === undefined) return { x: ZERO_LENGTH, y: ZERO_LENGTH };
-  const fields = reader.object(value, ['origin']);
-  const read = (axis: 'x' | 'y') =>
-    reader.quantity('length', fields[axis], ['origin', axis], PLACE);
-  return { x: read('x'), y: read('y') };
-}
 
 type Rows = readonly (readonly (Length | null)[])[];
 
@@ -197,7 +237,7 @@ function describe({ cells, clipped, cellArea, frame, unused }: Counted): GridVol
   const inCells = (count: number): Area => cellArea.times(Number(count.toPrecision(12)));
   const [cut, fill] = [sums.cut.times(cellArea), sums.fill.times(cellArea)];
   const net = cut.minus(fill);
-  const area = cellArea.times(whole.length).plus(parts ? inCells(parts.area) : ZERO_AREA);
+  const area = cellArea.times(whole.length).plus(parts ? inCells(parts.area) : NO_AREA);
   const missing = outlineArea - whole.length - (parts?.area ?? 0);
   const isCovered = missing <= ROUNDING * outlineArea;
   const found = {
@@ -207,7 +247,7 @@ function describe({ cells, clipped, cellArea, frame, unused }: Counted): GridVol
     cutArea: inCells(sums.cutCells),
     fillArea: inCells(sums.fillCells),
     area,
-    uncoveredArea: isCovered ? ZERO_AREA : inCells(missing),
+    uncoveredArea: isCovered ? NO_AREA : inCells(missing),
     isCovered,
     meanDepth: net.dividedBy(area),
     cells: {

@@ -7,7 +7,7 @@ export {
   type StateVolume,
   type TabulatedSoilFactors,
 } from './state-volume.js';
-export { layerVolume } from './layer-volume.js';
+export { layerVolume, type LayerVolumeOptions } from './layer-volume.js';
 export {
   baseOrder,
   type BaseOrder,
@@ -16,8 +16,8 @@ export {
   type BasePartInput,
 } from './base-order.js';
 export type { DryDensityInput, WithDensity } from './dry-density.js';
-export { loads, type Loads } from './loads.js';
-export { wholePacks, type WholePacks } from './whole-packs.js';
+export { loads, type Load, type Loads, type LoadsOptions } from './loads.js';
+export { wholePacks, type WholePacks, type WholePacksOptions } from './whole-packs.js';
 export {
   surfaceVolumes,
   type Depth,
@@ -25,20 +25,38 @@ export {
   type DesignPlane,
   type SurfaceVolumes,
 } from './surface-volumes.js';
-export { siteVolumes, type SiteDepth, type SiteVolumes } from './site-volumes.js';
-export type { SiteDesignInput, SitePlaneInput } from './read-site-design.js';
+export {
+  siteVolumes,
+  type SiteDepth,
+  type SiteVolumes,
+  type SiteVolumesOptions,
+} from './site-volumes.js';
+export type {
+  SiteCornersInput,
+  SiteDesignInput,
+  SitePlaneAtZeroInput,
+  SitePlaneByPointInput,
+  SitePlaneInput,
+} from './read-site-design.js';
 export type { SpotHeight, SpotsInput } from './read-spots.js';
-export { averageEndArea } from './average-end-area.js';
-export { prismoidal } from './prismoidal.js';
+export { averageEndArea, type AverageEndAreaOptions } from './average-end-area.js';
+export { prismoidal, type PrismoidalOptions } from './prismoidal.js';
 export {
   endAreaVolumes,
   type EndAreaInterval,
   type EndAreaVolumes,
+  type EndAreaVolumesOptions,
   type EndRule,
   type SectionInput,
 } from './end-area-volumes.js';
-export { taperedLayer, type TaperedLayer } from './tapered-layer.js';
-export { batteredDig, type BatteredDig } from './battered-dig.js';
-export { soilBalance, type SoilBalance } from './soil-balance.js';
-export { gridVolumes, type GridDepth, type GridVolumes } from './grid-volumes.js';
+export { taperedLayer, type TaperedLayer, type TaperedLayerOptions } from './tapered-layer.js';
+export { batteredDig, type BatteredDig, type BatteredDigOptions } from './battered-dig.js';
+export { soilBalance, type SoilBalance, type SoilBalanceOptions } from './soil-balance.js';
+export {
+  gridVolumes,
+  type GridDepth,
+  type GridPointInput,
+  type GridVolumes,
+  type GridVolumesOptions,
+} from './grid-volumes.js';
 export type { GridInput } from './read-depth-grid.js';

@@ -1,22 +1,53 @@
-import { makeReader } from '../input/reader.js';
+import { quantity } from '../input/field.js';
+import { BOX, DENSITY, PAYLOAD } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { DensityInput, MassInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Mass, Volume } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { BOX, LOADED_DENSITY, PAYLOAD } from './limits.js';
-import { requireState, type StateVolume } from './state-volume.js';
+import { inStateField, type StateVolume } from './state-volume.js';
 
-/** How many loads, and what decides. */
+/** What is hauled and the truck that hauls it. */
+export interface LoadsOptions {
+  /** Loose volume, from `stateVolume(v, 'loose')` or `toState`. */
+  readonly volume: StateVolume<'loose'>;
+  /** Density in the truck, water included [density]. */
+  readonly looseDensity: DensityInput;
+  /** What the box holds, level [volume]. */
+  readonly boxVolume: VolumeInput;
+  /** Legal payload [mass]. */
+  readonly payload: MassInput;
+}
+
+const OPTIONS = shapeOf<LoadsOptions>()({
+  volume: inStateField('loose', 'trucks carry loose soil'),
+  looseDensity: quantity(DENSITY),
+  boxVolume: quantity(BOX),
+  payload: quantity(PAYLOAD),
+});
+
+/** A volume and what it weighs. */
+export interface Load {
+  /** In the truck. */
+  readonly volume: Volume;
+  /** On the weighbridge, without the truck. */
+  readonly mass: Mass;
+}
+
+/** How many loads, and what limits them. */
 export interface Loads extends Worked {
+  /** Truck loads. */
   readonly count: number;
   /** `volume` where the box is full before the payload is reached, else `mass`. */
   readonly limitedBy: 'volume' | 'mass';
   /** A full load. */
-  readonly perLoad: { readonly volume: Volume; readonly mass: Mass };
+  readonly perLoad: Load;
   /** What is left for the last load. */
-  readonly lastLoad: { readonly volume: Volume; readonly mass: Mass };
-  readonly total: { readonly volume: Volume; readonly mass: Mass };
+  readonly lastLoad: Load;
+  /** All loads together. */
+  readonly total: Load;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -24,12 +55,9 @@ export interface Loads extends Worked {
  * Truck loads by volume and by mass, whichever is reached first:
  * `per load = min(box, payload / loose density)`, `n = ceil(V / per load)`.
  *
- * @param options.volume - loose volume, from `stateVolume` or `toState`
- * @param options.looseDensity - as loaded, water included [density]
- * @param options.boxVolume - what the box holds, level [volume]
- * @param options.payload - legal payload [mass]
+ * @param options - see {@link LoadsOptions}
  * @returns number of loads, what limits them, a full load, the last load, totals
- * @throws `STATE_MISSING` for a volume that is not loose, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE`,
+ * @throws `WRONG_STATE` for a volume that is not loose, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE`,
  *   `CAPACITY_EXCEEDED` and the reading codes
  * @source derived
  * @example
@@ -42,30 +70,10 @@ export interface Loads extends Worked {
  * spoil.count //=> 7
  * spoil.limitedBy //=> 'mass'
  */
-export function loads(options: {
-  readonly volume: StateVolume<'loose'>;
-  readonly looseDensity: DensityInput;
-  readonly boxVolume: VolumeInput;
-  readonly payload: MassInput;
-}): Loads {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  requireState(reader, fields['volume'], {
-    state: 'loose',
-    path: ['volume'],
-    words: "trucks carry loose soil: give stateVolume(v, 'loose')",
-  });
-  const density = reader.quantity(
-    'density',
-    fields['looseDensity'],
-    ['looseDensity'],
-    LOADED_DENSITY,
-  );
-  const box = reader.quantity('volume', fields['boxVolume'], ['boxVolume'], BOX);
-  const payload = reader.quantity('mass', fields['payload'], ['payload'], PAYLOAD);
-  reader.finish();
-
-  const volume = options.volume.volume;
+export function loads(options: LoadsOptions): Loads {
+  const read = readOptions(options, OPTIONS);
+  const { looseDensity: density, boxVolume: box, payload } = read;
+  const { volume } = read.volume;
   const byMass = payload.dividedBy(density);
   const limitedBy = byMass.compare(box) < 0 ? 'mass' : 'volume';
   const fullVolume = limitedBy === 'mass' ? byMass : box;

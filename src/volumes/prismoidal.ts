@@ -1,7 +1,27 @@
-import { makeReader } from '../input/reader.js';
+import { quantity } from '../input/field.js';
+import { AREA_OR_NONE, DISTANCE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import type { Volume } from '../units/quantity.js';
-import { AREA, SPACING } from './limits.js';
+
+/** Three sections of a body. */
+export interface PrismoidalOptions {
+  /** Area of the first section [area], not negative. */
+  readonly first: AreaInput;
+  /** Area half way [area], not negative. */
+  readonly middle: AreaInput;
+  /** Area of the last section [area], not negative. */
+  readonly last: AreaInput;
+  /** From the first section to the last [length], more than 0. */
+  readonly length: LengthInput;
+}
+
+const OPTIONS = shapeOf<PrismoidalOptions>()({
+  first: quantity(AREA_OR_NONE),
+  middle: quantity(AREA_OR_NONE),
+  last: quantity(AREA_OR_NONE),
+  length: quantity(DISTANCE),
+});
 
 /**
  * Volume between two sections by the prismoidal rule: `V = L / 6 (A1 + 4 Am + A2)`. Exact for every
@@ -9,10 +29,7 @@ import { AREA, SPACING } from './limits.js';
  * middle area is measured half way, or worked out from the mean dimensions; it is not the mean of
  * the end areas.
  *
- * @param options.first - area of the first section [area], not negative
- * @param options.middle - area half way [area]
- * @param options.last - area of the last section [area]
- * @param options.length - from the first section to the last [length]
+ * @param options - see {@link PrismoidalOptions}
  * @returns the volume, in the state of the sections [volume]
  * @throws `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
@@ -20,18 +37,7 @@ import { AREA, SPACING } from './limits.js';
  * const dig = prismoidal({ first: '1.9 m2', middle: '1.45 m2', last: '1.1 m2', length: '9 m' });
  * dig.to('m3').toString() //=> '13.2'
  */
-export function prismoidal(options: {
-  readonly first: AreaInput;
-  readonly middle: AreaInput;
-  readonly last: AreaInput;
-  readonly length: LengthInput;
-}): Volume {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const read = (name: 'first' | 'middle' | 'last') =>
-    reader.quantity('area', fields[name], [name], AREA);
-  const [first, middle, last] = [read('first'), read('middle'), read('last')];
-  const length = reader.quantity('length', fields['length'], ['length'], SPACING);
-  reader.finish();
+export function prismoidal(options: PrismoidalOptions): Volume {
+  const { first, middle, last, length } = readOptions(options, OPTIONS);
   return first.plus(middle.times(4)).plus(last).times(length).dividedBy(6);
 }

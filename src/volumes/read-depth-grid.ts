@@ -1,15 +1,18 @@
 import type { FieldPath } from '../errors.js';
+import { ELEVATION } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
+import { refuseUnknown } from '../input/unknown-field.js';
 import type { LengthUnit } from '../units/catalogue.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import type { NumberInput } from '../units/read-number.js';
-import { ELEVATION } from './limits.js';
 
 /** Depths or elevations on a grid, row by row: all in one unit, or lengths. `null` where there is none. */
 export type GridInput =
   | {
+      /** The unit of every number. */
       readonly unit: LengthUnit;
+      /** Rows along y, each along x; `null` where there is no value. */
       readonly rows: readonly (readonly (NumberInput | null)[])[];
     }
   | readonly (readonly (LengthInput | null)[])[];
@@ -27,6 +30,7 @@ const MOST_NODES = 20_000;
 export function readGrid(reader: Reader, value: unknown, path: FieldPath): ReadGrid {
   const isList = Array.isArray(value);
   const fields = isList ? {} : reader.object(value, path);
+  if (!isList) refuseUnknown(reader, fields, path, { unit: true, rows: true });
   const at = isList ? path : [...path, 'rows'];
   const unit = isList ? undefined : fields['unit'];
   if (!isList && typeof unit !== 'string') {
@@ -39,12 +43,12 @@ export function readGrid(reader: Reader, value: unknown, path: FieldPath): ReadG
   const width = rows[0]?.length ?? 0;
   rows.forEach((row, index) => {
     if (row.length === width) return;
-    const words = `has ${row.length} places, the first row ${width}: write null where there is none`;
-    reader.fail('GRID_UNEVEN', [...at, index], words, { got: row.length, expected: width });
+    const words = `has ${row.length} places, the first row has ${width}. Write null where there is none`;
+    reader.fail('COUNT_MISMATCH', [...at, index], words, { got: row.length, expected: width });
   });
   if (rows.length * width > MOST_NODES) {
-    const words = `more than ${MOST_NODES} places: give them to surfaceVolumes as points, in metres`;
-    reader.fail('CAPACITY_EXCEEDED', at, words, { most: MOST_NODES });
+    const words = `more than ${MOST_NODES} places. Give them to surfaceVolumes as points, in metres`;
+    reader.fail('TOO_MANY', at, words, { most: MOST_NODES });
     return { rows: [], unit: undefined };
   }
   const read = (item: unknown, place: FieldPath): Length | null => {

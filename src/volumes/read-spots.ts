@@ -1,24 +1,36 @@
 import type { FieldPath } from '../errors.js';
+import { object, quantity } from '../input/field.js';
+import { ELEVATION, PLACE } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
+import { shapeOf, type Field } from '../input/shape.js';
 import { shown } from '../input/shown.js';
+import { refuseUnknown } from '../input/unknown-field.js';
 import type { LengthUnit } from '../units/catalogue.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import type { NumberInput } from '../units/read-number.js';
-import { ELEVATION, PLACE } from './limits.js';
 
 /** A spot height of three lengths. */
 export interface SpotHeight {
+  /** Plan coordinate [length]. */
   readonly x: LengthInput;
+  /** Plan coordinate [length]. */
   readonly y: LengthInput;
-  /** Elevation. */
+  /** Elevation [length]. */
   readonly z: LengthInput;
 }
+
+/** A spot height of three lengths, as a field. Internal. */
+export const spotHeight: Field<Spot> = object(
+  shapeOf<SpotHeight>()({ x: quantity(PLACE), y: quantity(PLACE), z: quantity(ELEVATION) }),
+);
 
 /** Spot heights: x, y and elevation, all in one unit or of three lengths each. */
 export type SpotsInput =
   | {
+      /** The unit of all three numbers of every point. */
       readonly unit: LengthUnit;
+      /** Points as x, y and elevation. */
       readonly points: readonly (readonly [NumberInput, NumberInput, NumberInput])[];
     }
   | readonly SpotHeight[];
@@ -50,11 +62,12 @@ export function readSpots(
 ): Spots {
   if (Array.isArray(value)) {
     const spots = few(reader, reader.list(value, path), path).map((item, index) =>
-      readSpot(reader, item, [...path, index]),
+      spotHeight.read(reader, item, [...path, index]),
     );
     return { spots, path, unit: undefined };
   }
   const fields = reader.object(value, path);
+  refuseUnknown(reader, fields, path, { unit: true, [list]: true });
   const at = [...path, list];
   const { unit } = fields;
   if (typeof unit !== 'string') {
@@ -70,18 +83,9 @@ export function readSpots(
 
 function few(reader: Reader, list: readonly unknown[], path: FieldPath): readonly unknown[] {
   if (list.length <= MOST_SPOTS) return list;
-  const words = `${list.length} spot heights: give more than ${MOST_SPOTS} to surfaceVolumes, in metres`;
-  reader.fail('CAPACITY_EXCEEDED', path, words, { most: MOST_SPOTS });
+  const words = `${list.length} spot heights. Give more than ${MOST_SPOTS} to surfaceVolumes, in metres`;
+  reader.fail('TOO_MANY', path, words, { most: MOST_SPOTS, got: list.length });
   return [];
-}
-
-function readSpot(reader: Reader, value: unknown, path: FieldPath): Spot {
-  const fields = reader.object(value, path);
-  return {
-    x: reader.quantity('length', fields['x'], [...path, 'x'], PLACE),
-    y: reader.quantity('length', fields['y'], [...path, 'y'], PLACE),
-    z: reader.quantity('length', fields['z'], [...path, 'z'], ELEVATION),
-  };
 }
 
 function readTriple(

@@ -1,10 +1,11 @@
 // The outline is read, with its arcs, by the outline folder: one description for all calculations.
 import { isSettlineError, SettlineError, type FieldPath, type Issue } from '../errors.js';
-import { makeReader } from '../input/reader.js';
+import { custom, optional } from '../input/field.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { readOutline, type Outline, type OutlineInput } from '../outline/read-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { fromNumber } from '../units/construct.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { readSiteDesign, type ReadDesign, type SiteDesignInput } from './read-site-design.js';
 import { readSpots, type Spots, type SpotsInput } from './read-spots.js';
@@ -17,22 +18,43 @@ import type { Depth } from './surface/tally.js';
 import type { Surface } from './surface/triangulation.js';
 import { meshWarped } from './surface/warped-mesh.js';
 
+/** An existing surface, a design and where to dig. */
+export interface SiteVolumesOptions {
+  /** Spot heights of the existing surface, 3 to 20 000. */
+  readonly existing: SpotsInput;
+  /** Elevations to dig or fill to: a plane, spot heights, or four corners in order. */
+  readonly design: SiteDesignInput;
+  /** Where to dig, as in `outlineArea`, with arcs and holes. Default: all that both surfaces cover. */
+  readonly outline?: OutlineInput;
+}
+
+const OPTIONS = shapeOf<SiteVolumesOptions>()({
+  existing: custom((reader, value, path) => readSpots(reader, value, { path })),
+  design: custom(readSiteDesign),
+  outline: optional(custom(readOutline)),
+});
+
 /** A depth on the site, not negative, and where it is. */
 export interface SiteDepth {
+  /** How deep, of the cut or of the fill. */
   readonly depth: Length;
+  /** Plan coordinate. */
   readonly x: Length;
+  /** Plan coordinate. */
   readonly y: Length;
 }
 
 /** Cut and fill of a site. */
 export interface SiteVolumes extends Worked {
-  /** Soil to dig, as it lies. */
+  /** Soil to dig, in place. */
   readonly cut: StateVolume<'bank'>;
-  /** Room to fill, which holds compacted soil. */
+  /** Soil to fill, compacted. */
   readonly fill: StateVolume<'compacted'>;
-  /** Room of the cut less room of the fill. */
+  /** Cut less fill, as volumes of the site. */
   readonly net: Volume;
+  /** Where there is cut. */
   readonly cutArea: Area;
+  /** Where there is fill. */
   readonly fillArea: Area;
   /** What was compared: where both surfaces are, inside the outline. */
   readonly area: Area;
@@ -42,8 +64,11 @@ export interface SiteVolumes extends Worked {
   readonly isCovered: boolean;
   /** Net over the area compared, + where the site is high. */
   readonly meanDepth: Length;
+  /** Where the cut is deepest; null where there is none. */
   readonly deepestCut: SiteDepth | null;
+  /** Where the fill is deepest; null where there is none. */
   readonly deepestFill: SiteDepth | null;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -53,18 +78,14 @@ export interface SiteVolumes extends Worked {
  * likewise below. The heights are read exactly, from the first one on; the sums are taken in floats
  * and kept to 12 digits. Arcs of the outline count as chords of 1/50 rad.
  *
- * @param options.existing - `{ unit, points: [x, y, z][] }` or a list of `{ x, y, z }` lengths; z is
- *   the elevation of the existing surface; 3 to 20 000 points
- * @param options.design - elevations to dig or fill to: a plane `{ z0, gradeX, gradeY }` (`z0` at
- *   x = y = 0) or `{ point, gradeX, gradeY }`; or spot heights as above; or
- *   `{ unit, corners: [x, y, z][] }`, four in order, with straight lines between
- * @param options.outline - where to dig; as in `outlineArea`, with arcs and holes. Without it, all
- *   that both surfaces cover
+ * @param options - see {@link SiteVolumesOptions}; the existing surface as `{ unit, points: [x, y, z][] }`
+ *   or a list of `{ x, y, z }` lengths; the design as a plane `{ z0, gradeX, gradeY }` (`z0` at
+ *   x = y = 0) or `{ point, gradeX, gradeY }`, as spot heights, or as `{ unit, corners: [x, y, z][] }`
  * @returns cut in the bank, fill compacted, net, areas, mean depth, deepest cut and fill with their
  *   places, and the area of the outline that the heights do not reach
- * @throws `TOO_FEW_POINTS`, `POINTS_COLLINEAR`, `TWO_HEIGHTS`, `CORNERS_NOT_CONVEX`,
- *   `SURFACES_APART`, `SELF_INTERSECTION`, `HOLE_OUTSIDE`, `ZERO_AREA`, `CAPACITY_EXCEEDED`,
- *   `ONE_OF` and the reading codes
+ * @throws `TOO_FEW`, `POINTS_COLLINEAR`, `TWO_HEIGHTS`, `CORNERS_NOT_CONVEX`,
+ *   `SURFACES_APART`, `SELF_INTERSECTION`, `HOLE_OUTSIDE`, `ZERO_AREA`, `TOO_MANY`,
+ *   `CONFLICTING_FIELDS` and the reading codes
  * @source derived
  * @example
  * const yard = siteVolumes({
@@ -74,20 +95,8 @@ export interface SiteVolumes extends Worked {
  * yard.cut.to('yd3').toString() //=> '1'
  * yard.meanDepth.to('in').toString() //=> '4'
  */
-export function siteVolumes(options: {
-  readonly existing: SpotsInput;
-  readonly design: SiteDesignInput;
-  readonly outline?: OutlineInput;
-}): SiteVolumes {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const existing = readSpots(reader, fields['existing'], { path: ['existing'] });
-  const design = readSiteDesign(reader, fields['design']);
-  const outline =
-    fields['outline'] === undefined
-      ? undefined
-      : readOutline(reader, fields['outline'], ['outline']);
-  reader.finish();
+export function siteVolumes(options: SiteVolumesOptions): SiteVolumes {
+  const { existing, design, outline } = readOptions(options, OPTIONS);
   const frame = frameOf(existing, outline);
   const compared = located({ existing: existing.path, design: pathOf(design) }, () =>
     compare(
@@ -101,12 +110,10 @@ export function siteVolumes(options: {
 
 const NOWHERE = Object.freeze({ x: 0, y: 0 });
 
-const ZERO_LENGTH: Length = fromNumber(0, 'm');
-
 function frameOf(existing: Spots, outline: Outline | undefined): SiteFrame {
   const [first] = existing.spots;
-  const z = first?.z ?? ZERO_LENGTH;
-  const { x, y } = outline?.origin ?? first ?? { x: ZERO_LENGTH, y: ZERO_LENGTH };
+  const z = first?.z ?? NO_LENGTH;
+  const { x, y } = outline?.origin ?? first ?? { x: NO_LENGTH, y: NO_LENGTH };
   return makeFrame({ x, y, z }, existing.unit);
 }
 

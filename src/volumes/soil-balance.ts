@@ -1,15 +1,36 @@
-import { makeReader } from '../input/reader.js';
-import { fromSI, type Volume } from '../units/quantity.js';
-import { ZERO_RATIO } from '../units/ratio.js';
+import { number, optional } from '../input/field.js';
+import { FRACTION } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import { ONE } from '../units/decimal.js';
+import type { Volume } from '../units/quantity.js';
+import { NO_VOLUME } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { FRACTION } from './limits.js';
 import {
   inState,
-  readSoilFactors,
-  requireState,
+  inStateField,
+  soilFactorsField,
   type SoilFactors,
   type StateVolume,
 } from './state-volume.js';
+
+/** Cut and fill of a site, and the soil of the cut. */
+export interface SoilBalanceOptions {
+  /** Bank volume, from `stateVolume(v, 'bank')`, `siteVolumes` or `endAreaVolumes`. */
+  readonly cut: StateVolume<'bank'>;
+  /** Compacted volume, likewise. */
+  readonly fill: StateVolume<'compacted'>;
+  /** How the soil swells and shrinks. */
+  readonly factors: SoilFactors;
+  /** Part of the cut that is fit for fill, a fraction 0 to 1. Default: 1. */
+  readonly usable?: number | string;
+}
+
+const OPTIONS = shapeOf<SoilBalanceOptions>()({
+  cut: inStateField('bank', 'a cut is measured in the bank'),
+  fill: inStateField('compacted', 'a fill is measured compacted'),
+  factors: soilFactorsField,
+  usable: optional(number(FRACTION), ONE),
+});
 
 /** Where the soil of a site comes from and goes to. */
 export interface SoilBalance extends Worked {
@@ -17,15 +38,19 @@ export interface SoilBalance extends Worked {
   readonly neededBank: StateVolume<'bank'>;
   /** Of the cut: what goes into the fill. */
   readonly reused: StateVolume<'bank'>;
-  /** Of the cut: what is carted away, as it lies and as it rides. */
+  /** Of the cut: what is hauled away, in place. */
   readonly spoil: StateVolume<'bank'>;
+  /** The same in the truck. */
   readonly spoilLoose: StateVolume<'loose'>;
-  /** What has to be brought, in the bank of its pit (soil of the same factors) and as it rides. */
+  /** What has to be brought, in the bank of its pit, for soil of the same factors. */
   readonly borrow: StateVolume<'bank'>;
+  /** The same in the truck. */
   readonly borrowLoose: StateVolume<'loose'>;
   /** All in the bank: cut and borrow against reuse in the fill and spoil. */
   readonly conservation: {
+    /** Cut and borrow. */
     readonly into: Volume;
+    /** Reuse in the fill and spoil. */
     readonly outOf: Volume;
     /** Zero, exactly: nothing is lost between the states. */
     readonly difference: Volume;
@@ -38,12 +63,9 @@ export interface SoilBalance extends Worked {
  * spoil, and what is missing is borrowed. Bank volumes alone do not tell: soil shrinks when it is
  * compacted and swells on the truck.
  *
- * @param options.cut - from `stateVolume(v, 'bank')`, `siteVolumes` or `endAreaVolumes`
- * @param options.fill - from `stateVolume(v, 'compacted')`, likewise
- * @param options.factors - `loosePerBank` (0.9 to 3) and `compactedPerBank` (0.4 to 2) of the soil
- * @param options.usable - part of the cut that is fit for fill, a fraction 0 to 1; default 1
- * @returns soil reused, spoil and borrow, each as it lies and as it rides, and the sums in and out
- * @throws `STATE_MISSING`, `RATIO_OUT_OF_RANGE`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
+ * @param options - see {@link SoilBalanceOptions}
+ * @returns soil reused, spoil and borrow, each in place and in the truck, and the sums in and out
+ * @throws `WRONG_STATE`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
  * const yard = soilBalance({
@@ -55,30 +77,10 @@ export interface SoilBalance extends Worked {
  * yard.spoilLoose.to('yd3').toString() //=> '62.5'
  * yard.conservation.difference.isZero() //=> true
  */
-export function soilBalance(options: {
-  readonly cut: StateVolume<'bank'>;
-  readonly fill: StateVolume<'compacted'>;
-  readonly factors: SoilFactors;
-  readonly usable?: number | string;
-}): SoilBalance {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  for (const [name, state] of [
-    ['cut', 'bank'],
-    ['fill', 'compacted'],
-  ] as const) {
-    const words = `give stateVolume(v, '${state}')`;
-    requireState(reader, fields[name], { state, path: [name], words });
-  }
-  const factors = readSoilFactors(reader, fields['factors'], ['factors']);
-  const usable = reader.number(
-    fields['usable'] === undefined ? 1 : fields['usable'],
-    ['usable'],
-    FRACTION,
-  );
-  reader.finish();
-
-  const [cut, fill] = [options.cut.volume, options.fill.volume];
+export function soilBalance(options: SoilBalanceOptions): SoilBalance {
+  const read = readOptions(options, OPTIONS);
+  const { factors, usable } = read;
+  const [cut, fill] = [read.cut.volume, read.fill.volume];
   const needed = fill.dividedBy(factors.compactedPerBank);
   const fit = cut.times(usable);
   const reused = fit.compare(needed) < 0 ? fit : needed;
@@ -116,6 +118,6 @@ export function soilBalance(options: {
 
 /** A step whose result is the last of its values. */
 function step(title: string, formula: string, values: readonly ReturnType<typeof given>[]): Step {
-  const result = values.at(-1) ?? given('', '', fromSI('volume', ZERO_RATIO));
+  const result = values.at(-1) ?? given('', '', NO_VOLUME);
   return { title, formula, given: values.slice(0, -1), result, source: 'derived' };
 }

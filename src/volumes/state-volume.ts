@@ -1,11 +1,16 @@
-import { fault, type FieldPath } from '../errors.js';
+import type { FieldPath } from '../errors.js';
+import { custom, number, object } from '../input/field.js';
+import { COMPACTED_PER_BANK, LOOSE_PER_BANK, VOLUME_OR_NONE } from '../input/ranges.js';
 import { makeReader, type Reader } from '../input/reader.js';
+import { readShape, shapeOf, type Field, type Values } from '../input/shape.js';
+import { shown } from '../input/shown.js';
 import { SOIL_NAMES, SOIL_STATE_FACTORS, type SoilName } from '../sources/soil-state-factors.js';
 import { statusOf, type SourceId } from '../sources/catalogue.js';
 import type { SourceStatus } from '../sources/source.js';
-import { toQuantity, type VolumeInput } from '../units/construct.js';
+import type { VolumeInput } from '../units/construct.js';
 import type { Decimal } from '../units/decimal.js';
 import { isQuantity, type Volume } from '../units/quantity.js';
+import { NO_VOLUME } from '../units/zero.js';
 import type { VolumeUnit } from '../units/catalogue.js';
 
 /** Whether soil lies undisturbed, is dug and loose, or is compacted in place. */
@@ -16,20 +21,30 @@ export type SoilState = 'bank' | 'loose' | 'compacted';
  * needed. `to` and `toNumber` read the volume.
  */
 export interface StateVolume<S extends SoilState> {
+  /** The state of the soil. */
   readonly state: S;
+  /** The volume in that state. */
   readonly volume: Volume;
+  /** The volume in a unit, to 40 digits. */
   to(unit: VolumeUnit): Decimal;
+  /** The volume in a unit as a float. */
   toNumber(unit: VolumeUnit): number;
 }
 
 /** Volumes of one soil in its states, against the bank. */
 export interface SoilFactors {
+  /** Loose over bank volume, 0.9 to 3. */
   readonly loosePerBank: number | string;
+  /** Compacted over bank volume, 0.4 to 2. */
   readonly compactedPerBank: number | string;
 }
 
-const NOT_NEGATIVE = 'a volume of soil must not be negative';
-const STATES: readonly SoilState[] = ['bank', 'loose', 'compacted'];
+const FACTORS = shapeOf<SoilFactors>()({
+  loosePerBank: number(LOOSE_PER_BANK),
+  compactedPerBank: number(COMPACTED_PER_BANK),
+});
+
+const STATES = ['bank', 'loose', 'compacted'] as const;
 
 /** What state volumes inherit, so that their own fields stay plain data. */
 const READABLE = Object.freeze({
@@ -46,16 +61,15 @@ const READABLE = Object.freeze({
  *
  * @param volume - [volume], not negative
  * @param state - `bank`, `loose` or `compacted`
- * @throws `STATE_MISSING`, `NEGATIVE` and the reading codes
+ * @throws `REQUIRED` or `UNKNOWN_CHOICE` for the state, `NEGATIVE` and the reading codes
  * @example
  * stateVolume('10 yd3', 'bank').state //=> 'bank'
  */
 export function stateVolume<S extends SoilState>(volume: VolumeInput, state: S): StateVolume<S> {
-  if (!STATES.includes(state)) {
-    throw fault('STATE_MISSING', `say whether the volume is ${STATES.join(', ')}`);
-  }
-  const read = toQuantity('volume', volume);
-  if (read.isNegative()) throw fault('NEGATIVE', NOT_NEGATIVE);
+  const reader = makeReader();
+  const read = reader.quantity('volume', volume, ['volume'], VOLUME_OR_NONE);
+  reader.choice(state, ['state'], STATES);
+  reader.finish();
   return inState(read, state);
 }
 
@@ -74,7 +88,8 @@ export function inState<S extends SoilState>(volume: Volume, state: S): StateVol
  * @param volume - from {@link stateVolume}
  * @param to - the state wanted
  * @param factors - `loosePerBank` (0.9 to 3) and `compactedPerBank` (0.4 to 2) of this soil
- * @throws `RATIO_OUT_OF_RANGE`, `STATE_MISSING`, `NEGATIVE`, `WRONG_TYPE`
+ * @throws `OUT_OF_RANGE`, `WRONG_STATE`, `UNKNOWN_CHOICE`, `NEGATIVE`, `UNKNOWN_FIELD` and the reading
+ *   codes
  * @source fm-5-434
  * @example
  * const sand = { loosePerBank: 1.11, compactedPerBank: 0.95 };
@@ -85,52 +100,23 @@ export function toState<T extends SoilState>(
   to: T,
   factors: SoilFactors,
 ): StateVolume<T> {
-  if (!isStateVolume(volume) || !STATES.includes(to)) {
-    throw fault('STATE_MISSING', `say whether the volume is ${STATES.join(', ')}`);
-  }
   const reader = makeReader();
-  if (volume.volume.isNegative()) reader.fail('NEGATIVE', ['volume'], NOT_NEGATIVE);
-  const read = readSoilFactors(reader, factors, ['factors']);
+  const from = readState(reader, volume, ['volume']);
+  reader.choice(to, ['to'], STATES);
+  const read = readShape(reader, factors, ['factors'], FACTORS) as Values<typeof FACTORS>;
   reader.finish();
-  if (volume.state === to) return inState(volume.volume, to);
-  const bank = volume.volume.dividedBy(perBank(volume.state, read));
+  if (from.state === to) return inState(from.volume, to);
+  const bank = from.volume.dividedBy(perBank(from.state, read));
   return inState(bank.times(perBank(to, read)), to);
 }
 
-interface ReadFactors {
-  readonly loosePerBank: Decimal;
-  readonly compactedPerBank: Decimal;
-}
-
-function perBank(state: SoilState, factors: ReadFactors): Decimal | 1 {
+function perBank(state: SoilState, factors: Values<typeof FACTORS>): Decimal | 1 {
   if (state === 'bank') return 1;
   return state === 'loose' ? factors.loosePerBank : factors.compactedPerBank;
 }
 
-/** Reads the factors of a soil. Internal. */
-export function readSoilFactors(
-  reader: Reader,
-  value: unknown,
-  path: readonly (string | number)[],
-): ReadFactors {
-  const fields = reader.object(value, path);
-  const read = (name: keyof SoilFactors, least: number, most: number) => {
-    const factor = reader.number(fields[name], [...path, name], { sign: 'any' });
-    if (fields[name] !== undefined && (factor.lt(least) || factor.gt(most))) {
-      reader.fail(
-        'RATIO_OUT_OF_RANGE',
-        [...path, name],
-        `must be between ${least} and ${most}, got ${factor.toString()}`,
-        { got: factor.toString() },
-      );
-    }
-    return factor;
-  };
-  return {
-    loosePerBank: read('loosePerBank', 0.9, 3),
-    compactedPerBank: read('compactedPerBank', 0.4, 2),
-  };
-}
+/** The factors of a soil. Internal. */
+export const soilFactorsField: Field<Values<typeof FACTORS>> = object(FACTORS);
 
 /** True for a volume with a state. Internal. */
 export function isStateVolume(value: unknown): value is StateVolume<SoilState> {
@@ -139,21 +125,48 @@ export function isStateVolume(value: unknown): value is StateVolume<SoilState> {
   return STATES.some((one) => one === state) && isQuantity(volume) && volume.dimension === 'volume';
 }
 
-/** Makes sure that a field holds a volume in one state, not negative. Internal. */
+/** A volume in whatever state, not negative. */
+function readState(reader: Reader, value: unknown, path: FieldPath): StateVolume<SoilState> {
+  if (!isStateVolume(value)) {
+    const code = value === undefined ? 'REQUIRED' : 'WRONG_TYPE';
+    reader.fail(code, path, `pass the result of stateVolume(), got ${shown(value)}`);
+    return inState(NO_VOLUME, 'bank');
+  }
+  if (value.volume.isNegative()) {
+    reader.fail('NEGATIVE', path, 'a volume of soil must not be negative');
+  }
+  return value;
+}
+
+/** A volume in one state; `why` says what it is for. Internal. */
+export const inStateField = <S extends SoilState>(state: S, why: string): Field<StateVolume<S>> =>
+  custom((reader, value, path) => {
+    const read = readState(reader, value, path);
+    if (isStateVolume(value) && read.state !== state) {
+      const message = `this volume is ${read.state}, and ${why}. Convert it with toState(volume, '${state}', factors)`;
+      reader.fail('WRONG_STATE', path, message, { got: read.state, needed: state });
+    }
+    return inState(read.volume, state);
+  });
+
+/** Makes sure that a field holds a volume in one state. Internal. */
 export function requireState(
   reader: Reader,
   value: unknown,
   { state, path, words }: { state: SoilState; path: FieldPath; words: string },
 ): void {
-  if (!isStateVolume(value) || value.state !== state) reader.fail('STATE_MISSING', path, words);
-  else if (value.volume.isNegative()) reader.fail('NEGATIVE', path, NOT_NEGATIVE);
+  inStateField(state, words).read(reader, value, path);
 }
 
 /** Factors of a soil of the table, with how far they can be traced. */
 export interface TabulatedSoilFactors {
+  /** Loose over bank volume, as printed. */
   readonly loosePerBank: string;
+  /** Compacted over bank volume, as printed. */
   readonly compactedPerBank: string;
+  /** Where they are printed. */
   readonly source: SourceId;
+  /** How far they can be traced. */
   readonly status: SourceStatus;
 }
 

@@ -1,12 +1,36 @@
-import { makeReader } from '../input/reader.js';
+import { optional, quantity } from '../input/field.js';
+import { DISTANCE, SITE_LENGTH_OR_NONE, THICKNESS_OR_NONE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Volume } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { LAYER, SPACING, WIDTH } from './limits.js';
 import { inState, type StateVolume } from './state-volume.js';
+
+/** A layer that gets thinner, narrower or both, by its two ends. */
+export interface TaperedLayerOptions {
+  /** Along the taper [length], more than 0. */
+  readonly length: LengthInput;
+  /** Across it at the first end [length], not negative. */
+  readonly width: LengthInput;
+  /** Across it at the last end [length], not negative. Default: the same width. */
+  readonly lastWidth?: LengthInput;
+  /** Compacted thickness at the first end [length], 0 to 5 m. */
+  readonly thickness: LengthInput;
+  /** Compacted thickness at the last end [length], 0 to 5 m; 0 for a wedge. */
+  readonly lastThickness: LengthInput;
+}
+
+const OPTIONS = shapeOf<TaperedLayerOptions>()({
+  length: quantity(DISTANCE),
+  width: quantity(SITE_LENGTH_OR_NONE),
+  lastWidth: optional(quantity(SITE_LENGTH_OR_NONE)),
+  thickness: quantity(THICKNESS_OR_NONE),
+  lastThickness: quantity(THICKNESS_OR_NONE),
+});
 
 /** A layer that gets thinner, narrower or both. */
 export interface TaperedLayer extends Worked {
+  /** Its volume in place. */
   readonly volume: StateVolume<'compacted'>;
   /** `wedge` where the thickness runs out, `pyramid` where thickness and width run out together. */
   readonly shape: 'even' | 'taper' | 'wedge' | 'pyramid';
@@ -17,11 +41,7 @@ export interface TaperedLayer extends Worked {
  * `V = L / 6 (2 w1 t1 + w1 t2 + w2 t1 + 2 w2 t2)`. A taper of one width is `w L (t1 + t2) / 2`, a wedge
  * that runs out to a line `w L t / 2`, a pyramid that runs out to a point `w L t / 3`.
  *
- * @param options.length - along the taper [length]
- * @param options.width - across it at the first end [length]
- * @param options.lastWidth - across it at the last end [length], default the same width
- * @param options.thickness - compacted, at the first end [length]
- * @param options.lastThickness - compacted, at the last end [length]; 0 for a wedge
+ * @param options - see {@link TaperedLayerOptions}
  * @returns compacted volume and the shape
  * @throws `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
@@ -35,25 +55,14 @@ export interface TaperedLayer extends Worked {
  * wedge.volume.to('m3').toString() //=> '0.36'
  * wedge.shape //=> 'wedge'
  */
-export function taperedLayer(options: {
-  readonly length: LengthInput;
-  readonly width: LengthInput;
-  readonly lastWidth?: LengthInput;
-  readonly thickness: LengthInput;
-  readonly lastThickness: LengthInput;
-}): TaperedLayer {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const along = reader.quantity('length', fields['length'], ['length'], SPACING);
-  const w1 = reader.quantity('length', fields['width'], ['width'], WIDTH);
-  const w2 =
-    fields['lastWidth'] === undefined
-      ? w1
-      : reader.quantity('length', fields['lastWidth'], ['lastWidth'], WIDTH);
-  const t1 = reader.quantity('length', fields['thickness'], ['thickness'], LAYER);
-  const t2 = reader.quantity('length', fields['lastThickness'], ['lastThickness'], LAYER);
-  reader.finish();
-
+export function taperedLayer(options: TaperedLayerOptions): TaperedLayer {
+  const {
+    length: along,
+    width: w1,
+    lastWidth: w2 = w1,
+    thickness: t1,
+    lastThickness: t2,
+  } = readOptions(options, OPTIONS);
   // the two ends, each against its own width twice and the other's once
   const [byFirst, byLast] = [w1.times(2).plus(w2), w2.times(2).plus(w1)];
   const volume: Volume = byFirst.times(t1).plus(byLast.times(t2)).times(along).dividedBy(6);

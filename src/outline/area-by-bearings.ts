@@ -1,5 +1,9 @@
-import { makeReader, type Reader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
+import { fault } from '../errors.js';
+import { custom, list, object, optional, quantity } from '../input/field.js';
+import { DISTANCE, PLACE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import { shown } from '../input/shown.js';
+import type { LengthInput } from '../units/construct.js';
 import type { Decimal } from '../units/decimal.js';
 import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
 import {
@@ -11,12 +15,61 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 import { minus, norm, plus, scaled, share, type PlanPoint, type Vector } from '../units/vector.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { readBearing } from './bearing.js';
 import { settled } from './corner.js';
 import { crossingEdges } from './crossing-edges.js';
 import { areaOfDouble, doubleArea } from './double-area.js';
-import { isDrawable } from './read-ring.js';
+
+/** One side of a figure, by bearing and distance. */
+export interface CourseInput {
+  /**
+   * Such as `'N 19-46-00 W'`: degrees, or degrees-minutes-seconds, from north or south toward east or
+   * west.
+   */
+  readonly bearing: string;
+  /** Along the side [length], more than 0. */
+  readonly distance: LengthInput;
+}
+
+/** Where a figure walked round begins. */
+export interface StartInput {
+  /** East [length]. */
+  readonly x: LengthInput;
+  /** North [length]. */
+  readonly y: LengthInput;
+}
+
+/** The courses of a figure. */
+export interface AreaByBearingsOptions {
+  /** Three or more, in order. */
+  readonly courses: readonly CourseInput[];
+  /** The first corner. Default: the origin. */
+  readonly start?: StartInput;
+}
+
+const EAST: Vector = Object.freeze({ x: Object.freeze({ n: 1, d: 1 }), y: ZERO_RATIO });
+
+const bearing = custom((reader, value, path): Vector => {
+  const before = reader.faults();
+  const text = reader.text(value, path);
+  const direction = readBearing(text);
+  if (direction !== undefined || reader.faults() > before) return direction ?? EAST;
+  const message = `${shown(text)} is not a bearing. Write "N 19-46-00 W" or "S 76.2 E"`;
+  reader.fail('TEXT_UNREADABLE', path, message, { reason: 'bearing' });
+  return EAST;
+});
+
+const COURSE = shapeOf<CourseInput>()({ bearing, distance: quantity(DISTANCE) });
+
+const OPTIONS = shapeOf<AreaByBearingsOptions>()({
+  courses: list(object(COURSE), { of: 'courses', least: 3, most: 10_000 }),
+  start: optional(object(shapeOf<StartInput>()({ x: quantity(PLACE), y: quantity(PLACE) })), {
+    x: NO_LENGTH,
+    y: NO_LENGTH,
+  }),
+});
 
 /** One side of a figure walked round by bearing and distance. */
 export interface Course {
@@ -24,8 +77,9 @@ export interface Course {
   readonly latitude: Length;
   /** Eastward, as measured. */
   readonly departure: Length;
-  /** The same, once the misclosure is shared out. */
+  /** Northward, once the misclosure is shared out. */
   readonly adjustedLatitude: Length;
+  /** Eastward, once the misclosure is shared out. */
   readonly adjustedDeparture: Length;
   /** Twice the distance of the middle of the side from the meridian of the start, for a check by hand. */
   readonly doubleMeridianDistance: Length;
@@ -37,15 +91,18 @@ export interface AreaByBearings extends Worked {
   readonly area: Area;
   /** The distances, added up. */
   readonly perimeter: Length;
+  /** How well the courses close. */
   readonly closure: {
-    /** What the latitudes and the departures add up to; nothing, had all been measured right. */
+    /** Sum of the latitudes; 0 where all was measured right. */
     readonly latitude: Length;
+    /** Sum of the departures; 0 where all was measured right. */
     readonly departure: Length;
     /** From the end of the last course to the start. */
     readonly distance: Length;
     /** Perimeter over that distance (12 100 for 1 in 12 100); null where the figure closes exactly. */
     readonly oneIn: Decimal | null;
   };
+  /** Each side, as measured and adjusted. */
   readonly courses: readonly Course[];
   /** Adjusted corners, x east and y north, from the start on. */
   readonly points: readonly PlanPoint[];
@@ -58,12 +115,10 @@ export interface AreaByBearings extends Worked {
  * are taken to 40 digits. Look at the closure before the area: a course misread or left out is shared
  * out with the rest.
  *
- * @param options.courses - three or more: `bearing` such as `'N 19-46-00 W'` (degrees, or
- *   degrees-minutes-seconds, from north or south toward east or west), `distance` [length], positive
- * @param options.start - `{ x, y }` of the first corner, x east, y north [length]; the origin if left out
+ * @param options - see {@link AreaByBearingsOptions}
  * @returns area, closure, courses and adjusted corners
- * @throws `TOO_FEW_POINTS`, `BEARING_UNREADABLE`, `SELF_INTERSECTION`, `ZERO_AREA`,
- *   `CAPACITY_EXCEEDED` and the reading codes
+ * @throws `TOO_FEW`, `TEXT_UNREADABLE`, `SELF_INTERSECTION`, `ZERO_AREA`,
+ *   `TOO_MANY` and the reading codes
  * @source derived
  * @example
  * const courses = [
@@ -76,17 +131,14 @@ export interface AreaByBearings extends Worked {
  * area.to('ft2').toString() //=> '504'
  * closure.oneIn //=> null
  */
-export function areaByBearings(options: {
-  readonly courses: readonly { readonly bearing: string; readonly distance: LengthInput }[];
-  readonly start?: { readonly x: LengthInput; readonly y: LengthInput };
-}): AreaByBearings {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const measured = readCourses(reader, fields['courses']);
-  const start = readStart(reader, fields['start']);
-  reader.finish();
+export function areaByBearings(options: AreaByBearingsOptions): AreaByBearings {
+  const { courses, start } = readOptions(options, OPTIONS);
+  const measured = courses.map(({ bearing, distance }): Measured => {
+    const size = exactOf(distance);
+    return { along: scaled(bearing, size), size };
+  });
   const figure = close(measured);
-  requireFigure(reader, figure.corners);
+  requireFigure(figure.corners);
   const area = areaOfDouble(doubleArea(figure.corners));
   const closure = closureOf(figure);
   const result = {
@@ -125,41 +177,6 @@ interface Measured {
   readonly size: Ratio;
 }
 
-const DISTANCE = Object.freeze({ sign: 'positive', most: length(100, 'km') } as const);
-const PLACE = Object.freeze({ sign: 'any', most: length(100_000, 'km') } as const);
-const EAST: Vector = Object.freeze({ x: Object.freeze({ n: 1, d: 1 }), y: ZERO_RATIO });
-
-function readCourses(reader: Reader, value: unknown): readonly Measured[] {
-  const list = reader.list(value, ['courses']);
-  if (list.length > 0 && list.length < 3) {
-    const words = `a figure needs three courses or more, got ${list.length}`;
-    reader.fail('TOO_FEW_POINTS', ['courses'], words);
-  }
-  if (!isDrawable(reader, list.length, ['courses'])) return [];
-  return list.map((item, index) => {
-    const path = ['courses', index];
-    const fields = reader.object(item, path);
-    const text = reader.text(fields['bearing'], [...path, 'bearing']);
-    const direction = readBearing(text);
-    if (direction === undefined && text !== '') {
-      const words = `${JSON.stringify(text.slice(0, 40))} is no bearing: write "N 19-46-00 W" or "S 76.2 E"`;
-      reader.fail('BEARING_UNREADABLE', [...path, 'bearing'], words);
-    }
-    const at = [...path, 'distance'];
-    const size = exactOf(reader.quantity('length', fields['distance'], at, DISTANCE));
-    return { along: scaled(direction ?? EAST, size), size };
-  });
-}
-
-function readStart(reader: Reader, value: unknown): PlanPoint {
-  if (value === undefined) return { x: length(0, 'm'), y: length(0, 'm') };
-  const fields = reader.object(value, ['start']);
-  return {
-    x: reader.quantity('length', fields['x'], ['start', 'x'], PLACE),
-    y: reader.quantity('length', fields['y'], ['start', 'y'], PLACE),
-  };
-}
-
 interface Figure {
   readonly closure: Vector;
   readonly perimeter: Ratio;
@@ -184,16 +201,16 @@ function close(measured: readonly Measured[]): Figure {
   return { closure, perimeter, adjusted, corners };
 }
 
-function requireFigure(reader: Reader, corners: readonly Vector[]): void {
+function requireFigure(corners: readonly Vector[]): void {
   const crossing = crossingEdges([corners]);
   if (crossing !== undefined) {
     const { first, second } = crossing;
-    const words = `courses ${first} and ${second} cross or touch: is a bearing turned about?`;
-    reader.fail('SELF_INTERSECTION', ['courses'], words, { first, second });
-  } else if (signOfRatio(doubleArea(corners)) === 0) {
-    reader.fail('ZERO_AREA', ['courses'], 'the courses enclose nothing');
+    const message = `courses ${first} and ${second} cross or touch. Check that no bearing is turned around`;
+    throw fault('SELF_INTERSECTION', message, { first, second }, ['courses']);
   }
-  reader.finish();
+  if (signOfRatio(doubleArea(corners)) === 0) {
+    throw fault('ZERO_AREA', 'the courses enclose no area', {}, ['courses']);
+  }
 }
 
 /** Sines and cosines are held to 40 digits: what is left at their end is no misclosure. */

@@ -1,8 +1,33 @@
-import { makeReader, type Reader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
+import { list, quantity } from '../input/field.js';
+import { forEachOf, oneOrMany, refuseMismatch } from '../input/one-or-many.js';
+import { DISTANCE, DISTANCE_OR_NONE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import type { LengthInput } from '../units/construct.js';
 import { sum } from '../units/aggregate.js';
 import type { Area, Length } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
+
+/** Offsets from a base line to an edge. */
+export interface AreaByOffsetsOptions {
+  /**
+   * Two or more, in order along the base line [length], not negative: take the two sides of a line
+   * one by one.
+   */
+  readonly offsets: readonly LengthInput[];
+  /** Between neighbours [length], more than 0: one for all, or one for each strip. */
+  readonly spacing: LengthInput | readonly LengthInput[];
+}
+
+const OPTIONS = shapeOf<AreaByOffsetsOptions>()({
+  offsets: list(quantity(DISTANCE_OR_NONE), { of: 'offsets', least: 2 }),
+  spacing: oneOrMany(quantity(DISTANCE), 'spacings'),
+});
+
+const countsMatch: Check<typeof OPTIONS> = (reader, { offsets, spacing }) => {
+  if (offsets === undefined || spacing === undefined) return;
+  const strips = { of: 'spacings', expected: offsets.length - 1, things: 'strips' };
+  refuseMismatch(reader, spacing, { path: ['spacing'], ...strips });
+};
 
 /** Area between a base line and an edge, from offsets, by two rules. */
 export interface AreaByOffsets extends Worked {
@@ -26,11 +51,9 @@ export interface AreaByOffsets extends Worked {
  * trapezoid for one that is left. Exact for offsets that are exact; how near the rules come to the
  * edge depends on its curve.
  *
- * @param options.offsets - two or more, in order along the base line [length], not negative: take the
- *   two sides of a line one by one
- * @param options.spacing - between neighbours [length], positive; or a list of one for each strip
+ * @param options - see {@link AreaByOffsetsOptions}
  * @returns the area by either rule [area] and how far they are apart
- * @throws `TOO_FEW_POINTS`, `EDGE_COUNT`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `TOO_FEW`, `COUNT_MISMATCH`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
  * const offsets = ['0 m', '1.9 m', '2.6 m', '2.8 m', '2.4 m', '1.7 m', '0.6 m'];
@@ -38,20 +61,9 @@ export interface AreaByOffsets extends Worked {
  * trapezoid.to('m2').toString() //=> '17.55'
  * simpson?.to('m2').toString() //=> '18.1'
  */
-export function areaByOffsets(options: {
-  readonly offsets: readonly LengthInput[];
-  readonly spacing: LengthInput | readonly LengthInput[];
-}): AreaByOffsets {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const offsets = reader
-    .list(fields['offsets'], ['offsets'])
-    .map((value, index) => reader.quantity('length', value, ['offsets', index], OFFSET));
-  if (offsets.length === 1) {
-    reader.fail('TOO_FEW_POINTS', ['offsets'], 'an area needs two offsets or more, got 1');
-  }
-  const spacings = readSpacings(reader, fields['spacing'], offsets.length - 1);
-  reader.finish();
+export function areaByOffsets(options: AreaByOffsetsOptions): AreaByOffsets {
+  const { offsets, spacing } = readOptions(options, OPTIONS, countsMatch);
+  const spacings = forEachOf(spacing, offsets.length - 1);
   const strips = spacings.map((spacing, index) => strip(offsets, index, spacing));
   const trapezoid = sum(strips);
   const { simpson, lastStrip } = bySimpson(offsets, spacings, strips);
@@ -81,23 +93,6 @@ export function areaByOffsets(options: {
           },
         ]),
   ]);
-}
-
-const OFFSET = Object.freeze({ sign: 'not-negative', most: length(100, 'km') } as const);
-const SPACING = Object.freeze({ sign: 'positive', most: length(100, 'km') } as const);
-
-function readSpacings(reader: Reader, value: unknown, strips: number): readonly Length[] {
-  if (!Array.isArray(value)) {
-    const spacing = reader.quantity('length', value, ['spacing'], SPACING);
-    return Array.from({ length: Math.max(0, strips) }, () => spacing);
-  }
-  if (strips > 0 && value.length !== strips) {
-    const words = `${value.length} spacings for ${strips} strips between offsets`;
-    reader.fail('EDGE_COUNT', ['spacing'], words, { strips, got: value.length });
-  }
-  return value.map((one: unknown, index) =>
-    reader.quantity('length', one, ['spacing', index], SPACING),
-  );
 }
 
 const strip = (offsets: readonly Length[], index: number, spacing: Length): Area => {

@@ -1,4 +1,4 @@
-export { outlineArea, type OutlineArea } from './outline-area.js';
+export { outlineArea, type OutlineArea, type OutlineAreaOptions } from './outline-area.js';
 export type { ArcInput, HoleInput, OutlineInput, RingInput } from './read-outline.js';
 export type { Corners } from './corner.js';
 export {
@@ -6,9 +6,17 @@ export {
   type WidenedArc,
   type WidenedHole,
   type WidenedOutline,
+  type WidenOutlineOptions,
 } from './widen-outline.js';
-export { areaByBearings, type AreaByBearings, type Course } from './area-by-bearings.js';
-export { areaByOffsets, type AreaByOffsets } from './area-by-offsets.js';
+export {
+  areaByBearings,
+  type AreaByBearings,
+  type AreaByBearingsOptions,
+  type Course,
+  type CourseInput,
+  type StartInput,
+} from './area-by-bearings.js';
+export { areaByOffsets, type AreaByOffsets, type AreaByOffsetsOptions } from './area-by-offsets.js';
 export { ringArea } from './ring-area.js';
 export { ringCrossing, type RingCrossing } from './ring-crossing.js';
 export { ringMeasures, type RingMeasures } from './ring-measures.js';

@@ -1,4 +1,5 @@
-import { makeReader } from '../input/reader.js';
+import { custom } from '../input/field.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { fromSI, type Area, type Length } from '../units/quantity.js';
 import {
   addRatios,
@@ -11,13 +12,33 @@ import {
   ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
-import { cross, minus, norm, plus, pointFrom, scaled, type Vector } from '../units/vector.js';
+import {
+  cross,
+  minus,
+  norm,
+  plus,
+  pointFrom,
+  scaled,
+  type PlanPoint,
+  type Vector,
+} from '../units/vector.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { makeArc } from './arc.js';
 import { isOutwardRight } from './chords.js';
 import { areaOfDouble, doubleArea } from './double-area.js';
 import { readOutline, type Outline, type OutlineInput } from './read-outline.js';
 import { forEachEdge, type Ring } from './ring.js';
+
+/** The outline to measure. */
+export interface OutlineAreaOptions {
+  /**
+   * `{ unit, points: [x, y][] }` or a list of `{ x, y }` lengths: 3 to 10 000 points in order, either
+   * way round, closed by itself; `arcs` and `holes` are optional.
+   */
+  readonly outline: OutlineInput;
+}
+
+const OPTIONS = shapeOf<OutlineAreaOptions>()({ outline: custom(readOutline) });
 
 /** Area, perimeter and centroid of an outline. */
 export interface OutlineArea extends Worked {
@@ -26,7 +47,7 @@ export interface OutlineArea extends Worked {
   /** Along the outer edge and round the holes: what needs an edge restraint. */
   readonly perimeter: Length;
   /** Of what is paved: the middle of the area less its holes. */
-  readonly centroid: { readonly x: Length; readonly y: Length };
+  readonly centroid: PlanPoint;
   /** The order in which the points run. */
   readonly orientation: 'counter-clockwise' | 'clockwise';
 }
@@ -38,13 +59,12 @@ export interface OutlineArea extends Worked {
  * `R = C^2 / (8 M) + M / 2`. Areas between straight edges are exact; lengths of slanted edges and
  * whatever depends on arcs are taken to 40 digits.
  *
- * @param options.outline - `{ unit, points: [x, y][] }` or a list of `{ x, y }` lengths; 3 to 10 000
- *   points in order, either way round, closed by itself. Optional `arcs: { edge,
- *   bulgeMiddleOrdinate }[]`, + where the edge bulges outward from the paving (on a hole: into the
- *   hole), two points will do then; optional `holes`, each a ring of its own
+ * @param options - see {@link OutlineAreaOptions}; `arcs: { edge, bulgeMiddleOrdinate }[]`, + where the
+ *   edge bulges outward from the paving (on a hole: into the hole), two points will do then; `holes`,
+ *   each a ring of its own
  * @returns area less holes [area], perimeter with that of the holes [length], centroid [length, length]
- * @throws `TOO_FEW_POINTS`, `SELF_INTERSECTION` (with the two edges), `POINTS_COINCIDE`, `ZERO_AREA`,
- *   `HOLE_OUTSIDE`, `CAPACITY_EXCEEDED` and the reading codes
+ * @throws `TOO_FEW`, `SELF_INTERSECTION` (with the two edges), `POINTS_COINCIDE`, `ZERO_AREA`,
+ *   `HOLE_OUTSIDE`, `TOO_MANY` and the reading codes
  * @source derived
  * @example
  * const { area, perimeter } = outlineArea({ outline: { unit: 'ft', points: [[0, 0], [3, 0], [0, 4]] } });
@@ -54,10 +74,8 @@ export interface OutlineArea extends Worked {
  * const round = outlineArea({ outline: { unit: 'm', points: [[-1, 0], [1, 0]], arcs: circle } });
  * round.area.to('m2').toFixed(30) //=> '3.141592653589793238462643383280'
  */
-export function outlineArea(options: { readonly outline: OutlineInput }): OutlineArea {
-  const reader = makeReader();
-  const outline = readOutline(reader, reader.object(options, [])['outline'], ['outline']);
-  reader.finish();
+export function outlineArea(options: OutlineAreaOptions): OutlineArea {
+  const { outline } = readOptions(options, OPTIONS);
   return withWorking(measureOutline(outline), () => areaSteps(outline));
 }
 

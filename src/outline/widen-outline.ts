@@ -1,9 +1,13 @@
 import { fault, type FieldPath } from '../errors.js';
-import { makeReader, type Reader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
+import { exactlyOne } from '../input/exactly-one.js';
+import { choice, custom, list, optional, quantity } from '../input/field.js';
+import { SET_BACK } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
 import { signOfRatio } from '../units/ratio.js';
 import { pointFrom, type PlanPoint } from '../units/vector.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { chordsOf } from './chords.js';
 import type { Corners } from './corner.js';
@@ -15,8 +19,43 @@ import { readOutline, type Outline, type OutlineInput } from './read-outline.js'
 import { resolveOutline } from './resolve-outline.js';
 import { ringsOf, type Ring } from './ring.js';
 
+/** An outline and how far its edges move out. */
+export interface WidenOutlineOptions {
+  /** As in `outlineArea`; arcs and holes may be given. */
+  readonly outline: OutlineInput;
+  /** Distance for every edge [length], 0 to 100 m; or give `perEdge`. */
+  readonly by?: LengthInput;
+  /**
+   * A distance for each edge [length], 0 to 100 m: edge k runs from point k to the next, the edges of
+   * the holes follow in their order; or give `by`.
+   */
+  readonly perEdge?: readonly LengthInput[];
+  /** How corners are filled in. Default: `mitred`. */
+  readonly corners?: Corners;
+}
+
+const OPTIONS = shapeOf<WidenOutlineOptions>()({
+  outline: custom(readOutline),
+  by: optional(quantity(SET_BACK)),
+  perEdge: optional(list(quantity(SET_BACK), { of: 'distances' })),
+  corners: optional(choice(['mitred', 'round']), 'mitred'),
+});
+
+const edgesOf = (outline: Outline): number =>
+  ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
+
+const distancesMatch: Check<typeof OPTIONS> = (reader, { outline, perEdge }, path, raw) => {
+  exactlyOne(reader, raw, ['by', 'perEdge'], path);
+  if (outline === undefined || perEdge === undefined) return;
+  const [edges, got] = [edgesOf(outline), perEdge.length];
+  if (got === edges) return;
+  const message = `${got === 1 ? '1 distance' : `${got} distances`} for ${edges} edges. Give one for each`;
+  reader.fail('COUNT_MISMATCH', ['perEdge'], message, { expected: edges, got });
+};
+
 /** An edge of a widened outline that is an arc. */
 export interface WidenedArc {
+  /** The edge, counted from 0. */
   readonly edge: number;
   /** + where it bulges outward from the paving. */
   readonly bulgeMiddleOrdinate: Length;
@@ -24,7 +63,9 @@ export interface WidenedArc {
 
 /** What is left of a hole, or what the widened outline closes in. */
 export interface WidenedHole {
+  /** Its corners in order. */
   readonly points: readonly PlanPoint[];
+  /** Its edges that are arcs. */
   readonly arcs: readonly WidenedArc[];
 }
 
@@ -34,6 +75,7 @@ export interface WidenedOutline extends Worked {
   readonly outline: readonly PlanPoint[];
   /** The edges of it that are arcs. */
   readonly arcs: readonly WidenedArc[];
+  /** What is left of the holes. */
   readonly holes: readonly WidenedHole[];
   /** Less the holes. */
   readonly area: Area;
@@ -62,13 +104,9 @@ export interface WidenedOutline extends Worked {
  * millimetre is led to it), or put in chords that leave them by less than 1/80 000 of the radius where
  * something closes up.
  *
- * @param options.outline - see {@link outlineArea}; arcs and holes may be given
- * @param options.by - distance for every edge [length], not negative; or
- * @param options.perEdge - a distance for each edge [length]; edge k runs from point k to the next,
- *   the edges of the holes follow in their order
- * @param options.corners - `mitred` (default) or `round`
+ * @param options - see {@link WidenOutlineOptions}
  * @returns the moved points, arcs and holes, and the area they enclose
- * @throws `EDGE_COUNT`, `ONE_OF`, `NEGATIVE`, `OUT_OF_RANGE`, `OUTLINE_UNRESOLVED` and the codes of
+ * @throws `COUNT_MISMATCH`, `CONFLICTING_FIELDS`, `NEGATIVE`, `OUT_OF_RANGE`, `OUTLINE_UNRESOLVED` and the codes of
  *   {@link outlineArea}
  * @source derived
  * @example
@@ -77,48 +115,10 @@ export interface WidenedOutline extends Worked {
  * const round = widenOutline({ outline: triangle, by: '1 m', corners: 'round' });
  * round.area.to('m2').toFixed(12) //=> (6 + 12 + Math.PI).toFixed(12)
  */
-export function widenOutline(options: {
-  readonly outline: OutlineInput;
-  readonly by?: LengthInput;
-  readonly perEdge?: readonly LengthInput[];
-  readonly corners?: Corners;
-}): WidenedOutline {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const outline = readOutline(reader, fields['outline'], ['outline']);
-  const edges = ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
-  const distances = readDistances(reader, fields, edges);
-  const corners =
-    fields['corners'] === undefined
-      ? 'mitred'
-      : reader.choice(fields['corners'], ['corners'], ['mitred', 'round']);
-  reader.finish();
+export function widenOutline(options: WidenOutlineOptions): WidenedOutline {
+  const { outline, by, perEdge, corners } = readOptions(options, OPTIONS, distancesMatch);
+  const distances = perEdge ?? Array.from({ length: edgesOf(outline) }, () => by ?? NO_LENGTH);
   return widenRead(outline, { distances, corners, path: ['outline'] });
-}
-
-const DISTANCE = Object.freeze({ sign: 'not-negative', most: length(100, 'm') } as const);
-
-function readDistances(
-  reader: Reader,
-  fields: Readonly<Record<string, unknown>>,
-  count: number,
-): Length[] {
-  if (fields['by'] !== undefined && fields['perEdge'] !== undefined) {
-    const choices = 'by, perEdge';
-    reader.fail('ONE_OF', ['perEdge'], `give only one of ${choices}`, { choices });
-  }
-  if (fields['perEdge'] === undefined) {
-    const by = reader.quantity('length', fields['by'], ['by'], DISTANCE);
-    return Array.from({ length: count }, () => by);
-  }
-  const list = reader.list(fields['perEdge'], ['perEdge']);
-  if (list.length !== count) {
-    reader.fail('EDGE_COUNT', ['perEdge'], `${list.length} distances for ${count} edges`, {
-      edges: count,
-      got: list.length,
-    });
-  }
-  return list.map((value, index) => reader.quantity('length', value, ['perEdge', index], DISTANCE));
 }
 
 /** Widens an outline that has been read, corners mitred. Internal. */

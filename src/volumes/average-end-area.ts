@@ -1,9 +1,10 @@
-import { custom, list, quantity } from '../input/field.js';
+import { list, quantity } from '../input/field.js';
+import { forEachOf, oneOrMany, refuseMismatch } from '../input/one-or-many.js';
 import { AREA_OR_NONE, DISTANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import { sum } from '../units/aggregate.js';
-import type { Area, Length, Volume } from '../units/quantity.js';
+import type { Area, Volume } from '../units/quantity.js';
 
 /** Sections along a strip and how far apart they are. */
 export interface AverageEndAreaOptions {
@@ -13,21 +14,15 @@ export interface AverageEndAreaOptions {
   readonly spacing: LengthInput | readonly LengthInput[];
 }
 
-const each = list(quantity(DISTANCE), { of: 'spacings' });
-
 const OPTIONS = shapeOf<AverageEndAreaOptions>()({
   areas: list(quantity(AREA_OR_NONE), { of: 'areas', least: 2 }),
-  spacing: custom((reader, value, path): Length | readonly Length[] =>
-    (Array.isArray(value) ? each : quantity(DISTANCE)).read(reader, value, path),
-  ),
+  spacing: oneOrMany(quantity(DISTANCE), 'spacings'),
 });
 
 const countsMatch: Check<typeof OPTIONS> = (reader, { areas, spacing }) => {
-  if (areas === undefined || spacing === undefined || 'dimension' in spacing) return;
-  const [expected, got] = [areas.length - 1, spacing.length];
-  if (got === expected) return;
-  const message = `${got} spacings for ${areas.length} areas. Give ${expected}, or one for all`;
-  reader.fail('COUNT_MISMATCH', ['spacing'], message, { expected, got });
+  if (areas === undefined || spacing === undefined) return;
+  const strips = { of: 'spacings', expected: areas.length - 1, things: 'strips between sections' };
+  refuseMismatch(reader, spacing, { path: ['spacing'], ...strips });
 };
 
 /**
@@ -47,7 +42,7 @@ const countsMatch: Check<typeof OPTIONS> = (reader, { areas, spacing }) => {
  */
 export function averageEndArea(options: AverageEndAreaOptions): Volume {
   const { areas, spacing } = readOptions(options, OPTIONS, countsMatch);
-  const spacings = 'dimension' in spacing ? areas.slice(1).map(() => spacing) : spacing;
+  const spacings = forEachOf(spacing, areas.length - 1);
   return sum(spacings.map((one, k) => between(areas[k], areas[k + 1]).times(one)));
 }
 

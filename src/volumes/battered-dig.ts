@@ -1,5 +1,6 @@
 // The top of the dig is the outline of its bottom, widened.
-import { choice, custom, list, number, optional, quantity } from '../input/field.js';
+import { choice, custom, number, optional, quantity } from '../input/field.js';
+import { forEachOf, oneOrMany, refuseMismatch } from '../input/one-or-many.js';
 import { BATTER, DEPTH } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import { areaOf } from '../outline/outline-area.js';
@@ -8,7 +9,6 @@ import { ringsOf, type Outline } from '../outline/ring.js';
 import { widenRead, type WidenedOutline } from '../outline/widen-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
-import type { Decimal } from '../units/decimal.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import type { NumberInput } from '../units/read-number.js';
 import { given, withWorking, type Worked } from '../working.js';
@@ -29,26 +29,20 @@ export interface BatteredDigOptions {
   readonly corners?: 'mitred' | 'round';
 }
 
-const batters = list(number(BATTER), { of: 'batters' });
-
 const OPTIONS = shapeOf<BatteredDigOptions>()({
   outline: custom(readOutline),
   depth: quantity(DEPTH),
-  horizontalPerVertical: custom((reader, value, path): Decimal | readonly Decimal[] =>
-    (Array.isArray(value) ? batters : number(BATTER)).read(reader, value, path),
-  ),
+  horizontalPerVertical: oneOrMany(number(BATTER), 'batters'),
   corners: optional(choice(['mitred', 'round']), 'mitred'),
 });
 
 const edgesOf = (outline: Outline): number =>
   ringsOf(outline).reduce((total, { points }) => total + points.length, 0);
 
-const countsMatch: Check<typeof OPTIONS> = (reader, { outline, horizontalPerVertical: given }) => {
-  if (outline === undefined || !Array.isArray(given)) return;
-  const [edges, got] = [edgesOf(outline), given.length];
-  if (got === edges) return;
-  const message = `${got} batters for ${edges} edges. Give one for each edge, or one for all`;
-  reader.fail('COUNT_MISMATCH', ['horizontalPerVertical'], message, { edges, got });
+const countsMatch: Check<typeof OPTIONS> = (reader, { outline, horizontalPerVertical }) => {
+  if (outline === undefined || horizontalPerVertical === undefined) return;
+  const edges = { of: 'batters', expected: edgesOf(outline), things: 'edges' };
+  refuseMismatch(reader, horizontalPerVertical, { path: ['horizontalPerVertical'], ...edges });
 };
 
 /** A dig with sloped sides. */
@@ -98,9 +92,7 @@ export function batteredDig(options: BatteredDigOptions): BatteredDig {
     OPTIONS,
     countsMatch,
   );
-  const all = isList(horizontalPerVertical)
-    ? horizontalPerVertical
-    : Array.from({ length: edgesOf(outline) }, () => horizontalPerVertical);
+  const all = forEachOf(horizontalPerVertical, edgesOf(outline));
 
   const at = (height: Length): WidenedOutline =>
     widenRead(outline, {
@@ -141,8 +133,6 @@ export function batteredDig(options: BatteredDigOptions): BatteredDig {
     },
   ]);
 }
-
-const isList = <T>(value: T | readonly T[]): value is readonly T[] => Array.isArray(value);
 
 const simpson = (first: Area, middle: Area, last: Area, height: Length): Volume =>
   first.plus(middle.times(4)).plus(last).times(height).dividedBy(6);

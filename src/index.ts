@@ -35,11 +35,12 @@ export {
   type JobReadings,
   type MaterialList,
 } from './job/index.js';
+export { fitLine } from './geometry/index.js';
 export { gradeLine, planeThrough, type GradeLine, type Plane } from './grading/index.js';
 export { reduceLevels, rodTargets, type LevelBook } from './levelling/index.js';
 export { outlineArea, widenOutline, type OutlineInput } from './outline/index.js';
 export { SOURCES, type Source, type SourceId } from './sources/index.js';
-export { checkStakeLine, fitLine, type StakeLine } from './stakes/index.js';
+export { checkStakeLine, type StakeLine } from './stakes/index.js';
 export { stringDepths, type StringDepths } from './string-line/index.js';
 export {
   angle,

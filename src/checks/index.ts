@@ -72,5 +72,3 @@ export {
 } from './layer-report.js';
 export type { AnyLayerCheck } from './report-words.js';
 export type { ReportSystem } from './print-amount.js';
-export { scanStraightedge, type ScannedStraightedge } from './scan-straightedge.js';
-export type { BulkProfile } from './flat-profile.js';

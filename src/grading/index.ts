@@ -24,7 +24,6 @@ export { planeThrough, type PlanePointInput, type PlaneThroughOptions } from './
 export type { Plane, PlaneAt, PlaneResidual } from './plane.js';
 export type { Fall } from './fall-of.js';
 export type { PlanPointInput, SurfacePoint, SurfacePointInput } from './read-points.js';
-export { fitPlane, type BulkPlane } from './fit-plane.js';
 export {
   warpedSurface,
   type PaverSizeInput,

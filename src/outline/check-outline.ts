@@ -8,7 +8,7 @@ import { crossedCorner } from './crossed-corner.js';
 import { crossingEdges } from './crossing-edges.js';
 import { doubleArea } from './double-area.js';
 import { forEachEdge, ringsOf, type Outline, type Ring } from './ring.js';
-import type { Crossing } from './sweep-for-crossing.js';
+import type { Crossing } from '../geometry/ring/sweep-for-crossing.js';
 
 /**
  * Makes sure that an outline is one figure. `paths` are the fields of its rings, the outer one

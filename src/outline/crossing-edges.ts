@@ -6,7 +6,7 @@ import {
   sweepForCrossing,
   type Crossing,
   type Sites,
-} from './sweep-for-crossing.js';
+} from '../geometry/ring/sweep-for-crossing.js';
 
 /** For so few points comparing all pairs of edges costs less than a sweep. */
 const FEW = 24;

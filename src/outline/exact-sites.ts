@@ -1,6 +1,6 @@
 import { compareRatios, roughNumber, signOfRatio, ZERO_RATIO } from '../units/ratio.js';
 import { cross, minus, type Vector } from '../units/vector.js';
-import type { Sites } from './sweep-for-crossing.js';
+import type { Sites } from '../geometry/ring/sweep-for-crossing.js';
 
 /**
  * More than what an orientation or a comparison can lose to the rounding of the coordinates (a few

@@ -17,7 +17,3 @@ export {
   type StartInput,
 } from './area-by-bearings.js';
 export { areaByOffsets, type AreaByOffsets, type AreaByOffsetsOptions } from './area-by-offsets.js';
-export { ringArea } from './ring-area.js';
-export { ringCrossing, type RingCrossing } from './ring-crossing.js';
-export { ringMeasures, type RingMeasures } from './ring-measures.js';
-export { widenRing, type WidenedRing } from './widen-ring.js';

@@ -6,7 +6,12 @@ import { moved, sideOf, type Corner } from './corner.js';
 import { doubleArea } from './double-area.js';
 import { meeting } from './meeting.js';
 import { bulgeBetween, type Move, type MovedEdge } from './moved-ring.js';
-import { NEAR_STEPS, SLIVER_STEPS, uniteRings, type UnitedCorner } from './unite-rings.js';
+import {
+  NEAR_STEPS,
+  SLIVER_STEPS,
+  uniteRings,
+  type UnitedCorner,
+} from '../geometry/ring/unite-rings.js';
 
 /** Chords this many radians long leave their arc by less than 1/80 000 of its radius. */
 const STEP = 0.01;

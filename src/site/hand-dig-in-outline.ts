@@ -11,7 +11,7 @@ import { given, withWorking, type Worked } from '../working.js';
 import { floatsOf, readDrawnDig, readPlace } from './drawn-dig.js';
 import { HAND_DIG_NOTES, readMark, readRate } from './hand-dig.js';
 import { DEPTH } from './limits.js';
-import { stripsAlong, zoneArea, type FloatRing, type Strip } from './zone-area.js';
+import { stripsAlong, zoneArea, type FloatRing, type Strip } from '../geometry/ring/zone-area.js';
 
 /** A marked line on the plan. */
 export interface DrawnLineInput {

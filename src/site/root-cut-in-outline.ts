@@ -16,7 +16,7 @@ import {
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import { cross, dot, minus, norm, squared, type Vector } from '../units/vector.js';
-import { circleInRing } from './circle-in-ring.js';
+import { circleInRing } from '../geometry/ring/circle-in-ring.js';
 import { floatsOf, readDrawnDig, readPlace } from './drawn-dig.js';
 import type { DigAtTree } from './root-cut.js';
 

@@ -7,7 +7,7 @@ import { between, isZero, pointFrom, type PlanPoint, type Vector } from '../unit
 import { given, withWorking, type Worked } from '../working.js';
 import { FLAT_TURN } from './arc-from-chord.js';
 import { circleOfAll, circleOfThree, type ExactCircle } from './exact-circle.js';
-import { fitCircle } from './fit-circle.js';
+import { fitCircle } from '../geometry/circle/fit-circle.js';
 import { areInLine, lineSums } from './line-of-stakes.js';
 import { readPlace, TOLERANCE } from './read-stakes.js';
 

@@ -14,7 +14,6 @@ export {
 export { stakeOutliers, type StakeOutliers } from './stake-outliers.js';
 export { profileOutliers, type ProfileOutliers } from './profile-outliers.js';
 export type { OutlierTest, StakeAgainstOthers } from './outlier-row.js';
-export { outlierCritical, studentQuantile } from './student-t.js';
 export {
   circleThrough,
   type CircleThrough,
@@ -41,10 +40,6 @@ export type { TapeInput } from './read-tapes.js';
 export type { ErrorEllipse } from './error-ellipse.js';
 export { planDistance, type HangingTapeInput, type PlanDistance } from './plan-distance.js';
 export type { SideName } from './four-sides.js';
-export { fitCircle, type CircleFit } from './fit-circle.js';
-export type { BulkPoints, ResidualOptions } from './flat-points.js';
-export { fitLine, type LineFit } from './fit-line.js';
-export { leaveOneOut, type LeaveOneOut } from './leave-one-out.js';
 export type { PlanStakeInput } from './read-stakes.js';
 export type { PlanPoint } from '../units/vector.js';
 export type { Verdict } from '../verdict.js';

@@ -5,7 +5,7 @@ import { fromSI, type Length } from '../units/quantity.js';
 import { ratioToNumber } from '../units/ratio.js';
 import { given, withWorking, type Worked } from '../working.js';
 import type { StakeMove } from './check-stake-line.js';
-import { leaveOneOut } from './leave-one-out.js';
+import { leaveOneOut } from '../geometry/line/leave-one-out.js';
 import { areInLine, lineSums, offsetFrom, sumsWithout } from './line-of-stakes.js';
 import {
   judgeOutliers,

@@ -6,10 +6,10 @@ import {
   RELIABILITY,
   SERVICEABILITY_LOSS,
 } from '../input/structure-ranges.js';
+import { normalDeviate } from '../geometry/statistics/normal-deviate.js';
 import { FLEXIBLE_CHART, FLEXIBLE_EQUATION } from '../sources/flexible-pavements.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { given, withWorking, type StepInput, type Worked } from '../working.js';
-import { normalDeviate } from './normal-deviate.js';
 
 /** How certain it is that the pavement lasts, and how much it may wear until then. */
 export interface ReliabilityOptions {

@@ -1,11 +1,11 @@
 import { chordsOf } from '../outline/chords.js';
 import { ringsOf, type Outline } from '../outline/ring.js';
 import { fromSI, type Length } from '../units/quantity.js';
-import { addPiece, type CellDepths, type Parts } from './surface/bilinear.js';
-import { insideOutline } from './surface/inside-outline.js';
-import { meshOutline, readRings } from './surface/outline-mesh.js';
-import { cutToTriangle, makePiece, setTriangle } from './surface/piece.js';
-import type { Triangulation } from './surface/triangulation.js';
+import { addPiece, type CellDepths, type Parts } from '../geometry/surface/bilinear.js';
+import { insideOutline } from '../geometry/surface/inside-outline.js';
+import { meshOutline, readRings } from '../geometry/surface/outline-mesh.js';
+import { cutToTriangle, makePiece, setTriangle } from '../geometry/surface/piece.js';
+import type { Triangulation } from '../geometry/surface/triangulation.js';
 
 /** A cell of a grid that has all its corners. Internal. */
 export interface Cell {

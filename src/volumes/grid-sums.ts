@@ -2,7 +2,7 @@ import { fromSI, type Length } from '../units/quantity.js';
 import { ZERO_RATIO } from '../units/ratio.js';
 import { floatDepths, type Cell } from './grid-cells.js';
 import type { SiteFrame } from './site-frame.js';
-import { cellParts } from './surface/bilinear.js';
+import { cellParts } from '../geometry/surface/bilinear.js';
 
 /** The deepest place of a grid, not negative, by its row and column from 0. */
 export interface GridDepth {

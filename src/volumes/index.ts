@@ -19,13 +19,6 @@ export type { DryDensityInput, WithDensity } from './dry-density.js';
 export { loads, type Load, type Loads, type LoadsOptions } from './loads.js';
 export { wholePacks, type WholePacks, type WholePacksOptions } from './whole-packs.js';
 export {
-  surfaceVolumes,
-  type Depth,
-  type DesignCorners,
-  type DesignPlane,
-  type SurfaceVolumes,
-} from './surface-volumes.js';
-export {
   siteVolumes,
   type SiteDepth,
   type SiteVolumes,

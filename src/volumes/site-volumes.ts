@@ -11,12 +11,12 @@ import { readSiteDesign, type ReadDesign, type SiteDesignInput } from './read-si
 import { readSpots, type Spots, type SpotsInput } from './read-spots.js';
 import { floatsOf, makeFrame, ringsIn, type SiteFrame } from './site-frame.js';
 import { inState, type StateVolume } from './state-volume.js';
-import { compare, type Compared, type LocalPlane } from './surface/compare.js';
-import { readRings } from './surface/outline-mesh.js';
-import { readSurface } from './surface/read-surface.js';
-import type { Depth } from './surface/tally.js';
-import type { Surface } from './surface/triangulation.js';
-import { meshWarped } from './surface/warped-mesh.js';
+import { compare, type Compared, type LocalPlane } from '../geometry/surface/compare.js';
+import { readRings } from '../geometry/surface/outline-mesh.js';
+import { readSurface } from '../geometry/surface/read-surface.js';
+import type { Depth } from '../geometry/surface/tally.js';
+import type { Surface } from '../geometry/surface/triangulation.js';
+import { meshWarped } from '../geometry/surface/warped-mesh.js';
 
 /** An existing surface, a design and where to dig. */
 export interface SiteVolumesOptions {

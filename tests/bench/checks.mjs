@@ -1,7 +1,8 @@
 // The straightedge along a long profile: beside a plain double loop over typed arrays, and beside the
 // upper hull of every position by a general hull package.
 import { polygonHull } from 'd3-polygon';
-import { scanStraightedge, straightedge } from 'settline/checks';
+import { scanStraightedge } from 'settline/geometry';
+import { straightedge } from 'settline/checks';
 import { compare, nanoseconds, printTable } from './report.mjs';
 
 const LENGTH = 3;

@@ -1,6 +1,6 @@
 // Line and circle fits of a million points, beside a matrix package and bare loops.
 import { EigenvalueDecomposition, Matrix, SingularValueDecomposition, solve } from 'ml-matrix';
-import { fitCircle, fitLine, leaveOneOut } from 'settline/stakes';
+import { fitCircle, fitLine, leaveOneOut } from 'settline/geometry';
 import { compare, printTable } from './report.mjs';
 
 const COUNT = 1_000_000;

@@ -9,14 +9,8 @@ import BufferParameters from 'jsts/org/locationtech/jts/operation/buffer/BufferP
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import Centroid from 'jsts/org/locationtech/jts/algorithm/Centroid.js';
-import {
-  outlineArea,
-  ringArea,
-  ringCrossing,
-  ringMeasures,
-  widenOutline,
-  widenRing,
-} from 'settline/outline';
+import { ringArea, ringCrossing, ringMeasures, widenRing } from 'settline/geometry';
+import { outlineArea, widenOutline } from 'settline/outline';
 import { compare, nanoseconds, printTable } from './report.mjs';
 
 const [EAST, NORTH] = [500_000, 4_500_000];
@@ -295,9 +289,9 @@ function memory() {
   const base = peak('');
   const pairs = 'const pairs = Array.from({ length: n }, (_, i) => [xy[2 * i], xy[2 * i + 1]]);';
   const cases = [
-    ['settline ringMeasures', "const m = await import('settline/outline'); m.ringMeasures(xy);"],
-    ['settline ringCrossing', "const m = await import('settline/outline'); m.ringCrossing(xy);"],
-    ['settline widenRing', "const m = await import('settline/outline'); m.widenRing(xy, 1e-5);"],
+    ['settline ringMeasures', "const m = await import('settline/geometry'); m.ringMeasures(xy);"],
+    ['settline ringCrossing', "const m = await import('settline/geometry'); m.ringCrossing(xy);"],
+    ['settline widenRing', "const m = await import('settline/geometry'); m.widenRing(xy, 1e-5);"],
     ['d3-polygon', `const m = await import('d3-polygon'); ${pairs} m.polygonCentroid(pairs);`],
   ];
   const rows = cases.map(([name, code]) => [name, `${(peak(code) - base).toFixed(0)} MB`]);

@@ -1,6 +1,7 @@
 // Plane fit over many points: ours beside a matrix package and bare loops.
 import { Matrix, QrDecomposition, solve } from 'ml-matrix';
-import { fitPlane, planeThrough } from 'settline/grading';
+import { fitPlane } from 'settline/geometry';
+import { planeThrough } from 'settline/grading';
 import { compare } from './report.mjs';
 
 const SIDE = 1000;

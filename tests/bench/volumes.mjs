@@ -2,7 +2,7 @@
 import cdt2d from 'cdt2d';
 import { Delaunay } from 'd3-delaunay';
 import Delaunator from 'delaunator';
-import { surfaceVolumes } from 'settline/volumes';
+import { surfaceVolumes } from 'settline/geometry';
 import { compare } from '../../dist/volumes/surface/compare.js';
 import { readSurface } from '../../dist/volumes/surface/read-surface.js';
 import { printTable } from './report.mjs';

@@ -1,11 +1,11 @@
 // Invented worked examples: figures of our own, worked out by hand, by a closed form or by a second
 // program. No publication stands behind them.
 import { describe, expect, test } from 'vitest';
+import { scanStraightedge } from 'settline/geometry';
 import {
   checkFall,
   checkThickness,
   relativeCompaction,
-  scanStraightedge,
   straightedge,
   trialStrip,
 } from 'settline/checks';

@@ -1,9 +1,6 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import {
   combineSlopes,
-  fitPlane,
   planeThrough,
   slopesAlong,
   valleyLine,
@@ -144,56 +141,6 @@ describe('planeThrough', () => {
   test('a place that is asked for is read like any other', () => {
     const plane = planeThrough({ points: APRON });
     expectFault(() => plane.elevationAt({ x: '1 m' } as never), 'REQUIRED');
-  });
-});
-
-describe('fitPlane', () => {
-  const corners = [
-    [0, 0],
-    [10, 0],
-    [10, 4],
-    [0, 4],
-  ] as const;
-
-  test('corners of a twisted surface, with residuals', () => {
-    const xyz = Float64Array.from(
-      corners.flatMap(([x, y], k) => [x, y, 30 - 0.02 * x + (k % 2 === 0 ? 0.01 : -0.01)]),
-    );
-    const residuals = new Float64Array(4);
-    const before = [...xyz];
-    const plane = fitPlane(xyz, { residuals });
-    expect(plane.gradeX).toBeCloseTo(-0.02, 15);
-    expect(plane.gradeY).toBeCloseTo(0, 15);
-    expect(plane.slope).toBeCloseTo(0.02, 15);
-    expect(plane.rms).toBeCloseTo(0.01, 13);
-    expect(plane.centroid[0]).toBeCloseTo(5, 14);
-    expect(plane.centroid[2]).toBeCloseTo(29.9, 13);
-    [0.01, -0.01, 0.01, -0.01].forEach((residual, k) => {
-      expect(residuals[k]).toBeCloseTo(residual, 13);
-    });
-    expect([...xyz]).toEqual(before);
-    expect(Object.isFrozen(plane)).toBe(true);
-  });
-
-  test('refuses what is no cloud of points', () => {
-    expectFault(() => fitPlane([0, 0, 0] as never), 'WRONG_TYPE');
-    expectFault(() => fitPlane(new Float64Array(6)), 'TOO_FEW_POINTS');
-    expectFault(() => fitPlane(new Float64Array(10)), 'TOO_FEW_POINTS');
-    expectFault(() => fitPlane(new Float64Array(9)), 'POINTS_COLLINEAR');
-    const bad = new Float64Array([0, 0, 0, 1, 0, 0, 0, 1, Number.NaN]);
-    expectFault(() => fitPlane(bad), 'NOT_FINITE');
-    bad[8] = Infinity;
-    expectFault(() => fitPlane(bad), 'NOT_FINITE');
-    bad[8] = 1;
-    expectFault(() => fitPlane(bad, { residuals: new Float64Array(2) }), 'WRONG_TYPE');
-    const row = new Float64Array([0, 0, 0, 1e6, 1e6, 1, 3e6, 3e6, 2]);
-    expectFault(() => fitPlane(row), 'POINTS_COLLINEAR');
-  });
-
-  test('does not pull in decimals', () => {
-    const file = join(import.meta.dirname, '../../src/grading/fit-plane.ts');
-    const imports = [...readFileSync(file, 'utf8').matchAll(/from '([^']+)'/g)];
-    expect(imports.map(([, from]) => from)).toEqual(['../errors.js']);
   });
 });
 

@@ -33,6 +33,7 @@ const FLOORS: Readonly<Record<string, number>> = {
   units: 1,
   input: 1.5,
   sources: 2,
+  geometry: 2,
   'build-up': 3,
   'string-line': 3,
   stakes: 3,
@@ -183,21 +184,31 @@ describe('the package', () => {
     expect(bare.map((path) => relative(root, path))).toEqual([join('tests', 'runs.ts')]);
   });
 
-  test('bulk geometry does not pull in decimals', () => {
-    const FLOATS = [
-      'stakes/fit-line.ts',
-      'stakes/fit-circle.ts',
-      'stakes/leave-one-out.ts',
-      'volumes/surface-volumes.ts',
-      'outline/ring-area.ts',
-    ];
-    for (const path of FLOATS) {
-      const reached = filesReachedFrom(path);
-      expect(reached, path).toContain('errors.ts');
+  test('geometry is floats alone: no decimals, no quantities, no readers of the ledger', () => {
+    const kernels = files.filter(({ path }) => path.startsWith('geometry/'));
+    expect(kernels.length).toBeGreaterThan(30);
+    expect(filesReachedFrom('geometry/index.ts')).toContain('errors.ts');
+    for (const { path, text } of kernels) {
+      expect(text, path).not.toMatch(/'(?:decimal\.js|convert-units|zod)'/);
+      const others = filesReachedFrom(path).filter((file) => !file.startsWith('geometry/'));
       expect(
-        reached.filter((file) => /^units\/|^input\/|working\.ts/.test(file)),
+        others.filter((file) => file !== 'errors.ts'),
         path,
       ).toEqual([]);
+    }
+  });
+
+  test('a bulk kernel is exported by geometry alone', () => {
+    for (const { path, text } of files) {
+      if (!/^[^/]+\/index\.ts$/.test(path) || path === 'geometry/index.ts') continue;
+      expect(text, path).not.toContain("'../geometry/");
+    }
+  });
+
+  test('a bulk kernel is exported by geometry alone', () => {
+    for (const { path, text } of files) {
+      if (!/^[^/]+\/index\.ts$/.test(path) || path === 'geometry/index.ts') continue;
+      expect(text, path).not.toContain("'../geometry/");
     }
   });
 

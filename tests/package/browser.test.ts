@@ -10,7 +10,7 @@ const browser = findChromium();
 
 const BODY = `
 import { planJob, renderJobSheet, renderWorking } from 'settline/job';
-import { fitLine } from 'settline/stakes';
+import { fitLine } from 'settline/geometry';
 import job from './cedar-court.json' with { type: 'json' };
 const plan = planJob(job);
 const fit = fitLine(new Float64Array([500000, 4500000, 500001, 4500001.001, 500002, 4500002]));

@@ -86,7 +86,7 @@ describe('bundled', () => {
 
   test('bulk geometry comes without decimals, units or schema', async () => {
     const { text, gzip } = await bundle(
-      "import { fitLine } from 'settline/stakes'; console.log(fitLine([[0, 0], [1, 0]]).rms);",
+      "import { fitLine } from 'settline/geometry'; console.log(fitLine([[0, 0], [1, 0]]).rms);",
     );
     expect(text).not.toMatch(/Decimal|toAnchor|to_anchor|ZodError/i);
     expect(gzip).toBeLessThan(6_000);

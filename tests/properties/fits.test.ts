@@ -1,14 +1,8 @@
 import fc from 'fast-check';
 import { inverse, Matrix, SingularValueDecomposition } from 'ml-matrix';
 import { describe, expect, test } from 'vitest';
-import {
-  circleThrough,
-  fitCircle,
-  fitLine,
-  leaveOneOut,
-  profileOutliers,
-  stakeOutliers,
-} from 'settline/stakes';
+import { fitCircle, fitLine, leaveOneOut } from 'settline/geometry';
+import { circleThrough, profileOutliers, stakeOutliers } from 'settline/stakes';
 import { runs } from '../runs.js';
 
 type Point = readonly [x: number, y: number];

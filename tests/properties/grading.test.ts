@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { Matrix, solve } from 'ml-matrix';
 import { describe, expect, test } from 'vitest';
+import { fitPlane } from 'settline/geometry';
 import {
   combineSlopes,
   fallBetween,
-  fitPlane,
   gradeBreak,
   gradeLine,
   planeThrough,

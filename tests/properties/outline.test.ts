@@ -2,20 +2,13 @@ import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { isSettlineError } from 'settline';
-import {
-  outlineArea,
-  ringArea,
-  ringCrossing,
-  ringMeasures,
-  widenOutline,
-  widenRing,
-  type OutlineInput,
-} from 'settline/outline';
+import { ringArea, ringCrossing, ringMeasures, widenRing } from 'settline/geometry';
+import { outlineArea, widenOutline, type OutlineInput } from 'settline/outline';
 import { length } from 'settline/units';
 import { comparePairs } from '../../src/outline/crossing-edges.js';
 import { exactSites } from '../../src/outline/exact-sites.js';
-import { floatSites } from '../../src/outline/float-sites.js';
-import { sweepForCrossing } from '../../src/outline/sweep-for-crossing.js';
+import { floatSites } from '../../src/geometry/ring/float-sites.js';
+import { sweepForCrossing } from '../../src/geometry/ring/sweep-for-crossing.js';
 import { readNumber } from '../../src/units/read-number.js';
 import { runs } from '../runs.js';
 

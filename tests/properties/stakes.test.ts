@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { checkStakeLine, fitLine, type StakeLine } from 'settline/stakes';
+import { fitLine } from 'settline/geometry';
+import { checkStakeLine, type StakeLine } from 'settline/stakes';
 import { length, type Length } from 'settline/units';
 import { SOME } from './arbitrary.js';
 import { runs } from '../runs.js';

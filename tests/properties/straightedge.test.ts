@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { scanStraightedge, straightedge } from 'settline/checks';
+import { scanStraightedge } from 'settline/geometry';
+import { straightedge } from 'settline/checks';
 import { length } from 'settline/units';
 import { SOME } from './arbitrary.js';
 import { runs } from '../runs.js';

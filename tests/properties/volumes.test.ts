@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isSettlineError } from 'settline';
 import { outlineArea } from 'settline/outline';
+import { surfaceVolumes, type SurfaceVolumes } from 'settline/geometry';
 import {
   averageEndArea,
   gridVolumes,
@@ -10,8 +11,6 @@ import {
   siteVolumes,
   stateVolume,
   soilBalance,
-  surfaceVolumes,
-  type SurfaceVolumes,
 } from 'settline/volumes';
 import { area, length } from 'settline/units';
 import { runs } from '../runs.js';

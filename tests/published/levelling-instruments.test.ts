@@ -1,4 +1,4 @@
-import { studentQuantile } from 'settline/stakes';
+import { studentQuantile } from 'settline/geometry';
 import { COVERAGE_FACTOR } from 'settline/sources';
 import { describe, expect } from 'vitest';
 import { gradeLine } from 'settline/grading';

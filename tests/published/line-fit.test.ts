@@ -1,5 +1,6 @@
 import { describe, expect } from 'vitest';
-import { checkStakeLine, fitLine } from 'settline/stakes';
+import { fitLine } from 'settline/geometry';
+import { checkStakeLine } from 'settline/stakes';
 import { expectExact, expectMisprint, expectPrinted } from '../printed.js';
 import { published } from './published.js';
 

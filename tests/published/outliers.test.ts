@@ -1,11 +1,6 @@
 import { describe, expect } from 'vitest';
-import {
-  checkStakeProfile,
-  outlierCritical,
-  profileOutliers,
-  stakeOutliers,
-  studentQuantile,
-} from 'settline/stakes';
+import { outlierCritical, studentQuantile } from 'settline/geometry';
+import { checkStakeProfile, profileOutliers, stakeOutliers } from 'settline/stakes';
 import { expectExact, expectPrinted } from '../printed.js';
 import { published } from './published.js';
 

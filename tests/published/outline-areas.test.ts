@@ -1,12 +1,6 @@
 import { describe, expect } from 'vitest';
-import {
-  areaByBearings,
-  areaByOffsets,
-  outlineArea,
-  ringArea,
-  ringMeasures,
-  widenOutline,
-} from 'settline/outline';
+import { ringArea, ringMeasures } from 'settline/geometry';
+import { areaByBearings, areaByOffsets, outlineArea, widenOutline } from 'settline/outline';
 import type { LengthUnit } from 'settline/units';
 import {
   expectDerived,

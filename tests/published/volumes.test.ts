@@ -2,6 +2,7 @@
 // not the page of the book.
 import { describe, expect } from 'vitest';
 import { outlineArea } from 'settline/outline';
+import { surfaceVolumes } from 'settline/geometry';
 import {
   averageEndArea,
   batteredDig,
@@ -9,7 +10,6 @@ import {
   gridVolumes,
   layerVolume,
   prismoidal,
-  surfaceVolumes,
   taperedLayer,
 } from 'settline/volumes';
 import { area } from 'settline/units';

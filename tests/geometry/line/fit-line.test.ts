@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { fitLine } from 'settline/stakes';
-import { expectFault } from '../faults.js';
+import { fitLine } from 'settline/geometry';
+import { expectFault } from '../../faults.js';
 
 describe('orthogonal fit', () => {
   test('a vertical line', () => {

@@ -1,4 +1,4 @@
-import { fault, type SettlineError } from '../errors.js';
+import { fault, type SettlineError } from '../../errors.js';
 import { firstCircle, frameOf, settle, type Fitted, type Sample } from './circle-steps.js';
 import {
   at,
@@ -7,7 +7,7 @@ import {
   residualsFor,
   type BulkPoints,
   type ResidualOptions,
-} from './flat-points.js';
+} from '../flat-points.js';
 
 /** A least-squares circle, in metres. */
 export interface CircleFit {

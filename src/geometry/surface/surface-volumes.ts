@@ -1,12 +1,12 @@
-import { fault } from '../errors.js';
-import { compare, type LocalPlane } from './surface/compare.js';
-import { readRings } from './surface/outline-mesh.js';
-import { checkFloats, originOf, readSurface, type Origin } from './surface/read-surface.js';
-import type { Depth } from './surface/tally.js';
-import type { Surface } from './surface/triangulation.js';
-import { meshWarped } from './surface/warped-mesh.js';
+import { fault } from '../../errors.js';
+import { compare, type LocalPlane } from './compare.js';
+import { readRings } from './outline-mesh.js';
+import { checkFloats, originOf, readSurface, type Origin } from './read-surface.js';
+import type { Depth } from './tally.js';
+import type { Surface } from './triangulation.js';
+import { meshWarped } from './warped-mesh.js';
 
-export type { Depth } from './surface/tally.js';
+export type { Depth } from './tally.js';
 
 /** A design plane in metres: `z = z0 + gradeX x + gradeY y`. */
 export interface DesignPlane {

@@ -1,4 +1,4 @@
-import { fault } from '../errors.js';
+import { fault } from '../../errors.js';
 
 /**
  * The value that Student's t exceeds with a given probability: solves `P(T > t) = tail`. Tails are

@@ -1,4 +1,4 @@
-import { fault } from '../errors.js';
+import { fault } from '../../errors.js';
 
 /** A plane of least squares, in metres. */
 export interface BulkPlane {

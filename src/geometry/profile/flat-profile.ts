@@ -1,4 +1,4 @@
-import { fault } from '../errors.js';
+import { fault } from '../../errors.js';
 
 /** Readings of a long profile: `[station, height]` pairs, or a flat `Float64Array` `s0, z0, s1, z1 ...`. */
 export type BulkProfile = readonly (readonly [number, number])[] | Float64Array;

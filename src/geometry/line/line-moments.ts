@@ -1,5 +1,5 @@
-import { fault } from '../errors.js';
-import { at, notFinite } from './flat-points.js';
+import { fault } from '../../errors.js';
+import { at, notFinite } from '../flat-points.js';
 
 /** Sums of points about their mean, in metres; the mean is counted from the first point. Internal. */
 export interface LineMoments {

@@ -1,4 +1,4 @@
-import { fault } from '../errors.js';
+import { fault } from '../../errors.js';
 import { requireFinite, requireRing } from './ring-points.js';
 
 /** Area, perimeter and centroid of a ring of many points, in metres. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { surfaceVolumes } from 'settline/volumes';
-import { expectFault } from '../faults.js';
+import { surfaceVolumes } from 'settline/geometry';
+import { expectFault } from '../../faults.js';
 
 const LEVEL = { z0: 0, gradeX: 0, gradeY: 0 };
 

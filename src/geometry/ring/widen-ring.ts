@@ -1,4 +1,4 @@
-import { fault } from '../errors.js';
+import { fault } from '../../errors.js';
 import { floatSites } from './float-sites.js';
 import { ringCrossing } from './ring-crossing.js';
 import { sweepForCrossing } from './sweep-for-crossing.js';

@@ -1,5 +1,5 @@
 import { fitLine } from './fit-line.js';
-import { at, flatPoints, type BulkPoints } from './flat-points.js';
+import { at, flatPoints, type BulkPoints } from '../flat-points.js';
 import { mainDirection, momentsOf, type LineMoments } from './line-moments.js';
 
 /** Every point against the line of the others. */

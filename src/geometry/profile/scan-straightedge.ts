@@ -1,4 +1,4 @@
-import { fault } from '../errors.js';
+import { fault } from '../../errors.js';
 import { flatProfile, height, station, type BulkProfile } from './flat-profile.js';
 import { scanByHulls } from './scan-by-hulls.js';
 import { scanDirectly } from './scan-directly.js';

@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { fitLine, leaveOneOut } from 'settline/geometry';
+import { expectFault } from '../../faults.js';
+
+describe('leaveOneOut', () => {
+  test('pairs and a flat array alike; the worst is the one that is off', () => {
+    const pairs = [0, 1, -1, 50, 0, 1].map((mm, k) => [2 * k, mm / 1000] as const);
+    const flat = leaveOneOut(new Float64Array(pairs.flat()));
+    const found = leaveOneOut(pairs);
+    expect(found.worst).toBe(3);
+    expect(flat.deleted).toEqual(found.deleted);
+  });
+
+  test('a point that holds the direction alone is fitted anew', () => {
+    const found = leaveOneOut([
+      [0, 0],
+      [0.001, 0.001],
+      [0, 0.001],
+      [0.0015, 0],
+      [1000, 500],
+    ]);
+    expect(found.deleted.every(Number.isFinite)).toBe(true);
+    expect(found.studentized.every(Number.isFinite)).toBe(true);
+    expect(found.leverage[4]).toBeCloseTo(1, 5);
+  });
+
+  test('a point a thousand kilometres off costs the others no digits', () => {
+    const near = [0.13, -0.2, 0.3, -0.1, 0.22].map((off, k) => [0.7 * k, off] as const);
+    const { deleted, studentized } = leaveOneOut([...near, [1e6, 5e5]]);
+    const { centroid, direction, rms } = fitLine(near);
+    const [dx, dy] = [1e6 - centroid[0], 5e5 - centroid[1]];
+    const offset = direction[0] * dy - direction[1] * dx;
+    expect(Math.abs((deleted[5] ?? Number.NaN) / offset)).toBeCloseTo(1, 12);
+    const station = direction[0] * dx + direction[1] * dy;
+    const along = near.reduce((sum, [x, y]) => {
+      return sum + (direction[0] * (x - centroid[0]) + direction[1] * (y - centroid[1])) ** 2;
+    }, 0);
+    const scatter = rms * Math.sqrt(5 / 3);
+    const t = offset / (scatter * Math.sqrt(1.2 + (station * station) / along));
+    expect(Math.abs((studentized[5] ?? Number.NaN) / t)).toBeCloseTo(1, 10);
+  });
+
+  test.each([
+    [
+      [
+        [0, 0],
+        [1, 1],
+        [2, 2],
+      ],
+      'TOO_FEW_POINTS',
+    ],
+    [
+      [
+        [0, 0],
+        [0, 0],
+        [0, 0],
+        [0, 0],
+      ],
+      'POINTS_COINCIDE',
+    ],
+    [
+      [
+        [0, 0],
+        [1, 0],
+        [1, 1],
+        [0, 1],
+      ],
+      'DIRECTION_UNDEFINED',
+    ],
+    [
+      [
+        [0, 0],
+        [1, 0],
+        [Number.NaN, 1],
+        [0, 1],
+      ],
+      'NOT_FINITE',
+    ],
+    [
+      [
+        [0, 0],
+        [1, 0],
+        [1e200, 1],
+        [0, 1],
+      ],
+      'OUT_OF_RANGE',
+    ],
+    ['0 0 1 1', 'WRONG_TYPE'],
+  ] as const)('refuses %j: %s', (points, code) => {
+    expectFault(() => leaveOneOut(points as never), code);
+  });
+});

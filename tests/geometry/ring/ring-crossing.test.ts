@@ -1,0 +1,60 @@
+import { describe, expect, test } from 'vitest';
+import { ringCrossing } from 'settline/geometry';
+
+const square = Float64Array.of(0, 0, 4, 0, 4, 4, 0, 4);
+
+describe('ringCrossing', () => {
+  test.each([
+    ['a bow tie', [0, 0, 2, 2, 2, 0, 0, 2], [[0, 2]]],
+    [
+      'a corner on an edge',
+      [0, 0, 4, 0, 4, 4, 2, 0, 0, 4],
+      [
+        [0, 2],
+        [0, 3],
+      ],
+    ],
+    [
+      'an edge that runs back over another',
+      [0, 0, 4, 0, 2, 0, 2, 3],
+      [
+        [0, 1],
+        [0, 2],
+      ],
+    ],
+    [
+      'all on one line',
+      [0, 0, 1, 1, 2, 2, 3, 3],
+      [
+        [0, 3],
+        [1, 3],
+        [2, 3],
+      ],
+    ],
+  ])('%s', (_, points, pairs) => {
+    const { first, second } = ringCrossing(Float64Array.from(points)) ?? {};
+    expect(pairs).toContainEqual([first, second]);
+  });
+
+  test('a repeated point and a repeated end are no crossing', () => {
+    expect(ringCrossing(Float64Array.of(0, 0, 4, 0, 4, 0, 4, 4, 0, 4, 0, 0))).toBeUndefined();
+    expect(ringCrossing(square)).toBeUndefined();
+  });
+
+  test('decides what floats cannot: a point one unit in the last place off an edge', () => {
+    const edge = (y: number) => Float64Array.of(0, 0, 3, 1, 3, 4, 1.5, y, 0, 4);
+    expect(ringCrossing(edge(0.5))?.first).toBe(0);
+    expect(ringCrossing(edge(0.5 + 2 ** -53 * 2))).toBeUndefined();
+  });
+
+  test('large and awkward: a comb, a spiral, a grid line of points', () => {
+    const comb: number[] = [];
+    for (let i = 0; i < 50_000; i += 1)
+      comb.push(i, i % 2 === 0 ? 10 : 1, i + 0.5, i % 2 === 0 ? 10 : 1);
+    comb.push(50_000, 0, 0, 0);
+    expect(ringCrossing(Float64Array.from(comb))).toBeUndefined();
+    // one tooth reaches through the spine
+    comb[2 * 20_001 * 2 + 1] = -1;
+    expect(ringCrossing(Float64Array.from(comb))).toBeDefined();
+  }, 60_000);
+});

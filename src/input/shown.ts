@@ -1,7 +1,5 @@
 import { isQuantity } from '../units/quantity.js';
-
-/** No more of the caller's text goes into a message. */
-const MOST_SHOWN = 40;
+import { shownText } from './shown-text.js';
 
 /** How a value that does not belong is shown in a message. */
 export function shown(value: unknown): string {
@@ -13,7 +11,3 @@ export function shown(value: unknown): string {
   if (typeof value === 'number' || typeof value === 'boolean') return `${value}`;
   return typeof value;
 }
-
-/** The caller's text, cut where it is long. */
-export const shownText = (text: string): string =>
-  text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN - 3)}...` : text;

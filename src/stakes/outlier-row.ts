@@ -1,7 +1,7 @@
 import type { Decimal } from '../units/decimal.js';
 import type { Reader } from '../input/reader.js';
 import type { Length } from '../units/quantity.js';
-import { outlierCritical } from '../geometry/statistics/student-quantile.js';
+import { outlierCritical } from '../geometry/statistics/outlier-critical.js';
 
 /** One stake against the line of all the others. */
 export interface StakeAgainstOthers {

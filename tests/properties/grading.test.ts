@@ -203,7 +203,7 @@ describe('fitPlane', () => {
             points.flatMap(([x, y, noise]) => [x + east, y + north, 30 + gx * x + gy * y + noise]),
           );
           const residuals = new Float64Array(points.length);
-          const fit = fitPlane(xyz, { residuals });
+          const fit = fitPlane(xyz, { residualsInto: residuals });
           // the same floats, centred for the matrix package, by singular values
           const at = (k: number) => [xyz[3 * k] ?? 0, xyz[3 * k + 1] ?? 0, xyz[3 * k + 2] ?? 0];
           const rows = points.map((_, k) => {

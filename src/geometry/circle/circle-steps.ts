@@ -1,4 +1,4 @@
-import { at } from '../flat-points.js';
+import { at } from '../floats.js';
 
 /** A circle, its centre counted from the first point. Internal. */
 export interface Circle {

@@ -1,13 +1,8 @@
 import { fault, type SettlineError } from '../../errors.js';
 import { firstCircle, frameOf, settle, type Fitted, type Sample } from './circle-steps.js';
-import {
-  at,
-  flatPoints,
-  notFinite,
-  residualsFor,
-  type BulkPoints,
-  type ResidualOptions,
-} from '../flat-points.js';
+import { flatPoints, MOST_SPREAD, unusable, type BulkPoints } from '../bulk-points.js';
+import { at } from '../floats.js';
+import { residualsFor, type ResidualOptions } from '../residuals.js';
 
 /** A least-squares circle, in metres. */
 export interface CircleFit {
@@ -24,6 +19,8 @@ export interface CircleFit {
   readonly radiusUncertainty: number;
 }
 
+/** Points further apart [metres] would leave the range of floats in the sums. */
+const MOST_EXTENT = 1e50;
 /** So many points are enough to start on. */
 const FEW = 2000;
 
@@ -39,16 +36,16 @@ const FEW = 2000;
  *
  * @param points - at least 3 points [metres], as `[x, y]` pairs or as a flat `Float64Array`
  *   `x0, y0, x1, y1 ...`; not changed
- * @param options.residualsInto - a Float64Array to write the residuals into, for many fits
  * @returns centre, radius, rms, residuals [metres, + outside] and uncertainty of the radius [metres]
- * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COINCIDE`, `POINTS_COLLINEAR`
+ * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COINCIDE`,
+ *   `POINTS_COLLINEAR`, `UNKNOWN_FIELD`
  * @source derived
  * @example
  * const { centre, radius } = fitCircle([[8, 0], [5, 3], [2, 0], [5, -3]]);
  * centre.map((metres) => metres.toFixed(9)) //=> ['5.000000000', '0.000000000']
  * radius.toFixed(9) //=> '3.000000000'
  */
-export function fitCircle(points: BulkPoints, options: ResidualOptions = {}): CircleFit {
+export function fitCircle(points: BulkPoints, options?: ResidualOptions): CircleFit {
   const xy = flatPoints(points, { least: 3, words: 'a circle needs three points or more' });
   const count = xy.length / 2;
   const { circle, radiusVariance } = nearestCircle(xy);
@@ -62,7 +59,7 @@ export function fitCircle(points: BulkPoints, options: ResidualOptions = {}): Ci
     residuals[i] = residual;
     squares += residual * residual;
   }
-  if (!Number.isFinite(squares)) throw notFinite(xy);
+  if (!(squares <= MOST_SPREAD)) throw unusable(xy, 2);
   return Object.freeze({
     centre: Object.freeze([x0 + circle.x, y0 + circle.y] as const),
     radius: circle.r,
@@ -82,12 +79,13 @@ function nearestCircle(xy: Float64Array): Fitted {
 
 function fitFrom(sample: Sample, start: Fitted | undefined): Fitted | undefined {
   const frame = start?.frame ?? frameOf(sample);
+  if (!(frame.extent <= MOST_EXTENT)) throw unusable(sample.xy, 2);
   const circle = start?.circle ?? firstCircle(sample, frame);
   return circle && settle(sample, frame, { circle, rate: start?.rate ?? 1 });
 }
 
 function noCircle(xy: Float64Array): SettlineError {
-  if (xy.some((value) => !Number.isFinite(value))) return notFinite(xy);
+  if (xy.some((value) => !Number.isFinite(value))) return unusable(xy, 2);
   const isOne = xy.every((value, i) => value === xy[i % 2]);
   return isOne
     ? fault('POINTS_COINCIDE', 'all points are the same point')

@@ -1,10 +1,6 @@
-import {
-  at,
-  flatPoints,
-  residualsFor,
-  type BulkPoints,
-  type ResidualOptions,
-} from '../flat-points.js';
+import { flatPoints, type BulkPoints } from '../bulk-points.js';
+import { at } from '../floats.js';
+import { residualsFor, type ResidualOptions } from '../residuals.js';
 import { mainDirection, momentsOf } from './line-moments.js';
 
 /** An orthogonal least-squares line, in metres. */
@@ -28,16 +24,16 @@ export interface LineFit {
  *
  * @param points - at least 2 points [metres], as `[x, y]` pairs or as a flat `Float64Array`
  *   `x0, y0, x1, y1 ...`; not changed
- * @param options.residualsInto - a Float64Array to write the residuals into, for many fits
  * @returns centroid, unit direction, rms and residuals [metres]
- * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COINCIDE`, `DIRECTION_UNDEFINED`
+ * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COINCIDE`,
+ *   `DIRECTION_UNDEFINED`, `UNKNOWN_FIELD`
  * @source derived
  * @example
  * const { direction, rms } = fitLine([[0, 0], [0, 5], [0, 10]]);
  * direction[1] //=> 1
  * rms //=> 0
  */
-export function fitLine(points: BulkPoints, options: ResidualOptions = {}): LineFit {
+export function fitLine(points: BulkPoints, options?: ResidualOptions): LineFit {
   const xy = flatPoints(points, { least: 2, words: 'a line needs two points or more' });
   const moments = momentsOf(xy);
   const { count, x0, y0, meanX, meanY } = moments;

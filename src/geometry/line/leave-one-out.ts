@@ -1,5 +1,6 @@
 import { fitLine } from './fit-line.js';
-import { at, flatPoints, type BulkPoints } from '../flat-points.js';
+import { flatPoints, type BulkPoints } from '../bulk-points.js';
+import { at } from '../floats.js';
 import { mainDirection, momentsOf, type LineMoments } from './line-moments.js';
 
 /** Every point against the line of the others. */

@@ -1,5 +1,6 @@
 import { fault } from '../../errors.js';
-import { at, notFinite } from '../flat-points.js';
+import { MOST_SPREAD, unusable } from '../bulk-points.js';
+import { at } from '../floats.js';
 
 /** Sums of points about their mean, in metres; the mean is counted from the first point. Internal. */
 export interface LineMoments {
@@ -27,7 +28,7 @@ const FAR_OUT = 8;
 export function momentsOf(xy: Float64Array): LineMoments {
   const once = momentsAbout(xy, 0, 0);
   const spread = once.a + once.c;
-  if (!Number.isFinite(spread)) throw notFinite(xy);
+  if (!(spread <= MOST_SPREAD)) throw unusable(xy, 2);
   const { count, meanX, meanY } = once;
   const outlying = count * (meanX * meanX + meanY * meanY);
   return outlying <= FAR_OUT * spread ? once : momentsAbout(xy, meanX, meanY);
@@ -59,12 +60,15 @@ function momentsAbout(xy: Float64Array, shiftX: number, shiftY: number): LineMom
   };
 }
 
+/** Sums of squares [m2] below this lose the digits of floats: no two points are apart. */
+const LEAST_SPREAD = 1e-150;
+
 /**
  * Unit eigenvector of `[[a, b], [b, c]]` with the larger eigenvalue, without trigonometry and without
  * cancellation. Internal.
  */
 export function mainDirection(a: number, b: number, c: number): readonly [number, number] {
-  if (a + c === 0) throw fault('POINTS_COINCIDE', 'all points are the same point');
+  if (!(a + c > LEAST_SPREAD)) throw fault('POINTS_COINCIDE', 'all points are the same point');
   const spread = Math.hypot(a - c, 2 * b);
   if (!(spread > 1e-14 * (a + c))) {
     throw fault('DIRECTION_UNDEFINED', 'the points spread alike in every direction');

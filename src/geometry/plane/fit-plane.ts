@@ -1,4 +1,7 @@
 import { fault } from '../../errors.js';
+import { MOST_SPREAD, unusable } from '../bulk-points.js';
+import { at, isFloats } from '../floats.js';
+import { givenResiduals, type ResidualOptions } from '../residuals.js';
 
 /** A plane of least squares, in metres. */
 export interface BulkPlane {
@@ -21,10 +24,10 @@ export interface BulkPlane {
  * on the plane to a nanometre.
  *
  * @param points - at least 3 points [metres] as a flat `Float64Array` `x0, y0, z0, x1 ...`; not changed
- * @param options.residuals - an array of one float a point, filled with point less plane [metres], if
- *   wanted
- * @returns centroid and rms [metres], slopes [rise over run]
- * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `POINTS_COLLINEAR`
+ * @returns centroid and rms [metres], slopes [rise over run]; with `residualsInto`, point less plane in
+ *   that array [metres]
+ * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COLLINEAR`,
+ *   `UNKNOWN_FIELD`
  * @source derived
  * @example
  * const xyz = new Float64Array([0, 0, 30, 10, 0, 29.5, 0, 10, 30.25, 10, 10, 29.75]);
@@ -33,20 +36,16 @@ export interface BulkPlane {
  * plane.gradeY //=> 0.025
  * plane.rms //=> 0
  */
-export function fitPlane(
-  points: Float64Array,
-  options: { readonly residuals?: Float64Array } = {},
-): BulkPlane {
-  const count = check(points, options.residuals);
+export function fitPlane(points: Float64Array, options?: ResidualOptions): BulkPlane {
+  const count = countOf(points);
+  const residuals = givenResiduals(count, options);
   const sample = samplePlane(points, count);
   const sums = sumsOff(points, sample, 1);
-  if (!Number.isFinite(sums.xx + sums.yy + sums.rr)) {
-    throw fault('NOT_FINITE', 'every coordinate must be a finite number');
-  }
+  if (!(sums.xx + sums.yy + sums.rr <= MOST_SPREAD)) throw unusable(points, 3);
   const turn = solve(sums);
   if (turn === undefined) throw fault('POINTS_COLLINEAR', 'all points lie on one line in plan');
   const plane = corrected(sample, sums, turn);
-  if (options.residuals !== undefined) fillResiduals(points, plane, options.residuals);
+  if (residuals !== undefined) fillResiduals(points, plane, residuals);
   const { centroid, gradeX, gradeY } = plane;
   return Object.freeze({
     centroid: Object.freeze(centroid),
@@ -68,21 +67,14 @@ interface Plane {
   readonly gradeY: number;
 }
 
-function check(points: Float64Array, residuals: Float64Array | undefined): number {
-  if (!(points instanceof Float64Array)) {
-    throw fault('WRONG_TYPE', 'expected a Float64Array of x, y, z');
+function countOf(points: unknown): number {
+  if (!isFloats(points) || points.length % 3 !== 0) {
+    throw fault('WRONG_TYPE', 'expected a Float64Array x0, y0, z0, x1 ...');
   }
   const count = points.length / 3;
-  if (!Number.isInteger(count) || count < 3) {
-    throw fault('TOO_FEW_POINTS', 'a plane needs three points or more, each with x, y and z');
-  }
-  if (residuals !== undefined && residuals.length !== count) {
-    throw fault('WRONG_TYPE', 'expected a Float64Array of one float a point', {}, ['residuals']);
-  }
-  return count;
+  if (count >= 3) return count;
+  throw fault('TOO_FEW_POINTS', `a plane needs three points or more, got ${count}`, { got: count });
 }
-
-const at = (list: Float64Array, index: number): number => list[index] ?? Number.NaN;
 
 /** The plane of least squares of some points, evenly spread over the list; level if they are in line. */
 function samplePlane(points: Float64Array, count: number): Plane {

@@ -1,4 +1,6 @@
-import { fault } from '../../errors.js';
+import { fault, type SettlineError } from '../../errors.js';
+import { flatPairs } from '../flat-pairs.js';
+import { isInRange } from '../floats.js';
 
 /** Readings of a long profile: `[station, height]` pairs, or a flat `Float64Array` `s0, z0, s1, z1 ...`. */
 export type BulkProfile = readonly (readonly [number, number])[] | Float64Array;
@@ -18,14 +20,19 @@ export const height = (flat: Float64Array, index: number): number =>
   flat[2 * index + 1] ?? Number.NaN;
 
 /** Brings a profile into one flat array and checks it. Internal. */
-export function flatProfile(profile: BulkProfile): Float64Array {
-  const flat = profile instanceof Float64Array ? profile : flatten(profile);
-  if (flat.length < 4 || flat.length % 2 !== 0) {
-    throw fault('TOO_FEW_POINTS', 'a profile needs two readings or more, each station and height');
+export function flatProfile(profile: unknown): Float64Array {
+  const flat = flatPairs(profile, {
+    pair: 'a reading [station, height]',
+    flat: 's0, z0, s1, z1 ...',
+  });
+  const count = flat.length / 2;
+  if (count < 2) {
+    const words = `a profile needs two readings or more, got ${count}`;
+    throw fault('TOO_FEW_POINTS', words, { got: count });
   }
-  for (let i = 0; i < flat.length / 2; i += 1) {
-    if (!Number.isFinite(station(flat, i)) || !Number.isFinite(height(flat, i))) {
-      throw fault('NOT_FINITE', 'every station and height must be a finite number', {}, [i]);
+  for (let i = 0; i < count; i += 1) {
+    if (!isInRange(station(flat, i)) || !isInRange(height(flat, i))) {
+      throw beyond(i, [station(flat, i), height(flat, i)]);
     }
     if (i > 0 && station(flat, i) <= station(flat, i - 1)) {
       throw fault('STATION_ORDER', 'must lie beyond the one before', {}, [i]);
@@ -34,18 +41,10 @@ export function flatProfile(profile: BulkProfile): Float64Array {
   return flat;
 }
 
-function flatten(profile: readonly (readonly [number, number])[]): Float64Array {
-  if (!Array.isArray(profile)) throw fault('WRONG_TYPE', 'expected a list of [station, height]');
-  const flat = new Float64Array(2 * profile.length);
-  profile.forEach((pair: unknown, i) => {
-    if (!isPair(pair)) throw fault('WRONG_TYPE', 'expected [station, height]', {}, [i]);
-    flat.set(pair, 2 * i);
-  });
-  return flat;
+function beyond(index: number, reading: readonly number[]): SettlineError {
+  return reading.every(Number.isFinite)
+    ? fault('OUT_OF_RANGE', 'a station or height larger or smaller than anything on a site', {}, [
+        index,
+      ])
+    : fault('NOT_FINITE', 'every station and height must be a finite number', {}, [index]);
 }
-
-const isPair = (pair: unknown): pair is readonly [number, number] =>
-  Array.isArray(pair) &&
-  pair.length === 2 &&
-  typeof pair[0] === 'number' &&
-  typeof pair[1] === 'number';

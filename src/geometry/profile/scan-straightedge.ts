@@ -1,7 +1,14 @@
 import { fault } from '../../errors.js';
+import { readNumber, readOptions } from '../read-options.js';
 import { flatProfile, height, station, type BulkProfile } from './flat-profile.js';
 import { scanByHulls } from './scan-by-hulls.js';
 import { scanDirectly } from './scan-directly.js';
+
+/** The straightedge that is slid along a profile. */
+export interface ScanStraightedgeOptions {
+  /** Length of the straightedge [metres], more than zero. */
+  readonly length: number;
+}
 
 /** The greatest gap under a straightedge along a long profile, in metres. */
 export interface ScannedStraightedge {
@@ -25,10 +32,9 @@ export interface ScannedStraightedge {
  *
  * @param profile - at least 2 readings, stations growing [metres]: `[station, height]` pairs, or flat;
  *   not changed
- * @param options.length - of the straightedge, more than zero [metres]
  * @returns greatest gap, its station and the two contacts [metres]
- * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `STATION_ORDER`, `NOT_POSITIVE`,
- *   `READINGS_TOO_SPARSE`
+ * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `STATION_ORDER`, `NOT_POSITIVE`,
+ *   `READINGS_TOO_SPARSE`, `REQUIRED`, `UNKNOWN_FIELD`
  * @source derived
  * @example
  * const edge = scanStraightedge([[0, 0], [1, -0.004], [2, -0.006], [3, 0]], { length: 3 });
@@ -37,13 +43,11 @@ export interface ScannedStraightedge {
  */
 export function scanStraightedge(
   profile: BulkProfile,
-  options: { readonly length: number },
+  options: ScanStraightedgeOptions,
 ): ScannedStraightedge {
   const flat = flatProfile(profile);
-  const { length } = options;
-  if (!(length > 0) || !Number.isFinite(length)) {
-    throw fault('NOT_POSITIVE', 'the length must be more than zero', {}, ['length']);
-  }
+  const length = readNumber(readOptions(options, ['length'])['length'], ['length']);
+  if (!(length > 0)) throw fault('NOT_POSITIVE', 'must be more than zero', {}, ['length']);
   const reach = lastWithin(flat, length);
   const longest = reach.reduce((most, end, i) => Math.max(most, end - i), 0);
   if (longest === 0) {

@@ -1,5 +1,5 @@
 import { floatSites } from './float-sites.js';
-import { requireFinite, requireRing } from './ring-points.js';
+import { requireInRange, requireRing } from './ring-points.js';
 import { sweepForCrossing } from './sweep-for-crossing.js';
 
 /** Two edges that cross or touch: edge k runs from point k to the next. */
@@ -15,7 +15,7 @@ export interface RingCrossing {
  *
  * @param xy - x and y of each point in turn [metres], three points or more; not changed
  * @returns the two edges, of several such pairs any one; undefined for a sound ring
- * @throws `WRONG_TYPE`, `TOO_FEW_POINTS`, `NOT_FINITE`
+ * @throws `WRONG_TYPE`, `TOO_FEW_POINTS`, `NOT_FINITE`, `OUT_OF_RANGE`
  * @source derived
  * @example
  * ringCrossing(Float64Array.of(0, 0, 2, 2, 2, 0, 0, 2)) //=> { first: 0, second: 2 }
@@ -23,10 +23,7 @@ export interface RingCrossing {
  */
 export function ringCrossing(xy: Float64Array): RingCrossing | undefined {
   requireRing(xy);
-  requireFinite(
-    xy.reduce((sum, value) => sum + value * 0, 0),
-    xy,
-  );
+  requireInRange(xy);
   const found = sweepForCrossing(floatSites([xy]));
   return found && Object.freeze({ first: found.first, second: found.second });
 }

@@ -1,9 +1,10 @@
-import { fault } from '../../errors.js';
+import { fault, type SettlineError } from '../../errors.js';
+import { isFloats, isInRange } from '../floats.js';
 
 /** Makes sure that coordinates are a flat list of whole points, three or more. Internal. */
-export function requireRing(xy: Float64Array): void {
-  if (!(xy instanceof Float64Array) || xy.length % 2 !== 0) {
-    throw fault('WRONG_TYPE', 'expected a Float64Array x0, y0, x1, y1 ... in metres', {});
+export function requireRing(xy: unknown): asserts xy is Float64Array {
+  if (!isFloats(xy) || xy.length % 2 !== 0) {
+    throw fault('WRONG_TYPE', 'expected a Float64Array x0, y0, x1, y1 ... in metres');
   }
   if (xy.length < 6) {
     const got = xy.length / 2;
@@ -13,10 +14,20 @@ export function requireRing(xy: Float64Array): void {
 
 /** Refuses a sum that NaN or infinity has got into, and names the first such coordinate. Internal. */
 export function requireFinite(sum: number, xy: Float64Array): void {
-  if (Number.isFinite(sum)) return;
+  if (!Number.isFinite(sum)) throw unusable(xy);
+}
+
+/** Refuses coordinates that are no numbers, or too large or too small to multiply. Internal. */
+export function requireInRange(xy: Float64Array): void {
+  for (const value of xy) {
+    if (!isInRange(value)) throw unusable(xy);
+  }
+}
+
+function unusable(xy: Float64Array): SettlineError {
   const index = xy.findIndex((value) => !Number.isFinite(value));
-  if (index < 0) throw fault('OUT_OF_RANGE', 'coordinates beyond any site', {});
+  if (index < 0) return fault('OUT_OF_RANGE', 'coordinates too large or too small for a site');
   const axis = index % 2 === 0 ? 'x' : 'y';
   const point = Math.floor(index / 2);
-  throw fault('NOT_FINITE', `${axis} of point ${point} is ${xy[index] ?? NaN}`, { point, axis });
+  return fault('NOT_FINITE', `${axis} of point ${point} is ${xy[index] ?? NaN}`, { point, axis });
 }

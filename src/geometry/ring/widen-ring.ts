@@ -1,4 +1,5 @@
 import { fault } from '../../errors.js';
+import { FAR, isInRange } from '../floats.js';
 import { floatSites } from './float-sites.js';
 import { ringCrossing } from './ring-crossing.js';
 import { sweepForCrossing } from './sweep-for-crossing.js';
@@ -18,24 +19,25 @@ export interface WidenedRing {
  * Moves every edge of a ring of many points outward by one distance, corners mitred, in floats: each
  * corner moves by `d (n1 + n2) / (1 + n1 . n2)`, n the unit normals of its edges. Where no edge turns
  * back and nothing crosses, that is all, good to `1e-15` of the coordinates; else the swept strips are
- * united, and what is narrower than `1.5e-8` of the figure may close too. Time n log n without closing up; what closes up takes n
- * times the edges abreast of each other. A mitre reaches as far as its edges take to meet.
+ * united, and what is narrower than `1.5e-8` of the figure may close too. Time n log n without closing
+ * up; what closes up takes n times the edges abreast of each other. A mitre reaches as far as its edges
+ * take to meet.
  *
  * @param xy - x and y of each point in turn [metres], three points or more, either way round; a point
  *   that repeats the one before is passed over; not changed
  * @param by - how far out [metres], not negative
  * @returns rings, their area [m2] and whether anything closed up
- * @throws `WRONG_TYPE`, `TOO_FEW_POINTS`, `NOT_FINITE`, `NEGATIVE`, `OUT_OF_RANGE`, `SELF_INTERSECTION` (with the two
- *   edges), `ZERO_AREA`, `OUTLINE_UNRESOLVED`
+ * @throws `WRONG_TYPE`, `TOO_FEW_POINTS`, `NOT_FINITE`, `NEGATIVE`, `OUT_OF_RANGE`,
+ *   `SELF_INTERSECTION` (with the two edges), `ZERO_AREA`, `OUTLINE_UNRESOLVED`
  * @source derived
  * @example
  * widenRing(Float64Array.of(0, 0, 36, 0, 36, 14, 0, 14), 1).area //=> 608
  */
 export function widenRing(xy: Float64Array, by: number): WidenedRing {
-  if (typeof by !== 'number') throw fault('WRONG_TYPE', 'expected a distance in metres', {});
-  if (!Number.isFinite(by)) throw fault('NOT_FINITE', `${by} is no distance`, {});
-  if (by > FAR) throw fault('OUT_OF_RANGE', `${by} m is beyond any site`, {});
+  if (typeof by !== 'number') throw fault('WRONG_TYPE', 'expected a distance in metres');
+  if (!Number.isFinite(by)) throw fault('NOT_FINITE', `${by} is no distance`);
   if (by < 0) throw fault('NEGATIVE', `the distance must not be negative, got ${by}`, { got: by });
+  if (!isInRange(by)) throw fault('OUT_OF_RANGE', `${by} m is no distance on a site`);
   const crossing = ringCrossing(xy);
   if (crossing !== undefined) {
     const { first, second } = crossing;
@@ -44,20 +46,17 @@ export function widenRing(xy: Float64Array, by: number): WidenedRing {
   }
   const [x0, y0] = [xy[0] ?? 0, xy[1] ?? 0];
   const ring = leftTurned(fromFirst(xy));
-  if (ring.length < 6) throw fault('ZERO_AREA', 'the ring encloses nothing', {});
-  if (ring.some((value) => Math.abs(value) > FAR)) {
-    throw fault('OUT_OF_RANGE', 'coordinates beyond any site', {});
-  }
+  if (ring.length < 6) throw fault('ZERO_AREA', 'the ring encloses nothing');
   const { moved, swept, vanishes } = sweep(ring, by);
+  if (![moved, swept].every((list) => list.every((value) => Math.abs(value) <= FAR))) {
+    throw fault('OUT_OF_RANGE', 'a corner this sharp moves beyond any site');
+  }
   const closesUp = vanishes || sweepForCrossing(floatSites([moved])) !== undefined;
   const local = closesUp ? united([swept, ring]) : [moved];
   const area = local.reduce((sum, one) => sum + doubleArea(one), 0) / 2;
   const rings = local.map((one) => one.map((value, k) => value + (k % 2 === 0 ? x0 : y0)));
   return Object.freeze({ rings: Object.freeze(rings), area, closesUp });
 }
-
-/** Figures and distances beyond this [metres] would leave the range of floats once multiplied. */
-const FAR = 1e100;
 
 /** The points relative to the first one, without those that repeat the one before. */
 function fromFirst(xy: Float64Array): Float64Array {
@@ -160,7 +159,7 @@ function united(given: readonly Float64Array[]): Float64Array[] {
     .filter((ring) => Math.abs(doubleArea(ring)) > SLIVER_STEPS * step * step);
   const outer = kept.filter((ring) => doubleArea(ring) > 0);
   if (outer.length !== 1) {
-    throw fault('OUTLINE_UNRESOLVED', 'the widened ring cannot be made out', {});
+    throw fault('OUTLINE_UNRESOLVED', 'the widened ring cannot be made out');
   }
   return [...outer, ...kept.filter((ring) => doubleArea(ring) < 0)];
 }

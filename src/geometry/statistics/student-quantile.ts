@@ -1,4 +1,13 @@
 import { fault } from '../../errors.js';
+import { readNumber, readOptions } from '../read-options.js';
+
+/** What Student's t is asked for. */
+export interface StudentQuantileOptions {
+  /** Upper-tail probability, from 1e-100 up to less than 1. */
+  readonly tail: number;
+  /** A whole number from 1 to 10 000 000. */
+  readonly degreesOfFreedom: number;
+}
 
 /**
  * The value that Student's t exceeds with a given probability: solves `P(T > t) = tail`. Tails are
@@ -8,21 +17,20 @@ import { fault } from '../../errors.js';
  * Formula: `P(T > t) = I(x; df/2, 1/2) / 2` with `x = df / (df + t^2)`, the incomplete beta function
  * by its continued fraction (handbook formulas 26.5.8, 26.7.1), solved by Newton steps.
  *
- * @param options.tail - upper-tail probability, more than 0 and less than 1
- * @param options.degreesOfFreedom - a whole number from 1 to 10 000 000
  * @returns t, negative for a tail of more than one half
- * @throws `OUT_OF_RANGE`
+ * @throws `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE`, `NOT_FINITE`, `UNKNOWN_FIELD`
  * @source handbook-functions
  * @example
  * studentQuantile({ tail: 0.025, degreesOfFreedom: 10 }).toFixed(3) //=> '2.228'
  */
-export function studentQuantile(options: {
-  readonly tail: number;
-  readonly degreesOfFreedom: number;
-}): number {
-  const { tail, degreesOfFreedom: df } = options;
-  if (!(tail > 0 && tail < 1)) {
-    throw fault('OUT_OF_RANGE', 'a tail is more than 0 and less than 1', {}, ['tail']);
+export function studentQuantile(options: StudentQuantileOptions): number {
+  const fields = readOptions(options, ['tail', 'degreesOfFreedom']);
+  const tail = readNumber(fields['tail'], ['tail']);
+  const df = readNumber(fields['degreesOfFreedom'], ['degreesOfFreedom']);
+  if (!(tail >= LEAST_TAIL && tail < 1)) {
+    throw fault('OUT_OF_RANGE', 'a tail is a probability, from 1e-100 up to less than 1', {}, [
+      'tail',
+    ]);
   }
   if (!(Number.isInteger(df) && df >= 1 && df <= MOST_DEGREES)) {
     const message = `degrees of freedom are a whole number from 1 to ${MOST_DEGREES}`;
@@ -32,36 +40,10 @@ export function studentQuantile(options: {
   return tail < 0.5 ? solveTail(tail, df) : -solveTail(1 - tail, df);
 }
 
-/**
- * How many standard errors a stake may stand off the line of the others before it is called an
- * outlier, where every stake of a row is tested: Student's t for a tail of `significance / (2 n)`
- * (the share of one of n stakes, both sides) and `n - 1 - parameters` degrees of freedom. A line has
- * two parameters.
- *
- * @param options.count - how many stakes, at least 4
- * @param options.significance - probability of calling a stake of a good row an outlier, 0 to 1;
- *   default 0.05 (common practice, no source)
- * @returns the critical value of the externally studentized residual
- * @throws `OUT_OF_RANGE`, `TOO_FEW_POINTS`
- * @source outlier-guidance
- * @example
- * outlierCritical({ count: 11 }).toFixed(2) //=> '3.90'
- */
-export function outlierCritical(options: {
-  readonly count: number;
-  readonly significance?: number;
-}): number {
-  const { count, significance = 0.05 } = options;
-  if (!(significance > 0 && significance < 1)) {
-    throw fault('OUT_OF_RANGE', 'must be more than 0 and less than 1', {}, ['significance']);
-  }
-  if (!(count >= 4)) {
-    throw fault('TOO_FEW_POINTS', 'an outlier among fewer than four cannot be told', {}, ['count']);
-  }
-  return studentQuantile({ tail: significance / (2 * count), degreesOfFreedom: count - 3 });
-}
-
-const MOST_DEGREES = 10_000_000;
+/** For smaller tails t leaves the range of floats at one degree of freedom. Internal. */
+export const LEAST_TAIL = 1e-100;
+/** The largest number of degrees of freedom. Internal. */
+export const MOST_DEGREES = 10_000_000;
 
 /** Newton steps for the logarithm of t, on which the logarithm of the tail is close to straight. */
 function solveTail(tail: number, df: number): number {

@@ -1,5 +1,5 @@
 import type { Piece } from './piece.js';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /** Cut and fill of a bilinear depth over some area. Internal. */
 export interface Parts {

@@ -1,4 +1,4 @@
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /** A convex ring: x and y of its corners in turn. */
 type Hull = Float64Array;

@@ -5,7 +5,7 @@ import { meshOutline, type OutlineMesh, type Rings } from './outline-mesh.js';
 import { cutToTriangle, makePiece, setTriangle, type Piece } from './piece.js';
 import { makeTally, type Depth, type Tally } from './tally.js';
 import { areaOf, corner, type Surface } from './triangulation.js';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 import { walkPairs } from './walk-pairs.js';
 
 /** A plane `z = z0 + gradeX x + gradeY y`. Internal. */

@@ -1,5 +1,5 @@
 import { across, corner, inner, type Triangulation } from './triangulation.js';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 const nextEdge = (edge: number): number => (edge % 3 === 2 ? edge - 2 : edge + 1);
 const previousEdge = (edge: number): number => (edge % 3 === 0 ? edge + 2 : edge - 1);

@@ -1,5 +1,5 @@
 import { corner, type Surface } from './triangulation.js';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /**
  * Height of triangle j of a surface at a place in it, by the areas opposite its corners; rounding

@@ -3,7 +3,7 @@ import { locate } from './locate.js';
 import { meeting } from './meeting.js';
 import type { OutlineMesh } from './outline-mesh.js';
 import { corner, type Triangulation } from './triangulation.js';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /** Tells how triangles of a surface lie to an outline. Internal. */
 export interface InsideOutline {

@@ -1,5 +1,5 @@
 import { corner, inner, type Triangulation } from './triangulation.js';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /**
  * How two triangles lie in plan: 1 where they share some area, 0 where they only touch, -1 apart.

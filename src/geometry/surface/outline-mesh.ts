@@ -4,7 +4,7 @@ import { sweepForCrossing } from '../ring/sweep-for-crossing.js';
 import { constrain, label } from './constrain.js';
 import { checkFloats, type Origin } from './read-surface.js';
 import { triangulate, type Triangulation } from './triangulation.js';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /** The plane cut into triangles along an outline, well past all that is measured. Internal. */
 export interface OutlineMesh extends Triangulation {
@@ -26,11 +26,14 @@ export interface Rings {
 export function readRings(value: unknown, origin: Origin): Rings {
   const list: readonly unknown[] = Array.isArray(value) ? value : [value];
   if (list.length === 0) throw fault('EMPTY_LIST', 'the list is empty', {}, ['outline']);
-  const rings = list.map((ring, index) => {
+  const rings: Float64Array[] = [];
+  // by number: a list with holes has no ring there
+  for (let index = 0; index < list.length; index += 1) {
+    const ring = list[index];
     const path = Array.isArray(value) ? ['outline', index] : ['outline'];
     checkFloats(ring, path, { stride: 2, words: 'x and y of each point in turn' });
-    return withoutRepeats(ring, origin);
-  });
+    rings.push(withoutRepeats(ring, origin));
+  }
   for (const ring of rings) {
     if (ring.length >= 6) continue;
     throw fault('TOO_FEW_POINTS', 'an outline needs three points or more', {}, ['outline']);
@@ -47,14 +50,18 @@ export function readRings(value: unknown, origin: Origin): Rings {
   return { rings, area: holes.reduce((area, hole) => area - hole, outer) };
 }
 
+/** Points no further apart than this [metres] along x and y count as one: the triangulation drops them. */
+const ONE_PLACE = 2 ** -52;
+
 function withoutRepeats(ring: Float64Array, origin: Origin): Float64Array {
   const points: number[] = [];
+  const isAt = (x = NaN, y = NaN, otherX = NaN, otherY = NaN): boolean =>
+    Math.abs(x - otherX) <= ONE_PLACE && Math.abs(y - otherY) <= ONE_PLACE;
   for (let k = 0; k < ring.length; k += 2) {
     const [x, y] = [at(ring, k) - origin.x, at(ring, k + 1) - origin.y];
-    if (points.length > 0 && points.at(-2) === x && points.at(-1) === y) continue;
-    points.push(x, y);
+    if (!isAt(points.at(-2), points.at(-1), x, y)) points.push(x, y);
   }
-  while (points.length > 2 && points.at(-2) === points[0] && points.at(-1) === points[1]) {
+  while (points.length > 2 && isAt(points.at(-2), points.at(-1), points[0], points[1])) {
     points.length -= 2;
   }
   return Float64Array.from(points);
@@ -93,6 +100,11 @@ export function meshOutline({ rings }: Rings, surface: Float64Array): OutlineMes
   });
   xy.set(frame, length);
   const { hull, ...mesh } = triangulate(xy);
+  // as many triangles as points, whose outer ones are the hull, can have: else one was dropped
+  if (mesh.triangles.length / 3 !== xy.length - 2 - hull.length) {
+    const words = 'the outline comes so close to itself that floats cannot tell its edges apart';
+    throw fault('SELF_INTERSECTION', words, {}, ['outline']);
+  }
   constrain(mesh, edgesOf(next));
   const start = mesh.triangles.indexOf(hull[0] ?? 0);
   const inside = label(mesh, { triangle: (start / 3) | 0, region: OUTSIDE }, (region, a, b) =>

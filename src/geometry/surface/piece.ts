@@ -1,5 +1,5 @@
 import { corner, type Triangulation } from './triangulation.js';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /**
  * A convex piece in plan: x, y and a height of each corner in turn. Pieces live in fixed buffers,

@@ -1,10 +1,10 @@
 import { fault, type FieldPath } from '../../errors.js';
 import { spreadOrder } from './spread-order.js';
 import { triangulate, type Surface } from './triangulation.js';
-import { at } from './typed.js';
+import { at, isFloats, isInRange } from '../floats.js';
 
-/** Coordinates and heights up to 100 000 km. */
-const MOST = 1e8;
+/** Coordinates and heights up to 100 000 km. Internal. */
+export const MOST = 1e8;
 
 /** Points beyond this number would not fit the numbering of the triangles. */
 const MOST_POINTS = 50_000_000;
@@ -17,7 +17,7 @@ export interface Origin {
 
 /** The first point of a list of x, y and z, where it can be one. Internal. */
 export function originOf(values: unknown): Origin {
-  const [x, y] = values instanceof Float64Array ? [values[0] ?? NaN, values[1] ?? NaN] : [NaN, NaN];
+  const [x, y] = isFloats(values) ? [values[0] ?? NaN, values[1] ?? NaN] : [NaN, NaN];
   return Math.abs(x) <= MOST && Math.abs(y) <= MOST ? { x, y } : { x: 0, y: 0 };
 }
 
@@ -27,17 +27,19 @@ export function checkFloats(
   path: FieldPath,
   { stride, words }: { readonly stride: number; readonly words: string },
 ): asserts values is Float64Array {
-  if (!(values instanceof Float64Array) || values.length % stride !== 0) {
-    throw fault('WRONG_TYPE', `expected a Float64Array of ${words}`, {}, path);
+  if (!isFloats(values) || values.length % stride !== 0) {
+    const code = values === undefined ? 'REQUIRED' : 'WRONG_TYPE';
+    throw fault(code, `expected a Float64Array of ${words}`, {}, path);
   }
   for (let index = 0; index < values.length; index += 1) {
     const value = at(values, index);
-    if (Math.abs(value) <= MOST) continue;
+    if (isInRange(value, MOST)) continue;
     const place = [...path, Math.floor(index / stride), index % stride];
     if (!Number.isFinite(value)) {
       throw fault('NOT_FINITE', 'every coordinate must be a finite number', {}, place);
     }
-    throw fault('OUT_OF_RANGE', `${value} m is beyond ${MOST} m: a slip of a digit?`, {}, place);
+    const words = `${value} m is ${Math.abs(value) > MOST ? 'larger' : 'smaller'} than anything on a site`;
+    throw fault('OUT_OF_RANGE', `${words}. Check the digits and the unit`, {}, place);
   }
 }
 

@@ -1,4 +1,4 @@
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /** Cells along each side of the grid that points are sorted by: a power of two. */
 const SIDE = 256;

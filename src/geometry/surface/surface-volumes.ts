@@ -1,26 +1,27 @@
-import { fault } from '../../errors.js';
-import { compare, type LocalPlane } from './compare.js';
+import { readOptions } from '../read-options.js';
+import { compare } from './compare.js';
 import { readRings } from './outline-mesh.js';
-import { checkFloats, originOf, readSurface, type Origin } from './read-surface.js';
+import { readDesign, type DesignCorners, type DesignPlane } from './read-design.js';
+import { originOf, readSurface } from './read-surface.js';
 import type { Depth } from './tally.js';
-import type { Surface } from './triangulation.js';
-import { meshWarped } from './warped-mesh.js';
 
-export type { Depth } from './tally.js';
-
-/** A design plane in metres: `z = z0 + gradeX x + gradeY y`. */
-export interface DesignPlane {
-  /** Elevation at x = y = 0. */
-  readonly z0: number;
-  /** Rise over run along x and y. */
-  readonly gradeX: number;
-  readonly gradeY: number;
-}
-
-/** A design surface that is straight along and across between four corners, in metres. */
-export interface DesignCorners {
-  /** x, y and z of each corner in turn, in order round a convex figure. */
-  readonly corners: Float64Array;
+/** Two surfaces to compare, and where. */
+export interface SurfaceVolumesOptions {
+  /**
+   * Spot heights of the existing surface [metres], `x0, y0, z0, x1 ...`: 3 to 50 million points in any
+   * order. Points that repeat another are left out.
+   */
+  readonly existing: Float64Array;
+  /**
+   * The design: a plane; or spot heights as above; or the four corners of a warped surface, which is
+   * met to 1/16384 of its twist.
+   */
+  readonly design: DesignPlane | DesignCorners | Float64Array;
+  /**
+   * A ring [metres] `x0, y0, x1 ...`, concave or not, in either direction, closed by itself; or a list
+   * of it and the rings of its holes. Default: wherever both surfaces are.
+   */
+  readonly outline?: Float64Array | readonly Float64Array[];
 }
 
 /** Cut and fill between two surfaces, in metres, square metres and cubic metres. */
@@ -48,21 +49,14 @@ export interface SurfaceVolumes {
  * `fill` likewise below; heights that differ by their rounding alone (`4e-15` of them) count as one.
  * Each triangle is split exactly along the line of no depth; the triangles of two surfaces are laid
  * over each other. Coordinates are taken from a point of the data: at 500 000 / 4 500 000 m nothing is
- * lost. Relative error some 1e-13 for a million points; time
- * n log n. Four points on one circle, such as a cell of a grid, may be joined along either diagonal:
+ * lost. Relative error some 1e-13 for a million points; time n log n. Four points on one circle, such as a cell of a grid, may be joined along either diagonal:
  * `gridVolumes` takes both alike.
  *
- * @param options.existing - spot heights [metres], `x0, y0, z0, x1 ...`, 3 to 50 million points in
- *   any order; points that repeat another are left out
- * @param options.design - a plane [metres; `z0` its elevation at x = y = 0]; or spot heights as
- *   above; or the four corners of a warped surface, which is met to 1/16384 of its twist
- * @param options.outline - a ring [metres] `x0, y0, x1 ...`, concave or not, in either direction,
- *   closed by itself; or a list of it and the rings of its holes
  * @returns cut, fill and net [m3], their areas, the area compared and the part of the outline that no
  *   surface covers [m2], the deepest cut and fill with their places [metres]
  * @throws `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `TOO_FEW_POINTS`, `CAPACITY_EXCEEDED`,
  *   `POINTS_COLLINEAR`, `TWO_HEIGHTS`, `CORNERS_NOT_CONVEX`, `SELF_INTERSECTION`, `ZERO_AREA`,
- *   `HOLE_OUTSIDE`, `SURFACES_APART`
+ *   `HOLE_OUTSIDE`, `SURFACES_APART`, `EMPTY_LIST`, `REQUIRED`, `UNKNOWN_FIELD`
  * @source derived
  * @example
  * const existing = Float64Array.of(0, 0, 1, 6, 0, 1, 6, 4, 1, 0, 4, 1);
@@ -70,15 +64,8 @@ export interface SurfaceVolumes {
  * dig.cut //=> 12
  * dig.fillArea //=> 0
  */
-export function surfaceVolumes(options: {
-  readonly existing: Float64Array;
-  readonly design: DesignPlane | DesignCorners | Float64Array;
-  readonly outline?: Float64Array | readonly Float64Array[];
-}): SurfaceVolumes {
-  if (typeof options !== 'object' || options === null) {
-    throw fault('WRONG_TYPE', 'expected { existing, design, outline }');
-  }
-  const { existing, design, outline } = options;
+export function surfaceVolumes(options: SurfaceVolumesOptions): SurfaceVolumes {
+  const { existing, design, outline } = readOptions(options, ['existing', 'design', 'outline']);
   const origin = originOf(existing);
   const rings = outline === undefined ? undefined : readRings(outline, origin);
   const against = readDesign(design, origin);
@@ -93,38 +80,4 @@ export function surfaceVolumes(options: {
     deepestCut: placed(rest.deepestCut),
     deepestFill: placed(rest.deepestFill),
   });
-}
-
-/** The design seen from the origin. */
-function readDesign(design: unknown, origin: Origin): Surface | LocalPlane {
-  if (design instanceof Float64Array) return readSurface(design, 'design', origin);
-  if (typeof design !== 'object' || design === null) {
-    const words = 'expected a plane { z0, gradeX, gradeY } or a Float64Array of points';
-    throw fault('WRONG_TYPE', words, {}, ['design']);
-  }
-  if ('corners' in design) return readCorners(design.corners, origin);
-  const read = (field: keyof DesignPlane): number => {
-    const value = (design as Readonly<Record<string, unknown>>)[field];
-    if (typeof value !== 'number') {
-      throw fault('WRONG_TYPE', 'expected a number', {}, ['design', field]);
-    }
-    if (Math.abs(value) <= 1e8) return value;
-    const code = Number.isFinite(value) ? 'OUT_OF_RANGE' : 'NOT_FINITE';
-    throw fault(code, `${value} is no level or grade of a site`, {}, ['design', field]);
-  };
-  const [z0, gradeX, gradeY] = [read('z0'), read('gradeX'), read('gradeY')];
-  return { z0: z0 + gradeX * origin.x + gradeY * origin.y, gradeX, gradeY };
-}
-
-function readCorners(corners: unknown, origin: Origin): Surface {
-  const path = ['design', 'corners'];
-  checkFloats(corners, path, { stride: 3, words: 'x, y and z of four corners in turn' });
-  if (corners.length !== 12) {
-    throw fault('WRONG_TYPE', `expected four corners, got ${corners.length / 3}`, {}, path);
-  }
-  const shift = [origin.x, origin.y, 0];
-  return meshWarped(
-    corners.map((value, k) => value - (shift[k % 3] ?? 0)),
-    path,
-  );
 }

@@ -1,5 +1,5 @@
 import type { Piece } from './piece.js';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /** What cut and fill add up to, in metres. Internal. */
 export interface Totals {

@@ -1,6 +1,6 @@
 import Delaunator from 'delaunator';
 import { orient2d } from 'robust-predicates';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /** Triangles over points in plan; each triangle has its inside on the side where `inner` is positive. */
 export interface Triangulation {

@@ -3,7 +3,7 @@ import { makeGatherer } from './gather.js';
 import { holds } from './locate.js';
 import { meeting } from './meeting.js';
 import { across, type Triangulation } from './triangulation.js';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /**
  * Visits each triangle of `a` that shares area with `b`, with the triangles of `b` that it shares

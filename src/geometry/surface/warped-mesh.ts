@@ -2,7 +2,7 @@ import { orient2d } from 'robust-predicates';
 import { fault } from '../../errors.js';
 import type { FieldPath } from '../../errors.js';
 import type { Surface } from './triangulation.js';
-import { at } from './typed.js';
+import { at } from '../floats.js';
 
 /**
  * Cells along each side of a warped surface. Between their triangles the surface is met to 1/16384

@@ -6,11 +6,9 @@ import { exactOf, fromSI, type Area, type Length, type Volume } from '../../unit
 import { divideRatios, wholeRatio } from '../../units/ratio.js';
 import type { PlanPoint } from '../../units/vector.js';
 import { inState } from '../../volumes/state-volume.js';
-import {
-  surfaceVolumes,
-  type Depth,
-  type DesignPlane,
-} from '../../geometry/surface/surface-volumes.js';
+import type { DesignPlane } from '../../geometry/surface/read-design.js';
+import { surfaceVolumes } from '../../geometry/surface/surface-volumes.js';
+import type { Depth } from '../../geometry/surface/tally.js';
 import { given, type Step } from '../../working.js';
 import type { SpotHeight } from '../schema/spot-heights-field.js';
 import type { FinishSurface } from './finish-surface.js';

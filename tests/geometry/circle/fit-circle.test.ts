@@ -132,7 +132,10 @@ describe('fitCircle', () => {
     expectFault(() => fitCircle(points as never), code);
   });
 
-  test('refuses an odd array', () => {
-    expectFault(() => fitCircle(new Float64Array(7)), 'TOO_FEW_POINTS');
+  test('refuses an odd array, and points too far apart for floats', () => {
+    expectFault(() => fitCircle(new Float64Array(7)), 'WRONG_TYPE');
+    const far = (size: number) => fitCircle(Float64Array.of(0, 0, size, 0, 0, size));
+    expect(far(1e49).radius / 1e49).toBeCloseTo(Math.SQRT1_2, 12);
+    expectFault(() => far(1e51), 'OUT_OF_RANGE');
   });
 });

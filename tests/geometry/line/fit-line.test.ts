@@ -1,6 +1,7 @@
+import { runInNewContext } from 'node:vm';
 import { describe, expect, test } from 'vitest';
 import { fitLine } from 'settline/geometry';
-import { expectFault } from '../../faults.js';
+import { expectFault, faultsOf } from '../../faults.js';
 
 describe('orthogonal fit', () => {
   test('a vertical line', () => {
@@ -67,11 +68,13 @@ describe('orthogonal fit', () => {
   });
 });
 
+const LINE = Float64Array.of(0, 0, 3, 4);
+
 describe('refuses', () => {
   test.each([
     [() => fitLine([]), 'TOO_FEW_POINTS'],
     [() => fitLine([[0, 0]]), 'TOO_FEW_POINTS'],
-    [() => fitLine(new Float64Array([0, 0, 1])), 'TOO_FEW_POINTS'],
+    [() => fitLine(new Float64Array([0, 0, 1])), 'WRONG_TYPE'],
     [
       () =>
         fitLine([
@@ -116,9 +119,46 @@ describe('refuses', () => {
       'WRONG_TYPE',
     ],
     [() => fitLine('points' as never), 'WRONG_TYPE'],
+    [() => fitLine(null as never), 'WRONG_TYPE'],
+    [
+      () =>
+        fitLine([
+          [0, 0, 0],
+          [1, 1, 1],
+        ] as never),
+      'WRONG_TYPE',
+    ],
+    // holes in a list, as many as a list can have
+    [() => fitLine([[0, 0], , [1, 1]] as never), 'WRONG_TYPE'],
+    [() => fitLine(new Array(2 ** 32 - 1) as never), 'WRONG_TYPE'],
+    [() => fitLine(Object.create(Float64Array.prototype) as never), 'WRONG_TYPE'],
+    [() => fitLine(LINE, null as never), 'WRONG_TYPE'],
+    [() => fitLine(LINE, new Float64Array(2) as never), 'WRONG_TYPE'],
+    [() => fitLine(LINE, { residualsInto: [0, 0] } as never), 'WRONG_TYPE'],
+    [() => fitLine(LINE, { residualsInto: new Float64Array(3) }), 'WRONG_TYPE'],
+    [() => fitLine(LINE, { residualInto: new Float64Array(2) } as never), 'UNKNOWN_FIELD'],
+    [() => fitLine(Float64Array.of(0, 0, 1e76, 0)), 'OUT_OF_RANGE'],
+    [() => fitLine(Float64Array.of(0, 0, 1e-80, 0)), 'POINTS_COINCIDE'],
   ] as const)('%s', (run, code) => {
     expectFault(run, code);
   });
+});
+
+test('an unknown option names the one that was meant, every unknown one at once', () => {
+  const options = { residualInto: new Float64Array(2), weights: [1, 1] };
+  const faults = faultsOf(() => fitLine(LINE, options as never));
+  expect(faults.map(({ code, path }) => `${code} ${path.join()}`)).toEqual([
+    'UNKNOWN_FIELD residualInto',
+    'UNKNOWN_FIELD weights',
+  ]);
+  expect(faults[0]?.params).toEqual({ key: 'residualInto', meant: 'residualsInto' });
+  expect(faults[1]?.message).toContain('This object takes residualsInto');
+});
+
+test('takes floats that another realm has made', () => {
+  const foreign = runInNewContext('Float64Array.of(0, 0, 3, 4)') as Float64Array;
+  expect(foreign).not.toBeInstanceOf(Float64Array);
+  expect(fitLine(foreign).direction).toEqual([0.6, 0.8]);
 });
 
 test('a first point far from all the others costs no digits', () => {

@@ -16,7 +16,7 @@ describe('fitPlane', () => {
     );
     const residuals = new Float64Array(4);
     const before = [...xyz];
-    const plane = fitPlane(xyz, { residuals });
+    const plane = fitPlane(xyz, { residualsInto: residuals });
     expect(plane.gradeX).toBeCloseTo(-0.02, 15);
     expect(plane.gradeY).toBeCloseTo(0, 15);
     expect(plane.slope).toBeCloseTo(0.02, 15);
@@ -33,14 +33,19 @@ describe('fitPlane', () => {
   test('refuses what is no cloud of points', () => {
     expectFault(() => fitPlane([0, 0, 0] as never), 'WRONG_TYPE');
     expectFault(() => fitPlane(new Float64Array(6)), 'TOO_FEW_POINTS');
-    expectFault(() => fitPlane(new Float64Array(10)), 'TOO_FEW_POINTS');
+    expectFault(() => fitPlane(new Float64Array(10)), 'WRONG_TYPE');
     expectFault(() => fitPlane(new Float64Array(9)), 'POINTS_COLLINEAR');
     const bad = new Float64Array([0, 0, 0, 1, 0, 0, 0, 1, Number.NaN]);
-    expectFault(() => fitPlane(bad), 'NOT_FINITE');
+    expect(expectFault(() => fitPlane(bad), 'NOT_FINITE').path).toEqual([2]);
     bad[8] = Infinity;
     expectFault(() => fitPlane(bad), 'NOT_FINITE');
     bad[8] = 1;
-    expectFault(() => fitPlane(bad, { residuals: new Float64Array(2) }), 'WRONG_TYPE');
+    bad[7] = 1e80;
+    expectFault(() => fitPlane(bad), 'OUT_OF_RANGE');
+    bad[7] = 1;
+    const residualsInto = new Float64Array(2);
+    expectFault(() => fitPlane(bad, { residualsInto }), 'WRONG_TYPE');
+    expectFault(() => fitPlane(bad, { residuals: residualsInto } as never), 'UNKNOWN_FIELD');
     const row = new Float64Array([0, 0, 0, 1e6, 1e6, 1, 3e6, 3e6, 2]);
     expectFault(() => fitPlane(row), 'POINTS_COLLINEAR');
   });

@@ -44,9 +44,38 @@ describe('scanStraightedge', () => {
     });
   });
 
+  const PAIR = [
+    [0, 0],
+    [1, 0],
+  ] as const;
+
+  test('refuses options that are none, and one that does not exist', () => {
+    expectFault(() => scanStraightedge(PAIR, null as never), 'WRONG_TYPE');
+    expectFault(() => scanStraightedge(PAIR, { lenght: 3 } as never), 'UNKNOWN_FIELD');
+  });
+
   test.each([
     ['TOO_FEW_POINTS', [[0, 0]], 3],
-    ['TOO_FEW_POINTS', new Float64Array(5), 3],
+    ['TOO_FEW_POINTS', new Float64Array(2), 3],
+    ['WRONG_TYPE', new Float64Array(5), 3],
+    ['WRONG_TYPE', [[0, 0], , [1, 1]], 3],
+    ['WRONG_TYPE', PAIR, '3'],
+    [
+      'OUT_OF_RANGE',
+      [
+        [0, 0],
+        [1, 1e101],
+      ],
+      3,
+    ],
+    [
+      'OUT_OF_RANGE',
+      [
+        [0, 0],
+        [1e-101, 0],
+      ],
+      3,
+    ],
     ['WRONG_TYPE', 'flat', 3],
     ['WRONG_TYPE', [[0, 0], [1]], 3],
     ['WRONG_TYPE', [[0, 0], { s: 1 }], 3],
@@ -116,7 +145,7 @@ describe('scanStraightedge', () => {
       -1,
     ],
     [
-      'NOT_POSITIVE',
+      'NOT_FINITE',
       [
         [0, 0],
         [1, 0],
@@ -124,7 +153,7 @@ describe('scanStraightedge', () => {
       Number.NaN,
     ],
     [
-      'NOT_POSITIVE',
+      'NOT_FINITE',
       [
         [0, 0],
         [1, 0],
@@ -132,7 +161,7 @@ describe('scanStraightedge', () => {
       Infinity,
     ],
     [
-      'NOT_POSITIVE',
+      'REQUIRED',
       [
         [0, 0],
         [1, 0],

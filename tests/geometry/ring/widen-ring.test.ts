@@ -37,6 +37,10 @@ describe('widenRing', () => {
       expectFault(() => widenRing(square, by as never), 'WRONG_TYPE');
     }
     expectFault(() => widenRing(square, 1e101), 'OUT_OF_RANGE');
+    expectFault(() => widenRing(square, 1e-101), 'OUT_OF_RANGE');
+    // a needle whose mitre would reach 1e102 m
+    const needle = Float64Array.of(0, 0, 1, 0, 0, 1e-90);
+    expectFault(() => widenRing(needle, 1e12), 'OUT_OF_RANGE');
     const huge = square.map((value) => 1e200 * value);
     expectFault(() => widenRing(huge, 1), 'OUT_OF_RANGE');
     const issue = expectFault(

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { outlierCritical, studentQuantile } from 'settline/geometry';
+import { studentQuantile } from 'settline/geometry';
 import { expectFault } from '../../faults.js';
+import { testRefusals } from '../../refusals.js';
 
 describe('Student quantiles', () => {
   test.each([
@@ -27,7 +28,7 @@ describe('Student quantiles', () => {
   test.each([
     [0, 5],
     [1, 5],
-    [Number.NaN, 5],
+    [1e-101, 5],
     [0.1, 0],
     [0.1, 2.5],
     [0.1, 1e8],
@@ -35,11 +36,17 @@ describe('Student quantiles', () => {
     expectFault(() => studentQuantile({ tail, degreesOfFreedom }), 'OUT_OF_RANGE');
   });
 
-  test('critical value: both sides, shared among the stakes', () => {
-    expect(outlierCritical({ count: 8, significance: 0.1 })).toBe(
-      studentQuantile({ tail: 0.1 / 16, degreesOfFreedom: 5 }),
-    );
-    expectFault(() => outlierCritical({ count: 3 }), 'TOO_FEW_POINTS');
-    expectFault(() => outlierCritical({ count: 8, significance: 0 }), 'OUT_OF_RANGE');
+  test('the least tail, by its closed form', () => {
+    // one degree of freedom: tan(pi (1/2 - tail)), which is 1 / (pi tail) for small ones
+    const t = studentQuantile({ tail: 1e-100, degreesOfFreedom: 1 });
+    expect(Math.abs(t * Math.PI * 1e-100 - 1)).toBeLessThan(1e-11);
   });
+
+  testRefusals(studentQuantile, { tail: 0.1, degreesOfFreedom: 5 }, [
+    ['tail', Number.NaN, 'NOT_FINITE'],
+    ['tail', '0.1', 'WRONG_TYPE'],
+    ['tail', undefined, 'REQUIRED'],
+    ['degreesOfFreedom', '5', 'WRONG_TYPE'],
+    ['degreesOffreedom', 5, 'UNKNOWN_FIELD'],
+  ]);
 });

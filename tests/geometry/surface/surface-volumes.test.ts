@@ -183,8 +183,17 @@ describe('refusals', () => {
   const bad = (...values: readonly number[]) => Float64Array.from(values);
 
   test.each([
-    [{}, 'WRONG_TYPE', ['design']],
-    [{ existing, design: { z0: 0, gradeX: 0 } }, 'WRONG_TYPE', ['design', 'gradeY']],
+    [{}, 'REQUIRED', ['design']],
+    [{ design: LEVEL }, 'REQUIRED', ['existing']],
+    [{ existing, design: null }, 'WRONG_TYPE', ['design']],
+    [{ existing, design: [0, 0, 0] }, 'WRONG_TYPE', ['design']],
+    [{ existing, design: { ...LEVEL, gradeZ: 0 } }, 'UNKNOWN_FIELD', ['design', 'gradeZ']],
+    [{ existing, design: { ...LEVEL, corners: bad() } }, 'UNKNOWN_FIELD', ['design', 'z0']],
+    [{ existing, design: { ...LEVEL, gradeX: '2%' } }, 'WRONG_TYPE', ['design', 'gradeX']],
+    [{ existing, design: LEVEL, outlines: [] }, 'UNKNOWN_FIELD', ['outlines']],
+    [{ existing, design: LEVEL, outline: null }, 'WRONG_TYPE', ['outline']],
+    [{ existing, design: LEVEL, outline: [square, , square] }, 'REQUIRED', ['outline', 1]],
+    [{ existing, design: { z0: 0, gradeX: 0 } }, 'REQUIRED', ['design', 'gradeY']],
     [{ existing, design: { ...LEVEL, z0: Number.NaN } }, 'NOT_FINITE', ['design', 'z0']],
     [{ existing, design: { ...LEVEL, z0: 1e9 } }, 'OUT_OF_RANGE', ['design', 'z0']],
     [{ existing: [0, 0, 0], design: LEVEL }, 'WRONG_TYPE', ['existing']],
@@ -249,5 +258,25 @@ describe('refusals', () => {
 
   test('nothing at all', () => {
     expectFault(() => surfaceVolumes(undefined as never), 'WRONG_TYPE');
+    expectFault(() => surfaceVolumes(existing as never), 'WRONG_TYPE');
+  });
+
+  test('coordinates that are neither 0 nor measurable', () => {
+    const tiny = existing.map((value) => value * 1e-120);
+    expectFault(() => surfaceVolumes({ existing: tiny, design: LEVEL }), 'OUT_OF_RANGE');
+  });
+
+  test('an outline closer to itself than floats can tell, and one too small for them', () => {
+    const site = bad(0, 0, 0, 25, -5, 1, 25, 5, 1, -5, 5, 1, -5, -5, 1);
+    const volume = (...outline: readonly number[]) =>
+      surfaceVolumes({ existing: site, design: LEVEL, outline: Float64Array.from(outline) });
+    expectFault(() => volume(-1, -1, 1, -1, 2e-17, 0, 1, 1, -1, 1, -9e-17, 0), 'SELF_INTERSECTION');
+    expect(volume(-1, -1, 1, -1, 2e-15, 0, 1, 1, -1, 1, -9e-15, 0).area).toBeCloseTo(2, 12);
+    expectFault(() => volume(1e-20, 0, 3e-20, 0, 3e-20, 2e-20, 0, 3e-20), 'TOO_FEW_POINTS');
+  });
+
+  test('a point that repeats the one before but for its rounding is passed over', () => {
+    const outline = bad(1, 1, 4, 1, 4, 4, 1, 4, 1, 1 + 2 ** -52);
+    expect(surfaceVolumes({ existing, design: LEVEL, outline }).area).toBeCloseTo(9, 13);
   });
 });

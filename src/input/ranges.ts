@@ -51,8 +51,8 @@ const hours: Named<'time'> = (sign, most, example) => upTo('time', sign, [most, 
 export const THICKNESS = /* #__PURE__ */ metres('positive', 5, '"5 in" or "125 mm"');
 /** A layer, lift or strip that may be nothing. */
 export const THICKNESS_OR_NONE = /* #__PURE__ */ metres('not-negative', 5, '"5 in" or "125 mm"');
-/** A string above finished grade. */
-export const STRING_HEIGHT = /* #__PURE__ */ metres('positive', 5, '"15 in" or "400 mm"');
+/** A string above finished grade, or at it. */
+export const STRING_HEIGHT = /* #__PURE__ */ metres('not-negative', 5, '"15 in" or "400 mm"');
 /** A dig, a cover, the depth of a footing. */
 export const DEPTH = /* #__PURE__ */ metres('positive', 50, '"18 in" or "450 mm"');
 /** A depth that may be nothing. */
@@ -191,6 +191,8 @@ export const FALL = /* #__PURE__ */ ratio('not-negative', 1, '"2%", "1:48" or "1
 export const FALL_OF_SOME = /* #__PURE__ */ ratio('positive', 1, '"2%", "1:48" or "1/4 in per ft"');
 /** A direction: up to ten whole turns either way. */
 export const AZIMUTH = /* #__PURE__ */ degrees('any', 3600, '"45 deg"');
+/** A turn from one straight to the next: less than straight back. */
+export const TURN = /* #__PURE__ */ degrees('positive', 179, '"90 deg"');
 /** An angle between flat and plumb. */
 export const STEEPNESS = /* #__PURE__ */ degrees('positive', 89, '"45 deg"');
 /** How far a beam may be off level. */
@@ -291,6 +293,12 @@ export const COMPACTED_PER_LOOSE = /* #__PURE__ */ numbers({
   least: 0.5,
   most: 1,
   example: '0.8',
+});
+/** The chance of blaming a good reading: a test that is wrong half the time is none. */
+export const SIGNIFICANCE = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  most: 0.5,
+  example: '0.05 for 5%',
 });
 /** How many of something: at least one. */
 export const COUNT = /* #__PURE__ */ numbers({

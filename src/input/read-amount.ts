@@ -94,8 +94,8 @@ function readStrictly<D extends Dimension>(
   return toQuantity(dimension, value as QuantityInput<D>);
 }
 
-/** The value as the caller wrote it. */
-function asWritten(value: unknown, read: { toString(): string }): string {
+/** The value as the caller wrote it. Internal. */
+export function asWritten(value: unknown, read: { toString(): string }): string {
   if (typeof value === 'string') return shownText(value.trim());
   if (isPlain(value) && typeof value['unit'] === 'string') {
     return `${shownText(String(value['value']))} ${value['unit']}`;

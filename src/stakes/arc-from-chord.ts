@@ -1,30 +1,51 @@
-import { makeReader } from '../input/reader.js';
+import { optional, quantity } from '../input/field.js';
+import { SITE_LENGTH, SITE_LENGTH_OR_NONE, TOLERANCE } from '../input/ranges.js';
+import { asWritten } from '../input/read-amount.js';
+import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
 import { CURVE_PRACTICE } from '../sources/curve-stakes.js';
-import { angle, area, type LengthInput } from '../units/construct.js';
+import { angle, type LengthInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { fromSIDecimal, type Angle, type Area, type Length } from '../units/quantity.js';
+import { NO_AREA } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { SITE_LENGTH, SITE_LENGTH_OR_NONE, UNCERTAINTY } from './limits.js';
+
+/** An arc, given by its chord and middle ordinate. */
+export interface ArcFromChordOptions {
+  /** Straight across the arc [length], more than 0 and at most 10 km. */
+  readonly chord: LengthInput;
+  /** From the middle of the chord square to the arc [length], 0 to 10 km. 0 is a straight edge. */
+  readonly middleOrdinate: LengthInput;
+  /** Standard uncertainty of the middle ordinate [length], 0 to 10 m. Default: none. */
+  readonly uncertainty?: LengthInput;
+}
+
+const OPTIONS = shapeOf<ArcFromChordOptions>()({
+  chord: quantity(SITE_LENGTH),
+  middleOrdinate: quantity(SITE_LENGTH_OR_NONE),
+  uncertainty: optional(quantity(TOLERANCE)),
+});
 
 /** An arc from its chord and middle ordinate. */
 export interface ArcFromChord extends Worked {
-  /** True where the middle ordinate is nothing: the edge is straight and has no radius. */
-  readonly straight: boolean;
-  /** Null for a straight edge. */
+  /** True where the middle ordinate is 0: the edge is straight and has no radius. */
+  readonly isStraight: boolean;
+  /** Radius [length]; null for a straight edge. */
   readonly radius: Length | null;
-  /** The angle of the arc at its centre, 0 for a straight edge. */
+  /** Angle of the arc at its centre [angle], 0 for a straight edge. */
   readonly centralAngle: Angle;
+  /** Along the arc [length]. */
   readonly arcLength: Length;
-  /** Between the chord and the arc. */
+  /** Between the chord and the arc [area]. */
   readonly segmentArea: Area;
-  /** How far the radius moves for a unit of the middle ordinate; null for a straight edge. */
+  /** Change of the radius per unit of the middle ordinate; null for a straight edge. */
   readonly radiusPerOrdinate: number | null;
-  /** Standard uncertainty of the radius, where that of the ordinate is given. */
-  readonly radiusUncertainty?: Length;
+  /** Standard uncertainty of the radius [length]; null for a straight edge, or without that of the ordinate. */
+  readonly radiusUncertainty: Length | null;
   /** True for an arc that turns so little that its radius is not to be trusted. */
-  readonly flat: boolean;
+  readonly isFlat: boolean;
   /** True where the arc is more than half a circle. */
-  readonly moreThanHalf: boolean;
+  readonly isMoreThanHalf: boolean;
+  /** How to measure or set out this arc. */
   readonly note: string;
 }
 
@@ -34,13 +55,11 @@ export interface ArcFromChord extends Worked {
  * exact, angle and arc hold to 40 digits. A middle ordinate of 0 is a straight edge, not an infinite
  * radius.
  *
- * The flatter the arc, the worse the ordinate tells the radius: `dR / dM = 1 / 2 - C^2 / (8 M^2)`.
+ * The flatter the arc, the less the ordinate says about the radius: `dR / dM = 1 / 2 - C^2 / (8 M^2)`.
  *
- * @param options.chord - straight across the arc [length], up to 10 km
- * @param options.middleOrdinate - from the middle of the chord square to the arc [length], not negative
- * @param options.uncertainty - standard uncertainty of the middle ordinate [length], if known
+ * @param options - see {@link ArcFromChordOptions}
  * @returns radius [length, null if straight], central angle, arc length, area of the segment, change of
- *   the radius for a unit of ordinate, flags
+ *   the radius per unit of ordinate, flags
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
  * @source curve-stakeout
  * @example
@@ -50,74 +69,64 @@ export interface ArcFromChord extends Worked {
  * arc.radiusPerOrdinate //=> -7.5
  * arcFromChord({ chord: '4 m', middleOrdinate: '0 m' }).radius //=> null
  */
-export function arcFromChord(options: {
-  readonly chord: LengthInput;
-  readonly middleOrdinate: LengthInput;
-  readonly uncertainty?: LengthInput;
-}): ArcFromChord {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const chord = reader.quantity('length', fields['chord'], ['chord'], SITE_LENGTH);
-  const ordinate = reader.quantity(
-    'length',
-    fields['middleOrdinate'],
-    ['middleOrdinate'],
-    SITE_LENGTH_OR_NONE,
-  );
-  const uncertainty =
-    fields['uncertainty'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['uncertainty'], ['uncertainty'], UNCERTAINTY);
-  reader.finish();
-  return ordinate.isZero() ? straightEdge(chord) : bentEdge({ chord, ordinate, uncertainty });
+export function arcFromChord(options: ArcFromChordOptions): ArcFromChord {
+  const measured = readOptions(options, OPTIONS, checkOrdinate);
+  return measured.middleOrdinate.isZero() ? straightEdge(measured) : bentEdge(measured);
 }
 
-function straightEdge(chord: Length): ArcFromChord {
+/** A middle ordinate this many times smaller than its chord is no measurement. */
+const FLATTEST = 1e20;
+
+const checkOrdinate: Check<typeof OPTIONS> = (reader, { chord, middleOrdinate }, path, raw) => {
+  if (chord === undefined || middleOrdinate === undefined || middleOrdinate.isZero()) return;
+  if (chord.dividedBy(middleOrdinate).lte(FLATTEST)) return;
+  const message = `${asWritten(raw['middleOrdinate'], middleOrdinate)} is too small to measure. Write 0 for a straight edge`;
+  reader.fail('OUT_OF_RANGE', [...path, 'middleOrdinate'], message);
+};
+
+type Measured = Values<typeof OPTIONS>;
+
+function straightEdge({ chord, middleOrdinate }: Measured): ArcFromChord {
   return withWorking(
     {
-      straight: true,
+      isStraight: true,
       radius: null,
-      centralAngle: angle(0, 'rad'),
+      centralAngle: angleOfArc(chord, middleOrdinate),
       arcLength: chord,
-      segmentArea: area(0, 'm2'),
+      segmentArea: NO_AREA,
       radiusPerOrdinate: null,
-      flat: true,
-      moreThanHalf: false,
-      note: 'No middle ordinate: the edge is straight and has no radius.',
+      radiusUncertainty: null,
+      isFlat: true,
+      isMoreThanHalf: false,
+      note: NOTES.straight,
     },
     () => [],
   );
 }
 
-interface Bent {
-  readonly chord: Length;
-  readonly ordinate: Length;
-  readonly uncertainty: Length | undefined;
-}
-
-function bentEdge({ chord, ordinate, uncertainty }: Bent): ArcFromChord {
+function bentEdge(measured: Measured): ArcFromChord {
+  const { chord, middleOrdinate: ordinate, uncertainty } = measured;
   const radius = radiusOf(chord, ordinate);
   const centralAngle = angleOfArc(chord, ordinate);
   const arcLength = radius.times(centralAngle.si);
   const sector = radius.times(arcLength);
   const segmentArea = sector.minus(chord.times(radius.minus(ordinate))).dividedBy(2);
   const steepness = chord.dividedBy(ordinate).pow(2).div(-8).plus(0.5);
-  const flat = centralAngle.compare(FLAT_TURN) < 0;
-  const spread = uncertainty?.times(steepness.abs());
+  const isFlat = centralAngle.compare(FLAT_TURN) < 0;
   return withWorking(
     {
-      straight: false,
+      isStraight: false,
       radius,
       centralAngle,
       arcLength,
       segmentArea,
       radiusPerOrdinate: steepness.toNumber(),
-      ...(spread === undefined ? {} : { radiusUncertainty: spread }),
-      flat,
-      moreThanHalf: ordinate.times(2).compare(chord) > 0,
-      note: flat ? NOTES.flat : NOTES.bent,
+      radiusUncertainty: uncertainty?.times(steepness.abs()) ?? null,
+      isFlat,
+      isMoreThanHalf: ordinate.times(2).compare(chord) > 0,
+      note: isFlat ? NOTES.flat : NOTES.bent,
     },
-    () => showWorking({ chord, ordinate, uncertainty }, { radius, centralAngle, arcLength }),
+    () => showWorking(measured, { radius, centralAngle, arcLength }),
   );
 }
 
@@ -125,8 +134,9 @@ function bentEdge({ chord, ordinate, uncertainty }: Bent): ArcFromChord {
 export const FLAT_TURN = angle(CURVE_PRACTICE.flatTurn.value, 'deg');
 
 const NOTES = {
-  flat: 'A flat arc: a slip in the middle ordinate moves the radius by far more. Set it out by ordinates from the chord, not by its radius.',
-  bent: 'Measure the ordinate in the very middle of the chord and square to it.',
+  straight: 'No middle ordinate: the edge is straight and has no radius.',
+  flat: 'A flat arc: a small error in the middle ordinate changes the radius by far more. Set it out by ordinates from the chord, not by its radius.',
+  bent: 'Measure the ordinate at the exact middle of the chord, and square to it.',
 } as const;
 
 /** `C^2 / (8 M) + M / 2`, exactly. Internal. */
@@ -138,10 +148,10 @@ export const angleOfArc = (chord: Length, ordinate: Length): Angle =>
   fromSIDecimal('angle', Decimal40.atan(ordinate.dividedBy(chord).times(2)).times(4));
 
 function showWorking(
-  { chord, ordinate }: Bent,
+  { chord, middleOrdinate }: Measured,
   made: { readonly radius: Length; readonly centralAngle: Angle; readonly arcLength: Length },
 ): Step[] {
-  const measured = [given('C', 'chord', chord), given('M', 'middle ordinate', ordinate)];
+  const measured = [given('C', 'chord', chord), given('M', 'middle ordinate', middleOrdinate)];
   return [
     {
       title: 'Radius of the arc',

@@ -1,16 +1,43 @@
-import { makeReader, type Reader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
+import { optional, quantity } from '../input/field.js';
+import { SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import type { LengthInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
-import { formatQuantity } from '../units/format-quantity.js';
 import { exactOf, fromSI, fromSIDecimal, type Angle, type Length } from '../units/quantity.js';
 import { squareRoot } from '../units/root.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { SITE_LENGTH, UNCERTAINTY } from './limits.js';
-import { TOLERANCE } from './read-stakes.js';
+import { requireTriangles } from './triangle.js';
+
+/** A corner, by its two sides and the diagonal between their ends. */
+export interface CheckCornerOptions {
+  /** The side that stays [length], more than 0 and at most 10 km. */
+  readonly base: LengthInput;
+  /** The side that should be square to it [length], more than 0 and at most 10 km. */
+  readonly side: LengthInput;
+  /** From the far end of the one to the far end of the other [length], more than 0 and at most 10 km. */
+  readonly diagonal: LengthInput;
+  /** For how far out of square [length], 0 to 10 m. Default: not judged. */
+  readonly tolerance?: LengthInput;
+  /**
+   * Standard uncertainty of one taped length [length], 0 to 10 m. A result within twice its own
+   * uncertainty of the tolerance is `unclear`. Default: 0.
+   */
+  readonly uncertainty?: LengthInput;
+}
+
+const OPTIONS = shapeOf<CheckCornerOptions>()({
+  base: quantity(SITE_LENGTH),
+  side: quantity(SITE_LENGTH),
+  diagonal: quantity(SITE_LENGTH),
+  tolerance: optional(quantity(TOLERANCE)),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
 
 /** How to bring the end of a side square to its base. */
 export interface CornerMove {
+  /** How far [length]. */
   readonly distance: Length;
   /** Along the base: toward its far end, or away from it. */
   readonly direction: 'toward' | 'away';
@@ -18,30 +45,26 @@ export interface CornerMove {
 
 /** Whether a corner is square. */
 export interface CornerCheck extends Worked {
+  /** The corner as it is [angle]. */
   readonly angle: Angle;
-  /** A right angle less the corner: + where the corner is too narrow. */
+  /** A right angle less the corner [angle], + where the corner is too narrow. */
   readonly angleError: Angle;
-  /** What the diagonal would be if the corner were square. */
+  /** The diagonal if the corner were square [length]. */
   readonly trueDiagonal: Length;
-  /** How far the end of the side stands off the square, along the base. */
+  /** How far the end of the side is off the square, along the base [length]. */
   readonly outOfSquare: Length;
-  /** What brings it back; null where nothing is to move. */
+  /** The correction that squares it; null if none is needed. */
   readonly move: CornerMove | null;
-  /** Judged where a tolerance is given, else null. */
+  /** Null if no tolerance is given. */
   readonly verdict: Verdict | null;
 }
 
 /**
- * Checks one corner by its two sides and the diagonal between their ends: the end of the side stands
- * off the square by `e = (a^2 + b^2 - c^2) / (2 a)`, toward the far end of the base where e is
- * positive; the corner is `acos((a^2 + b^2 - c^2) / (2 a b))`. All lengths are level ones.
+ * Checks one corner by its two sides and the diagonal between their ends. The end of the side is off
+ * the square by `e = (a^2 + b^2 - c^2) / (2 a)`, toward the far end of the base if e is positive. The
+ * corner is `acos((a^2 + b^2 - c^2) / (2 a b))`. All lengths are level.
  *
- * @param options.base - the side that stays [length]
- * @param options.side - the side that should be square to it [length]
- * @param options.diagonal - from the far end of the one to the far end of the other [length]
- * @param options.tolerance - for how far out of square [length], if it is to be judged
- * @param options.uncertainty - standard uncertainty of one taped length [length]: what lies within
- *   twice the uncertainty of the result from the tolerance is `unclear`
+ * @param options - see {@link CheckCornerOptions}
  * @returns angle, how far out of square [length, not negative], the move, verdict
  * @throws `TRIANGLE_IMPOSSIBLE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source squaring-lines
@@ -51,42 +74,26 @@ export interface CornerCheck extends Worked {
  * corner.move?.direction //=> 'away'
  * corner.angle.to('deg').toFixed(2) //=> '89.60'
  */
-export function checkCorner(options: {
-  readonly base: LengthInput;
-  readonly side: LengthInput;
-  readonly diagonal: LengthInput;
-  readonly tolerance?: LengthInput;
-  readonly uncertainty?: LengthInput;
-}): CornerCheck {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const read = (name: string) => reader.quantity('length', fields[name], [name], SITE_LENGTH);
-  const [base, side, diagonal] = [read('base'), read('side'), read('diagonal')];
-  const optional = (name: string, rule: typeof TOLERANCE) =>
-    fields[name] === undefined ? undefined : reader.quantity('length', fields[name], [name], rule);
-  const tolerance = optional('tolerance', TOLERANCE);
-  const uncertainty = optional('uncertainty', UNCERTAINTY);
-  checkTriangle(reader, [base, side, diagonal]);
-  reader.finish();
+export function checkCorner(options: CheckCornerOptions): CornerCheck {
+  const read = readOptions(options, OPTIONS, checkTriangle);
+  const { base, side, diagonal } = read;
   const squares = base.times(base).plus(side.times(side));
   const excess = squares.minus(diagonal.times(diagonal));
   const lean = excess.dividedBy(base).dividedBy(2);
   const cosine = excess.dividedBy(base.times(side).times(2));
   const distance = lean.abs();
-  const angle = fromSIDecimal('angle', Decimal40.acos(cosine));
+  const direction = lean.isNegative() ? 'toward' : 'away';
   return withWorking(
     {
-      angle,
+      angle: fromSIDecimal('angle', Decimal40.acos(cosine)),
       angleError: fromSIDecimal('angle', Decimal40.asin(cosine)),
       trueDiagonal: fromSI('length', squareRoot(exactOf(squares))),
       outOfSquare: distance,
-      move: lean.isZero()
-        ? null
-        : ({ distance, direction: lean.isNegative() ? 'toward' : 'away' } as const),
+      move: lean.isZero() ? null : ({ distance, direction } as const),
       verdict:
-        tolerance === undefined
+        read.tolerance === undefined
           ? null
-          : verdictOf(tolerance.minus(distance), doubtOf([base, side, diagonal], uncertainty)),
+          : verdictOf(read.tolerance.minus(distance), doubtOf(read)),
     },
     () => [
       {
@@ -104,24 +111,24 @@ export function checkCorner(options: {
   );
 }
 
-function checkTriangle(reader: Reader, [base, side, diagonal]: readonly [Length, Length, Length]) {
-  if ([base, side, diagonal].some((one) => one.isZero())) return;
-  const isShort = diagonal.compare(base.minus(side).abs()) <= 0;
-  if (!isShort && diagonal.compare(base.plus(side)) < 0) return;
-  const [a, b, c] = [base, side, diagonal].map((one) =>
-    formatQuantity(one, { as: 'm', places: 3 }),
-  );
-  const message = `sides of ${a} and ${b} have no diagonal of ${c}: measure again`;
-  reader.fail('TRIANGLE_IMPOSSIBLE', ['diagonal'], message);
-}
+const checkTriangle: Check<typeof OPTIONS> = (reader, { base, side, diagonal }, path, raw) => {
+  if (base === undefined || side === undefined || diagonal === undefined) return;
+  const triangle = [
+    { read: base, raw: raw['base'] },
+    { read: side, raw: raw['side'] },
+    { read: diagonal, raw: raw['diagonal'] },
+  ] as const;
+  requireTriangles(reader, [triangle], [...path, 'diagonal']);
+};
 
 /** Twice the standard uncertainty of how far out of square, each length counted. */
-function doubtOf(
-  [base, side, diagonal]: readonly [Length, Length, Length],
-  uncertainty: Length | undefined,
-): Length {
-  if (uncertainty === undefined) return length(0, 'm');
-  const [a, b, c] = [base.toNumber('m'), side.toNumber('m'), diagonal.toNumber('m')];
+function doubtOf(of: {
+  readonly base: Length;
+  readonly side: Length;
+  readonly diagonal: Length;
+  readonly uncertainty: Length;
+}): Length {
+  const [a, b, c] = [of.base.toNumber('m'), of.side.toNumber('m'), of.diagonal.toNumber('m')];
   const parts = [(a * a - b * b + c * c) / (2 * a * a), b / a, c / a];
-  return uncertainty.times(2 * Math.hypot(...parts));
+  return of.uncertainty.times(2 * Math.hypot(...parts));
 }

@@ -1,5 +1,7 @@
-import { makeReader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
+import { optional, quantity } from '../input/field.js';
+import { SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import type { LengthInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import {
   exactOf,
@@ -10,15 +12,55 @@ import {
   type Length,
 } from '../units/quantity.js';
 import { squareRoot } from '../units/root.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { UNCERTAINTY } from './limits.js';
-import { TOLERANCE } from './read-stakes.js';
-import { readFourSides, type FourSides, type SideName } from './four-sides.js';
+import {
+  fourSides,
+  measuredSides,
+  requireDiagonals,
+  type FourSides,
+  type MeasuredSidesInput,
+  type SideError,
+} from './four-sides.js';
+import { pair } from './pair.js';
+
+/** Four corners that should be a rectangle. */
+export interface CheckSquareOptions {
+  /** Near and far side as they should be [length], more than 0 and at most 10 km. */
+  readonly length: LengthInput;
+  /** Left and right side as they should be [length], more than 0 and at most 10 km. */
+  readonly width: LengthInput;
+  /** Measured: near left to far right, then near right to far left [two lengths], each at most 10 km. */
+  readonly diagonals: readonly [LengthInput, LengthInput];
+  /** The sides as measured. Default: taken as they should be. */
+  readonly sides?: MeasuredSidesInput;
+  /**
+   * For how far out of square, for differences of opposite sides and for diagonals that do not fit
+   * [length], 0 to 10 m. Default: not judged.
+   */
+  readonly tolerance?: LengthInput;
+  /**
+   * Standard uncertainty of one taped length [length], 0 to 10 m. A result within twice its own
+   * uncertainty of the tolerance is `unclear`. Default: 0.
+   */
+  readonly uncertainty?: LengthInput;
+}
+
+const OPTIONS = shapeOf<CheckSquareOptions>()({
+  length: quantity(SITE_LENGTH),
+  width: quantity(SITE_LENGTH),
+  diagonals: pair(quantity(SITE_LENGTH), 'diagonals'),
+  sides: optional(measuredSides),
+  tolerance: optional(quantity(TOLERANCE)),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
 
 /** How to square four corners up: the near side stays, the far side slides along itself. */
 export interface SquareMove {
+  /** The side to slide. */
   readonly side: 'far';
+  /** How far [length]. */
   readonly distance: Length;
   /** Seen from the near side, facing the far one: away from the end of the longer diagonal. */
   readonly direction: 'left' | 'right';
@@ -29,52 +71,46 @@ export type SquareFault = 'out-of-square' | 'sides-differ' | 'length-misread';
 
 /** Whether four corners are a rectangle. */
 export interface SquareCheck extends Worked {
-  /** How far the middle of the far side stands off to one side: nothing for a rectangle. */
+  /** Sideways offset of the middle of the far side [length]. 0 for a rectangle. */
   readonly outOfSquare: Length;
-  /** What brings it back; null where nothing is to move. */
+  /** The correction that squares it; null if none is needed. */
   readonly move: SquareMove | null;
-  /** A right angle less the near left corner: + where the far side leans right. */
+  /** A right angle less the near left corner [angle], + where the far side leans right. */
   readonly angleError: Angle;
-  /** What both diagonals would be if the corners were square. */
+  /** Both diagonals if the corners were square [length]. */
   readonly trueDiagonal: Length;
-  /** The root of the mean square of the two measured diagonals. */
+  /** Root of the mean square of the two measured diagonals [length]. */
   readonly meanDiagonal: Length;
-  /** That less what the sides call for: more than the tape explains means a length was misread. */
+  /** `meanDiagonal` less what the sides require [length]: more than the tape explains means a misread length. */
   readonly diagonalMisfit: Length;
-  /** Each measured side less what it should be; empty where the sides were not measured. */
-  readonly sideErrors: readonly { readonly side: SideName; readonly error: Length }[];
-  /** How much opposite sides differ: near from far, left from right; empty likewise. */
+  /** Each measured side less what it should be; empty if the sides were not measured. */
+  readonly sideErrors: readonly SideError[];
+  /** Difference of near and far, and of left and right [length]; empty if the sides were not measured. */
   readonly sideDifferences: readonly Length[];
-  /** Judged where a tolerance is given, else null. */
+  /** Null if no tolerance is given. */
   readonly verdict: Verdict | null;
-  /** What is certainly beyond the tolerance. */
+  /** What is certainly out of tolerance. */
   readonly faults: readonly SquareFault[];
+  /** What to do, in words. */
   readonly note: string;
 }
 
 /**
  * Checks four corners by their diagonals. Stand at the near side, facing the far one: the first
  * diagonal runs from the near left corner to the far right one, the second from the near right to the
- * far left. The far side stands off by `e = (d1^2 - d2^2) / (2 (near + far))`, `(d1^2 - d2^2) / (4 L)`
- * where both are L: to the right where e is positive, and it is moved back by as much.
+ * far left. The far side is off by `e = (d1^2 - d2^2) / (2 (near + far))`, `(d1^2 - d2^2) / (4 L)`
+ * where both are L: to the right if e is positive. Move it back by the same.
  *
- * Equal diagonals alone are no proof: a trapezium has them too, so opposite sides are compared where
- * they were measured. And the diagonals must fit the sides, `(d1^2 + d2^2) / 2 = near far + left right`
- * (exactly so for a parallelogram and for an even trapezium, and but for the square of a difference of
- * sides else): if they do not, a length was misread. All lengths are level ones; bring taped slopes to plan first.
+ * Equal diagonals alone prove nothing: a trapezium has them too, so opposite sides are compared where
+ * they were measured. And the diagonals must fit the sides, `(d1^2 + d2^2) / 2 = near far + left right`:
+ * exact for a parallelogram and for an even trapezium, else off by the square of a difference of sides.
+ * If they do not fit, a length was misread. All lengths are level; bring taped slopes to plan first.
  *
- * @param options.length - near and far side as they should be [length]
- * @param options.width - left and right side as they should be [length]
- * @param options.diagonals - measured: near left to far right, near right to far left [two lengths]
- * @param options.sides - `near`, `far`, `left`, `right` as measured [length], if they were; else taken as
- *   they should be
- * @param options.tolerance - for how far out of square, for differences of opposite sides and for
- *   diagonals that do not fit [length], if it is to be judged
- * @param options.uncertainty - standard uncertainty of one taped length [length]: what lies within twice
- *   the uncertainty of a result from the tolerance is `unclear`
+ * @param options - see {@link CheckSquareOptions}
  * @returns how far out of square [length, not negative], the move, angle error, diagonals, side errors,
  *   verdict
- * @throws `TRIANGLE_IMPOSSIBLE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `TRIANGLE_IMPOSSIBLE`, `TOO_FEW`, `TOO_MANY`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading
+ *   codes
  * @source squaring-lines
  * @example
  * const check = checkSquare({
@@ -88,29 +124,12 @@ export interface SquareCheck extends Worked {
  * check.trueDiagonal.to('m').toString() //=> '13'
  * check.verdict //=> 'fail'
  */
-export function checkSquare(options: {
-  readonly length: LengthInput;
-  readonly width: LengthInput;
-  readonly diagonals: readonly [LengthInput, LengthInput];
-  readonly sides?: {
-    readonly near: LengthInput;
-    readonly far: LengthInput;
-    readonly left: LengthInput;
-    readonly right: LengthInput;
-  };
-  readonly tolerance?: LengthInput;
-  readonly uncertainty?: LengthInput;
-}): SquareCheck {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const measured = readFourSides(reader, fields);
-  const optional = (name: string, rule: typeof TOLERANCE) =>
-    fields[name] === undefined ? undefined : reader.quantity('length', fields[name], [name], rule);
-  const tolerance = optional('tolerance', TOLERANCE);
-  const uncertainty = optional('uncertainty', UNCERTAINTY);
-  reader.finish();
+export function checkSquare(options: CheckSquareOptions): SquareCheck {
+  const read = readOptions(options, OPTIONS, (reader, values, _path, raw) =>
+    requireDiagonals(reader, values, raw),
+  );
+  const measured = fourSides(read);
   const found = measure(measured);
-  const judged = judge(measured, found, { tolerance, uncertainty });
   const { lean } = found;
   const distance = lean.abs();
   const direction = lean.isNegative() ? 'right' : 'left';
@@ -124,14 +143,14 @@ export function checkSquare(options: {
       diagonalMisfit: found.misfit,
       sideErrors: measured.errors,
       sideDifferences: measured.errors.length === 0 ? [] : differencesOf(measured),
-      ...judged,
+      ...judge(measured, found, read),
     },
     () => showWorking(measured, found),
   );
 }
 
 interface Found {
-  /** + where the far side stands to the right. */
+  /** + where the far side is to the right. */
   readonly lean: Length;
   readonly angleError: Angle;
   readonly trueDiagonal: Length;
@@ -164,15 +183,19 @@ const differencesOf = ({ near, far, left, right }: FourSides): readonly Length[]
   left.minus(right).abs(),
 ];
 
+interface Judging {
+  readonly tolerance: Length | undefined;
+  readonly uncertainty: Length;
+}
+
 function judge(
   measured: FourSides,
   found: Found,
-  given: { readonly tolerance: Length | undefined; readonly uncertainty: Length | undefined },
+  { tolerance, uncertainty }: Judging,
 ): Pick<SquareCheck, 'verdict' | 'faults' | 'note'> {
-  const { tolerance, uncertainty } = given;
   if (tolerance === undefined) return { verdict: null, faults: [], note: NOTES.none };
-  // twice the standard uncertainty is taken as doubt: about 95 % (common practice, no source)
-  const doubt = uncertainty?.times(2) ?? length(0, 'm');
+  // twice the standard uncertainty is taken as doubt: about 95% (common practice, no source)
+  const doubt = uncertainty.times(2);
   const against = (size: Length, sensitivity: number): Verdict =>
     verdictOf(tolerance.minus(size), doubt.times(sensitivity));
   // how far each result moves for a unit of each taped length, as root of the sum of squares
@@ -190,15 +213,15 @@ function judge(
 }
 
 const NOTES: Readonly<Record<Verdict | SquareFault | 'none', string>> = {
-  none: 'Not judged: give a tolerance.',
+  none: 'Not judged. Give a tolerance.',
   pass: 'Square within tolerance.',
-  unclear: 'Too close to tell with this tape: measure again, or with a better one.',
+  unclear: 'Too close to tell with this tape. Measure again, or with a better one.',
   fail: 'Not square.',
-  'out-of-square': 'Slide the far side along itself as the move says, and measure again.',
+  'out-of-square': 'Slide the far side along itself as the move says, then measure again.',
   'sides-differ':
-    'Opposite sides differ: no rectangle, even where the diagonals are alike. Bring the sides to length first.',
+    'Opposite sides differ, so this is no rectangle even if the diagonals are equal. Bring the sides to length first.',
   'length-misread':
-    'The diagonals do not fit the sides: a length was misread, or a side is not as long as it should be. Measure all again before you move anything.',
+    'The diagonals do not fit the sides: a length was misread, or a side is not as long as it should be. Measure all of them again before you move anything.',
 };
 
 function showWorking({ near, far, left, right, diagonals }: FourSides, found: Found): Step[] {

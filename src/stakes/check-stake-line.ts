@@ -1,5 +1,7 @@
 import { fault } from '../errors.js';
-import { makeReader } from '../input/reader.js';
+import { choice, optional, quantity } from '../input/field.js';
+import { TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import type { Ratio } from '../units/ratio.js';
@@ -15,67 +17,96 @@ import {
   type PlanLine,
 } from './line-of-stakes.js';
 import { loneOutliers } from './lone-outliers.js';
+import { fromFirstStake, planStakes, type LocalStake, type PlanStakeInput } from './plan-stake.js';
 import { planRow } from './plan-row.js';
-import { readPlanStakes, TOLERANCE, type LocalStake, type PlanStakeInput } from './read-stakes.js';
+import { rowFinding, type RowFinding } from './row-finding.js';
+import { moveStake, type StakeMove } from './stake-move.js';
 
-/** Where a stake stands against the line. */
+/** A row of stakes, and how straight it must be. */
+export interface CheckStakeLineOptions {
+  /** At least 2 stakes, in order along the line. */
+  readonly stakes: readonly PlanStakeInput[];
+  /** Largest offset that passes [length], 0 to 10 m. An offset of exactly this passes. */
+  readonly tolerance: LengthInput;
+  /**
+   * `ends` holds the first and the last stake, `best-fit` (orthogonal least squares) holds none.
+   * Default: `ends`.
+   */
+  readonly reference?: 'ends' | 'best-fit';
+}
+
+const OPTIONS = shapeOf<CheckStakeLineOptions>()({
+  stakes: planStakes(2),
+  tolerance: quantity(TOLERANCE),
+  reference: optional(choice(['ends', 'best-fit']), 'ends'),
+});
+
+/** Where a stake is against the line. */
 export interface StakeOffset {
+  /** The stake. */
   readonly id: string;
-  /** Along the line from the first stake. */
+  /** Along the line from the first stake [length]. */
   readonly station: Length;
-  /** Square to the line, + left of travel from the first stake to the last. */
+  /** Square to the line [length], + left of travel from the first stake to the last. */
   readonly offset: Length;
+  /** True where the offset is no more than the tolerance. */
   readonly inTolerance: boolean;
 }
 
-/** How to bring a stake into line: square to it, seen from the first stake to the last. */
-export interface StakeMove {
-  readonly id: string;
-  readonly distance: Length;
-  readonly direction: 'left' | 'right';
+/** The line that offsets are measured from. */
+export interface StakeLineEnds {
+  /** The line beside the first stake. */
+  readonly from: PlanPoint;
+  /** The line beside the last stake. */
+  readonly to: PlanPoint;
+  /** From one to the other [length]. */
+  readonly length: Length;
 }
 
-/** Whether stakes stand in line, and which to move. */
+/** Whether stakes are in line, and which to move. */
 export interface StakeLine extends Worked {
-  /** True or false; null where there is nothing to judge: two stakes are always in line. */
+  /** True if every stake is in tolerance; null for two stakes, which are always in line. */
   readonly ok: boolean | null;
-  readonly verdict: 'in-line' | 'out-of-line' | 'ambiguous' | 'always-in-line';
+  /** The finding in one word. */
+  readonly code: RowFinding;
+  /** Each stake against the line, in the order given. */
   readonly offsets: readonly StakeOffset[];
+  /** The stake that is farthest off. */
   readonly worst: StakeOffset;
   /**
    * Moves that bring the line within tolerance. Where `ambiguous` is true they are alternatives:
    * make one of them, not all.
    */
   readonly moves: readonly StakeMove[];
+  /** True if several stakes, each moved alone, would bring the row into line. */
   readonly ambiguous: boolean;
   /**
-   * Each stake, a held end too, that may be the only one off: the others stand in line without it.
-   * The moves are alternatives. Empty where no single stake explains what is out.
+   * Each stake, a held end too, that may be the only one off: without it the others are in line. The
+   * moves are alternatives. Empty where no single stake explains what is out.
    */
   readonly suspects: readonly StakeMove[];
   /** The line that offsets are measured from. */
-  readonly line: { readonly from: PlanPoint; readonly to: PlanPoint; readonly length: Length };
+  readonly line: StakeLineEnds;
+  /** What to do, in words. */
   readonly note: string;
 }
 
 /**
- * Checks that stakes stand in one line in plan: offset of a stake `d = cross(u, P - A)`, station
+ * Checks that stakes are in one line in plan: offset of a stake `d = cross(u, P - A)`, station
  * `s = dot(u, P - A)`, with u the unit vector of the line. Coordinates are subtracted exactly before
- * anything is multiplied, so that large site coordinates lose nothing; a stake exactly on the
- * tolerance passes.
+ * anything is multiplied, so large site coordinates lose nothing. A stake exactly on the tolerance
+ * passes.
  *
- * With `ends` the first and last stakes are held and each stake in between is judged and moved onto
- * their line. With `best-fit` (orthogonal least squares) no stake is held: if taking one stake away
- * leaves the others in line, that stake is the one to move; if that is so for several stakes, which
- * one is off cannot be known, `ambiguous` is true and each candidate move is given. `suspects` says
- * the same with ends held: an end stake that is itself off condemns all the others.
+ * With `ends` the first and last stakes are held, and each stake in between is judged and moved onto
+ * their line. With `best-fit` no stake is held: if removing one stake leaves the others in line, move
+ * that stake. If that holds for several stakes, `ambiguous` is true and each possible move is listed.
+ * `suspects` gives the same with the ends held: an end stake that is off makes every other stake look
+ * out.
  *
- * @param options.stakes - at least 2, in order along the line; each `id` once, `x` and `y` [length]
- * @param options.tolerance - largest offset that passes [length], not negative
- * @param options.reference - `ends` or `best-fit`
- * @returns verdict, offsets and stations [length, + left of travel], moves, suspects, the line
- * @throws `TOO_FEW_STAKES`, `DUPLICATE_ID`, `ENDS_COINCIDE`, `POINTS_COINCIDE`,
- *   `DIRECTION_UNDEFINED` and the reading codes
+ * @param options - see {@link CheckStakeLineOptions}
+ * @returns the finding, offsets and stations [length, + left of travel], moves, suspects, the line
+ * @throws `EMPTY_LIST`, `TOO_FEW`, `DUPLICATE_ID`, `POINTS_COINCIDE`, `DIRECTION_UNDEFINED` and the
+ *   reading codes
  * @source derived
  * @example
  * const line = checkStakeLine({
@@ -91,48 +122,29 @@ export interface StakeLine extends Worked {
  * line.moves[0]?.direction //=> 'right'
  * line.moves[0]?.distance.to('in').toString() //=> '1'
  */
-export function checkStakeLine(options: {
-  readonly stakes: readonly PlanStakeInput[];
-  readonly tolerance: LengthInput;
-  readonly reference: 'ends' | 'best-fit';
-}): StakeLine {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const { origin, local } = readPlanStakes(reader, fields['stakes'], {
-    least: 2,
-    words: 'a line needs two stakes or more',
-  });
-  const tolerance = reader.quantity('length', fields['tolerance'], ['tolerance'], TOLERANCE);
-  const reference = reader.choice(fields['reference'], ['reference'], [
-    'ends',
-    'best-fit',
-  ] as const);
-  reader.finish();
-  const line = findLine(local, reference);
-  if (typeof line === 'string') throw fault(line, LINE_FAULTS[line], {}, ['stakes']);
-  return judge({ local, line, tolerance, reference, origin });
+export function checkStakeLine(options: CheckStakeLineOptions): StakeLine {
+  const { stakes, tolerance, reference } = readOptions(options, OPTIONS);
+  const { origin, local } = fromFirstStake(stakes);
+  return judge({ local, line: findLine(local, reference), tolerance, reference, origin });
 }
 
-const LINE_FAULTS = {
-  ENDS_COINCIDE: 'the first and the last stake are the same point',
-  POINTS_COINCIDE: 'all stakes are the same point',
-  DIRECTION_UNDEFINED: 'the stakes spread alike in every direction',
-} as const;
-
-/** The line, its point square beside the first stake; or what is wrong with the stakes. */
-function findLine(
-  stakes: readonly LocalStake[],
-  reference: 'ends' | 'best-fit',
-): PlanLine | keyof typeof LINE_FAULTS {
+/** The line, its point square beside the first stake. */
+function findLine(stakes: readonly LocalStake[], reference: 'ends' | 'best-fit'): PlanLine {
   const points = stakes.map(({ at }) => at);
   const sums = lineSums(points);
   const [first, last] = [points[0] ?? sums.sum, points.at(-1) ?? sums.sum];
   const isExact = reference === 'ends' || points.length === 2;
   const line = isExact ? lineThrough(first, last) : bestLine(sums, { first, last });
   if (line !== undefined) return { ...line, point: pointAt(line, stationOn(line, first)) };
-  if (reference === 'ends') return 'ENDS_COINCIDE';
-  const areOne = points.every((point) => isZero(minus(point, first)));
-  return areOne ? 'POINTS_COINCIDE' : 'DIRECTION_UNDEFINED';
+  if (points.every((point) => isZero(minus(point, first)))) {
+    throw fault('POINTS_COINCIDE', 'all stakes are at the same point', {}, ['stakes']);
+  }
+  if (isExact) {
+    const message = 'the first and the last stake are at the same point. Correct one of them';
+    throw fault('POINTS_COINCIDE', message, {}, ['stakes']);
+  }
+  const message = 'the stakes spread equally in every direction, so no line fits them';
+  throw fault('DIRECTION_UNDEFINED', message, {}, ['stakes']);
 }
 
 interface Case {
@@ -156,47 +168,40 @@ function judge({ local, line, tolerance, reference, origin }: Case): StakeLine {
   const isSearched = !isTrivial && !ok;
   const onto = offsets
     .filter(({ inTolerance }) => !isTrivial && !inTolerance)
-    .map(({ id, offset }) => moveBack(id, offset));
+    .map(({ id, offset }) => moveStake(id, offset));
   const row = isSearched ? suspectMoves(local, tolerance, reference) : [];
   const suspects =
     reference === 'ends' && onto.length === 1 ? inOrder(local, [...row, ...onto]) : row;
   const candidates = reference === 'ends' ? [] : suspects;
   const ambiguous = candidates.length > 1;
-  const judged = ok ? 'in-line' : ambiguous ? 'ambiguous' : 'out-of-line';
-  const verdict = isTrivial ? 'always-in-line' : judged;
+  const code = rowFinding({ count: local.length, isInLine: ok, isAmbiguous: ambiguous });
   return withWorking(
     {
       ok: isTrivial ? null : ok,
-      verdict,
+      code,
       offsets,
       worst: offsets.reduce((a, b) => (b.offset.abs().compare(a.offset.abs()) > 0 ? b : a)),
       moves: candidates.length > 0 ? candidates : onto,
       ambiguous,
       suspects,
       line: describeLine(line, local, origin),
-      note: NOTES[verdict],
+      note: NOTES[code],
     } as const,
     () => showWorking(offsets, tolerance, reference),
   );
 }
 
-const NOTES: Readonly<Record<StakeLine['verdict'], string>> = {
-  'in-line': 'All stakes stand within tolerance.',
+const NOTES: Readonly<Record<RowFinding, string>> = {
+  'in-line': 'All stakes are in tolerance.',
   'out-of-line': 'Move the stakes listed.',
   ambiguous:
-    'Which stake is off cannot be known from these stakes alone. Make one of the moves listed, not all, or add a stake.',
-  'always-in-line': 'Two stakes are always in line: there is nothing to check.',
+    'There is no way to tell which stake is off. Make one of the moves listed, not all, or add a stake. Then check again.',
+  'always-in-line': 'Two stakes are always in line. Add a third to check them.',
 };
 
-const moveBack = (id: string, offset: Length): StakeMove => ({
-  id,
-  distance: offset.abs(),
-  direction: offset.isNegative() ? 'left' : 'right',
-});
-
 /**
- * Stakes without which the others stand in line, with the move onto the line of the others. Where the
- * ends are held only they are left out in turn: whether one between them is off shows as it is.
+ * Stakes without which the others are in line, with the move onto the line of the others. With the
+ * ends held only they are left out in turn: a stake between them shows by itself.
  */
 function suspectMoves(
   local: readonly LocalStake[],
@@ -207,7 +212,7 @@ function suspectMoves(
   const among = reference === 'ends' ? [0, local.length - 1] : all;
   const row = planRow(local.map(({ at }) => at));
   return loneOutliers(row, { tolerance: exactOf(tolerance), among }).map(({ index, offset }) =>
-    moveBack(local[index]?.id ?? '', metres(offset)),
+    moveStake(local[index]?.id ?? '', metres(offset)),
   );
 }
 

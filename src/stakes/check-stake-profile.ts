@@ -1,5 +1,7 @@
 import { fault } from '../errors.js';
-import { makeReader, type Reader } from '../input/reader.js';
+import { choice, optional, quantity } from '../input/field.js';
+import { TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { addRatios, multiplyRatios, subtractRatios, type Ratio } from '../units/ratio.js';
@@ -15,71 +17,87 @@ import {
 } from './grade-row.js';
 import { lineSums } from './line-of-stakes.js';
 import { loneOutliers } from './lone-outliers.js';
-import { PLACE, readRow, TOLERANCE, type RowNeed } from './read-stakes.js';
+import {
+  inProfile,
+  profileStakes,
+  type ProfileStake,
+  type ProfileStakeInput,
+} from './profile-stake.js';
+import { rowFinding, type RowFinding } from './row-finding.js';
+import { moveMark, type MarkMove } from './stake-move.js';
 
-/** A stake in profile: where its mark stands along the string, and how high. */
-export interface ProfileStakeInput {
-  readonly id: string;
-  readonly station: LengthInput;
-  /** Elevation of the mark, or any height above one level plane. */
-  readonly elevation: LengthInput;
+type Reference = 'ends' | 'first' | 'best-fit';
+
+/** The marks of a row of stakes, and how even their grade must be. */
+export interface CheckStakeProfileOptions {
+  /** At least 2 stakes, from the first to the last. */
+  readonly stakes: readonly ProfileStakeInput[];
+  /** Largest level difference that passes [length], 0 to 10 m. A difference of exactly this passes. */
+  readonly tolerance: LengthInput;
+  /**
+   * `ends` holds the first and the last mark, `first` the first one only (a slab that cannot move),
+   * `best-fit` holds none. Default: `ends`.
+   */
+  readonly reference?: 'ends' | 'first' | 'best-fit';
 }
 
-/** How high the mark of a stake stands against the grade. */
+const OPTIONS = shapeOf<CheckStakeProfileOptions>()({
+  stakes: profileStakes(2),
+  tolerance: quantity(TOLERANCE),
+  reference: optional(choice(['ends', 'first', 'best-fit']), 'ends'),
+});
+
+/** How high the mark of a stake is against the grade. */
 export interface StakeRise {
+  /** The stake. */
   readonly id: string;
+  /** Place along the string [length]. */
   readonly station: Length;
-  /** The straight grade at the station. */
+  /** Elevation of the straight grade at the station [length]. */
   readonly grade: Length;
-  /** The mark above the grade: + too high. */
+  /** The mark above the grade [length], + too high. */
   readonly rise: Length;
+  /** True where the rise is no more than the tolerance, up or down. */
   readonly inTolerance: boolean;
 }
 
-/** How to bring a mark onto the grade. */
-export interface MarkMove {
-  readonly id: string;
-  readonly distance: Length;
-  readonly direction: 'up' | 'down';
-}
-
-/** Whether the marks of stakes stand on one straight grade, and which to move. */
+/** Whether the marks of stakes are on one straight grade, and which to move. */
 export interface StakeProfile extends Worked {
-  /** True or false; null where there is nothing to judge: two marks are always on a grade. */
+  /** True if every mark is in tolerance; null for two marks, which are always on one grade. */
   readonly ok: boolean | null;
-  readonly verdict: 'in-line' | 'out-of-line' | 'ambiguous' | 'always-in-line';
-  /** Slope along the stations, + rising. */
+  /** The finding in one word. */
+  readonly code: RowFinding;
+  /** Slope along the stations [slope], + rising. */
   readonly slope: Slope;
+  /** Each mark against the grade, in the order given. */
   readonly rises: readonly StakeRise[];
+  /** The mark that is farthest off. */
   readonly worst: StakeRise;
   /**
    * Moves that bring the marks within tolerance. Where `ambiguous` is true they are alternatives:
    * make one of them, not all.
    */
   readonly moves: readonly MarkMove[];
+  /** True if several marks, each moved alone, would bring the row on grade. */
   readonly ambiguous: boolean;
+  /** What to do, in words. */
   readonly note: string;
 }
 
-const REFERENCES = ['ends', 'best-fit', 'first'] as const;
-
 /**
- * Checks that the marks of stakes stand on one straight grade: `rise = z - (z0 + i (s - s0))`. It is
+ * Checks that the marks of stakes are on one straight grade: `rise = z - (z0 + i (s - s0))`. It is
  * exact: a mark on the tolerance passes. A row that is straight in plan can still have a hump: check
  * both, each with its own tolerance.
  *
- * With `ends` the first and last marks are held. With `first` the first one is held (a slab that
- * cannot move) and the slope is the best one, `i = sum (s - s0)(z - z0) / sum (s - s0)^2`. With
- * `best-fit` none is held (least squares of the level differences): if taking one mark away leaves the
- * others in tolerance, that mark is the one to move; if that is so for several, which one is off
- * cannot be known, and each move is given as an alternative.
+ * With `ends` the grade runs from the first mark to the last. With `first` it runs from the first
+ * mark at the best slope, `i = sum (s - s0)(z - z0) / sum (s - s0)^2`. With `best-fit` it is the least
+ * squares grade of all: if removing one mark leaves the others in tolerance, move that mark. If that
+ * holds for several marks, `ambiguous` is true and each possible move is listed.
  *
- * @param options.stakes - at least 2, from the first to the last: each `id` once, `station` and
- *   `elevation` [length]
- * @param options.tolerance - largest level difference that passes [length], not negative
- * @param options.reference - `ends`, `first` or `best-fit`
- * @returns verdict, slope [+ rising], grade and rise at each stake [length, + too high], moves
- * @throws `TOO_FEW_STAKES`, `DUPLICATE_ID`, `ENDS_COINCIDE`, `STATIONS_COINCIDE` and the reading codes
+ * @param options - see {@link CheckStakeProfileOptions}
+ * @returns the finding, slope [+ rising], grade and rise at each stake [length, + too high], moves
+ * @throws `EMPTY_LIST`, `TOO_FEW`, `DUPLICATE_ID`, `POINTS_COINCIDE` (one station for both ends, or
+ *   for all) and the reading codes
  * @source derived
  * @example
  * const profile = checkStakeProfile({
@@ -94,55 +112,19 @@ const REFERENCES = ['ends', 'best-fit', 'first'] as const;
  * profile.slope.to('percent').toString() //=> '-2'
  * profile.moves.map(({ id, distance, direction }) => `${id} ${distance.to('mm').toString()} mm ${direction}`) //=> ['B 10 mm up']
  */
-export function checkStakeProfile(options: {
-  readonly stakes: readonly ProfileStakeInput[];
-  readonly tolerance: LengthInput;
-  readonly reference: 'ends' | 'first' | 'best-fit';
-}): StakeProfile {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const stakes = readProfileStakes(reader, fields['stakes'], {
-    least: 2,
-    words: 'a grade needs two stakes or more',
-  });
-  const tolerance = reader.quantity('length', fields['tolerance'], ['tolerance'], TOLERANCE);
-  const reference = reader.choice(fields['reference'], ['reference'], REFERENCES);
-  reader.finish();
+export function checkStakeProfile(options: CheckStakeProfileOptions): StakeProfile {
+  const { stakes: read, tolerance, reference } = readOptions(options, OPTIONS);
+  const stakes = inProfile(read);
   const grade = findGrade(
     stakes.map(({ at }) => at),
     reference,
   );
   if (grade !== undefined) return judge(stakes, { grade, tolerance, reference });
-  if (reference === 'ends') {
-    const message = 'the first and the last stake stand at the same station';
-    throw fault('ENDS_COINCIDE', message, {}, ['stakes']);
-  }
-  throw fault('STATIONS_COINCIDE', 'all stakes stand at the same station', {}, ['stakes']);
+  const which = reference === 'ends' ? 'the first and the last stake' : 'all stakes';
+  throw fault('POINTS_COINCIDE', `${which} are at the same station`, {}, ['stakes']);
 }
 
-/** A stake in profile that has been read: the station in x, the level in y. Internal. */
-export interface ProfileStake {
-  readonly id: string;
-  readonly at: Vector;
-}
-
-/** Reads stakes in profile. Internal. */
-export function readProfileStakes(
-  reader: Reader,
-  value: unknown,
-  need: RowNeed,
-): readonly ProfileStake[] {
-  return readRow({ reader, value, need }, (fields, path) => {
-    const read = (name: string) => reader.quantity('length', fields[name], [...path, name], PLACE);
-    const [station, elevation] = [read('station'), read('elevation')];
-    return { at: { x: exactOf(station), y: exactOf(elevation) } };
-  });
-}
-
-function findGrade(
-  points: readonly Vector[],
-  reference: (typeof REFERENCES)[number],
-): GradeOfStakes | undefined {
+function findGrade(points: readonly Vector[], reference: Reference): GradeOfStakes | undefined {
   const sums = lineSums(points);
   const [first, last] = [points[0] ?? sums.sum, points.at(-1) ?? sums.sum];
   if (reference === 'ends') return gradeThrough(first, last);
@@ -152,7 +134,7 @@ function findGrade(
 interface Case {
   readonly grade: GradeOfStakes;
   readonly tolerance: Length;
-  readonly reference: (typeof REFERENCES)[number];
+  readonly reference: Reference;
 }
 
 const metres = (value: Ratio): Length => fromSI('length', value);
@@ -172,18 +154,17 @@ function judge(stakes: readonly ProfileStake[], of: Case): StakeProfile {
   const onto = rises
     .filter(({ inTolerance }) => !isTrivial && !inTolerance)
     .map(({ id, rise }) => moveMark(id, rise));
-  const judged = ok ? 'in-line' : ambiguous ? 'ambiguous' : 'out-of-line';
-  const verdict = isTrivial ? 'always-in-line' : judged;
+  const code = rowFinding({ count: stakes.length, isInLine: ok, isAmbiguous: ambiguous });
   return withWorking(
     {
       ok: isTrivial ? null : ok,
-      verdict,
+      code,
       slope: fromSI('slope', grade.slope),
       rises,
       worst: rises.reduce((a, b) => (b.rise.abs().compare(a.rise.abs()) > 0 ? b : a)),
       moves: lone.length > 0 ? lone : onto,
       ambiguous,
-      note: NOTES[verdict],
+      note: NOTES[code],
     } as const,
     () => showWorking(rises, of),
   );
@@ -192,20 +173,13 @@ function judge(stakes: readonly ProfileStake[], of: Case): StakeProfile {
 const gradeAt = ({ at, slope }: GradeOfStakes, station: Ratio): Ratio =>
   addRatios(at.y, multiplyRatios(slope, subtractRatios(station, at.x)));
 
-const NOTES: Readonly<Record<StakeProfile['verdict'], string>> = {
-  'in-line': 'All marks stand on the grade within tolerance.',
+const NOTES: Readonly<Record<RowFinding, string>> = {
+  'in-line': 'All marks are on the grade within tolerance.',
   'out-of-line': 'Move the marks listed.',
   ambiguous:
-    'Which mark is off cannot be known from these stakes alone. Make one of the moves listed, not all, or add a stake.',
-  'always-in-line': 'Two marks are always on one grade: there is nothing to check.',
+    'There is no way to tell which mark is off. Make one of the moves listed, not all, or add a stake. Then check again.',
+  'always-in-line': 'Two marks are always on one grade. Add a third to check them.',
 };
-
-/** The move that takes a rise away. Internal. */
-export const moveMark = (id: string, rise: Length): MarkMove => ({
-  id,
-  distance: rise.abs(),
-  direction: rise.isNegative() ? 'up' : 'down',
-});
 
 function loneMoves(stakes: readonly ProfileStake[], tolerance: Length): MarkMove[] {
   const row = gradeRow(stakes.map(({ at }) => at));

@@ -1,68 +1,90 @@
+import { attempt } from '../attempt.js';
 import { fault } from '../errors.js';
-import { makeReader, type Reader } from '../input/reader.js';
-import { fromNumber, length, type LengthInput } from '../units/construct.js';
+import { list, object, optional, quantity, text } from '../input/field.js';
+import { TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import { fromNumber, type LengthInput } from '../units/construct.js';
 import { fromSI, type Angle, type Length } from '../units/quantity.js';
 import { ratioToNumber } from '../units/ratio.js';
 import { between, isZero, pointFrom, type PlanPoint, type Vector } from '../units/vector.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { FLAT_TURN } from './arc-from-chord.js';
 import { circleOfAll, circleOfThree, type ExactCircle } from './exact-circle.js';
 import { fitCircle } from '../geometry/circle/fit-circle.js';
 import { areInLine, lineSums } from './line-of-stakes.js';
-import { readPlace, TOLERANCE } from './read-stakes.js';
+import { GRID_ORIGIN, PLAN_PLACE, type PlanPlaceInput } from './plan-stake.js';
 
-/** A point of a curved edge; its id, if it has one, comes back with its move. */
-export interface CurvePointInput {
+/** A point of a curved edge. */
+export interface CurvePointInput extends PlanPlaceInput {
+  /** Comes back with its move. Each id once. Default: its number, from 1. */
   readonly id?: string;
-  readonly x: LengthInput;
-  readonly y: LengthInput;
 }
+
+/** Points of a curved edge. */
+export interface CircleThroughOptions {
+  /** At least 3 points, in any order. */
+  readonly points: readonly CurvePointInput[];
+  /** Largest distance from the circle that passes [length], 0 to 10 m. Default: not judged. */
+  readonly tolerance?: LengthInput;
+}
+
+const CURVE_POINT = shapeOf<CurvePointInput>()({ id: optional(text()), ...PLAN_PLACE });
+
+const OPTIONS = shapeOf<CircleThroughOptions>()({
+  points: list(object(CURVE_POINT), { of: 'points', least: 3, unique: 'id' }),
+  tolerance: optional(quantity(TOLERANCE)),
+});
 
 /** How to bring a point onto the circle. */
 export interface CurveMove {
   /** The id of the point, or its number from 1. */
   readonly id: string;
+  /** How far [length]. */
   readonly distance: Length;
   /** Toward the centre or away from it. */
   readonly direction: 'inward' | 'outward';
 }
 
-/** A circle through points or as close to them as may be. */
+/** A circle through points, or the nearest one. */
 export interface CircleThrough extends Worked {
+  /** Its centre in plan. */
   readonly centre: PlanPoint;
+  /** Its radius [length]. */
   readonly radius: Length;
-  /** Distance of each point from the circle, + outside, in the order given. */
+  /** Distance of each point from the circle [length], + outside, in the order given. */
   readonly residuals: readonly Length[];
   /** True where the circle goes through every point exactly. */
-  readonly exact: boolean;
-  /** The arc that the points span, seen from the centre. */
+  readonly isExact: boolean;
+  /** The arc that the points span, seen from the centre [angle]. */
   readonly turn: Angle;
   /** True where that is so little that the radius is not to be trusted. */
-  readonly flat: boolean;
-  /** How far the radius moves for a unit of the middle ordinate of that arc. */
+  readonly isFlat: boolean;
+  /** Change of the radius per unit of the middle ordinate of that arc. */
   readonly radiusPerOrdinate: number;
-  /** Standard uncertainty of the radius from the residuals; null where they show none. */
+  /** Standard uncertainty of the radius from the residuals [length]; null for a circle that is exact. */
   readonly radiusUncertainty: Length | null;
-  /** Whether every point lies within tolerance; null without one, or where there is no doubt to judge. */
+  /** True if every point is in tolerance; null without a tolerance, or for three points. */
   readonly ok: boolean | null;
+  /** A move for each point that is out of tolerance. */
   readonly moves: readonly CurveMove[];
+  /** What to do, in words. */
   readonly note: string;
 }
 
 /**
  * The circle through three points of a curved edge, or the best one through more: geometric least
- * squares, the squared distances from the circle least. Three points give centre and radius exactly
- * (but for one root), and so do more points that lie on one circle exactly. Otherwise the fit is made
- * in floats, from coordinates counted from the first point, and holds to a nanometre or to what the
- * points can tell.
+ * squares, with the least sum of squared distances from the circle. Three points give centre and
+ * radius exactly (but for one root), and so do more points that are all on one circle. Otherwise the
+ * fit is made in floats, from coordinates counted from the first point, and holds to a nanometre or to
+ * what the points can tell.
  *
  * Formula: for three points `|P - C|^2 = R^2` for each; for more `sum (|P - C| - R)^2` least.
  *
- * @param options.points - at least 3, in any order: `x` and `y` [length], `id` if wanted
- * @param options.tolerance - largest distance from the circle that passes [length], if it is to be
- *   judged
+ * @param options - see {@link CircleThroughOptions}
  * @returns centre and radius [length], residuals [length, + outside], turn of the arc, flags, moves
- * @throws `TOO_FEW_POINTS`, `POINTS_COINCIDE`, `POINTS_COLLINEAR` and the reading codes
+ * @throws `EMPTY_LIST`, `TOO_FEW`, `DUPLICATE_ID`, `POINTS_COINCIDE`, `POINTS_COLLINEAR` and the
+ *   reading codes
  * @source derived
  * @example
  * const kerb = circleThrough({
@@ -77,24 +99,14 @@ export interface CircleThrough extends Worked {
  * kerb.radius.to('m').toFixed(2) //=> '4.95'
  * kerb.moves.map(({ id, direction }) => `${id} ${direction}`) //=> ['2 outward', '4 inward']
  */
-export function circleThrough(options: {
-  readonly points: readonly CurvePointInput[];
-  readonly tolerance?: LengthInput;
-}): CircleThrough {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const points = readPoints(reader, fields['points']);
-  const tolerance =
-    fields['tolerance'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['tolerance'], ['tolerance'], TOLERANCE);
-  reader.finish();
-  const origin = points[0]?.at ?? ORIGIN;
+export function circleThrough(options: CircleThroughOptions): CircleThrough {
+  const { points: read, tolerance } = readOptions(options, OPTIONS);
+  const points = read.map(({ id, x, y }, index) => ({ id: id ?? `${index + 1}`, at: { x, y } }));
+  const origin = points[0]?.at ?? GRID_ORIGIN;
   const local = points.map(({ at }) => between(origin, at));
-  const found = findCircle(local);
-  const { centre, radius, residuals } = found;
+  const { centre, radius, residuals, isExact, radiusUncertainty } = findCircle(local);
   const turn = turnOf(local, centre, radius);
-  const flat = turn.compare(FLAT_TURN) < 0;
+  const isFlat = turn.compare(FLAT_TURN) < 0;
   const out = tolerance === undefined ? [] : outOf(points, residuals, tolerance);
   const isJudged = tolerance !== undefined && points.length > 3;
   return withWorking(
@@ -102,14 +114,14 @@ export function circleThrough(options: {
       centre: pointFrom(origin, centre),
       radius,
       residuals,
-      exact: found.exact,
+      isExact,
       turn,
-      flat,
+      isFlat,
       radiusPerOrdinate: perOrdinate(turn.toNumber('rad')),
-      radiusUncertainty: found.radiusUncertainty,
+      radiusUncertainty,
       ok: isJudged ? out.length === 0 : null,
       moves: out,
-      note: noteOf({ flat, count: points.length, isOff: out.length > 0 }),
+      note: noteOf({ isFlat, count: points.length, isOff: out.length > 0 }),
     },
     () => [
       {
@@ -125,31 +137,16 @@ export function circleThrough(options: {
   );
 }
 
-const ORIGIN: PlanPoint = Object.freeze({ x: length(0, 'm'), y: length(0, 'm') });
-
 interface ReadPoint {
   readonly id: string;
   readonly at: PlanPoint;
-}
-
-function readPoints(reader: Reader, value: unknown): ReadPoint[] {
-  const points = reader.list(value, ['points']).map((item, index) => {
-    const path = ['points', index];
-    const fields = reader.object(item, path);
-    const id = fields['id'] === undefined ? undefined : reader.text(fields['id'], [...path, 'id']);
-    return { id: id ?? `${index + 1}`, at: readPlace(reader, fields, path) };
-  });
-  if (points.length > 0 && points.length < 3) {
-    reader.fail('TOO_FEW_POINTS', ['points'], 'a circle needs three points or more');
-  }
-  return points;
 }
 
 interface FoundCircle {
   readonly centre: Vector;
   readonly radius: Length;
   readonly residuals: readonly Length[];
-  readonly exact: boolean;
+  readonly isExact: boolean;
   readonly radiusUncertainty: Length | null;
 }
 
@@ -161,31 +158,34 @@ function findCircle(local: readonly Vector[]): FoundCircle {
   if (local.every(isZero)) {
     throw fault('POINTS_COINCIDE', 'all points are the same point', {}, ['points']);
   }
-  if (areInLine(lineSums(local))) {
-    const message = 'the points lie in line: no circle goes through them';
-    throw fault('POINTS_COLLINEAR', message, {}, ['points']);
-  }
+  if (areInLine(lineSums(local))) throw inLine();
   return nearest(local);
 }
+
+const inLine = () =>
+  fault('POINTS_COLLINEAR', 'the points are in line, so no circle fits them', {}, ['points']);
 
 const exactly = ({ centre, radius }: ExactCircle, count: number): FoundCircle => ({
   centre,
   radius: fromSI('length', radius),
-  residuals: Array.from({ length: count }, () => length(0, 'm')),
-  exact: true,
+  residuals: Array.from({ length: count }, () => NO_LENGTH),
+  isExact: true,
   radiusUncertainty: null,
 });
 
 function nearest(local: readonly Vector[]): FoundCircle {
   const flat = local.flatMap(({ x, y }) => [ratioToNumber(x), ratioToNumber(y)]);
-  const fit = fitCircle(new Float64Array(flat));
+  const fitted = attempt(() => fitCircle(new Float64Array(flat)));
+  // in floats the points are in line, even where they are not quite
+  if (!fitted.ok) throw inLine();
+  const fit = fitted.value;
   const metres = (value: number): Length => fromNumber(value, 'm');
   const [x, y] = fit.centre;
   return {
-    centre: between(ORIGIN, { x: metres(x), y: metres(y) }),
+    centre: between(GRID_ORIGIN, { x: metres(x), y: metres(y) }),
     radius: metres(fit.radius),
     residuals: Array.from(fit.residuals, metres),
-    exact: false,
+    isExact: false,
     radiusUncertainty: metres(fit.radiusUncertainty),
   };
 }
@@ -207,7 +207,10 @@ function turnOf(local: readonly Vector[], centre: Vector, radius: Length): Angle
 /** `dR / dM = 1 / 2 - C^2 / (8 M^2)` of an arc that turns so far: `C / M = 2 / tan(turn / 4)`. */
 function perOrdinate(turn: number): number {
   const tan = Math.tan(turn / 4);
-  return 0.5 - 0.5 / (tan * tan);
+  const change = 0.5 - 0.5 / (tan * tan);
+  // an arc so flat that no float holds it is a line
+  if (!Number.isFinite(change)) throw inLine();
+  return change;
 }
 
 function outOf(
@@ -229,13 +232,18 @@ function outOf(
 }
 
 function noteOf(of: {
-  readonly flat: boolean;
+  readonly isFlat: boolean;
   readonly count: number;
   readonly isOff: boolean;
 }): string {
-  if (of.flat) {
-    return 'A flat arc: its radius and centre are uncertain. Set it out by ordinates from a chord.';
-  }
-  if (of.count === 3) return 'Three points always lie on a circle: add a fourth to check them.';
-  return of.isOff ? 'Move the points listed.' : 'The residuals show how well the points fit.';
+  if (of.isFlat) return NOTES.flat;
+  if (of.count === 3) return NOTES.three;
+  return of.isOff ? NOTES.off : NOTES.good;
 }
+
+const NOTES = {
+  flat: 'A flat arc: its radius and centre are uncertain. Set it out by ordinates from a chord.',
+  three: 'Three points are always on a circle. Add a fourth to check them.',
+  off: 'Move the points listed.',
+  good: 'The residuals show how well the points fit.',
+} as const;

@@ -1,18 +1,19 @@
 import { Decimal40, type Decimal } from '../units/decimal.js';
 import { fromSIDecimal, type Angle, type Area, type Length } from '../units/quantity.js';
 
-/** What a circular curve between two straights measures. */
+/** The measures of a circular curve between two straights. */
 export interface CurveElements {
-  /** From the corner back to where the arc begins, and on to where it ends. */
+  /** From the corner back to where the arc begins, and on to where it ends [length]. */
   readonly tangent: Length;
+  /** Along the arc [length]. */
   readonly arcLength: Length;
-  /** Straight across the arc. */
+  /** Straight across the arc [length]. */
   readonly chord: Length;
-  /** From the middle of the chord to the arc. */
+  /** From the middle of the chord to the arc [length]. */
   readonly middleOrdinate: Length;
-  /** From the corner to the arc. */
+  /** From the corner to the arc [length]. */
   readonly external: Length;
-  /** Between the arc and the corner. */
+  /** Between the arc and the corner [area]. */
   readonly cornerArea: Area;
 }
 

@@ -1,35 +1,78 @@
-import { makeReader } from '../input/reader.js';
+import { flag, optional, quantity } from '../input/field.js';
+import { RADIUS, SITE_LENGTH, STATION, TURN } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import type { AngleInput, LengthInput } from '../units/construct.js';
 import type { Angle, Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { chordOf, curveElements, deflectionOf, type CurveElements } from './curve-elements.js';
-import { MOST_ROWS, RADIUS, SITE_LENGTH, TURN } from './limits.js';
-import { PLACE } from './read-stakes.js';
+import { refuseBoth } from './refuse-both.js';
+import { refuseLongTable } from './refuse-long-table.js';
+
+/** A curve to set out from its beginning. */
+export interface DeflectionTableOptions {
+  /** Of the arc [length], more than 0 and at most 1000 km. */
+  readonly radius: LengthInput;
+  /** How far the second straight turns from the first [angle], more than 0 and at most 179 degrees. */
+  readonly turn: AngleInput;
+  /** Between stakes along the arc [length], more than 0 and at most 10 km. No more than 2000 stakes. */
+  readonly spacing: LengthInput;
+  /** Station where the arc begins [length], up to 100 km either way. Give this or `intersection`. Default: 0. */
+  readonly start?: LengthInput;
+  /**
+   * Station of the corner of the two straights [length], up to 100 km either way: the arc begins one
+   * tangent before it. Give this or `start`.
+   */
+  readonly intersection?: LengthInput;
+  /**
+   * True: stakes are at whole multiples of the spacing, so the first and last pieces are odd. False:
+   * they are counted from the beginning of the arc. Default: false.
+   */
+  readonly wholeStations?: boolean;
+}
+
+const OPTIONS = shapeOf<DeflectionTableOptions>()({
+  radius: quantity(RADIUS),
+  turn: quantity(TURN),
+  spacing: quantity(SITE_LENGTH),
+  start: optional(quantity(STATION)),
+  intersection: optional(quantity(STATION)),
+  wholeStations: optional(flag, false),
+});
+
+/** From one stake of a curve to the next. */
+export interface DeflectionStep {
+  /** Along the arc [length]. */
+  readonly arc: Length;
+  /** Straight from stake to stake [length]. */
+  readonly chord: Length;
+  /** What this piece adds to the deflection [angle]. */
+  readonly deflection: Angle;
+}
 
 /** A stake of a curve that is set out by angles from its beginning. */
 export interface DeflectionRow {
+  /** Station of the stake [length]. */
   readonly station: Length;
-  /** Along the arc from its beginning. */
+  /** Along the arc from its beginning [length]. */
   readonly arc: Length;
-  /** Between the tangent and the chord from the beginning to this stake. */
+  /** Between the tangent and the chord from the beginning to this stake [angle]. */
   readonly deflection: Angle;
-  /** Straight from the beginning to this stake. */
+  /** Straight from the beginning to this stake [length]. */
   readonly chord: Length;
-  /** From the stake before: along the arc, straight, and the angle to add. */
-  readonly fromPrevious: {
-    readonly arc: Length;
-    readonly chord: Length;
-    readonly deflection: Angle;
-  };
+  /** From the stake before; all 0 at the first. */
+  readonly fromPrevious: DeflectionStep;
 }
 
 /** A curve set out by deflection angles. */
 export interface DeflectionTable extends CurveElements, Worked {
+  /** Of the arc [length]. */
   readonly radius: Length;
-  /** Station where the arc begins. */
+  /** Station where the arc begins [length]. */
   readonly start: Length;
-  /** Station where the arc ends. */
+  /** Station where the arc ends [length]. */
   readonly end: Length;
+  /** One row a stake, from the beginning of the arc to its end. */
   readonly rows: readonly DeflectionRow[];
 }
 
@@ -37,51 +80,24 @@ export interface DeflectionTable extends CurveElements, Worked {
  * Sets out a curve by deflection angles and chords from its beginning: deflection `s / (2 R)`, chord
  * `2 R sin(s / (2 R))`, s along the arc. The last deflection is half the turn: a check on the sum.
  *
- * @param options.radius - of the arc [length]
- * @param options.turn - how far the second straight turns from the first [angle], less than 179.9
- *   degrees
- * @param options.spacing - between stakes along the arc [length]
- * @param options.start - station where the arc begins [length], default 0; or give `intersection`
- * @param options.intersection - station of the corner of the two straights [length]: the arc begins one
- *   tangent before it
- * @param options.wholeStations - true: stakes stand at whole multiples of the spacing, so that the first
- *   and last pieces are odd; false (default): they are counted from the beginning of the arc
+ * @param options - see {@link DeflectionTableOptions}
  * @returns elements of the curve, stations of its beginning and end, a row for each stake
- * @throws `ONE_OF`, `NOT_POSITIVE`, `OUT_OF_RANGE` (more than 2000 stakes) and the reading codes
+ * @throws `CONFLICTING_FIELDS`, `NOT_POSITIVE`, `OUT_OF_RANGE` (more than 2000 stakes) and the reading
+ *   codes
  * @source curve-stakeout
  * @example
  * const table = deflectionTable({ radius: '200 m', turn: '30 deg', spacing: '20 m' });
  * table.rows.length //=> 7
  * table.rows.at(-1)?.deflection.to('deg').toFixed(6) //=> '15.000000'
  */
-export function deflectionTable(options: {
-  readonly radius: LengthInput;
-  readonly turn: AngleInput;
-  readonly spacing: LengthInput;
-  readonly start?: LengthInput;
-  readonly intersection?: LengthInput;
-  readonly wholeStations?: boolean;
-}): DeflectionTable {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const radius = reader.quantity('length', fields['radius'], ['radius'], RADIUS);
-  const turn = reader.quantity('angle', fields['turn'], ['turn'], TURN);
-  const spacing = reader.quantity('length', fields['spacing'], ['spacing'], SITE_LENGTH);
-  const name = fields['intersection'] === undefined ? 'start' : 'intersection';
-  if (fields['start'] !== undefined && fields['intersection'] !== undefined) {
-    reader.fail('ONE_OF', ['intersection'], 'give the start or the intersection, not both');
-  }
-  const fixed = reader.quantity('length', fields[name] ?? '0 m', [name], PLACE);
-  const isWhole = reader.flag(fields['wholeStations'] ?? false, ['wholeStations']);
-  reader.finish();
-
+export function deflectionTable(options: DeflectionTableOptions): DeflectionTable {
+  const read = readOptions(options, OPTIONS, (reader, values) =>
+    refuseBoth(reader, values, ['start', 'intersection']),
+  );
+  const { radius, turn, spacing, intersection, wholeStations: isWhole } = read;
   const elements = curveElements(radius, turn);
-  if (elements.arcLength.dividedBy(spacing).gt(MOST_ROWS)) {
-    const message = `makes more than ${MOST_ROWS} stakes: a slip of a digit or of a unit?`;
-    reader.fail('OUT_OF_RANGE', ['spacing'], message);
-    reader.finish();
-  }
-  const start = name === 'start' ? fixed : fixed.minus(elements.tangent);
+  refuseLongTable(elements.arcLength.dividedBy(spacing), 'stakes', ['spacing']);
+  const start = intersection?.minus(elements.tangent) ?? read.start ?? NO_LENGTH;
   const stations = stationsOf({ start, arcLength: elements.arcLength, spacing, isWhole });
   const rows = stations.map((station, k) => {
     const before = (stations[k - 1] ?? station).minus(start);

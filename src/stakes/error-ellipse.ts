@@ -1,23 +1,31 @@
 import { fromNumber } from '../units/construct.js';
 import type { Angle, Length } from '../units/quantity.js';
 
-/** Where a point may really be, from the standard uncertainties of what fixed it. */
-export interface ErrorEllipse {
-  /** Standard uncertainty the way it is largest. */
+/** Half axes of an ellipse. */
+export interface EllipseAxes {
+  /** Half the long axis [length]. */
   readonly semiMajor: Length;
-  /** And square to that, where it is least. */
+  /** Half the short axis [length]. */
   readonly semiMinor: Length;
-  /** The way of the major axis, clockwise from +y, from 0 to less than 180 degrees. */
+}
+
+/** Where a point may really be, from the standard uncertainties of what fixed it. */
+export interface ErrorEllipse extends EllipseAxes {
+  /** Standard uncertainty in the direction where it is largest [length]. */
+  readonly semiMajor: Length;
+  /** Standard uncertainty square to that, where it is smallest [length]. */
+  readonly semiMinor: Length;
+  /** Direction of the major axis, clockwise from +y [angle], from 0 to less than 180 degrees. */
   readonly azimuth: Angle;
-  /** The root of the sum of both squares. */
+  /** Root of the sum of both squares [length]. */
   readonly position: Length;
-  /** The same axes blown up so that the point lies inside in 95 of 100 cases. */
-  readonly within95: { readonly semiMajor: Length; readonly semiMinor: Length };
+  /** The ellipse that holds the point in 95 of 100 cases. */
+  readonly within95: EllipseAxes;
 }
 
 /** A length taped along a line, and its standard uncertainty [metres]. Internal. */
 export interface TapedLine {
-  /** From the fixed point to the point, of any length but none. */
+  /** From the fixed point to the point; not zero. */
   readonly along: readonly [number, number];
   readonly uncertainty: number;
 }
@@ -25,14 +33,19 @@ export interface TapedLine {
 /** `sqrt(-2 ln 0.05)`: normal errors in two directions. */
 const WITHIN_95 = Math.sqrt(-2 * Math.log(0.05));
 
+/** Below this sine the direction of a tape is lost in the rounding of floats. */
+const NO_CROSSING = 1e-14;
+
 /**
  * The error ellipse of a point fixed by two lengths: small errors da and db move it by
- * `(da p - db q) / sin A`, p and q square to the second and the first tape. In floats. Internal.
+ * `(da p - db q) / sin A`, p and q square to the second and the first tape. In floats; null where the
+ * tapes cross so flat that floats cannot tell the angle. Internal.
  */
-export function ellipseOf([first, second]: readonly [TapedLine, TapedLine]): ErrorEllipse {
+export function ellipseOf([first, second]: readonly [TapedLine, TapedLine]): ErrorEllipse | null {
   const [ax, ay] = unit(first.along);
   const [bx, by] = unit(second.along);
   const sine = ax * by - ay * bx;
+  if (!(Math.abs(sine) > NO_CROSSING)) return null;
   const [a, b] = [(first.uncertainty / sine) ** 2, (second.uncertainty / sine) ** 2];
   const [xx, xy, yy] = [
     a * by * by + b * ay * ay,

@@ -1,72 +1,92 @@
-import { makeReader } from '../input/reader.js';
+import { fault } from '../errors.js';
+import { exactlyOne } from '../input/exactly-one.js';
+import { optional, quantity } from '../input/field.js';
+import { likeWritten } from '../input/like-written.js';
+import { RADIUS, SITE_LENGTH, TURN } from '../input/ranges.js';
+import { asWritten } from '../input/read-amount.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { min } from '../units/aggregate.js';
 import type { AngleInput, LengthInput } from '../units/construct.js';
-import { formatQuantity } from '../units/format-quantity.js';
 import type { Angle, Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { curveElements, halfTurn, type CurveElements } from './curve-elements.js';
-import { RADIUS, SITE_LENGTH, TURN } from './limits.js';
+import { pair } from './pair.js';
+
+/** A corner to round off. */
+export interface FilletOptions {
+  /**
+   * How far the second straight turns from the first [angle], more than 0 and at most 179 degrees: 90
+   * degrees at a square corner. An inner angle of 108 degrees turns 72.
+   */
+  readonly turn: AngleInput;
+  /** Of the arc [length], more than 0 and at most 1000 km. Give this or `tangent`. */
+  readonly radius?: LengthInput;
+  /** From the corner to where the arc begins [length], more than 0 and at most 1000 km. Give this or `radius`. */
+  readonly tangent?: LengthInput;
+  /** Straight to spare on either side of the corner [two lengths]. Default: not checked. */
+  readonly sides?: readonly [LengthInput, LengthInput];
+}
+
+const OPTIONS = shapeOf<FilletOptions>()({
+  turn: quantity(TURN),
+  radius: optional(quantity(RADIUS)),
+  tangent: optional(quantity(RADIUS)),
+  sides: optional(pair(quantity(SITE_LENGTH), 'sides')),
+});
 
 /** A corner rounded off by an arc. */
 export interface Fillet extends CurveElements, Worked {
+  /** Of the arc [length]. */
   readonly radius: Length;
-  /** The largest radius that the sides have room for, where they are given. */
-  readonly largestRadius?: Length;
+  /** Largest radius that the sides have room for [length]; null if no sides are given. */
+  readonly maximumRadius: Length | null;
 }
 
 /**
  * Rounds off a corner between two straights: tangent `T = R tan(D/2)`, arc `L = R D`, chord
  * `2 R sin(D/2)`, middle ordinate `R (1 - cos(D/2))`, external `R (1 / cos(D/2) - 1)`, and the area
- * between the corner and the arc, `R T - R^2 D / 2`: taken off at a corner that points outward, added
- * at one that points inward.
+ * between the corner and the arc, `R T - R^2 D / 2`. Deduct that area at a corner that points outward,
+ * add it at one that points inward.
  *
- * @param options.turn - how far the second straight turns from the first [angle], less than 179.9
- *   degrees: 90 degrees at a square corner. An inner angle of 108 degrees turns 72.
- * @param options.radius - of the arc [length]; or give `tangent`
- * @param options.tangent - from the corner to where the arc begins [length], instead of `radius`
- * @param options.sides - straight to spare on either side of the corner [two lengths], if it is to be
- *   checked
+ * @param options - see {@link FilletOptions}
  * @returns radius, tangent, arc, chord, middle ordinate, external [length] and corner [area]
- * @throws `TANGENTS_OVERLAP`, `ONE_OF`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `TANGENTS_OVERLAP`, `CONFLICTING_FIELDS`, `REQUIRED`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the
+ *   reading codes
  * @source curve-stakeout
  * @example
  * const corner = fillet({ turn: '90 deg', radius: '2 m' });
  * corner.tangent.to('m').toFixed(3) //=> '2.000'
  * corner.arcLength.to('m').toFixed(3) //=> '3.142'
  */
-export function fillet(options: {
-  readonly turn: AngleInput;
-  readonly radius?: LengthInput;
-  readonly tangent?: LengthInput;
-  readonly sides?: readonly [LengthInput, LengthInput];
-}): Fillet {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const turn = reader.quantity('angle', fields['turn'], ['turn'], TURN);
-  if (fields['radius'] !== undefined && fields['tangent'] !== undefined) {
-    reader.fail('ONE_OF', ['tangent'], 'give the radius or the tangent, not both');
-  }
-  const name = fields['tangent'] === undefined ? 'radius' : 'tangent';
-  const size = reader.quantity('length', fields[name], [name], RADIUS);
-  const sides = fields['sides'] === undefined ? [] : reader.list(fields['sides'], ['sides']);
-  const room = sides.map((side, k) => reader.quantity('length', side, ['sides', k], SITE_LENGTH));
-  reader.finish();
+export function fillet(options: FilletOptions): Fillet {
+  const read = readOptions(options, OPTIONS, (reader, _, path, raw) => {
+    exactlyOne(reader, raw, ['radius', 'tangent'], [...path, 'radius']);
+  });
+  const { turn, sides } = read;
   const { tan } = halfTurn(turn);
-  const radius = name === 'tangent' ? size.dividedBy(tan) : size;
+  // one of both is given
+  const radius = read.tangent?.dividedBy(tan) ?? read.radius ?? NO_LENGTH;
   const elements = curveElements(radius, turn);
-  const shortest = room.length === 0 ? undefined : min(room);
-  if (shortest !== undefined && elements.tangent.compare(shortest) > 0) {
-    const [tangent, side] = [elements.tangent, shortest].map((one) =>
-      formatQuantity(one, { as: 'm', places: 3 }),
-    );
-    const message = `the arc would begin ${tangent} from the corner, but a side has only ${side}`;
-    reader.fail('TANGENTS_OVERLAP', [name], message);
-    reader.finish();
-  }
-  const largest = shortest === undefined ? {} : { largestRadius: shortest.dividedBy(tan) };
-  return withWorking({ radius, ...elements, ...largest }, () =>
+  if (sides !== undefined) requireRoom(options, elements.tangent, sides);
+  const maximumRadius = sides === undefined ? null : min(sides).dividedBy(tan);
+  return withWorking({ radius, ...elements, maximumRadius }, () =>
     showWorking(turn, radius, elements),
   );
+}
+
+function requireRoom(
+  { radius, tangent, sides }: FilletOptions,
+  reach: Length,
+  [first, second]: readonly [Length, Length],
+): void {
+  const short = first.compare(second) <= 0 ? 0 : 1;
+  const room = [first, second][short] ?? first;
+  if (reach.compare(room) <= 0) return;
+  const begins = likeWritten(reach, radius ?? tangent);
+  const has = asWritten(sides?.[short], room);
+  const message = `the arc would begin ${begins} from the corner, and a side has only ${has}. Round it off by less`;
+  throw fault('TANGENTS_OVERLAP', message, {}, [tangent === undefined ? 'radius' : 'tangent']);
 }
 
 function showWorking(turn: Angle, radius: Length, made: CurveElements): Step[] {

@@ -1,88 +1,105 @@
+import { object, quantity } from '../input/field.js';
+import { SITE_LENGTH } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
-import { length } from '../units/construct.js';
-import { formatQuantity } from '../units/format-quantity.js';
+import { shapeOf, type Values } from '../input/shape.js';
+import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { SITE_LENGTH } from './limits.js';
+import { requireTriangles, type WrittenLength } from './triangle.js';
 
 /** A side of four corners, seen from the near side facing the far one. */
 export type SideName = 'near' | 'far' | 'left' | 'right';
 
+/** The four sides as they were measured. */
+export interface MeasuredSidesInput {
+  /** The side you stand at [length], more than 0 and at most 10 km. */
+  readonly near: LengthInput;
+  /** The side you face [length], more than 0 and at most 10 km. */
+  readonly far: LengthInput;
+  /** The side on your left [length], more than 0 and at most 10 km. */
+  readonly left: LengthInput;
+  /** The side on your right [length], more than 0 and at most 10 km. */
+  readonly right: LengthInput;
+}
+
+const SIDES = shapeOf<MeasuredSidesInput>()({
+  near: quantity(SITE_LENGTH),
+  far: quantity(SITE_LENGTH),
+  left: quantity(SITE_LENGTH),
+  right: quantity(SITE_LENGTH),
+});
+
+/** The four sides as they were measured. Internal. */
+export const measuredSides = object(SIDES);
+
 /** Sides and diagonals of four corners that have been read. Internal. */
-export interface FourSides {
+export interface FourSidesRead {
   readonly length: Length;
   readonly width: Length;
-  readonly near: Length;
-  readonly far: Length;
-  readonly left: Length;
-  readonly right: Length;
   /** Near left to far right, near right to far left. */
   readonly diagonals: readonly [Length, Length];
+  readonly sides: Values<typeof SIDES> | undefined;
+}
+
+/** Sides and diagonals of four corners. Internal. */
+export interface FourSides extends Values<typeof SIDES> {
+  readonly length: Length;
+  readonly width: Length;
+  readonly diagonals: readonly [Length, Length];
   /** Each measured side less what it should be. */
-  readonly errors: readonly { readonly side: SideName; readonly error: Length }[];
+  readonly errors: readonly SideError[];
 }
 
-const SIDES = ['near', 'far', 'left', 'right'] as const;
+/** How far a side is from what it should be. */
+export interface SideError {
+  /** Which side. */
+  readonly side: SideName;
+  /** Measured less wanted [length]. */
+  readonly error: Length;
+}
 
-/** Reads sides and diagonals, and refuses those that close no triangle. Internal. */
-export function readFourSides(
+const NAMES = ['near', 'far', 'left', 'right'] as const;
+
+/** Sides that were not measured are taken as they should be. Internal. */
+export function fourSides({ length, width, diagonals, sides }: FourSidesRead): FourSides {
+  const wanted = { near: length, far: length, left: width, right: width };
+  const measured = sides ?? wanted;
+  const errors = NAMES.map((side) => ({ side, error: measured[side].minus(wanted[side]) }));
+  return { length, width, ...measured, diagonals, errors: sides === undefined ? [] : errors };
+}
+
+/**
+ * Refuses diagonals that cannot join the ends of their sides. What could not be read is not judged.
+ * Internal.
+ */
+export function requireDiagonals(
   reader: Reader,
-  fields: Readonly<Record<string, unknown>>,
-): FourSides {
-  const read = (name: string) => reader.quantity('length', fields[name], [name], SITE_LENGTH);
-  const [along, across] = [read('length'), read('width')];
-  const diagonals = readDiagonals(reader, fields['diagonals']);
-  const wanted = { near: along, far: along, left: across, right: across };
-  const given = fields['sides'];
-  const sides = given === undefined ? {} : reader.object(given, ['sides']);
-  const side = (name: SideName): Length =>
-    given === undefined
-      ? wanted[name]
-      : reader.quantity('length', sides[name], ['sides', name], SITE_LENGTH);
-  const measured = {
-    near: side('near'),
-    far: side('far'),
-    left: side('left'),
-    right: side('right'),
+  { length, width, diagonals, sides }: Partial<FourSidesRead>,
+  raw: Readonly<Record<string, unknown>>,
+): void {
+  if (diagonals === undefined) return;
+  const given = raw['sides'] as Partial<MeasuredSidesInput> | undefined;
+  const side = (name: SideName, wanted: Length | undefined, how: string): Side => {
+    const read = given === undefined ? wanted : sides?.[name];
+    return read && { read, raw: given === undefined ? raw[how] : given[name] };
   };
-  const errors = SIDES.map((name) => ({ side: name, error: measured[name].minus(wanted[name]) }));
-  const found: FourSides = {
-    length: along,
-    width: across,
-    ...measured,
-    diagonals,
-    errors: given === undefined ? [] : errors,
-  };
-  checkTriangles(reader, found);
-  return found;
-}
-
-function readDiagonals(reader: Reader, value: unknown): readonly [Length, Length] {
-  const list = reader.list(value, ['diagonals']);
-  if (list.length > 0 && list.length !== 2) {
-    reader.fail('WRONG_TYPE', ['diagonals'], 'expected two diagonals');
-  }
-  if (list.length !== 2) return [length(1, 'm'), length(1, 'm')];
-  const read = (k: 0 | 1) => reader.quantity('length', list[k], ['diagonals', k], SITE_LENGTH);
-  return [read(0), read(1)];
-}
-
-/** A diagonal is shorter than the two sides it joins, and longer than their difference. */
-function checkTriangles(reader: Reader, { near, far, left, right, diagonals }: FourSides): void {
-  const triangles = [
-    [near, right, 0],
-    [far, left, 0],
-    [near, left, 1],
-    [far, right, 1],
-  ] as const;
-  for (const [a, b, k] of triangles) {
-    const diagonal = diagonals[k];
-    if ([a, b, diagonal].some((one) => one.isZero())) continue;
-    const isShort = diagonal.compare(a.minus(b).abs()) <= 0;
-    if (!isShort && diagonal.compare(a.plus(b)) < 0) continue;
-    const [first, second, third] = [a, b, diagonal].map((one) =>
-      formatQuantity(one, { as: 'm', places: 3 }),
+  const [near, far] = [side('near', length, 'length'), side('far', length, 'length')];
+  const [left, right] = [side('left', width, 'width'), side('right', width, 'width')];
+  const rawDiagonals = raw['diagonals'] as readonly unknown[];
+  const judge = (k: 0 | 1, pairs: readonly (readonly [Side, Side])[]): void => {
+    const diagonal = { read: diagonals[k], raw: rawDiagonals[k] };
+    const triangles = pairs.flatMap(([a, b]) =>
+      a === undefined || b === undefined ? [] : [[a, b, diagonal] as const],
     );
-    const message = `sides of ${first} and ${second} have no diagonal of ${third}: measure again`;
-    reader.fail('TRIANGLE_IMPOSSIBLE', ['diagonals', k], message);
-  }
+    requireTriangles(reader, triangles, ['diagonals', k]);
+  };
+  judge(0, [
+    [near, right],
+    [far, left],
+  ]);
+  judge(1, [
+    [near, left],
+    [far, right],
+  ]);
 }
+
+type Side = WrittenLength | undefined;

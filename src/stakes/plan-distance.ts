@@ -1,16 +1,11 @@
-import { makeReader, type Reader } from '../input/reader.js';
-import {
-  force,
-  length,
-  lineWeight,
-  slope,
-  type ForceInput,
-  type LengthInput,
-  type LineWeightInput,
-  type SlopeInput,
-} from '../units/construct.js';
-import { formatQuantity } from '../units/format-quantity.js';
-import { exactOf, fromSI, type Force, type Length, type LineWeight } from '../units/quantity.js';
+import { fault } from '../errors.js';
+import { object, optional, quantity, whole } from '../input/field.js';
+import { likeWritten } from '../input/like-written.js';
+import { COUNT, FORCE, LINE_WEIGHT, SITE_LENGTH, SITE_OFFSET, SLOPE } from '../input/ranges.js';
+import { asWritten } from '../input/read-amount.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
+import type { ForceInput, LengthInput, LineWeightInput, SlopeInput } from '../units/construct.js';
+import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import {
   addRatios,
   divideRatios,
@@ -21,86 +16,82 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { SITE_LENGTH } from './limits.js';
+import { refuseBoth } from './refuse-both.js';
 
 /** A tape that hangs free between its ends, or between supports at even distances. */
 export interface HangingTapeInput {
+  /** Weight of the tape per length [line-weight], more than 0 and at most 1000 N/m. */
   readonly weightPerLength: LineWeightInput;
-  /** The pull at its end. */
+  /** Pull at its end [force], more than 0 and at most 10 000 kN. */
   readonly tension: ForceInput;
-  /** How many even bays it hangs in, default 1. */
+  /** Number of even bays that it hangs in, a whole number from 1. Default: 1. */
   readonly bays?: number;
 }
 
+/** A taped length to bring to plan. */
+export interface PlanDistanceOptions {
+  /** As read on the tape [length], more than 0 and at most 10 km. */
+  readonly taped: LengthInput;
+  /** Difference of level between the ends [length], up or down, less than the tape. Give this or `slope`. Default: level. */
+  readonly rise?: LengthInput;
+  /** Of the tape [slope], rise over level run, up to 10 either way. Give this or `rise`. Default: level. */
+  readonly slope?: SlopeInput;
+  /** The tape, if it hangs free. Default: it lies on the ground. */
+  readonly hanging?: HangingTapeInput;
+}
+
+const HANGING_TAPE = shapeOf<HangingTapeInput>()({
+  weightPerLength: quantity(LINE_WEIGHT),
+  tension: quantity(FORCE),
+  bays: optional(whole(COUNT), 1),
+});
+
+const OPTIONS = shapeOf<PlanDistanceOptions>()({
+  taped: quantity(SITE_LENGTH),
+  rise: optional(quantity(SITE_OFFSET)),
+  slope: optional(quantity(SLOPE)),
+  hanging: optional(object(HANGING_TAPE)),
+});
+
 /** A taped length brought to plan. */
 export interface PlanDistance extends Worked {
-  /** Level distance. */
+  /** Level distance [length]. */
   readonly plan: Length;
-  /** Plan less tape: nothing or negative. */
+  /** Plan less tape [length]: 0 or negative. */
   readonly correction: Length;
-  /** What the sag of the tape takes off; nothing for a tape on the ground. */
+  /** Part of the correction for the sag of the tape [length]; 0 for a tape on the ground. */
   readonly sagCorrection: Length;
-  /** What the slope takes off. */
+  /** Part of the correction for the slope [length]. */
   readonly slopeCorrection: Length;
 }
 
 /**
  * Brings a taped length to plan: `H = sqrt(S^2 - h^2)` from the rise h between its ends, or
  * `H = S / sqrt(1 + i^2)` from its slope i. A tape that hangs free reads too long: in each bay of
- * length L by `w^2 L^3 / (24 P^2)`, w its weight per length and P the pull, which is taken off first.
+ * length L by `w^2 L^3 / (24 P^2)`, w its weight per length and P the pull. That is deducted first.
  * The rise and slope parts are exact but for one root; the sag is that of a flat curve.
  *
- * @param options.taped - as read on the tape [length]
- * @param options.rise - difference of level between the ends [length, either way]; or give `slope`
- * @param options.slope - of the tape [slope, either way], rise over level run, up to 10
- * @param options.hanging - `weightPerLength` [line-weight], `tension` [force] and number of `bays`, if the
- *   tape hangs free
+ * @param options - see {@link PlanDistanceOptions}
  * @returns plan distance [length], corrections [length, negative: plan is shorter]
- * @throws `RISE_EXCEEDS_SLOPE_LENGTH`, `ONE_OF`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `TRIANGLE_IMPOSSIBLE` for a rise that is not less than the tape, `CONFLICTING_FIELDS`,
+ *   `NOT_POSITIVE`, `NOT_WHOLE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
  * const side = planDistance({ taped: '18 m', rise: '1.1 m' });
  * side.plan.to('m').toFixed(4) //=> '17.9664'
  * side.correction.to('mm').toFixed(1) //=> '-33.6'
  */
-export function planDistance(options: {
-  readonly taped: LengthInput;
-  readonly rise?: LengthInput;
-  readonly slope?: SlopeInput;
-  readonly hanging?: HangingTapeInput;
-}): PlanDistance {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const taped = reader.quantity('length', fields['taped'], ['taped'], SITE_LENGTH);
-  const rise =
-    fields['rise'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['rise'], ['rise'], ANY_RISE);
-  const steepness =
-    fields['slope'] === undefined
-      ? undefined
-      : reader.quantity('slope', fields['slope'], ['slope'], STEEPNESS);
-  if (rise !== undefined && steepness !== undefined) {
-    reader.fail('ONE_OF', ['slope'], 'give the rise or the slope, not both');
-  }
-  const hanging = fields['hanging'] === undefined ? undefined : readTape(reader, fields['hanging']);
-  reader.finish();
-  const sag = hanging === undefined ? NOTHING : sagOf(taped, hanging);
+export function planDistance(options: PlanDistanceOptions): PlanDistance {
+  const read = readOptions(options, OPTIONS, (reader, values) =>
+    refuseBoth(reader, values, ['rise', 'slope']),
+  );
+  const { taped, rise, slope, hanging } = read;
+  const sag = hanging === undefined ? NO_LENGTH : sagOf(taped, hanging);
   const straight = taped.minus(sag);
-  if (sag.compare(taped.dividedBy(10)) > 0) {
-    const message = 'the tape would sag by far too much: a slip of a unit?';
-    reader.fail('OUT_OF_RANGE', ['hanging', 'tension'], message);
-  }
-  if (rise !== undefined && rise.abs().compare(straight) >= 0) {
-    const [up, long] = [rise.abs(), straight].map((one) =>
-      formatQuantity(one, { as: 'm', places: 3 }),
-    );
-    const message = `a rise of ${up} is not shorter than the tape of ${long}: measure again`;
-    reader.fail('RISE_EXCEEDS_SLOPE_LENGTH', ['rise'], message);
-  }
-  reader.finish();
-  const plan = levelled(straight, rise, steepness && exactOf(steepness));
+  checkRise(options, read, straight);
+  const plan = levelled(straight, rise, slope && exactOf(slope));
   const slopeCorrection = plan.minus(straight);
   return withWorking(
     { plan, correction: plan.minus(taped), sagCorrection: sag.negated(), slopeCorrection },
@@ -108,12 +99,10 @@ export function planDistance(options: {
       ...(hanging === undefined ? [] : [sagStep(taped, hanging, sag)]),
       {
         title: 'Level distance',
-        formula: steepness === undefined ? 'H = sqrt(S^2 - h^2)' : 'H = S / sqrt(1 + i^2)',
+        formula: slope === undefined ? 'H = sqrt(S^2 - h^2)' : 'H = S / sqrt(1 + i^2)',
         given: [
           given('S', 'taped', straight),
-          steepness === undefined
-            ? given('h', 'rise', rise ?? NOTHING)
-            : given('i', 'slope', steepness),
+          slope === undefined ? given('h', 'rise', rise ?? NO_LENGTH) : given('i', 'slope', slope),
         ],
         result: given('H', 'plan', plan),
         source: 'derived',
@@ -122,49 +111,49 @@ export function planDistance(options: {
   );
 }
 
-const NOTHING = length(0, 'm');
-const ANY_RISE = Object.freeze({ sign: 'any', most: length(10, 'km') } as const);
-const STEEPNESS = Object.freeze({ sign: 'any', most: slope(10, 'ratio') } as const);
-const WEIGHT = Object.freeze({ sign: 'positive', most: lineWeight(1000, 'N/m') } as const);
-const PULL = Object.freeze({ sign: 'positive', most: force(1000, 'kN') } as const);
-
-interface HangingTape {
-  readonly weight: LineWeight;
-  readonly pull: Force;
-  readonly bays: number;
+/** Refuses a rise that is no less than the tape. */
+function checkRise(
+  options: PlanDistanceOptions,
+  { taped, rise }: Values<typeof OPTIONS>,
+  straight: Length,
+): void {
+  if (rise === undefined || rise.abs().compare(straight) < 0) return;
+  const long = straight.equals(taped)
+    ? asWritten(options.taped, taped)
+    : likeWritten(straight, options.taped);
+  const message = `a rise of ${asWritten(options.rise, rise)} is not less than the tape, ${long}. Measure again`;
+  throw fault('TRIANGLE_IMPOSSIBLE', message, {}, ['rise']);
 }
 
-function readTape(reader: Reader, value: unknown): HangingTape {
-  const path = ['hanging'];
-  const fields = reader.object(value, path);
-  const weight = reader.quantity(
-    'line-weight',
-    fields['weightPerLength'],
-    [...path, 'weightPerLength'],
-    WEIGHT,
-  );
-  const pull = reader.quantity('force', fields['tension'], [...path, 'tension'], PULL);
-  const at = [...path, 'bays'];
-  const bays = reader.number(fields['bays'] ?? 1, at, { sign: 'positive', most: 1000 });
-  if (!bays.isInteger()) reader.fail('OUT_OF_RANGE', at, 'must be a whole number');
-  return { weight, pull, bays: bays.toNumber() };
-}
+type HangingTape = Values<typeof HANGING_TAPE>;
+
+/** `(w L / P)^2` of a tape that loses a tenth of its length. */
+const MOST_SAG = 2.4;
 
 /** `n w^2 L^3 / (24 P^2)` with L one of n bays. */
-function sagOf(taped: Length, { weight, pull, bays }: HangingTape): Length {
+function sagOf(taped: Length, { weightPerLength, tension, bays }: HangingTape): Length {
   const bay = taped.dividedBy(bays);
-  const ratio = weight.times(bay).dividedBy(pull);
-  return bay.times(ratio.times(ratio)).times(bays).dividedBy(24);
+  const square = weightPerLength.times(bay).dividedBy(tension).pow(2);
+  if (square.gt(MOST_SAG)) {
+    const message =
+      'the tape would sag by more than a tenth of its length. Check the units of pull and weight';
+    throw fault('OUT_OF_RANGE', message, {}, ['hanging', 'tension']);
+  }
+  return bay.times(square).times(bays).dividedBy(24);
 }
 
-const sagStep = (taped: Length, { weight, pull, bays }: HangingTape, sag: Length): Step => ({
-  title: 'What the sag of the tape adds to its reading',
+const sagStep = (
+  taped: Length,
+  { weightPerLength, tension, bays }: HangingTape,
+  sag: Length,
+): Step => ({
+  title: 'How much the sag adds to the reading',
   formula: 'n w^2 L^3 / (24 P^2)',
   given: [
     given('n', 'bays', bays),
-    given('w', 'weight per length', weight),
+    given('w', 'weight per length', weightPerLength),
     given('L', 'one bay', taped.dividedBy(bays)),
-    given('P', 'pull', pull),
+    given('P', 'pull', tension),
   ],
   result: given('C', 'sag of the tape', sag),
   source: 'derived',

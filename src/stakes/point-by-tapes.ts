@@ -1,9 +1,12 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { fault } from '../errors.js';
+import { choice } from '../input/field.js';
+import { likeWritten } from '../input/like-written.js';
+import { asWritten } from '../input/read-amount.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { CURVE_PRACTICE } from '../sources/curve-stakes.js';
 import { angle } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
-import { formatQuantity } from '../units/format-quantity.js';
-import { exactOf, fromSI, fromSIDecimal, type Angle, type Length } from '../units/quantity.js';
+import { fromSI, fromSIDecimal, exactOf, type Angle, type Length } from '../units/quantity.js';
 import {
   addRatios,
   divideRatios,
@@ -17,7 +20,6 @@ import {
 import { squareRoot } from '../units/root.js';
 import {
   between,
-  isZero,
   plus,
   pointFrom,
   scaled,
@@ -27,38 +29,53 @@ import {
 } from '../units/vector.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { ellipseOf, type ErrorEllipse } from './error-ellipse.js';
-import { readTapes, type Tape, type TapeInput } from './read-tapes.js';
+import { twoTapes, type Tape, type TapeInput } from './tapes.js';
+
+/** Two tapes that fix a point. */
+export interface PointByTapesOptions {
+  /** Two fixed points, each with the length taped from it. */
+  readonly from: readonly [TapeInput, TapeInput];
+  /** Side of the line from the first fixed point to the second on which the point is. */
+  readonly side: 'left' | 'right';
+}
+
+const OPTIONS = shapeOf<PointByTapesOptions>()({
+  from: twoTapes,
+  side: choice(['left', 'right']),
+});
 
 /** A point found by two tapes. */
 export interface PointByTapes extends Worked {
+  /** The point in plan. */
   readonly point: PlanPoint;
-  /** Along the line from the first fixed point to the second, and off it, + left. */
+  /** Along the line from the first fixed point to the second [length]. */
   readonly along: Length;
+  /** Off that line [length], + left. */
   readonly offset: Length;
-  /** Between the two tapes at the point: best at 90 degrees. */
+  /** Between the two tapes at the point [angle]: best at 90 degrees. */
   readonly crossingAngle: Angle;
-  /** True where the tapes cross so flat that a slip of the tape moves the point by far more. */
-  readonly weak: boolean;
+  /** True where the tapes cross so flat that a small error of a tape moves the point by far more. */
+  readonly isWeakFix: boolean;
   /** Where the point may really be; null without uncertainties, or where the tapes only touch. */
   readonly ellipse: ErrorEllipse | null;
+  /** What to do, in words. */
   readonly note: string;
 }
 
 /**
  * Finds a point from the lengths taped to it from two fixed points, such as two corners of a house:
  * `t = (a^2 - b^2 + c^2) / (2 c)` along the line from the first to the second, and
- * `h = sqrt(a^2 - t^2)` off it. Exact but for one root. Two points answer to the same lengths, one on
- * either side, so the side must be said.
+ * `h = sqrt(a^2 - t^2)` off it. Exact but for one root. Two points fit the same lengths, one on either
+ * side, so the side must be given.
  *
  * The error ellipse is that of small errors, in floats: with equal uncertainties u its axes are
  * `u / sqrt(1 + |cos A|)` and `u / sqrt(1 - |cos A|)`, A the angle at which the tapes cross.
  *
- * @param options.from - two fixed points: `x` and `y` [length], `distance` [length] taped level from
- *   each, and its standard `uncertainty` [length], if known
- * @param options.side - `left` or `right` of the line from the first fixed point to the second
- * @returns the point, along and offset [length, + left], crossing angle, error ellipse; `weak` for
+ * @param options - see {@link PointByTapesOptions}
+ * @returns the point, along and offset [length, + left], crossing angle, error ellipse; `isWeakFix` for
  *   tapes that cross at less than 30 or more than 150 degrees (common practice, no source)
- * @throws `DISTANCES_DO_NOT_MEET`, `POINTS_COINCIDE`, `NOT_POSITIVE` and the reading codes
+ * @throws `TRIANGLE_IMPOSSIBLE` for tapes that do not meet, `POINTS_COINCIDE`, `TOO_FEW`, `TOO_MANY`,
+ *   `NOT_POSITIVE` and the reading codes
  * @source derived
  * @example
  * const tree = pointByTapes({
@@ -72,32 +89,23 @@ export interface PointByTapes extends Worked {
  * tree.point.y.to('m').toFixed(4) //=> '4.3577'
  * tree.ellipse?.position.to('mm').toFixed(2) //=> '4.28'
  */
-export function pointByTapes(options: {
-  readonly from: readonly [TapeInput, TapeInput];
-  readonly side: 'left' | 'right';
-}): PointByTapes {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const tapes = readTapes(reader, fields['from']);
-  const side = reader.choice(fields['side'], ['side'], ['left', 'right'] as const);
-  reader.finish();
-  const found = intersect(reader, tapes, side === 'left');
+export function pointByTapes(options: PointByTapesOptions): PointByTapes {
+  const { from: tapes, side } = readOptions(options, OPTIONS);
+  const found = intersect(tapes, side === 'left', options.from);
   const [first, second] = tapes;
-  const point = pointFrom(first.at, found.place);
   const crossing = crossingOf(tapes, found.between);
-  const weak = [crossing, angle(180, 'deg').minus(crossing)].some(
+  const isWeakFix = [crossing, angle(180, 'deg').minus(crossing)].some(
     (one) => one.compare(WEAK_CROSSING) < 0,
   );
-  const ellipse = ellipseAt(tapes, found);
   return withWorking(
     {
-      point,
+      point: pointFrom({ x: first.x, y: first.y }, found.place),
       along: found.along,
       offset: found.offset,
       crossingAngle: crossing,
-      weak,
-      ellipse,
-      note: weak ? NOTES.weak : NOTES.good,
+      isWeakFix,
+      ellipse: ellipseAt(tapes, found),
+      note: isWeakFix ? NOTES.weak : NOTES.good,
     },
     () => showWorking([first.distance, second.distance], found, crossing),
   );
@@ -106,8 +114,8 @@ export function pointByTapes(options: {
 const WEAK_CROSSING = angle(CURVE_PRACTICE.weakCrossing.value, 'deg');
 
 const NOTES = {
-  weak: 'The tapes cross too flat for a good fix: tape from another fixed point.',
-  good: 'Check with a length from a third fixed point: two tapes cannot show a slip.',
+  weak: 'The tapes cross too flat for a good fix. Tape from another fixed point.',
+  good: 'Check with a length from a third fixed point: two tapes cannot show an error.',
 } as const;
 
 interface Intersection {
@@ -121,15 +129,11 @@ interface Intersection {
 }
 
 function intersect(
-  reader: Reader,
   [first, second]: readonly [Tape, Tape],
   isLeft: boolean,
+  written: readonly [TapeInput, TapeInput],
 ): Intersection {
-  const line = between(first.at, second.at);
-  if (isZero(line)) {
-    reader.fail('POINTS_COINCIDE', ['from', 1], 'both fixed points are the same point');
-    reader.finish();
-  }
+  const line = between(first, second);
   const [a, b] = [exactOf(first.distance), exactOf(second.distance)];
   const square = squared(line);
   // shares of the line from the first fixed point to the second: along it and off it
@@ -142,7 +146,7 @@ function intersect(
   );
   const apart = squareRoot(square);
   if (signOfRatio(left) < 0) {
-    refuse(reader, [first.distance, second.distance], fromSI('length', apart));
+    throw noMeeting([first.distance, second.distance], fromSI('length', apart), written);
   }
   const off = isLeft ? squareRoot(left) : negateRatio(squareRoot(left));
   const turned = { x: negateRatio(line.y), y: line.x };
@@ -156,14 +160,20 @@ function intersect(
   };
 }
 
-function refuse(reader: Reader, [a, b]: readonly [Length, Length], apart: Length): void {
-  const text = (one: Length) => formatQuantity(one, { as: 'm', places: 3 });
+/** Tapes that are too short to meet, or of which one reaches round the other. */
+function noMeeting(
+  [a, b]: readonly [Length, Length],
+  apart: Length,
+  [first, second]: readonly [TapeInput, TapeInput],
+) {
+  const [one, other] = [asWritten(first.distance, a), asWritten(second.distance, b)];
+  const text = (worked: Length) => likeWritten(worked, first.distance);
   const isShort = a.plus(b).compare(apart) < 0;
   const gap = isShort ? apart.minus(a.plus(b)) : a.minus(b).abs().minus(apart);
-  const why = isShort ? 'do not reach each other' : 'lie one inside the other';
-  const message = `${text(a)} and ${text(b)} from points ${text(apart)} apart ${why}, by ${text(gap)}: measure again`;
-  reader.fail('DISTANCES_DO_NOT_MEET', ['from'], message, { gap: gap.toString() });
-  reader.finish();
+  const why = isShort
+    ? `the tapes are ${text(gap)} short of meeting: ${one} and ${other}, with the fixed points ${text(apart)} apart`
+    : `the longer tape is ${text(gap)} too long to meet the other: ${one} and ${other}, with the fixed points ${text(apart)} apart`;
+  return fault('TRIANGLE_IMPOSSIBLE', `${why}. Tape them again`, { gap: text(gap) }, ['from']);
 }
 
 /** `cos A = (a^2 + b^2 - c^2) / (2 a b)` */

@@ -1,128 +1,180 @@
-import { fault } from '../errors.js';
-import { makeReader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
-import { fromSI, type Length } from '../units/quantity.js';
-import { ratioToNumber } from '../units/ratio.js';
-import { given, withWorking, type Worked } from '../working.js';
-import type { StakeMove } from './check-stake-line.js';
-import { leaveOneOut } from '../geometry/line/leave-one-out.js';
-import { areInLine, lineSums, offsetFrom, sumsWithout } from './line-of-stakes.js';
-import {
-  judgeOutliers,
-  readSignificance,
-  type Measured,
-  type OutlierTest,
-  type StakeAgainstOthers,
-} from './outlier-row.js';
-import { planRow } from './plan-row.js';
-import { readPlanStakes, TOLERANCE, type LocalStake, type PlanStakeInput } from './read-stakes.js';
+import { custom, float, optional, quantity } from '../input/field.js';
+import { SIGNIFICANCE, TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Field } from '../input/shape.js';
+import type { LengthInput } from '../units/construct.js';
+import { NO_LENGTH } from '../units/zero.js';
+import { given, withWorking, type Step, type Worked } from '../working.js';
+import { measureInPlan } from './plan-outliers.js';
+import { fromFirstStake, planStakes, type PlanStakeInput } from './plan-stake.js';
+import { measureInProfile } from './profile-outliers.js';
+import { inProfile, profileStakes, type ProfileStakeInput } from './profile-stake.js';
+import type { MeasuredStake, StakeAgainstOthers } from './stake-against-others.js';
+import { outlierCritical } from '../geometry/statistics/outlier-critical.js';
 
-/** Each stake of a row in plan against the line of the others. */
-export interface StakeOutliers extends OutlierTest, Worked {
-  readonly stakes: readonly (StakeAgainstOthers & {
-    /** Onto the line of the others, seen from the first stake to the last. */
-    readonly move: StakeMove;
-  })[];
+/** A row of stakes, and how readily one of them is called an outlier. */
+export interface StakeOutliersOptions {
+  /** At least 4 stakes in order along the row: all in plan (`x`, `y`) or all in profile (`station`, `elevation`). */
+  readonly stakes: readonly PlanStakeInput[] | readonly ProfileStakeInput[];
+  /** A stake no farther off than this is not an outlier [length], 0 to 10 m. Default: 0. */
+  readonly tolerance?: LengthInput;
+  /**
+   * Chance of faulting a good row, more than 0 and at most 0.5. Default: 0.05 (common practice, no
+   * source).
+   */
+  readonly significance?: number | string;
 }
+
+/** Each stake of a row against the line of the others. */
+export interface StakeOutliers extends Worked {
+  /** How the row was given. */
+  readonly view: 'plan' | 'profile';
+  /** Each stake, in the order given. */
+  readonly stakes: readonly StakeAgainstOthers[];
+  /** A studentized offset beyond this, either way, is an outlier's. */
+  readonly critical: number;
+  /** Of Student's t behind `critical`: three less than the number of stakes. */
+  readonly degreesOfFreedom: number;
+  /** Chance of faulting a good row, as used. */
+  readonly significance: number;
+  /** Id of the stake with the largest studentized offset. */
+  readonly worst: string;
+  /** Ids of the outliers. */
+  readonly outliers: readonly string[];
+  /** What to do, in words. */
+  readonly note: string;
+}
+
+interface MeasuredRow {
+  readonly view: StakeOutliers['view'];
+  readonly measure: () => readonly MeasuredStake[];
+}
+
+const FEWEST = 4;
+
+const IN_PLAN = planStakes(FEWEST);
+const IN_PROFILE = profileStakes(FEWEST);
+
+/** A row in plan or in profile: the first stake tells which. */
+const row: Field<MeasuredRow> = custom((reader, value, path) => {
+  if (isInProfile(value)) {
+    const stakes = IN_PROFILE.read(reader, value, path);
+    return { view: 'profile', measure: () => measureInProfile(inProfile(stakes)) };
+  }
+  const stakes = IN_PLAN.read(reader, value, path);
+  return { view: 'plan', measure: () => measureInPlan(fromFirstStake(stakes).local) };
+});
+
+function isInProfile(value: unknown): boolean {
+  const first: unknown = Array.isArray(value) ? value[0] : undefined;
+  if (typeof first !== 'object' || first === null) return false;
+  return Object.hasOwn(first, 'station') || Object.hasOwn(first, 'elevation');
+}
+
+const OPTIONS = shapeOf<StakeOutliersOptions>()({
+  stakes: row,
+  tolerance: optional(quantity(TOLERANCE), NO_LENGTH),
+  significance: optional(float(SIGNIFICANCE), 0.05),
+});
 
 /**
- * Says for each stake of a row how far it stands off the line of the others, and whether that is more
- * than the scatter of the others explains: the externally studentized offset is compared with
- * Student's t for `significance / (2 n)` and `n - 3` degrees of freedom, so that a good row is faulted
- * no more often than `significance`. The offsets and moves are exact but for one root; the
- * studentized values are floats, from coordinates counted from the first stake.
+ * Asks the stakes themselves which of them is off: each is compared with the line of all the others,
+ * and called an outlier if it is farther off than their scatter explains. Its studentized offset is
+ * compared with Student's t for `significance / (2 n)` and `n - 3` degrees of freedom, so a good row
+ * is faulted no more often than `significance`.
  *
- * It asks what the stakes themselves say. Whether they stand well enough is another question: that is
- * `checkStakeLine`, with a tolerance.
+ * In plan the line is the orthogonal least-squares line. Offsets and moves are exact but for one root,
+ * studentized offsets are floats. In profile it is the grade that fits best in level, and
+ * `t = d sqrt(1 - h) / s`, with d the offset, h the leverage and s the residual standard deviation of
+ * the others: exact up to the one root of t.
  *
- * @param options.stakes - at least 4, in order along the line; each `id` once, `x` and `y` [length]
- * @param options.tolerance - a stake no further off than this is no outlier [length], default none
- * @param options.significance - chance of faulting a good row, more than 0 and at most 0.5; default
- *   0.05 (common practice, no source)
- * @returns per stake: deleted offset [length, + left of travel], studentized offset, leverage, move;
- *   critical value, outliers, worst
- * @throws `TOO_FEW_STAKES`, `DUPLICATE_ID`, `POINTS_COINCIDE`, `DIRECTION_UNDEFINED`, `OUT_OF_RANGE`
- *   and the reading codes
+ * Whether the stakes are good enough is another question: see `checkStakeLine` and
+ * `checkStakeProfile`, with a tolerance.
+ *
+ * @param options - see {@link StakeOutliersOptions}
+ * @returns per stake: offset from the others [length, + left of travel or + too high], studentized
+ *   offset, leverage, move; critical value, outliers, worst
+ * @throws `EMPTY_LIST`, `TOO_FEW`, `DUPLICATE_ID`, `POINTS_COINCIDE`, `DIRECTION_UNDEFINED`,
+ *   `OUT_OF_RANGE` and the reading codes
  * @source outlier-guidance
  * @example
- * const row = [0, 1, -1, 1, 40, -1, 0, 1].map((mm, i) => ({
- *   id: `S${i + 1}`,
- *   x: { value: 3 * i, unit: 'm' } as const,
- *   y: { value: mm, unit: 'mm' } as const,
- * }));
- * const { outliers, stakes, critical } = stakeOutliers({ stakes: row });
- * outliers //=> ['S5']
- * stakes[4]?.move.direction //=> 'right'
- * critical.toFixed(2) //=> '4.53'
+ * const row = [0, 1, -1, 1, 40, -1, 0, 1];
+ * const plan = stakeOutliers({
+ *   stakes: row.map((mm, i) => ({ id: `S${i + 1}`, x: `${3 * i} m`, y: `${mm} mm` })),
+ * });
+ * plan.outliers //=> ['S5']
+ * plan.stakes[4]?.move.direction //=> 'right'
+ * plan.critical.toFixed(2) //=> '4.53'
+ * const profile = stakeOutliers({
+ *   stakes: row.map((mm, i) => ({ id: `S${i + 1}`, station: `${3 * i} m`, elevation: `${mm} mm` })),
+ * });
+ * profile.outliers //=> ['S5']
+ * profile.stakes[4]?.move.direction //=> 'down'
  */
-export function stakeOutliers(options: {
-  readonly stakes: readonly PlanStakeInput[];
-  readonly tolerance?: LengthInput;
-  readonly significance?: number | string;
-}): StakeOutliers {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const { local } = readPlanStakes(reader, fields['stakes'], {
-    least: 4,
-    words: 'an outlier among fewer than four stakes cannot be told',
-  });
-  const tolerance = reader.quantity(
-    'length',
-    fields['tolerance'] ?? '0 m',
-    ['tolerance'],
-    TOLERANCE,
-  );
-  const significance = readSignificance(reader, fields['significance']);
-  reader.finish();
-  const judged = judgeOutliers(measure(local), { tolerance, significance });
-  const stakes = judged.stakes.map((stake) => ({ ...stake, move: moveOnto(stake) }));
-  return withWorking({ ...judged, stakes }, () =>
-    stakes.map(({ id, deleted, studentized }) => ({
-      title: `Stake ${id} against the line of the others`,
-      formula: 't = d / s(d)',
-      given: [
-        given('d', 'offset from the line of the others (+ left)', deleted),
-        given('t crit', 'critical value', judged.critical),
-      ],
-      result: given('t', 'studentized offset', studentized ?? 'the others stand exactly in line'),
-      source: 'outlier-guidance',
-    })),
+export function stakeOutliers(options: StakeOutliersOptions): StakeOutliers {
+  const { stakes: row, tolerance, significance } = readOptions(options, OPTIONS);
+  const measured = row.measure();
+  const count = measured.length;
+  const critical = outlierCritical({ count, significance });
+  const stakes = measured.map((stake) => ({
+    ...stake,
+    isOutlier: isFar(stake, critical) && stake.deleted.abs().compare(tolerance) > 0,
+  }));
+  const outliers = stakes.filter(({ isOutlier }) => isOutlier).map(({ id }) => id);
+  return withWorking(
+    {
+      view: row.view,
+      stakes,
+      critical,
+      degreesOfFreedom: count - 3,
+      significance,
+      worst: stakes.reduce((a, b) => (weight(b) > weight(a) ? b : a)).id,
+      outliers,
+      note: NOTES[outliers.length > 1 ? 'several' : outliers.length === 1 ? 'one' : 'none'],
+    },
+    () => stakes.map((stake) => STEPS[row.view](stake, critical)),
   );
 }
 
-function measure(local: readonly LocalStake[]): Measured[] {
-  const points = local.map(({ at }) => at);
-  const row = planRow(points);
-  const sums = lineSums(points);
-  const deleted = local.map(({ id, at }, index) => {
-    const line = row.lineWithout(index);
-    if (line !== undefined) return fromSI('length', offsetFrom(line, at));
-    const message = `without stake ${id} the others spread alike in every direction`;
-    throw fault('DIRECTION_UNDEFINED', message, { id }, ['stakes', index]);
-  });
-  const flat = points.flatMap(({ x, y }) => [ratioToNumber(x), ratioToNumber(y)]);
-  const rough = leaveOneOut(new Float64Array(flat));
-  return local.map(({ id, at }, index) => {
-    const isScatterless = areInLine(sumsWithout(sums, at));
-    return {
-      id,
-      deleted: deleted[index] ?? NOTHING,
-      studentized: isScatterless ? null : (rough.studentized[index] ?? 0),
-      leverage: rough.leverage[index] ?? 0,
-    };
-  });
-}
+const isFar = ({ studentized }: MeasuredStake, critical: number): boolean =>
+  studentized === null || Math.abs(studentized) > critical;
 
-const NOTHING = length(0, 'm');
+/** Without scatter to measure by, any offset weighs more than all that can be measured. */
+const weight = ({ studentized, deleted }: MeasuredStake): number => {
+  if (studentized !== null) return Math.abs(studentized);
+  return deleted.isZero() ? 0 : Number.MAX_VALUE;
+};
 
-const moveOnto = ({
-  id,
-  deleted,
-}: {
-  readonly id: string;
-  readonly deleted: Length;
-}): StakeMove => ({
-  id,
-  distance: deleted.abs(),
-  direction: deleted.isNegative() ? 'left' : 'right',
-});
+const NOTES = {
+  none: 'No stake is off by more than the scatter of the others.',
+  one: 'One stake is off: move it onto the line of the others, then check again.',
+  several:
+    'More than one stake is off. Move the worst onto the line of the others, then check again: one bad stake can make a good one look bad.',
+} as const;
+
+const IN_LINE = 'the others are exactly in line';
+
+const STEPS: Readonly<
+  Record<StakeOutliers['view'], (stake: StakeAgainstOthers, critical: number) => Step>
+> = {
+  plan: ({ id, deleted, studentized }, critical) => ({
+    title: `Stake ${id} against the line of the others`,
+    formula: 't = d / s(d)',
+    given: [
+      given('d', 'offset from the line of the others (+ left)', deleted),
+      given('t crit', 'critical value', critical),
+    ],
+    result: given('t', 'studentized offset', studentized ?? IN_LINE),
+    source: 'outlier-guidance',
+  }),
+  profile: ({ id, deleted, leverage, studentized }, critical) => ({
+    title: `Mark of stake ${id} against the grade of the others`,
+    formula: 't = d sqrt(1 - h) / s',
+    given: [
+      given('d', 'above the grade of the others', deleted),
+      given('h', 'leverage', leverage),
+      given('t crit', 'critical value', critical),
+    ],
+    result: given('t', 'studentized offset', studentized ?? IN_LINE),
+    source: 'outlier-guidance',
+  }),
+};

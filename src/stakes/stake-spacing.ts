@@ -1,4 +1,7 @@
-import { makeReader } from '../input/reader.js';
+import { optional, quantity } from '../input/field.js';
+import { RADIUS, SITE_LENGTH } from '../input/ranges.js';
+import { asWritten } from '../input/read-amount.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import { CURVE_PRACTICE } from '../sources/curve-stakes.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
@@ -7,19 +10,37 @@ import { multiplyRatios, subtractRatios, wholeRatio } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { angleOfArc } from './arc-from-chord.js';
-import { MOST_ROWS, RADIUS, SITE_LENGTH } from './limits.js';
+import { refuseLongTable } from './refuse-long-table.js';
 
-/** How far apart stakes may stand on a curve that a straight string follows. */
+/** A curve that a straight string is to follow. */
+export interface StakeSpacingOptions {
+  /** Of the curve [length], more than 0 and at most 1000 km. */
+  readonly radius: LengthInput;
+  /** Largest distance between string and curve [length], more than 0 and at most the radius or 10 km. */
+  readonly deviation: LengthInput;
+  /** Of the curve [length], more than 0 and at most 10 km, to divide it into even pieces. Default: not divided. */
+  readonly length?: LengthInput;
+}
+
+const OPTIONS = shapeOf<StakeSpacingOptions>()({
+  radius: quantity(RADIUS),
+  deviation: quantity(SITE_LENGTH),
+  length: optional(quantity(SITE_LENGTH)),
+});
+
+/** How far apart stakes may be on a curve that a straight string follows. */
 export interface StakeSpacing extends Worked {
-  /** Straight from stake to stake at the most. */
+  /** Longest straight from stake to stake [length]. */
   readonly chord: Length;
-  /** The same along the curve. */
+  /** The same along the curve [length]. */
   readonly arc: Length;
-  /** For a curve of a given length: how many pieces, and how long each is along the curve. */
-  readonly pieces?: number;
-  readonly piece?: Length;
+  /** Number of even pieces; null if no length of the curve is given. */
+  readonly pieces: number | null;
+  /** Length of one piece along the curve [length]; null if no length of the curve is given. */
+  readonly piece: Length | null;
   /** True where the stakes come so close that a bent strip or a template serves better. */
-  readonly useTemplate: boolean;
+  readonly needsTemplate: boolean;
+  /** What to do, in words. */
   readonly note: string;
 }
 
@@ -27,9 +48,7 @@ export interface StakeSpacing extends Worked {
  * The largest stake spacing on a curve for which a straight string stays within a distance of it:
  * `c = 2 sqrt(2 R d - d^2)`, about `sqrt(8 R d)`.
  *
- * @param options.radius - of the curve [length]
- * @param options.deviation - largest distance between string and curve [length], at most the radius
- * @param options.length - of the curve [length], if it is to be divided into even pieces
+ * @param options - see {@link StakeSpacingOptions}
  * @returns chord and arc from stake to stake [length], number of pieces, and whether a template serves
  *   better (stakes closer than 0.4 m: common practice, no source)
  * @throws `OUT_OF_RANGE`, `NOT_POSITIVE` and the reading codes
@@ -38,41 +57,16 @@ export interface StakeSpacing extends Worked {
  * const curve = stakeSpacing({ radius: '6 m', deviation: '3 mm', length: '5 m' });
  * curve.chord.to('m').toFixed(4) //=> '0.3794'
  * curve.pieces //=> 14
- * curve.useTemplate //=> true
+ * curve.needsTemplate //=> true
  */
-export function stakeSpacing(options: {
-  readonly radius: LengthInput;
-  readonly deviation: LengthInput;
-  readonly length?: LengthInput;
-}): StakeSpacing {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const radius = reader.quantity('length', fields['radius'], ['radius'], RADIUS);
-  const deviation = reader.quantity('length', fields['deviation'], ['deviation'], SITE_LENGTH);
-  const whole =
-    fields['length'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['length'], ['length'], SITE_LENGTH);
-  if (!radius.isZero() && deviation.compare(radius) > 0) {
-    const message = 'a string cannot be further from a curve than its radius';
-    reader.fail('OUT_OF_RANGE', ['deviation'], message);
-  }
-  reader.finish();
+export function stakeSpacing(options: StakeSpacingOptions): StakeSpacing {
+  const { radius, deviation, length: whole } = readOptions(options, OPTIONS, checkDeviation);
   const chord = chordFor(radius, deviation);
   const arc = radius.times(angleOfArc(chord, deviation).si);
-  if (whole?.dividedBy(arc).gt(MOST_ROWS) === true) {
-    const message = `makes more than ${MOST_ROWS} stakes: a slip of a digit or of a unit?`;
-    reader.fail('OUT_OF_RANGE', ['deviation'], message);
-    reader.finish();
-  }
-  const count = whole === undefined ? undefined : wholeNumberUp(whole, arc);
-  const divided =
-    whole === undefined || count === undefined
-      ? {}
-      : { pieces: count, piece: whole.dividedBy(count) };
-  const useTemplate = chord.compare(CLOSEST) < 0;
-  const note = useTemplate ? NOTES.template : NOTES.stakes;
-  return withWorking({ chord, arc, ...divided, useTemplate, note }, () => [
+  const divided = whole === undefined ? NOT_DIVIDED : inPieces(whole, arc);
+  const needsTemplate = chord.compare(CLOSEST) < 0;
+  const note = needsTemplate ? NOTES.template : NOTES.stakes;
+  return withWorking({ chord, arc, ...divided, needsTemplate, note }, () => [
     {
       title: 'Largest stake spacing on the curve',
       formula: 'c = 2 sqrt(2 R d - d^2)',
@@ -83,11 +77,26 @@ export function stakeSpacing(options: {
   ]);
 }
 
+const checkDeviation: Check<typeof OPTIONS> = (reader, { radius, deviation }, path, raw) => {
+  if (radius === undefined || deviation === undefined || deviation.compare(radius) <= 0) return;
+  const [off, most] = [asWritten(raw['deviation'], deviation), asWritten(raw['radius'], radius)];
+  const message = `${off} is more than the radius, ${most}. Write how far the string may be off the curve`;
+  reader.fail('OUT_OF_RANGE', [...path, 'deviation'], message);
+};
+
+const NOT_DIVIDED = { pieces: null, piece: null } as const;
+
+function inPieces(whole: Length, longest: Length) {
+  refuseLongTable(whole.dividedBy(longest), 'stakes', ['deviation']);
+  const pieces = wholeNumberUp(whole, longest);
+  return { pieces, piece: whole.dividedBy(pieces) };
+}
+
 const CLOSEST = length(CURVE_PRACTICE.closestStakes.value, 'm');
 
 const NOTES = {
-  template: 'The stakes would stand very close: bend a strip or cut a template instead.',
-  stakes: 'The string runs inside the curve between stakes, by the deviation at the most.',
+  template: 'The stakes would be very close together. Bend a strip or cut a template instead.',
+  stakes: 'Between stakes the string is inside the curve, by no more than the deviation.',
 } as const;
 
 function chordFor(radius: Length, deviation: Length): Length {

@@ -1,20 +1,42 @@
-import { makeReader } from '../input/reader.js';
+import { quantity } from '../input/field.js';
+import { RADIUS, SITE_LENGTH } from '../input/ranges.js';
+import { asWritten } from '../input/read-amount.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { marksAlong, ordinateAt } from './chord-offsets.js';
-import { RADIUS, SITE_LENGTH } from './limits.js';
+import { marksAlong, ordinateAt } from './marks-along.js';
 
-/** A mark on the tangent and how far the arc has left it there. */
+/** An arc and the straight it leaves, and how close the marks are. */
+export interface TangentOffsetsOptions {
+  /** Of the arc [length], more than 0 and at most 1000 km. */
+  readonly radius: LengthInput;
+  /** How far to go along the tangent [length], more than 0 and at most the radius or 10 km. */
+  readonly length: LengthInput;
+  /**
+   * Between marks, from the start of the arc [length], more than 0 and at most 10 km. The end is added.
+   * No more than 2000 marks.
+   */
+  readonly spacing: LengthInput;
+}
+
+const OPTIONS = shapeOf<TangentOffsetsOptions>()({
+  radius: quantity(RADIUS),
+  length: quantity(SITE_LENGTH),
+  spacing: quantity(SITE_LENGTH),
+});
+
+/** A mark on the tangent, and how far the arc is from it there. */
 export interface TangentOffset {
-  /** Along the tangent from the point where the arc begins. */
+  /** Along the tangent from the point where the arc begins [length]. */
   readonly along: Length;
-  /** Square to the tangent to the arc. */
+  /** Square to the tangent to the arc [length]. */
   readonly offset: Length;
 }
 
 /** An arc set out by offsets from its tangent. */
 export interface TangentOffsets extends Worked {
+  /** One row a mark, from the start of the arc. */
   readonly rows: readonly TangentOffset[];
 }
 
@@ -22,9 +44,7 @@ export interface TangentOffsets extends Worked {
  * Sets out an arc by offsets from the straight it leaves: `t = R - sqrt(R^2 - x^2)`, x along the
  * straight from the point where the arc begins.
  *
- * @param options.radius - of the arc [length]
- * @param options.length - how far along the tangent [length], at most the radius
- * @param options.spacing - between marks from the start of the arc [length]; the end is added
+ * @param options - see {@link TangentOffsetsOptions}
  * @returns for each mark the distance along the tangent and the offset to the arc [length]
  * @throws `OUTSIDE_ARC` beyond the radius, `OUT_OF_RANGE` for more than 2000 marks, `NOT_POSITIVE` and
  *   the reading codes
@@ -33,22 +53,9 @@ export interface TangentOffsets extends Worked {
  * const { rows } = tangentOffsets({ radius: '4.25 m', length: '2 m', spacing: '1 m' });
  * rows.map(({ offset }) => offset.to('mm').toFixed(1)) //=> ['0.0', '119.3', '500.0']
  */
-export function tangentOffsets(options: {
-  readonly radius: LengthInput;
-  readonly length: LengthInput;
-  readonly spacing: LengthInput;
-}): TangentOffsets {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const radius = reader.quantity('length', fields['radius'], ['radius'], RADIUS);
-  const length = reader.quantity('length', fields['length'], ['length'], SITE_LENGTH);
-  const spacing = reader.quantity('length', fields['spacing'], ['spacing'], SITE_LENGTH);
-  if (!radius.isZero() && length.compare(radius) > 0) {
-    const message = 'the arc does not reach further along its tangent than its radius';
-    reader.fail('OUTSIDE_ARC', ['length'], message);
-  }
-  reader.finish();
-  const rows = marksAlong(reader, { length, spacing }).map((along) => ({
+export function tangentOffsets(options: TangentOffsetsOptions): TangentOffsets {
+  const { radius, length, spacing } = readOptions(options, OPTIONS, checkReach);
+  const rows = marksAlong({ length, spacing }).map((along) => ({
     along,
     offset: radius.minus(ordinateAt(radius, along)),
   }));
@@ -62,3 +69,10 @@ export function tangentOffsets(options: {
     })),
   );
 }
+
+const checkReach: Check<typeof OPTIONS> = (reader, { radius, length }, path, raw) => {
+  if (radius === undefined || length === undefined || length.compare(radius) <= 0) return;
+  const [long, most] = [asWritten(raw['length'], length), asWritten(raw['radius'], radius)];
+  const message = `${long} is past the end of the arc. Write no more than the radius, ${most}`;
+  reader.fail('OUTSIDE_ARC', [...path, 'length'], message);
+};

@@ -1,4 +1,7 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { choice, object, optional, quantity } from '../input/field.js';
+import { SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
+import { asWritten } from '../input/read-amount.js';
+import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
 import { fromNumber, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Angle, type Length } from '../units/quantity.js';
 import { multiplyRatios, wholeRatio } from '../units/ratio.js';
@@ -14,33 +17,72 @@ import {
   type Vector,
 } from '../units/vector.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { SITE_LENGTH, UNCERTAINTY } from './limits.js';
-import { readPlace } from './read-stakes.js';
+import { PLAN_PLACE, type PlanPlaceInput } from './plan-stake.js';
 
 /** A straight that a right angle is set out from. */
 export interface BaseLineInput {
-  /** Where the right angle stands. */
-  readonly corner: { readonly x: LengthInput; readonly y: LengthInput };
+  /** Where the right angle is. */
+  readonly corner: PlanPlaceInput;
   /** Any other point of the straight. */
-  readonly along: { readonly x: LengthInput; readonly y: LengthInput };
-  /** On which side the square leg goes off, seen from the corner along the straight. */
+  readonly along: PlanPlaceInput;
+  /** Side of the square leg, seen from the corner along the straight. */
   readonly side: 'left' | 'right';
+}
+
+/** A right angle to lay out. */
+export interface ThreeFourFiveOptions {
+  /** Longest length to tape, for the 5 parts [length], more than 0 and at most 10 km. */
+  readonly longest: LengthInput;
+  /** One part is a whole number of these [length], such as `1 ft`, at most a fifth of `longest`. Default: any part. */
+  readonly step?: LengthInput;
+  /** The straight to start from, to get the marks in plan too. Default: none. */
+  readonly baseLine?: BaseLineInput;
+  /** Standard uncertainty of one taped length [length], 0 to 10 m. Default: not known. */
+  readonly uncertainty?: LengthInput;
+}
+
+const BASE_LINE = shapeOf<BaseLineInput>()({
+  corner: object(PLAN_PLACE),
+  along: object(PLAN_PLACE),
+  side: choice(['left', 'right']),
+});
+
+const checkBaseLine: Check<typeof BASE_LINE> = (reader, { corner, along }, path) => {
+  if (corner === undefined || along === undefined || !isZero(between(corner, along))) return;
+  const message = 'this is the corner itself. Give another point of the straight';
+  reader.fail('POINTS_COINCIDE', [...path, 'along'], message);
+};
+
+const OPTIONS = shapeOf<ThreeFourFiveOptions>()({
+  longest: quantity(SITE_LENGTH),
+  step: optional(quantity(SITE_LENGTH)),
+  baseLine: optional(object(BASE_LINE, checkBaseLine)),
+  uncertainty: optional(quantity(TOLERANCE)),
+});
+
+/** Marks of a right angle in plan. */
+export interface RightAngleMarks {
+  /** End of the 4 parts, along the straight. */
+  readonly four: PlanPoint;
+  /** End of the 3 parts, square to the straight. */
+  readonly three: PlanPoint;
 }
 
 /** A right angle by three lengths of 3, 4 and 5 parts. */
 export interface ThreeFourFive extends Worked {
-  /** One part. */
+  /** One part [length]. */
   readonly part: Length;
-  /** Square to the straight: 3 parts. */
+  /** 3 parts, square to the straight [length]. */
   readonly three: Length;
-  /** Along the straight: 4 parts. */
+  /** 4 parts, along the straight [length]. */
   readonly four: Length;
-  /** From the end of the one to the end of the other: 5 parts. */
+  /** 5 parts, from the end of the one to the end of the other [length]. */
   readonly five: Length;
-  /** Where the marks stand: the end of 4 parts and the end of 3; null without a straight. */
-  readonly marks: { readonly four: PlanPoint; readonly three: PlanPoint } | null;
-  /** Standard uncertainty of the angle; null where that of the tape is not given. */
+  /** The marks in plan; null without a base line. */
+  readonly marks: RightAngleMarks | null;
+  /** Standard uncertainty of the right angle [angle]; null if that of the tape is not given. */
   readonly angleUncertainty: Angle | null;
+  /** How to tape it, and the check. */
   readonly note: string;
 }
 
@@ -49,11 +91,7 @@ export interface ThreeFourFive extends Worked {
  * the squarer. With u the standard uncertainty of each of the three lengths the angle is uncertain by
  * `u sqrt(2) 5 / (12 part)` radians.
  *
- * @param options.longest - the longest length to tape, for the 5 parts [length]
- * @param options.step - one part is a whole number of these [length], such as `1 ft`; default any
- * @param options.baseLine - `corner` and `along` in plan [length] and the `side`, `left` or `right`, to
- *   have the marks in plan too
- * @param options.uncertainty - standard uncertainty of one taped length [length], if known
+ * @param options - see {@link ThreeFourFiveOptions}
  * @returns part and the three lengths [length], marks, uncertainty of the angle [angle]
  * @throws `OUT_OF_RANGE`, `NOT_POSITIVE`, `POINTS_COINCIDE` and the reading codes
  * @source squaring-lines
@@ -62,24 +100,8 @@ export interface ThreeFourFive extends Worked {
  * [corner.three, corner.four, corner.five].map((one) => one.to('ft').toString()) //=> ['15', '20', '25']
  * corner.angleUncertainty?.to('deg').toFixed(3) //=> '0.070'
  */
-export function threeFourFive(options: {
-  readonly longest: LengthInput;
-  readonly step?: LengthInput;
-  readonly baseLine?: BaseLineInput;
-  readonly uncertainty?: LengthInput;
-}): ThreeFourFive {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const longest = reader.quantity('length', fields['longest'], ['longest'], SITE_LENGTH);
-  const optional = (name: string, rule: typeof SITE_LENGTH) =>
-    fields[name] === undefined ? undefined : reader.quantity('length', fields[name], [name], rule);
-  const step = optional('step', SITE_LENGTH);
-  const uncertainty = optional('uncertainty', UNCERTAINTY);
-  const line = fields['baseLine'] === undefined ? null : readLine(reader, fields['baseLine']);
-  if (step !== undefined && !longest.isZero() && step.times(5).compare(longest) > 0) {
-    reader.fail('OUT_OF_RANGE', ['step'], 'five steps are longer than the tape');
-  }
-  reader.finish();
+export function threeFourFive(options: ThreeFourFiveOptions): ThreeFourFive {
+  const { longest, step, baseLine, uncertainty } = readOptions(options, OPTIONS, checkStep);
   const fifth = longest.dividedBy(5);
   const part = step === undefined ? fifth : wholeSteps(fifth, step);
   const spread = uncertainty?.dividedBy(part).toNumber();
@@ -90,10 +112,10 @@ export function threeFourFive(options: {
       three,
       four,
       five,
-      marks: line && marksOn(line, part),
+      marks: baseLine === undefined ? null : marksOn(baseLine, part),
       angleUncertainty:
         spread === undefined ? null : fromNumber((spread * Math.SQRT2 * 5) / 12, 'rad'),
-      note: 'Tape level and straight. Check the other way round: equal diagonals of the whole rectangle.',
+      note: 'Tape level and straight. Then check the whole rectangle: its diagonals must be equal.',
     },
     () => [
       {
@@ -107,36 +129,27 @@ export function threeFourFive(options: {
   );
 }
 
+const checkStep: Check<typeof OPTIONS> = (reader, { longest, step }, path, raw) => {
+  if (longest === undefined || step === undefined || step.times(5).compare(longest) <= 0) return;
+  const [part, most] = [asWritten(raw['step'], step), asWritten(raw['longest'], longest)];
+  const message = `five steps of ${part} are longer than ${most}. Write a shorter step`;
+  reader.fail('OUT_OF_RANGE', [...path, 'step'], message);
+};
+
 /** As many whole steps as the length holds. */
 function wholeSteps(length: Length, step: Length): Length {
   const count = roundQuotient(exactOf(length), exactOf(step), 'down');
   return fromSI('length', multiplyRatios(exactOf(step), count));
 }
 
-interface BaseLine {
-  readonly corner: PlanPoint;
-  readonly along: Vector;
-  readonly isLeft: boolean;
-}
-
-function readLine(reader: Reader, value: unknown): BaseLine {
-  const path = ['baseLine'];
-  const fields = reader.object(value, path);
-  const place = (name: string): PlanPoint =>
-    readPlace(reader, reader.object(fields[name], [...path, name]), [...path, name]);
-  const [corner, end] = [place('corner'), place('along')];
-  const side = reader.choice(fields['side'], [...path, 'side'], ['left', 'right'] as const);
+function marksOn(
+  { corner, along: end, side }: Values<typeof BASE_LINE>,
+  part: Length,
+): RightAngleMarks {
   const along = between(corner, end);
-  if (isZero(along)) {
-    reader.fail('POINTS_COINCIDE', [...path, 'along'], 'the corner and this are the same point');
-  }
-  return { corner, along, isLeft: side === 'left' };
-}
-
-function marksOn({ corner, along, isLeft }: BaseLine, part: Length) {
   const size = norm(along);
   const left = { x: opposite(along).y, y: along.x };
-  const off = isLeft ? left : opposite(left);
+  const off = side === 'left' ? left : opposite(left);
   const go = (way: Vector, parts: number): PlanPoint =>
     pointFrom(corner, share(way, multiplyRatios(exactOf(part), wholeRatio(parts)), size));
   return { four: go(along, 4), three: go(off, 3) };

@@ -1,54 +1,92 @@
-import { makeReader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
+import { optional, quantity, text } from '../input/field.js';
+import {
+  ELEVATION,
+  LEVEL_DIFFERENCE,
+  SITE_LENGTH,
+  SMALL,
+  STATION,
+  TOLERANCE,
+} from '../input/ranges.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
+import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { divideRatios, multiplyRatios } from '../units/ratio.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { ELEVATION, LEVEL, SPAN, STATION } from './limits.js';
 
-/** What a measure down from a line across two strings says. */
-export interface DepthBetweenStrings extends Worked {
-  /** The surface that is worked to. */
+/** Two edge strings, and a place between them. */
+export interface DepthBetweenStringsOptions {
+  /** Elevation of the left string beside the place [length], up to 10 km either way. */
+  readonly left: LengthInput;
+  /** Elevation of the right string beside the place [length], up to 10 km either way. */
+  readonly right: LengthInput;
+  /** From string to string [length], more than 0 and at most 10 km. */
+  readonly width: LengthInput;
+  /** From the left string to the place [length], up to 100 km either way. */
+  readonly fromLeft: LengthInput;
+  /** Name of the surface you work to, such as `subgrade`. */
   readonly surface: string;
-  /** The straight from string to string at the place. */
+  /** That surface below the strings, as designed [length], positive down, up to 20 m either way. */
+  readonly below: LengthInput;
+  /** Sag of the line across, at the place [length], 0 to 1 m: see `stringSag`. Default: 0, as of a board. */
+  readonly sag?: LengthInput;
+  /** Measured down from the line to the surface as it is [length], up to 20 m. Default: not measured. */
+  readonly measured?: LengthInput;
+  /** Up or down [length], 0 to 10 m. Default: not judged. */
+  readonly tolerance?: LengthInput;
+  /** Of the measure [length], 0 to 10 m, for the verdict. Default: 0. */
+  readonly uncertainty?: LengthInput;
+}
+
+const OPTIONS = shapeOf<DepthBetweenStringsOptions>()({
+  left: quantity(ELEVATION),
+  right: quantity(ELEVATION),
+  width: quantity(SITE_LENGTH),
+  fromLeft: quantity(STATION),
+  surface: text(),
+  below: quantity(LEVEL_DIFFERENCE),
+  sag: optional(quantity(SMALL), NO_LENGTH),
+  measured: optional(quantity(LEVEL_DIFFERENCE)),
+  tolerance: optional(quantity(TOLERANCE)),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
+
+/** What a measure down from a line across two strings tells. */
+export interface DepthBetweenStrings extends Worked {
+  /** The surface you work to. */
+  readonly surface: string;
+  /** Elevation of the straight from string to string at the place [length]. */
   readonly straight: Length;
-  /** The line across the strings there: lower by its own sag. */
+  /** Elevation of the line across the strings there [length]: lower by its own sag. */
   readonly line: Length;
-  /** Where the surface should be. */
+  /** Elevation where the surface should be [length]. */
   readonly target: Length;
-  /** What to measure down from the line to the surface. */
+  /** What to measure down from the line to the surface [length]. */
   readonly measureDown: Length;
-  /** Where the surface is, if it was measured. */
-  readonly elevation?: Length;
-  /** What is left: cut positive, fill negative. */
-  readonly cut?: Length;
-  readonly action?: 'cut' | 'fill' | 'none';
-  /** Judged where a tolerance is given. */
-  readonly verdict?: Verdict;
-  /** True for a place outside the two strings, where the straight is carried on. */
+  /** Elevation where the surface is [length]; null if it was not measured. */
+  readonly elevation: Length | null;
+  /** What is left to do [length], cut positive, fill negative; null if it was not measured. */
+  readonly cut: Length | null;
+  /** The same in one word; null if it was not measured. */
+  readonly action: 'cut' | 'fill' | 'none' | null;
+  /** Null if it was not measured, or without a tolerance. */
+  readonly verdict: Verdict | null;
+  /** True for a place outside the two strings, where their straight is extended. */
   readonly extrapolated: boolean;
+  /** What to watch, in words. */
   readonly note: string;
 }
 
 /**
  * Depth between two edge strings, from a line or a straight board laid across them:
  * `z = zl + (zr - zl) x / W - sag`, x from the left string of W apart. The surface should be at
- * `target = zl + (zr - zl) x / W - below`, so that the measure down is `below - sag`. Exact.
+ * `target = zl + (zr - zl) x / W - below`, so the measure down is `below - sag`. Exact.
  *
- * Both strings stand the same height above a finish that is straight from the one to the other. A
+ * Both strings are at the same height above a finished grade that is straight from one to the other. A
  * crown or a valley between them needs a third string on the break.
  *
- * @param options.left - elevation of the left string beside the place [length]
- * @param options.right - elevation of the right string beside the place [length]
- * @param options.width - from string to string [length]
- * @param options.fromLeft - from the left string to the place [length]
- * @param options.surface - name of the surface that is worked to, such as `subgrade`
- * @param options.below - that surface below the strings, as designed [length, positive down]
- * @param options.sag - of the line across, at the place [length], default none: a board has none, for a
- *   line see `stringSag`
- * @param options.measured - measured down from the line to the surface as it is [length], if it was
- * @param options.tolerance - up or down [length], if the surface is to be judged
- * @param options.uncertainty - of the measure [length], for the verdict, default none
+ * @param options - see {@link DepthBetweenStringsOptions}
  * @returns elevations, the measure down [length, positive down], what is left [length, cut positive],
  *   verdict; `extrapolated` outside the strings
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `EMPTY` and the reading codes
@@ -69,117 +107,79 @@ export interface DepthBetweenStrings extends Worked {
  * spot.cut?.to('mm').toString() //=> '-6.5'
  * spot.action //=> 'fill'
  */
-export function depthBetweenStrings(options: {
-  readonly left: LengthInput;
-  readonly right: LengthInput;
-  readonly width: LengthInput;
-  readonly fromLeft: LengthInput;
-  readonly surface: string;
-  readonly below: LengthInput;
-  readonly sag?: LengthInput;
-  readonly measured?: LengthInput;
-  readonly tolerance?: LengthInput;
-  readonly uncertainty?: LengthInput;
-}): DepthBetweenStrings {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const read = (name: string, rule: typeof LEVEL) =>
-    reader.quantity('length', fields[name], [name], rule);
-  const optional = (name: string, rule: typeof LEVEL) =>
-    fields[name] === undefined ? undefined : read(name, rule);
-  const [left, right] = [read('left', ELEVATION), read('right', ELEVATION)];
-  const [width, fromLeft] = [read('width', SPAN), read('fromLeft', STATION)];
-  const surface = reader.text(fields['surface'], ['surface']);
-  const below = read('below', LEVEL);
-  const sag = optional('sag', NOT_NEGATIVE) ?? NOTHING;
-  const measured = optional('measured', LEVEL);
-  const tolerance = optional('tolerance', NOT_NEGATIVE);
-  const uncertainty = optional('uncertainty', NOT_NEGATIVE) ?? NOTHING;
-  reader.finish();
-
+export function depthBetweenStrings(options: DepthBetweenStringsOptions): DepthBetweenStrings {
+  const read = readOptions(options, OPTIONS);
+  const { left, right, width, fromLeft, surface, below, sag } = read;
   const share = divideRatios(exactOf(fromLeft), exactOf(width));
   const rise = fromSI('length', multiplyRatios(exactOf(right.minus(left)), share));
   const straight = left.plus(rise);
   const line = straight.minus(sag);
   const target = straight.minus(below);
-  const cut = measured === undefined ? undefined : below.minus(sag).minus(measured);
+  const measureDown = below.minus(sag);
   const extrapolated = fromLeft.isNegative() || fromLeft.compare(width) > 0;
+  const found = foundAt(line, measureDown, read);
+  const note = extrapolated ? NOTES.outside : NOTES.between;
   return withWorking(
-    {
-      surface,
-      straight,
-      line,
-      target,
-      measureDown: below.minus(sag),
-      ...(measured === undefined ? {} : { elevation: line.minus(measured) }),
-      ...(cut === undefined ? {} : { cut, action: actionOf(cut) }),
-      ...(cut === undefined || tolerance === undefined
-        ? {}
-        : { verdict: verdictOf(tolerance.minus(cut.abs()), uncertainty) }),
-      extrapolated,
-      note: extrapolated ? NOTES.outside : NOTES.between,
-    },
-    () => showWorking({ left, right, width, fromLeft, sag, below, line, target, cut, measured }),
+    { surface, straight, line, target, measureDown, ...found, extrapolated, note },
+    () => showWorking(read, { line, target, cut: found.cut }),
   );
 }
 
-const NOTHING = length(0, 'm');
-const NOT_NEGATIVE = Object.freeze({ ...LEVEL, sign: 'not-negative' } as const);
+type Across = Values<typeof OPTIONS>;
+
+const NOT_MEASURED = { elevation: null, cut: null, action: null, verdict: null } as const;
+
+function foundAt(line: Length, measureDown: Length, { measured, tolerance, uncertainty }: Across) {
+  if (measured === undefined) return NOT_MEASURED;
+  const cut = measureDown.minus(measured);
+  const verdict = tolerance && verdictOf(tolerance.minus(cut.abs()), uncertainty);
+  return { elevation: line.minus(measured), cut, action: actionOf(cut), verdict: verdict ?? null };
+}
 
 const actionOf = (cut: Length): 'cut' | 'fill' | 'none' =>
   cut.isZero() ? 'none' : cut.isNegative() ? 'fill' : 'cut';
 
 const NOTES = {
   between: 'A crown or a valley between the strings needs a third string on the break.',
-  outside: 'Outside the two strings: their straight is carried on.',
+  outside: 'This place is outside the two strings. Their straight is extended to it.',
 } as const;
 
-interface Across {
-  readonly left: Length;
-  readonly right: Length;
-  readonly width: Length;
-  readonly fromLeft: Length;
-  readonly sag: Length;
-  readonly below: Length;
-  readonly line: Length;
-  readonly target: Length;
-  readonly cut: Length | undefined;
-  readonly measured: Length | undefined;
-}
-
-function showWorking(of: Across): Step[] {
+function showWorking(
+  of: Across,
+  made: { readonly line: Length; readonly target: Length; readonly cut: Length | null },
+): Step[] {
   const across = [
     given('zl', 'left string', of.left),
     given('zr', 'right string', of.right),
     given('x', 'from the left string', of.fromLeft),
     given('W', 'from string to string', of.width),
   ];
+  const [below, sag] = [
+    given('b', 'below the strings', of.below),
+    given('f', 'sag of the line', of.sag),
+  ];
   const steps: Step[] = [
     {
       title: 'The line across the strings',
       formula: 'z = zl + (zr - zl) x / W - f',
-      given: [...across, given('f', 'sag of the line', of.sag)],
-      result: given('z', 'line', of.line),
+      given: [...across, sag],
+      result: given('z', 'line', made.line),
       source: 'derived',
     },
     {
       title: 'Where the surface should be',
       formula: 't = zl + (zr - zl) x / W - b',
-      given: [...across, given('b', 'below the strings', of.below)],
-      result: given('t', 'target', of.target),
+      given: [...across, below],
+      result: given('t', 'target', made.target),
       source: 'derived',
     },
   ];
-  if (of.cut === undefined || of.measured === undefined) return steps;
+  if (made.cut === null || of.measured === undefined) return steps;
   const left: Step = {
-    title: 'What is left (cut +, fill -)',
+    title: 'What is left to do (cut +, fill -)',
     formula: 'c = b - f - m',
-    given: [
-      given('b', 'below the strings', of.below),
-      given('f', 'sag of the line', of.sag),
-      given('m', 'measured down', of.measured),
-    ],
-    result: given('c', 'cut', of.cut),
+    given: [below, sag, given('m', 'measured down', of.measured)],
+    result: given('c', 'cut', made.cut),
     source: 'derived',
   };
   return [...steps, left];

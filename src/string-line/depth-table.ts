@@ -1,47 +1,69 @@
-// string-line stands on build-up: the depths below a string are the depths of a build-up, moved up
+// string-line uses build-up: the depths below a string are the depths of a build-up, moved up
 import type { BuildUp } from '../build-up/build-up.js';
-import { THICKNESS_OR_NONE } from '../input/ranges.js';
-import { requireBuildUp } from '../build-up/built-up.js';
-import { makeReader, type Reader } from '../input/reader.js';
+import { builtUp } from '../build-up/built-up.js';
+import { list, object, optional, quantity } from '../input/field.js';
+import { SITE_LENGTH, STRING_HEIGHT } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { max } from '../units/aggregate.js';
-import { length, type LengthInput } from '../units/construct.js';
+import type { LengthInput } from '../units/construct.js';
 import { ZERO } from '../units/decimal.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import {
-  isSlack,
   parabolaSag,
-  readString,
-  shapeOf,
-  SLACK,
+  requireTaut,
+  shapeLength,
+  STRING,
   type HangingLine,
   type StringInput,
 } from './hanging-line.js';
 import {
-  readLifts,
+  liftsOfLayers,
+  requireLayers,
+  splitLayers,
   surfacesBelow,
   type LiftsInput,
   type SurfaceBelowString,
 } from './lift-surfaces.js';
-import { SPAN } from './limits.js';
-import { readTies, requireForward, type Tie } from './read-ties.js';
+import { requireForward, TIE, type Tie, type TieInput } from './ties.js';
 
-/** A stake that the string is tied to. */
-export interface TieInput {
-  readonly id: string;
-  readonly station: LengthInput;
+/** A string over a build-up, and the rows that the table is to have. */
+export interface DepthTableOptions {
+  /** The layers that go in, from `buildUp`. */
+  readonly buildUp: BuildUp;
+  /** String above finished grade [length], 0 to 5 m. */
+  readonly stringHeight: LengthInput;
+  /** At least 2 stakes that the string is tied to, in order along it. */
+  readonly stakes: readonly TieInput[];
+  /** Largest distance between rows [length], more than 0 and at most 10 km. Default: no rows between stakes. */
+  readonly spacing?: LengthInput;
+  /** Layers placed in lifts. Default: none. */
+  readonly lifts?: readonly LiftsInput[];
+  /** The string, to deduct its sag, as of a level string. Default: no sag. */
+  readonly string?: StringInput;
 }
+
+const OPTIONS = shapeOf<DepthTableOptions>()({
+  buildUp: builtUp,
+  stringHeight: quantity(STRING_HEIGHT),
+  stakes: list(object(TIE), { of: 'stakes', least: 2, unique: 'id' }),
+  spacing: optional(quantity(SITE_LENGTH)),
+  lifts: optional(liftsOfLayers, []),
+  string: optional(object(STRING)),
+});
 
 /** What to measure down at one place along the string. */
 export interface DepthRow {
+  /** Place along the string [length]. */
   readonly station: Length;
-  /** The stake, or null between stakes. */
+  /** Id of the stake; null between stakes. */
   readonly stake: string | null;
-  /** How low the string hangs here. */
+  /** How low the string hangs here [length]. */
   readonly sag: Length;
-  /** For each surface, in their order: from the string as it hangs down to the surface. */
+  /** For each surface, in their order: from the string as it hangs down to the surface [length]. */
   readonly depths: readonly Length[];
 }
 
@@ -49,9 +71,11 @@ export interface DepthRow {
 export interface DepthTable extends Worked {
   /** From finished grade down, with the tops of lifts; depths below the straight from tie to tie. */
   readonly surfaces: readonly SurfaceBelowString[];
+  /** A row for each stake, and for each place between. */
   readonly rows: readonly DepthRow[];
-  /** The most that the string hangs low; nothing where no string is given. */
-  readonly largestSag: Length;
+  /** Largest sag of the string [length]; 0 if no string is given. */
+  readonly maximumSag: Length;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -59,23 +83,15 @@ export interface DepthTable extends Worked {
 const MOST_ROWS = 2000;
 
 /**
- * The table that a crew measures down by: from the string to finished grade, to the top of each
- * layer and each lift, as spread and as compacted, and to the subgrade, at every stake and between
- * them. With the tension and weight of the string its sag is taken off,
- * `depth = h + d - w x (L - x) / (2 H)`: between stakes the string is low. Exact.
+ * The table that a crew measures down by: from the string to finished grade, to the top of each layer
+ * and each lift, loose and compacted, and to the subgrade, at every stake and between them. With the
+ * tension and weight of the string its sag is deducted, `depth = h + d - w x (L - x) / (2 H)`: between
+ * stakes the string is low. Exact.
  *
- * @param options.buildUp - from `buildUp`
- * @param options.stringHeight - string above finished grade [length], not negative, at most 5 m
- * @param options.stakes - two or more that the string is tied to, in order: each `id` once, `station`
- *   [length]
- * @param options.spacing - rows between stakes at most so far apart [length], default none between
- * @param options.lifts - layers placed in lifts: `layer` by name, `maxLift` [length, compacted],
- *   `compactedPerLoose`, 0.5 to 1
- * @param options.string - `tension` [force] and `weightPerLength` [line-weight], to take off the sag, as
- *   of a level string; default none
+ * @param options - see {@link DepthTableOptions}
  * @returns surfaces and rows of depths [length, positive down], largest sag
- * @throws `TOO_FEW_STAKES`, `STATION_ORDER`, `DUPLICATE_ID`, `UNKNOWN_ID`, `DUPLICATE_LAYER`,
- *   `RATIO_OUT_OF_RANGE`, `OUT_OF_RANGE` (more than 2000 rows or 500 lifts) and the reading codes
+ * @throws `TOO_FEW`, `NOT_INCREASING`, `DUPLICATE_ID`, `UNKNOWN_ID`, `NEGATIVE`,
+ *   `OUT_OF_RANGE` (more than 2000 rows or 500 lifts) and the reading codes
  * @source derived
  * @example
  * const drive = buildUp({ layers: [{ name: 'paver', thickness: '60 mm' }, { name: 'base', thickness: '200 mm' }] });
@@ -90,54 +106,43 @@ const MOST_ROWS = 2000;
  * table.surfaces.map(({ surface }) => surface) //=> ['finished grade', 'base lift 2 loose', 'base top', 'base lift 1 loose', 'base lift 1 top', 'subgrade']
  * table.rows.map(({ depths }) => depths.at(-1)?.to('mm').toFixed(1)) //=> ['410.0', '404.5', '410.0']
  */
-export function depthTable(options: {
-  readonly buildUp: BuildUp;
-  readonly stringHeight: LengthInput;
-  readonly stakes: readonly TieInput[];
-  readonly spacing?: LengthInput;
-  readonly lifts?: readonly LiftsInput[];
-  readonly string?: StringInput;
-}): DepthTable {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const buildUp = requireBuildUp(reader, fields['buildUp'], ['buildUp']);
-  const height = reader.quantity(
-    'length',
-    fields['stringHeight'],
-    ['stringHeight'],
-    THICKNESS_OR_NONE,
-  );
-  const stakes = readTies(reader, fields['stakes'], () => ({}));
-  requireForward(reader, stakes);
-  const spacing =
-    fields['spacing'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['spacing'], ['spacing'], SPAN);
-  const lifts = fields['lifts'] === undefined ? [] : readLifts(reader, fields['lifts'], buildUp);
-  const line =
-    fields['string'] === undefined
-      ? undefined
-      : readString(reader, reader.object(fields['string'], ['string']), ['string']);
+export function depthTable(options: DepthTableOptions): DepthTable {
+  const {
+    buildUp,
+    stringHeight: height,
+    stakes,
+    spacing,
+    lifts,
+    string,
+  } = readOptions(options, OPTIONS, checkTable);
   const spans = spansOf(stakes);
-  checkRows(reader, spans, spacing);
-  reader.finish();
-  if (line !== undefined && spans.some(({ long }) => isSlack(long, line))) {
-    reader.fail('OUT_OF_RANGE', ['string', 'tension'], SLACK);
-    reader.finish();
-  }
-  const surfaces = surfacesBelow(buildUp, height, lifts);
-  const rows = placesAlong(spans, spacing, line).map((place) => ({
+  const surfaces = surfacesBelow(buildUp, height, splitLayers(lifts, buildUp));
+  const rows = placesAlong(spans, spacing, string).map((place) => ({
     ...place,
     depths: surfaces.map(({ below }) => below.minus(place.sag)),
   }));
-  const largestSag = max(spans.map(({ long }) => sagAt(long, long.dividedBy(2), line)));
+  const maximumSag = max(spans.map(({ long }) => sagAt(long, long.dividedBy(2), string)));
   return withWorking(
-    { surfaces, rows, largestSag, cautions: cautionsFor('utilities', 'excavation', 'trees') },
-    () => showWorking(surfaces, height, largestSag),
+    { surfaces, rows, maximumSag, cautions: cautionsFor('utilities', 'excavation', 'trees') },
+    () => showWorking(surfaces, height, maximumSag),
   );
 }
 
-const NOTHING = length(0, 'm');
+const checkTable: Check<typeof OPTIONS> = (reader, values, path) => {
+  const { buildUp, stakes, spacing, lifts, string } = values;
+  if (buildUp !== undefined && lifts !== undefined) requireLayers(reader, lifts, buildUp);
+  if (stakes === undefined) return;
+  requireForward(reader, stakes);
+  const spans = spansOf(stakes).map(({ long }) => long);
+  if (string !== undefined) {
+    requireTaut(reader, { spans, line: string }, [...path, 'string', 'tension']);
+  }
+  if (spacing === undefined) return;
+  const rows = spans.reduce((sum, long) => sum + long.dividedBy(spacing).toNumber(), 0);
+  if (rows <= MOST_ROWS) return;
+  const message = `makes more than ${MOST_ROWS} rows. Check the digits and the unit`;
+  reader.fail('OUT_OF_RANGE', [...path, 'spacing'], message, { most: MOST_ROWS });
+};
 
 interface Span {
   readonly from: Tie;
@@ -150,14 +155,6 @@ const spansOf = (stakes: readonly Tie[]): Span[] =>
     const from = stakes[index] ?? to;
     return { from, to, long: to.station.minus(from.station) };
   });
-
-function checkRows(reader: Reader, spans: readonly Span[], spacing: Length | undefined): void {
-  if (spacing === undefined || spacing.isZero()) return;
-  const rows = spans.reduce((sum, { long }) => sum + long.dividedBy(spacing).toNumber(), 0);
-  if (rows <= MOST_ROWS) return;
-  const message = `makes more than ${MOST_ROWS} rows: a slip of a digit or of a unit?`;
-  reader.fail('OUT_OF_RANGE', ['spacing'], message);
-}
 
 type Place = Omit<DepthRow, 'depths'>;
 
@@ -180,23 +177,25 @@ function placesAlong(
   return [...start, ...rest];
 }
 
-const stakeRow = ({ id, station }: Tie): Place => ({ station, stake: id, sag: NOTHING });
+const stakeRow = ({ id, station }: Tie): Place => ({ station, stake: id, sag: NO_LENGTH });
 
 const sagAt = (span: Length, along: Length, line: HangingLine | undefined): Length =>
-  line === undefined ? NOTHING : parabolaSag(span, along, { shape: shapeOf(line), slope: ZERO });
+  line === undefined
+    ? NO_LENGTH
+    : parabolaSag(span, along, { shape: shapeLength(line), slope: ZERO });
 
 function showWorking(
   surfaces: readonly SurfaceBelowString[],
   height: Length,
-  largestSag: Length,
+  maximumSag: Length,
 ): Step[] {
   return surfaces.map(({ surface, below }) => ({
-    title: `${surface} below the string at a stake; less its sag between stakes`,
+    title: `${surface} below the string at a stake (between stakes deduct the sag)`,
     formula: 'b = h + d',
     given: [
       given('h', 'string above finished grade', height),
       given('d', 'below finished grade', below.minus(height)),
-      given('f', 'largest sag', largestSag),
+      given('f', 'largest sag', maximumSag),
     ],
     result: given('b', 'below the string', below),
     source: 'derived',

@@ -1,45 +1,50 @@
+import type { FieldPath } from '../errors.js';
+import { quantity } from '../input/field.js';
+import { FORCE, LINE_WEIGHT } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
+import { shapeOf, type Values } from '../input/shape.js';
 import type { ForceInput, LineWeightInput } from '../units/construct.js';
 import { Decimal40, ZERO, type Decimal } from '../units/decimal.js';
-import { fromSIDecimal, type Force, type Length, type LineWeight } from '../units/quantity.js';
-import { TENSION, WEIGHT } from './limits.js';
+import { fromSIDecimal, type Length } from '../units/quantity.js';
 
-/** What a string is: how much it weighs and how hard it is pulled. */
+/** A string: how much it weighs and how hard it is pulled. */
 export interface StringInput {
-  /** The pull, level, in the string. */
+  /** Level pull in the string [force], more than 0 and at most 10 000 kN. */
   readonly tension: ForceInput;
-  /** Its weight per length, as it hangs: wet if it is wet. */
+  /**
+   * Weight per length as it hangs [line-weight], more than 0 and at most 1000 N/m: weigh 10 m of it,
+   * wet if it will be wet. Grams and pounds per length count as weight under standard gravity.
+   */
   readonly weightPerLength: LineWeightInput;
 }
 
+/** How a string is read. Internal. */
+export const STRING = shapeOf<StringInput>()({
+  tension: quantity(FORCE),
+  weightPerLength: quantity(LINE_WEIGHT),
+});
+
 /** A string that has been read. Internal. */
-export interface HangingLine {
-  readonly tension: Force;
-  readonly weight: LineWeight;
-}
+export type HangingLine = Values<typeof STRING>;
 
-/** Reads tension and weight of a string. Internal. */
-export function readString(
+/** Refuses a string so slack that it would hang by half its span and more. Internal. */
+export function requireTaut(
   reader: Reader,
-  fields: Readonly<Record<string, unknown>>,
-  path: readonly string[],
-): HangingLine {
-  const tension = reader.quantity('force', fields['tension'], [...path, 'tension'], TENSION);
-  const at = [...path, 'weightPerLength'];
-  const weight = reader.quantity('line-weight', fields['weightPerLength'], at, WEIGHT);
-  return { tension, weight };
+  { spans, line }: { readonly spans: readonly Length[]; readonly line: HangingLine },
+  path: FieldPath,
+): void {
+  if (!spans.some((span) => isSlack(span, line))) return;
+  const message =
+    'the string would hang by half its span. Pull it tighter, or check the units of tension and weight';
+  reader.fail('OUT_OF_RANGE', path, message);
 }
 
-/** A span that is far too slack: it would hang by half its length and more. Internal. */
-export const isSlack = (span: Length, { tension, weight }: HangingLine): boolean =>
-  weight.times(span).compare(tension.times(4)) > 0;
-
-/** What to say of it. Internal. */
-export const SLACK =
-  'the string would hang by half its span: pull it tighter, or see to the units of tension and weight';
+const isSlack = (span: Length, { tension, weightPerLength }: HangingLine): boolean =>
+  weightPerLength.times(span).compare(tension.times(4)) > 0;
 
 /** The tension over the weight per length: the one length that shapes a hanging string. Internal. */
-export const shapeOf = ({ tension, weight }: HangingLine): Length => tension.dividedBy(weight);
+export const shapeLength = ({ tension, weightPerLength }: HangingLine): Length =>
+  tension.dividedBy(weightPerLength);
 
 /** Where along a span: all as decimals in metres. Internal. */
 export interface Place {

@@ -1,64 +1,89 @@
-// string-line stands on build-up: lifts are those of a layer of the build-up
+// string-line uses build-up: lifts are those of a layer of the build-up
 import type { BuildUp } from '../build-up/build-up.js';
 import { lifts, MOST_LIFTS, type Lifts } from '../build-up/lifts.js';
+import { compactedPerLoose } from '../input/compaction-ratio.js';
+import { list, object, quantity, text } from '../input/field.js';
 import { THICKNESS } from '../input/ranges.js';
-import { readCompactedPerLoose } from '../input/compaction-ratio.js';
 import type { Reader } from '../input/reader.js';
+import { shapeOf, type Values } from '../input/shape.js';
+import { shownText } from '../input/shown-text.js';
 import type { LengthInput } from '../units/construct.js';
-import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';
 
 /** How a layer is placed in lifts. */
 export interface LiftsInput {
-  /** Name of the layer. */
+  /** Name of a layer of the build-up. Each layer once. */
   readonly layer: string;
-  /** Thickest compacted lift. */
+  /** Thickest compacted lift the machine can compact [length], more than 0 and at most 5 m. */
   readonly maxLift: LengthInput;
+  /** Compacted over loose thickness, 0.5 to 1. Measure it on a trial strip. */
   readonly compactedPerLoose: number | string;
 }
+
+const LIFTS = shapeOf<LiftsInput>()({
+  layer: text(),
+  maxLift: quantity(THICKNESS),
+  compactedPerLoose,
+});
+
+/** Which layers are placed in lifts. Internal. */
+export const liftsOfLayers = list(object(LIFTS), {
+  of: 'layers',
+  least: 0,
+  most: 100,
+  unique: 'layer',
+});
 
 /** A surface below the string. */
 export interface SurfaceBelowString {
   /** Such as `finished grade`, `base top`, `base lift 1 loose`, `subgrade`. */
   readonly surface: string;
-  /** `loose` for a lift as it is spread, else `compacted`; the ground for the subgrade. */
+  /** `loose` for a lift as spread, `ground` for the subgrade, else `compacted`. */
   readonly state: 'compacted' | 'loose' | 'ground';
-  /** From the straight from tie to tie down to it. */
+  /** From the straight between the ties down to it [length]. */
   readonly below: Length;
+}
+
+/** Refuses lifts of a layer that the build-up does not have, and lifts beyond counting. Internal. */
+export function requireLayers(
+  reader: Reader,
+  read: readonly Values<typeof LIFTS>[],
+  { layers }: BuildUp,
+): void {
+  read.forEach(({ layer, maxLift }, index) => {
+    const thickness = layers.find(({ name }) => name === layer)?.thickness;
+    if (thickness === undefined) {
+      const message = `no layer has this name. Use ${namesOf(layers)}`;
+      reader.fail('UNKNOWN_ID', ['lifts', index, 'layer'], message, { id: shownText(layer) });
+    } else if (thickness.dividedBy(maxLift).gt(MOST_LIFTS)) {
+      const message = `makes more than ${MOST_LIFTS} lifts. Check the digits and the unit`;
+      reader.fail('OUT_OF_RANGE', ['lifts', index, 'maxLift'], message, { most: MOST_LIFTS });
+    }
+  });
+}
+
+/** More names than these nobody reads. */
+const MOST_NAMES = 7;
+
+function namesOf(layers: BuildUp['layers']): string {
+  const names = layers.slice(0, MOST_NAMES).map(({ name }) => shownText(name));
+  const last = layers.length > MOST_NAMES ? 'another layer' : names.pop();
+  return names.length === 0 ? `${last}` : `${names.join(', ')} or ${last}`;
 }
 
 /** Layers in lifts, by the name of the layer. Internal. */
 export type LiftsOfLayers = readonly { readonly layer: string; readonly lifts: Lifts }[];
 
-/** Reads which layers are placed in lifts. Internal. */
-export function readLifts(reader: Reader, value: unknown, buildUp: BuildUp): LiftsOfLayers {
-  const seen = new Set<string>();
-  return reader.list(value, ['lifts']).flatMap((item, index) => {
-    const path = ['lifts', index];
-    const fields = reader.object(item, path);
-    const layer = reader.text(fields['layer'], [...path, 'layer']);
-    const at = [...path, 'maxLift'];
-    const maxLift = reader.quantity('length', fields['maxLift'], at, THICKNESS);
-    const ratioAt = [...path, 'compactedPerLoose'];
-    const ratio = readCompactedPerLoose(reader, fields['compactedPerLoose'], ratioAt);
-    if (seen.has(layer)) {
-      reader.fail('DUPLICATE_LAYER', [...path, 'layer'], `${layer} has its lifts twice`);
-    }
-    seen.add(layer);
-    const thickness = buildUp.layers.find(({ name }) => name === layer)?.thickness;
-    if (thickness === undefined) {
-      const names = buildUp.layers.map(({ name }) => name).join(', ');
-      reader.fail('UNKNOWN_ID', [...path, 'layer'], `no such layer: there is ${names}`);
-      return [];
-    }
-    if (maxLift.isZero() || ratio.isZero()) return [];
-    const count = wholeNumberUp(thickness, maxLift);
-    if (count > MOST_LIFTS) {
-      reader.fail('OUT_OF_RANGE', at, `makes ${count} lifts: a slip of a digit or of a unit?`);
-      return [];
-    }
-    const compactedPerLoose = ratio.toString();
-    return [{ layer, lifts: lifts({ thickness, maxLift, compactedPerLoose }) }];
+/** Splits layers into their lifts. Internal. */
+export function splitLayers(
+  read: readonly Values<typeof LIFTS>[],
+  { layers }: BuildUp,
+): LiftsOfLayers {
+  return read.flatMap(({ layer, maxLift, compactedPerLoose: ratio }) => {
+    const thickness = layers.find(({ name }) => name === layer)?.thickness;
+    if (thickness === undefined) return [];
+    const inLifts = lifts({ thickness, maxLift, compactedPerLoose: ratio.toString() });
+    return [{ layer, lifts: inLifts }];
   });
 }
 

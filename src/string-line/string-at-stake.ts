@@ -1,68 +1,103 @@
-import { makeReader, type Reader } from '../input/reader.js';
-import { THICKNESS_OR_NONE } from '../input/ranges.js';
-import { length, type LengthInput, type SlopeInput } from '../units/construct.js';
-import type { Length, Slope } from '../units/quantity.js';
+import { flag, optional, quantity } from '../input/field.js';
+import {
+  DEPTH_OR_NONE,
+  ELEVATION,
+  GRADE,
+  SET_BACK,
+  STRING_HEIGHT,
+  THICKNESS_OR_NONE,
+} from '../input/ranges.js';
+import { isLeftOut, readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import type { LengthInput, SlopeInput } from '../units/construct.js';
+import type { Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { ELEVATION, SET_OFF, SLOPE } from './limits.js';
 
-/** How stakes are set off from an edge, and what the string on them stands for. */
-export interface SetOffInput {
-  /** String above finished grade. */
+/** How stakes are offset from an edge, and what the string on them is level with. */
+export interface OffsetStringInput {
+  /** String above finished grade [length], 0 to 5 m. */
   readonly stringHeight: LengthInput;
-  /** Level distance from the edge out to the stakes. */
+  /** Level distance from the edge out to the stakes [length], 0 to 100 m. */
   readonly offset: LengthInput;
-  /** Slope of the paving across the edge, + rising outward. */
+  /** Slope of the paving across the edge [slope], + rising outward, up to 1 either way. */
   readonly crossSlope: SlopeInput;
   /**
-   * True where the string stands above the paving carried on to the stakes at its cross slope, so that
-   * a straight line from string to string lies along the paving; false where it stands above the edge
-   * itself.
+   * True: the string is above the paving as if it were extended to the stakes at its cross slope, so a
+   * straight line from string to string lies along the paving. False: it is above the edge itself.
    */
   readonly carriesCrossSlope: boolean;
-  /** The least that the string may stand above the ground, default none. */
+  /** Minimum height of the string above the ground [length], 0 to 5 m. Default: 0. */
   readonly clearance?: LengthInput;
 }
 
-/** The string at one stake. */
-export interface StringAtStake extends Worked {
-  /** Where to tie the string. */
+/** How an offset string is read. Internal. */
+export const OFFSET_STRING = shapeOf<OffsetStringInput>()({
+  stringHeight: quantity(STRING_HEIGHT),
+  offset: quantity(SET_BACK),
+  crossSlope: quantity(GRADE),
+  carriesCrossSlope: flag,
+  clearance: optional(quantity(THICKNESS_OR_NONE), NO_LENGTH),
+});
+
+/** An offset string that has been read. Internal. */
+export type OffsetString = Values<typeof OFFSET_STRING>;
+
+/** A stake offset from the edge, and the string on it. */
+export interface StringAtStakeOptions extends OffsetStringInput {
+  /** Elevation of finished grade at the edge [length], up to 10 km either way. */
+  readonly finishedGrade: LengthInput;
+  /** Elevation of the ground at the stake [length], up to 10 km either way. Default: not known. */
+  readonly ground?: LengthInput;
+  /** How deep the stake goes in [length], 0 to 50 m: gives its length. Needs `ground`. Default: not asked for. */
+  readonly inGround?: LengthInput;
+  /** How much of the stake is above the string [length], 0 to 100 m. Default: 0. */
+  readonly aboveString?: LengthInput;
+}
+
+const OPTIONS = shapeOf<StringAtStakeOptions>()({
+  ...OFFSET_STRING,
+  finishedGrade: quantity(ELEVATION),
+  ground: optional(quantity(ELEVATION)),
+  inGround: optional(quantity(DEPTH_OR_NONE)),
+  aboveString: optional(quantity(SET_BACK), NO_LENGTH),
+});
+
+/** The string at a stake. */
+export interface OffsetTie {
+  /** Where to tie the string: elevation [length]. */
   readonly elevation: Length;
-  /** The string above finished grade at the edge. */
+  /** The string above finished grade at the edge [length]. */
   readonly aboveEdge: Length;
-  /** What the cross slope adds between edge and stake, carried on or not: + up. */
+  /** What the cross slope adds between edge and stake [length], + up, carried by the string or not. */
   readonly crossRise: Length;
-  /** The string above the ground at the stake, where the ground is given; negative below it. */
-  readonly aboveGround?: Length;
-  /** How much too low the string would be over the ground; nothing where it clears it. */
-  readonly raiseBy?: Length;
-  /** From the foot in the ground to the top, where it is asked for. */
-  readonly stakeLength?: Length;
+  /** The string above the ground at the stake [length], negative below it; null if the ground is not known. */
+  readonly aboveGround: Length | null;
+  /** Raise the string by this to clear the ground [length], 0 if it does; null if the ground is not known. */
+  readonly raiseStringBy: Length | null;
+  /** What to do, in words. */
   readonly note: string;
 }
 
+/** The string at one stake. */
+export interface StringAtStake extends OffsetTie, Worked {
+  /** Whole length of the stake, foot to top [length]; null if `inGround` is not given. */
+  readonly stakeLength: Length | null;
+}
+
 /**
- * Where to tie the string on a stake that is set off from the edge, so that the dig does not disturb
- * it: `z = finish + k i o + h`, with k 1 where the string carries the cross slope out and 0 where it
- * does not. It must be said which: 2 % over 0.45 m is 9 mm.
+ * Where to tie the string on a stake that is offset from the edge, so the dig does not disturb it:
+ * `z = finish + k i o + h`, with k 1 if the string carries the cross slope out and 0 if it does not.
+ * You have to say which: 2% over 0.45 m is 9 mm.
  *
- * Where the string would touch the ground, raise it along the whole line, not on one stake.
+ * If the string would touch the ground, raise it along the whole line, not on one stake.
  *
- * @param options.finish - elevation of finished grade at the edge [length]
- * @param options.stringHeight - string above finished grade [length], not negative, at most 5 m
- * @param options.offset - level distance from the edge out to the stake [length]
- * @param options.crossSlope - of the paving, outward from the edge [slope, + rising outward]
- * @param options.carriesCrossSlope - true: the string stands above the paving carried on to the stake;
- *   false: above the edge
- * @param options.ground - elevation of the ground at the stake [length], if known
- * @param options.clearance - least height of the string above the ground [length], default none
- * @param options.inGround - how deep the stake goes in [length], to have the stake's length
- * @param options.aboveString - how much of it stands above the string [length], default none
+ * @param options - see {@link StringAtStakeOptions}
  * @returns elevation of the string, height above edge and ground, length of the stake [length]
  * @throws `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED` and the reading codes
  * @source derived
  * @example
  * const tie = stringAtStake({
- *   finish: '29.88 m',
+ *   finishedGrade: '29.88 m',
  *   stringHeight: '150 mm',
  *   offset: '450 mm',
  *   crossSlope: '-2%',
@@ -75,103 +110,63 @@ export interface StringAtStake extends Worked {
  * tie.aboveGround?.to('m').toString() //=> '0.181'
  * tie.stakeLength?.to('m').toString() //=> '0.681'
  */
-export function stringAtStake(
-  options: SetOffInput & {
-    readonly finish: LengthInput;
-    readonly ground?: LengthInput;
-    readonly inGround?: LengthInput;
-    readonly aboveString?: LengthInput;
-  },
-): StringAtStake {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const finish = reader.quantity('length', fields['finish'], ['finish'], ELEVATION);
-  const setOff = readSetOff(reader, fields);
-  const optional = (name: string, rule: typeof ELEVATION) =>
-    fields[name] === undefined ? undefined : reader.quantity('length', fields[name], [name], rule);
-  const ground = optional('ground', ELEVATION);
-  const inGround = optional('inGround', SET_OFF);
-  const aboveString = optional('aboveString', SET_OFF) ?? NOTHING;
-  if (inGround !== undefined && ground === undefined) {
-    reader.fail('REQUIRED', ['ground'], 'is missing: the length of a stake needs the ground');
-  }
-  reader.finish();
-  const tie = tieAt(finish, setOff, ground);
+export function stringAtStake(options: StringAtStakeOptions): StringAtStake {
+  const read = readOptions(options, OPTIONS, checkGround);
+  const tie = tieAt(read.finishedGrade, read, read.ground);
   const { aboveGround } = tie;
   const stakeLength =
-    inGround === undefined || aboveGround === undefined
-      ? {}
-      : { stakeLength: inGround.plus(aboveGround).plus(aboveString) };
-  return withWorking({ ...tie, ...stakeLength }, () => [tieStep(finish, setOff, tie)]);
+    read.inGround === undefined || aboveGround === null
+      ? null
+      : read.inGround.plus(aboveGround).plus(read.aboveString);
+  return withWorking({ ...tie, stakeLength }, () => [tieStep(read.finishedGrade, read, tie)]);
 }
 
-const NOTHING = length(0, 'm');
-
-/** A set-off that has been read. Internal. */
-export interface SetOff {
-  readonly stringHeight: Length;
-  readonly offset: Length;
-  readonly crossSlope: Slope;
-  readonly carriesCrossSlope: boolean;
-  readonly clearance: Length;
-}
-
-/** Reads how stakes are set off. Internal. */
-export function readSetOff(reader: Reader, fields: Readonly<Record<string, unknown>>): SetOff {
-  const read = (name: string, rule: typeof SET_OFF) =>
-    reader.quantity('length', fields[name], [name], rule);
-  return {
-    stringHeight: read('stringHeight', THICKNESS_OR_NONE),
-    offset: read('offset', SET_OFF),
-    crossSlope: reader.quantity('slope', fields['crossSlope'], ['crossSlope'], SLOPE),
-    carriesCrossSlope: reader.flag(fields['carriesCrossSlope'], ['carriesCrossSlope']),
-    clearance: fields['clearance'] === undefined ? NOTHING : read('clearance', THICKNESS_OR_NONE),
-  };
-}
+const checkGround: Check<typeof OPTIONS> = (reader, values, path) => {
+  if (values.inGround === undefined || !isLeftOut(values, 'ground')) return;
+  const message = 'missing. The length of a stake needs the elevation of the ground';
+  reader.fail('REQUIRED', [...path, 'ground'], message);
+};
 
 /** The string at a stake. Internal. */
 export function tieAt(
-  finish: Length,
-  setOff: SetOff,
+  finishedGrade: Length,
+  string: OffsetString,
   ground: Length | undefined,
-): Omit<StringAtStake, 'working' | 'stakeLength'> {
-  const { stringHeight, offset, crossSlope, carriesCrossSlope, clearance } = setOff;
-  const crossRise = offset.times(crossSlope);
-  const aboveEdge = carriesCrossSlope ? stringHeight.plus(crossRise) : stringHeight;
-  const elevation = finish.plus(aboveEdge);
-  if (ground === undefined) return { elevation, aboveEdge, crossRise, note: NOTES.clear };
+): OffsetTie {
+  const crossRise = string.offset.times(string.crossSlope);
+  const aboveEdge = string.carriesCrossSlope
+    ? string.stringHeight.plus(crossRise)
+    : string.stringHeight;
+  const elevation = finishedGrade.plus(aboveEdge);
+  const tie = { elevation, aboveEdge, crossRise };
+  if (ground === undefined) {
+    return { ...tie, aboveGround: null, raiseStringBy: null, note: NOTES.clear };
+  }
   const aboveGround = elevation.minus(ground);
-  const short = clearance.minus(aboveGround);
-  const isShort = !short.isNegative() && !short.isZero();
-  const note = isShort ? NOTES.low : NOTES.clear;
-  return {
-    elevation,
-    aboveEdge,
-    crossRise,
-    aboveGround,
-    raiseBy: isShort ? short : NOTHING,
-    note,
-  };
+  const short = string.clearance.minus(aboveGround);
+  const isLow = !short.isNegative() && !short.isZero();
+  const raiseStringBy = isLow ? short : NO_LENGTH;
+  return { ...tie, aboveGround, raiseStringBy, note: isLow ? NOTES.low : NOTES.clear };
 }
 
 const NOTES = {
-  clear: 'Say on the stake how far it is off the edge, and what the string stands above.',
-  low: 'The string is too low over the ground here: raise it along the whole line, never on one stake.',
+  clear: 'Write on the stake how far it is from the edge, and what the string is above.',
+  low: 'The string is too low over the ground here. Raise it along the whole line, never on one stake.',
 } as const;
 
-/** The step that says how. Internal. */
+/** The step that shows how the string was worked out. Internal. */
 export const tieStep = (
-  finish: Length,
-  setOff: SetOff,
+  finishedGrade: Length,
+  string: OffsetString,
   { elevation }: { readonly elevation: Length },
 ): Step => ({
   title: 'Elevation of the string at the stake',
-  formula: setOff.carriesCrossSlope ? 'z = finish + i o + h' : 'z = finish + h',
+  formula: string.carriesCrossSlope ? 'z = finish + i o + h' : 'z = finish + h',
   given: [
-    given('finish', 'finished grade at the edge', finish),
-    given('i', 'cross slope (+ rising outward)', setOff.crossSlope),
-    given('o', 'offset of the stake', setOff.offset),
-    given('h', 'string above finished grade', setOff.stringHeight),
+    given('finish', 'finished grade at the edge', finishedGrade),
+    given('i', 'cross slope (+ rising outward)', string.crossSlope),
+    given('o', 'offset of the stake', string.offset),
+    given('h', 'string above finished grade', string.stringHeight),
   ],
   result: given('z', 'string', elevation),
   source: 'derived',

@@ -1,74 +1,108 @@
-// string-line stands on build-up: the depths below a string are the depths of a build-up, moved up
+// string-line uses build-up: the depths below a string are the depths of a build-up, moved up
 import type { BuildUp } from '../build-up/build-up.js';
-import { THICKNESS_OR_NONE } from '../input/ranges.js';
-import { requireBuildUp } from '../build-up/built-up.js';
-import { makeReader, type Reader } from '../input/reader.js';
+import { builtUp } from '../build-up/built-up.js';
+import { list, object, optional, quantity } from '../input/field.js';
+import { LEVEL_DIFFERENCE, STRING_HEIGHT, THICKNESS_OR_NONE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { LEVEL } from './limits.js';
-import { readTies, type Tie } from './read-ties.js';
+import { TIE, type TieInput } from './ties.js';
 
 /** A stake on the string, and the ground measured below the string there. */
-export interface StringStakeInput {
-  readonly id: string;
-  readonly station: LengthInput;
-  /** Measured depth of the existing surface below the string; negative where it stands above. */
+export interface StringStakeInput extends TieInput {
+  /**
+   * Measured from the string down to the existing surface [length], negative where that is above the
+   * string, up to 20 m either way. Default: not measured.
+   */
   readonly ground?: LengthInput;
 }
 
+/** A string over a build-up, and its stakes. */
+export interface StringDepthsOptions {
+  /** The layers that go in, from `buildUp`. */
+  readonly buildUp: BuildUp;
+  /** String above finished grade [length], 0 to 5 m. */
+  readonly stringHeight: LengthInput;
+  /** At least 1 stake. */
+  readonly stakes: readonly StringStakeInput[];
+  /** Thickness of old paving to strip [length], 0 to 5 m. Default: none. */
+  readonly removedSurface?: LengthInput;
+}
+
+const STRING_STAKE = shapeOf<StringStakeInput>()({
+  ...TIE,
+  ground: optional(quantity(LEVEL_DIFFERENCE)),
+});
+
+const OPTIONS = shapeOf<StringDepthsOptions>()({
+  buildUp: builtUp,
+  stringHeight: quantity(STRING_HEIGHT),
+  removedSurface: optional(quantity(THICKNESS_OR_NONE), NO_LENGTH),
+  stakes: list(object(STRING_STAKE), { of: 'stakes', unique: 'id' }),
+});
+
 /** A layer as depths below the string. */
 export interface LayerBelowString {
+  /** Name of the layer. */
   readonly name: string;
+  /** From the string down to its top [length]. */
   readonly top: Length;
+  /** From the string down to its bottom [length]. */
   readonly bottom: Length;
 }
 
 /** What is left to do at a measured stake. */
 export type DigAction = 'dig' | 'fill' | 'none';
 
-/** Depths below the string at one stake, positive down. */
-export interface StakeDepths {
-  readonly id: string;
-  readonly station: Length;
+/** Depths below the string that are the same at every stake, positive down. */
+export interface DepthsBelowString {
+  /** From the string down to finished grade [length]. */
   readonly finish: Length;
+  /** From the top down. */
   readonly layers: readonly LayerBelowString[];
+  /** From the string down to the subgrade [length]. */
   readonly subgrade: Length;
-  /** Measured existing surface, where given. */
-  readonly ground?: Length;
-  /** From the existing surface down to the subgrade: cut positive, fill negative. */
-  readonly dig?: Length;
-  /** The same once the old surface is stripped. */
-  readonly soil?: Length;
-  readonly action?: DigAction;
+}
+
+/** Depths below the string at one stake, positive down. */
+export interface StakeDepths extends DepthsBelowString {
+  /** The stake. */
+  readonly id: string;
+  /** Place along the string [length]. */
+  readonly station: Length;
+  /** From the string down to the existing surface, as measured [length]; null if it was not. */
+  readonly ground: Length | null;
+  /** From the existing surface down to the subgrade [length], cut positive, fill negative; null without `ground`. */
+  readonly dig: Length | null;
+  /** Soil to dig after stripping the old surface [length], fill negative; null without `ground`. */
+  readonly soil: Length | null;
+  /** The dig in one word; null without `ground`. */
+  readonly action: DigAction | null;
 }
 
 /** Depths below the string for a run of stakes. */
-export interface StringDepths extends Worked {
+export interface StringDepths extends DepthsBelowString, Worked {
+  /** String above finished grade, as given [length]. */
   readonly stringHeight: Length;
-  /** Depth below the string to finished grade, layers and subgrade: the same at every stake. */
-  readonly finish: Length;
-  readonly layers: readonly LayerBelowString[];
-  readonly subgrade: Length;
+  /** Each stake, in the order given. */
   readonly stakes: readonly StakeDepths[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
  * Depths below a string set at a constant height above finished grade: `finish = h`,
- * `layer top = h + depth of its top`, `subgrade = h + build-up`; where the ground was measured,
+ * `layer top = h + depth of its top`, `subgrade = h + build-up`. Where the ground was measured,
  * `dig = subgrade - ground` (cut positive, fill negative) and `soil = dig - old surface`.
  *
- * The string is taken as straight: `depthTable` takes off its sag between stakes.
+ * The string is taken as straight: `depthTable` deducts its sag between stakes.
  *
- * @param options.buildUp - from `buildUp`
- * @param options.stringHeight - string above finished grade [length], not negative, at most 5 m
- * @param options.stakes - each `id` once, `station` along the string [length], `ground` [length]
- *   measured from the string down to the existing surface, if it was measured
- * @param options.removedSurface - old paving to strip [length], default none
+ * @param options - see {@link StringDepthsOptions}
  * @returns depths below the string [length], positive down
- * @throws `STRING_BELOW_FINISH`, `EMPTY_LIST`, `DUPLICATE_ID`, `NEGATIVE`, `OUT_OF_RANGE` and the
+ * @throws `EMPTY_LIST`, `DUPLICATE_ID`, `NEGATIVE`, `OUT_OF_RANGE` and the
  *   reading codes
  * @source derived
  * @example
@@ -81,76 +115,30 @@ export interface StringDepths extends Worked {
  * depths.subgrade.to('in').toString() //=> '27.25'
  * depths.stakes[0]?.dig?.to('in').toString() //=> '9.75'
  */
-export function stringDepths(options: {
-  readonly buildUp: BuildUp;
-  readonly stringHeight: LengthInput;
-  readonly stakes: readonly StringStakeInput[];
-  readonly removedSurface?: LengthInput;
-}): StringDepths {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const buildUp = requireBuildUp(reader, fields['buildUp'], ['buildUp']);
-  const stringHeight = readStringHeight(reader, fields['stringHeight']);
-  const removed = reader.quantity(
-    'length',
-    fields['removedSurface'] ?? '0 m',
-    ['removedSurface'],
-    THICKNESS_OR_NONE,
-  );
-  const stakes = readStakes(reader, fields['stakes']);
-  reader.finish();
-
+export function stringDepths(options: StringDepthsOptions): StringDepths {
+  const { buildUp, stringHeight: height, stakes, removedSurface } = readOptions(options, OPTIONS);
   const layers = buildUp.layers.map(({ name, top, bottom }) => ({
     name,
-    top: stringHeight.plus(top),
-    bottom: stringHeight.plus(bottom),
+    top: height.plus(top),
+    bottom: height.plus(bottom),
   }));
-  const subgrade = stringHeight.plus(buildUp.total);
-  const below = { finish: stringHeight, layers, subgrade };
-  const depths = stakes.map((stake) => atStake(stake, below, removed));
-  return withWorking(
-    {
-      stringHeight,
-      ...below,
-      stakes: depths,
-      cautions: cautionsFor('utilities', 'excavation', 'trees'),
-    },
-    () => showWorking(stringHeight, buildUp.total, subgrade, depths, removed),
+  const subgrade = height.plus(buildUp.total);
+  const below = { finish: height, layers, subgrade };
+  const depths = stakes.map((stake) => atStake(stake, below, removedSurface));
+  const cautions = cautionsFor('utilities', 'excavation', 'trees');
+  return withWorking({ stringHeight: height, ...below, stakes: depths, cautions }, () =>
+    showWorking(buildUp.total, { height, subgrade, stakes: depths, removed: removedSurface }),
   );
 }
 
-function readStringHeight(reader: Reader, value: unknown): Length {
-  const height = reader.quantity('length', value, ['stringHeight'], {
-    ...THICKNESS_OR_NONE,
-    sign: 'any',
-  });
-  if (height.isNegative()) {
-    reader.fail(
-      'STRING_BELOW_FINISH',
-      ['stringHeight'],
-      'the string must stand at or above finished grade',
-    );
-  }
-  return height;
-}
-
-interface ReadStake extends Tie {
-  readonly ground?: Length;
-}
-
-const readStakes = (reader: Reader, value: unknown): ReadStake[] =>
-  readTies(reader, value, (fields, path) =>
-    fields['ground'] === undefined
-      ? {}
-      : { ground: reader.quantity('length', fields['ground'], [...path, 'ground'], LEVEL) },
-  );
+const NOT_MEASURED = { ground: null, dig: null, soil: null, action: null } as const;
 
 function atStake(
-  { id, station, ground }: ReadStake,
-  below: Pick<StringDepths, 'finish' | 'layers' | 'subgrade'>,
+  { id, station, ground }: Values<typeof STRING_STAKE>,
+  below: DepthsBelowString,
   removed: Length,
 ): StakeDepths {
-  if (ground === undefined) return { id, station, ...below };
+  if (ground === undefined) return { id, station, ...below, ...NOT_MEASURED };
   const dig = below.subgrade.minus(ground);
   const soil = dig.minus(removed);
   const action = dig.isZero() ? 'none' : dig.isNegative() ? 'fill' : 'dig';
@@ -158,24 +146,26 @@ function atStake(
 }
 
 function showWorking(
-  height: Length,
   total: Length,
-  subgrade: Length,
-  stakes: readonly StakeDepths[],
-  removed: Length,
+  of: {
+    readonly height: Length;
+    readonly subgrade: Length;
+    readonly stakes: readonly StakeDepths[];
+    readonly removed: Length;
+  },
 ): Step[] {
   const first: Step = {
     title: 'Subgrade below the string',
     formula: 'B = h + D',
-    given: [given('h', 'string above finished grade', height), given('D', 'build-up', total)],
-    result: given('B', 'subgrade below the string', subgrade),
+    given: [given('h', 'string above finished grade', of.height), given('D', 'build-up', total)],
+    result: given('B', 'subgrade below the string', of.subgrade),
     source: 'derived',
   };
-  return [first, ...stakes.flatMap((stake) => stakeSteps(stake, removed))];
+  return [first, ...of.stakes.flatMap((stake) => stakeSteps(stake, of.removed))];
 }
 
 function stakeSteps({ id, subgrade, ground, dig, soil }: StakeDepths, removed: Length): Step[] {
-  if (ground === undefined || dig === undefined || soil === undefined) return [];
+  if (ground === null || dig === null || soil === null) return [];
   return [
     {
       title: `Dig at stake ${id}`,
@@ -188,7 +178,7 @@ function stakeSteps({ id, subgrade, ground, dig, soil }: StakeDepths, removed: L
       source: 'derived',
     },
     {
-      title: `Soil at stake ${id} once the old surface is stripped`,
+      title: `Soil at stake ${id} after stripping the old surface`,
       formula: 'S = E - o',
       given: [given('E', 'dig', dig), given('o', 'old surface', removed)],
       result: given('S', 'soil (cut +, fill -)', soil),

@@ -1,98 +1,117 @@
-// string-line stands on grading: a string along an edge follows the edge's grade line
+// string-line uses grading: a string along an edge follows the edge's grade line
 import type { GradeLine } from '../grading/grade-line.js';
-import { requireGradeLine } from '../grading/require-grade-line.js';
+import { workedLine } from '../grading/require-grade-line.js';
 import { shareOf, slopeBetween } from '../grading/slope-between.js';
-import { makeReader, type Reader } from '../input/reader.js';
+import { list, object, optional, quantity } from '../input/field.js';
+import { ELEVATION } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import { max } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { withWorking, type Worked } from '../working.js';
 import {
-  isSlack,
   parabolaSag,
-  readString,
-  shapeOf,
-  SLACK,
+  requireTaut,
+  shapeLength,
+  STRING,
   type HangingLine,
   type StringInput,
 } from './hanging-line.js';
-import { ELEVATION } from './limits.js';
-import { readTies, requireForward, type Tie } from './read-ties.js';
 import {
-  readSetOff,
+  OFFSET_STRING,
   tieAt,
   tieStep,
-  type SetOff,
-  type SetOffInput,
-  type StringAtStake,
+  type OffsetString,
+  type OffsetStringInput,
+  type OffsetTie,
 } from './string-at-stake.js';
+import { requireForward, TIE, type TieInput } from './ties.js';
 
-/** A stake of a string along an edge. */
-export interface EdgeStakeInput {
-  readonly id: string;
-  /** Along the edge, beside the stake. */
-  readonly station: LengthInput;
-  /** Elevation of the ground at the stake, if known. */
+/** A stake of a string along an edge; its station is the place on the edge beside it. */
+export interface EdgeStakeInput extends TieInput {
+  /** Elevation of the ground at the stake [length], up to 10 km either way. Default: not known. */
   readonly ground?: LengthInput;
 }
 
+/** An edge, and the stakes along it that a string is tied to. */
+export interface StringsAlongEdgeOptions extends OffsetStringInput {
+  /** The finished edge, from `gradeLine` of settline/grading. */
+  readonly grade: GradeLine;
+  /** At least 2 stakes, in order along the edge. */
+  readonly stakes: readonly EdgeStakeInput[];
+  /** The string, to get the sag of each span. Default: no sag. */
+  readonly string?: StringInput;
+}
+
+const EDGE_STAKE = shapeOf<EdgeStakeInput>()({ ...TIE, ground: optional(quantity(ELEVATION)) });
+
+const OPTIONS = shapeOf<StringsAlongEdgeOptions>()({
+  ...OFFSET_STRING,
+  grade: workedLine,
+  stakes: list(object(EDGE_STAKE), { of: 'stakes', least: 2, unique: 'id' }),
+  string: optional(object(STRING)),
+});
+
 /** The string at a stake of an edge. */
-export interface EdgeStake extends Omit<StringAtStake, 'working' | 'stakeLength'> {
+export interface EdgeStake extends OffsetTie {
+  /** The stake. */
   readonly id: string;
+  /** On the edge beside the stake [length]. */
   readonly station: Length;
-  /** Finished grade at the edge. */
-  readonly finish: Length;
-  /** True beyond the ends of the grade line, where its end grade is carried on. */
+  /** Elevation of finished grade at the edge [length]. */
+  readonly finishedGrade: Length;
+  /** True beyond the ends of the grade line, where its end grade is extended. */
   readonly extrapolated: boolean;
 }
 
 /** The string from one stake to the next. */
 export interface StringSpan {
+  /** Id of the stake where it starts. */
   readonly from: string;
+  /** Id of the stake where it ends. */
   readonly to: string;
-  /** Level distance. */
+  /** Level distance [length]. */
   readonly length: Length;
-  /** End less start. */
+  /** End less start [length]. */
   readonly rise: Length;
+  /** Rise over level distance [slope], + rising. */
   readonly slope: Slope;
-  /** In the middle, below the straight; where the string is given. */
-  readonly sag?: Length;
+  /** In the middle, below the straight, as a parabola [length]; null if no string is given. */
+  readonly sag: Length | null;
 }
 
 /** A grade break that has no stake: the string cuts the corner there. */
-export interface UnstakedBreak {
+export interface BreakWithoutStake {
+  /** Where the grade breaks [length]. */
   readonly station: Length;
-  /** The string above where it should be: + too high, in a sag of the grade; its own sag not counted. */
-  readonly stringOff: Length;
+  /** The string above where it should be [length], + too high, as in a hollow; its own sag is not included. */
+  readonly stringError: Length;
 }
 
 /** Strings along a sloped edge. */
 export interface StringsAlongEdge extends Worked {
+  /** The string at each stake, in order. */
   readonly stakes: readonly EdgeStake[];
+  /** From each stake to the next. */
   readonly spans: readonly StringSpan[];
-  readonly unstakedBreaks: readonly UnstakedBreak[];
-  /** The most that the string must be raised over the ground, nothing where it is clear everywhere. */
-  readonly raiseBy: Length;
+  /** Grade breaks between the first and the last stake that have no stake. */
+  readonly breaksWithoutStake: readonly BreakWithoutStake[];
+  /** Raise the whole string by this to clear the ground [length]; 0 if it clears it everywhere. */
+  readonly raiseStringBy: Length;
+  /** What to do, in words; empty if all is well. */
   readonly notes: readonly string[];
 }
 
 /**
  * Heights of a string along an edge that slopes: at each stake `z = finish(s) + k i o + h` (see
  * `stringAtStake`), with finish(s) from the grade line of the edge. From stake to stake a string is
- * straight: where a grade break has no stake, it says how far the string is off there. Exact.
+ * straight: where a grade break has no stake, you get how far the string is off there. Exact.
  *
- * @param options.grade - the finished edge, from `gradeLine` of settline/grading
- * @param options.stakes - two or more in order along the edge: each `id` once, `station` [length] on
- *   the grade line, `ground` [length] if known
- * @param options.stringHeight - string above finished grade [length]
- * @param options.offset - level distance from the edge out to the stakes [length]
- * @param options.crossSlope - of the paving, outward from the edge [slope, + rising outward]
- * @param options.carriesCrossSlope - true: the string stands above the paving carried on to the stakes;
- *   false: above the edge
- * @param options.clearance - least height of the string above the ground [length], default none
- * @param options.string - `tension` [force] and `weightPerLength` [line-weight], to have the sag of each
- *   span (as a parabola)
+ * @param options - see {@link StringsAlongEdgeOptions}
  * @returns the string at each stake, each span, breaks without a stake [length, + up]
- * @throws `TOO_FEW_STAKES`, `DUPLICATE_ID`, `STATION_ORDER`, `OUT_OF_RANGE` and the reading codes
+ * @throws `TOO_FEW`, `DUPLICATE_ID`, `NOT_INCREASING`, `NEGATIVE`, `OUT_OF_RANGE` and the reading
+ *   codes
  * @source derived
  * @example
  * const edge = gradeLine({
@@ -103,7 +122,7 @@ export interface StringsAlongEdge extends Worked {
  *   ],
  * });
  * const strings = stringsAlongEdge({
- *   grade: edge,
+ *   grade: workedLine,
  *   stakes: [{ id: 'E1', station: '0 m' }, { id: 'E2', station: '12 m' }],
  *   stringHeight: '150 mm',
  *   offset: '450 mm',
@@ -111,73 +130,51 @@ export interface StringsAlongEdge extends Worked {
  *   carriesCrossSlope: true,
  * });
  * strings.stakes.map(({ elevation }) => elevation.to('m').toString()) //=> ['100.159', '99.679']
- * strings.unstakedBreaks[0]?.stringOff.to('mm').toString() //=> '-120'
+ * strings.breaksWithoutStake[0]?.stringError.to('mm').toString() //=> '-120'
  */
-export function stringsAlongEdge(
-  options: SetOffInput & {
-    readonly grade: GradeLine;
-    readonly stakes: readonly EdgeStakeInput[];
-    readonly string?: StringInput;
-  },
-): StringsAlongEdge {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const grade = requireGradeLine(reader, fields['grade'], ['grade']);
-  const setOff = readSetOff(reader, fields);
-  const stakes = readStakes(reader, fields['stakes']);
-  const line =
-    fields['string'] === undefined
-      ? undefined
-      : readString(reader, reader.object(fields['string'], ['string']), ['string']);
-  reader.finish();
-  const tied = grade === undefined ? [] : stakes.map((stake) => tie(stake, grade, setOff));
-  const spans = spansOf(tied, line);
-  if (line !== undefined && spans.some(({ length }) => isSlack(length, line))) {
-    reader.fail('OUT_OF_RANGE', ['string', 'tension'], SLACK);
-    reader.finish();
-  }
-  const unstakedBreaks = grade === undefined ? [] : unstaked(grade, tied, setOff);
-  const raiseBy = tied.reduce(
-    (most, { raiseBy: by }) => (by !== undefined && by.compare(most) > 0 ? by : most),
-    setOff.offset.times(0),
-  );
+export function stringsAlongEdge(options: StringsAlongEdgeOptions): StringsAlongEdge {
+  const read = readOptions(options, OPTIONS, checkStakes);
+  const stakes = read.stakes.map((stake) => tie(stake, read.grade, read));
+  const spans = spansOf(stakes, read.string);
+  const breaksWithoutStake = unstaked(read.grade, stakes, read);
+  const raiseStringBy = max([
+    NO_LENGTH,
+    ...stakes.map((stake) => stake.raiseStringBy ?? NO_LENGTH),
+  ]);
   const notes = [
-    ...(unstakedBreaks.length > 0 ? [NOTES.breaks] : []),
-    ...(raiseBy.isZero() ? [] : [NOTES.low]),
-    ...(tied.some(({ extrapolated }) => extrapolated) ? [NOTES.beyond] : []),
+    ...(breaksWithoutStake.length > 0 ? [NOTES.breaks] : []),
+    ...(raiseStringBy.isZero() ? [] : [NOTES.low]),
+    ...(stakes.some(({ extrapolated }) => extrapolated) ? [NOTES.beyond] : []),
   ];
-  return withWorking({ stakes: tied, spans, unstakedBreaks, raiseBy, notes }, () =>
-    tied.map((stake) => ({
-      ...tieStep(stake.finish, setOff, stake),
+  return withWorking({ stakes, spans, breaksWithoutStake, raiseStringBy, notes }, () =>
+    stakes.map((stake) => ({
+      ...tieStep(stake.finishedGrade, read, stake),
       title: `Elevation of the string at stake ${stake.id}`,
     })),
   );
 }
 
+const checkStakes: Check<typeof OPTIONS> = (reader, { stakes, string }, path) => {
+  if (stakes === undefined) return;
+  requireForward(reader, stakes);
+  if (string === undefined) return;
+  const spans = stakes.slice(1).map((to, k) => to.station.minus((stakes[k] ?? to).station));
+  requireTaut(reader, { spans, line: string }, [...path, 'string', 'tension']);
+};
+
 const NOTES = {
   breaks: 'Set a stake at each grade break listed: a string is straight from stake to stake.',
-  low: 'The string is too low over the ground: raise it along the whole line, never on one stake.',
-  beyond: 'Some stakes stand beyond the ends of the grade line: its end grade is carried on there.',
+  low: 'The string is too low over the ground. Raise it along the whole line, never on one stake.',
+  beyond: 'Some stakes are beyond the ends of the grade line. Its end grade is extended to them.',
 } as const;
 
-interface ReadStake extends Tie {
-  readonly ground: Length | undefined;
-}
-
-function readStakes(reader: Reader, value: unknown): ReadStake[] {
-  const stakes = readTies(reader, value, (fields, path) => ({
-    ground:
-      fields['ground'] === undefined
-        ? undefined
-        : reader.quantity('length', fields['ground'], [...path, 'ground'], ELEVATION),
-  }));
-  requireForward(reader, stakes);
-  return stakes;
-}
-
-function tie({ id, station, ground }: ReadStake, grade: GradeLine, setOff: SetOff): EdgeStake {
-  const { elevation: finish, extrapolated } = grade.at(station);
-  return { id, station, finish, extrapolated, ...tieAt(finish, setOff, ground) };
+function tie(
+  { id, station, ground }: Values<typeof EDGE_STAKE>,
+  grade: GradeLine,
+  string: OffsetString,
+): EdgeStake {
+  const { elevation: finishedGrade, extrapolated } = grade.at(station);
+  return { id, station, finishedGrade, extrapolated, ...tieAt(finishedGrade, string, ground) };
 }
 
 function spansOf(stakes: readonly EdgeStake[], line: HangingLine | undefined): StringSpan[] {
@@ -186,15 +183,20 @@ function spansOf(stakes: readonly EdgeStake[], line: HangingLine | undefined): S
     const length = to.station.minus(from.station);
     const rise = to.elevation.minus(from.elevation);
     const slope = slopeBetween(rise, length);
-    const ends = { from: from.id, to: to.id, length, rise, slope };
-    if (line === undefined) return ends;
-    const shape = shapeOf(line);
-    return { ...ends, sag: parabolaSag(length, length.dividedBy(2), { shape, slope: slope.si }) };
+    const sag = line === undefined ? null : midspanSag(line, length, slope);
+    return { from: from.id, to: to.id, length, rise, slope, sag };
   });
 }
 
+const midspanSag = (line: HangingLine, span: Length, slope: Slope): Length =>
+  parabolaSag(span, span.dividedBy(2), { shape: shapeLength(line), slope: slope.si });
+
 /** Breaks between the first stake and the last that have no stake. */
-function unstaked(grade: GradeLine, stakes: readonly EdgeStake[], setOff: SetOff): UnstakedBreak[] {
+function unstaked(
+  grade: GradeLine,
+  stakes: readonly EdgeStake[],
+  string: OffsetString,
+): BreakWithoutStake[] {
   return grade.breaks.flatMap(({ station, elevation }) => {
     const next = stakes.findIndex((stake) => stake.station.compare(station) >= 0);
     const [from, to] = [stakes[next - 1], stakes[next]];
@@ -202,6 +204,7 @@ function unstaked(grade: GradeLine, stakes: readonly EdgeStake[], setOff: SetOff
     const rise = to.elevation.minus(from.elevation);
     const run = to.station.minus(from.station);
     const at = from.elevation.plus(shareOf(rise, station.minus(from.station), run));
-    return [{ station, stringOff: at.minus(tieAt(elevation, setOff, undefined).elevation) }];
+    const wanted = tieAt(elevation, string, undefined).elevation;
+    return [{ station, stringError: at.minus(wanted) }];
   });
 }

@@ -15,12 +15,12 @@ const plain = { offset: '0 m', crossSlope: '0%', carriesCrossSlope: false } as c
 test('sag of a mason line, computed by an independent script', () => {
   const line = { tension: '60 N', weightPerLength: '1.2 g/m' } as const;
   const sag = stringSag({ ...line, span: '15 m', from: '3.75 m', tolerance: '2 mm' });
-  expectPrinted(sag.midspan.toNumber('mm'), '5.516');
-  expectPrinted(sag.catenary.toNumber('mm'), '5.516');
+  expectPrinted(sag.sagAtMidspan.toNumber('mm'), '5.516');
+  expectPrinted(sag.catenarySag.toNumber('mm'), '5.516');
   expectPrinted(sag.at?.sag.toNumber('mm') ?? Number.NaN, '4.137');
-  expectPrinted(sag.tensionNeeded?.toNumber('N') ?? Number.NaN, '165.5');
-  expectPrinted(sag.greatestSpan?.toNumber('m') ?? Number.NaN, '9.03');
-  expectPrinted(sag.withMidStake.toNumber('mm'), '1.379');
+  expectPrinted(sag.minimumTension?.toNumber('N') ?? Number.NaN, '165.5');
+  expectPrinted(sag.maximumSpan?.toNumber('m') ?? Number.NaN, '9.03');
+  expectPrinted(sag.sagWithMidStake.toNumber('mm'), '1.379');
 });
 
 test('elevations of a sloped string', () => {
@@ -46,7 +46,7 @@ test('elevations of a sloped string', () => {
     '100.26',
     '100.17',
   ]);
-  expect(texts(stakes.map(({ finish }) => finish))).toEqual([
+  expect(texts(stakes.map(({ finishedGrade }) => finishedGrade))).toEqual([
     '100.25',
     '100.19',
     '100.16',
@@ -58,9 +58,9 @@ test('elevations of a sloped string', () => {
 });
 
 describe('invented examples, computed by an independent script', () => {
-  test('a string on a stake that is set off', () => {
+  test('a string on an offset stake', () => {
     const stake = {
-      finish: '29.88 m',
+      finishedGrade: '29.88 m',
       stringHeight: '0.15 m',
       offset: '0.45 m',
       crossSlope: '-2%',

@@ -483,7 +483,7 @@ const BROKEN: readonly Broken[] = [
     },
     path: 'stringLines[1].stakes',
     code: 'DIRECTION_UNDEFINED',
-    says: 'spread alike in every direction',
+    says: 'spread equally in every direction',
   },
   {
     name: 'an id that is a number',

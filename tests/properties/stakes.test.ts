@@ -192,7 +192,7 @@ describe('moves', () => {
       fc.property(points, (list) => {
         const line = attemptCheck(() => check(list, 'best-fit'));
         if (line === undefined) return;
-        expect(line.ambiguous).toBe(line.verdict === 'ambiguous');
+        expect(line.ambiguous).toBe(line.code === 'ambiguous');
         if (line.ambiguous) expect(line.moves.length).toBeGreaterThan(1);
         if (list.length === 3 && line.ok === false) expect(line.ambiguous).toBe(true);
         if (line.ok === true) expect(line.moves).toEqual([]);

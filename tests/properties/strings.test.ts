@@ -53,7 +53,7 @@ describe('arcs', () => {
         });
         expect(through.radius.equals(arc.radius ?? chord)).toBe(true);
         expect(through.turn.toNumber('rad')).toBeCloseTo(arc.centralAngle.toNumber('rad'), 9);
-        expect(through.flat).toBe(arc.flat);
+        expect(through.isFlat).toBe(arc.isFlat);
         const { rows, radius } = chordOffsets({
           chord,
           middleOrdinate: ordinate,
@@ -268,21 +268,21 @@ test('marks on a grade: a shift and a slope through all of them change no rise',
     fc.property(
       levels,
       fc.constantFrom('ends' as const, 'first' as const, 'best-fit' as const),
-      fc.integer({ min: -9e8, max: 9e8 }),
+      fc.integer({ min: -9e6, max: 9e6 }),
       fc.integer({ min: -200, max: 200 }),
       (list, reference, shift, fall) => {
         const of = (base: number, slope: number) =>
           checkStakeProfile({
             stakes: list.map((level, k) => ({
               id: `S${k}`,
-              station: { value: `${base + 2500 * k}/3`, unit: 'mm' } as const,
+              station: { value: `${10 * base + 2500 * k}/3`, unit: 'mm' } as const,
               elevation: `${base + slope * k + level} mm`,
             })),
             tolerance: '10 mm',
             reference,
           });
         const [here, there] = [of(0, 0), of(shift, fall)];
-        expect(there.verdict).toBe(here.verdict);
+        expect(there.code).toBe(here.code);
         there.rises.forEach(({ rise }, k) => {
           expect(rise.equals(here.rises[k]?.rise ?? rise.plus(length('1 m')))).toBe(true);
         });
@@ -317,13 +317,16 @@ describe('a string', () => {
           const at = (place: Length) =>
             stringSag({ span: long, tension: pull, weightPerLength, from: place });
           const [here, there] = [at(from), at(long.minus(from))];
-          expect(here.catenary.compare(here.midspan)).toBe(1);
-          expect(here.catenary.dividedBy(here.midspan).toNumber()).toBeCloseTo(1, 3);
-          expect(here.withMidStake.times(4).dividedBy(here.midspan).toNumber()).toBeCloseTo(1, 3);
+          expect(here.catenarySag.compare(here.sagAtMidspan)).toBe(1);
+          expect(here.catenarySag.dividedBy(here.sagAtMidspan).toNumber()).toBeCloseTo(1, 3);
+          expect(here.sagWithMidStake.times(4).dividedBy(here.sagAtMidspan).toNumber()).toBeCloseTo(
+            1,
+            3,
+          );
           expect(text(here.at?.sag ?? from)).toBe(text(there.at?.sag ?? long));
           expect(here.at?.sag.isNegative()).toBe(false);
           const twice = stringSag({ span: long.times(2), tension: pull, weightPerLength });
-          expect(twice.midspan.equals(here.midspan.times(4))).toBe(true);
+          expect(twice.sagAtMidspan.equals(here.sagAtMidspan.times(4))).toBe(true);
           expectFinite(here);
         },
       ),
@@ -344,7 +347,8 @@ describe('a string', () => {
             weightPerLength,
             tolerance: { value: tenths / 10, unit: 'mm' },
           } as const;
-          const { greatestSpan = long, tensionNeeded = pull } = stringSag({ ...line, span: long });
+          const { maximumSpan, minimumTension } = stringSag({ ...line, span: long });
+          const [greatestSpan, tensionNeeded] = [maximumSpan ?? long, minimumTension ?? pull];
           expect(stringSag({ ...line, span: greatestSpan }).inTolerance).toBe(true);
           expect(
             stringSag({ ...line, span: greatestSpan.times('1.000000000001') }).inTolerance,
@@ -378,10 +382,10 @@ describe('a string', () => {
             });
           const height = length(inches, 'in');
           const edge = of(height, false);
-          expect(edge.unstakedBreaks).toEqual([]);
+          expect(edge.breaksWithoutStake).toEqual([]);
           const out = of(length(inches * 254, 'mm').dividedBy(10), true);
-          edge.stakes.forEach(({ elevation, finish }, k) => {
-            expect(elevation.minus(finish).equals(height)).toBe(true);
+          edge.stakes.forEach(({ elevation, finishedGrade }, k) => {
+            expect(elevation.minus(finishedGrade).equals(height)).toBe(true);
             const carried = out.stakes[k]?.elevation.minus(elevation);
             expect(carried?.equals(length(percent * 4.5, 'mm'))).toBe(true);
           });
@@ -451,7 +455,7 @@ describe('a string', () => {
           });
           table.rows.forEach(({ station, sag, depths }, k) => {
             expect(sag.isNegative()).toBe(false);
-            expect(sag.compare(table.largestSag)).not.toBe(1);
+            expect(sag.compare(table.maximumSag)).not.toBe(1);
             depths.forEach((depth, i) => {
               expect(depth.plus(sag).equals(table.surfaces[i]?.below ?? depth.negated())).toBe(
                 true,

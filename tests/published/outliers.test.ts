@@ -1,6 +1,6 @@
 import { describe, expect } from 'vitest';
 import { outlierCritical, studentQuantile } from 'settline/geometry';
-import { checkStakeProfile, profileOutliers, stakeOutliers } from 'settline/stakes';
+import { checkStakeProfile, stakeOutliers } from 'settline/stakes';
 import { expectExact, expectPrinted } from '../printed.js';
 import { published } from './published.js';
 
@@ -48,7 +48,7 @@ describe('1973 quartet, set III: ten points on a line and one off it', () => {
     { source: 'quartet', section: 'set III', kind: 'derived' },
     'the mark that is off, against the grade of the others',
     () => {
-      const { outliers, worst, stakes } = profileOutliers({
+      const { outliers, worst, stakes } = stakeOutliers({
         stakes: marks(x, y),
         tolerance: '0.1 m',
       });
@@ -87,7 +87,7 @@ published(
   'studentized deleted residuals of four points',
   () => {
     // the four values were read; the data are from memory and give all four
-    const { stakes } = profileOutliers({ stakes: marks([1, 2, 3, 10], [2.1, 3.8, 5.2, 2.1]) });
+    const { stakes } = stakeOutliers({ stakes: marks([1, 2, 3, 10], [2.1, 3.8, 5.2, 2.1]) });
     const printed = ['-1.7431', '0.1217', '1.6361', '-19.7990'];
     printed.forEach((text, k) => {
       expectPrinted(stakes[k]?.studentized ?? Number.NaN, text);

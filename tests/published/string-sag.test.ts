@@ -12,11 +12,11 @@ describe('sag', () => {
     () => {
       // 0.0007 lb/ft at 30 lb, 0.0003 ft in 10 ft and 0.03 ft in 100 ft
       const wire = { tension: '30 lbf', weightPerLength: '0.0007 lb/ft' } as const;
-      expectPrinted(stringSag({ ...wire, span: '10 ft' }).midspan.toNumber('ft'), '0.0003');
+      expectPrinted(stringSag({ ...wire, span: '10 ft' }).sagAtMidspan.toNumber('ft'), '0.0003');
       const long = stringSag({ ...wire, span: '100 ft', from: '25 ft' });
-      expectPrinted(long.midspan.toNumber('ft'), '0.03');
-      expectDerived(long.midspan.toNumber('ft'), '0.0291667');
-      expectDerived(long.catenary.toNumber('ft'), '0.0291667');
+      expectPrinted(long.sagAtMidspan.toNumber('ft'), '0.03');
+      expectDerived(long.sagAtMidspan.toNumber('ft'), '0.0291667');
+      expectDerived(long.catenarySag.toNumber('ft'), '0.0291667');
       // the quarter point is printed as 3/4 of the rounded 0.03
       expectMisprint(long.at?.sag.toNumber('ft') ?? Number.NaN, '0.0225', '0.021875');
     },
@@ -26,12 +26,12 @@ describe('sag', () => {
     { source: 'line-sag-example', section: 'worked sentence', kind: 'printed' },
     'of a line of 500 m',
     () => {
-      const { midspan } = stringSag({
+      const { sagAtMidspan } = stringSag({
         span: '500 m',
         tension: '10000 kgf',
         weightPerLength: '1 kg/m',
       });
-      expectExact(midspan.to('m').toString(), '3.125');
+      expectExact(sagAtMidspan.to('m').toString(), '3.125');
     },
   );
 });
@@ -122,7 +122,7 @@ describe('lines at a height above a grade', () => {
           { id: 'W', station: '150 m', ground: '1290.041 m' },
         ],
       });
-      expectPrinted(stakes[1]?.finish.toNumber('m') ?? 0, '1288.647');
+      expectPrinted(stakes[1]?.finishedGrade.toNumber('m') ?? 0, '1288.647');
       expectPrinted(stakes[1]?.aboveGround?.toNumber('m') ?? 0, '1.766');
     },
   );
@@ -165,7 +165,7 @@ describe('lines at a height above a grade', () => {
       expectPrinted(boards.spans[0]?.slope.toNumber('percent') ?? Number.NaN, '0.51334');
       rows.forEach(([, , invert, cut, rod], k) => {
         const stake = boards.stakes[k];
-        expectPrinted(stake?.finish.toNumber('ft') ?? Number.NaN, invert);
+        expectPrinted(stake?.finishedGrade.toNumber('ft') ?? Number.NaN, invert);
         // the cut is what the board is above the invert less what it is above the ground
         const board = stake?.aboveGround ?? length('0 ft');
         expectPrinted(length('6 ft').minus(board).toNumber('ft'), cut);

@@ -20,7 +20,7 @@ describe('ends held', () => {
       ['D', '10 m', '0 m'],
     ]);
     expect(east.ok).toBe(false);
-    expect(east.verdict).toBe('out-of-line');
+    expect(east.code).toBe('out-of-line');
     expect(east.offsets.map(({ offset }) => offset.to('mm').toString())).toEqual([
       '0',
       '30',
@@ -88,7 +88,7 @@ describe('ends held', () => {
           ['B', '5 m', '0 m'],
           ['C', '0 ft', '0 ft'],
         ]),
-      'ENDS_COINCIDE',
+      'POINTS_COINCIDE',
     );
     expect(issue.path).toEqual(['stakes']);
   });
@@ -122,7 +122,7 @@ describe('two stakes', () => {
       reference,
     );
     expect(line.ok).toBeNull();
-    expect(line.verdict).toBe('always-in-line');
+    expect(line.code).toBe('always-in-line');
     expect(line.note).toContain('always in line');
     expect(line.moves).toEqual([]);
     expect(line.ambiguous).toBe(false);
@@ -141,7 +141,7 @@ describe('no stake held', () => {
     const line = check(three, '10 mm', 'best-fit');
     expect(line.ok).toBe(false);
     expect(line.ambiguous).toBe(true);
-    expect(line.verdict).toBe('ambiguous');
+    expect(line.code).toBe('ambiguous');
     expect(line.note).toContain('not all');
     expect(line.moves.map(({ id, direction }) => [id, direction])).toEqual([
       ['A', 'left'],
@@ -281,8 +281,8 @@ describe('bad input', () => {
       }),
     );
     expect(issues.map(({ path, code }) => [path.join('.'), code])).toEqual([
-      ['stakes.0.x', 'UNIT_MISSING'],
       ['stakes.1.id', 'DUPLICATE_ID'],
+      ['stakes.0.x', 'UNIT_MISSING'],
       ['stakes.2.id', 'EMPTY'],
       ['stakes.2.y', 'REQUIRED'],
       ['tolerance', 'NEGATIVE'],
@@ -292,7 +292,7 @@ describe('bad input', () => {
 
   test.each([
     [() => check([]), 'EMPTY_LIST'],
-    [() => check([['A', '0 m', '0 m']]), 'TOO_FEW_STAKES'],
+    [() => check([['A', '0 m', '0 m']]), 'TOO_FEW'],
     [() => checkStakeLine(undefined as never), 'REQUIRED'],
     [() => checkStakeLine({ stakes: 'A B C' } as never), 'WRONG_TYPE'],
   ] as const)('%s', (run, code) => {

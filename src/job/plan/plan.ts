@@ -6,7 +6,9 @@ import type { Caution } from '../../sources/cautions.js';
 import type { OldPaving } from '../../sources/material-weights.js';
 import type { LevelBook } from '../../levelling/reduce-levels.js';
 import type { PavementUse, Subgrade } from '../../sources/minimum-thickness.js';
-import type { StakeMove, StakeOffset, StakeLine } from '../../stakes/check-stake-line.js';
+import type { StakeLine, StakeOffset } from '../../stakes/check-stake-line.js';
+import type { RowFinding } from '../../stakes/row-finding.js';
+import type { StakeMove } from '../../stakes/stake-move.js';
 import type { StakeDepths } from '../../string-line/string-depths.js';
 import type { AnyQuantity, Area, Length, Mass, Slope, Volume } from '../../units/quantity.js';
 import type { BaseOrder } from '../../volumes/base-order.js';
@@ -235,7 +237,8 @@ export interface StringLinePlan {
   readonly reference: 'ends' | 'best-fit';
   readonly tolerance: Length;
   readonly ok: StakeLine['ok'];
-  readonly verdict: StakeLine['verdict'];
+  /** Whether the stakes are in line, in one word. */
+  readonly code: RowFinding;
   readonly ambiguous: boolean;
   readonly note: string;
   readonly worst: StakeOffset;

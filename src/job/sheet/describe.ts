@@ -1,4 +1,4 @@
-import type { StakeMove } from '../../stakes/check-stake-line.js';
+import type { StakeMove } from '../../stakes/stake-move.js';
 import { isQuantity, type Area, type Length, type Slope } from '../../units/quantity.js';
 import type { PlanWarning } from '../plan/plan.js';
 import { slopeText, unitsOfSheet, type SheetSystem } from './units-of-sheet.js';

@@ -27,7 +27,7 @@ export function stringSection(
 }
 
 function stakeTable({ stakes }: StringLinePlan, units: SheetUnits, width: number): string[] {
-  const isMeasured = stakes.some(({ ground }) => ground !== undefined);
+  const isMeasured = stakes.some(({ ground }) => ground !== null);
   return [
     '',
     ...(isMeasured ? groundTable(stakes, units, width) : stationTable(stakes, units, width)),
@@ -42,7 +42,7 @@ function groundTable(stakes: readonly StakePlan[], units: SheetUnits, width: num
     ...stakes.map((stake) => [
       stake.id,
       units.long(stake.station),
-      stake.ground === undefined ? '-' : units.depth(stake.ground),
+      stake.ground === null ? '-' : units.depth(stake.ground),
       signed(stake.dig, units),
       signed(stake.soil, units),
     ]),
@@ -64,7 +64,7 @@ function stationTable(stakes: readonly StakePlan[], units: SheetUnits, width: nu
 }
 
 function signed(depth: StakePlan['dig'], units: SheetUnits): string {
-  return depth === undefined ? '-' : units.depth(depth);
+  return depth === null ? '-' : units.depth(depth);
 }
 
 function elevationTable(stakes: readonly StakePlan[], units: SheetUnits, width: number): string[] {

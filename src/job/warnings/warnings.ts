@@ -90,7 +90,7 @@ function lineWarnings(line: StringLinePlan): PlanWarning[] {
   const fills = line.stakes
     .filter(({ dig }) => dig?.isNegative() === true)
     .map(({ id, dig }) => warning('FILL_NEEDED', `stake ${id}`, { fill: dig?.abs() ?? '' }));
-  if (line.verdict === 'always-in-line') {
+  if (line.code === 'always-in-line') {
     return [warning('LINE_NOT_CHECKED', `string ${line.id}`), ...fills];
   }
   const code = line.ambiguous ? 'LINE_AMBIGUOUS' : 'STAKE_OUT_OF_LINE';

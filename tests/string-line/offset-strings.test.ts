@@ -5,17 +5,17 @@ import { length } from 'settline/units';
 import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
 
-const setOff = {
+const offsetString = {
   stringHeight: '150 mm',
   offset: '500 mm',
   crossSlope: '-2%',
   carriesCrossSlope: true,
 } as const;
-const metres = (of: { to(unit: 'm'): { toString(): string } } | undefined) =>
+const metres = (of: { to(unit: 'm'): { toString(): string } } | null | undefined) =>
   of?.to('m').toString();
 
-describe('a string on a stake set off from the edge', () => {
-  const stake = { ...setOff, finish: '10 m' } as const;
+describe('a string on a stake offset from the edge', () => {
+  const stake = { ...offsetString, finishedGrade: '10 m' } as const;
 
   test('it must be said whether the string carries the cross slope out', () => {
     const carried = stringAtStake(stake);
@@ -26,8 +26,9 @@ describe('a string on a stake set off from the edge', () => {
     expect(metres(edge.elevation)).toBe('10.15');
     expect(metres(edge.crossRise)).toBe('-0.01');
     expect(carried.working[0]?.formula).not.toBe(edge.working[0]?.formula);
-    expect(carried.aboveGround).toBeUndefined();
-    expect(carried.raiseBy).toBeUndefined();
+    expect(carried.aboveGround).toBeNull();
+    expect(carried.raiseStringBy).toBeNull();
+    expect(carried.stakeLength).toBeNull();
   });
 
   test('over the ground, with the length of the stake', () => {
@@ -38,7 +39,7 @@ describe('a string on a stake set off from the edge', () => {
       aboveString: '50 mm',
     });
     expect(metres(tie.aboveGround)).toBe('0.2');
-    expect(tie.raiseBy?.isZero()).toBe(true);
+    expect(tie.raiseStringBy?.isZero()).toBe(true);
     expect(metres(tie.stakeLength)).toBe('0.65');
     expect(
       metres(stringAtStake({ ...stake, ground: '9.94 m', inGround: '400 mm' }).stakeLength),
@@ -48,17 +49,17 @@ describe('a string on a stake set off from the edge', () => {
   test('too low over the ground: raise the whole line', () => {
     const low = stringAtStake({ ...stake, ground: '10.2 m' });
     expect(metres(low.aboveGround)).toBe('-0.06');
-    expect(metres(low.raiseBy)).toBe('0.06');
+    expect(metres(low.raiseStringBy)).toBe('0.06');
     expect(low.note).toContain('whole line');
     // Moving the Earth: The Workbook of Excavation, p. 8.10: at least 5 in above ground
     const near = stringAtStake({ ...stake, ground: '10.04 m', clearance: '5 in' });
-    expect(metres(near.raiseBy)).toBe('0.027');
+    expect(metres(near.raiseStringBy)).toBe('0.027');
     const clear = stringAtStake({
       ...stake,
       ground: length('10.14 m').minus(length('5 in')),
       clearance: '5 in',
     });
-    expect(clear.raiseBy?.isZero()).toBe(true);
+    expect(clear.raiseStringBy?.isZero()).toBe(true);
     expect(clear.note).not.toContain('whole line');
   });
 
@@ -70,7 +71,7 @@ describe('a string on a stake set off from the edge', () => {
     ['stringHeight', '6 m', 'OUT_OF_RANGE'],
     ['crossSlope', '2', 'UNIT_MISSING'],
     ['crossSlope', '150%', 'OUT_OF_RANGE'],
-    ['finish', 10, 'UNIT_MISSING'],
+    ['finishedGrade', 10, 'UNIT_MISSING'],
     ['ground', undefined, 'REQUIRED'],
     ['clearance', '-1 in', 'NEGATIVE'],
     ['aboveString', '-1 in', 'NEGATIVE'],
@@ -86,7 +87,7 @@ describe('strings along a sloped edge', () => {
     ],
   });
   const edge = {
-    ...setOff,
+    ...offsetString,
     grade,
     stakes: [
       { id: 'A', station: '0 m', ground: '9.9 m' },
@@ -97,7 +98,7 @@ describe('strings along a sloped edge', () => {
 
   test('elevations and spans', () => {
     const { stakes, spans } = stringsAlongEdge(edge);
-    expect(stakes.map(({ finish }) => metres(finish))).toEqual(['10', '9.88', '9.9']);
+    expect(stakes.map(({ finishedGrade }) => metres(finishedGrade))).toEqual(['10', '9.88', '9.9']);
     expect(stakes.map(({ elevation }) => metres(elevation))).toEqual(['10.14', '10.02', '10.04']);
     expect(stakes.map(({ aboveGround }) => metres(aboveGround))).toEqual([
       '0.24',
@@ -110,14 +111,14 @@ describe('strings along a sloped edge', () => {
     ]);
     expect(spans[0]?.slope.to('percent').toString()).toBe('-2');
     expect(metres(spans[1]?.rise)).toBe('0.02');
-    expect(spans[0]?.sag).toBeUndefined();
+    expect(spans[0]?.sag).toBeNull();
   });
 
   test('a break without a stake: how far the string is off there', () => {
     const found = stringsAlongEdge(edge);
     // at 10 m the string is 10.02 + 0.02 x 4 / 14, and should be 9.94
-    expect(found.unstakedBreaks).toHaveLength(1);
-    expect(found.unstakedBreaks[0]?.stringOff.times(14).to('m').toString()).toBe('1.2');
+    expect(found.breaksWithoutStake).toHaveLength(1);
+    expect(found.breaksWithoutStake[0]?.stringError.times(14).to('m').toString()).toBe('1.2');
     expect(found.notes[0]).toContain('grade break');
     const staked = stringsAlongEdge({
       ...edge,
@@ -127,18 +128,18 @@ describe('strings along a sloped edge', () => {
         { id: 'C', station: '20 m' },
       ],
     });
-    expect(staked.unstakedBreaks).toEqual([]);
+    expect(staked.breaksWithoutStake).toEqual([]);
     expect(staked.notes).toEqual([]);
     // a break beyond the stakes is none of the string's
     const short = stringsAlongEdge({ ...edge, stakes: edge.stakes.slice(0, 2) });
-    expect(short.unstakedBreaks).toEqual([]);
+    expect(short.breaksWithoutStake).toEqual([]);
   });
 
   test('raised over the ground by the most that any stake needs', () => {
     const found = stringsAlongEdge({ ...edge, clearance: '100 mm' });
-    expect(metres(found.raiseBy)).toBe('0.06');
+    expect(metres(found.raiseStringBy)).toBe('0.06');
     expect(found.notes.some((note) => note.includes('whole line'))).toBe(true);
-    expect(stringsAlongEdge(edge).raiseBy.isZero()).toBe(true);
+    expect(stringsAlongEdge(edge).raiseStringBy.isZero()).toBe(true);
   });
 
   test('beyond the ends of the grade line it answers, and says so', () => {
@@ -150,7 +151,7 @@ describe('strings along a sloped edge', () => {
       ],
     });
     expect(found.stakes.map(({ extrapolated }) => extrapolated)).toEqual([false, true]);
-    expect(metres(found.stakes[1]?.finish)).toBe('10');
+    expect(metres(found.stakes[1]?.finishedGrade)).toBe('10');
     expect(found.notes.some((note) => note.includes('beyond the ends'))).toBe(true);
   });
 
@@ -168,8 +169,8 @@ describe('strings along a sloped edge', () => {
     { ...edge, string: { tension: '50 N', weightPerLength: '0.02 N/m' } },
     [
       ['grade', undefined, 'REQUIRED'],
-      ['stakes', edge.stakes.slice(0, 1), 'TOO_FEW_STAKES'],
-      ['stakes.1.station', '0 m', 'STATION_ORDER'],
+      ['stakes', edge.stakes.slice(0, 1), 'TOO_FEW'],
+      ['stakes.1.station', '0 m', 'NOT_INCREASING'],
       ['stakes.2.id', 'A', 'DUPLICATE_ID'],
       ['stakes.0.ground', 9, 'UNIT_MISSING'],
       ['carriesCrossSlope', undefined, 'REQUIRED'],
@@ -195,8 +196,10 @@ describe('depth between two edge strings', () => {
     expect(metres(board.straight)).toBe('10.18');
     expect(metres(board.target)).toBe('9.93');
     expect(metres(board.measureDown)).toBe('0.25');
-    expect(board.cut).toBeUndefined();
-    expect(board.action).toBeUndefined();
+    expect(board.cut).toBeNull();
+    expect(board.action).toBeNull();
+    expect(board.elevation).toBeNull();
+    expect(board.verdict).toBeNull();
     const line = depthBetweenStrings({ ...across, sag: '2 mm' });
     expect(metres(line.line)).toBe('10.178');
     expect(metres(line.measureDown)).toBe('0.248');
@@ -245,7 +248,7 @@ describe('depth between two edge strings', () => {
       ['below', 250, 'UNIT_MISSING'],
       ['sag', '-1 mm', 'NEGATIVE'],
       ['tolerance', '-1 mm', 'NEGATIVE'],
-      ['measured', '11 m', 'OUT_OF_RANGE'],
+      ['measured', '21 m', 'OUT_OF_RANGE'],
     ],
   );
 });
@@ -254,7 +257,7 @@ test('a grade line that is none', () => {
   const issue = expectFault(
     () =>
       stringsAlongEdge({
-        ...setOff,
+        ...offsetString,
         grade: { points: [] } as never,
         stakes: [
           { id: 'A', station: '0 m' },

@@ -258,7 +258,7 @@ describe('one fault for each bad field, all at once', () => {
           fall: '2',
           limits: { minimum: '5x', maximum: '-1%' },
           uncertainty: '11',
-        } as never),
+        }),
       ),
     ).toEqual([
       'fall UNIT_MISSING',

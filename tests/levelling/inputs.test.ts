@@ -277,7 +277,7 @@ describe('one fault for each bad field, all at once', () => {
       { point: 'B' },
       { point: 'BM', intermediate: '1.7 m' },
     ];
-    expect(faults(() => reduceLevels({ start: '30 m', rows, known: '30 m' } as never))).toEqual([
+    expect(faults(() => reduceLevels({ start: '30 m', rows, known: '30 m' }))).toEqual([
       'rows[0].back UNIT_MISSING',
       'rows[2].backs UNKNOWN_FIELD',
       'rows[1] BOOK_ROW',
@@ -305,7 +305,7 @@ describe('one fault for each bad field, all at once', () => {
       faults(() =>
         spreadMisclosure({
           known: '1 m',
-          points: line.map((one) => ({ point: 'A', elevation: '1 m', along: one })) as never,
+          points: line.map((one) => ({ point: 'A', elevation: '1 m', along: one })),
         }),
       );
     expect(along(1, '2 m', 3)).toEqual(['points[1].along WRONG_TYPE']);

@@ -419,7 +419,7 @@ describe('limits', () => {
 });
 
 describe('ramps and outdoor routes', () => {
-  const run = (maximumSlope: string) => number(rampRun({ rise: '30 in', steepest }).run, 'ft');
+  const run = (maximumSlope: string) => number(rampRun({ rise: '30 in', maximumSlope }).run, 'ft');
 
   published(
     { source: 'ada-level-change', section: '4.8.2', kind: 'derived' },

@@ -79,7 +79,7 @@ describe('strips of geotextile', () => {
     ['overlap', '-1 mm', 'NEGATIVE'],
     ['upturn', '-1 mm', 'NEGATIVE'],
     ['rollLength', '0.5 m', 'ROLL_NARROWER_THAN_OVERLAP', 'endLap'],
-    ['endLap', '51 m', 'OUT_OF_RANGE'],
+    ['endLap', '101 m', 'OUT_OF_RANGE'],
     ['length', '101 km', 'OUT_OF_RANGE'],
   ]);
 });

@@ -5,7 +5,6 @@ import {
   geotextile,
   geotextileOverlap,
   jointTopUp,
-  sandBulking,
   unitCount,
   unitSuitability,
 } from 'settline/materials';
@@ -330,12 +329,12 @@ describe('shape of units', () => {
       expectExact(CUT_UNIT_LIMITS.otherWidth.value, '0.375');
       const joints = { area: '1 m2', unit: { length: '8 in', width: '4 in' }, joint: '1/8 in' };
       const due = (depthLost: string) =>
-        jointTopUp({ ...joints, depthLost, density: '1600 kg/m3' }).due;
+        jointTopUp({ ...joints, depthLost, density: '1600 kg/m3' }).verdict === 'fail';
       expect([due('1/2 in'), due('33/64 in')]).toEqual([false, true]);
       // a 9 1/2 x 2 3/8 in unit is just 4 to 1
       const on = { length: '9 1/2 in', thickness: '2 3/8 in' } as const;
-      expect(unitSuitability({ ...on, use: 'residential-driveway' }).ok).toBe(true);
-      expect(unitSuitability({ ...on, use: 'parking-or-residential-street' }).ok).toBe(false);
+      expect(unitSuitability({ ...on, use: 'residential-driveway' }).verdict).toBe('pass');
+      expect(unitSuitability({ ...on, use: 'parking-or-residential-street' }).verdict).toBe('fail');
     },
   );
 
@@ -413,7 +412,9 @@ describe('beds, lifts and sands', () => {
     { source: 'bulking-page', section: 'test', kind: 'printed' },
     'sand 200 mm high damp and 160 mm flooded bulks by 25 %',
     () => {
-      const { bulking } = sandBulking({ damp: '200 mm', flooded: '160 mm' });
+      const jar = { damp: '200 mm', flooded: '160 mm' };
+      const bed = { area: '1 m2', thickness: '25 mm', compactedPerLoose: '0.8' };
+      const { bulking } = beddingSand({ ...bed, bulking: jar });
       expectPrinted(100 * bulking.toNumber(), '25');
     },
   );

@@ -16,7 +16,7 @@ export function readCompactedPerLoose(reader: Reader, value: unknown, path: Fiel
   if (ratio.gte(least) && ratio.lte(most)) return ratio;
   const hint = ratio.gt(1) ? '. Is it loose per compacted?' : '';
   reader.fail(
-    'RATIO_OUT_OF_RANGE',
+    'OUT_OF_RANGE',
     path,
     `compacted over loose must be between ${least} and ${most}, got ${ratio.toString()}${hint}`,
     { got: ratio.toString() },

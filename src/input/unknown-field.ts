@@ -12,6 +12,7 @@ export function refuseUnknown(
   path: FieldPath,
   known: Readonly<Record<string, unknown>>,
 ): ReadonlySet<string> {
+  if (isResult(fields)) return NONE;
   let all = NONE;
   for (const key of Object.keys(fields)) {
     if (Object.hasOwn(known, key)) continue;
@@ -23,3 +24,7 @@ export function refuseUnknown(
 }
 
 const NONE: ReadonlySet<string> = new Set();
+
+/** True for a result of the library, which may hold more than an input takes. */
+const isResult = (fields: object): boolean =>
+  Object.getOwnPropertyDescriptor(fields, 'working')?.enumerable === false;

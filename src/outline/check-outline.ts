@@ -54,7 +54,7 @@ function checkRing(reader: Reader, { points, bulges }: Ring, path: FieldPath): b
   if (points.length < least) {
     const words = bulges === undefined ? 'three points' : 'two points joined by arcs';
     const message = `an outline needs ${words} or more, got ${points.length}`;
-    reader.fail('TOO_FEW_POINTS', path, message);
+    reader.fail('TOO_FEW', path, message);
     return false;
   }
   let first = -1;

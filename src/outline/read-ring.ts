@@ -30,7 +30,7 @@ const MOST_POINTS = 10_000;
 export function isDrawable(reader: Reader, got: number, path: FieldPath): boolean {
   if (got <= MOST_POINTS) return true;
   const words = `more than ${MOST_POINTS} points: take the bulk functions for a scanned outline`;
-  reader.fail('CAPACITY_EXCEEDED', path, words, { most: MOST_POINTS, got });
+  reader.fail('TOO_MANY', path, words, { most: MOST_POINTS, got });
   return false;
 }
 

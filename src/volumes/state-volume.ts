@@ -1,5 +1,5 @@
 import type { FieldPath } from '../errors.js';
-import { custom, number, object } from '../input/field.js';
+import { custom, number, object, optional, text } from '../input/field.js';
 import { COMPACTED_PER_BANK, LOOSE_PER_BANK, VOLUME_OR_NONE } from '../input/ranges.js';
 import { makeReader, type Reader } from '../input/reader.js';
 import { readShape, shapeOf, type Field, type Values } from '../input/shape.js';
@@ -37,11 +37,17 @@ export interface SoilFactors {
   readonly loosePerBank: number | string;
   /** Compacted over bank volume, 0.4 to 2. */
   readonly compactedPerBank: number | string;
+  /** Where the factors are from, as `soilFactors` gives it; for the reader alone. Optional. */
+  readonly source?: SourceId;
+  /** How far they can be traced, as `soilFactors` gives it; for the reader alone. Optional. */
+  readonly status?: SourceStatus;
 }
 
 const FACTORS = shapeOf<SoilFactors>()({
   loosePerBank: number(LOOSE_PER_BANK),
   compactedPerBank: number(COMPACTED_PER_BANK),
+  source: optional(text()),
+  status: optional(text()),
 });
 
 const STATES = ['bank', 'loose', 'compacted'] as const;
@@ -159,7 +165,7 @@ export function requireState(
 }
 
 /** Factors of a soil of the table, with how far they can be traced. */
-export interface TabulatedSoilFactors {
+export interface TabulatedSoilFactors extends SoilFactors {
   /** Loose over bank volume, as printed. */
   readonly loosePerBank: string;
   /** Compacted over bank volume, as printed. */

@@ -38,14 +38,14 @@ describe('areaByOffsets', () => {
   testRefusals(areaByOffsets, { offsets: ['1 m', '2 m', '3 m'], spacing: '1 m' }, [
     ['offsets', undefined, 'REQUIRED'],
     ['offsets', [], 'EMPTY_LIST'],
-    ['offsets', ['1 m'], 'TOO_FEW_POINTS'],
+    ['offsets', ['1 m'], 'TOO_FEW'],
     ['offsets.1', '-1 m', 'NEGATIVE', 'offsets[1]'],
     ['offsets.1', 5, 'UNIT_MISSING', 'offsets[1]'],
     ['offsets.2', { value: NaN, unit: 'm' }, 'NOT_FINITE', 'offsets[2]'],
     ['offsets.2', '101 km', 'OUT_OF_RANGE', 'offsets[2]'],
     ['spacing', undefined, 'REQUIRED'],
     ['spacing', '0 m', 'NOT_POSITIVE'],
-    ['spacing', ['1 m'], 'EDGE_COUNT'],
+    ['spacing', ['1 m'], 'COUNT_MISMATCH'],
     ['spacing', ['1 m', '0 m'], 'NOT_POSITIVE', 'spacing[1]'],
   ]);
 });
@@ -122,13 +122,13 @@ describe('areaByBearings', () => {
   const at = (field: string) => `courses[1].${field}`;
   testRefusals(areaByBearings, { courses: square }, [
     ['courses', undefined, 'REQUIRED'],
-    ['courses', square.slice(0, 2), 'TOO_FEW_POINTS'],
-    ['courses', Array.from({ length: 10_001 }, () => square[0]), 'CAPACITY_EXCEEDED'],
+    ['courses', square.slice(0, 2), 'TOO_FEW'],
+    ['courses', Array.from({ length: 10_001 }, () => square[0]), 'TOO_MANY'],
     ['courses', [square[0], square[1], square[3], square[2]].concat(square), 'SELF_INTERSECTION'],
-    ['courses.1.bearing', 'E 30 N', 'BEARING_UNREADABLE', at('bearing')],
-    ['courses.1.bearing', 'N 91 E', 'BEARING_UNREADABLE', at('bearing')],
-    ['courses.1.bearing', 'N 30-60-00 E', 'BEARING_UNREADABLE', at('bearing')],
-    ['courses.1.bearing', 'N 30-00-60 E', 'BEARING_UNREADABLE', at('bearing')],
+    ['courses.1.bearing', 'E 30 N', 'TEXT_UNREADABLE', at('bearing')],
+    ['courses.1.bearing', 'N 91 E', 'TEXT_UNREADABLE', at('bearing')],
+    ['courses.1.bearing', 'N 30-60-00 E', 'TEXT_UNREADABLE', at('bearing')],
+    ['courses.1.bearing', 'N 30-00-60 E', 'TEXT_UNREADABLE', at('bearing')],
     ['courses.1.bearing', '', 'EMPTY', at('bearing')],
     ['courses.1.bearing', 45, 'WRONG_TYPE', at('bearing')],
     ['courses.1.distance', '0 m', 'NOT_POSITIVE', at('distance')],

@@ -106,7 +106,7 @@ describe('widenOutline', () => {
     [() => widenOutline({ outline: drive }), 'REQUIRED'],
     [() => widenOutline({ outline: drive, by: '-1 ft' }), 'NEGATIVE'],
     [() => widenOutline({ outline: drive, by: '1 km' }), 'OUT_OF_RANGE'],
-    [() => widenOutline({ outline: drive, perEdge: ['1 ft'] }), 'EDGE_COUNT'],
+    [() => widenOutline({ outline: drive, perEdge: ['1 ft'] }), 'COUNT_MISMATCH'],
     [
       () => widenOutline({ outline: drive, perEdge: ['1 ft', '1 ft', '1 ft', 5 as never] }),
       'UNIT_MISSING',
@@ -118,7 +118,7 @@ describe('widenOutline', () => {
 
 describe('outlines that are none', () => {
   test.each([
-    [feet([0, 0], [1, 0]), 'TOO_FEW_POINTS'],
+    [feet([0, 0], [1, 0]), 'TOO_FEW'],
     [feet([0, 0], [1, 1], [2, 2], [3, 3]), 'ZERO_AREA'],
     [feet([0, 0], [2, 2], [2, 0], [0, 2]), 'SELF_INTERSECTION'],
     // touches its own edge at a corner
@@ -148,7 +148,7 @@ describe('outlines that are none', () => {
     [[{ x: '0 m', y: '0 m' }, { x: '1 m' }] as never, 'REQUIRED'],
     [
       { unit: 'm', points: Array.from({ length: 10_001 }, (_, i): [number, number] => [i, i * i]) },
-      'CAPACITY_EXCEEDED',
+      'TOO_MANY',
     ],
   ] as const)('%j', (outline, code) => {
     expectFault(() => outlineArea({ outline }), code);

@@ -126,7 +126,7 @@ describe('where parts run together', () => {
     // the edges of the hole follow those of the outline
     const perEdge = ['0 m', '0 m', '0 m', '0 m', '1 m', '0 m', '0 m', '0 m'];
     expect(widenOutline({ outline, perEdge }).area.to('m2').toString()).toBe('98');
-    expectFault(() => widenOutline({ outline, perEdge: perEdge.slice(1) }), 'EDGE_COUNT');
+    expectFault(() => widenOutline({ outline, perEdge: perEdge.slice(1) }), 'COUNT_MISMATCH');
   });
 });
 
@@ -433,7 +433,7 @@ describe('refusals', () => {
         }),
       });
     expect(expectFault(nested, 'HOLE_OUTSIDE').params).toEqual({ hole: 1, round: 0 });
-    expectFault(hole(small.slice(1)), 'TOO_FEW_POINTS');
+    expectFault(hole(small.slice(1)), 'TOO_FEW');
     expectFault(
       hole([
         [1, 1],
@@ -459,7 +459,7 @@ describe('refusals', () => {
 
   test('one distance and one for each edge', () => {
     const both = { outline: metres(SQUARE), by: '1 m', perEdge: ['0 m', '0 m', '0 m', '0 m'] };
-    expect(expectFault(() => widenOutline(both), 'ONE_OF').path).toEqual(['perEdge']);
+    expect(expectFault(() => widenOutline(both), 'CONFLICTING_FIELDS').params).toEqual({ choices: 'by, perEdge' });
   });
 
   test('arcs that cross right at their corner', () => {
@@ -524,7 +524,7 @@ describe('refusals', () => {
       [4, 0],
     ];
     expect(arcs([{ edge: 0, bulgeMiddleOrdinate: 0 }], two)).toEqual([
-      'TOO_FEW_POINTS outline.points',
+      'TOO_FEW outline.points',
     ]);
     expect(
       arcs(
@@ -559,9 +559,9 @@ describe('refusals', () => {
       'UNKNOWN_CHOICE',
     );
     const many = Array.from({ length: 1_000_000 }, (_, i): [number, number] => [i, i]);
-    expectFault(() => outlineArea({ outline: feet(many) }), 'CAPACITY_EXCEEDED');
+    expectFault(() => outlineArea({ outline: feet(many) }), 'TOO_MANY');
     const holes = Array.from({ length: 5000 }, () => SQUARE);
-    expectFault(() => outlineArea({ outline: feet(SQUARE, { holes }) }), 'CAPACITY_EXCEEDED');
+    expectFault(() => outlineArea({ outline: feet(SQUARE, { holes }) }), 'TOO_MANY');
   });
 });
 

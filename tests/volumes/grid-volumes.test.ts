@@ -315,17 +315,17 @@ describe('refusals', () => {
   testRefusals(gridVolumes, valid, [
     ['depths', undefined, 'REQUIRED', ''],
     ['heights', valid.depths, 'CONFLICTING_FIELDS', ''],
-    ['design', { z0: '0 m', gradeX: '0%', gradeY: '0%' }, 'ONE_OF'],
+    ['design', { z0: '0 m', gradeX: '0%', gradeY: '0%' }, 'CONFLICTING_FIELDS'],
     ['depths.unit', undefined, 'UNIT_MISSING'],
     ['depths.rows', [], 'EMPTY_LIST'],
-    ['depths.rows', [[1, 1], [1]], 'GRID_UNEVEN', 'depths.rows[1]'],
+    ['depths.rows', [[1, 1], [1]], 'COUNT_MISMATCH', 'depths.rows[1]'],
     [
       'depths.rows',
       [
         [1, 1],
         [1, null],
       ],
-      'TOO_FEW_POINTS',
+      'TOO_FEW',
       'depths',
     ],
     [
@@ -374,5 +374,28 @@ describe('refusals', () => {
   ]);
   test('heights need a design', () => {
     expect(() => gridVolumes({ heights: valid.depths as never, spacing: '1 m' })).toThrow(/design/);
+  });
+});
+
+describe('a nearly plane cell whose zero line lies across it', () => {
+  const cells = (rows: readonly (readonly number[])[]) =>
+    gridVolumes({ depths: { unit: 'm', rows }, spacing: '1 m' });
+
+  test.each([
+    [0.2, -0.099999999, 0.2, -0.1],
+    [0.3, -0.400000001, 0.3, -0.4],
+    [0.3, 0.100000001, -0.1, -0.3],
+  ])('%s, %s, %s, %s: the same along and across', (a, b, c, d) => {
+    const along = cells([
+      [a, b],
+      [c, d],
+    ]);
+    const across = cells([
+      [a, c],
+      [b, d],
+    ]);
+    expect(along.cut.toNumber('m3')).toBeCloseTo(across.cut.toNumber('m3'), 14);
+    expect(along.cutArea.toNumber('m2')).toBeCloseTo(across.cutArea.toNumber('m2'), 12);
+    expect(along.net.toNumber('m3')).toBeCloseTo((a + b + c + d) / 4, 15);
   });
 });

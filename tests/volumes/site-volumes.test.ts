@@ -149,8 +149,8 @@ describe('refusals', () => {
   const valid = { existing: YARD, design: LEVEL };
   testRefusals(siteVolumes, valid, [
     ['existing', undefined, 'REQUIRED'],
-    ['design', { ...LEVEL, corners: YARD.points }, 'ONE_OF'],
-    ['design', { ...YARD, corners: YARD.points }, 'ONE_OF'],
+    ['design', { ...LEVEL, corners: YARD.points }, 'CONFLICTING_FIELDS'],
+    ['design', { ...YARD, corners: YARD.points }, 'CONFLICTING_FIELDS'],
     ['existing', { points: YARD.points }, 'UNIT_MISSING', 'existing.unit'],
     ['existing', { ...YARD, unit: 'rod' }, 'UNIT_UNKNOWN', 'existing.points[0][0]'],
     ['existing.points', [], 'EMPTY_LIST'],
@@ -164,7 +164,7 @@ describe('refusals', () => {
         [0, 0, 1],
         [1, 0, 1],
       ],
-      'TOO_FEW_POINTS',
+      'TOO_FEW',
     ],
     [
       'existing.points',
@@ -181,8 +181,8 @@ describe('refusals', () => {
     ['design', { gradeX: '0%', gradeY: '0%' }, 'REQUIRED', 'design.z0'],
     ['design.z0', 9, 'UNIT_MISSING'],
     ['design.gradeX', '3 ft', 'UNIT_UNKNOWN'],
-    ['design', { ...LEVEL, point: { x: '0 m', y: '0 m', z: '0 m' } }, 'ONE_OF', 'design'],
-    ['design', { unit: 'ft', corners: YARD.points.slice(1) }, 'WRONG_TYPE', 'design.corners'],
+    ['design', { ...LEVEL, point: { x: '0 m', y: '0 m', z: '0 m' } }, 'CONFLICTING_FIELDS', 'design'],
+    ['design', { unit: 'ft', corners: YARD.points.slice(1) }, 'COUNT_MISMATCH', 'design.corners'],
     [
       'design',
       { unit: 'ft', corners: [0, 2, 1, 3].map((k) => YARD.points[k]) },

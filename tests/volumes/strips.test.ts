@@ -40,13 +40,13 @@ describe('average end area and prismoidal rule', () => {
   testRefusals(averageEndArea, { areas: ['1 m2', '2 m2'], spacing: '1 m' }, [
     ['areas', undefined, 'REQUIRED'],
     ['areas', [], 'EMPTY_LIST'],
-    ['areas', ['1 m2'], 'TOO_FEW_SECTIONS'],
+    ['areas', ['1 m2'], 'TOO_FEW'],
     ['areas', ['1 m2', '-2 m2'], 'NEGATIVE', 'areas[1]'],
     ['areas', ['1 m2', '2 m'], 'UNIT_UNKNOWN', 'areas[1]'],
     ['areas', ['1 m2', 2], 'UNIT_MISSING', 'areas[1]'],
     ['spacing', undefined, 'REQUIRED'],
     ['spacing', '0 m', 'NOT_POSITIVE'],
-    ['spacing', ['1 m', '2 m'], 'SECTION_COUNT'],
+    ['spacing', ['1 m', '2 m'], 'COUNT_MISMATCH'],
     ['spacing', ['-1 m'], 'NOT_POSITIVE', 'spacing[0]'],
   ]);
   testRefusals(prismoidal, { first: '1 m2', middle: '1 m2', last: '1 m2', length: '1 m' }, [
@@ -94,9 +94,9 @@ describe('cut and fill along a strip', () => {
   });
 
   testRefusals(endAreaVolumes, { sections }, [
-    ['sections', [sections[0]], 'TOO_FEW_SECTIONS'],
-    ['sections', [sections[1], sections[0]], 'STATION_ORDER', 'sections[1].station'],
-    ['sections', [sections[0], sections[0]], 'STATION_ORDER', 'sections[1].station'],
+    ['sections', [sections[0]], 'TOO_FEW'],
+    ['sections', [sections[1], sections[0]], 'NOT_INCREASING', 'sections[1].station'],
+    ['sections', [sections[0], sections[0]], 'NOT_INCREASING', 'sections[1].station'],
     ['sections', [sections[0], { cut: '1 m2' }], 'REQUIRED', 'sections[1].station'],
     ['sections', [{ station: '0 m', cut: '-1 m2' }, sections[1]], 'NEGATIVE', 'sections[0].cut'],
     ['runOut', 'cone', 'UNKNOWN_CHOICE'],
@@ -129,7 +129,7 @@ describe('tapered layers', () => {
   testRefusals(taperedLayer, taper, [
     ['length', '0 m', 'NOT_POSITIVE'],
     ['width', '-1 m', 'NEGATIVE'],
-    ['lastWidth', '2 km', 'OUT_OF_RANGE'],
+    ['lastWidth', '20 km', 'OUT_OF_RANGE'],
     ['thickness', undefined, 'REQUIRED'],
     ['lastThickness', '21 m', 'OUT_OF_RANGE'],
   ]);
@@ -237,14 +237,14 @@ describe('a dig with sloped sides', () => {
           [1, 1],
         ],
       },
-      'TOO_FEW_POINTS',
+      'TOO_FEW',
       'outline.points',
     ],
     ['depth', '0 m', 'NOT_POSITIVE'],
     ['horizontalPerVertical', undefined, 'REQUIRED'],
     ['horizontalPerVertical', -1, 'NEGATIVE'],
     ['horizontalPerVertical', 11, 'OUT_OF_RANGE'],
-    ['horizontalPerVertical', [1, 1, 1], 'EDGE_COUNT'],
+    ['horizontalPerVertical', [1, 1, 1], 'COUNT_MISMATCH'],
     ['corners', 'sharp', 'UNKNOWN_CHOICE'],
   ]);
 });
@@ -279,14 +279,14 @@ describe('the balance of soil', () => {
   });
 
   testRefusals(soilBalance, { cut, fill, factors }, [
-    ['cut', stateVolume('1 m3', 'loose'), 'STATE_MISSING'],
-    ['fill', stateVolume('1 m3', 'bank'), 'STATE_MISSING'],
-    ['fill', '1 m3', 'STATE_MISSING'],
+    ['cut', stateVolume('1 m3', 'loose'), 'WRONG_STATE'],
+    ['fill', stateVolume('1 m3', 'bank'), 'WRONG_STATE'],
+    ['fill', '1 m3', 'WRONG_TYPE'],
     ['factors', undefined, 'REQUIRED'],
     [
       'factors',
       { loosePerBank: 4, compactedPerBank: 1 },
-      'RATIO_OUT_OF_RANGE',
+      'OUT_OF_RANGE',
       'factors.loosePerBank',
     ],
     ['usable', 80, 'OUT_OF_RANGE'],

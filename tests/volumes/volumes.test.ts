@@ -34,19 +34,19 @@ describe('states', () => {
   });
 
   test.each([
-    [() => stateVolume('1 m3', 'wet' as never), 'STATE_MISSING'],
+    [() => stateVolume('1 m3', 'wet' as never), 'UNKNOWN_CHOICE'],
     [() => stateVolume('-1 m3', 'bank'), 'NEGATIVE'],
     [() => stateVolume(5 as never, 'bank'), 'UNIT_MISSING'],
-    [() => toState({ volume: 5 } as never, 'bank', clay), 'STATE_MISSING'],
-    [() => toState(null as never, 'bank', clay), 'STATE_MISSING'],
-    [() => toState(stateVolume('1 m3', 'bank'), 'wet' as never, clay), 'STATE_MISSING'],
+    [() => toState({ volume: 5 } as never, 'bank', clay), 'WRONG_TYPE'],
+    [() => toState(null as never, 'bank', clay), 'WRONG_TYPE'],
+    [() => toState(stateVolume('1 m3', 'bank'), 'wet' as never, clay), 'UNKNOWN_CHOICE'],
     [
       () => toState(stateVolume('1 m3', 'bank'), 'loose', { ...clay, loosePerBank: 30 }),
-      'RATIO_OUT_OF_RANGE',
+      'OUT_OF_RANGE',
     ],
     [
       () => toState(stateVolume('1 m3', 'bank'), 'loose', { ...clay, compactedPerBank: 0 }),
-      'RATIO_OUT_OF_RANGE',
+      'OUT_OF_RANGE',
     ],
     [() => toState(stateVolume('1 m3', 'bank'), 'loose', {} as never), 'REQUIRED'],
     [() => soilFactors('peat' as never), 'UNKNOWN_CHOICE'],
@@ -104,7 +104,7 @@ describe('orders', () => {
       ['area', 'NEGATIVE'],
       ['thickness', 'OUT_OF_RANGE'],
       ['compactedDryDensity', 'NOT_POSITIVE'],
-      ['compactedPerLoose', 'RATIO_OUT_OF_RANGE'],
+      ['compactedPerLoose', 'OUT_OF_RANGE'],
       ['moisture', 'OUT_OF_RANGE'],
       ['waste', 'NEGATIVE'],
     ]);
@@ -117,7 +117,7 @@ describe('orders', () => {
     [() => wholePacks({ volume: '-1 m3', pack: '1 m3' }), 'NEGATIVE'],
     [
       () => wholePacks({ volume: '1 m3', pack: { value: '1e-40', unit: 'm3' } }),
-      'CAPACITY_EXCEEDED',
+      'OUT_OF_RANGE',
     ],
   ] as const)('refuses %s', (run, code) => {
     expectFault(run, code);
@@ -175,8 +175,8 @@ describe('loads', () => {
           boxVolume: '1 m3',
           payload: '1 t',
         }),
-      'STATE_MISSING',
+      'WRONG_STATE',
     );
-    expectFault(() => loads({} as never), 'STATE_MISSING');
+    expectFault(() => loads({} as never), 'REQUIRED');
   });
 });

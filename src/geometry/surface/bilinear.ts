@@ -86,11 +86,13 @@ function gauss(f: (u: number) => number, from: number, to: number): number {
 function summed(f: (u: number) => number, [from, to]: Span, size: number): number {
   const whole = gauss(f, from, to);
   const least = 1e-14 * Math.abs(whole) + 1e-15 * size * (to - from);
+  let spare = MOST_PARTS;
   const halved = (start: number, end: number, before: number, depth: number): number => {
     const middle = (start + end) / 2;
     const [left, right] = [gauss(f, start, middle), gauss(f, middle, end)];
     const sum = left + right;
-    if (depth === 0 || Math.abs(sum - before) <= least) return sum;
+    spare -= 1;
+    if (depth === 0 || spare < 0 || Math.abs(sum - before) <= least) return sum;
     return halved(start, middle, left, depth - 1) + halved(middle, end, right, depth - 1);
   };
   return halved(from, to, whole, MOST_HALVINGS);
@@ -100,6 +102,12 @@ type Span = readonly [from: number, to: number];
 
 /** Close to a saddle at zero the halves are many on one side, and one on the other. */
 const MOST_HALVINGS = 24;
+
+/**
+ * More parts than any saddle takes. Where a cell is nearly plane and its zero line lies across it, the
+ * span between the two zeros is so short that rounding alone is left in it: no halving would end.
+ */
+const MOST_PARTS = 500;
 
 /** A cell of a grid: its depths, and where its first corner is, in cells. Internal. */
 export interface Bilinear {

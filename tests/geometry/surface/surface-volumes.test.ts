@@ -198,8 +198,8 @@ describe('refusals', () => {
     [{ existing, design: { ...LEVEL, z0: 1e9 } }, 'OUT_OF_RANGE', ['design', 'z0']],
     [{ existing: [0, 0, 0], design: LEVEL }, 'WRONG_TYPE', ['existing']],
     [{ existing: bad(0, 0, 0, 1), design: LEVEL }, 'WRONG_TYPE', ['existing']],
-    [{ existing: bad(), design: LEVEL }, 'TOO_FEW_POINTS', ['existing']],
-    [{ existing: bad(0, 0, 0, 1, 0, 0), design: LEVEL }, 'TOO_FEW_POINTS', ['existing']],
+    [{ existing: bad(), design: LEVEL }, 'TOO_FEW', ['existing']],
+    [{ existing: bad(0, 0, 0, 1, 0, 0), design: LEVEL }, 'TOO_FEW', ['existing']],
     [
       { existing: bad(0, 0, 0, 1, 0, Infinity, 0, 1, 0), design: LEVEL },
       'NOT_FINITE',
@@ -212,14 +212,14 @@ describe('refusals', () => {
     ],
     [{ existing: bad(0, 0, 0, 1, 1, 0, 2, 2, 0), design: LEVEL }, 'POINTS_COLLINEAR', ['existing']],
     [{ existing: bad(5, 5, 0, 5, 5, 0, 5, 5, 0), design: LEVEL }, 'POINTS_COLLINEAR', ['existing']],
-    [{ existing, design: bad(0, 0, 0) }, 'TOO_FEW_POINTS', ['design']],
+    [{ existing, design: bad(0, 0, 0) }, 'TOO_FEW', ['design']],
     [{ existing, design: { corners: bad(0, 0, 0) } }, 'WRONG_TYPE', ['design', 'corners']],
     [
       { existing, design: { corners: bad(0, 0, 0, 5, 5, 0, 5, 0, 0, 0, 5, 0) } },
       'CORNERS_NOT_CONVEX',
       ['design', 'corners'],
     ],
-    [{ existing, design: LEVEL, outline: bad(1, 1, 4, 1) }, 'TOO_FEW_POINTS', ['outline']],
+    [{ existing, design: LEVEL, outline: bad(1, 1, 4, 1) }, 'TOO_FEW', ['outline']],
     [{ existing, design: LEVEL, outline: [] }, 'EMPTY_LIST', ['outline']],
     [{ existing, design: LEVEL, outline: bad(1, 1, 4, 1, 9) }, 'WRONG_TYPE', ['outline']],
     [

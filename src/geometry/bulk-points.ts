@@ -14,7 +14,7 @@ export interface PointNeed {
 export function flatPoints(points: unknown, need: PointNeed): Float64Array {
   const xy = flatPairs(points, { pair: 'a point [x, y]', flat: 'x0, y0, x1, y1 ...' });
   if (xy.length >= 2 * need.least) return xy;
-  throw fault('TOO_FEW_POINTS', `${need.words}, got ${xy.length / 2}`, { got: xy.length / 2 });
+  throw fault('TOO_FEW', `${need.words}, got ${xy.length / 2}`, { got: xy.length / 2 });
 }
 
 /**

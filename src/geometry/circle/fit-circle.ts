@@ -37,7 +37,7 @@ const FEW = 2000;
  * @param points - at least 3 points [metres], as `[x, y]` pairs or as a flat `Float64Array`
  *   `x0, y0, x1, y1 ...`; not changed
  * @returns centre, radius, rms, residuals [metres, + outside] and uncertainty of the radius [metres]
- * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COINCIDE`,
+ * @throws `TOO_FEW`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COINCIDE`,
  *   `POINTS_COLLINEAR`, `UNKNOWN_FIELD`
  * @source derived
  * @example

@@ -25,7 +25,7 @@ export interface LineFit {
  * @param points - at least 2 points [metres], as `[x, y]` pairs or as a flat `Float64Array`
  *   `x0, y0, x1, y1 ...`; not changed
  * @returns centroid, unit direction, rms and residuals [metres]
- * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COINCIDE`,
+ * @throws `TOO_FEW`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COINCIDE`,
  *   `DIRECTION_UNDEFINED`, `UNKNOWN_FIELD`
  * @source derived
  * @example

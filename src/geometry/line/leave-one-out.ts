@@ -36,7 +36,7 @@ const TOO_MUCH = 0.99;
  * @param points - at least 4 points [metres], as `[x, y]` pairs or as a flat `Float64Array`
  *   `x0, y0, x1, y1 ...`; not changed
  * @returns deleted residuals [metres], studentized residuals, leverages, the worst point
- * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COINCIDE`,
+ * @throws `TOO_FEW`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COINCIDE`,
  *   `DIRECTION_UNDEFINED`
  * @source derived
  * @example

@@ -26,7 +26,7 @@ export interface BulkPlane {
  * @param points - at least 3 points [metres] as a flat `Float64Array` `x0, y0, z0, x1 ...`; not changed
  * @returns centroid and rms [metres], slopes [rise over run]; with `residualsInto`, point less plane in
  *   that array [metres]
- * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COLLINEAR`,
+ * @throws `TOO_FEW`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COLLINEAR`,
  *   `UNKNOWN_FIELD`
  * @source derived
  * @example
@@ -73,7 +73,7 @@ function countOf(points: unknown): number {
   }
   const count = points.length / 3;
   if (count >= 3) return count;
-  throw fault('TOO_FEW_POINTS', `a plane needs three points or more, got ${count}`, { got: count });
+  throw fault('TOO_FEW', `a plane needs three points or more, got ${count}`, { got: count });
 }
 
 /** The plane of least squares of some points, evenly spread over the list; level if they are in line. */

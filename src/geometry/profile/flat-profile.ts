@@ -28,7 +28,7 @@ export function flatProfile(profile: unknown): Float64Array {
   const count = flat.length / 2;
   if (count < 2) {
     const words = `a profile needs two readings or more, got ${count}`;
-    throw fault('TOO_FEW_POINTS', words, { got: count });
+    throw fault('TOO_FEW', words, { got: count });
   }
   for (let i = 0; i < count; i += 1) {
     if (!isInRange(station(flat, i)) || !isInRange(height(flat, i))) {

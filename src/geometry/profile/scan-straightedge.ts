@@ -33,7 +33,7 @@ export interface ScannedStraightedge {
  * @param profile - at least 2 readings, stations growing [metres]: `[station, height]` pairs, or flat;
  *   not changed
  * @returns greatest gap, its station and the two contacts [metres]
- * @throws `TOO_FEW_POINTS`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `STATION_ORDER`, `NOT_POSITIVE`,
+ * @throws `TOO_FEW`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `STATION_ORDER`, `NOT_POSITIVE`,
  *   `READINGS_TOO_SPARSE`, `REQUIRED`, `UNKNOWN_FIELD`
  * @source derived
  * @example

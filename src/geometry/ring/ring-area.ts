@@ -10,7 +10,7 @@ import { requireFinite, requireRing } from './ring-points.js';
  *
  * @param xy - x and y of each point in turn [metres], three points or more; not changed
  * @returns the area [m2], not negative
- * @throws `WRONG_TYPE`, `TOO_FEW_POINTS`, `NOT_FINITE`, `OUT_OF_RANGE`
+ * @throws `WRONG_TYPE`, `TOO_FEW`, `NOT_FINITE`, `OUT_OF_RANGE`
  * @source derived
  * @example
  * ringArea(Float64Array.of(500000, 4500000, 500003, 4500000, 500000, 4500004)) //=> 6

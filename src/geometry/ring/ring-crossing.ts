@@ -15,7 +15,7 @@ export interface RingCrossing {
  *
  * @param xy - x and y of each point in turn [metres], three points or more; not changed
  * @returns the two edges, of several such pairs any one; undefined for a sound ring
- * @throws `WRONG_TYPE`, `TOO_FEW_POINTS`, `NOT_FINITE`, `OUT_OF_RANGE`
+ * @throws `WRONG_TYPE`, `TOO_FEW`, `NOT_FINITE`, `OUT_OF_RANGE`
  * @source derived
  * @example
  * ringCrossing(Float64Array.of(0, 0, 2, 2, 2, 0, 0, 2)) //=> { first: 0, second: 2 }

@@ -22,7 +22,7 @@ export interface RingMeasures {
  *
  * @param xy - x and y of each point in turn [metres], three points or more; not changed
  * @returns area [m2], perimeter [m], centroid [m, m], orientation
- * @throws `WRONG_TYPE`, `TOO_FEW_POINTS`, `NOT_FINITE`, `OUT_OF_RANGE`, `ZERO_AREA` (no centroid then)
+ * @throws `WRONG_TYPE`, `TOO_FEW`, `NOT_FINITE`, `OUT_OF_RANGE`, `ZERO_AREA` (no centroid then)
  * @source derived
  * @example
  * const { area, perimeter, centroid } = ringMeasures(Float64Array.of(0, 0, 3, 0, 3, 4, 0, 4));

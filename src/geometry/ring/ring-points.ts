@@ -8,7 +8,7 @@ export function requireRing(xy: unknown): asserts xy is Float64Array {
   }
   if (xy.length < 6) {
     const got = xy.length / 2;
-    throw fault('TOO_FEW_POINTS', `an outline needs three points or more, got ${got}`, { got });
+    throw fault('TOO_FEW', `an outline needs three points or more, got ${got}`, { got });
   }
 }
 

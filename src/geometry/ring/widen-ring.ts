@@ -27,7 +27,7 @@ export interface WidenedRing {
  *   that repeats the one before is passed over; not changed
  * @param by - how far out [metres], not negative
  * @returns rings, their area [m2] and whether anything closed up
- * @throws `WRONG_TYPE`, `TOO_FEW_POINTS`, `NOT_FINITE`, `NEGATIVE`, `OUT_OF_RANGE`,
+ * @throws `WRONG_TYPE`, `TOO_FEW`, `NOT_FINITE`, `NEGATIVE`, `OUT_OF_RANGE`,
  *   `SELF_INTERSECTION` (with the two edges), `ZERO_AREA`, `OUTLINE_UNRESOLVED`
  * @source derived
  * @example

@@ -20,7 +20,7 @@ export interface OutlierCriticalOptions {
  * two parameters.
  *
  * @returns the critical value of the externally studentized residual
- * @throws `OUT_OF_RANGE`, `TOO_FEW_POINTS`, `NOT_WHOLE`, `REQUIRED`, `WRONG_TYPE`, `NOT_FINITE`,
+ * @throws `OUT_OF_RANGE`, `TOO_FEW`, `NOT_WHOLE`, `REQUIRED`, `WRONG_TYPE`, `NOT_FINITE`,
  *   `UNKNOWN_FIELD`
  * @source outlier-guidance
  * @example
@@ -34,7 +34,7 @@ export function outlierCritical(options: OutlierCriticalOptions): number {
       ? SIGNIFICANCE
       : readNumber(fields['significance'], ['significance']);
   if (count < LEAST_COUNT) {
-    throw fault('TOO_FEW_POINTS', 'an outlier among fewer than four cannot be told', {}, ['count']);
+    throw fault('TOO_FEW', 'an outlier among fewer than four cannot be told', {}, ['count']);
   }
   if (!Number.isInteger(count)) throw fault('NOT_WHOLE', 'must be a whole number', {}, ['count']);
   if (count - 3 > MOST_DEGREES) {

@@ -36,7 +36,7 @@ export function readRings(value: unknown, origin: Origin): Rings {
   }
   for (const ring of rings) {
     if (ring.length >= 6) continue;
-    throw fault('TOO_FEW_POINTS', 'an outline needs three points or more', {}, ['outline']);
+    throw fault('TOO_FEW', 'an outline needs three points or more', {}, ['outline']);
   }
   const crossing = sweepForCrossing(floatSites(rings));
   if (crossing !== undefined) {

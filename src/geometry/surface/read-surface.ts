@@ -51,10 +51,10 @@ export function readSurface(values: unknown, field: string, origin: Origin): Sur
   checkFloats(values, [field], { stride: 3, words: 'x, y and z of each point in turn' });
   const count = values.length / 3;
   if (count < 3) {
-    throw fault('TOO_FEW_POINTS', 'a surface needs three points or more', {}, [field]);
+    throw fault('TOO_FEW', 'a surface needs three points or more', {}, [field]);
   }
   if (count > MOST_POINTS) {
-    throw fault('CAPACITY_EXCEEDED', `more than ${MOST_POINTS} points`, {}, [field]);
+    throw fault('TOO_MANY', `more than ${MOST_POINTS} points`, {}, [field]);
   }
   const xy = new Float64Array(2 * count);
   const z = new Float64Array(count);

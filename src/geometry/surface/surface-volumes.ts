@@ -54,7 +54,7 @@ export interface SurfaceVolumes {
  *
  * @returns cut, fill and net [m3], their areas, the area compared and the part of the outline that no
  *   surface covers [m2], the deepest cut and fill with their places [metres]
- * @throws `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `TOO_FEW_POINTS`, `CAPACITY_EXCEEDED`,
+ * @throws `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `TOO_FEW`, `TOO_MANY`,
  *   `POINTS_COLLINEAR`, `TWO_HEIGHTS`, `CORNERS_NOT_CONVEX`, `SELF_INTERSECTION`, `ZERO_AREA`,
  *   `HOLE_OUTSIDE`, `SURFACES_APART`, `EMPTY_LIST`, `REQUIRED`, `UNKNOWN_FIELD`
  * @source derived

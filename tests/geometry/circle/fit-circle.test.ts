@@ -101,7 +101,7 @@ describe('fitCircle', () => {
         [0, 0],
         [1, 1],
       ],
-      'TOO_FEW_POINTS',
+      'TOO_FEW',
     ],
     [
       [

@@ -72,8 +72,8 @@ const LINE = Float64Array.of(0, 0, 3, 4);
 
 describe('refuses', () => {
   test.each([
-    [() => fitLine([]), 'TOO_FEW_POINTS'],
-    [() => fitLine([[0, 0]]), 'TOO_FEW_POINTS'],
+    [() => fitLine([]), 'TOO_FEW'],
+    [() => fitLine([[0, 0]]), 'TOO_FEW'],
     [() => fitLine(new Float64Array([0, 0, 1])), 'WRONG_TYPE'],
     [
       () =>

@@ -47,7 +47,7 @@ describe('leaveOneOut', () => {
         [1, 1],
         [2, 2],
       ],
-      'TOO_FEW_POINTS',
+      'TOO_FEW',
     ],
     [
       [

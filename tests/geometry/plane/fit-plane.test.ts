@@ -32,7 +32,7 @@ describe('fitPlane', () => {
 
   test('refuses what is no cloud of points', () => {
     expectFault(() => fitPlane([0, 0, 0] as never), 'WRONG_TYPE');
-    expectFault(() => fitPlane(new Float64Array(6)), 'TOO_FEW_POINTS');
+    expectFault(() => fitPlane(new Float64Array(6)), 'TOO_FEW');
     expectFault(() => fitPlane(new Float64Array(10)), 'WRONG_TYPE');
     expectFault(() => fitPlane(new Float64Array(9)), 'POINTS_COLLINEAR');
     const bad = new Float64Array([0, 0, 0, 1, 0, 0, 0, 1, Number.NaN]);

@@ -55,8 +55,8 @@ describe('scanStraightedge', () => {
   });
 
   test.each([
-    ['TOO_FEW_POINTS', [[0, 0]], 3],
-    ['TOO_FEW_POINTS', new Float64Array(2), 3],
+    ['TOO_FEW', [[0, 0]], 3],
+    ['TOO_FEW', new Float64Array(2), 3],
     ['WRONG_TYPE', new Float64Array(5), 3],
     ['WRONG_TYPE', [[0, 0], , [1, 1]], 3],
     ['WRONG_TYPE', PAIR, '3'],

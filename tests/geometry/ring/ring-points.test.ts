@@ -8,7 +8,7 @@ test.each([ringArea, ringMeasures, ringCrossing, (xy: Float64Array) => widenRing
     expectFault(() => run([0, 0, 1, 0, 1, 1] as never), 'WRONG_TYPE');
     expectFault(() => run(undefined as never), 'WRONG_TYPE');
     expectFault(() => run(Float64Array.of(0, 0, 1, 0, 1, 1, 5)), 'WRONG_TYPE');
-    expectFault(() => run(Float64Array.of(0, 0, 1, 0)), 'TOO_FEW_POINTS');
+    expectFault(() => run(Float64Array.of(0, 0, 1, 0)), 'TOO_FEW');
     const issue = expectFault(() => run(Float64Array.of(0, 0, 1, NaN, 1, 1)), 'NOT_FINITE');
     expect(issue.params).toEqual({ point: 1, axis: 'y' });
     expectFault(() => run(Float64Array.of(0, 0, 1, 0, Infinity, 1)), 'NOT_FINITE');

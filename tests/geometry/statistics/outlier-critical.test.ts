@@ -11,7 +11,7 @@ describe('outlierCritical', () => {
   });
 
   testRefusals(outlierCritical, { count: 8, significance: 0.1 }, [
-    ['count', 3, 'TOO_FEW_POINTS'],
+    ['count', 3, 'TOO_FEW'],
     ['count', 4.5, 'NOT_WHOLE'],
     ['count', 2e7, 'OUT_OF_RANGE'],
     ['count', undefined, 'REQUIRED'],

@@ -272,7 +272,7 @@ describe('refusals', () => {
       surfaceVolumes({ existing: site, design: LEVEL, outline: Float64Array.from(outline) });
     expectFault(() => volume(-1, -1, 1, -1, 2e-17, 0, 1, 1, -1, 1, -9e-17, 0), 'SELF_INTERSECTION');
     expect(volume(-1, -1, 1, -1, 2e-15, 0, 1, 1, -1, 1, -9e-15, 0).area).toBeCloseTo(2, 12);
-    expectFault(() => volume(1e-20, 0, 3e-20, 0, 3e-20, 2e-20, 0, 3e-20), 'TOO_FEW_POINTS');
+    expectFault(() => volume(1e-20, 0, 3e-20, 0, 3e-20, 2e-20, 0, 3e-20), 'TOO_FEW');
   });
 
   test('a point that repeats the one before but for its rounding is passed over', () => {

@@ -1,6 +1,6 @@
 import { divideRatios, roughNumber, signOfRatio, type Ratio } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
-import { cross, dot, isZero, minus, plus, scaled, squared, type Vector } from '../units/vector.js';
+import { cross, dot, minus, plus, scaled, squared, type Vector } from '../units/vector.js';
 import { chordsOf, isOutwardRight, pointsOfArc, toRight } from './chords.js';
 import { moved, sideOf, type Corner } from './corner.js';
 import { doubleArea } from './double-area.js';
@@ -38,7 +38,7 @@ export function resolveOutline(
   const placing = { given, near: NEAR_STEPS * united.step };
   const sliver = SLIVER_STEPS * united.step * united.step;
   return united.rings
-    .map((ring) => tidy(ring.map((corner) => placed(corner, placing))))
+    .map((ring) => tidy(ring.map((corner) => placed(corner, placing)), SAME_STEPS * united.step))
     .filter((ring) => ring.length > 2 && Math.abs(roughNumber(doubleArea(ring))) > sliver);
 }
 
@@ -142,9 +142,17 @@ function onLine(a: Vector, u: Vector, near: Vector): Vector {
   return plus(a, scaled(u, readNumber(roughNumber(share))));
 }
 
+/** Corners nearer than such a part of a step are one corner, worked out in two ways to 40 digits. */
+const SAME_STEPS = 1e-12;
+
+const isSame = (a: Vector, b: Vector, near: number): boolean => {
+  const { x, y } = minus(a, b);
+  return Math.abs(roughNumber(x)) < near && Math.abs(roughNumber(y)) < near;
+};
+
 /** Leaves out points that repeat the one before or lie on the way from it to the next. */
-function tidy(ring: readonly Vector[]): readonly Vector[] {
-  const apart = ring.filter((point, index) => !isZero(minus(point, ring.at(index - 1) ?? point)));
+function tidy(ring: readonly Vector[], near: number): readonly Vector[] {
+  const apart = ring.filter((point, index) => !isSame(point, ring.at(index - 1) ?? point, near));
   return apart.filter((point, index) => {
     const before = minus(point, apart.at(index - 1) ?? point);
     const after = minus(apart[(index + 1) % apart.length] ?? point, point);

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { isSettlineError } from 'settline';
 import * as geometry from 'settline/geometry';
+import { runs } from '../runs.js';
 
 const kernels = Object.entries(geometry) as [string, (...given: unknown[]) => unknown][];
 
@@ -120,7 +121,7 @@ test.each(kernels)('%s answers or refuses, whatever it gets', (_, kernel) => {
     fc.property(fc.array(anything, { maxLength: 3 }), (given) => {
       answersOrRefuses(() => kernel(...given));
     }),
-    { numRuns: 3000 },
+    runs(300),
   );
 });
 
@@ -138,7 +139,7 @@ test.each([
     fc.property(fc.oneof(floats, ring), (given) => {
       answersOrRefuses(() => kernel(given));
     }),
-    { numRuns: 5000 },
+    runs(500),
   );
 });
 
@@ -151,7 +152,7 @@ test('widenRing of rings of one size', () => {
     fc.property(fc.oneof(ring, floats), by, (given, far) => {
       answersOrRefuses(() => geometry.widenRing(given, far));
     }),
-    { numRuns: 5000 },
+    runs(500),
   );
 });
 
@@ -176,7 +177,7 @@ test('surfaceVolumes of surfaces of one size', () => {
         answersOrRefuses(() => geometry.surfaceVolumes(given as never));
       },
     ),
-    { numRuns: 5000 },
+    runs(500),
   );
 });
 
@@ -204,6 +205,6 @@ test('scanStraightedge of profiles of one size', () => {
     fc.property(profile, length, (given, edge) => {
       answersOrRefuses(() => geometry.scanStraightedge(given, { length: edge }));
     }),
-    { numRuns: 5000 },
+    runs(500),
   );
 });

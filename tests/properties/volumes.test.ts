@@ -564,11 +564,14 @@ describe('hostile input', () => {
     );
   });
 
+  /** What is smaller than floats can multiply is refused as such. */
+  const measurable = (value: number) => (Math.abs(value) < 1e-90 ? 0 : value);
+
   test('points on a line, wherever it runs, have no width', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: -5e6, max: 5e6, noNaN: true }),
-        fc.double({ min: -3, max: 3, noNaN: true }),
+        fc.double({ min: -5e6, max: 5e6, noNaN: true }).map(measurable),
+        fc.double({ min: -3, max: 3, noNaN: true }).map(measurable),
         fc.uniqueArray(fc.integer({ min: -100, max: 100 }), { minLength: 3, maxLength: 30 }),
         (at, steep, steps) => {
           const existing = flat(steps.map((x) => [at + x, steep * x - at, 1]));

@@ -6,11 +6,13 @@ import { residualsFor, type ResidualOptions } from '../residuals.js';
 
 /** A least-squares circle, in metres. */
 export interface CircleFit {
+  /** Centre of the circle, x and y [metres]. */
   readonly centre: readonly [number, number];
+  /** Radius [metres]. */
   readonly radius: number;
-  /** Root mean square of the residuals. */
+  /** Root mean square of the residuals [metres]. */
   readonly rms: number;
-  /** Distance of each point from the circle, + outside. */
+  /** Distance of each point from the circle [metres], + outside. */
   readonly residuals: Float64Array;
   /**
    * Standard uncertainty of the radius that the residuals bear out; 0 for three points, whose

@@ -5,12 +5,13 @@ import { mainDirection, momentsOf } from './line-moments.js';
 
 /** An orthogonal least-squares line, in metres. */
 export interface LineFit {
+  /** Mean of the points, x and y [metres]: the line runs through it. */
   readonly centroid: readonly [number, number];
   /** Unit vector along the line, toward the last point. */
   readonly direction: readonly [number, number];
-  /** Root mean square of the residuals. */
+  /** Root mean square of the residuals [metres]. */
   readonly rms: number;
-  /** Signed distance of each point from the line, + left of the direction. */
+  /** Signed distance of each point from the line [metres], + left of the direction. */
   readonly residuals: Float64Array;
 }
 

@@ -5,6 +5,7 @@ import { givenResiduals, type ResidualOptions } from '../residuals.js';
 
 /** A plane of least squares, in metres. */
 export interface BulkPlane {
+  /** Mean of the points, x, y and z [metres]: the plane runs through it. */
   readonly centroid: readonly [x: number, y: number, z: number];
   /** Slope along x, + rising with x. */
   readonly gradeX: number;
@@ -12,7 +13,7 @@ export interface BulkPlane {
   readonly gradeY: number;
   /** Steepest slope, not negative. */
   readonly slope: number;
-  /** Root mean square of the upright distances. */
+  /** Root mean square of the vertical distances [metres]. */
   readonly rms: number;
 }
 

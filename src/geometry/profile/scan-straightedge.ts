@@ -12,6 +12,7 @@ export interface ScanStraightedgeOptions {
 
 /** The greatest gap under a straightedge along a long profile, in metres. */
 export interface ScannedStraightedge {
+  /** Between the edge and the deepest reading below it [metres]; 0 where there is no gap. */
   readonly greatestGap: number;
   /** Station of the reading below the gap; of the first contact where there is no gap. */
   readonly at: number;

@@ -4,7 +4,9 @@ import { sweepForCrossing } from './sweep-for-crossing.js';
 
 /** Two edges that cross or touch: edge k runs from point k to the next. */
 export interface RingCrossing {
+  /** The edge with the lower number, from 0. */
   readonly first: number;
+  /** The edge with the higher number. */
   readonly second: number;
 }
 

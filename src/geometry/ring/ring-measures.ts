@@ -9,6 +9,7 @@ export interface RingMeasures {
   readonly perimeter: number;
   /** x and y of the middle of the area, m. */
   readonly centroid: readonly [x: number, y: number];
+  /** Which way round the points run, seen from above. */
   readonly orientation: 'counter-clockwise' | 'clockwise';
 }
 

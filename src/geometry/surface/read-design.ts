@@ -10,8 +10,9 @@ import { meshWarped } from './warped-mesh.js';
 export interface DesignPlane {
   /** Elevation at x = y = 0. */
   readonly z0: number;
-  /** Rise over run along x and y. */
+  /** Rise over run along x. */
   readonly gradeX: number;
+  /** Rise over run along y. */
   readonly gradeY: number;
 }
 

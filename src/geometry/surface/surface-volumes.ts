@@ -32,14 +32,17 @@ export interface SurfaceVolumes {
   readonly fill: number;
   /** Cut less fill. */
   readonly net: number;
+  /** Area of the cut in plan. */
   readonly cutArea: number;
+  /** Area of the fill in plan. */
   readonly fillArea: number;
   /** What was compared: where both surfaces are, inside the outline. */
   readonly area: number;
   /** Area of the outline without a surface; what is missing to 1e-9 of the outline is rounding. */
   readonly uncoveredArea: number;
-  /** The deepest cut and fill, not negative, and where; null where there is none. */
+  /** The deepest cut, not negative, and where; null where there is none. */
   readonly deepestCut: Depth | null;
+  /** The deepest fill, not negative, and where; null where there is none. */
   readonly deepestFill: Depth | null;
 }
 

@@ -12,10 +12,13 @@ export interface Totals {
   readonly deepestFill: Depth | null;
 }
 
-/** A depth and where it is, in metres. */
+/** A depth and where it is. */
 export interface Depth {
+  /** Between the two surfaces, not negative [metres]. */
   readonly depth: number;
+  /** Where it is: x [metres]. */
   readonly x: number;
+  /** Where it is: y [metres]. */
   readonly y: number;
 }
 

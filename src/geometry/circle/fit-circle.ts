@@ -63,7 +63,8 @@ export function fitCircle(points: BulkPoints, options?: ResidualOptions): Circle
   }
   if (!(squares <= MOST_SPREAD)) throw unusable(xy, 2);
   return Object.freeze({
-    centre: Object.freeze([x0 + circle.x, y0 + circle.y] as const),
+    // adding nothing turns a negative zero into zero
+    centre: Object.freeze([x0 + circle.x + 0, y0 + circle.y + 0] as const),
     radius: circle.r,
     rms: Math.sqrt(squares / count),
     residuals,

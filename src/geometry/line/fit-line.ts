@@ -41,19 +41,19 @@ export function fitLine(points: BulkPoints, options?: ResidualOptions): LineFit 
   const [ux, uy] = mainDirection(moments.a, moments.b, moments.c);
   const last = xy.length - 2;
   const ahead = (at(xy, last) - x0) * ux + (at(xy, last + 1) - y0) * uy >= 0 ? 1 : -1;
-  // adding nothing turns a negative zero into zero
+  // adding nothing turns a negative zero into zero, here and below
   const [dx, dy] = [ux * ahead + 0, uy * ahead + 0];
   const residuals = residualsFor(count, options);
   let squares = 0;
   for (let i = 0; i < count; i += 1) {
     const px = at(xy, 2 * i) - x0 - meanX;
     const py = at(xy, 2 * i + 1) - y0 - meanY;
-    const residual = dx * py - dy * px;
+    const residual = dx * py - dy * px + 0;
     residuals[i] = residual;
     squares += residual * residual;
   }
   return Object.freeze({
-    centroid: Object.freeze([x0 + meanX, y0 + meanY] as const),
+    centroid: Object.freeze([x0 + meanX + 0, y0 + meanY + 0] as const),
     direction: Object.freeze([dx, dy] as const),
     rms: Math.sqrt(squares / count),
     residuals,

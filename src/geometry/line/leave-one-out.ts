@@ -73,7 +73,8 @@ export function leaveOneOut(points: BulkPoints): LeaveOneOut {
     const [tx, ty] = [spread + a - c, 2 * b];
     const size = Math.sqrt(tx * tx + ty * ty);
     const station = (k * (tx * x + ty * y)) / size;
-    const offset = (k * (tx * y - ty * x)) / size;
+    // adding nothing turns a negative zero into zero
+    const offset = (k * (tx * y - ty * x)) / size + 0;
     const scatter = Math.max(Math.sqrt(Math.max(product / along, 0) / (count - 3)), frame.finest);
     out.deleted[i] = offset;
     out.studentized[i] = offset / (scatter * Math.sqrt(k + (station * station) / along));
@@ -126,7 +127,7 @@ function leaveOut(xy: Float64Array, frame: Frame, left: number, out: Results): v
   const [c, s] = [way * direction[0], way * direction[1]];
   const dx = at(xy, 2 * left) - centroid[0];
   const dy = at(xy, 2 * left + 1) - centroid[1];
-  const [station, offset] = [c * dx + s * dy, c * dy - s * dx];
+  const [station, offset] = [c * dx + s * dy, c * dy - s * dx + 0];
   const scatter = Math.max(rms * Math.sqrt(count / (count - 2)), frame.finest);
   const moments = momentsOf(others);
   const along = moments.a * c * c + 2 * moments.b * c * s + moments.c * s * s;

@@ -153,7 +153,7 @@ function corrected(
 ): Plane {
   const [x0, y0, z0] = centroid;
   return {
-    centroid: [x0 + x, y0 + y, z0 + gradeX * x + gradeY * y + r],
+    centroid: [x0 + x + 0, y0 + y + 0, z0 + gradeX * x + gradeY * y + r + 0],
     gradeX: gradeX + turn.x,
     gradeY: gradeY + turn.y,
   };
@@ -164,6 +164,7 @@ function fillResiduals(points: Float64Array, plane: Plane, residuals: Float64Arr
   const { gradeX, gradeY } = plane;
   for (let i = 0, k = 0; i < points.length; i += 3, k += 1) {
     const rise = gradeX * (at(points, i) - mx) + gradeY * (at(points, i + 1) - my);
-    residuals[k] = at(points, i + 2) - mz - rise;
+    // adding nothing turns a negative zero into zero
+    residuals[k] = at(points, i + 2) - mz - rise + 0;
   }
 }

@@ -57,8 +57,8 @@ export function scanStraightedge(
   const scan = longest > LONG ? scanByHulls : scanDirectly;
   const { index, from, to, gap } = scan(flat, reach);
   return Object.freeze({
-    greatestGap: gap,
-    at: station(flat, index),
+    greatestGap: gap + 0,
+    at: station(flat, index) + 0,
     contacts: Object.freeze([reading(flat, from), reading(flat, to)] as const),
   });
 }
@@ -78,4 +78,5 @@ function lastWithin(flat: Float64Array, length: number): Int32Array {
 }
 
 const reading = (flat: Float64Array, index: number): readonly [number, number] =>
-  Object.freeze([station(flat, index), height(flat, index)] as const);
+  // adding nothing turns a negative zero into zero
+  Object.freeze([station(flat, index) + 0, height(flat, index) + 0] as const);

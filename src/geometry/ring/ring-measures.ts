@@ -53,7 +53,8 @@ export function ringMeasures(xy: Float64Array): RingMeasures {
   perimeter += Math.sqrt(x * x + y * y);
   requireFinite(momentX + momentY + perimeter, xy);
   if (twice === 0) throw fault('ZERO_AREA', 'the ring encloses nothing: it has no centroid');
-  const centroid = [x0 + momentX / (3 * twice), y0 + momentY / (3 * twice)] as const;
+  // adding nothing turns a negative zero into zero
+  const centroid = [x0 + momentX / (3 * twice) + 0, y0 + momentY / (3 * twice) + 0] as const;
   return Object.freeze({
     area: Math.abs(twice) / 2,
     perimeter,

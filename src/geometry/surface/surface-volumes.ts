@@ -74,7 +74,7 @@ export function surfaceVolumes(options: SurfaceVolumesOptions): SurfaceVolumes {
   const against = readDesign(design, origin);
   const { cut, fill, ...rest } = compare(readSurface(existing, 'existing', origin), against, rings);
   const placed = (depth: Depth | null): Depth | null =>
-    depth && Object.freeze({ ...depth, x: depth.x + origin.x, y: depth.y + origin.y });
+    depth && Object.freeze({ ...depth, x: depth.x + origin.x + 0, y: depth.y + origin.y + 0 });
   return Object.freeze({
     cut,
     fill,

@@ -1,6 +1,6 @@
 import type { FieldPath } from '../errors.js';
 import { custom, quantity } from '../input/field.js';
-import { isPlain } from '../input/plain.js';
+import { isForm } from '../input/plain.js';
 import type { QuantityRange } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
 import type { Field } from '../input/shape.js';
@@ -17,8 +17,7 @@ export const quantityOr = <D extends Dimension, T>(
   alone: (quantity: Quantity<D>) => T,
 ): Field<T> =>
   custom((reader: Reader, value: unknown, path: FieldPath) => {
-    const tellsMore = isPlain(value) && !('value' in value) && !('unit' in value);
-    return tellsMore
+    return isForm(value)
       ? more.read(reader, value, path)
       : alone(quantity(range).read(reader, value, path));
   });

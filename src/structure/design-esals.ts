@@ -1,6 +1,7 @@
+import { exactlyOne } from '../input/exactly-one.js';
 import { list, number, object, optional } from '../input/field.js';
 import { SHARE } from '../input/ranges.js';
-import { isLeftOut, readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
 import { DAYS, ESALS, GROWTH, YEARS, YEARS_OR_NONE } from '../input/structure-ranges.js';
 import { Decimal40, ONE, ZERO } from '../units/decimal.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
@@ -112,15 +113,8 @@ export function designEsals(options: DesignEsalsOptions): DesignEsals {
 }
 
 /** A day's traffic is given one way. */
-const checkTraffic: Check<typeof OPTIONS> = (reader, values, path, raw) => {
-  if (raw['axles'] !== undefined && raw['perDay'] !== undefined) {
-    const message = 'the axles give the passes a day. Leave out axles or perDay';
-    reader.fail('CONFLICTING_FIELDS', [...path, 'perDay'], message);
-  }
-  if (isLeftOut(values, 'axles') && isLeftOut(values, 'perDay')) {
-    const message = 'missing. Write the passes of the standard axle a day, or list the axles';
-    reader.fail('REQUIRED', [...path, 'perDay'], message);
-  }
+const checkTraffic: Check<typeof OPTIONS> = (reader, _, path, raw) => {
+  exactlyOne(reader, raw, ['axles', 'perDay'], [...path, 'perDay']);
 };
 
 function lifeSteps(

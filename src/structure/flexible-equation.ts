@@ -108,7 +108,7 @@ export interface SolutionStep {
   readonly title: string;
   /** The letter that the equation was solved for, if not the traffic. */
   readonly unknown?: string;
-  /** What stands before the terms and what after them. */
+  /** What comes before the terms and what after them. */
   readonly known: readonly [before: readonly StepInput[], after: readonly StepInput[]];
   readonly result: StepInput;
 }

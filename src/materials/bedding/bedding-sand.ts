@@ -180,7 +180,7 @@ export function beddingSand(options: BeddingSandOptions): BeddingSand<null> {
   ]);
 }
 
-/** A settlement that is given, or was misspelt or cannot be read, stands in for the ratio. */
+/** A settlement gives the ratio, even where it was misspelt or cannot be read. */
 const checkSand: Check<typeof OPTIONS> = (reader, values, path, raw) => {
   checkDryDensity(reader, values, raw, { path, isMeasured: !isLeftOut(values, 'settlement') });
   checkSettlement(reader, values.settlement, values.thickness, path);

@@ -1,5 +1,5 @@
 /** How deep this run goes: 1 in `npm test`, 10 in `npm run test:deep`. */
-const DEPTH = Number(process.env['SETTLINE_DEPTH'] ?? 1);
+export const DEPTH = Number(process.env['SETTLINE_DEPTH'] ?? 1);
 
 /** How many cases a property is tried on: this many in `npm test`, ten times as many in a deep run. */
 export const runs = (count: number): { readonly numRuns: number } => ({ numRuns: count * DEPTH });

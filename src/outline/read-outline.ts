@@ -24,28 +24,47 @@ export interface ArcInput {
 /** A closed line: points in order, all in one unit or of two lengths each. Closed by itself. */
 export type RingInput =
   | {
+      /** The unit of the points. */
       readonly unit: LengthUnit;
+      /** Corners in order, closed by itself. */
       readonly points: readonly (readonly [NumberInput, NumberInput])[];
+      /** Edges that are arcs. Optional. */
       readonly arcs?: readonly ArcInput[];
     }
   | {
-      readonly points: readonly { readonly x: LengthInput; readonly y: LengthInput }[];
+      /** Corners in order, closed by itself. */
+      readonly points: readonly {
+        /** Plan coordinate [length]. */
+        readonly x: LengthInput; /** Plan coordinate [length]. */
+        readonly y: LengthInput;
+      }[];
+      /** Edges that are arcs. Optional. */
       readonly arcs?: readonly ArcInput[];
     }
-  | readonly { readonly x: LengthInput; readonly y: LengthInput }[];
+  | readonly {
+      /** Plan coordinate [length]. */
+      readonly x: LengthInput; /** Plan coordinate [length]. */
+      readonly y: LengthInput;
+    }[];
 
 /** A hole: a ring, or points that have the unit of the outline round it. */
 export type HoleInput =
   | RingInput
   | readonly (readonly [NumberInput, NumberInput])[]
   | {
+      /** Corners in order, in the unit of the outline. */
       readonly points: readonly (readonly [NumberInput, NumberInput])[];
+      /** Edges that are arcs. Optional. */
       readonly arcs?: readonly ArcInput[];
     };
 
 /** An outline: a ring, and the holes in it (islands, trees, manholes). */
 export type OutlineInput =
-  RingInput | (Exclude<RingInput, readonly unknown[]> & { readonly holes?: readonly HoleInput[] });
+  | RingInput
+  | (Exclude<RingInput, readonly unknown[]> & {
+      /** Islands left in the paving. Optional. */
+      readonly holes?: readonly HoleInput[];
+    });
 
 /**
  * Reads an outline and makes sure that it is one figure: no edge of no length, no two edges that

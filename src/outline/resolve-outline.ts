@@ -38,7 +38,12 @@ export function resolveOutline(
   const placing = { given, near: NEAR_STEPS * united.step };
   const sliver = SLIVER_STEPS * united.step * united.step;
   return united.rings
-    .map((ring) => tidy(ring.map((corner) => placed(corner, placing)), SAME_STEPS * united.step))
+    .map((ring) =>
+      tidy(
+        ring.map((corner) => placed(corner, placing)),
+        SAME_STEPS * united.step,
+      ),
+    )
     .filter((ring) => ring.length > 2 && Math.abs(roughNumber(doubleArea(ring))) > sliver);
 }
 

@@ -2,8 +2,11 @@ import { printed, printedNumber, type ReferenceValue } from './reference-value.j
 
 /** Legal weights of one jurisdiction, as published. */
 export interface AxleLimitSet {
+  /** Limit of a single axle. */
   readonly single: ReferenceValue;
+  /** Limit of a tandem. */
   readonly tandem: ReferenceValue;
+  /** Limit of the whole vehicle. */
   readonly gross: ReferenceValue;
   /** Axles no further apart than this count as one single axle. */
   readonly singleSpread: ReferenceValue;

@@ -3,7 +3,9 @@ import { printed, type ReferenceValue } from './reference-value.js';
 
 /** Least and most compacted thickness of a bedding course. */
 export interface BedLimits {
+  /** Minimum thickness of the bed. */
   readonly least: ReferenceValue;
+  /** Maximum thickness of the bed. */
   readonly most: ReferenceValue;
 }
 

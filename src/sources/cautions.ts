@@ -15,7 +15,9 @@ export type CautionId =
 
 /** A word of warning that travels with a result. */
 export interface Caution {
+  /** Short name of the danger. */
   readonly id: CautionId;
+  /** The danger and who decides, in words to print. */
   readonly text: string;
 }
 

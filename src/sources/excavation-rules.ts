@@ -56,9 +56,11 @@ export type DepthGateId = 'egress' | 'atmosphere' | 'protective-system' | 'walkw
 
 /** A depth from which a rule asks for something. */
 export interface DepthGate {
+  /** The depth from which the rule applies. */
   readonly depth: ReferenceValue;
   /** True where the rule says "or more", false where it says "more than". */
   readonly fromDepthOn: boolean;
+  /** The rule in words. */
   readonly text: string;
 }
 

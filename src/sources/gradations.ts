@@ -3,8 +3,11 @@ import { printed, type ReferenceValue } from './reference-value.js';
 
 /** What may pass a sieve. */
 export interface SieveLimits {
+  /** Opening of the sieve. */
   readonly sieve: ReferenceValue;
+  /** Minimum percent passing. */
   readonly least: ReferenceValue;
+  /** Maximum percent passing. */
   readonly most: ReferenceValue;
 }
 

@@ -2,7 +2,9 @@ import { printed, printedNumber, type ReferenceValue } from './reference-value.j
 
 /** An allowable misclosure: `k x sqrt(n)`, n counted in set-ups or in lengths of `per`. */
 export interface MisclosureRuleValue {
+  /** Constant of the rule. */
   readonly k: ReferenceValue;
+  /** Distance that counts as one. */
   readonly per: 'set-up' | ReferenceValue;
 }
 

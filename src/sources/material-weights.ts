@@ -2,7 +2,9 @@ import { printed, type ReferenceValue } from './reference-value.js';
 
 /** Weight of old paving in place and broken out, per cubic yard. */
 export interface OldPavingWeight {
+  /** Weight in place. */
   readonly inPlace: ReferenceValue;
+  /** Weight broken out and loose. */
   readonly loose: ReferenceValue;
 }
 

@@ -16,7 +16,9 @@ export type Subgrade = (typeof SUBGRADES)[number];
 
 /** A figure that the same table prints in inches and in millimetres, rounded apart. */
 export interface TwoEditions {
+  /** As printed in inches. */
   readonly in: ReferenceValue;
+  /** As printed in millimetres. */
   readonly mm: ReferenceValue;
 }
 

@@ -6,14 +6,19 @@ import type { SourceId } from './catalogue.js';
  * status of its source in `SOURCES`.
  */
 export interface ReferenceValue {
+  /** The digits as printed. */
   readonly value: string;
+  /** The unit it is printed in. */
   readonly unit: Unit;
+  /** Where it is printed. */
   readonly source: SourceId;
 }
 
 /** A published figure without a unit, such as a ratio, as printed. */
 export interface ReferenceNumber {
+  /** The digits as printed. */
   readonly value: string;
+  /** Where it is printed. */
   readonly source: SourceId;
 }
 

@@ -2,8 +2,11 @@ import { printed, type ReferenceValue } from './reference-value.js';
 
 /** Bulking of sand at a moisture: volume of damp sand over dry, less 1. */
 export interface SandBulkingRow {
+  /** Water over dry mass, as a fraction. */
   readonly moisture: ReferenceValue;
+  /** Lower end of the bulking, as a fraction. */
   readonly least: ReferenceValue;
+  /** Upper end of the bulking, as a fraction. */
   readonly most: ReferenceValue;
 }
 

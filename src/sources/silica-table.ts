@@ -2,14 +2,20 @@ import type { SourceId } from './catalogue.js';
 
 /** What a row of the silica table asks for. */
 export interface SilicaControl {
+  /** The tool it applies to. */
   readonly equipment: string;
+  /** Indoors or outdoors. */
   readonly place: 'outdoors' | 'indoors or enclosed' | 'anywhere';
+  /** What holds the dust down. */
   readonly control: string;
   /** Least assigned protection factor of a respirator; null where none is asked for. */
   readonly respirator: {
+    /** Protection for up to 4 hours a shift. */
     readonly upTo4Hours: number | null;
+    /** Protection for more than 4 hours a shift. */
     readonly over4Hours: number | null;
   };
+  /** Where it is printed. */
   readonly source: SourceId;
 }
 

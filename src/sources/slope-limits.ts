@@ -16,7 +16,9 @@ export type SlopePurpose = (typeof SLOPE_PURPOSES)[number];
 
 /** The least fall that a purpose asks for, or the steepest slope that it allows. */
 export interface SlopeLimits {
+  /** Minimum slope. */
   readonly least?: ReferenceValue;
+  /** Maximum slope. */
   readonly most?: ReferenceValue;
 }
 

@@ -2,8 +2,11 @@ import type { SourceId } from './catalogue.js';
 
 /** Volume of a soil loose and compacted against in the bank, as printed. */
 export interface SoilFactorRow {
+  /** Loose over bank volume, as printed. */
   readonly loosePerBank: string;
+  /** Compacted over bank volume, as printed. */
   readonly compactedPerBank: string;
+  /** Where it is printed. */
   readonly source: SourceId;
 }
 

@@ -9,19 +9,25 @@ import { PAVER_TOLERANCES } from './surface-tolerances.js';
 
 /** A gap under a straightedge or string of a length. */
 export interface OverLength {
+  /** Maximum gap or distance. */
   readonly most: ReferenceValue;
+  /** Length of the straightedge or string. */
   readonly over: ReferenceValue;
 }
 
 /** How far a measure may lie over and under what was planned. */
 export interface OverAndUnder {
+  /** How far above the plan it may be. */
   readonly over: ReferenceValue;
+  /** How far below the plan it may be. */
   readonly under: ReferenceValue;
 }
 
 /** A least and a largest measure, either or both. */
 export interface LeastAndMost {
+  /** Minimum. */
   readonly least?: ReferenceValue;
+  /** Maximum. */
   readonly most?: ReferenceValue;
 }
 
@@ -30,21 +36,34 @@ export interface LeastAndMost {
  * absent: sets are never merged.
  */
 export interface ToleranceSet {
+  /** Where it is printed. */
   readonly source: SourceId;
+  /** What to know about the set. */
   readonly note?: string;
+  /** Gap under a straightedge. */
   readonly flatness?: Readonly<Partial<Record<'base' | 'bedding' | 'pavers', OverLength>>>;
+  /** Level of a surface against the plan. */
   readonly level?: Readonly<Partial<Record<'sub-base' | 'base' | 'pavers', OverAndUnder>>>;
+  /** Thickness of a layer. */
   readonly thickness?: Readonly<Partial<Record<'base' | 'bedding', OverAndUnder>>>;
+  /** Difference of level between neighbouring pavers. */
   readonly lippage?: LeastAndMost;
   /** Paver over a drain or grate. */
   readonly lippageAtDrain?: LeastAndMost;
   /** Paver over a drain on an accessible route. */
   readonly lippageAtAccessibleDrain?: LeastAndMost;
+  /** Width of the joints. */
   readonly joint?: LeastAndMost;
+  /** Bond lines off a string. */
   readonly bondLine?: OverLength;
+  /** Slope of the surface. */
   readonly slope?: LeastAndMost;
   /** Dry density over the largest dry density of the named test, in percent. */
-  readonly compaction?: { readonly least: ReferenceNumber; readonly test: 'standard' | 'modified' };
+  readonly compaction?: {
+    /** Minimum percent of the maximum dry density. */
+    readonly least: ReferenceNumber; /** The Proctor test it refers to. */
+    readonly test: 'standard' | 'modified';
+  };
 }
 
 const mm = (value: string, source: SourceId) => printed(value, 'mm', source);

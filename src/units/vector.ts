@@ -21,7 +21,9 @@ export interface Vector {
 
 /** A point in plan, as quantities. */
 export interface PlanPoint {
+  /** Plan coordinate. */
   readonly x: Length;
+  /** Plan coordinate. */
   readonly y: Length;
 }
 

@@ -142,10 +142,10 @@ describe('lifts', () => {
   });
 
   test.each([
-    [() => ten('4 in', 1.25), 'RATIO_OUT_OF_RANGE'],
-    [() => ten('4 in', 0.4), 'RATIO_OUT_OF_RANGE'],
-    [() => ten('4 in', 0), 'RATIO_OUT_OF_RANGE'],
-    [() => ten('4 in', -1), 'RATIO_OUT_OF_RANGE'],
+    [() => ten('4 in', 1.25), 'OUT_OF_RANGE'],
+    [() => ten('4 in', 0.4), 'OUT_OF_RANGE'],
+    [() => ten('4 in', 0), 'OUT_OF_RANGE'],
+    [() => ten('4 in', -1), 'OUT_OF_RANGE'],
     [() => ten('4 in', Number.NaN), 'NOT_FINITE'],
     [() => ten('0 in'), 'NOT_POSITIVE'],
     [() => ten('0.01 in'), 'OUT_OF_RANGE'],

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isSettlineError } from 'settline';
 import { isQuantity, length } from 'settline/units';
+import { DEPTH, runs } from '../runs.js';
 import { recordedCalls, type RecordedCall } from './recorded-calls.js';
 
 const { calls, silent } = await recordedCalls();
@@ -161,9 +162,8 @@ test('the example of every public function calls it', () => {
 });
 
 describe('answers or refuses, whatever it gets', () => {
-  const deepRuns = Number(process.env['SETTLINE_DEEP_RUNS'] ?? 0);
-  const runs = deepRuns > 0 ? deepRuns : 5000;
-  const each = Math.ceil(runs / names.length);
+  // 5000 calls, and 100 000 in a deep run
+  const each = Math.ceil((DEPTH > 1 ? 10_000 : 5000) / names.length);
 
   test.each(names)('%s', (name) => {
     const own = calls.filter((call) => call.name === name);
@@ -177,7 +177,7 @@ describe('answers or refuses, whatever it gets', () => {
           expect(wrongWith(recorded, spoil(recorded.given, spoilings))).toBeUndefined();
         },
       ),
-      { numRuns: each },
+      runs(each),
     );
   });
 });

@@ -95,7 +95,7 @@ export interface BaseOrder<Absent extends null = never> extends Worked {
  * @returns compacted and loose volume, dry and delivered mass, water, and the same for each part; no
  *   masses where no density is given
  * @throws `REQUIRED` or `CONFLICTING_FIELDS` unless area and thickness or parts, and the ratio or
- *   both densities are given, `RATIO_OUT_OF_RANGE`, `OUT_OF_RANGE`, `NEGATIVE`, `NOT_POSITIVE`,
+ *   both densities are given, `OUT_OF_RANGE`, `NEGATIVE`, `NOT_POSITIVE`,
  *   `EMPTY_LIST` and the reading codes
  * @source derived
  * @example

@@ -140,7 +140,7 @@ describe('stone for a base', () => {
       ['parts.0.thickness', 'OUT_OF_RANGE'],
       ['parts.1.name', 'EMPTY'],
       ['compactedDryDensity', 'NOT_POSITIVE'],
-      ['compactedPerLoose', 'RATIO_OUT_OF_RANGE'],
+      ['compactedPerLoose', 'OUT_OF_RANGE'],
       ['moisture', 'OUT_OF_RANGE'],
       ['waste', 'NEGATIVE'],
       ['compactedPerLoose', 'CONFLICTING_FIELDS'],
@@ -154,7 +154,7 @@ describe('stone for a base', () => {
     [() => baseOrder({ parts, looseDryDensity: '1 t/m3' }), 'REQUIRED'],
     [
       () => baseOrder({ parts, looseDryDensity: '2 t/m3', compactedDryDensity: '1.5 t/m3' }),
-      'RATIO_OUT_OF_RANGE',
+      'OUT_OF_RANGE',
     ],
     [() => baseOrder({ area: '1 m2', ...stone }), 'REQUIRED'],
     [() => baseOrder(stone), 'REQUIRED'],

@@ -245,7 +245,7 @@ describe('edges of an outline', () => {
   });
 
   test('refuses what is no outline', () => {
-    expectFault(() => outlineEdges({ outline: { unit: 'm', points: [[0, 0]] } }), 'TOO_FEW_POINTS');
+    expectFault(() => outlineEdges({ outline: { unit: 'm', points: [[0, 0]] } }), 'TOO_FEW');
     const line = {
       unit: 'm',
       points: [

@@ -112,7 +112,7 @@ export interface BeddingSand<Absent extends null = never> extends Worked {
  * @returns compacted volume; screeded thickness and volume; dry loose and delivered volume; dry and
  *   delivered mass, where a density is given
  * @throws `REQUIRED` or `CONFLICTING_FIELDS` unless the ratio, both densities or a settlement are
- *   given, `RATIO_OUT_OF_RANGE`, `OUT_OF_RANGE`, `NEGATIVE`, `NOT_POSITIVE` and the reading codes
+ *   given, `OUT_OF_RANGE`, `NEGATIVE`, `NOT_POSITIVE` and the reading codes
  * @source derived
  * @source sand-bulking-course
  * @example

@@ -122,7 +122,7 @@ export interface StringsAlongEdge extends Worked {
  *   ],
  * });
  * const strings = stringsAlongEdge({
- *   grade: workedLine,
+ *   grade: edge,
  *   stakes: [{ id: 'E1', station: '0 m' }, { id: 'E2', station: '12 m' }],
  *   stringHeight: '150 mm',
  *   offset: '450 mm',

@@ -35,7 +35,8 @@ export type RingInput =
       /** Corners in order, closed by itself. */
       readonly points: readonly {
         /** Plan coordinate [length]. */
-        readonly x: LengthInput; /** Plan coordinate [length]. */
+        readonly x: LengthInput;
+        /** Plan coordinate [length]. */
         readonly y: LengthInput;
       }[];
       /** Edges that are arcs. Optional. */
@@ -43,7 +44,8 @@ export type RingInput =
     }
   | readonly {
       /** Plan coordinate [length]. */
-      readonly x: LengthInput; /** Plan coordinate [length]. */
+      readonly x: LengthInput;
+      /** Plan coordinate [length]. */
       readonly y: LengthInput;
     }[];
 

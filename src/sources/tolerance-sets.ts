@@ -61,7 +61,8 @@ export interface ToleranceSet {
   /** Dry density over the largest dry density of the named test, in percent. */
   readonly compaction?: {
     /** Minimum percent of the maximum dry density. */
-    readonly least: ReferenceNumber; /** The Proctor test it refers to. */
+    readonly least: ReferenceNumber;
+    /** The Proctor test it refers to. */
     readonly test: 'standard' | 'modified';
   };
 }

@@ -30,9 +30,24 @@ function parsed(path: string): ts.SourceFile {
   return file;
 }
 
+/** The file that a type is passed on from. */
+function reExported(file: ts.SourceFile, path: string, name: string): string | undefined {
+  for (const statement of file.statements) {
+    if (!ts.isExportDeclaration(statement) || statement.moduleSpecifier === undefined) continue;
+    const clause = statement.exportClause;
+    if (clause === undefined || !ts.isNamedExports(clause)) continue;
+    if (!clause.elements.some((element) => element.name.text === name)) continue;
+    const from = (statement.moduleSpecifier as ts.StringLiteral).text.replace(/\.js$/, '.ts');
+    return join(dirname(path), from);
+  }
+  return undefined;
+}
+
 /** Fields of a type declaration that have no doc comment, however deep. */
 function bareFields(path: string, name: string): string[] {
   const file = parsed(path);
+  const elsewhere = reExported(file, path, name);
+  if (elsewhere !== undefined) return bareFields(elsewhere, name);
   const bare: string[] = [];
   const visit = (node: ts.Node, within: string): void => {
     let here = within;

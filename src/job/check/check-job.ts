@@ -15,6 +15,7 @@ import { withoutGaps } from '../plan/without-gaps.js';
 
 /** Readings of the work as built, and what they are held against. */
 export interface JobReadings {
+  /** Readings, one for each stake and surface. */
   readonly readings: readonly JobReadingInput[];
   /** How far a surface may lie off the plan: a set of `TOLERANCE_SETS`, or `over` and `under`. */
   readonly tolerances: Readonly<Partial<Record<SurfaceKind, SetWith<'level'> | BandInput>>>;
@@ -32,6 +33,7 @@ export interface JobReadings {
 export interface CheckedStake extends CheckedLevel {
   /** Planned and measured below the string. */
   readonly plannedBelowString: Length;
+  /** Measured below the string. */
   readonly measuredBelowString: Length;
   /** Loose stone to spread where compacted stone is missing; null elsewhere. */
   readonly looseToAdd: Length | null;
@@ -39,6 +41,7 @@ export interface CheckedStake extends CheckedLevel {
 
 /** What is to be done next on a surface. */
 export interface NextStep {
+  /** What to do. */
   readonly step: 'correct' | 'measure-again' | 'measure-rest' | 'go-on';
   /** The stakes it is about. */
   readonly stakes: readonly string[];
@@ -50,29 +53,40 @@ export interface NextStep {
 
 /** One surface of one pavement against the plan. */
 export interface SurfaceCheck {
+  /** Name of the pavement. */
   readonly pavement: string;
+  /** Name of the surface. */
   readonly surface: string;
+  /** What the surface belongs to. */
   readonly kind: SurfaceKind;
+  /** The worst verdict of level and thickness. */
   readonly verdict: Verdict;
+  /** Levels measured against the plan. */
   readonly level: Omit<LevelCheck, 'working' | 'readings' | 'outOfTolerance'> & {
     /** Ids of the stakes that do not pass. */
     readonly outOfTolerance: readonly string[];
   };
+  /** Each stake that was read. */
   readonly stakes: readonly CheckedStake[];
   /** Stakes of the pavement with no reading on this surface. */
   readonly missing: readonly string[];
   /** Thickness of the layer under this surface; null where it was not read or not asked for. */
   readonly thickness: Omit<ThicknessCheck, 'working'> | null;
+  /** What to do next. */
   readonly next: NextStep;
 }
 
 /** The work as built against the plan. */
 export interface JobCheck extends Worked {
+  /** Tells a check from other results. */
   readonly kind: 'settline-check';
+  /** Name of the site. */
   readonly name: string;
+  /** The worst verdict of all surfaces. */
   readonly verdict: Verdict;
   /** From the subgrade up, pavement by pavement. */
   readonly surfaces: readonly SurfaceCheck[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 

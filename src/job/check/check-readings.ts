@@ -9,6 +9,7 @@ import { surfacesBelow, type PlannedSurface } from '../plan/surfaces.js';
 
 /** One reading of the work as built: on a surface, at a stake, by string, rod or elevation. */
 export interface JobReadingInput {
+  /** Id of the stake. */
   readonly stake: string;
   /** As the plan names it: `subgrade`, `lift 1 top`, `base top`, `bedding top`, `finished grade`. */
   readonly surface: string;
@@ -16,6 +17,7 @@ export interface JobReadingInput {
   readonly belowString?: LengthInput;
   /** Read on the rod, under the height of instrument. */
   readonly rod?: LengthInput;
+  /** Elevation of the surface [length]; or give `belowString` or `rod`. */
   readonly elevation?: LengthInput;
 }
 

@@ -15,24 +15,41 @@ export type Amount = AnyQuantity | number;
 
 /** One line of the order list. */
 export interface MaterialLine {
+  /** What is ordered. */
   readonly material: MaterialName;
   /** What `need`, `ordered` and `surplus` say: loose volume, mass, pieces, rolls ... */
   readonly measure: 'loose-volume' | 'delivered-mass' | 'dry-mass' | 'pieces' | 'rolls' | 'area';
-  readonly parts: readonly { readonly pavement: string; readonly need: Amount }[];
+  /** What each pavement needs. */
+  readonly parts: readonly {
+    /** Name of the pavement. */
+    readonly pavement: string;
+    /** What the pavement needs. */
+    readonly need: Amount;
+  }[];
+  /** What the job needs, before packs. */
   readonly need: Amount;
   /** The need rounded up to what is sold; the need itself where no pack is given. */
   readonly ordered: Amount;
+  /** What is left over of the order. */
   readonly surplus: Amount;
   /** The order as it comes, largest packs first; empty where no pack is given. */
-  readonly packs: readonly { readonly name: string; readonly count: number }[];
+  readonly packs: readonly {
+    /** What a pack is called. */
+    readonly name: string;
+    /** How many packs. */
+    readonly count: number;
+  }[];
   /** Truck loads, for what comes loose. */
   readonly loads: number | null;
 }
 
 /** The order list of a job. */
 export interface MaterialList extends Worked {
+  /** Tells an order list from other results. */
   readonly kind: 'settline-materials';
+  /** Name of the site. */
   readonly name: string;
+  /** One line for each material. */
   readonly lines: readonly MaterialLine[];
 }
 

@@ -39,11 +39,13 @@ export type {
 
 /** A step of working, and the part of the job it belongs to. */
 export interface PlanStep extends Step {
+  /** The pavement, string or part of the job it belongs to. */
   readonly subject: string;
 }
 
 /** Something that the crew should look at before they dig. */
 export interface PlanWarning {
+  /** What it is about, as a code. */
   readonly code: WarningCode;
   /** The pavement, string or stake it is about. */
   readonly subject: string;
@@ -83,9 +85,13 @@ export type WarningCode =
 
 /** One lift of base stone. */
 export interface LiftPlan {
+  /** Number of the lift, from 1 at the subgrade. */
   readonly lift: number;
+  /** Name of the layer it belongs to. */
   readonly layer: string;
+  /** Thickness of the lift after compaction. */
   readonly compacted: Length;
+  /** Thickness of the lift as spread. */
   readonly loose: Length;
   /** Compacted top above the subgrade. */
   readonly aboveSubgrade: Length;
@@ -99,8 +105,11 @@ export interface LiftPlan {
 
 /** How far the dig goes beyond the paving along one edge. */
 export interface EdgePlan {
+  /** The edge, counted from 0; edge k runs from point k to the next. */
   readonly edge: number;
+  /** What lies along it. */
   readonly kind: EdgeKind;
+  /** Length of the edge. */
   readonly length: Length;
   /** Base beyond the paving: restraint and extension. */
   readonly base: Length;
@@ -110,20 +119,27 @@ export interface EdgePlan {
 
 /** Old paving to strip. */
 export interface OldSurfacePlan {
+  /** What it is. */
   readonly material: OldPaving;
+  /** Its thickness. */
   readonly thickness: Length;
+  /** Area to strip. */
   readonly area: Area;
   /** Solid, as it lies. */
   readonly inPlace: Volume;
   /** Broken out. */
   readonly loose: StateVolume<'loose'>;
+  /** What it weighs. */
   readonly mass: Mass;
 }
 
 /** Soil to dig once the old paving is stripped. */
 export interface SpoilPlan {
+  /** Soil in place. */
   readonly bank: StateVolume<'bank'>;
+  /** The same in the truck. */
   readonly loose: StateVolume<'loose'>;
+  /** What it weighs. */
   readonly mass: Mass;
 }
 
@@ -145,6 +161,7 @@ export interface PaverPlan {
 
 /** Depth of dig below the existing surface. */
 export interface DigPlan {
+  /** Depth of dig from the existing surface to the subgrade, on average; negative where fill is needed. */
   readonly depth: Length;
   /** Once the old surface is stripped. */
   readonly soil: Length;
@@ -152,29 +169,47 @@ export interface DigPlan {
   readonly belowString: Length;
   /** From spot heights (mean), measured at stakes (mean), or the same all over. */
   readonly basis: 'surface' | 'measured' | 'uniform';
+  /** At how many stakes the ground was measured. */
   readonly measuredStakes: number;
 }
 
 /** Everything about one pavement. */
 export interface PavementPlan {
+  /** Id of the pavement. */
   readonly id: string;
+  /** Name on the sheet. */
   readonly name: string;
+  /** What runs over it. */
   readonly use: PavementUse;
+  /** What it is built on. */
   readonly subgrade: Subgrade;
+  /** True where the ground freezes below the base. */
   readonly frost: boolean;
+  /** The layers from finished grade down to the subgrade. */
   readonly buildUp: BuildUp;
   /** The kind of each layer of the build-up, from the top down. */
   readonly layerKinds: readonly LayerKind[];
   /** Height of its first string above finished grade: depths below the string count from there. */
   readonly stringHeight: Length;
+  /** Minimum thicknesses for its use and ground. */
   readonly minimum: MinimumBuildUp;
+  /** Depth of the dig. */
   readonly dig: DigPlan;
   /** By spot heights; null where the job has none. */
   readonly earthwork: EarthworkPlan | null;
   /** Base carried past the restraint on open edges. */
   readonly extension: Length;
+  /** How far base and dig go past each edge. */
   readonly edges: readonly EdgePlan[];
-  readonly areas: { readonly paving: Area; readonly base: Area; readonly dig: Area };
+  /** Areas in plan. */
+  readonly areas: {
+    /** Area of the paving. */
+    readonly paving: Area;
+    /** Area of the base, past the paving on open edges. */
+    readonly base: Area;
+    /** Area of the dig. */
+    readonly dig: Area;
+  };
   /** Corner points of the dig, to paint. */
   readonly digOutline: DigRing['points'];
   /** The edges of it that are arcs, + bulging outward. */
@@ -188,20 +223,31 @@ export interface PavementPlan {
    * corner k is where edge k starts.
    */
   readonly digLongMitres: readonly number[];
+  /** Finished grade through fixed levels; null if the stakes give it. */
   readonly grade: GradePlan | null;
+  /** Lifts of stone, from the subgrade up. */
   readonly lifts: readonly LiftPlan[];
+  /** Base stone to order. */
   readonly base: BaseOrder;
+  /** Bedding sand to order. */
   readonly bedding: BaseOrder;
+  /** Pavers to order; null if the job does not describe them. */
   readonly pavers: PaverPlan | null;
+  /** Joint sand, edge restraint and geotextile. */
   readonly supplies: SuppliesPlan;
+  /** Marked lines, trees and rules of open digs. */
   readonly nearby: NearbyPlan;
+  /** Old paving to strip; null if there is none. */
   readonly oldSurface: OldSurfacePlan | null;
+  /** Soil to haul away. */
   readonly spoil: SpoilPlan;
 }
 
 /** A stake of a string: depths below the string, and whether it stands in line. */
 export interface StakePlan extends StakeDepths {
+  /** How far it is out of line, + to the left. */
   readonly offset: Length;
+  /** True where the stake is in line. */
   readonly inTolerance: boolean;
   /** Elevation of finished grade, where it is given or laid through fixed levels. */
   readonly finishElevation: Length | null;
@@ -217,8 +263,11 @@ export interface StakePlan extends StakeDepths {
 
 /** The fall from one stake to the next. */
 export interface SlopePlan {
+  /** Id of the first stake. */
   readonly from: string;
+  /** Id of the next stake. */
   readonly to: string;
+  /** Distance in plan from stake to stake. */
   readonly run: Length;
   /** Rise from the first stake to the second; negative where finished grade falls. */
   readonly rise: Length;
@@ -226,67 +275,119 @@ export interface SlopePlan {
   readonly slope: Slope;
   /** Steepest fall, the cross fall of the pavement included; never negative. */
   readonly fall: Slope;
+  /** `pass` where the fall is at least the minimum. */
   readonly verdict: 'pass' | 'fail';
 }
 
 /** One string and its stakes. */
 export interface StringLinePlan {
+  /** Id of the string. */
   readonly id: string;
+  /** Id of the pavement that the string serves. */
   readonly pavement: string;
+  /** String above finished grade. */
   readonly stringHeight: Length;
+  /** The line the stakes were checked against. */
   readonly reference: 'ends' | 'best-fit';
+  /** How far a stake may be out of line. */
   readonly tolerance: Length;
+  /** True where every stake is in line. */
   readonly ok: StakeLine['ok'];
   /** Whether the stakes are in line, in one word. */
   readonly code: RowFinding;
+  /** True where there is no way to tell which stake is off. */
   readonly ambiguous: boolean;
+  /** What the check of the stakes says, in words. */
   readonly note: string;
+  /** The stake farthest out of line. */
   readonly worst: StakeOffset;
+  /** Stakes to move, and which way. */
   readonly moves: readonly StakeMove[];
+  /** Depths and levels at each stake. */
   readonly stakes: readonly StakePlan[];
+  /** The fall from each stake to the next. */
   readonly slopes: readonly SlopePlan[];
   /** Compacted lift tops below this string, lowest lift first. */
-  readonly liftTops: readonly { readonly lift: number; readonly belowString: Length }[];
+  readonly liftTops: readonly {
+    /** Number of the lift, from 1 at the subgrade. */
+    readonly lift: number;
+    /** Compacted top of the lift below this string. */
+    readonly belowString: Length;
+  }[];
 }
 
 /** Material that travels in loads, over the whole job. */
 export interface StreamPlan {
+  /** Loose volume, waste included. */
   readonly loose: StateVolume<'loose'>;
+  /** What it weighs. */
   readonly mass: Mass;
+  /** Truck loads. */
   readonly loads: Loads;
 }
 
 /** What the whole job orders and carts away. */
 export interface JobTotals {
-  readonly base: StreamPlan & { readonly compacted: StateVolume<'compacted'> };
-  readonly bedding: StreamPlan & { readonly compacted: StateVolume<'compacted'> };
-  readonly spoil: (StreamPlan & { readonly bank: StateVolume<'bank'> }) | null;
+  /** Base stone to order. */
+  readonly base: StreamPlan & {
+    /** Base in place, compacted. */
+    readonly compacted: StateVolume<'compacted'>;
+  };
+  /** Bedding sand to order. */
+  readonly bedding: StreamPlan & {
+    /** Bedding in place, compacted. */
+    readonly compacted: StateVolume<'compacted'>;
+  };
+  /** Soil to haul away; null if there is none. */
+  readonly spoil:
+    | (StreamPlan & {
+        /** Soil in place. */
+        readonly bank: StateVolume<'bank'>;
+      })
+    | null;
+  /** Old asphalt to haul away; null if there is none. */
   readonly asphalt: StreamPlan | null;
+  /** Old concrete to haul away; null if there is none. */
   readonly concrete: StreamPlan | null;
+  /** Pavers to order; null if the job does not describe them. */
   readonly pavers: number | null;
 }
 
 /** A source used by a plan. */
 export interface PlanSource extends Source {
+  /** Id in `SOURCES`. */
   readonly id: SourceId;
 }
 
 /** The plan of a job: plain data, frozen, and the same again after JSON. */
 export interface JobPlan {
+  /** Tells a plan from other results. */
   readonly kind: 'settline-plan';
+  /** Version of the form of the plan. */
   readonly version: 1;
+  /** Name of the site. */
   readonly name: string;
   /** The job as it was read, every quantity in SI units: planning it again gives the same plan. */
   readonly job: JobInput;
+  /** String above finished grade, as the job gives it. */
   readonly stringHeight: Length;
+  /** Minimum fall for drainage that falls are checked against. */
   readonly minimumFall: Slope;
+  /** Everything about each pavement, in the order of the job. */
   readonly pavements: readonly PavementPlan[];
+  /** Each string and its stakes, in the order of the job. */
   readonly stringLines: readonly StringLinePlan[];
+  /** The level book, reduced; null if the job has none. */
   readonly levelBook: Omit<LevelBook, 'working'> | null;
+  /** The instrument as it stands; null if the job has none. */
   readonly levelling: LevellingPlan | null;
+  /** What the whole job orders and hauls away. */
   readonly totals: JobTotals;
+  /** What the crew should look at before they dig. */
   readonly warnings: readonly PlanWarning[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
+  /** Publications whose figures are used. */
   readonly sources: readonly PlanSource[];
   /** How each number was come by; made when first asked for, not part of the JSON. */
   readonly working: readonly PlanStep[];

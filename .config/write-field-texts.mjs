@@ -1,5 +1,5 @@
 // Writes src/job/schema/field-texts.ts: the doc comment of every field of the job file, for its
-// JSON Schema. Run it after such a comment was changed: node .config/write-field-texts.mjs
+// JSON Schema. Run it after such a comment was changed: npm run field-texts
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -7,9 +7,10 @@ import ts from 'typescript';
 
 const folder = join(dirname(fileURLToPath(import.meta.url)), '..', 'src', 'job', 'schema');
 
-/** The texts of all fields, by interface and field. */
+/** The texts of all fields, by interface and field; those of an interface that is extended come along. */
 export function fieldTexts() {
   const texts = {};
+  const bases = new Map();
   for (const name of readdirSync(folder)
     .filter((file) => file.endsWith('-input.ts'))
     .sort()) {
@@ -25,9 +26,15 @@ export function fieldTexts() {
       texts[statement.name.text] = Object.fromEntries(
         statement.members.map((member) => [member.name.text, textOf(member)]),
       );
+      const names = (statement.heritageClauses ?? []).flatMap(({ types }) =>
+        types.map(({ expression }) => expression.text),
+      );
+      if (names.length > 0) bases.set(statement.name.text, names);
     }
   }
-  texts.JobStoneInput = { ...texts.JobBeddingInput, ...texts.JobStoneInput };
+  for (const [name, names] of bases) {
+    texts[name] = Object.assign({}, ...names.map((base) => texts[base]), texts[name]);
+  }
   return texts;
 }
 

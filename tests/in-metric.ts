@@ -1,10 +1,7 @@
-import type { JobInput } from 'settline/job';
 import { length } from 'settline/units';
 
-/** A job with every length said in millimetres and every outline in metres, exactly. */
-export function inMetric(job: JobInput): JobInput {
-  return turned(job) as JobInput;
-}
+/** A job file with every length said in millimetres and every outline in metres, exactly. */
+export const inMetric = (file: unknown): unknown => turned(file);
 
 const metricLength = (text: string) => `${length(text).to('mm').toFixed()} mm`;
 

@@ -1,7 +1,6 @@
-import type { JobInput } from 'settline/job';
-import { cedarCourtJob } from './cedar-court.js';
-
-type Fields = Record<string, unknown>;
+import { readJob, type JobInput } from 'settline/job';
+import { cedarCourtFile } from './cedar-court.js';
+import type { LooseJob } from './loose-job.js';
 
 /** Finished grade at the strings of the plain court, in feet: 2 % down along x, level across. */
 export const plainFinish = (x: number) => 99.9 - 0.02 * x;
@@ -18,13 +17,16 @@ const stakes = (letter: string, y: number, grounds: readonly string[]) =>
 /**
  * The built-in site with a plain court, for checks by pencil: 36 ft by 14 ft against a building at
  * x = 0, 12 1/4 in of layers, the dig 12 in outside the paving: x from 0 to 37, y from -1 to 15. The
- * strings are 18 in up, the grounds 18 in below them in the mean; nothing to strip. New for each
- * caller.
+ * strings are 18 in up, the grounds 18 in below them in the mean; nothing to strip.
  */
-export function plainCourtJob(): JobInput {
-  const job = cedarCourtJob() as unknown as Fields & { pavements: Fields[]; stringLines: Fields[] };
+export const plainCourtJob = (): JobInput => readJob(plainCourtFile());
+
+/** Its file; new for each caller. */
+export function plainCourtFile(): LooseJob {
+  const job = cedarCourtFile();
   const [court, terrace] = job.pavements;
   const [, , garden] = job.stringLines;
+  if (court === undefined || terrace === undefined || garden === undefined) throw new Error('gone');
   const plain = {
     ...court,
     layers: [
@@ -42,9 +44,9 @@ export function plainCourtJob(): JobInput {
       ],
     },
     edges: ['open', 'open', 'open', 'building'],
+    oldSurface: undefined,
+    crossFall: undefined,
   };
-  delete (plain as Fields)['oldSurface'];
-  delete (plain as Fields)['crossFall'];
   return {
     ...job,
     edgeRestraintWidth: '4 in',
@@ -63,5 +65,5 @@ export function plainCourtJob(): JobInput {
       },
       garden,
     ],
-  } as unknown as JobInput;
+  };
 }

@@ -13,7 +13,13 @@ export type About =
   | { readonly kind: 'text'; readonly most: number }
   | { readonly kind: 'object'; readonly shape: Shape; readonly name: string | undefined }
   | { readonly kind: 'list'; readonly item: Field<unknown>; readonly rule: ListRule }
-  | { readonly kind: 'custom'; readonly schema: JsonSchemaPart };
+  | { readonly kind: 'either'; readonly fields: readonly Field<unknown>[] }
+  | {
+      readonly kind: 'custom';
+      readonly schema: JsonSchemaPart;
+      /** What the entries of a list are. */
+      readonly items: Field<unknown> | undefined;
+    };
 
 /** A part of a JSON Schema. Internal. */
 export type JsonSchemaPart = Readonly<Record<string, unknown>>;

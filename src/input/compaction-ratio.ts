@@ -25,4 +25,7 @@ export function readCompactedPerLoose(reader: Reader, value: unknown, path: Fiel
 }
 
 /** A ratio of compacted to loose thickness or volume. Internal. */
-export const compactedPerLoose: Field<Decimal> = { read: readCompactedPerLoose };
+export const compactedPerLoose: Field<Decimal> = {
+  read: readCompactedPerLoose,
+  about: { kind: 'number', rule: COMPACTED_PER_LOOSE },
+};

@@ -5,6 +5,7 @@ import type { Quantity } from '../units/quantity.js';
 import { decimalRatio, type Ratio } from '../units/ratio.js';
 import { readNumber, type NumberInput } from '../units/read-number.js';
 import { attempt } from '../attempt.js';
+import type { JsonSchemaPart } from './about.js';
 import type { QuantityRange } from './ranges.js';
 import type { NumberRule, Reader } from './reader.js';
 import {
@@ -94,8 +95,8 @@ export const text = (most = MOST_TEXT): Field<string> => ({
 /** A field that may be left out; it is then undefined, or the fallback. Internal. */
 export function optional<T>(field: Field<T>): OptionalField<T | undefined>;
 export function optional<T>(field: Field<T>, fallback: NoInfer<T>): OptionalField<T>;
-export function optional<T>({ read }: Field<T>, fallback?: T): OptionalField<T | undefined> {
-  return { read, isOptional: true, fallback };
+export function optional<T>(field: Field<T>, fallback?: T): OptionalField<T | undefined> {
+  return { ...field, isOptional: true, fallback };
 }
 
 /** An object of its own shape, and the name of its interface where a schema needs it. Internal. */
@@ -199,7 +200,12 @@ const fieldOf = (entry: unknown, name: string): unknown =>
     ? (entry as Record<string, unknown>)[name]
     : undefined;
 
-/** A field that is read in a way of its own. Internal. */
+/** A field that is read in a way of its own, and its part of a schema where one is needed. Internal. */
 export const custom = <T>(
   read: (reader: Reader, value: unknown, path: FieldPath) => T,
-): Field<T> => ({ read });
+  schema?: JsonSchemaPart,
+  items?: Field<unknown>,
+): Field<T> => ({
+  read,
+  ...(schema === undefined ? {} : { about: { kind: 'custom', schema, items } }),
+});

@@ -18,6 +18,7 @@ export type {
   LayerKind,
   SpotHeightInput,
   SpotHeightsInput,
+  SpotTableInput,
 } from './schema/pavement-input.js';
 export type { JobStakeInput, JobStringLineInput } from './schema/string-line-input.js';
 export type {

@@ -18,7 +18,7 @@ export interface ArcInput {
    * Height of the arc over the middle of its chord, + where it bulges outward from the paving (on a
    * hole: into the hole). A bare number has the unit of the points.
    */
-  readonly bulgeMiddleOrdinate: LengthInput | NumberInput;
+  readonly bulgeMiddleOrdinate: Exclude<LengthInput, 0> | NumberInput;
 }
 
 /** A closed line: points in order, all in one unit or of two lengths each. Closed by itself. */
@@ -75,7 +75,7 @@ export type OutlineInput =
 export function readOutline(reader: Reader, value: unknown, path: FieldPath): Outline {
   const before = reader.faults();
   const outer = readRing(reader, value, path);
-  const holes = readHoles(reader, value, path, outer.unit);
+  const holes = readHoles(reader, value, path, outer);
   const origin = outer.places[0] ?? ORIGIN;
   const ring = ({ places, bulges }: ReadRing): Ring => ({
     points: places.map((place) => between(origin, place)),
@@ -91,18 +91,13 @@ export function readOutline(reader: Reader, value: unknown, path: FieldPath): Ou
   return outline;
 }
 
-function readHoles(
-  reader: Reader,
-  value: unknown,
-  path: FieldPath,
-  unit: string | undefined,
-): ReadRing[] {
+function readHoles(reader: Reader, value: unknown, path: FieldPath, outer: ReadRing): ReadRing[] {
   if (typeof value !== 'object' || value === null || !('holes' in value)) return [];
   if (value.holes === undefined) return [];
   const list = Array.isArray(value.holes)
     ? value.holes
     : reader.list(value.holes, [...path, 'holes']);
   return list.map((hole: unknown, index) =>
-    readRing(reader, hole, [...path, 'holes', index], unit),
+    readRing(reader, hole, [...path, 'holes', index], outer),
   );
 }

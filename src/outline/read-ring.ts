@@ -1,6 +1,11 @@
 import type { FieldPath } from '../errors.js';
+import { quantity } from '../input/field.js';
+import { readLengthUnit } from '../input/length-unit.js';
+import { PLACE } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
+import { readShape } from '../input/shape.js';
 import { shown } from '../input/shown.js';
+import { refuseUnknown } from '../input/unknown-field.js';
 import { length } from '../units/construct.js';
 import { isDecimal } from '../units/decimal.js';
 import { exactOf } from '../units/quantity.js';
@@ -16,9 +21,6 @@ export interface ReadRing {
   /** The unit of the points, where they have one in common. */
   readonly unit: string | undefined;
 }
-
-/** A coordinate: national grids are far from their origin. Internal. */
-export const PLACE = Object.freeze({ sign: 'any', most: length(100_000, 'km') } as const);
 
 /** Stands for points that could not be read. Internal. */
 export const ORIGIN: PlanPoint = Object.freeze({ x: length(0, 'm'), y: length(0, 'm') });
@@ -42,8 +44,18 @@ function readList(reader: Reader, value: unknown, path: FieldPath): readonly unk
 
 type Fields = Readonly<Record<string, unknown>>;
 
-/** Reads the points and arcs of a ring; `unit` is that of the outline round a hole. Internal. */
-export function readRing(reader: Reader, value: unknown, path: FieldPath, unit?: string): ReadRing {
+const RING = Object.freeze({ unit: true, points: true, arcs: true });
+const OUTER_RING = Object.freeze({ ...RING, holes: true });
+const ARC = Object.freeze({ edge: true, bulgeMiddleOrdinate: true });
+
+/** Reads the points and arcs of a ring; of a hole with the outline round it. Internal. */
+export function readRing(
+  reader: Reader,
+  value: unknown,
+  path: FieldPath,
+  around?: Pick<ReadRing, 'unit'>,
+): ReadRing {
+  const unit = around?.unit;
   const nothing = { places: [], bulges: undefined, path, unit };
   if (value === undefined) {
     reader.fail(
@@ -60,14 +72,19 @@ export function readRing(reader: Reader, value: unknown, path: FieldPath, unit?:
       : readLengths(reader, value, path);
     return { ...nothing, places: open(places) };
   }
+  const before = reader.faults();
   const fields = reader.object(value, path);
+  if (reader.faults() > before) return nothing;
+  const misspelt = refuseUnknown(reader, fields, path, around === undefined ? OUTER_RING : RING);
+  const isMisspelt = [...misspelt].some((name) => fields[name] === undefined);
+  if (isMisspelt && (misspelt.has('unit') || misspelt.has('points'))) return nothing;
   const at = [...path, 'points'];
   if (fields['unit'] === undefined && isListOfObjects(fields['points'])) {
     const places = open(readLengths(reader, fields['points'], at));
     const bulges = readArcs(reader, fields, path, { count: places.length });
     return { places, bulges, path: at, unit: undefined };
   }
-  const own = readUnit(reader, fields, path, unit);
+  const own = readLengthUnit(reader, fields['unit'] ?? unit, [...path, 'unit']);
   if (own === undefined) return nothing;
   const places = open(readPairs(reader, fields['points'], at, own));
   const bulges = readArcs(reader, fields, path, { count: places.length, unit: own });
@@ -79,19 +96,6 @@ const isListOfObjects = (value: unknown): value is readonly object[] =>
   value.length > 0 &&
   value.every((item) => typeof item === 'object' && item !== null && !Array.isArray(item));
 
-function readUnit(
-  reader: Reader,
-  fields: Fields,
-  path: FieldPath,
-  outer: string | undefined,
-): string | undefined {
-  const unit = fields['unit'] ?? outer;
-  if (typeof unit === 'string') return unit;
-  const code = unit === undefined ? 'UNIT_MISSING' : 'WRONG_TYPE';
-  reader.fail(code, [...path, 'unit'], 'name the unit of the points, such as "ft" or "m"');
-  return undefined;
-}
-
 /** Leaves out a last point that repeats the first. */
 function open(places: readonly PlanPoint[]): readonly PlanPoint[] {
   const [first, last] = [places[0], places.at(-1)];
@@ -101,14 +105,13 @@ function open(places: readonly PlanPoint[]): readonly PlanPoint[] {
 
 function readLengths(reader: Reader, list: readonly unknown[], path: FieldPath): PlanPoint[] {
   return readList(reader, list, path).map((item, index) => {
-    const at = [...path, index];
-    const fields = reader.object(item, at);
-    return {
-      x: reader.quantity('length', fields['x'], [...at, 'x'], PLACE),
-      y: reader.quantity('length', fields['y'], [...at, 'y'], PLACE),
-    };
+    const { x, y } = readShape(reader, item, [...path, index], POINT);
+    // what stands in for a point is never used: the reader has a fault
+    return x === undefined || y === undefined ? ORIGIN : { x, y };
   });
 }
+
+const POINT = Object.freeze({ x: quantity(PLACE), y: quantity(PLACE) });
 
 function readPairs(reader: Reader, list: unknown, path: FieldPath, unit: string): PlanPoint[] {
   return readList(reader, list, path).map((pair, index) => {
@@ -136,6 +139,8 @@ function readArcs(
   list.forEach((item: unknown, index) => {
     const own = [...at, index];
     const arc = reader.object(item, own);
+    const misspelt = refuseUnknown(reader, arc, own, ARC);
+    if ([...misspelt].some((name) => arc[name] === undefined)) return;
     const bulge = readBulge(reader, arc['bulgeMiddleOrdinate'], own, ring.unit);
     const edge = readEdge(reader, arc['edge'], [...own, 'edge'], ring.count);
     if (edge === undefined || signOfRatio(bulge) === 0) return;

@@ -4,7 +4,7 @@ import type { Reader } from '../input/reader.js';
 import { chordsOf } from '../outline/chords.js';
 import { areaOf } from '../outline/outline-area.js';
 import { readOutline } from '../outline/read-outline.js';
-import { PLACE } from '../outline/read-ring.js';
+import { PLACE } from '../input/ranges.js';
 import { ringsOf } from '../outline/ring.js';
 import type { Area } from '../units/quantity.js';
 import { ratioToNumber } from '../units/ratio.js';

@@ -11,7 +11,8 @@ import {
 import { pathText } from 'settline';
 import { length } from 'settline/units';
 import { faultsOf } from '../faults.js';
-import { cedarCourtJob } from '../cedar-court.js';
+import { cedarCourtFile, cedarCourtJob } from '../cedar-court.js';
+import { planFile } from '../plan-file.js';
 import { slateWharfJob } from '../slate-wharf.js';
 
 const plan = planJob(cedarCourtJob());
@@ -363,11 +364,9 @@ test.each<[string, object, string]>([
 });
 
 test('an elevation where the plan knows none is refused', () => {
-  const job = cedarCourtJob() as unknown as {
-    stringLines: { stakes: Record<string, unknown>[] }[];
-  };
+  const job = cedarCourtFile();
   delete job.stringLines[0]?.stakes[0]?.['finish'];
-  const bare = planJob(job as never);
+  const bare = planFile(job);
   const faults = faultsOf(() =>
     checkJob(bare, {
       readings: [{ stake: 'K1', surface: 'subgrade', elevation: '98 ft' }],

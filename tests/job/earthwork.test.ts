@@ -1,26 +1,26 @@
 import { describe, expect, test } from 'vitest';
-import { planFromJSON, planJob, renderJobSheet, tryPlanJob, type JobInput } from 'settline/job';
+import { planFromJSON, planJob, renderJobSheet, tryPlanJob } from 'settline/job';
 import { pathText } from 'settline';
 import type { Area, Volume } from 'settline/units';
 import { inMetric } from '../in-metric.js';
-import { plainCourtJob, plainFinish as finish } from '../plain-court.js';
-
-type Fields = Record<string, unknown>;
+import type { Loose as Fields, LooseJob } from '../loose-job.js';
+import { plainCourtFile, plainFinish as finish } from '../plain-court.js';
+import { planFile } from '../plan-file.js';
 
 /** The plain court alone; dig 37 ft by 16 ft from the building at x = 0. */
-const courtJob = (change: (job: Fields, court: Fields) => unknown): JobInput => {
-  const job = plainCourtJob() as unknown as Fields & { pavements: Fields[]; stringLines: Fields[] };
+const courtJob = (change: (job: LooseJob, court: Fields) => unknown): LooseJob => {
+  const job = plainCourtFile();
   const [court] = job.pavements;
   if (court === undefined) expect.unreachable();
   job.pavements.splice(1);
   job.stringLines.splice(2);
   change(job, court);
-  return job as unknown as JobInput;
+  return job;
 };
 
 const spots = (...points: [number, number, number][]) => ({ unit: 'ft', points });
 const yards = (volume: Volume | undefined) => volume?.toNumber('yd3');
-const earthOf = (job: JobInput) => planJob(job).pavements[0]?.earthwork;
+const earthOf = (file: unknown) => planFile(file).pavements[0]?.earthwork;
 
 const BUILD_UP = 12.25 / 12;
 // the dig: x from 0 to 37, y from -1 to 15
@@ -37,7 +37,7 @@ describe('earth between spot heights and the subgrade', () => {
         [-5, 20, finish(-5) + above],
       );
     });
-    const [court] = planJob(job).pavements;
+    const [court] = planFile(job).pavements;
     const earth = court?.earthwork;
     expect(earth?.finish).toBe('plane');
     expect(yards(earth?.cut.volume)).toBeCloseTo((LONG * WIDE * (BUILD_UP + above)) / 27, 9);
@@ -67,7 +67,7 @@ describe('earth between spot heights and the subgrade', () => {
         [-5, 20, level(-5)],
       );
     });
-    const plan = planJob(job);
+    const plan = planFile(job);
     const [court] = plan.pavements;
     const earth = court?.earthwork;
     // triangles 18.5 ft long and 1 ft high
@@ -90,7 +90,7 @@ describe('earth between spot heights and the subgrade', () => {
       court['oldSurface'] = { material: 'asphalt', thickness: '3 in' };
       one['existingLevels'] = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101], [-5, 20, 101]);
     });
-    const [court] = planJob(job).pavements;
+    const [court] = planFile(job).pavements;
     const cut = yards(court?.earthwork?.cut.volume) ?? 0;
     expect(yards(court?.spoil.bank.volume)).toBeCloseTo(cut - (504 * 0.25) / 27, 9);
     expect(court?.dig.soil.toNumber('in')).toBeCloseTo(
@@ -105,7 +105,7 @@ describe('earth between spot heights and the subgrade', () => {
       earthOf(
         courtJob((job, court) => {
           job['existingLevels'] = flat;
-          for (const { stakes } of job['stringLines'] as { stakes: Fields[] }[]) {
+          for (const { stakes } of job.stringLines) {
             for (const stake of stakes) delete stake['finish'];
           }
           change(court);
@@ -158,10 +158,10 @@ describe('earth between spot heights and the subgrade', () => {
   });
 
   test('stakes that make no plane are put in triangles; what they do not reach is said', () => {
-    const plan = planJob(
+    const plan = planFile(
       courtJob((job) => {
         job['existingLevels'] = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101], [-5, 20, 101]);
-        const [line] = job['stringLines'] as { stakes: Fields[] }[];
+        const [line] = job.stringLines;
         Object.assign(line?.stakes[1] ?? {}, { finish: '99.60 ft' });
       }),
     );
@@ -179,10 +179,10 @@ describe('earth between spot heights and the subgrade', () => {
   });
 
   test('without a finished surface the spot heights wait, and that is said', () => {
-    const plan = planJob(
+    const plan = planFile(
       courtJob((job) => {
         job['existingLevels'] = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101]);
-        for (const { stakes } of job['stringLines'] as { stakes: Fields[] }[]) {
+        for (const { stakes } of job.stringLines) {
           for (const stake of stakes) delete stake['finish'];
         }
       }),
@@ -220,8 +220,8 @@ describe('earth between spot heights and the subgrade', () => {
         [-5, 20, 101.1],
       );
     });
-    const plan = planJob(job);
-    expect(JSON.stringify(planJob(inMetric(job)))).toBe(JSON.stringify(plan));
+    const plan = planFile(job);
+    expect(JSON.stringify(planFile(inMetric(job)))).toBe(JSON.stringify(plan));
     const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
     expect(JSON.stringify(again)).toBe(JSON.stringify(plan));
     expect(JSON.stringify(planJob(again.job))).toBe(JSON.stringify(plan));
@@ -232,7 +232,7 @@ describe('earth between spot heights and the subgrade', () => {
 });
 
 test.each([
-  ['two points', spots([0, 0, 1], [1, 0, 1]), 'existingLevels.points', 'TOO_FEW_POINTS'],
+  ['two points', spots([0, 0, 1], [1, 0, 1]), 'existingLevels.points', 'TOO_FEW'],
   ['points in line', spots([0, 0, 1], [1, 0, 1], [2, 0, 1]), 'existingLevels', 'POINTS_COLLINEAR'],
   [
     'points elsewhere',
@@ -293,7 +293,7 @@ test.each([
     'too many',
     { unit: 'ft', points: Array.from({ length: 5001 }, (_, k) => [k, k * k, 1]) },
     'existingLevels.points',
-    'CAPACITY_EXCEEDED',
+    'TOO_MANY',
   ],
 ])('refuses %s', (_name, levels, path, code) => {
   const outcome = tryPlanJob(

@@ -5,24 +5,26 @@ import {
   planJob,
   renderJobSheet,
   tryPlanJob,
-  type JobInput,
   type JobPlan,
 } from 'settline/job';
 import { pathText, type ErrorCode } from 'settline';
 import type { Length, Slope } from 'settline/units';
 import { inMetric } from '../in-metric.js';
-import { slateWharfJob } from '../slate-wharf.js';
+import { planFile } from '../plan-file.js';
+import { slateWharfFile, slateWharfJob } from '../slate-wharf.js';
 
 interface Loose {
   [key: string]: Loose;
   [index: number]: Loose;
 }
 
-const changed = (change: (job: Loose) => unknown): JobInput => {
-  const job = slateWharfJob();
-  change(job as unknown as Loose);
+const opened = (value: unknown) => value as Loose;
+const changed = (change: (job: Loose) => unknown): unknown => {
+  const job = slateWharfFile();
+  change(opened(job));
   return job;
 };
+const levelsOf = (job: Loose): unknown => job['pavements']?.[0]?.['grade']?.['levels'];
 const set = (target: Loose | undefined, key: string, value: unknown) => {
   (target as Record<string, unknown>)[key] = value;
 };
@@ -61,7 +63,9 @@ describe('the level book of a job', () => {
   });
 
   test('with a slip is reported, not spread, and warned of', () => {
-    const slip = planJob(changed((job) => set(job['levelBook']?.['rows']?.[6], 'fore', '4.18 ft')));
+    const slip = planFile(
+      changed((job) => set(job['levelBook']?.['rows']?.[6], 'fore', '4.18 ft')),
+    );
     expect(slip.levelBook?.isAccepted).toBe(false);
     expect(feet(slip.levelBook?.rows.at(-1)?.adjusted)).toBe('99.88');
     expect(warned(slip)[0]).toBe('LEVELS_DO_NOT_CLOSE level book');
@@ -81,7 +85,7 @@ describe('the instrument', () => {
   });
 
   test('the benchmark may be a point of the book', () => {
-    const other = planJob(
+    const other = planFile(
       changed((job) => set(job['levelling'], 'benchmark', { levelled: 'turn' })),
     );
     expect(feet(other.levelling?.instrumentHeight)).toBe('103.92');
@@ -90,7 +94,7 @@ describe('the instrument', () => {
 
   test('a drift at the tolerance passes, a hair beyond is warned of', () => {
     const at = (reading: string) =>
-      planJob(changed((job) => set(job['levelling']?.['closing'], 'reading', reading)));
+      planFile(changed((job) => set(job['levelling']?.['closing'], 'reading', reading)));
     expect(at('4.64 ft').levelling?.closing?.verdict).toBe('pass');
     const moved = at('4.6400001 ft');
     expect(moved.levelling?.closing?.verdict).toBe('fail');
@@ -122,7 +126,7 @@ describe('the instrument', () => {
   });
 
   test('readings off the rod are warned of', () => {
-    const short = planJob(changed((job) => set(job['levelling'], 'rodLength', '5.5 ft')));
+    const short = planFile(changed((job) => set(job['levelling'], 'rodLength', '5.5 ft')));
     const codes = short.warnings.filter(({ code }) => code === 'ROD_CANNOT_REACH');
     expect(codes.map(({ subject, values }) => `${subject} ${String(values['surface'])}`)).toContain(
       'stake A1 subgrade',
@@ -130,14 +134,14 @@ describe('the instrument', () => {
     expect(
       codes.map(({ subject, values }) => `${subject} ${String(values['surface'])}`),
     ).not.toContain('stake A1 lift 1 top');
-    const low = planJob(changed((job) => set(job['levelling'], 'backsight', '0.5 ft')));
+    const low = planFile(changed((job) => set(job['levelling'], 'backsight', '0.5 ft')));
     const high = low.warnings.find(({ code }) => code === 'ROD_CANNOT_REACH');
     expect(high?.values['reach']).toBe('above-instrument');
     expect(renderJobSheet(low, { system: 'us' })).toMatch(/A1 +out/);
   });
 
   test('a stake without a level has no reading, and that is said', () => {
-    const bare = planJob(
+    const bare = planFile(
       changed((job) => delete (job['pavements']?.[1] as Partial<Loose>)['grade']),
     );
     expect(bare.stringLines[2]?.stakes[0]?.rods).toBeNull();
@@ -174,7 +178,7 @@ describe('finished grade by fixed levels', () => {
   });
 
   test('carried on beyond the ends of a line', () => {
-    const far = planJob(
+    const far = planFile(
       changed((job) => set(job['stringLines']?.[2]?.['stakes']?.[2], 'x', '0 ft')),
     );
     const last = far.stringLines[2]?.stakes[2];
@@ -183,7 +187,7 @@ describe('finished grade by fixed levels', () => {
   });
 
   test('beside a bend a stake belongs to the nearest stretch', () => {
-    const bent = planJob(
+    const bent = planFile(
       changed((job) => {
         set(job['pavements']?.[1]?.['grade'], 'levels', [
           { x: '-28 ft', y: '0 ft', elevation: '100 ft' },
@@ -214,7 +218,7 @@ describe('finished grade by fixed levels', () => {
     });
 
   test('a plane through three levels', () => {
-    const laid = planJob(plane());
+    const laid = planFile(plane());
     const grade = laid.pavements[0]?.grade;
     expect([percent(grade?.steepest), percent(grade?.flattest), grade?.verdict]).toEqual([
       '2',
@@ -227,7 +231,7 @@ describe('finished grade by fixed levels', () => {
   });
 
   test('a fourth level that the plane misses is named, above or below', () => {
-    const laid = planJob(plane({ name: 'kerb', x: '12 ft', y: '40 ft', elevation: '99.24 ft' }));
+    const laid = planFile(plane({ name: 'kerb', x: '12 ft', y: '40 ft', elevation: '99.24 ft' }));
     const found = laid.warnings.filter(({ code }) => code === 'GRADE_MISSES_LEVEL');
     // the plane of least squares over a rectangle misses each corner by a quarter of 0.04 ft
     expect(found.map(({ values }) => [values['level'], values['side']])).toEqual([
@@ -242,14 +246,14 @@ describe('finished grade by fixed levels', () => {
       '0.01',
       '0.01',
     ]);
-    const held = planJob(
+    const held = planFile(
       plane({ name: 'kerb', x: '12 ft', y: '40 ft', elevation: '99.24 ft', fixed: true }),
     );
     expect(feet(held.pavements[0]?.grade?.levels[3]?.miss)).toBe('0');
   });
 
   test('water at the building and a grade too flat are warned of', () => {
-    const back = planJob(
+    const back = planFile(
       changed((job) => {
         set(job['pavements']?.[1]?.['grade'], 'crossSlope', '0.5%');
         set(job['pavements']?.[1]?.['grade']?.['levels']?.[0], 'elevation', '100.17 ft');
@@ -264,7 +268,7 @@ describe('finished grade by fixed levels', () => {
   });
 
   test('which way round the outline runs makes no difference to the building side', () => {
-    const turned = planJob(
+    const turned = planFile(
       changed((job) => {
         const pavement = job['pavements']?.[1];
         set(pavement?.['outline'], 'points', [
@@ -283,9 +287,9 @@ describe('finished grade by fixed levels', () => {
 
 describe('the whole plan with levels', () => {
   test('is the same in metric units, to the last digit', () => {
-    const metric = inMetric(slateWharfJob());
+    const metric = inMetric(slateWharfFile());
     expect(JSON.stringify(metric)).not.toMatch(/\d (?:in|ft)"/);
-    expect(JSON.stringify(planJob(metric))).toBe(JSON.stringify(plan));
+    expect(JSON.stringify(planFile(metric))).toBe(JSON.stringify(plan));
   });
 
   test('comes back from JSON, working and all', () => {
@@ -326,41 +330,41 @@ describe('levels that cannot stand are refused', () => {
       'a stake with a level of its own on a pavement with a grade',
       (job) => set(job['stringLines']?.[0]?.['stakes']?.[1], 'finish', '99.9 ft'),
       'stringLines[0].stakes[1].finish',
-      'ONE_OF',
-      'apron has a grade through fixed levels',
+      'CONFLICTING_FIELDS',
+      '"apron" has a grade through fixed levels already. Remove one of them',
     ],
     [
       'a cross fall beside a grade',
       (job) => set(job['pavements']?.[0], 'crossFall', '2%'),
       'pavements[0].crossFall',
-      'ONE_OF',
-      'keep one',
+      'CONFLICTING_FIELDS',
+      'Remove one of them',
     ],
     [
       'a cross slope on a warped surface',
       (job) => set(job['pavements']?.[0]?.['grade'], 'crossSlope', '2%'),
       'pavements[0].grade.crossSlope',
-      'UNKNOWN_FIELD',
-      'kind line alone',
+      'CONFLICTING_FIELDS',
+      'only a grade of kind line has a cross slope',
     ],
     [
       'a corner out of order',
       (job) => set(job['pavements']?.[0]?.['grade']?.['levels']?.[2], 'x', '-12 ft'),
       'pavements[0].grade.levels',
       'NOT_FOUR_CORNERS',
-      'in order round it',
+      'in order around it',
     ],
     [
       'three corners',
-      (job) => (job['pavements']?.[0]?.['grade']?.['levels'] as unknown as unknown[]).pop(),
+      (job) => (levelsOf(job) as unknown[]).pop(),
       'pavements[0].grade.levels',
-      'TOO_FEW_POINTS',
-      'needs 4 levels',
+      'TOO_FEW',
+      '3 levels, a grade of kind warped needs 4',
     ],
     [
       'five corners',
       (job) =>
-        (job['pavements']?.[0]?.['grade']?.['levels'] as unknown as unknown[]).push({
+        (levelsOf(job) as unknown[]).push({
           x: '6 ft',
           y: '50 ft',
           elevation: '99 ft',
@@ -392,7 +396,7 @@ describe('levels that cannot stand are refused', () => {
       'a level given and named',
       (job) => set(job['pavements']?.[0]?.['grade']?.['levels']?.[0], 'elevation', '100 ft'),
       'pavements[0].grade.levels[0].levelled',
-      'ONE_OF',
+      'CONFLICTING_FIELDS',
       'not both',
     ],
     [
@@ -408,27 +412,27 @@ describe('levels that cannot stand are refused', () => {
       (job) => set(job['pavements']?.[0]?.['grade']?.['levels']?.[0], 'levelled', 'slab'),
       'pavements[0].grade.levels[0].levelled',
       'UNKNOWN_ID',
-      'no point "slab"',
+      'no point of the level book is called "slab"',
     ],
     [
       'a point that stands twice in the book',
       (job) => set(job['levelBook']?.['rows']?.[2], 'point', 'slab left'),
       'pavements[0].grade.levels[0].levelled',
       'DUPLICATE_ID',
-      'stands 2 times',
+      'is listed 2 times in the level book',
     ],
     [
       'a fixed level on a line',
       (job) => set(job['pavements']?.[1]?.['grade']?.['levels']?.[0], 'fixed', true),
       'pavements[1].grade.levels[0].fixed',
-      'UNKNOWN_FIELD',
-      'kind plane',
+      'CONFLICTING_FIELDS',
+      'use kind plane',
     ],
     [
       'a rule and an allowable misclosure',
       (job) => set(job['levelBook'], 'allowable', '0.02 ft'),
       'levelBook.rule',
-      'ONE_OF',
+      'CONFLICTING_FIELDS',
       'not both',
     ],
     [
@@ -468,7 +472,7 @@ describe('levels that cannot stand are refused', () => {
       (job) => set(job['levelling'], 'height', '4 ft'),
       'levelling.height',
       'UNKNOWN_FIELD',
-      'takes benchmark, backsight',
+      'This object takes benchmark, backsight',
     ],
   ];
 

@@ -1,16 +1,18 @@
 import { expect, test } from 'vitest';
-import { planFromJSON, planJob, tryPlanJob, type JobInput } from 'settline/job';
+import { planFromJSON, planJob, tryPlanJob } from 'settline/job';
 import { pathText } from 'settline';
-import { plainCourtJob } from '../plain-court.js';
+import type { LooseJob } from '../loose-job.js';
+import { plainCourtFile } from '../plain-court.js';
+import { planFile } from '../plan-file.js';
 
-const withOutline = (outline: unknown, edges?: unknown): JobInput => {
-  const job = plainCourtJob() as unknown as { pavements: Record<string, unknown>[] };
+const withOutline = (outline: unknown, edges?: unknown): LooseJob => {
+  const job = plainCourtFile();
   const [court] = job.pavements;
   if (court === undefined) expect.unreachable();
   court['outline'] = outline;
   if (edges === undefined) delete court['edges'];
   else court['edges'] = edges;
-  return job as unknown as JobInput;
+  return job;
 };
 
 const POINTS = [
@@ -27,7 +29,7 @@ const ISLAND = [
 ];
 
 test('an island stays paved round and is dug into from its edges', () => {
-  const plan = planJob(withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] }));
+  const plan = planFile(withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] }));
   const [court] = plan.pavements;
   expect(court?.areas.paving.to('ft2').toString()).toBe('488'); // 504 - 16
   // 12 in out all round, and 12 in into the island: 38 x 16 - 2 x 2
@@ -50,23 +52,23 @@ test('an edge round an island may be a kerb that stays', () => {
     'restrained',
     'restrained',
   ];
-  const plan = planJob(withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] }, kerbs));
+  const plan = planFile(withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] }, kerbs));
   expect(plan.pavements[0]?.areas.dig.to('ft2').toString()).toBe('592'); // 608 - 16
   const few = tryPlanJob(
     withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] }, kerbs.slice(4)),
   );
   if (few.ok) expect.unreachable();
   expect(few.errors.map(({ path, code }) => `${pathText(path)} ${code}`)).toEqual([
-    'pavements[0].edges EDGE_COUNT',
+    'pavements[0].edges COUNT_MISMATCH',
   ]);
 });
 
 test('a stake in an island is not in the dig, one beside it is', () => {
   const job = withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] });
-  const stakes = job.stringLines[0]?.stakes as { x: string; y: string }[];
+  const stakes = job.stringLines[0]?.stakes ?? [];
   Object.assign(stakes[1] ?? {}, { x: '12 ft', y: '7 ft' });
   const inDig = () =>
-    planJob(job)
+    planFile(job)
       .warnings.filter(({ code }) => code === 'STAKE_IN_DIG')
       .map(({ subject }) => subject);
   expect(inDig()).toEqual([]);
@@ -81,9 +83,9 @@ test('an island or a notch that the dig swallows is warned of', () => {
     [11, 6],
     [10, 6],
   ];
-  const island = planJob(withOutline({ unit: 'ft', points: POINTS, holes: [small] }));
+  const island = planFile(withOutline({ unit: 'ft', points: POINTS, holes: [small] }));
   expect(island.pavements[0]?.areas.dig.to('ft2').toString()).toBe('608');
-  const notch = planJob(
+  const notch = planFile(
     withOutline({
       unit: 'ft',
       points: [
@@ -113,7 +115,7 @@ test('a sharp corner, where the dig runs out to a long point', () => {
       [0, 5],
     ],
   };
-  const plan = planJob(withOutline(sharp));
+  const plan = planFile(withOutline(sharp));
   const [court] = plan.pavements;
   // alike about the same incentre: inradius 2 x 250 / (105 + sqrt(10025)), and 1 ft more
   const inradius = 500 / (105 + Math.sqrt(10_025));
@@ -123,7 +125,7 @@ test('a sharp corner, where the dig runs out to a long point', () => {
   expect(warnings).toEqual([
     { code: 'DIG_RUNS_OUT', subject: 'Parking court', values: { edge: 2 } },
   ]);
-  const square = planJob(withOutline({ unit: 'ft', points: POINTS }));
+  const square = planFile(withOutline({ unit: 'ft', points: POINTS }));
   expect(square.pavements[0]?.digLongMitres).toEqual([]);
   expect(square.warnings.map(({ code }) => code)).not.toContain('DIG_RUNS_OUT');
 });
@@ -135,7 +137,7 @@ test('an arc edge: area by the segment, dig by the ring, edge length along the a
     points: POINTS,
     arcs: [{ edge: 1, bulgeMiddleOrdinate: 7 }],
   };
-  const plan = planJob(withOutline(round));
+  const plan = planFile(withOutline(round));
   const [court] = plan.pavements;
   expect(court?.areas.paving.toNumber('ft2')).toBeCloseTo(504 + (Math.PI * 49) / 2, 9);
   expect(court?.edges[1]?.length.toNumber('ft')).toBeCloseTo(7 * Math.PI, 9);

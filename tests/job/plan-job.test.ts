@@ -1,11 +1,20 @@
 import { describe, expect, test } from 'vitest';
-import { planFromJSON, planJob, tryPlanJob, type JobInput, type JobPlan } from 'settline/job';
+import {
+  planFromJSON,
+  planJob,
+  readJob,
+  tryPlanJob,
+  type JobInput,
+  type JobPlan,
+} from 'settline/job';
 import { length, type Length } from 'settline/units';
 import { expectFault } from '../faults.js';
-import { cedarCourtJob } from '../cedar-court.js';
+import { cedarCourtFile, cedarCourtJob } from '../cedar-court.js';
 import { inMetric } from '../in-metric.js';
 import { millGarthJob } from '../mill-garth.js';
+import { mutable, type Mutable } from '../mutable.js';
 import { plainCourtJob } from '../plain-court.js';
+import { planFile } from '../plan-file.js';
 
 const inches = (one: Length) => one.to('in').toString();
 
@@ -319,7 +328,7 @@ describe('JSON', () => {
 
   test('the job inside plans to the same plan', () => {
     expect(JSON.stringify(planJob(again.job))).toBe(json);
-    expect(JSON.stringify(planJob(JSON.parse(JSON.stringify(plan.job)) as JobInput))).toBe(json);
+    expect(JSON.stringify(planFile(JSON.parse(JSON.stringify(plan.job))))).toBe(json);
   });
 
   test.each([
@@ -385,39 +394,32 @@ describe('the plan as data', () => {
       visit(value, Object.freeze);
       return value;
     };
-    const job = freeze(cedarCourtJob());
-    expect(JSON.stringify(planJob(job))).toBe(JSON.stringify(plan));
+    const job = freeze(cedarCourtFile());
+    expect(JSON.stringify(planFile(job))).toBe(JSON.stringify(plan));
+    expect(JSON.stringify(planJob(readJob(job)))).toBe(JSON.stringify(plan));
   });
 });
 
 test('the same site in metric units gives the same plan, to the last digit', () => {
-  const metric = inMetric(cedarCourtJob());
+  const metric = inMetric(cedarCourtFile());
   expect(JSON.stringify(metric)).not.toMatch(/\d (?:in|ft)"/);
-  const planned: JobPlan = planJob(metric);
+  const planned = planFile(metric);
   expect(JSON.stringify(planned)).toBe(JSON.stringify(plan));
 });
 
 describe('variants of the site with a plain court', () => {
-  const planned = (change: (job: Record<string, never> & JobInput) => void): JobPlan => {
-    const job = plainCourtJob() as never;
+  const changed = (change: (job: Mutable<JobInput>) => void): JobPlan => {
+    const job = mutable(plainCourtJob());
     change(job);
     return planJob(job);
   };
   const warned = (one: JobPlan) => one.warnings.map(({ code }) => code);
-  type Mutable = { -readonly [K in keyof JobInput]: JobInput[K] } & {
-    pavements: Record<string, unknown>[];
-    stringLines: { stakes: Record<string, unknown>[]; [key: string]: unknown }[];
-  };
-  const changed = (change: (job: Mutable) => void) =>
-    planned((job) => {
-      change(job);
-    });
 
   test('without measured ground the dig is uniform', () => {
     const uniform = changed((job) => {
-      for (const { stakes } of job.stringLines) for (const one of stakes) delete one['ground'];
-      part(job.pavements, 0)['existingAboveFinish'] = '2 in';
-      part(job.pavements, 0)['oldSurface'] = { material: 'asphalt', thickness: '3 in' };
+      for (const { stakes } of job.stringLines) for (const one of stakes) delete one.ground;
+      part(job.pavements, 0).existingAboveFinish = '2 in';
+      part(job.pavements, 0).oldSurface = { material: 'asphalt', thickness: '3 in' };
     });
     const { dig } = part(uniform.pavements, 0);
     expect([dig.basis, dig.measuredStakes, inches(dig.depth), inches(dig.soil)]).toEqual([
@@ -432,7 +434,7 @@ describe('variants of the site with a plain court', () => {
 
   test('a string of its own height moves every depth below it', () => {
     const higher = changed((job) => {
-      part(job.stringLines, 0)['height'] = '24 in';
+      part(job.stringLines, 0).height = '24 in';
     });
     const kerb = part(higher.stringLines, 0);
     expect(inches(part(kerb.stakes, 0).subgrade)).toBe('36.25');
@@ -455,14 +457,14 @@ describe('variants of the site with a plain court', () => {
 
   test('a restrained edge is not widened', () => {
     const kerbed = changed((job) => {
-      part(job.pavements, 0)['edges'] = ['open', 'restrained', 'open', 'building'];
+      part(job.pavements, 0).edges = ['open', 'restrained', 'open', 'building'];
     });
     expect(part(kerbed.pavements, 0).areas.base.to('ft2').toString()).toBe('576'); // 36 x 16
   });
 
   test('base and sub-base are placed from the bottom up', () => {
     const deep = changed((job) => {
-      part(job.pavements, 0)['layers'] = [
+      part(job.pavements, 0).layers = [
         { kind: 'paver', thickness: '80 mm' },
         { kind: 'bedding', thickness: '25 mm' },
         { kind: 'base', thickness: '100 mm' },
@@ -481,24 +483,24 @@ describe('variants of the site with a plain court', () => {
 
   test('thin layers, flat falls, fills and stakes in the way are pointed out', () => {
     const poor = changed((job) => {
-      part(job.pavements, 0)['layers'] = [
+      part(job.pavements, 0).layers = [
         { kind: 'paver', thickness: '50 mm' },
         { kind: 'bedding', thickness: '2 in' },
         { kind: 'base', thickness: '5 in' },
       ];
-      part(job.pavements, 1)['layers'] = [
+      part(job.pavements, 1).layers = [
         { kind: 'paver', thickness: '60 mm' },
         { kind: 'bedding', thickness: '25 mm' },
         { kind: 'base', thickness: '100 mm' },
       ];
-      part(job.pavements, 0)['subgrade'] = 'clay';
-      part(job.pavements, 1)['subgrade'] = 'clay';
+      part(job.pavements, 0).subgrade = 'clay';
+      part(job.pavements, 1).subgrade = 'clay';
       const stakes = part(job.stringLines, 0).stakes;
       Object.assign(part(stakes, 1), { finish: '99.90 ft', ground: '30 in' });
       Object.assign(part(stakes, 0), { y: '-0.5 ft' });
       Object.assign(part(stakes, 3), { y: '-0.5 ft' });
       part(job.stringLines, 2).stakes.splice(2);
-      part(job.pavements, 1)['oldSurface'] = {
+      part(job.pavements, 1).oldSurface = {
         material: 'concrete',
         thickness: '10 in',
         area: '300 ft2',
@@ -524,8 +526,8 @@ describe('variants of the site with a plain court', () => {
 
   test('metric minimums pass though the inch figures stand a little higher', () => {
     const metric = changed((job) => {
-      part(job.pavements, 1)['subgrade'] = 'well-drained';
-      part(job.pavements, 1)['layers'] = [
+      part(job.pavements, 1).subgrade = 'well-drained';
+      part(job.pavements, 1).layers = [
         { kind: 'paver', thickness: '60 mm' },
         { kind: 'bedding', thickness: '25 mm' },
         { kind: 'base', thickness: '100 mm' },
@@ -536,7 +538,7 @@ describe('variants of the site with a plain court', () => {
 
   test('three stakes that nobody holds are ambiguous', () => {
     const unsure = changed((job) => {
-      part(job.stringLines, 2)['reference'] = 'best-fit';
+      part(job.stringLines, 2).reference = 'best-fit';
       Object.assign(part(part(job.stringLines, 2).stakes, 1), { x: '19 ft 2 in' });
     });
     const line = part(unsure.stringLines, 2);
@@ -548,9 +550,9 @@ describe('variants of the site with a plain court', () => {
   test('nothing to cart away is no load, not a fault', () => {
     const filled = changed((job) => {
       for (const { stakes } of job.stringLines) {
-        for (const one of stakes) one['ground'] = '36 in';
+        for (const one of stakes) one.ground = '36 in';
       }
-      for (const pavement of job.pavements) delete pavement['oldSurface'];
+      for (const pavement of job.pavements) delete pavement.oldSurface;
     });
     expect(filled.totals.spoil).toBeNull();
     expect(filled.totals.asphalt).toBeNull();
@@ -561,7 +563,7 @@ describe('variants of the site with a plain court', () => {
 
   test('a job without a paver size orders no pavers', () => {
     const bare = changed((job) => {
-      delete (job as Record<string, unknown>)['paver'];
+      delete job.paver;
     });
     expect(bare.totals.pavers).toBeNull();
     expect(part(bare.pavements, 0).pavers).toBeNull();
@@ -569,8 +571,8 @@ describe('variants of the site with a plain court', () => {
 });
 
 test('tryPlanJob returns the plan or the faults', () => {
-  const good = tryPlanJob(cedarCourtJob());
+  const good = tryPlanJob(cedarCourtFile());
   expect(good.ok && good.value.name).toBe('Cedar Court 27 (an invented site)');
-  const bad = tryPlanJob({ version: 1 } as JobInput);
+  const bad = tryPlanJob({ version: 1 });
   expect(bad.ok ? [] : bad.errors.length).toBeGreaterThan(5);
 });

@@ -5,24 +5,23 @@ import {
   planJob,
   renderJobSheet,
   tryPlanJob,
-  type JobInput,
   type JobPlan,
 } from 'settline/job';
 import { pathText, type ErrorCode } from 'settline';
 import { edgeRestraint, geotextile, jointSand, unitCount } from 'settline/materials';
 import type { Area, Length, Mass, Volume } from 'settline/units';
 import { inMetric } from '../in-metric.js';
-import { plainCourtJob } from '../plain-court.js';
-import { slateWharfJob } from '../slate-wharf.js';
-
-type Fields = Record<string, unknown>;
+import type { Loose as Fields, LooseJob } from '../loose-job.js';
+import { plainCourtFile, plainCourtJob } from '../plain-court.js';
+import { planFile } from '../plan-file.js';
+import { slateWharfFile, slateWharfJob } from '../slate-wharf.js';
 
 /** The site with the plain court and more fields; its dig is 37 ft by 16 ft, y from -1 to 15. */
-const withFields = (fields: Fields, court: Fields = {}): JobInput => {
-  const job = plainCourtJob() as unknown as Fields & { pavements: Fields[] };
+const withFields = (fields: Fields, court: Fields = {}): LooseJob => {
+  const job = plainCourtFile();
   Object.assign(job, fields);
   Object.assign(job.pavements[0] ?? {}, court);
-  return job as unknown as JobInput;
+  return job;
 };
 const courtOf = (plan: JobPlan) => {
   const [court] = plan.pavements;
@@ -45,7 +44,7 @@ const line = (fields: Fields = {}) => ({
 
 describe('marked lines', () => {
   test('square across the dig: 4 ft by 16 ft by hand, at the deepest dig', () => {
-    const plan = planJob(withFields({ utilities: [line()] }));
+    const plan = planFile(withFields({ utilities: [line()] }));
     const { nearby, dig } = courtOf(plan);
     expect(feet2(nearby.utilities[0]?.handDigArea)).toBe(64);
     expect(feet2(nearby.handDig?.area)).toBe(64);
@@ -68,7 +67,7 @@ describe('marked lines', () => {
     ['25.749 in', '13 in', 'less-than-minimum', 1],
     ['12.749 in', '0 in', 'line-in-dig', 1],
   ])('found at %s with %s asked for: %s', (found, leastCover, verdict, warnings) => {
-    const plan = planJob(withFields({ utilities: [line({ found, leastCover })] }));
+    const plan = planFile(withFields({ utilities: [line({ found, leastCover })] }));
     expect(courtOf(plan).nearby.utilities[0]?.cover?.verdict).toBe(verdict);
     expect(warned(plan, 'UTILITY_COVER')).toHaveLength(warnings);
   });
@@ -78,7 +77,7 @@ describe('marked lines', () => {
       { x: '-20 ft', y: '19 ft' },
       { x: '60 ft', y: '19 ft' },
     ];
-    const beside = planJob(
+    const beside = planFile(
       withFields({ utilities: [line({ path, found: '10 in', leastCover: '30 in' })] }),
     );
     expect(courtOf(beside).nearby.utilities[0]?.handDigArea.isZero()).toBe(true);
@@ -99,10 +98,10 @@ describe('trees', () => {
 
   test('a zone that touches the dig line is clear, a foot nearer is cut', () => {
     // 10 in of trunk: 10 ft of radius; the dig ends at y = 15
-    const clear = planJob(withFields({ trees: [tree('25 ft')] }));
+    const clear = planFile(withFields({ trees: [tree('25 ft')] }));
     expect(courtOf(clear).nearby.trees[0]?.zone.radius.to('ft').toString()).toBe('10');
     expect(warned(clear, 'ROOTS_CUT')).toEqual([]);
-    const cut = planJob(withFields({ trees: [tree('24 ft')] }));
+    const cut = planFile(withFields({ trees: [tree('24 ft')] }));
     const zone = courtOf(cut).nearby.trees[0]?.zone;
     expect(zone?.cut?.distance.to('ft').toString()).toBe('9');
     // a segment 1 ft high of a circle of 10 ft, over the circle
@@ -115,13 +114,13 @@ describe('trees', () => {
   });
 
   test('the authority may set a least radius', () => {
-    const plan = planJob(withFields({ trees: [tree('24 ft', { leastRadius: '12 ft' })] }));
+    const plan = planFile(withFields({ trees: [tree('24 ft', { leastRadius: '12 ft' })] }));
     expect(courtOf(plan).nearby.trees[0]?.zone.radius.to('ft').toString()).toBe('12');
   });
 });
 
 test('an open dig comes under rules, and a competent person decides', () => {
-  const plan = planJob(withFields({ excavation: { soil: 'C', spoilDistance: '1 ft' } }));
+  const plan = planFile(withFields({ excavation: { soil: 'C', spoilDistance: '1 ft' } }));
   const gates = courtOf(plan).nearby.gates;
   expect(gates?.gates.map(({ id }) => id)).toContain('competent-person');
   expect(gates?.gates.map(({ id }) => id)).toContain('spoil-set-back');
@@ -154,7 +153,7 @@ const MATERIALS = {
 };
 
 describe('the order list', () => {
-  const plan = planJob(withFields({ materials: MATERIALS }));
+  const plan = planFile(withFields({ materials: MATERIALS }));
   const list = materialList(plan);
   const lineOf = (material: string) => {
     const found = list.lines.find((one) => one.material === material);
@@ -239,7 +238,7 @@ describe('the order list', () => {
   test('a ring of open edges is one closed run, arcs are runs of their own', () => {
     const runsOf = (court: Fields) =>
       courtOf(
-        planJob(withFields({ materials: MATERIALS }, court)),
+        planFile(withFields({ materials: MATERIALS }, court)),
       ).supplies.edgeRestraint?.runs.map((run) => run.length.toNumber('ft'));
     expect(runsOf({ edges: ['open', 'open', 'open', 'open'] })).toEqual([100]);
     expect(runsOf({ edges: ['building', 'open', 'building', 'open'] })).toEqual([14, 14]);
@@ -268,7 +267,7 @@ describe('the order list', () => {
     expect(courtOf(plan).supplies.geotextile?.fabricArea.equals(fabric.fabricArea)).toBe(true);
     expect(lineOf('geotextile').measure).toBe('rolls');
     // the same court turned by a 3-4-5 angle
-    const turned = planJob(
+    const turned = planFile(
       withFields(
         { materials: MATERIALS },
         {
@@ -317,7 +316,7 @@ describe('units by pattern and border', () => {
   const paver = { length: '9 in', width: '4 1/2 in', joint: '1/8 in', breakage: 0.02 };
 
   test('cuts are counted along the edges', () => {
-    const plan = planJob(withFields({ paver: { ...paver, pattern: 'running-bond', reuse: 0.5 } }));
+    const plan = planFile(withFields({ paver: { ...paver, pattern: 'running-bond', reuse: 0.5 } }));
     const counted = unitCount({
       area: '504 ft2',
       unit: { length: '9 in', width: '4 1/2 in' },
@@ -341,9 +340,9 @@ describe('units by pattern and border', () => {
   });
 
   test('a border takes its area off the field and its units on top', () => {
-    const plan = planJob(withFields({ paver }, { border: { course: 'soldier', corner: 'butt' } }));
+    const plan = planFile(withFields({ paver }, { border: { course: 'soldier', corner: 'butt' } }));
     const pavers = courtOf(plan).pavers;
-    const plain = courtOf(planJob(withFields({ paver }))).pavers;
+    const plain = courtOf(planFile(withFields({ paver }))).pavers;
     expect(pavers?.border).toBeGreaterThan(200);
     expect(pavers?.area.compare(plain?.area ?? pavers.area)).toBe(-1);
     // soldiers stand 9 in deep all round: (36 - 1.5) x (14 - 1.5) ft
@@ -354,7 +353,7 @@ describe('units by pattern and border', () => {
 
   test('a unit too long for its thickness is pointed out', () => {
     const long = { ...paver, length: '12 in' };
-    const plan = planJob(withFields({ paver: long }));
+    const plan = planFile(withFields({ paver: long }));
     expect(warned(plan, 'UNIT_SHAPE').length).toBeGreaterThan(0);
     expect(warned(planJob(plainCourtJob()), 'UNIT_SHAPE')).toEqual([]);
   });
@@ -362,7 +361,7 @@ describe('units by pattern and border', () => {
 
 test('the site with everything is the same in metric units and after JSON', () => {
   const plan = planJob(slateWharfJob());
-  expect(JSON.stringify(planJob(inMetric(slateWharfJob())))).toBe(JSON.stringify(plan));
+  expect(JSON.stringify(planFile(inMetric(slateWharfFile())))).toBe(JSON.stringify(plan));
   const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
   expect(JSON.stringify(again)).toBe(JSON.stringify(plan));
   expect(JSON.stringify(planJob(again.job))).toBe(JSON.stringify(plan));
@@ -382,7 +381,7 @@ test.each<[string, Fields, string, ErrorCode]>([
     'a line of one point',
     { utilities: [line({ path: [{ x: '1 ft', y: '1 ft' }] })] },
     'utilities[0].path',
-    'EMPTY_LIST',
+    'TOO_FEW',
   ],
   ['two lines of one id', { utilities: [line(), line()] }, 'utilities[1].id', 'DUPLICATE_ID'],
   [
@@ -423,7 +422,7 @@ test.each<[string, Fields, string, ErrorCode]>([
     'a pack by volume and by mass',
     { materials: { packs: { base: { name: 'ton', mass: '1 t', volume: '1 m3' } } } },
     'materials.packs.base.mass',
-    'ONE_OF',
+    'CONFLICTING_FIELDS',
   ],
   [
     'a roll narrower than its overlap',

@@ -123,6 +123,10 @@ export const FIELD_TEXTS: Readonly<Record<string, Readonly<Record<string, string
       corner: 'How the course turns a corner. Default: `butt`.',
       edges: 'True for each edge that has the course. Default: every edge.',
     },
+    SpotTableInput: {
+      unit: 'The unit of all three numbers of every point.',
+      points: 'Points as x, y and elevation, 3 to 5000.',
+    },
     SpotHeightInput: {
       x: 'Plan coordinate.',
       y: 'Plan coordinate.',

@@ -5,7 +5,7 @@ import type { QuantityRange } from '../../input/ranges.js';
 import type { NumberRule } from '../../input/rule.js';
 import { FIELD_TEXTS } from './field-texts.js';
 import { JOB } from './job-shape.js';
-import { NUMBER_SCHEMA } from './json-parts.js';
+import { NUMBER_SCHEMA, NUMBER_TEXT_SCHEMA } from './json-parts.js';
 
 /**
  * The job description as a JSON Schema (draft 2020-12), for editors and other languages. Texts,
@@ -62,8 +62,12 @@ function partOf(about: About): JsonSchemaPart {
       const size = { minItems: least, ...(most === undefined ? {} : { maxItems: most }) };
       return { type: 'array', ...size, items: schemaOf(about.item) };
     }
+    case 'either':
+      return { anyOf: about.fields.map(schemaOf) };
     case 'custom':
-      return about.schema;
+      return about.items === undefined
+        ? about.schema
+        : { ...about.schema, items: schemaOf(about.items) };
   }
 }
 
@@ -88,12 +92,13 @@ function quantitySchema({ dimension, sign, most, example }: QuantityRange<Dimens
 }
 
 function numberSchema({ sign, least, most, example }: NumberRule, isWhole: boolean) {
-  const from = least ?? (sign === 'any' ? undefined : 0);
+  const from = sign === 'positive' ? { exclusiveMinimum: 0 } : { minimum: 0 };
+  const low = least === undefined ? (sign === 'any' ? {} : from) : { minimum: least };
   const number = {
     type: isWhole ? 'integer' : 'number',
-    ...(from === undefined ? {} : { minimum: from }),
+    ...low,
     ...(most === undefined ? {} : { maximum: most }),
+    ...(example === undefined ? {} : { description: `such as ${example}` }),
   };
-  const text = { type: 'string', pattern: '^[+-]?[0-9.]+(/[0-9.]+)?$' };
-  return { anyOf: [number, text], ...(example === undefined ? {} : { examples: [example] }) };
+  return { anyOf: [number, NUMBER_TEXT_SCHEMA] };
 }

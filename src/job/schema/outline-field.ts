@@ -1,54 +1,58 @@
 import type { JsonSchemaPart } from '../../input/about.js';
 import type { Field } from '../../input/shape.js';
 import { readOutline, type Outline } from '../../outline/read-outline.js';
-import { unitsOf } from '../../units/catalogue.js';
-import { NUMBER_SCHEMA } from './json-parts.js';
+import { LENGTH_UNIT_SCHEMA, NUMBER_SCHEMA } from './json-parts.js';
 
-const PAIRS: JsonSchemaPart = {
+/** An object with some fields that must be there and some that may. */
+const fields = (
+  required: Readonly<Record<string, JsonSchemaPart>>,
+  more: Readonly<Record<string, JsonSchemaPart>> = {},
+): JsonSchemaPart => ({
+  type: 'object',
+  properties: { ...required, ...more },
+  required: Object.keys(required),
+  additionalProperties: false,
+});
+
+const PLACE = { description: 'Plan coordinate with its unit.' };
+const POINTS = { type: 'array', minItems: 3, items: fields({ x: PLACE, y: PLACE }) };
+const PAIRS = {
   type: 'array',
   minItems: 3,
   items: { type: 'array', minItems: 2, maxItems: 2, items: NUMBER_SCHEMA },
 };
 
-const POINTS: JsonSchemaPart = {
-  type: 'array',
-  minItems: 3,
-  items: { type: 'object', required: ['x', 'y'] },
-};
-
-const ARCS: JsonSchemaPart = {
-  type: 'array',
-  items: {
-    type: 'object',
-    required: ['edge', 'bulgeMiddleOrdinate'],
-    additionalProperties: false,
-    properties: {
-      edge: { type: 'integer', minimum: 0, description: 'The edge that is an arc.' },
-      bulgeMiddleOrdinate: {
-        description: 'Height of the arc over the middle of its chord, + outward from the paving.',
-      },
-    },
+const ARC = fields({
+  edge: { type: 'integer', minimum: 0, description: 'The edge that is an arc.' },
+  bulgeMiddleOrdinate: {
+    description:
+      'Height of the arc over the middle of its chord, + outward from the paving. A bare number has the unit of the points.',
   },
-};
+});
 
-const RING: JsonSchemaPart = {
-  type: 'object',
-  properties: {
-    unit: { enum: unitsOf('length'), description: 'The unit of the points.' },
-    points: { anyOf: [PAIRS, POINTS], description: 'Corners in order round the paving.' },
-    arcs: { ...ARCS, description: 'Edges that are arcs. Optional.' },
-    holes: {
-      type: 'array',
-      items: { anyOf: [{ type: 'object' }, PAIRS, POINTS] },
-      description: 'Islands left in the paving. Optional.',
+const ringOf = (points: JsonSchemaPart, more: Readonly<Record<string, JsonSchemaPart>> = {}) =>
+  fields(
+    { points: { ...points, description: 'Corners in order round the paving.' } },
+    {
+      unit: { ...LENGTH_UNIT_SCHEMA, description: 'The unit of the points.' },
+      arcs: { type: 'array', items: ARC, description: 'Edges that are arcs. Optional.' },
+      ...more,
     },
-  },
-  required: ['points'],
-  additionalProperties: false,
+  );
+
+const RING_POINTS = { anyOf: [PAIRS, POINTS] };
+const HOLES = {
+  type: 'array',
+  items: { anyOf: [ringOf(RING_POINTS), PAIRS, POINTS] },
+  description: 'Islands left in the paving. Optional.',
 };
 
 /** An outline of a job. Internal. */
 export const outlineField: Field<Outline> = {
   read: readOutline,
-  about: { kind: 'custom', schema: { anyOf: [RING, POINTS] } },
+  about: {
+    kind: 'custom',
+    schema: { anyOf: [ringOf(RING_POINTS, { holes: HOLES }), POINTS] },
+    items: undefined,
+  },
 };

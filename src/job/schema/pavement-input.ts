@@ -46,14 +46,15 @@ export interface JobBorderInput {
 }
 
 /** Spot heights: all in one unit, or of three lengths each. */
-export type SpotHeightsInput =
-  | {
-      /** The unit of all three numbers of every point. */
-      readonly unit: LengthUnit;
-      /** Points as x, y and elevation, three or more. */
-      readonly points: readonly (readonly [NumberInput, NumberInput, NumberInput])[];
-    }
-  | readonly SpotHeightInput[];
+export type SpotHeightsInput = SpotTableInput | readonly SpotHeightInput[];
+
+/** Spot heights that have one unit. */
+export interface SpotTableInput {
+  /** The unit of all three numbers of every point. */
+  readonly unit: LengthUnit;
+  /** Points as x, y and elevation, 3 to 5000. */
+  readonly points: readonly (readonly [NumberInput, NumberInput, NumberInput])[];
+}
 
 /** A spot height with the unit on each of its three lengths. */
 export interface SpotHeightInput {

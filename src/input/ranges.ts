@@ -97,6 +97,8 @@ export const SITE_LENGTH_OR_NONE = /* #__PURE__ */ metres(
 export const SITE_OFFSET = /* #__PURE__ */ metres('any', 10000, '"24 ft" or "-7.50 m"');
 /** How far something is set back, moved out, kept clear, lapped or turned up. */
 export const SET_BACK = /* #__PURE__ */ metres('not-negative', 100, '"18 in" or "450 mm"');
+/** A zone round a marked line or a tree: what a law or an owner sets is never nothing. */
+export const ZONE = /* #__PURE__ */ metres('positive', 100, '"24 in" or "600 mm"');
 /** A radius: flat arcs have large ones. */
 export const RADIUS = /* #__PURE__ */ metres('positive', 1_000_000, '"12 ft" or "3.60 m"');
 

@@ -1,5 +1,6 @@
 import type { FieldPath } from '../errors.js';
 import type { About } from './about.js';
+import { isPlain } from './plain.js';
 import { makeReader, type Reader } from './reader.js';
 import { refuseUnknown } from './unknown-field.js';
 
@@ -136,7 +137,8 @@ export const isLeftOut = <T extends object>(values: T, name: keyof T & string): 
 
 /**
  * Reads a part; undefined where it could not be read. Where the reader keeps parts, an object or list
- * stays with what could be read of it. Internal.
+ * stays with what could be read of it; what is no object, no list, or a list without entries, is not
+ * one with nothing in it. Internal.
  */
 export function readPart<T>(
   reader: Reader,
@@ -146,6 +148,8 @@ export function readPart<T>(
 ): T | undefined {
   const before = reader.faults();
   const read = field.read(reader, value, path);
-  const hasParts = field.about?.kind === 'object' || field.about?.kind === 'list';
-  return reader.faults() === before || (reader.keepsParts && hasParts) ? read : undefined;
+  if (reader.faults() === before) return read;
+  const isObject = field.about?.kind === 'object' && isPlain(value);
+  const isList = field.about?.kind === 'list' && Array.isArray(read) && read.length > 0;
+  return reader.keepsParts && (isObject || isList) ? read : undefined;
 }

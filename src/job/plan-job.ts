@@ -3,7 +3,9 @@ import { isSettlineError, type FieldPath, type Issue } from '../errors.js';
 import { SOURCES, type SourceId } from '../sources/catalogue.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { deepFreeze, type Step } from '../working.js';
+import { inField } from './read/in-field.js';
 import { normalJob } from './read/normal-job.js';
+import { pathInJob } from './read/path-in-job.js';
 import { levellingSteps, levelsFrom, planLevelBook, planLevelling } from './plan/plan-levels.js';
 import { planPavement, type PlannedPavement } from './plan/plan-pavement.js';
 import { PUBLISHED_LEAST_FALL } from './plan/plan-slopes.js';
@@ -47,7 +49,14 @@ export function tryPlanJob(job: unknown): Outcome<JobPlan> {
   return attempt(() => planRead(readWholeJob(job)));
 }
 
-function planRead(job: ReadJob): JobPlan {
+/** Plans a job that has been read; what shows only then is at fault at its field of the job. */
+const planRead = (job: ReadJob): JobPlan =>
+  inField(
+    () => planParts(job),
+    (path) => pathInJob(job, path),
+  );
+
+function planParts(job: ReadJob): JobPlan {
   const levelBook = planLevelBook(job);
   const levelOf = levelsFrom(levelBook);
   const levelling = planLevelling(job, levelOf);
@@ -143,14 +152,8 @@ function planAll<T, R>(
       }
     }
   });
-  if (issues.length > 0) throw jobInvalid(onceEach(issues));
+  if (issues.length > 0) throw jobInvalid(issues);
   return planned;
-}
-
-/** What several parts share is at fault once. */
-function onceEach(issues: readonly Issue[]): Issue[] {
-  const keys = issues.map(({ code, path }) => `${code} ${JSON.stringify(path)}`);
-  return issues.filter((_, index) => keys.indexOf(keys[index] ?? '') === index);
 }
 
 function cautionsOf(job: ReadJob): readonly Caution[] {

@@ -76,20 +76,25 @@ export function readRing(
   const fields = reader.object(value, path);
   if (reader.faults() > before) return nothing;
   const misspelt = refuseUnknown(reader, fields, path, around === undefined ? OUTER_RING : RING);
-  const isMisspelt = [...misspelt].some((name) => fields[name] === undefined);
-  if (isMisspelt && (misspelt.has('unit') || misspelt.has('points'))) return nothing;
+  const isMisspelt = (name: string) => fields[name] === undefined && misspelt.has(name);
   const at = [...path, 'points'];
-  if (fields['unit'] === undefined && isListOfObjects(fields['points'])) {
+  const hasUnit = fields['unit'] !== undefined;
+  if (!hasUnit && isListOfObjects(fields['points'])) {
     const places = open(readLengths(reader, fields['points'], at));
     const bulges = readArcs(reader, fields, path, { count: places.length });
     return { places, bulges, path: at, unit: undefined };
   }
-  const own = readLengthUnit(reader, fields['unit'] ?? unit, [...path, 'unit']);
-  if (own === undefined) return nothing;
-  const places = open(readPairs(reader, fields['points'], at, own));
-  const bulges = readArcs(reader, fields, path, { count: places.length, unit: own });
-  return { places, bulges, path: at, unit: own };
+  const own = isMisspelt('unit')
+    ? undefined
+    : readLengthUnit(reader, hasUnit ? fields['unit'] : unit, [...path, 'unit']);
+  if (isMisspelt('points')) return nothing;
+  const places = open(readPairs(reader, fields['points'], at, own ?? STAND_IN));
+  const bulges = readArcs(reader, fields, path, { count: places.length, unit: own ?? STAND_IN });
+  return own === undefined ? nothing : { places, bulges, path: at, unit: own };
 }
+
+/** A unit in which no number is too large: points whose own is not known are read for faults alone. */
+const STAND_IN = 'mm';
 
 const isListOfObjects = (value: unknown): value is readonly object[] =>
   Array.isArray(value) &&
@@ -138,7 +143,9 @@ function readArcs(
   const bulges = Array.from({ length: ring.count }, (): Ratio | undefined => undefined);
   list.forEach((item: unknown, index) => {
     const own = [...at, index];
+    const before = reader.faults();
     const arc = reader.object(item, own);
+    if (reader.faults() > before) return;
     const misspelt = refuseUnknown(reader, arc, own, ARC);
     if ([...misspelt].some((name) => arc[name] === undefined)) return;
     const bulge = readBulge(reader, arc['bulgeMiddleOrdinate'], own, ring.unit);

@@ -454,6 +454,23 @@ const BROKEN: readonly Broken[] = [
     says: '1 stake, at least 2 are needed',
   },
   {
+    name: 'a stake far from the others',
+    break: (job) => set(stake(job, 2), 'x', '30 km'),
+    path: 'stringLines[0].stakes[2]',
+    code: 'OUT_OF_RANGE',
+    says: 'more than 10 km from the one before it',
+  },
+  {
+    name: 'base and sub-base too thick together',
+    break: (job) => {
+      set(layer(job, 2), 'thickness', '3 m');
+      set(layer(job, 3), 'thickness', '2001 mm');
+    },
+    path: 'pavements[0].layers',
+    code: 'OUT_OF_RANGE',
+    says: 'together are 5.001 m thick, more than 5 m',
+  },
+  {
     name: 'a string for a pavement that is not there',
     break: (job) => set(line(job), 'pavement', 'patio'),
     path: 'stringLines[0].pavement',
@@ -647,6 +664,74 @@ test('all faults come at once, each with path, code, words and params', () => {
     'stringLines[0].stakes[0].x UNKNOWN_WORD',
     'truck.payload UNIT_AMBIGUOUS',
   ]);
+});
+
+test('faults of shape do not hide faults between fields', () => {
+  const outcome = tryPlanJob(
+    broken((job) => {
+      set(layer(job, 0), 'thickness', 2);
+      set(job, 'colour', 'red');
+      set(pavement(job), 'edges', ['open']);
+      set(pavement(job, 1), 'id', 'court');
+      set(line(job, 2), 'pavement', 'patio');
+      set(stake(job, 1), 'id', 'K1');
+      pavement(job, 1).layers.splice(2);
+      delete job['stringHeight'];
+    }),
+  );
+  if (outcome.ok) expect.unreachable();
+  expect(outcome.errors.map(({ path, code }) => `${pathText(path)} ${code}`).sort()).toEqual([
+    'colour UNKNOWN_FIELD',
+    'pavements[0].edges COUNT_MISMATCH',
+    'pavements[0].layers[0].thickness UNIT_MISSING',
+    'pavements[1].id DUPLICATE_ID',
+    'pavements[1].layers REQUIRED',
+    'stringHeight REQUIRED',
+    'stringLines[0].stakes[1].id DUPLICATE_ID',
+    'stringLines[2].pavement UNKNOWN_ID',
+  ]);
+});
+
+test.each<[string, (job: LooseJob) => unknown, string]>([
+  ['stringHeight', (job) => set(job, 'stringHeight', '6 m'), 'stringHeight OUT_OF_RANGE'],
+  [
+    'a base thickness',
+    (job) => set(layer(job, 2), 'thickness', '6 m'),
+    'pavements[0].layers[2].thickness OUT_OF_RANGE',
+  ],
+  [
+    'the rule of the level book',
+    (job) =>
+      set(job, 'levelBook', {
+        start: '30 m',
+        rows: [
+          { point: 'BM', back: '1 m' },
+          { point: 'BM', fore: '1 m' },
+        ],
+        known: '30 m',
+        rule: { k: '0 mm' },
+      }),
+    'levelBook.rule.k NOT_POSITIVE',
+  ],
+  [
+    'a wrong unit of an outline',
+    (job) => set(pavement(job)['outline'] as Loose, 'unit', 'kg'),
+    'pavements[0].outline.unit DIMENSION_MISMATCH',
+  ],
+  [
+    'a ratio with a stray letter',
+    (job) => set(job.base, 'compactedPerLoose', '1.2x'),
+    'base.compactedPerLoose NOT_A_NUMBER',
+  ],
+  [
+    'a stake far off',
+    (job) => set(stake(job, 0), 'x', '90000 km'),
+    'stringLines[0].stakes[1] OUT_OF_RANGE',
+  ],
+])('%s is refused once, where the job has it', (_name, how, fault) => {
+  const outcome = tryPlanJob(broken(how));
+  if (outcome.ok) expect.unreachable();
+  expect(outcome.errors.map(({ path, code }) => `${pathText(path)} ${code}`)).toEqual([fault]);
 });
 
 test('the thrown error carries code, first path and a line for each fault', () => {

@@ -156,6 +156,9 @@ function whereFits(path: readonly string[], value: unknown) {
   return expect.unreachable(`no built-in site has room for ${path.join('.')}`);
 }
 
+/** Stakes and levels stand near their neighbours: alone they cannot be moved to the end of the range. */
+const HAS_NEIGHBOURS = /^(?:stringLines.*stakes|pavements.*levels)\.\*\.[xy]$/;
+
 describe('one range for the schema and the reader', () => {
   const amounts = amountsIn(JOB);
 
@@ -168,8 +171,13 @@ describe('one range for the schema and the reader', () => {
     '%s',
     (_n, { path, about }) => {
       const { inside, outside } = edgesOf(about);
-      const { site, place } = whereFits(path, inside.at(-1));
-      for (const value of inside) expect(faultsWith(site, place, value)).toEqual([]);
+      const { site, place } = whereFits(
+        path,
+        HAS_NEIGHBOURS.test(path.join('.')) ? 0 : inside.at(-1),
+      );
+      for (const value of HAS_NEIGHBOURS.test(path.join('.')) ? [0] : inside) {
+        expect(faultsWith(site, place, value)).toEqual([]);
+      }
       for (const value of outside) {
         const faults = faultsWith(site, place, value);
         expect(

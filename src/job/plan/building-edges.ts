@@ -3,7 +3,7 @@ import { forEachEdge } from '../../outline/ring.js';
 import { negateRatio, type Ratio } from '../../units/ratio.js';
 import { minus, plus, pointFrom, scaled, type Vector } from '../../units/vector.js';
 import { slopeAt, type FinishSurface } from './finish-surface.js';
-import type { Pavement } from './layer-kinds.js';
+import type { Pavement } from '../schema/layer-kinds.js';
 
 /** The edges at a building, counted from 0, over which the surface sheds water at it. Internal. */
 export function edgesShedAtBuilding(

@@ -15,7 +15,6 @@ import {
   between,
   cross,
   dot,
-  isZero,
   minus,
   norm,
   opposite,
@@ -112,15 +111,6 @@ export function planeSurface(levels: readonly FixedLevel[]) {
     return { elevation: z, carriedOn: extrapolated };
   };
   return { plane, surface };
-}
-
-/** True for four corners, in order, of a rectangle or of one that is pushed askew. Internal. */
-export function areCorners(levels: readonly PlanPoint[]): boolean {
-  const [a, b, c, d] = levels;
-  if (a === undefined || b === undefined || c === undefined || d === undefined) return false;
-  if (levels.length !== 4) return false;
-  const isAskew = isZero(minus(between(a, b), between(d, c)));
-  return isAskew && signOfRatio(cross(between(a, b), between(a, d))) !== 0;
 }
 
 /** The warped surface between four corners that {@link areCorners} has passed. Internal. */

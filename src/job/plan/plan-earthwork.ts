@@ -14,7 +14,7 @@ import type { SpotHeight } from '../schema/spot-heights-field.js';
 import type { FinishSurface } from './finish-surface.js';
 import { inField } from '../read/in-field.js';
 import { digRings } from './in-dig.js';
-import type { Pavement } from './layer-kinds.js';
+import type { Pavement } from '../schema/layer-kinds.js';
 import type { PlannedGrade } from './plan-grade.js';
 import type { DeepestPlan, DigPlan, DigRing, EarthworkPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';

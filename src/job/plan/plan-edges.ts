@@ -4,7 +4,8 @@ import { fromSI, type Length } from '../../units/quantity.js';
 import type { Ratio } from '../../units/ratio.js';
 import { minus, norm, type Vector } from '../../units/vector.js';
 import { given, type Step } from '../../working.js';
-import { NO_LENGTH, type Pavement } from './layer-kinds.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import type { Pavement } from '../schema/layer-kinds.js';
 import type { EdgePlan, PavementPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 

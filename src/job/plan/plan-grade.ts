@@ -1,9 +1,8 @@
-import { isSettlineError, SettlineError, type Issue } from '../../errors.js';
+import type { FieldPath } from '../../errors.js';
 import { steepestOf } from '../../grading/fall-of.js';
 import { gradeLine } from '../../grading/grade-line.js';
 import type { Plane } from '../../grading/plane.js';
 import { exactOf, fromSI, type Length, type Slope } from '../../units/quantity.js';
-import { slope } from '../../units/construct.js';
 import { between, norm } from '../../units/vector.js';
 import type { Step } from '../../working.js';
 import { edgesShedAtBuilding } from './building-edges.js';
@@ -14,8 +13,9 @@ import {
   type FinishSurface,
   type FixedLevel,
 } from './finish-surface.js';
-import type { Pavement } from './layer-kinds.js';
-import { NO_LENGTH } from './layer-kinds.js';
+import { NO_LENGTH, NO_SLOPE } from '../../units/zero.js';
+import { inField } from '../read/in-field.js';
+import type { Pavement } from '../schema/layer-kinds.js';
 import type { LevelOf } from './plan-levels.js';
 import type { GradePlan, GradeStretchPlan } from './plan.js';
 
@@ -30,10 +30,20 @@ export interface PlannedGrade {
   readonly steps: () => readonly Step[];
 }
 
-const FLAT = slope(0, 'ratio');
+/** What a grade is laid by. Internal. */
+export interface GradeBasis {
+  readonly levelOf: LevelOf;
+  /** The least fall. */
+  readonly least: Slope;
+  /** The path of the pavement. */
+  readonly path: FieldPath;
+}
 
 /** Lays finished grade through the fixed levels of a pavement; null where it has none. Internal. */
-export function planGrade(pavement: Pavement, levelOf: LevelOf, least: Slope): PlannedGrade | null {
+export function planGrade(
+  pavement: Pavement,
+  { levelOf, least, path }: GradeBasis,
+): PlannedGrade | null {
   const { grade } = pavement;
   if (grade === undefined) return null;
   const levels = grade.levels.map((level, index): FixedLevel => ({
@@ -43,7 +53,10 @@ export function planGrade(pavement: Pavement, levelOf: LevelOf, least: Slope): P
     elevation: levelOf(level),
     fixed: level.fixed ?? false,
   }));
-  const made = makeSurface(grade, levels);
+  const made = inField(
+    () => makeSurface(grade, levels),
+    (fault) => [...path, 'grade', ...pathInGrade(grade, fault)],
+  );
   const flattest = made.flattest;
   const plan: GradePlan = {
     kind: grade.kind,
@@ -73,9 +86,9 @@ interface Made extends Pick<
 }
 
 function makeSurface(grade: Grade, levels: readonly FixedLevel[]): Made {
-  if (grade.kind === 'line') return madeLine(levels, grade.crossSlope ?? FLAT);
+  if (grade.kind === 'line') return madeLine(levels, grade.crossSlope ?? NO_SLOPE);
   if (grade.kind === 'warped') return madeWarped(levels);
-  const { plane, surface } = laidPlane(levels);
+  const { plane, surface } = planeSurface(levels);
   return {
     surface,
     plane,
@@ -88,18 +101,18 @@ function makeSurface(grade: Grade, levels: readonly FixedLevel[]): Made {
   };
 }
 
-/** The plane; its faults with the path of the levels. */
-function laidPlane(levels: readonly FixedLevel[]) {
-  try {
-    return planeSurface(levels);
-  } catch (error) {
-    if (!isSettlineError(error)) throw error;
-    const [first, ...rest] = error.issues.map((issue): Issue => ({
-      ...issue,
-      path: ['grade', 'levels', ...issue.path.slice(1)],
-    }));
-    throw first === undefined ? error : new SettlineError([first, ...rest]);
-  }
+/** The corners of a warped surface, in the order of the levels. */
+const CORNERS = ['startRight', 'endRight', 'endLeft', 'startLeft'];
+
+/** Where a fault of the surface stands in the grade: `points[1].z` is an elevation of its levels. */
+function pathInGrade(grade: Grade, [list, point, field]: FieldPath): FieldPath {
+  const isCorner = list === 'corners';
+  const index = isCorner ? CORNERS.indexOf(String(point)) : point;
+  const level = typeof index === 'number' ? grade.levels[index] : undefined;
+  if (index === undefined || level === undefined) return ['levels'];
+  const isHeight = isCorner || field === 'z' || field === 'elevation';
+  const name = level.elevation === undefined ? 'levelled' : 'elevation';
+  return ['levels', index, ...(isHeight ? [name] : field === undefined ? [] : [field])];
 }
 
 function madeWarped(levels: readonly FixedLevel[]): Made {

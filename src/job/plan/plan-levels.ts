@@ -23,7 +23,11 @@ export function planLevelBook({ levelBook }: ReadJob): LevelBook | null {
         rows: rows.map((row) => withoutGaps(row)),
         ...withoutGaps({ known, allowable: greatest, adjustBy }),
       }),
-    (path) => ['levelBook', ...path],
+    ([first, ...rest]) => [
+      'levelBook',
+      ...(first === 'allowable' && rule !== undefined ? ['rule'] : [first ?? 'rows']),
+      ...rest,
+    ],
   );
 }
 

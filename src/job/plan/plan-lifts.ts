@@ -1,6 +1,7 @@
 import type { BuildUp } from '../../build-up/build-up.js';
 import { lifts } from '../../build-up/lifts.js';
-import { isStone, NO_LENGTH, type Pavement } from './layer-kinds.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import { isStone, type Pavement } from '../schema/layer-kinds.js';
 import type { LiftPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { heightOfFirstString } from './string-height.js';

@@ -3,12 +3,13 @@ import { excavationGates } from '../../site/excavation-gates.js';
 import { handDigInOutline, type DrawnHandDig } from '../../site/hand-dig-in-outline.js';
 import { rootZone, type RootZone } from '../../site/root-zone.js';
 import { utilityCover } from '../../site/utility-cover.js';
-import { area } from '../../units/construct.js';
 import { max } from '../../units/aggregate.js';
 import type { Length } from '../../units/quantity.js';
+import { NO_AREA } from '../../units/zero.js';
 import type { Step, Worked } from '../../working.js';
 import type { DigPlan, DigRing, EarthworkPlan, NearbyPlan, TreePlan, UtilityPlan } from './plan.js';
 import { inField } from '../read/in-field.js';
+import { withoutGaps } from './without-gaps.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
 /** The dig of a pavement, as lines, trees and rules see it. Internal. */
@@ -46,14 +47,14 @@ export function planNearby(job: ReadJob, basis: NearbyBasis): PlannedNearby {
   const outline = { ...outer, holes };
   const handDig = utilities.length === 0 ? null : keep(handDigFor(utilities, outline, depth));
   const plan: NearbyPlan = {
-    utilities: utilities.map(({ id, found, leastCover }): UtilityPlan => ({
-      id,
-      handDigArea: handDig?.zones.find((zone) => zone.id === id)?.area ?? NO_AREA,
-      cover:
-        found === undefined || leastCover === undefined
-          ? null
-          : keep(utilityCover({ found, dig: depth, least: leastCover })),
-    })),
+    utilities: utilities.map((line, index): UtilityPlan => {
+      const cover = coverOf(line, depth, index);
+      return {
+        id: line.id,
+        handDigArea: handDig?.zones.find((zone) => zone.id === line.id)?.area ?? NO_AREA,
+        cover: cover && keep(cover),
+      };
+    }),
     handDig,
     trees: trees.map((tree, index): TreePlan => {
       const zone = inField(
@@ -66,13 +67,10 @@ export function planNearby(job: ReadJob, basis: NearbyBasis): PlannedNearby {
       excavation === undefined
         ? null
         : keep(
-            excavationGates({
-              depth,
-              soil: excavation.soil,
-              ...(excavation.spoilDistance === undefined
-                ? {}
-                : { spoilDistance: excavation.spoilDistance }),
-            }),
+            inField(
+              () => excavationGates({ depth, ...withoutGaps(excavation) }),
+              (path) => ['excavation', ...path],
+            ),
           ),
   };
   return { plan, steps: () => worked.flatMap(({ working }) => working) };
@@ -89,6 +87,21 @@ function handDigFor(
   return inField(
     () => handDigInOutline({ outline, depth, lines }),
     ([first, ...rest]) => (first === 'lines' ? ['utilities', ...rest] : ['utilities']),
+  );
+}
+
+type Line = NonNullable<ReadJob['utilities']>[number];
+
+/** Cover left over a line; null where it was not found, or its owner names no least cover. */
+function coverOf(
+  { found, leastCover }: Line,
+  depth: Length,
+  index: number,
+): ReturnType<typeof utilityCover> | null {
+  if (found === undefined || leastCover === undefined) return null;
+  return inField(
+    () => utilityCover({ found, dig: depth, least: leastCover }),
+    ([first]) => ['utilities', index, ...(first === 'least' ? ['leastCover'] : [first ?? 'found'])],
   );
 }
 
@@ -110,8 +123,6 @@ const treePath = (path: FieldPath): FieldPath => {
   const last = path.at(-1);
   return path[0] === 'dig' ? (last === 'x' || last === 'y' ? [last] : []) : path.slice(-1);
 };
-
-const NO_AREA = area(0, 'm2');
 
 /** The deepest dig that is known: lines and rules go by it, not by the mean. */
 const deepest = ({ dig, measured, earthwork }: NearbyBasis): Length =>

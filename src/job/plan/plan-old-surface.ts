@@ -3,7 +3,7 @@ import { density } from '../../units/construct.js';
 import type { Area } from '../../units/quantity.js';
 import { inState } from '../../volumes/state-volume.js';
 import { given, type Step } from '../../working.js';
-import type { Pavement } from './layer-kinds.js';
+import type { Pavement } from '../schema/layer-kinds.js';
 import type { OldSurfacePlan } from './plan.js';
 
 /** Volume and weight of the old paving to strip, in place and broken out. Internal. */

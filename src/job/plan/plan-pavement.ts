@@ -8,7 +8,8 @@ import { baseOrder } from '../../volumes/base-order.js';
 import type { Area, Length } from '../../units/quantity.js';
 import type { Step } from '../../working.js';
 import type { FinishSurface } from './finish-surface.js';
-import { isStone, NO_LENGTH, thicknessOf, type Pavement } from './layer-kinds.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import { isStone, thicknessOf, type Pavement } from '../schema/layer-kinds.js';
 import { digSteps, measuredDigs, planDig } from './plan-dig.js';
 import { digBySurface, earthworkSteps, planEarthwork } from './plan-earthwork.js';
 import { areaSteps, planEdges } from './plan-edges.js';
@@ -49,7 +50,8 @@ export function planPavement(
   const paving = measureOutline(pavement.outline).area;
   const measured = measuredDigs(job, pavement);
   const uniform = planDig(job, pavement, stack, measured);
-  const grade = planGrade(pavement, levelOf, job.minimumFall ?? PUBLISHED_LEAST_FALL);
+  const least = job.minimumFall ?? PUBLISHED_LEAST_FALL;
+  const grade = planGrade(pavement, { levelOf, least, path });
   const rings = { outer: { points: dug.outline, arcs: dug.arcs }, holes: dug.holes };
   const earthwork = planEarthwork(
     job,
@@ -62,7 +64,7 @@ export function planPavement(
   const frost = pavement.frost ?? false;
   const minimum = minimumBuildUp({ use: pavement.use, subgrade: pavement.subgrade, frost });
   const { base, bedding } = stoneOrders(job, pavement, { stone, baseArea: widened.area, paving });
-  const pavers = planPavers(job, pavement, paving);
+  const pavers = planPavers(job, pavement, { paving, path });
   const supplies = planSupplies(job, pavement, { paving, edges, digOutline: dug.outline });
   const nearby = planNearby(job, { rings, dig, measured, earthwork });
   const plan: PavementPlan = {

@@ -1,10 +1,12 @@
+import type { FieldPath } from '../../errors.js';
 import { borderCourse } from '../../materials/border/border-course.js';
 import { outlineEdges } from '../../materials/pavers/outline-edges.js';
 import { unitCount, type UnitCount } from '../../materials/pavers/unit-count.js';
 import { wholeNumberUp } from '../../units/format-quantity.js';
 import type { Area } from '../../units/quantity.js';
 import { given, type Step } from '../../working.js';
-import type { Pavement } from './layer-kinds.js';
+import type { Pavement } from '../schema/layer-kinds.js';
+import { inField } from '../read/in-field.js';
 import { plainOutline } from '../read/normal-job.js';
 import type { PaverPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
@@ -21,8 +23,27 @@ export interface PlannedPavers {
  * Units that fill a pavement by their module (size with joint), and the order: with a flat share for
  * cuts and breakage, or, where a pattern is named, with the cuts counted along the edges. Internal.
  */
-export function planPavers({ paver }: ReadJob, pavement: Pavement, paving: Area): PlannedPavers {
+export function planPavers(
+  { paver }: ReadJob,
+  pavement: Pavement,
+  { paving, path }: { readonly paving: Area; readonly path: FieldPath },
+): PlannedPavers {
   if (paver === undefined) return { plan: null, steps: () => [] };
+  return inField(
+    () => countPavers(paver, pavement, paving),
+    ([first = '', ...rest]) => {
+      if (first === 'unit') return ['paver', ...rest];
+      if (PAVER_FIELDS.has(first)) return ['paver', first, ...rest];
+      if (BORDER_FIELDS.has(first)) return [...path, 'border', first, ...rest];
+      return [...path, 'outline'];
+    },
+  );
+}
+
+const PAVER_FIELDS = new Set<FieldPath[number]>(['axis', 'joint', 'pattern', 'breakage', 'reuse']);
+const BORDER_FIELDS = new Set<FieldPath[number]>(['course', 'corner', 'edges']);
+
+function countPavers(paver: Paver, pavement: Pavement, paving: Area): PlannedPavers {
   const edging = borderOf(paver, pavement);
   const field = edging?.field.area ?? paving;
   const counted = countedByPattern(paver, pavement, { field, edging });

@@ -25,6 +25,7 @@ import {
   squared,
   type PlanPoint,
 } from '../../units/vector.js';
+import { NO_SLOPE } from '../../units/zero.js';
 import { given, type Step } from '../../working.js';
 import { slopeAt, type FinishSurface } from './finish-surface.js';
 import type { SlopePlan } from './plan.js';
@@ -36,7 +37,6 @@ interface Stake extends PlanPoint {
   readonly finish: Length | null;
 }
 
-const FLAT = slope(0, 'ratio');
 /** The least fall of a job that names none: the published minimum. */
 export const PUBLISHED_LEAST_FALL = slope(PAVER_TOLERANCES.slopeLeast.value, 'percent');
 
@@ -64,7 +64,7 @@ export function planSlopes(
     if (from === undefined || from.finish === null || to.finish === null) return;
     const { surface } = across;
     const crossFall =
-      surface === null ? (across.crossFall ?? FLAT) : crossFallOf(surface, from, to);
+      surface === null ? (across.crossFall ?? NO_SLOPE) : crossFallOf(surface, from, to);
     planned.push(between(from, to, from.finish, to.finish, crossFall, least));
   });
   return planned;

@@ -1,11 +1,9 @@
-import { volume } from '../../units/construct.js';
 import type { Volume } from '../../units/quantity.js';
+import { NO_VOLUME } from '../../units/zero.js';
 import { inState, toState } from '../../volumes/state-volume.js';
 import { given, type Step } from '../../working.js';
 import type { OldSurfacePlan, PavementPlan, SpoilPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
-
-const NO_VOLUME = volume(0, 'm3');
 
 /** Soil to dig and cart away: the whole dig less the old paving in it. Internal. */
 export function planSpoil(job: ReadJob, dug: Volume, oldSurface: OldSurfacePlan | null): SpoilPlan {

@@ -6,7 +6,8 @@ import { exactOf, fromSI, type Area, type Length } from '../../units/quantity.js
 import { compareRatios, divideRatios, subtractRatios, type Ratio } from '../../units/ratio.js';
 import { cross, dot, minus, norm, type Vector } from '../../units/vector.js';
 import type { Step, Worked } from '../../working.js';
-import { NO_LENGTH, type Pavement } from './layer-kinds.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import type { Pavement } from '../schema/layer-kinds.js';
 import type { EdgePlan, SuppliesPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { withoutGaps } from './without-gaps.js';

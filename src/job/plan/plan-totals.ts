@@ -5,6 +5,7 @@ import { loads, type Loads } from '../../volumes/loads.js';
 import { inState } from '../../volumes/state-volume.js';
 import type { Density, Mass, Volume } from '../../units/quantity.js';
 import type { Step } from '../../working.js';
+import { inField } from '../read/in-field.js';
 import type { JobTotals, PavementPlan, StreamPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
@@ -18,7 +19,10 @@ export interface PlannedTotals {
 export function planTotals(job: ReadJob, pavements: readonly PavementPlan[]): PlannedTotals {
   const counted: Loads[] = [];
   const stream = (loose: Volume, mass: Mass, weight: Density): StreamPlan => {
-    const trips = loads({ volume: inState(loose, 'loose'), looseDensity: weight, ...job.truck });
+    const trips = inField(
+      () => loads({ volume: inState(loose, 'loose'), looseDensity: weight, ...job.truck }),
+      (path) => ['truck', ...path],
+    );
     counted.push(trips);
     return { loose: inState(loose, 'loose'), mass, loads: trips };
   };

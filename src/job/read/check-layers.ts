@@ -1,6 +1,10 @@
 import type { FieldPath } from '../../errors.js';
+import { THICKNESS } from '../../input/ranges.js';
 import type { Reader } from '../../input/reader.js';
 import { shown } from '../../input/shown.js';
+import { sum } from '../../units/aggregate.js';
+import { formatLength } from '../../units/format-length.js';
+import { isStone } from '../schema/layer-kinds.js';
 import type { LayerKind } from '../schema/pavement-input.js';
 import type { PartPavement } from './cross-checks.js';
 
@@ -13,6 +17,7 @@ const ORDER: readonly LayerKind[] = ['paver', 'bedding', 'base', 'sub-base'];
 export function checkLayers(reader: Reader, layers: PartLayers | undefined, path: FieldPath): void {
   if (layers === undefined) return;
   checkNames(reader, layers, path);
+  checkStone(reader, layers, path);
   const kinds = layers.map((layer) => layer?.kind);
   // where a kind could not be read, order and number are not known
   if (kinds.length === 0 || kinds.includes(undefined)) return;
@@ -29,6 +34,21 @@ export function checkLayers(reader: Reader, layers: PartLayers | undefined, path
       reader.fail('DUPLICATE_ID', path, `${count} layers have the kind ${kind}. Keep one`);
     }
   }
+}
+
+/** Base and sub-base are laid and ordered as one thickness of stone. */
+function checkStone(reader: Reader, layers: PartLayers, path: FieldPath): void {
+  const stone = layers.flatMap((layer) =>
+    layer?.kind !== undefined && isStone({ kind: layer.kind }) && layer.thickness !== undefined
+      ? [layer.thickness]
+      : [],
+  );
+  if (stone.length === 0) return;
+  const total = sum(stone);
+  if (total.compare(THICKNESS.most) <= 0) return;
+  const [got, most] = [formatLength(total, { as: 'm' }), THICKNESS.most.toString()];
+  const message = `base and sub-base together are ${got} thick, more than ${most}. Check the digits and the units`;
+  reader.fail('OUT_OF_RANGE', path, message, { got, most });
 }
 
 /** A layer without a name is called by its kind. */

@@ -4,8 +4,9 @@ import { isLeftOut } from '../../input/shape.js';
 import { shown } from '../../input/shown.js';
 import type { Length } from '../../units/quantity.js';
 import type { PlanPoint } from '../../units/vector.js';
-import { areCorners } from '../plan/finish-surface.js';
 import type { PartJob, PartPavement } from './cross-checks.js';
+import { areFarApart, farApart } from './far-apart.js';
+import { areCorners } from './four-corners.js';
 
 type PartGrade = NonNullable<PartPavement['grade']>;
 type PartLevel = NonNullable<NonNullable<PartGrade['levels']>[number]>;
@@ -109,6 +110,8 @@ function checkApart(
     const message = 'this level is at the same point as the one before it';
     reader.fail('POINTS_COINCIDE', [...path, k], message);
   });
+  const far = levels.findIndex((level, k) => k > 0 && areFarApart(levels[k - 1], level));
+  if (far > 0) reader.fail('OUT_OF_RANGE', [...path, far], farApart('level'));
 }
 
 /** A level is given, or named from the level book. */
@@ -134,9 +137,11 @@ function checkPoint(
   job: PartJob,
   { levelled, at }: { readonly levelled: string; readonly at: FieldPath },
 ): void {
-  const points = job.levelBook?.rows?.map((row) => row?.point) ?? [];
-  const isKnown = isLeftOut(job, 'levelBook') || !points.includes(undefined);
-  if ('levelBook' in job && isKnown && !points.includes(levelled)) {
+  const rows = isLeftOut(job, 'levelBook') ? [] : job.levelBook?.rows;
+  // a book that could not be read may have the point
+  if (rows === undefined) return;
+  const points = rows.map((row) => row?.point);
+  if (!points.includes(undefined) && !points.includes(levelled)) {
     const message = `no point of the level book is called ${shown(levelled)}`;
     reader.fail('UNKNOWN_ID', at, message, { id: levelled });
   }

@@ -3,6 +3,7 @@ import type { Reader } from '../../input/reader.js';
 import { shown } from '../../input/shown.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { unknownId, type PartJob } from './cross-checks.js';
+import { areFarApart, farApart } from './far-apart.js';
 import type { Partly } from './partly.js';
 
 type PartString = Partly<ReadJob['stringLines'][number]>;
@@ -15,6 +16,7 @@ export function checkStrings(reader: Reader, job: PartJob): void {
     if (line === undefined) return;
     checkPavement(reader, line, { job, path: ['stringLines', index, 'pavement'] });
     checkPlaces(reader, line, ['stringLines', index, 'stakes']);
+    checkReach(reader, line, ['stringLines', index, 'stakes']);
   });
 }
 
@@ -43,9 +45,15 @@ function checkPavement(
   if (pavement === undefined || job.pavements === undefined) return;
   const ids = job.pavements.map((one) => one?.id);
   // a pavement whose id could not be read may be the one that is meant
-  if (ids.includes(pavement) || ids.includes(undefined)) return;
+  if (ids.length === 0 || ids.includes(pavement) || ids.includes(undefined)) return;
   const known = ids.filter((id) => id !== undefined);
   reader.fail('UNKNOWN_ID', path, unknownId('pavement', pavement, known), { id: pavement });
+}
+
+/** A stake far from its neighbours is one fault, not one for each stake after it. */
+function checkReach(reader: Reader, { stakes = [] }: PartString, path: FieldPath): void {
+  const far = stakes.findIndex((stake, k) => k > 0 && areFarApart(stakes[k - 1], stake));
+  if (far > 0) reader.fail('OUT_OF_RANGE', [...path, far], farApart('stake'));
 }
 
 function checkPlaces(reader: Reader, { stakes = [] }: PartString, path: FieldPath): void {

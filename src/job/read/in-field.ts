@@ -1,4 +1,4 @@
-import { isSettlineError, type FieldPath } from '../../errors.js';
+import { isSettlineError, type FieldPath, type Issue } from '../../errors.js';
 import { jobInvalid } from './read-job.js';
 
 /**
@@ -12,6 +12,14 @@ export function inField<T>(run: () => T, place: (path: FieldPath) => FieldPath):
     return run();
   } catch (error) {
     if (!isSettlineError(error)) throw error;
-    throw jobInvalid(error.issues.map((issue) => ({ ...issue, path: place(issue.path) })));
+    throw jobInvalid(
+      onceEach(error.issues.map((issue) => ({ ...issue, path: place(issue.path) }))),
+    );
   }
+}
+
+/** What several parts share is at fault once. */
+function onceEach(issues: readonly Issue[]): Issue[] {
+  const keys = issues.map(({ code, path }) => `${code} ${JSON.stringify(path)}`);
+  return issues.filter((_, index) => keys.indexOf(keys[index] ?? '') === index);
 }

@@ -1,13 +1,14 @@
 import { choice, flag, list, optional, quantity } from '../../input/field.js';
 import {
-  DISTANCE,
   DISTANCE_OR_NONE,
   ELEVATION,
   GRADE,
   PLACE,
   ROD_LENGTH,
   ROD_READING,
+  SITE_LENGTH,
   TOLERANCE,
+  TOLERANCE_OF_SOME,
 } from '../../input/ranges.js';
 import { shapeOf } from '../../input/shape.js';
 import type {
@@ -48,7 +49,7 @@ const BENCHMARK = shapeOf<JobBenchmarkInput>()({
 
 const CLOSING = shapeOf<JobClosingInput>()({
   reading: quantity(ROD_READING),
-  tolerance: quantity(TOLERANCE),
+  tolerance: quantity(TOLERANCE_OF_SOME),
 });
 
 export const LEVELLING = shapeOf<JobLevellingInput>()({
@@ -67,8 +68,8 @@ const ROW = shapeOf<JobLevelRowInput>()({
 });
 
 const RULE = shapeOf<JobMisclosureRuleInput>()({
-  k: quantity(TOLERANCE),
-  per: optional(quantity(DISTANCE)),
+  k: quantity(TOLERANCE_OF_SOME),
+  per: optional(quantity(SITE_LENGTH)),
 });
 
 export const LEVEL_BOOK = shapeOf<JobLevelBookInput>()({

@@ -4,6 +4,7 @@ import {
   BOX,
   DENSITY,
   DEPTH,
+  DEPTH_OR_NONE,
   DISTANCE,
   FRACTION,
   PACKS,
@@ -15,6 +16,7 @@ import {
   SMALL,
   TRUNK,
   PIECES_IN_PACK,
+  ZONE,
 } from '../../input/ranges.js';
 import { shapeOf } from '../../input/shape.js';
 import { SOIL_TYPES } from '../../sources/excavation-rules.js';
@@ -42,9 +44,9 @@ export const UTILITY = shapeOf<JobUtilityInput>()({
   id: NAME,
   path: list(part('JobPointInput', POINT), { of: 'points', least: 2, most: 50 }),
   width: quantity(SET_BACK),
-  tolerance: quantity(SET_BACK),
+  tolerance: quantity(ZONE),
   found: optional(quantity(DEPTH)),
-  leastCover: optional(quantity(SET_BACK)),
+  leastCover: optional(quantity(DEPTH_OR_NONE)),
 });
 
 export const TREE = shapeOf<JobTreeInput>()({
@@ -53,7 +55,7 @@ export const TREE = shapeOf<JobTreeInput>()({
   y: quantity(PLACE),
   trunkDiameter: quantity(TRUNK),
   radiusPerDiameter: number(ROOT_ZONE_FACTOR),
-  leastRadius: optional(quantity(SET_BACK)),
+  leastRadius: optional(quantity(ZONE)),
 });
 
 export const EXCAVATION = shapeOf<JobExcavationInput>()({

@@ -61,11 +61,12 @@ function readSpots(reader: Reader, value: unknown, path: FieldPath): SpotHeight[
 
 /** Points of three numbers each, all in one unit. */
 function readTable(reader: Reader, value: unknown, path: FieldPath): SpotHeight[] {
-  const { unit, points } = readShape(reader, value, path, TABLE);
-  if (unit === undefined || points === undefined) return [];
-  return points.map((point, index) =>
-    readTriple(reader, point, { unit, path: [...path, 'points', index] }),
+  const { unit, points = [] } = readShape(reader, value, path, TABLE);
+  // points whose unit is not known are read for their faults alone
+  const read = points.map((point, index) =>
+    readTriple(reader, point, { unit: unit ?? 'mm', path: [...path, 'points', index] }),
   );
+  return unit === undefined ? [] : read;
 }
 
 function readTriple(

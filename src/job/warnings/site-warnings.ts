@@ -1,6 +1,6 @@
 import { unitSuitability } from '../../materials/pavers/unit-suitability.js';
 import { sum } from '../../units/aggregate.js';
-import type { Pavement } from '../plan/layer-kinds.js';
+import type { Pavement } from '../schema/layer-kinds.js';
 import type { PavementPlan, PlanWarning } from '../plan/plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { warning } from './warning.js';

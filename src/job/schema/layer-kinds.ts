@@ -1,16 +1,14 @@
 import { sum } from '../../units/aggregate.js';
-import { length } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
-import type { ReadJob } from '../schema/job-shape.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import type { ReadJob } from './job-shape.js';
+import type { LayerKind } from './pavement-input.js';
 
 /** A pavement that has been read. Internal. */
 export type Pavement = ReadJob['pavements'][number];
 
-/** No length at all. Internal. */
-export const NO_LENGTH = length(0, 'm');
-
 /** True for a layer of compacted stone. Internal. */
-export const isStone = ({ kind }: Pavement['layers'][number]): boolean =>
+export const isStone = ({ kind }: { readonly kind: LayerKind }): boolean =>
   kind === 'base' || kind === 'sub-base';
 
 /** Thickness of all layers of the given kinds. Internal. */

@@ -1,0 +1,22 @@
+import type { Length } from '../../units/quantity.js';
+
+/** Neighbours on a site are nearer than this [m]: beyond it a coordinate has a wrong digit. */
+const MOST = 10_000;
+
+interface Place {
+  readonly x?: Length | undefined;
+  readonly y?: Length | undefined;
+}
+
+/** True where two places that could be read are farther apart than a site is long. Internal. */
+export function areFarApart(a: Place | undefined, b: Place | undefined): boolean {
+  if (a?.x === undefined || a.y === undefined || b?.x === undefined || b.y === undefined) {
+    return false;
+  }
+  const [dx, dy] = [b.x.minus(a.x).toNumber('m'), b.y.minus(a.y).toNumber('m')];
+  return Math.hypot(dx, dy) > MOST;
+}
+
+/** The words for it. Internal. */
+export const farApart = (what: string): string =>
+  `this ${what} is more than 10 km from the one before it. Check the digits, the unit and the axis`;

@@ -1,0 +1,11 @@
+import { signOfRatio } from '../../units/ratio.js';
+import { between, cross, isZero, minus, type PlanPoint } from '../../units/vector.js';
+
+/** True for four corners, in order, of a rectangle or of one that is pushed askew. Internal. */
+export function areCorners(levels: readonly PlanPoint[]): boolean {
+  const [a, b, c, d] = levels;
+  if (a === undefined || b === undefined || c === undefined || d === undefined) return false;
+  if (levels.length !== 4) return false;
+  const isAskew = isZero(minus(between(a, b), between(d, c)));
+  return isAskew && signOfRatio(cross(between(a, b), between(a, d))) !== 0;
+}

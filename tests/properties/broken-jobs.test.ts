@@ -5,6 +5,7 @@ import cedarCourt from '../../examples/cedar-court.json' with { type: 'json' };
 import millGarth from '../../examples/mill-garth.json' with { type: 'json' };
 import slateWharf from '../../examples/slate-wharf.json' with { type: 'json' };
 import { edit, faultsOfFile, isInFile, misspell, pathsIn, valueAt } from '../job-edits.js';
+import { runs } from '../runs.js';
 import { jobOf, site } from './site-jobs.js';
 
 /** A job file that is good: one of the built-in sites, or a made-up one. */
@@ -91,7 +92,7 @@ test('a file that goes wrong in up to three ways is planned or refused, never mo
       expect(places).toEqual([...new Set(places)]);
       expect(JSON.stringify(file)).toBe(before);
     }),
-    { numRuns: 400 },
+    runs(400),
   );
   expect(refused).toBeGreaterThan(300);
 }, 120_000);
@@ -109,6 +110,6 @@ test('of two fields that cannot be read each is one fault', () => {
       const found = faultsOfFile(file).map(({ path }) => pathText(path));
       expect(found.sort()).toEqual([pathText(a), pathText(b)].sort());
     }),
-    { numRuns: 400 },
+    runs(400),
   );
 }, 120_000);

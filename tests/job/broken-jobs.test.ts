@@ -155,7 +155,7 @@ const BROKEN: readonly Broken[] = [
     name: 'a negative string height',
     break: (job) => set(job, 'stringHeight', '-18 in'),
     path: 'stringHeight',
-    code: 'NOT_POSITIVE',
+    code: 'NEGATIVE',
     says: 'must be more than zero, got -18 in',
   },
   {
@@ -308,7 +308,7 @@ const BROKEN: readonly Broken[] = [
     name: 'an outline of two points',
     break: (job) => points(job).splice(2),
     path: 'pavements[0].outline.points',
-    code: 'TOO_FEW_POINTS',
+    code: 'TOO_FEW',
     says: 'three points or more, got 2',
   },
   {
@@ -523,7 +523,7 @@ const BROKEN: readonly Broken[] = [
     name: 'a ratio the wrong way up',
     break: (job) => set(job.base, 'compactedPerLoose', 1.25),
     path: 'base.compactedPerLoose',
-    code: 'RATIO_OUT_OF_RANGE',
+    code: 'OUT_OF_RANGE',
     says: 'Is it loose per compacted?',
   },
   {

@@ -156,7 +156,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job, 'stringHeight', '-18 in'),
     path: 'stringHeight',
     code: 'NEGATIVE',
-    says: 'must be more than zero, got -18 in',
+    says: 'must not be negative, got -18 in',
   },
   {
     name: 'no string height',

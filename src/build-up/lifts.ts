@@ -46,7 +46,7 @@ export const MOST_LIFTS = 500;
  * @param options - see {@link LiftsOptions}
  * @returns number of lifts, lift thickness compacted and loose [length], compacted tops above the
  *   subgrade [length]
- * @throws `NOT_POSITIVE`, `RATIO_OUT_OF_RANGE`, `OUT_OF_RANGE` (more than 500 lifts) and the reading
+ * @throws `NOT_POSITIVE`, `OUT_OF_RANGE` (more than 500 lifts too) and the reading
  *   codes
  * @source derived
  * @example

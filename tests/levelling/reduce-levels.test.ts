@@ -300,5 +300,5 @@ describe('spreadMisclosure', () => {
 
 test('a build-up is no level book', () => {
   const walk = buildUp({ layers: [{ name: 'paver', thickness: '60 mm' }] });
-  expectFault(() => reduceLevels(walk as never), 'UNKNOWN_FIELD');
+  expectFault(() => reduceLevels(walk as never), 'REQUIRED');
 });

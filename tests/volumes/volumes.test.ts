@@ -46,7 +46,7 @@ describe('states', () => {
     ],
     [
       () => toState(stateVolume('1 m3', 'bank'), 'loose', { ...clay, compactedPerBank: 0 }),
-      'OUT_OF_RANGE',
+      'NOT_POSITIVE',
     ],
     [() => toState(stateVolume('1 m3', 'bank'), 'loose', {} as never), 'REQUIRED'],
     [() => soilFactors('peat' as never), 'UNKNOWN_CHOICE'],

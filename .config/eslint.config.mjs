@@ -67,6 +67,11 @@ export default tseslint.config(
     },
   },
   {
+    // a list of names, made by a script
+    files: ['src/index.ts'],
+    rules: { 'max-lines': 'off' },
+  },
+  {
     files: ['tests/**/*.ts', '.config/*.ts'],
     rules: {
       'max-lines': 'off',

@@ -65,7 +65,7 @@ export {
   verticalCurve,
   type ChangePerInput,
   type CurveAt,
-  type CurvePointInput,
+  type VerticalCurvePointInput,
   type VerticalCurve,
   type VerticalCurveOptions,
 } from './vertical-curve.js';

@@ -12,7 +12,7 @@ import type { GradePoint } from './grade-points.js';
 import { shareOf, slopeBetween } from './slope-between.js';
 
 /** A point that a curve is laid from. */
-export interface CurvePointInput {
+export interface VerticalCurvePointInput {
   /** Distance along the line [length], up to 100 km either way. */
   readonly station: LengthInput;
   /** Elevation there [length], up to 10 km either way. */
@@ -30,9 +30,9 @@ export interface ChangePerInput {
 /** Two grades, and the curve between them. */
 export interface VerticalCurveOptions {
   /** Where the curve starts. Give this or `intersection`. */
-  readonly start?: CurvePointInput;
+  readonly start?: VerticalCurvePointInput;
   /** Where the straight grades would meet. Give this or `start`. */
-  readonly intersection?: CurvePointInput;
+  readonly intersection?: VerticalCurvePointInput;
   /** Grade before the curve [slope], positive where it rises; up to 10 either way. */
   readonly before: SlopeInput;
   /** Grade after the curve [slope], positive where it rises; up to 10 either way. */
@@ -43,7 +43,7 @@ export interface VerticalCurveOptions {
   readonly changePer?: ChangePerInput;
 }
 
-const POINT = shapeOf<CurvePointInput>()({
+const POINT = shapeOf<VerticalCurvePointInput>()({
   station: quantity(STATION),
   elevation: quantity(ELEVATION),
 });

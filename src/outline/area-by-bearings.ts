@@ -23,7 +23,7 @@ import { crossingEdges } from './crossing-edges.js';
 import { areaOfDouble, doubleArea } from './double-area.js';
 
 /** One side of a figure, by bearing and distance. */
-export interface CourseInput {
+export interface TraverseCourseInput {
   /**
    * Such as `'N 19-46-00 W'`: degrees, or degrees-minutes-seconds, from north or south toward east or
    * west.
@@ -34,7 +34,7 @@ export interface CourseInput {
 }
 
 /** Where a figure walked round begins. */
-export interface StartInput {
+export interface TraverseStartInput {
   /** East [length]. */
   readonly x: LengthInput;
   /** North [length]. */
@@ -44,9 +44,9 @@ export interface StartInput {
 /** The courses of a figure. */
 export interface AreaByBearingsOptions {
   /** Three or more, in order. */
-  readonly courses: readonly CourseInput[];
+  readonly courses: readonly TraverseCourseInput[];
   /** The first corner. Default: the origin. */
-  readonly start?: StartInput;
+  readonly start?: TraverseStartInput;
 }
 
 const EAST: Vector = Object.freeze({ x: Object.freeze({ n: 1, d: 1 }), y: ZERO_RATIO });
@@ -61,18 +61,18 @@ const bearing = custom((reader, value, path): Vector => {
   return EAST;
 });
 
-const COURSE = shapeOf<CourseInput>()({ bearing, distance: quantity(DISTANCE) });
+const COURSE = shapeOf<TraverseCourseInput>()({ bearing, distance: quantity(DISTANCE) });
 
 const OPTIONS = shapeOf<AreaByBearingsOptions>()({
   courses: list(object(COURSE), { of: 'courses', least: 3, most: 10_000 }),
-  start: optional(object(shapeOf<StartInput>()({ x: quantity(PLACE), y: quantity(PLACE) })), {
+  start: optional(object(shapeOf<TraverseStartInput>()({ x: quantity(PLACE), y: quantity(PLACE) })), {
     x: NO_LENGTH,
     y: NO_LENGTH,
   }),
 });
 
 /** One side of a figure walked round by bearing and distance. */
-export interface Course {
+export interface TraverseCourse {
   /** Northward, as measured. */
   readonly latitude: Length;
   /** Eastward, as measured. */
@@ -103,7 +103,7 @@ export interface AreaByBearings extends Worked {
     readonly oneIn: Decimal | null;
   };
   /** Each side, as measured and adjusted. */
-  readonly courses: readonly Course[];
+  readonly courses: readonly TraverseCourse[];
   /** Adjusted corners, x east and y north, from the start on. */
   readonly points: readonly PlanPoint[];
 }
@@ -227,7 +227,7 @@ function closureOf({ closure, perimeter }: Figure): AreaByBearings['closure'] {
   };
 }
 
-function coursesOf(measured: readonly Measured[], adjusted: readonly Vector[]): Course[] {
+function coursesOf(measured: readonly Measured[], adjusted: readonly Vector[]): TraverseCourse[] {
   let meridian: Ratio = ZERO_RATIO;
   let before: Ratio = ZERO_RATIO;
   return adjusted.map((course, index) => {

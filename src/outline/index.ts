@@ -12,8 +12,8 @@ export {
   areaByBearings,
   type AreaByBearings,
   type AreaByBearingsOptions,
-  type Course,
-  type CourseInput,
-  type StartInput,
+  type TraverseCourse,
+  type TraverseCourseInput,
+  type TraverseStartInput,
 } from './area-by-bearings.js';
 export { areaByOffsets, type AreaByOffsets, type AreaByOffsetsOptions } from './area-by-offsets.js';

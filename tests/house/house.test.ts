@@ -163,6 +163,14 @@ describe('the package', () => {
     );
   });
 
+  test('exports everything from its root too', async () => {
+    const root = new Set(Object.keys(await import('settline')));
+    for (const folder of folders) {
+      const own = Object.keys((await import(`../../src/${folder}/index.ts`)) as object);
+      expect(own.filter((name) => !root.has(name))).toEqual([]);
+    }
+  });
+
   test('is free of side effects and pins the engine', () => {
     expect(manifest.sideEffects).toBe(false);
     expect(manifest.engines.node).toBe('>=20.19');

@@ -166,7 +166,7 @@ describe('the package', () => {
   test('exports everything from its root too', async () => {
     const root = new Set(Object.keys(await import('settline')));
     for (const folder of folders) {
-      const own = Object.keys((await import(`../../src/${folder}/index.ts`)) as object);
+      const own = Object.keys((await import(join(src, folder, 'index.ts'))) as object);
       expect(own.filter((name) => !root.has(name))).toEqual([]);
     }
   });

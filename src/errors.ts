@@ -129,7 +129,8 @@ export const ERROR_CODES = {
   // whole jobs
   NOT_FOUR_CORNERS: 'four corners that make no rectangle, or are not in order',
   JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',
-  PLAN_INVALID: 'a saved plan that cannot be read back',
+  PLAN_INVALID: 'what is no plan, or a saved plan that cannot be read back',
+  PLAN_ALTERED: 'a saved plan with a figure that its job does not give',
 } as const;
 
 /** Every code a {@link SettlineError} may carry. */

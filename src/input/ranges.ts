@@ -363,3 +363,10 @@ export const AT_MOST_RATIO = /* #__PURE__ */ numbers({
   most: 100,
   example: '1.1',
 });
+/** Characters in a line of a sheet. */
+export const SHEET_WIDTH = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 40,
+  most: 120,
+  example: '48',
+});

@@ -84,19 +84,26 @@ export type {
   UtilityPlan,
   WarningCode,
 } from './plan/plan.js';
-export { renderJobSheet, type JobSheetOptions } from './sheet/render-job-sheet.js';
-export { renderWorking } from './sheet/render-working.js';
+export { renderJobSheet } from './sheet/render-job-sheet.js';
+export type { DescribeOptions, JobSheetOptions } from './sheet/sheet-options.js';
+export { renderWorking, type RenderWorkingOptions } from './sheet/render-working.js';
+export type { SubjectStep } from './sheet/is-steps.js';
 export { describeMove, describeWarning } from './sheet/describe.js';
 export type { SheetSystem } from './sheet/units-of-sheet.js';
 export {
   checkJob,
   type CheckedStake,
   type JobCheck,
-  type JobReadings,
   type NextStep,
   type SurfaceCheck,
 } from './check/check-job.js';
+export type { JobReadings } from './check/read-job-readings.js';
+export type { JobThicknessTolerances, JobTolerances } from './check/tolerance-fields.js';
 export type { JobReadingInput } from './check/check-readings.js';
 export type { SurfaceKind } from './plan/surfaces.js';
-export { describeNextStep, describeStakeAction } from './sheet/describe-check.js';
+export {
+  describeNextStep,
+  describeStakeAction,
+  type DescribeStakeActionOptions,
+} from './sheet/describe-check.js';
 export { renderCheckSheet } from './sheet/render-check-sheet.js';

@@ -13,6 +13,7 @@ import { planStringLine, type PlannedStringLine } from './plan/plan-string-line.
 import { planTotals } from './plan/plan-totals.js';
 import type { JobPlan, PlanSource, PlanStep } from './plan/plan.js';
 import { jobInvalid, readWholeJob } from './read/read-job.js';
+import { markPlan } from './require-plan.js';
 import type { JobInput } from './schema/job-input.js';
 import type { ReadJob } from './schema/job-shape.js';
 import { findWarnings } from './warnings/warnings.js';
@@ -104,8 +105,8 @@ function planParts(job: ReadJob): JobPlan {
   ]);
 }
 
-/** Hangs the working on a plan, made when first asked for. Internal. */
-export function withPlanWorking(
+/** Hangs the working on a plan, made when first asked for, and its mark. */
+function withPlanWorking(
   plan: Omit<JobPlan, 'working'>,
   makeSteps: () => readonly PlanStep[],
 ): JobPlan {
@@ -114,7 +115,7 @@ export function withPlanWorking(
     enumerable: false,
     get: () => (steps ??= deepFreeze(makeSteps())),
   });
-  return deepFreeze(plan) as JobPlan;
+  return deepFreeze(markPlan(plan)) as JobPlan;
 }
 
 function allSteps(

@@ -227,7 +227,8 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
  * isQuantity('1 in') //=> false
  */
 export function isQuantity(value: unknown): value is AnyQuantity {
-  return typeof value === 'object' && value !== null && BRAND in value;
+  // the mark alone makes no quantity: one from another copy of the package has its JSON
+  return typeof value === 'object' && value !== null && BRAND in value && 'toJSON' in value;
 }
 
 /** The exact ratio inside a quantity. Internal. */

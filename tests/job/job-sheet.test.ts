@@ -149,7 +149,7 @@ test('a plan from JSON gives the same sheet', () => {
 test.each([
   [{ system: 'imperial' }, 'UNKNOWN_CHOICE'],
   [{ system: 'us', width: 20 }, 'OUT_OF_RANGE'],
-  [{ system: 'us', width: 50.5 }, 'OUT_OF_RANGE'],
+  [{ system: 'us', width: 50.5 }, 'NOT_WHOLE'],
 ] as const)('refuses %j', (options, code) => {
   expectFault(() => renderJobSheet(plan, options as never), code);
 });

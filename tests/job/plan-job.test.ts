@@ -360,6 +360,58 @@ describe('JSON', () => {
     part(damaged.pavements, 0).extension = { value: '1', unit: 'furlong' };
     expect(expectFault(() => planFromJSON(damaged), 'PLAN_INVALID').path.at(-1)).toBe('unit');
   });
+
+  type Altered = { pavements: Record<string, unknown>[]; warnings: { code: string }[] };
+  test.each<[string, (saved: Altered) => unknown, string]>([
+    [
+      'another figure',
+      (saved) => (part(saved.pavements, 0)['extension'] = { value: '1', unit: 'm' }),
+      'pavements[0].extension PLAN_ALTERED',
+    ],
+    [
+      'another name',
+      (saved) => (part(saved.pavements, 1)['name'] = 'Patio'),
+      'pavements[1].name PLAN_ALTERED',
+    ],
+    ['a warning less', (saved) => saved.warnings.pop(), 'warnings.length PLAN_ALTERED'],
+    [
+      'another warning',
+      (saved) => (part(saved.warnings, 0).code = 'ALL_WELL'),
+      'warnings[0].code PLAN_ALTERED',
+    ],
+    [
+      'a field too many',
+      (saved) => (part(saved.pavements, 0)['colour'] = 'red'),
+      'pavements[0].colour PLAN_INVALID',
+    ],
+    [
+      'a field too few',
+      (saved) => delete part(saved.pavements, 0)['dig'],
+      'pavements[0].dig PLAN_INVALID',
+    ],
+    [
+      'a list that is none',
+      (saved) => ((saved as { pavements: unknown }).pavements = 5),
+      'pavements PLAN_INVALID',
+    ],
+    [
+      'a job with a fault',
+      (saved) => ((saved as unknown as { job: { name: unknown } }).job.name = 5),
+      'job.name WRONG_TYPE',
+    ],
+  ])('a plan altered by hand is refused: %s', (_name, alter, fault) => {
+    const saved = JSON.parse(json) as Altered;
+    alter(saved);
+    const faults = faultsOf(() => planFromJSON(saved));
+    expect(faults.map(({ path, code }) => `${pathText(path)} ${code}`)).toEqual([fault]);
+  });
+
+  test('other words in its cautions are no other plan', () => {
+    const saved = JSON.parse(json) as { cautions: unknown; sources: unknown };
+    saved.cautions = [];
+    saved.sources = [];
+    expect(planFromJSON(saved)).toEqual(plan);
+  });
 });
 
 describe('the plan as data', () => {

@@ -305,7 +305,7 @@ describe('the order list', () => {
     const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
     expect(JSON.stringify(materialList(again))).toBe(JSON.stringify(list));
     const sheet = renderJobSheet(plan, { system: 'us' });
-    expect(sheet).toMatch(/pavers +7 pallet, 7 band/);
+    expect(sheet).toMatch(/pavers +7 pallets, 7 bands/);
     expect(sheet).toMatch(/spikes +\d+/);
     for (const text of sheet.split('\n')) expect(text.length).toBeLessThanOrEqual(48);
     expect(list.working.map(({ title }) => title)).toContain('Rounded up to short ton');

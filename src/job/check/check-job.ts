@@ -1,33 +1,16 @@
 import { checkLevels, type CheckedLevel, type LevelCheck } from '../../checks/check-levels.js';
 import { checkThickness, type ThicknessCheck } from '../../checks/check-thickness.js';
-import type { BandInput, SetWith } from '../../checks/tolerance.js';
-import { makeReader } from '../../input/reader.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
-import type { LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 import { worstVerdict, type Verdict } from '../../verdict.js';
 import { withWorking, type Step, type Worked } from '../../working.js';
-import { readReadings, type JobReading, type JobReadingInput } from './check-readings.js';
+import { markCheck, requirePlan } from '../require-plan.js';
+import type { JobReading } from './check-readings.js';
+import { readJobReadings, type JobReadings, type ReadReadings } from './read-job-readings.js';
 import { inField } from '../read/in-field.js';
 import type { JobPlan, PavementPlan } from '../plan/plan.js';
 import { surfacesBelow, type PlannedSurface, type SurfaceKind } from '../plan/surfaces.js';
 import { withoutGaps } from '../plan/without-gaps.js';
-
-/** Readings of the work as built, and what they are held against. */
-export interface JobReadings {
-  /** Readings, one for each stake and surface. */
-  readonly readings: readonly JobReadingInput[];
-  /** How far a surface may lie off the plan: a set of `TOLERANCE_SETS`, or `over` and `under`. */
-  readonly tolerances: Readonly<Partial<Record<SurfaceKind, SetWith<'level'> | BandInput>>>;
-  /** How thick a layer may be off the plan, where top and bottom were read at one stake. */
-  readonly thickness?: Readonly<
-    Partial<Record<'base' | 'bedding' | 'sub-base', SetWith<'thickness'> | BandInput>>
-  >;
-  /** How far a measured level may be off, either way. */
-  readonly uncertainty?: LengthInput;
-  /** Where the instrument stands now, if not as the plan says. */
-  readonly instrumentHeight?: LengthInput;
-}
 
 /** A stake of a checked surface. */
 export interface CheckedStake extends CheckedLevel {
@@ -96,16 +79,10 @@ export interface JobCheck extends Worked {
  * each surface: correct, measure again, measure the rest, or go on with the layer above.
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
- * @param readings.readings - each with `stake`, `surface`, and one of `belowString`, `rod` or
- *   `elevation` [length]; one for each stake and surface
- * @param readings.tolerances - for each kind of surface that was read: the name of a set, or `over`
- *   and `under` [length]; no default
- * @param readings.thickness - likewise for layers whose top and bottom were read at the same stakes
- * @param readings.uncertainty - of a measured level, either way [length], default none
- * @param readings.instrumentHeight - elevation of the line of sight [length], default that of the plan
+ * @param readings - see {@link JobReadings}
  * @returns verdicts, differences, margins and moves [length] and the next step, for each surface
- * @throws `UNKNOWN_ID`, `UNKNOWN_CHOICE`, `DUPLICATE_ID`, `ONE_OF`, `REQUIRED`, `LIMIT_NOT_SET`,
- *   `EMPTY_LIST` and the reading codes
+ * @throws `PLAN_INVALID` for what is no plan, `UNKNOWN_ID`, `UNKNOWN_CHOICE`, `DUPLICATE_ID`,
+ *   `CONFLICTING_FIELDS`, `REQUIRED`, `LIMIT_NOT_SET`, `EMPTY_LIST`, `UNKNOWN_FIELD` and the reading codes
  * @source derived
  * @example
  * const check = checkJob(planJob(job), {
@@ -119,24 +96,18 @@ export interface JobCheck extends Worked {
  * check.surfaces[0]?.next.stakes //=> ['K2']
  */
 export function checkJob(plan: JobPlan, readings: JobReadings): JobCheck {
-  const reader = makeReader();
-  const fields = reader.object(readings, []);
-  const read = readReadings(reader, plan, fields);
-  const tolerances = reader.object(fields['tolerances'], ['tolerances']);
-  for (const kind of new Set(read.map(({ surface }) => surface.kind))) {
-    if (tolerances[kind] !== undefined) continue;
-    const why = `is missing: say how far the ${kind} may lie off the plan`;
-    reader.fail('REQUIRED', ['tolerances', kind], why);
-  }
-  reader.finish();
+  requirePlan(plan);
+  const given = readJobReadings(plan, readings);
   const worked: Worked[] = [];
   const surfaces = plan.pavements.flatMap((pavement) =>
     surfacesBelow(pavement)
       .reverse()
       .flatMap((surface) => {
-        const own = read.filter((one) => one.pavement === pavement && isSame(one.surface, surface));
+        const own = given.readings.filter(
+          (one) => one.pavement === pavement && isSame(one.surface, surface),
+        );
         if (own.length === 0) return [];
-        return [checkSurface(plan, { pavement, surface, own, read, readings, worked })];
+        return [checkSurface(plan, { pavement, surface, own, given, worked })];
       }),
   );
   const check = {
@@ -146,7 +117,9 @@ export function checkJob(plan: JobPlan, readings: JobReadings): JobCheck {
     surfaces,
     cautions: cautionsFor('utilities', 'excavation', 'structure', 'drainage'),
   } as const;
-  return withWorking(check, () => worked.flatMap(({ working }): readonly Step[] => working));
+  return withWorking(markCheck(check), () =>
+    worked.flatMap(({ working }): readonly Step[] => working),
+  );
 }
 
 const isSame = (a: PlannedSurface, b: PlannedSurface): boolean => a.surface === b.surface;
@@ -156,8 +129,7 @@ interface SurfaceBasis {
   readonly surface: PlannedSurface;
   /** Readings on this surface. */
   readonly own: readonly JobReading[];
-  readonly read: readonly JobReading[];
-  readonly readings: JobReadings;
+  readonly given: ReadReadings;
   readonly worked: Worked[];
 }
 
@@ -198,11 +170,11 @@ function checkSurface(plan: JobPlan, basis: SurfaceBasis): SurfaceCheck {
 }
 
 /** Levels of a surface: as elevations where all stakes have one, else above finished grade. */
-function levelsOf({ surface, own, readings }: SurfaceBasis): LevelCheck {
+function levelsOf({ surface, own, given }: SurfaceBasis): LevelCheck {
   const finishes = own.map(({ stake }) => stake.finishElevation);
   const isLevelled = finishes.every((finish) => finish !== null);
   const { kind } = surface;
-  const tolerance = readings.tolerances[kind];
+  const { tolerances, uncertainty } = given;
   return inField(
     () =>
       checkLevels({
@@ -216,28 +188,29 @@ function levelsOf({ surface, own, readings }: SurfaceBasis): LevelCheck {
             measured: datum?.plus(height) ?? height,
           };
         }),
-        tolerance: tolerance ?? { over: '0 m', under: '0 m' },
-        ...withoutGaps({ uncertainty: readings.uncertainty }),
+        // each kind that was read has its tolerance
+        tolerance: tolerances[kind] ?? { over: '0 m', under: '0 m' },
+        ...withoutGaps({ uncertainty }),
       }),
-    ([first, ...rest]) =>
-      first === 'tolerance' ? ['tolerances', kind, ...rest] : [first ?? 'readings', ...rest],
+    ([, at]) => ['readings', own[Number(at)]?.index ?? 0],
   );
 }
 
 /** Thickness from this surface down to the bottom of its layer, where that was read too. */
 function thicknessOf(basis: SurfaceBasis): ThicknessCheck | null {
-  const { pavement, surface, own, read, readings } = basis;
+  const { pavement, surface, own, given } = basis;
+  const { readings, uncertainty } = given;
   const { kind } = surface;
   if (kind === 'pavers' || kind === 'subgrade' || kind === 'lift') return null;
-  const tolerance = readings.thickness?.[kind];
+  const tolerance = given.thickness?.[kind];
   const layer = pavement.buildUp.layers.find(({ top }) => top.equals(surface.depth));
   if (tolerance === undefined || layer === undefined) return null;
-  const below = read.filter(
+  const below = readings.filter(
     (one) => one.pavement === pavement && one.surface.depth.equals(layer.bottom),
   );
-  const pairs = own.flatMap(({ stake, height }) => {
+  const pairs = own.flatMap(({ stake, height, index }) => {
     const under = below.find((one) => one.stake === stake);
-    return under === undefined ? [] : [{ id: stake.id, top: height, bottom: under.height }];
+    return under === undefined ? [] : [{ id: stake.id, top: height, bottom: under.height, index }];
   });
   if (pairs.length === 0) return null;
   return inField(
@@ -245,12 +218,11 @@ function thicknessOf(basis: SurfaceBasis): ThicknessCheck | null {
       checkThickness({
         layer: kind,
         design: layer.thickness,
-        readings: pairs,
+        readings: pairs.map(({ id, top, bottom }) => ({ id, top, bottom })),
         tolerance,
-        ...withoutGaps({ uncertainty: readings.uncertainty }),
+        ...withoutGaps({ uncertainty }),
       }),
-    ([first, ...rest]) =>
-      first === 'tolerance' ? ['thickness', kind, ...rest] : [first ?? 'readings', ...rest],
+    ([, at]) => ['readings', pairs[Number(at)]?.index ?? 0],
   );
 }
 

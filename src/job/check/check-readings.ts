@@ -1,11 +1,15 @@
-import type { FieldPath } from '../../errors.js';
-import type { Reader } from '../../input/reader.js';
 import { exactlyOne } from '../../input/exactly-one.js';
+import { list, object, optional, quantity, text } from '../../input/field.js';
+import { givenEntries } from '../../input/given-entries.js';
+import { ELEVATION, LEVEL_DIFFERENCE, ROD_READING } from '../../input/ranges.js';
+import type { Reader } from '../../input/reader.js';
+import { shapeOf, type Check, type Field, type Values } from '../../input/shape.js';
+import { shown } from '../../input/shown.js';
+import type { FieldPath } from '../../errors.js';
 import type { LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
-import type { JobPlan, PavementPlan, StakePlan, StringLinePlan } from '../plan/plan.js';
-import { ELEVATION, LEVEL_DIFFERENCE, ROD_READING } from '../../input/ranges.js';
-import { surfacesBelow, type PlannedSurface } from '../plan/surfaces.js';
+import { surfacesBelow, type SurfaceKind } from '../plan/surfaces.js';
+import { placeAt, type Place, type Places } from './places.js';
 
 /** One reading of the work as built: on a surface, at a stake, by string, rod or elevation. */
 export interface JobReadingInput {
@@ -13,123 +17,102 @@ export interface JobReadingInput {
   readonly stake: string;
   /** As the plan names it: `subgrade`, `lift 1 top`, `base top`, `bedding top`, `finished grade`. */
   readonly surface: string;
-  /** Measured from the string straight down. */
+  /** Measured from the string straight down [length, up to 100 m]; or give `rod` or `elevation`. */
   readonly belowString?: LengthInput;
-  /** Read on the rod, under the height of instrument. */
+  /** Read on the rod, under the height of instrument [length]; or give one of the others. */
   readonly rod?: LengthInput;
   /** Elevation of the surface [length]; or give `belowString` or `rod`. */
   readonly elevation?: LengthInput;
 }
 
 /** A reading that has been read. Internal. */
-export interface JobReading {
-  readonly stake: StakePlan;
-  readonly line: StringLinePlan;
-  readonly pavement: PavementPlan;
-  readonly surface: PlannedSurface;
+export interface JobReading extends Place {
   /** Above finished grade: negative below it. */
   readonly height: Length;
+  /** Its position among the readings. */
+  readonly index: number;
 }
 
-/** Reads the readings of a job against its plan. Internal. */
-export function readReadings(
-  reader: Reader,
-  plan: JobPlan,
-  fields: Readonly<Record<string, unknown>>,
-): JobReading[] {
-  const sight =
-    fields['instrumentHeight'] === undefined
-      ? plan.levelling?.instrumentHeight
-      : reader.quantity('length', fields['instrumentHeight'], ['instrumentHeight'], ELEVATION);
-  const stakes = stakesOf(plan);
-  const seen = new Set<string>();
-  return reader.list(fields['readings'], ['readings']).flatMap((item, index) => {
-    const path = ['readings', index];
-    const row = reader.object(item, path);
-    const place = findPlace(reader, row, { stakes, path });
-    if (place === undefined) return [];
-    const key = JSON.stringify([place.stake.id, place.surface.surface]);
-    if (seen.has(key)) {
-      const why = `${place.stake.id} has two readings on ${place.surface.surface}: keep the last`;
-      reader.fail('DUPLICATE_ID', path, why);
-    }
-    seen.add(key);
-    const height = heightOf(reader, row, { place, path, sight });
-    return height === undefined ? [] : [{ ...place, height }];
-  });
-}
+const READING = shapeOf<JobReadingInput>()({
+  stake: text(),
+  surface: text(),
+  belowString: optional(quantity(LEVEL_DIFFERENCE)),
+  rod: optional(quantity(ROD_READING)),
+  elevation: optional(quantity(ELEVATION)),
+});
 
-type Place = Omit<JobReading, 'height'>;
-type Stakes = ReadonlyMap<string, Omit<Place, 'surface'>>;
+const WAYS = ['belowString', 'rod', 'elevation'] as const;
+const MOST_READINGS = 10_000;
 
-function stakesOf({ pavements, stringLines }: JobPlan): Stakes {
-  const byId = new Map(pavements.map((pavement) => [pavement.id, pavement]));
-  return new Map(
-    stringLines.flatMap((line) => {
-      const pavement = byId.get(line.pavement);
-      if (pavement === undefined) return [];
-      return line.stakes.map((stake) => [stake.id, { stake, line, pavement }] as const);
-    }),
+/** A reading as it was read; a field with a fault is left out. Internal. */
+export type ReadReading = Values<typeof READING>;
+
+/** The readings, each held against the plan that they belong to. Internal. */
+export const readingsField = (places: Places): Field<readonly ReadReading[]> =>
+  list(object(READING, checkReading(places)), { of: 'readings', most: MOST_READINGS });
+
+/** The kinds of surface that were read, whatever else is wrong with the readings. Internal. */
+export function kindsRead(readings: unknown, places: Places): ReadonlySet<SurfaceKind> {
+  const given = givenEntries(readings, READING, MOST_READINGS);
+  return new Set(
+    given.flatMap(
+      (entry) => placeAt(places, entry?.['stake'], entry?.['surface'])?.surface.kind ?? [],
+    ),
   );
 }
 
-function findPlace(
-  reader: Reader,
-  row: Readonly<Record<string, unknown>>,
-  { stakes, path }: { readonly stakes: Stakes; readonly path: FieldPath },
-): Place | undefined {
-  const id = reader.text(row['stake'], [...path, 'stake']);
-  const name = reader.text(row['surface'], [...path, 'surface']);
-  const found = stakes.get(id);
-  if (found === undefined) {
-    if (id !== '') {
-      const why = `there is no stake ${JSON.stringify(id)} in the plan`;
-      reader.fail('UNKNOWN_ID', [...path, 'stake'], why, { id });
+const checkReading =
+  (places: Places): Check<typeof READING> =>
+  (reader, { stake, surface }, path, raw) => {
+    const way = exactlyOne(reader, raw, WAYS, path);
+    if (stake === undefined) return;
+    const found = places.get(stake);
+    if (found === undefined) {
+      const message = `the plan has no stake ${shown(stake)}`;
+      reader.fail('UNKNOWN_ID', [...path, 'stake'], message, { id: stake });
+      return;
     }
-    return undefined;
-  }
-  const surfaces = surfacesBelow(found.pavement);
-  const surface = surfaces.find((one) => one.surface === name);
-  if (surface === undefined && name !== '') {
-    const choices = surfaces.map((one) => one.surface).join(', ');
-    const why = `${JSON.stringify(name)} is not among: ${choices}`;
-    reader.fail('UNKNOWN_CHOICE', [...path, 'surface'], why, { choices });
-  }
-  return surface === undefined ? undefined : { ...found, surface };
+    const surfaces = surfacesBelow(found.pavement).map((one) => one.surface);
+    if (surface !== undefined && !surfaces.includes(surface)) {
+      const choices = surfaces.join(', ');
+      const message = `${shown(surface)} is not one of ${choices}`;
+      reader.fail('UNKNOWN_CHOICE', [...path, 'surface'], message, { choices });
+    }
+    if (way === undefined || way === 'belowString' || found.stake.finishElevation !== null) return;
+    const message = `missing. Finished grade at ${stake} has no elevation in the plan, so measure below the string`;
+    reader.fail('REQUIRED', [...path, 'belowString'], message);
+  };
+
+/** Refuses a second reading in one place. Internal. */
+export function refuseSecond(reader: Reader, readings: readonly Partial<ReadReading>[]): void {
+  const seen = new Set<string>();
+  readings.forEach(({ stake, surface }, index) => {
+    if (stake === undefined || surface === undefined) return;
+    const key = JSON.stringify([stake, surface]);
+    const path: FieldPath = ['readings', index];
+    const message = `${shown(stake)} has two readings on ${shown(surface)}. Keep the last`;
+    if (seen.has(key)) reader.fail('DUPLICATE_ID', path, message);
+    seen.add(key);
+  });
 }
 
-/** Height of a reading above finished grade at its stake. */
+/** Where readings were taken, and how high above finished grade. Internal. */
+export const heightsOf = (
+  readings: readonly ReadReading[],
+  { places, sight }: { readonly places: Places; readonly sight: Length | undefined },
+): readonly JobReading[] =>
+  readings.flatMap((reading, index) => {
+    const place = placeAt(places, reading.stake, reading.surface);
+    const height = place === undefined ? undefined : heightOf(reading, place, sight);
+    return place === undefined || height === undefined ? [] : [{ ...place, height, index }];
+  });
+
 function heightOf(
-  reader: Reader,
-  row: Readonly<Record<string, unknown>>,
-  {
-    place,
-    path,
-    sight,
-  }: { readonly place: Place; readonly path: FieldPath; readonly sight: Length | undefined },
+  { belowString, rod, elevation }: ReadReading,
+  { stake, line }: Place,
+  sight: Length | undefined,
 ): Length | undefined {
-  const how = exactlyOne(reader, row, ['belowString', 'rod', 'elevation'], path);
-  if (how === undefined) return undefined;
-  const { stake, line } = place;
-  if (how === 'belowString') {
-    const at = [...path, how];
-    return line.stringHeight.minus(reader.quantity('length', row[how], at, LEVEL_DIFFERENCE));
-  }
-  const finish = stake.finishElevation;
-  if (finish === null) {
-    const why = `finished grade at ${stake.id} has no elevation in the plan: measure below the string`;
-    reader.fail('REQUIRED', [...path, 'belowString'], why);
-    return undefined;
-  }
-  if (how === 'elevation') {
-    return reader.quantity('length', row[how], [...path, how], ELEVATION).minus(finish);
-  }
-  if (sight === undefined) {
-    const why = 'is missing: rod readings count from it';
-    reader.fail('REQUIRED', ['instrumentHeight'], why);
-    return undefined;
-  }
-  return sight
-    .minus(reader.quantity('length', row[how], [...path, how], ROD_READING))
-    .minus(finish);
+  if (belowString !== undefined) return line.stringHeight.minus(belowString);
+  const level = rod === undefined ? elevation : sight?.minus(rod);
+  return stake.finishElevation === null ? undefined : level?.minus(stake.finishElevation);
 }

@@ -4,6 +4,7 @@ import type { AnyQuantity, Mass, Volume } from '../../units/quantity.js';
 import { withWorking, type Step, type Worked } from '../../working.js';
 import type { JobPlan, PavementPlan } from '../plan/plan.js';
 import { readWholeJob } from '../read/read-job.js';
+import { requirePlan } from '../require-plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
 /** What a job orders. */
@@ -61,7 +62,7 @@ export interface MaterialList extends Worked {
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
  * @returns a frozen list; `JSON.stringify` keeps all of it but the working
- * @throws `JOB_INVALID` for a plan whose job has been changed
+ * @throws `PLAN_INVALID` for what is no plan
  * @source derived
  * @example
  * const list = materialList(planJob(job));
@@ -69,6 +70,7 @@ export interface MaterialList extends Worked {
  * list.lines[2]?.ordered //=> 6817
  */
 export function materialList(plan: JobPlan): MaterialList {
+  requirePlan(plan);
   const job = readWholeJob(plan.job);
   const worked: Worked[] = [];
   const lines = [

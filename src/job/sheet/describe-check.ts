@@ -1,14 +1,34 @@
 import type { CheckedStake, NextStep, SurfaceCheck } from '../check/check-job.js';
 import type { SurfaceKind } from '../plan/surfaces.js';
+import { fault } from '../../errors.js';
+import { choice } from '../../input/field.js';
+import { isPlain } from '../../input/plain.js';
+import { readOptions, shapeOf } from '../../input/shape.js';
+import { shown } from '../../input/shown.js';
+import { isLength } from './is-measure.js';
+import { readSystem, systemField, type DescribeOptions } from './sheet-options.js';
 import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';
+
+/** How the action at a stake is written. */
+export interface DescribeStakeActionOptions {
+  /** What was checked: the `kind` of the {@link SurfaceCheck}. */
+  readonly kind: SurfaceKind;
+  /** Feet and inches, or metres and millimetres. */
+  readonly system: SheetSystem;
+}
+
+const ACTION_OPTIONS = shapeOf<DescribeStakeActionOptions>()({
+  kind: choice<SurfaceKind>(['subgrade', 'lift', 'sub-base', 'base', 'bedding', 'pavers']),
+  system: systemField,
+});
 
 /**
  * What to do at a stake of a checked surface, in the words of the trade.
  *
  * @param stake - of a {@link SurfaceCheck}
- * @param options.kind - what was checked: `subgrade`, `lift`, `sub-base`, `base`, `bedding`, `pavers`
- * @param options.system - `us` or `metric`
+ * @param options - see {@link DescribeStakeActionOptions}
  * @returns for instance `7/8 in high: cut 7/8 in and compact`; `within tolerance` where it passes
+ * @throws `WRONG_TYPE` for what is no stake of a check, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
  * const { surfaces } = checkJob(planJob(job), {
  *   readings: [{ stake: 'K1', surface: 'base top', belowString: '22 7/8 in' }],
@@ -20,17 +40,32 @@ import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-shee
  */
 export function describeStakeAction(
   stake: CheckedStake,
-  options: { readonly kind: SurfaceKind; readonly system: SheetSystem },
+  options: DescribeStakeActionOptions,
 ): string {
-  const units = unitsOfSheet(options.system);
+  if (!isCheckedStake(stake)) {
+    throw fault('WRONG_TYPE', `pass a stake of the result of checkJob(), got ${shown(stake)}`);
+  }
+  const { kind, system } = readOptions(options, ACTION_OPTIONS);
+  const units = unitsOfSheet(system);
   if (stake.verdict === 'pass') return 'within tolerance';
   if (stake.verdict === 'unclear' || stake.move === null) {
     return 'too close to the limit to tell: measure again, more closely';
   }
   const by = units.depthWithUnit(stake.value.abs());
   const off = `${by} ${stake.value.isNegative() ? 'low' : 'high'}`;
-  return `${off}: ${actionWords(stake, options.kind, units)}`;
+  return `${off}: ${actionWords(stake, kind, units)}`;
 }
+
+function isCheckedStake(value: unknown): value is CheckedStake {
+  if (!isPlain(value)) return false;
+  const { verdict, value: off, move, looseToAdd } = value;
+  const isJudged = verdict === 'pass' || verdict === 'unclear' || verdict === 'fail';
+  return (
+    isJudged && isLength(off) && (move === null || isPlain(move)) && isLengthOrNull(looseToAdd)
+  );
+}
+
+const isLengthOrNull = (value: unknown): boolean => value === null || isLength(value);
 
 function actionWords(stake: CheckedStake, kind: SurfaceKind, units: SheetUnits): string {
   const isHigh = !stake.value.isNegative();
@@ -58,8 +93,9 @@ function actionWords(stake: CheckedStake, kind: SurfaceKind, units: SheetUnits):
  * The next step on a checked surface, in words.
  *
  * @param check - of a {@link SurfaceCheck}
- * @param options.system - `us` or `metric`
+ * @param options - see {@link DescribeOptions}
  * @returns for instance `Go on to base top: spread 6 7/16 in loose.`
+ * @throws `WRONG_TYPE` for what is no surface of a check, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
  * const readings = ['G1', 'G2', 'G3'].map((stake) => ({
  *   stake,
@@ -73,9 +109,13 @@ function actionWords(stake: CheckedStake, kind: SurfaceKind, units: SheetUnits):
  */
 export function describeNextStep(
   check: Pick<SurfaceCheck, 'next'>,
-  options: { readonly system: SheetSystem },
+  options: DescribeOptions,
 ): string {
-  const { step, stakes, surface, spread }: NextStep = check.next;
+  if (!isPlain(check) || !isNextStep(check.next)) {
+    throw fault('WRONG_TYPE', `pass a surface of the result of checkJob(), got ${shown(check)}`);
+  }
+  const system = readSystem(options);
+  const { step, stakes, surface, spread } = check.next;
   const at = stakes.join(', ');
   switch (step) {
     case 'correct':
@@ -86,9 +126,28 @@ export function describeNextStep(
       return `Within tolerance so far. Measure ${at} too before you cover this surface.`;
     case 'go-on': {
       if (surface === null) return 'Within tolerance: this was the last surface.';
-      const { depthWithUnit } = unitsOfSheet(options.system);
+      const { depthWithUnit } = unitsOfSheet(system);
       const how = spread === null ? '' : `: spread ${depthWithUnit(spread)} loose`;
       return `Go on to ${surface}${how}.`;
     }
   }
 }
+
+const STEPS: readonly unknown[] = ['correct', 'measure-again', 'measure-rest', 'go-on'];
+const MOST_STAKES = 10_000;
+
+function isNextStep(value: unknown): value is NextStep {
+  if (!isPlain(value)) return false;
+  const { step, stakes, surface, spread } = value;
+  return (
+    STEPS.includes(step) &&
+    areTexts(stakes) &&
+    (surface === null || typeof surface === 'string') &&
+    isLengthOrNull(spread)
+  );
+}
+
+const areTexts = (value: unknown): boolean =>
+  Array.isArray(value) &&
+  value.length <= MOST_STAKES &&
+  Array.from(value).every((one) => typeof one === 'string');

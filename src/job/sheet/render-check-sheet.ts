@@ -1,7 +1,8 @@
-import { fault } from '../../errors.js';
 import type { JobCheck, SurfaceCheck } from '../check/check-job.js';
 import { describeNextStep, describeStakeAction } from './describe-check.js';
 import { heading, table, wrap } from './layout.js';
+import { requireCheck } from '../require-plan.js';
+import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
 import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';
 
 const VERDICT_WORDS = { pass: 'ok', unclear: 'CANNOT TELL', fail: 'OUT' } as const;
@@ -12,10 +13,10 @@ const VERDICT_WORDS = { pass: 'ok', unclear: 'CANNOT TELL', fail: 'OUT' } as con
  * or 1 mm here, and nowhere before.
  *
  * @param check - from `checkJob`; not changed
- * @param options.system - `us` or `metric`
- * @param options.width - characters in a line, 40 to 120, default 48
+ * @param options - see {@link JobSheetOptions}
  * @returns the text, lines ended by `\n`
- * @throws `UNKNOWN_CHOICE`, `OUT_OF_RANGE`
+ * @throws `WRONG_TYPE` for what is no check, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`,
+ *   `UNKNOWN_FIELD`
  * @example
  * const check = checkJob(planJob(job), {
  *   readings: [{ stake: 'K1', surface: 'subgrade', belowString: '35 7/8 in' }],
@@ -23,17 +24,9 @@ const VERDICT_WORDS = { pass: 'ok', unclear: 'CANNOT TELL', fail: 'OUT' } as con
  * });
  * renderCheckSheet(check, { system: 'us' }).includes('cut 7/8 in and compact') //=> true
  */
-export function renderCheckSheet(
-  check: JobCheck,
-  options: { readonly system: SheetSystem; readonly width?: number },
-): string {
-  const { system, width = 48 } = options;
-  if (system !== 'us' && system !== 'metric') {
-    throw fault('UNKNOWN_CHOICE', 'system must be us or metric', {}, ['system']);
-  }
-  if (!Number.isInteger(width) || width < 40 || width > 120) {
-    throw fault('OUT_OF_RANGE', 'width must be a whole number from 40 to 120', {}, ['width']);
-  }
+export function renderCheckSheet(check: JobCheck, options: JobSheetOptions): string {
+  requireCheck(check);
+  const { system, width } = readSheetOptions(options);
   const units = unitsOfSheet(system);
   const lines = [
     ...wrap(check.name, width),

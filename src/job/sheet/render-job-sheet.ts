@@ -1,39 +1,28 @@
-import { fault } from '../../errors.js';
 import type { JobPlan } from '../plan/plan.js';
+import { requirePlan } from '../require-plan.js';
 import { describeWarning } from './describe.js';
 import { heading, wrap } from './layout.js';
 import { levelsSection } from './levels-section.js';
 import { pavementSection } from './pavement-section.js';
 import { stringSection } from './string-section.js';
 import { totalsSection } from './totals-section.js';
+import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
 import { unitsOfSheet, type SheetSystem } from './units-of-sheet.js';
-
-/** How a sheet is written. */
-export interface JobSheetOptions {
-  /** Feet and inches, or metres and millimetres. */
-  readonly system: SheetSystem;
-  /** Characters in a line, 40 to 120. Default 48: a phone held upright, or half a printed page. */
-  readonly width?: number;
-}
 
 /**
  * Writes a plan as the sheet a crew works from: plain text, narrow, in the order of the work. Depths
  * are rounded to 1/16 in or 1 mm, here and nowhere before.
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
+ * @param options - see {@link JobSheetOptions}
  * @returns the text, lines ended by `\n`
- * @throws `UNKNOWN_CHOICE`, `OUT_OF_RANGE`
+ * @throws `PLAN_INVALID`, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`, `UNKNOWN_FIELD`
  * @example
  * renderJobSheet(planJob(job), { system: 'us' }).includes('subgrade: dig to') //=> true
  */
 export function renderJobSheet(plan: JobPlan, options: JobSheetOptions): string {
-  const { system, width = 48 } = options;
-  if (system !== 'us' && system !== 'metric') {
-    throw fault('UNKNOWN_CHOICE', 'system must be us or metric', {}, ['system']);
-  }
-  if (!Number.isInteger(width) || width < 40 || width > 120) {
-    throw fault('OUT_OF_RANGE', 'width must be a whole number from 40 to 120', {}, ['width']);
-  }
+  requirePlan(plan);
+  const { system, width } = readSheetOptions(options);
   const units = unitsOfSheet(system);
   const pavements = new Map(plan.pavements.map((pavement) => [pavement.id, pavement]));
   const lines = [

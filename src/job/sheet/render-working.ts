@@ -1,3 +1,5 @@
+import { fault } from '../../errors.js';
+import { shown } from '../../input/shown.js';
 import { formatLength } from '../../units/format-length.js';
 import { formatQuantity } from '../../units/format-quantity.js';
 import { isDecimal } from '../../units/decimal.js';
@@ -13,34 +15,45 @@ import {
   type Volume,
 } from '../../units/quantity.js';
 import { SOURCES } from '../../sources/catalogue.js';
-import type { Step, StepValue } from '../../working.js';
+import type { StepValue } from '../../working.js';
+import { isSteps, type SubjectStep } from './is-steps.js';
 import { wrap } from './layout.js';
+import { readSheetOptions } from './sheet-options.js';
 import type { SheetSystem } from './units-of-sheet.js';
+
+/** How working is written. */
+export interface RenderWorkingOptions {
+  /** Feet and inches, or metres and millimetres. */
+  readonly system: SheetSystem;
+  /** Characters in a line, 40 to 120. Default 72. */
+  readonly width?: number;
+}
 
 /**
  * Writes steps of working as text: title, formula, the values put in, the result and the source.
  *
  * @param steps - the `working` of a result or of a plan
- * @param options.system - `us` or `metric`
- * @param options.width - characters in a line, default 72
+ * @param options - see {@link RenderWorkingOptions}
+ * @returns the text, lines ended by `\n`
+ * @throws `WRONG_TYPE` for what is no working, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`,
+ *   `UNKNOWN_FIELD`
  * @example
  * const total = buildUp({ layers: [{ name: 'base', thickness: '8 in' }] });
  * renderWorking(total.working, { system: 'us' }).includes('D = t1') //=> true
  */
 export function renderWorking(
-  steps: readonly (Step & { readonly subject?: string })[],
-  options: { readonly system: SheetSystem; readonly width?: number },
+  steps: readonly SubjectStep[],
+  options: RenderWorkingOptions,
 ): string {
-  const { system, width = 72 } = options;
+  if (!isSteps(steps)) {
+    throw fault('WRONG_TYPE', `pass the working of a result or of a plan, got ${shown(steps)}`);
+  }
+  const { system, width } = readSheetOptions(options, 72);
   const lines = steps.flatMap((step) => stepLines(step, system, width));
   return `${lines.join('\n')}\n`;
 }
 
-function stepLines(
-  step: Step & { readonly subject?: string },
-  system: SheetSystem,
-  width: number,
-): string[] {
+function stepLines(step: SubjectStep, system: SheetSystem, width: number): string[] {
   const title = step.subject === undefined ? step.title : `${step.subject}: ${step.title}`;
   const source = SOURCES[step.source];
   return [

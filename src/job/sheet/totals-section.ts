@@ -1,6 +1,8 @@
 import { volume } from '../../units/construct.js';
 import { wholePacks } from '../../volumes/whole-packs.js';
+import { ZERO } from '../../units/decimal.js';
 import {
+  fromSIDecimal,
   isQuantity,
   type AnyQuantity,
   type Area,
@@ -9,6 +11,7 @@ import {
 } from '../../units/quantity.js';
 import { materialList, type Amount, type MaterialLine } from '../order/material-list.js';
 import type { JobPlan, StreamPlan } from '../plan/plan.js';
+import { countedPacks } from './counted-packs.js';
 import { entry, heading, wrap } from './layout.js';
 import type { SheetUnits } from './units-of-sheet.js';
 
@@ -80,12 +83,18 @@ const MATERIAL_WORDS: Readonly<Record<MaterialLine['material'], string>> = {
 function packLine(line: MaterialLine, units: SheetUnits, width: number): string[] {
   const name = MATERIAL_WORDS[line.material];
   if (line.packs.length === 0) return entry(name, amountText(line.ordered, line, units), width);
-  const packs = line.packs.map(({ name: pack, count }) => `${count} ${pack}`).join(', ');
+  const packs = line.packs.map(({ name: pack, count }) => countedPacks(pack, count)).join(', ');
+  const left = amountText(line.surplus, line, units);
   return [
     ...entry(name, packs, width),
-    ...entry('  left over', amountText(line.surplus, line, units), width),
+    ...(left === amountText(nothingOf(line.surplus), line, units)
+      ? []
+      : entry('  left over', left, width)),
   ];
 }
+
+/** Nothing of an amount: a surplus that prints like it is not worth a line. */
+const nothingOf = (amount: Amount): Amount => (isQuantity(amount) ? fromSIDecimal(amount.dimension, ZERO) : 0);
 
 function amountText(amount: Amount, { measure }: MaterialLine, units: SheetUnits): string {
   if (!isQuantity(amount)) return measure === 'rolls' ? `${amount} rolls` : `${amount}`;

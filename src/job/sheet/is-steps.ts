@@ -1,0 +1,42 @@
+import { isPlain } from '../../input/plain.js';
+import { SOURCES } from '../../sources/catalogue.js';
+import { isDecimal } from '../../units/decimal.js';
+import type { Step } from '../../working.js';
+import { isSound } from './is-measure.js';
+
+/** A step of working, with what it is about where it stands in a plan. */
+export type SubjectStep = Step & {
+  /** The pavement, string or part of the job. */
+  readonly subject?: string;
+};
+
+const MOST_STEPS = 100_000;
+
+/** True for the working of a result. Internal. */
+export const isSteps = (value: unknown): value is readonly SubjectStep[] => isListOf(value, isStep);
+
+function isStep(value: unknown): boolean {
+  if (!isPlain(value)) return false;
+  const { subject, title, formula, given, result, source } = value;
+  return (
+    (subject === undefined || typeof subject === 'string') &&
+    typeof title === 'string' &&
+    typeof formula === 'string' &&
+    isListOf(given, isStepInput) &&
+    isStepInput(result) &&
+    typeof source === 'string' &&
+    Object.hasOwn(SOURCES, source)
+  );
+}
+
+const isStepInput = (value: unknown): boolean =>
+  isPlain(value) &&
+  typeof value['symbol'] === 'string' &&
+  typeof value['name'] === 'string' &&
+  isStepValue(value['value']);
+
+const isStepValue = (value: unknown): boolean =>
+  typeof value === 'string' || Number.isFinite(value) || isDecimal(value) || isSound(value);
+
+const isListOf = (value: unknown, isOne: (one: unknown) => boolean): boolean =>
+  Array.isArray(value) && value.length <= MOST_STEPS && Array.from(value).every(isOne);

@@ -7,8 +7,9 @@ import {
   type JobInput,
   type JobPlan,
 } from 'settline/job';
+import { pathText } from 'settline';
 import { length, type Length } from 'settline/units';
-import { expectFault } from '../faults.js';
+import { expectFault, faultsOf } from '../faults.js';
 import { cedarCourtFile, cedarCourtJob } from '../cedar-court.js';
 import { inMetric } from '../in-metric.js';
 import { millGarthJob } from '../mill-garth.js';

@@ -95,7 +95,7 @@ test('a file that goes wrong in up to three ways is planned or refused, never mo
     runs(400),
   );
   expect(refused).toBeGreaterThan(300);
-}, 120_000);
+});
 
 test('of two fields that cannot be read each is one fault', () => {
   fc.assert(
@@ -112,4 +112,4 @@ test('of two fields that cannot be read each is one fault', () => {
     }),
     runs(400),
   );
-}, 120_000);
+});

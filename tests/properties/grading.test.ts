@@ -20,7 +20,7 @@ import { expectFault } from '../faults.js';
 import { runs } from '../runs.js';
 
 /** Whole surfaces and lines: a few hundred of each. */
-const FEW = runs(100);
+const FEW = runs(60);
 
 const mm = (value: number): Length => length(value, 'mm');
 const permille = (value: number): Slope => slope(`${value}/1000`, 'ratio');

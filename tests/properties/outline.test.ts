@@ -13,7 +13,7 @@ import { readNumber } from '../../src/units/read-number.js';
 import { runs } from '../runs.js';
 
 type Point = readonly [x: number, y: number];
-const RUNS = runs(100);
+const RUNS = runs(60);
 
 const metres = (points: readonly Point[]): OutlineInput => ({ unit: 'm', points });
 
@@ -194,7 +194,7 @@ describe('round corners', () => {
       ),
       runs(20),
     );
-  }, 30_000);
+  });
 
   test('never more than mitred ones', () => {
     fc.assert(
@@ -296,7 +296,7 @@ describe('crossings', () => {
       }),
       runs(7_000),
     );
-  }, 60_000);
+  });
 
   test('a corner exactly on an edge is refused, and a hair off it is not', () => {
     const part = fc.integer({ min: 1, max: 999_999 });

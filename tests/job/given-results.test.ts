@@ -120,7 +120,7 @@ test.each<[object, string]>([
     'instrumentHeight REQUIRED ',
   ],
 ])('checkJob refuses %j with one fault', (change, fault) => {
-  const faults = faultsOf(() => checkJob(plan, { ...readings, ...change } as never));
+  const faults = faultsOf(() => checkJob(plan, { ...readings, ...change }));
   expect(
     faults.map(({ path, code, params }) => `${pathText(path)} ${code} ${params['meant'] ?? ''}`),
   ).toEqual([fault]);

@@ -94,7 +94,8 @@ function packLine(line: MaterialLine, units: SheetUnits, width: number): string[
 }
 
 /** Nothing of an amount: a surplus that prints like it is not worth a line. */
-const nothingOf = (amount: Amount): Amount => (isQuantity(amount) ? fromSIDecimal(amount.dimension, ZERO) : 0);
+const nothingOf = (amount: Amount): Amount =>
+  isQuantity(amount) ? fromSIDecimal(amount.dimension, ZERO) : 0;
 
 function amountText(amount: Amount, { measure }: MaterialLine, units: SheetUnits): string {
   if (!isQuantity(amount)) return measure === 'rolls' ? `${amount} rolls` : `${amount}`;

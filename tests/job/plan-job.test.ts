@@ -362,7 +362,10 @@ describe('JSON', () => {
     expect(expectFault(() => planFromJSON(damaged), 'PLAN_INVALID').path.at(-1)).toBe('unit');
   });
 
-  interface Altered { pavements: Record<string, unknown>[]; warnings: { code: string }[] }
+  interface Altered {
+    pavements: Record<string, unknown>[];
+    warnings: { code: string }[];
+  }
   test.each<[string, (saved: Altered) => unknown, string]>([
     [
       'another figure',

@@ -8,6 +8,6 @@ export const countedPacks = (name: string, count: number): string =>
 function plural(name: string): string {
   if (!/[a-z]$/.test(name)) return name;
   if (/(?:x|ch|sh|ss)$/.test(name)) return `${name}es`;
-  if (name.endsWith("s")) return name;
+  if (name.endsWith('s')) return name;
   return /[^aeiou]y$/.test(name) ? `${name.slice(0, -1)}ies` : `${name}s`;
 }

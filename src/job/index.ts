@@ -85,7 +85,7 @@ export type {
   WarningCode,
 } from './plan/plan.js';
 export { renderJobSheet } from './sheet/render-job-sheet.js';
-export type { DescribeOptions, JobSheetOptions } from './sheet/sheet-options.js';
+export type { DescribePartOptions, JobSheetOptions } from './sheet/sheet-options.js';
 export { renderWorking, type RenderWorkingOptions } from './sheet/render-working.js';
 export type { SubjectStep } from './sheet/is-steps.js';
 export { describeMove, describeWarning } from './sheet/describe.js';

@@ -6,7 +6,7 @@ import { isPlain } from '../../input/plain.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { shown } from '../../input/shown.js';
 import { isLength } from './is-measure.js';
-import { readSystem, systemField, type DescribeOptions } from './sheet-options.js';
+import { readSystem, systemField, type DescribePartOptions } from './sheet-options.js';
 import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';
 
 /** How the action at a stake is written. */
@@ -93,7 +93,7 @@ function actionWords(stake: CheckedStake, kind: SurfaceKind, units: SheetUnits):
  * The next step on a checked surface, in words.
  *
  * @param check - of a {@link SurfaceCheck}
- * @param options - see {@link DescribeOptions}
+ * @param options - see {@link DescribePartOptions}
  * @returns for instance `Go on to base top: spread 6 7/16 in loose.`
  * @throws `WRONG_TYPE` for what is no surface of a check, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
@@ -109,7 +109,7 @@ function actionWords(stake: CheckedStake, kind: SurfaceKind, units: SheetUnits):
  */
 export function describeNextStep(
   check: Pick<SurfaceCheck, 'next'>,
-  options: DescribeOptions,
+  options: DescribePartOptions,
 ): string {
   if (!isPlain(check) || !isNextStep(check.next)) {
     throw fault('WRONG_TYPE', `pass a surface of the result of checkJob(), got ${shown(check)}`);

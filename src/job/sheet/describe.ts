@@ -5,7 +5,7 @@ import type { StakeMove } from '../../stakes/stake-move.js';
 import { isQuantity, type Area, type Length, type Slope } from '../../units/quantity.js';
 import type { PlanWarning } from '../plan/plan.js';
 import { isLength, isSound } from './is-measure.js';
-import { readSystem, type DescribeOptions } from './sheet-options.js';
+import { readSystem, type DescribePartOptions } from './sheet-options.js';
 import { slopeText, unitsOfSheet, type SheetSystem } from './units-of-sheet.js';
 import { WARNING_WORDS } from './warning-words.js';
 
@@ -13,14 +13,14 @@ import { WARNING_WORDS } from './warning-words.js';
  * The instruction for a stake that stands out of line.
  *
  * @param move - of a string line, or of a line check
- * @param options - see {@link DescribeOptions}
+ * @param options - see {@link DescribePartOptions}
  * @returns for instance `move S4 1 3/16 in right`, seen from the first stake to the last
  * @throws `WRONG_TYPE` for what is no move, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
  * describeMove({ id: 'S4', distance: length('1 3/16 in'), direction: 'right' }, { system: 'us' })
  * //=> 'move S4 1 3/16 in right'
  */
-export function describeMove(move: StakeMove, options: DescribeOptions): string {
+export function describeMove(move: StakeMove, options: DescribePartOptions): string {
   if (!isMove(move)) throw fault('WRONG_TYPE', `pass a move of a string line, got ${shown(move)}`);
   const { depthWithUnit } = unitsOfSheet(readSystem(options));
   return `move ${move.id} ${depthWithUnit(move.distance)} ${move.direction}`;
@@ -37,7 +37,7 @@ function isMove(value: unknown): value is StakeMove {
  * A warning of a plan in words.
  *
  * @param warning - of the `warnings` of a plan
- * @param options - see {@link DescribeOptions}
+ * @param options - see {@link DescribePartOptions}
  * @throws `WRONG_TYPE` for what is no warning, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
  * describeWarning(
@@ -45,7 +45,7 @@ function isMove(value: unknown): value is StakeMove {
  *   { system: 'us' },
  * ) //=> 'Stake S4 stands inside the dig of Drive: it will be dug out. Set it further off.'
  */
-export function describeWarning(warning: PlanWarning, options: DescribeOptions): string {
+export function describeWarning(warning: PlanWarning, options: DescribePartOptions): string {
   if (!isWarning(warning)) {
     throw fault('WRONG_TYPE', `pass a warning of a plan, got ${shown(warning)}`);
   }

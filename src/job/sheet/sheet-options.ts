@@ -4,7 +4,7 @@ import { SHEET_WIDTH } from '../../input/ranges.js';
 import type { SheetSystem } from './units-of-sheet.js';
 
 /** How a sentence is written. */
-export interface DescribeOptions {
+export interface DescribePartOptions {
   /** Feet and inches, or metres and millimetres. */
   readonly system: SheetSystem;
 }
@@ -20,7 +20,7 @@ export interface JobSheetOptions {
 /** The two ways of writing, as a field. Internal. */
 export const systemField = choice<SheetSystem>(['us', 'metric']);
 
-const DESCRIBE = shapeOf<DescribeOptions>()({ system: systemField });
+const DESCRIBE = shapeOf<DescribePartOptions>()({ system: systemField });
 
 /** Reads how a sentence is written. Internal. */
 export const readSystem = (options: unknown): SheetSystem => readOptions(options, DESCRIBE).system;

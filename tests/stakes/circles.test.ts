@@ -98,6 +98,11 @@ describe('refused', () => {
       () => circleThrough({ points: [...line, point('7 m', '7 m')] }),
       'POINTS_COLLINEAR',
     );
+    const hair = { x: '3 m', y: { value: '1e-20', unit: 'm' } } as const;
+    const almost = [point('0 m', '0 m'), point('1 m', '0 m'), point('7 m', '0 m'), hair];
+    expect(expectFault(() => circleThrough({ points: almost }), 'POINTS_COLLINEAR').path).toEqual([
+      'points',
+    ]);
     const spot = point('1 m', '2 m');
     expectFault(() => circleThrough({ points: [spot, spot, spot] }), 'POINTS_COINCIDE');
   });

@@ -363,4 +363,16 @@ describe('messages speak in the unit of whoever wrote the field', () => {
   ])('%#', (run, message) => {
     expect(said(run)).toEqual([message]);
   });
+
+  test('of the sides as measured, where they were', () => {
+    const sides = { near: '40 ft', far: '24 ft', left: '10 ft', right: '10 ft' };
+    expect(
+      said(() =>
+        checkSquare({ length: '24 ft', width: '10 ft', diagonals: ['26 ft', '27 ft'], sides }),
+      ),
+    ).toEqual([
+      'no triangle has sides of 40 ft and 10 ft and a diagonal of 26 ft. Measure again',
+      'no triangle has sides of 40 ft and 10 ft and a diagonal of 27 ft. Measure again',
+    ]);
+  });
 });

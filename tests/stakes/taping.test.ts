@@ -76,6 +76,14 @@ describe('a point by two tapes', () => {
     expect(touch.isWeakFix).toBe(true);
   });
 
+  test('nor do tapes that cross by less than floats can tell', () => {
+    const [a, b] = from('2 m', '3 m', '3 mm');
+    const longer = { value: '3.00000000000000000000000000000000001', unit: 'm' } as const;
+    const close = pointByTapes({ from: [a, { ...b, distance: longer }], side: 'left' });
+    expect(close.offset.isZero()).toBe(false);
+    expect(close.ellipse).toBeNull();
+  });
+
   test.each([
     [
       '2 m',

@@ -3,22 +3,24 @@
 import { describe, expect, test } from 'vitest';
 import {
   axleGroupLimit,
+  cuttingEdge,
+  machineTime,
+  plateTime,
+  spoilLoads,
+  spoilPile,
+  wheelStressScreen,
+} from 'settline/haul';
+import {
   baseTaper,
   closableArea,
-  cuttingEdge,
   excavationGates,
   handDig,
   locateWindow,
-  machineTime,
   oldPaving,
-  plateTime,
   rootZone,
   softSpot,
-  spoilLoads,
-  spoilPile,
   utilityCover,
   waterInDig,
-  wheelStressScreen,
 } from 'settline/site';
 import { stateVolume } from 'settline/volumes';
 import { expectPrinted } from '../printed.js';

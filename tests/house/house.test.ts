@@ -43,6 +43,7 @@ const FLOORS: Readonly<Record<string, number>> = {
   volumes: 3,
   materials: 3,
   site: 3,
+  haul: 3,
   checks: 3,
   structure: 3,
   job: 4,
@@ -64,6 +65,8 @@ const ALLOWED = new Set([
   'volumes outline',
   'site volumes',
   'site outline',
+  'haul volumes',
+  'haul site',
   'materials outline',
   'materials volumes',
 ]);

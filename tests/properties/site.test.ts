@@ -4,15 +4,17 @@ import {
   axleGroupLimit,
   checkAxleGroups,
   cuttingEdge,
+  haulBalance,
+  spoilLoads,
+  spoilPile,
+} from 'settline/haul';
+import {
   excavationGates,
   handDig,
   handDigInOutline,
-  haulBalance,
   locateWindow,
   oldPaving,
   rootZone,
-  spoilLoads,
-  spoilPile,
 } from 'settline/site';
 import type { OutlineInput } from 'settline/outline';
 import { area, length, max, sum, volume } from 'settline/units';

@@ -1,5 +1,5 @@
 import { describe } from 'vitest';
-import { axleGroupLimit, checkAxleGroups } from 'settline/site';
+import { axleGroupLimit, checkAxleGroups } from 'settline/haul';
 import { AXLE_LIMITS } from 'settline/sources';
 import { expectExact } from '../printed.js';
 import { published } from './published.js';

@@ -1,12 +1,6 @@
 import { describe, expect } from 'vitest';
-import {
-  haulBalance,
-  machineTime,
-  oldPaving,
-  plateTime,
-  spoilLoads,
-  spoilPile,
-} from 'settline/site';
+import { haulBalance, machineTime, plateTime, spoilLoads, spoilPile } from 'settline/haul';
+import { oldPaving } from 'settline/site';
 import { HAND_DIG_RATES, OLD_PAVING_WEIGHTS, REPOSE_ANGLES } from 'settline/sources';
 import { time, volume } from 'settline/units';
 import { stateVolume } from 'settline/volumes';

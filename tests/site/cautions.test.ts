@@ -1,5 +1,6 @@
 // What can hurt someone carries cautions, and nothing says that it cannot.
 import { describe, expect, test } from 'vitest';
+import * as haul from 'settline/haul';
 import * as site from 'settline/site';
 import { stateVolume } from 'settline/volumes';
 
@@ -25,7 +26,7 @@ const RESULTS = {
     ['dust', 'utilities', 'loads'],
   ],
   spoilLoads: [
-    site.spoilLoads({
+    haul.spoilLoads({
       bank: stateVolume('9 m3', 'bank'),
       loosePerBank: 1.3,
       bankMoistDensity: '2 t/m3',
@@ -35,12 +36,12 @@ const RESULTS = {
     ['loads', 'excavation'],
   ],
   spoilPile: [
-    site.spoilPile({ volume: stateVolume('9 m3', 'loose'), reposeAngle: '30 deg', setBack: '1 m' }),
+    haul.spoilPile({ volume: stateVolume('9 m3', 'loose'), reposeAngle: '30 deg', setBack: '1 m' }),
     ['excavation', 'trees', 'utilities'],
   ],
-  axleGroupLimit: [site.axleGroupLimit({ axles: 2, spread: '4 ft' }), ['loads']],
+  axleGroupLimit: [haul.axleGroupLimit({ axles: 2, spread: '4 ft' }), ['loads']],
   checkAxleGroups: [
-    site.checkAxleGroups({
+    haul.checkAxleGroups({
       axles: [
         { id: 'a', position: '0 m', load: '1 t' },
         { id: 'b', position: '2 m', load: '1 t' },
@@ -50,7 +51,7 @@ const RESULTS = {
     ['loads'],
   ],
   machineTime: [
-    site.machineTime({
+    haul.machineTime({
       bank: stateVolume('9 m3', 'bank'),
       loosePerBank: 1.3,
       bucket: '0.2 m3',
@@ -61,7 +62,7 @@ const RESULTS = {
     ['utilities', 'excavation'],
   ],
   haulBalance: [
-    site.haulBalance({
+    haul.haulBalance({
       loadTime: '5 min',
       haulTime: '5 min',
       dumpTime: '5 min',
@@ -146,7 +147,7 @@ const RESULTS = {
     ['structure'],
   ],
   wheelStressScreen: [
-    site.wheelStressScreen({
+    haul.wheelStressScreen({
       wheelLoad: '1 kN',
       tyrePressure: '100 kPa',
       depth: '1 m',
@@ -192,8 +193,8 @@ describe.each([
   });
 });
 
-test('no function of the folder is left out but the two that touch nobody', () => {
-  const functions = Object.keys(site);
+test('no function of the two folders is left out but the two that touch nobody', () => {
+  const functions = [...Object.keys(site), ...Object.keys(haul)];
   expect(functions.filter((name) => !(name in RESULTS)).sort()).toEqual([
     'cuttingEdge',
     'plateTime',

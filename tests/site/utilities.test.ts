@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { handDig, handDigInOutline, locateWindow, utilityCover } from 'settline/site';
-import { dateOf, readDay, weekdayOf } from '../../src/site/calendar.js';
+import { dateOf, readDay, weekdayOf } from '../../src/site/utilities/calendar.js';
 import { makeReader } from '../../src/input/reader.js';
 import { testRefusals } from '../refusals.js';
 

@@ -1,8 +1,8 @@
 import type { FieldPath } from '../../errors.js';
-import { excavationGates } from '../../site/excavation-gates.js';
-import { handDigInOutline, type DrawnHandDig } from '../../site/hand-dig-in-outline.js';
-import { rootZone, type RootZone } from '../../site/root-zone.js';
-import { utilityCover } from '../../site/utility-cover.js';
+import { excavationGates } from '../../site/excavation/excavation-gates.js';
+import { handDigInOutline, type DrawnHandDig } from '../../site/utilities/hand-dig-in-outline.js';
+import { rootZone, type RootZone } from '../../site/trees/root-zone.js';
+import { utilityCover } from '../../site/utilities/utility-cover.js';
 import { max } from '../../units/aggregate.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_AREA } from '../../units/zero.js';

@@ -1,10 +1,10 @@
 import type { EdgeRestraint } from '../../materials/edging/edge-restraint.js';
 import type { Geotextile } from '../../materials/fabric/geotextile.js';
 import type { JointSand } from '../../materials/joints/joint-sand.js';
-import type { ExcavationGates } from '../../site/excavation-gates.js';
-import type { DrawnHandDig } from '../../site/hand-dig-in-outline.js';
-import type { RootZone } from '../../site/root-zone.js';
-import type { UtilityCover } from '../../site/utility-cover.js';
+import type { ExcavationGates } from '../../site/excavation/excavation-gates.js';
+import type { DrawnHandDig } from '../../site/utilities/hand-dig-in-outline.js';
+import type { RootZone } from '../../site/trees/root-zone.js';
+import type { UtilityCover } from '../../site/utilities/utility-cover.js';
 import type { Area, Length, Volume } from '../../units/quantity.js';
 import type { StateVolume } from '../../volumes/state-volume.js';
 

@@ -1,0 +1,97 @@
+import { makeReader } from '../input/reader.js';
+import { AXLE_GROUP_FORMULA } from '../sources/axle-limits.js';
+import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { length, mass, type LengthInput } from '../units/construct.js';
+import { exactOf, fromSI, type Length, type Mass } from '../units/quantity.js';
+import {
+  addRatios,
+  divideRatios,
+  multiplyRatios,
+  subtractRatios,
+  wholeRatio,
+  type Ratio,
+} from '../units/ratio.js';
+import { readNumber } from '../units/read-number.js';
+import { roundQuotient } from '../units/round-ratio.js';
+import { given, withWorking, type Step, type Worked } from '../working.js';
+import { LENGTH } from '../site/limits.js';
+import { readCount } from '../site/read-whole.js';
+
+/** What the axle-group formula allows on a group. */
+export interface AxleGroupLimit extends Worked {
+  /** The formula to the last digit. */
+  readonly unrounded: Mass;
+  /** To the nearest 500 lb, an exact half down, as the tables print it. */
+  readonly limit: Mass;
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * Weight that the United States axle-group formula allows on two or more consecutive axles:
+ * `W = 500 (L N / (N - 1) + 12 N + 36)`, W in pounds, L in feet, rounded to the nearest 500 lb. The
+ * formula alone: caps on single axles, tandems and the whole vehicle stand beside it
+ * ({@link checkAxleGroups}), and states, towns and bridges post less.
+ *
+ * @param options.axles - axles in the group, 2 to 20
+ * @param options.spread - between the first and the last axle [length]; the printed tables go by
+ *   whole feet
+ * @returns the formula's weight, as it comes and rounded [mass]
+ * @throws `TOO_FEW_AXLES`, `OUT_OF_RANGE`, `NOT_POSITIVE` and the reading codes
+ * @source bridge-formula
+ * @source axle-weight-table
+ * @example
+ * axleGroupLimit({ axles: 3, spread: '18 ft' }).limit.to('lb').toString() //=> '49500'
+ * axleGroupLimit({ axles: 3, spread: '9 ft' }).limit.to('lb').toString() //=> '42500'
+ */
+export function axleGroupLimit(options: {
+  readonly axles: number;
+  readonly spread: LengthInput;
+}): AxleGroupLimit {
+  const reader = makeReader();
+  const fields = reader.object(options, []);
+  const axles = readCount(reader, fields['axles'], ['axles'], 20);
+  if (axles === 1) reader.fail('TOO_FEW_AXLES', ['axles'], 'a group has two axles or more');
+  const spread = reader.quantity('length', fields['spread'], ['spread'], LENGTH);
+  reader.finish();
+  const unrounded = groupFormula(axles, spread);
+  const limit = roundedGroup(unrounded);
+  return withWorking({ unrounded, limit, cautions: cautionsFor('loads') }, () => [
+    groupStep(axles, spread, unrounded, limit),
+  ]);
+}
+
+const FOOT = exactOf(length(1, 'ft'));
+const STEP = exactOf(mass(AXLE_GROUP_FORMULA.step.value, 'lb'));
+const PER_AXLE = readNumber(AXLE_GROUP_FORMULA.perAxle.value);
+const CONSTANT = readNumber(AXLE_GROUP_FORMULA.constant.value);
+const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
+
+/** The formula to the last digit. Internal. */
+export function groupFormula(axles: number, spread: Length): Mass {
+  const feet = divideRatios(exactOf(spread), FOOT);
+  const n = wholeRatio(axles);
+  const first = divideRatios(multiplyRatios(feet, n), wholeRatio(axles - 1));
+  const terms = addRatios(addRatios(first, multiplyRatios(n, PER_AXLE)), CONSTANT);
+  return fromSI('mass', multiplyRatios(terms, STEP));
+}
+
+/** To the nearest step, an exact half down: up from half a step below. Internal. */
+export function roundedGroup(unrounded: Mass): Mass {
+  const halfBelow = subtractRatios(exactOf(unrounded), multiplyRatios(STEP, HALF));
+  return fromSI('mass', multiplyRatios(roundQuotient(halfBelow, STEP, 'up'), STEP));
+}
+
+/** The working of a group. Internal. */
+export function groupStep(axles: number, spread: Length, unrounded: Mass, limit: Mass): Step {
+  return {
+    title: `Formula for ${axles} axles`,
+    formula: 'W = 500 (L N / (N - 1) + 12 N + 36), to the nearest 500 lb',
+    given: [
+      given('N', 'axles', axles),
+      given('L', 'first to last axle', spread),
+      given('W0', 'before rounding', unrounded),
+    ],
+    result: given('W', 'formula weight', limit),
+    source: 'bridge-formula',
+  };
+}

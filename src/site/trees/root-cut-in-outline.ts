@@ -1,0 +1,97 @@
+import type { FieldPath } from '../../errors.js';
+import type { Reader } from '../../input/reader.js';
+import { contains } from '../../outline/contains.js';
+// the dig is an outline
+import type { OutlineInput } from '../../outline/read-outline.js';
+import { forEachEdge } from '../../outline/ring.js';
+import type { LengthInput } from '../../units/construct.js';
+import { Decimal40 } from '../../units/decimal.js';
+import { fromSI, type Length } from '../../units/quantity.js';
+import {
+  divideRatios,
+  multiplyRatios,
+  signOfRatio,
+  ZERO_RATIO,
+  type Ratio,
+} from '../../units/ratio.js';
+import { squareRoot } from '../../units/root.js';
+import { cross, dot, minus, norm, squared, type Vector } from '../../units/vector.js';
+import { circleInRing } from '../../geometry/ring/circle-in-ring.js';
+import { floatsOf, readDrawnDig, readPlace } from '../drawn-dig.js';
+import type { DigAtTree } from './root-cut.js';
+
+/** A dig beside a tree, drawn. */
+export interface DrawnDigAtTree {
+  /** Outline of the whole dig, its over-dig included, as `outlineArea` takes it. */
+  readonly outline: OutlineInput;
+  /** Middle of the trunk, in the coordinates of the outline. */
+  readonly trunk: { readonly x: LengthInput; readonly y: LengthInput };
+}
+
+/** Reads a drawn dig beside a tree. Internal. */
+export function readDrawnDigAtTree(
+  reader: Reader,
+  fields: Readonly<Record<string, unknown>>,
+  path: FieldPath,
+): DigAtTree {
+  const dig = readDrawnDig(reader, fields['outline'], [...path, 'outline']);
+  const trunk = readPlace(reader, fields['trunk'], [...path, 'trunk'], dig.origin);
+  return {
+    cut: (radius) => {
+      const seen = dig.rings().map((ring) => ring.map((point) => minus(point, trunk)));
+      const share = shareInDig(seen, radius.toNumber('m'));
+      return { distance: distanceToDig(seen), share: new Decimal40(share) };
+    },
+    formula: 'A = part of the circle of R about the trunk that lies in the dig',
+    given: [],
+  };
+}
+
+/** The rings of a dig as seen from the trunk, the outer one first. */
+type SeenRings = readonly (readonly Vector[])[];
+
+/** Share of the circle that lies in the dig, rounded to 1e-12, where the floats end: beyond the zone zero. */
+function shareInDig(seen: SeenRings, radius: number): number {
+  const [outer = 0, ...holes] = seen.map((ring) => circleInRing(floatsOf(ring), radius));
+  const area = holes.reduce((rest, hole) => rest - hole, outer);
+  return Math.round((area / (Math.PI * radius * radius)) * 1e12) / 1e12 + 0;
+}
+
+const TRUNK: Vector = Object.freeze({ x: ZERO_RATIO, y: ZERO_RATIO });
+
+/** From the middle of the trunk to the dig; zero where the dig runs under it. */
+function distanceToDig(seen: SeenRings): Length {
+  const [outer = [], ...holes] = seen;
+  const isUnder = contains(outer, TRUNK) && !holes.some((hole) => contains(hole, TRUNK));
+  if (isUnder) return fromSI('length', ZERO_RATIO);
+  const { a, b } = nearestEdge(seen);
+  return fromSI('length', distanceToEdge(a, b));
+}
+
+/** The nearest edge is looked for in floats; how far it is, is then worked out exactly. */
+function nearestEdge(seen: SeenRings): { readonly a: Vector; readonly b: Vector } {
+  let nearest = { a: TRUNK, b: TRUNK, distance: Infinity };
+  for (const ring of seen) {
+    forEachEdge(ring, (a, b) => {
+      const distance = floatDistance(a, b);
+      if (distance < nearest.distance) nearest = { a, b, distance };
+    });
+  }
+  return nearest;
+}
+
+function floatDistance(a: Vector, b: Vector): number {
+  const [ax = 0, ay = 0, bx = 0, by = 0] = floatsOf([a, b]);
+  const [dx, dy] = [bx - ax, by - ay];
+  const share = Math.min(1, Math.max(0, -(ax * dx + ay * dy) / (dx * dx + dy * dy)));
+  return Math.hypot(ax + share * dx, ay + share * dy);
+}
+
+/** From the origin to an edge: to its line where the foot lies on the edge, else to its nearer end. */
+function distanceToEdge(a: Vector, b: Vector): Ratio {
+  const along = minus(b, a);
+  if (signOfRatio(dot(a, along)) >= 0) return norm(a);
+  if (signOfRatio(dot(b, along)) <= 0) return norm(b);
+  const off = cross(a, along);
+  return squareRoot(divideRatios(multiplyRatios(off, off), squared(along)));
+}

@@ -1,5 +1,9 @@
 import type { FieldPath } from '../errors.js';
-import type { QuantityRule, Reader } from '../input/reader.js';
+import { bothOrNeither } from '../input/both-or-neither.js';
+import { custom, object, optional, quantity } from '../input/field.js';
+import { PAYLOAD, SITE_LENGTH } from '../input/ranges.js';
+import type { Reader } from '../input/reader.js';
+import { shapeOf, type Check, type Field, type Values } from '../input/shape.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import { AXLE_LIMITS, type AxleLimitName } from '../sources/axle-limits.js';
 import { statusOf, type SourceId } from '../sources/catalogue.js';
@@ -7,22 +11,33 @@ import type { SourceStatus } from '../sources/source.js';
 import type { ReferenceValue } from '../sources/reference-value.js';
 import type { LengthInput, MassInput } from '../units/construct.js';
 import type { Length, Mass } from '../units/quantity.js';
-import { LENGTH, MASS } from '../site/limits.js';
 
-/** Caps beside the formula, given by the caller. What is left out is not checked. */
+/** Your own caps beside the formula. What you leave out is not checked. */
 export interface AxleCapsInput {
+  /** Cap on a single axle [mass], more than 0 and at most 10 000 t. */
   readonly single?: MassInput;
+  /** Cap on a tandem [mass], more than 0 and at most 10 000 t. Needs `tandemSpread`. */
   readonly tandem?: MassInput;
+  /** Cap on the whole vehicle [mass], more than 0 and at most 10 000 t. */
   readonly gross?: MassInput;
-  /** Axles no further apart count as one; only with `single`. */
+  /** Axles no farther apart than this count as one [length]. Needs `single`. */
   readonly singleSpread?: LengthInput;
-  /** Axles no further apart, first to last, are a tandem; goes with `tandem`. */
+  /** Axles no farther apart than this, first to last, are a tandem [length]. Needs `tandem`. */
   readonly tandemSpread?: LengthInput;
-  /** From this spread on two tandems may carry a tandem cap each; only with `tandem`. */
+  /** From this spread on, two tandems may carry a tandem cap each [length]. Needs `tandem`. */
   readonly twoTandemsFrom?: LengthInput;
 }
 
-/** A cap with where it comes from. */
+const OWN = shapeOf<AxleCapsInput>()({
+  single: optional(quantity(PAYLOAD)),
+  tandem: optional(quantity(PAYLOAD)),
+  gross: optional(quantity(PAYLOAD)),
+  singleSpread: optional(quantity(SITE_LENGTH)),
+  tandemSpread: optional(quantity(SITE_LENGTH)),
+  twoTandemsFrom: optional(quantity(SITE_LENGTH)),
+});
+
+/** A cap with where it comes from. Internal. */
 export interface Cap {
   readonly mass: Mass;
   readonly status: SourceStatus | 'given';
@@ -31,26 +46,41 @@ export interface Cap {
 
 /** Caps that have been read. Internal. */
 export interface AxleCaps {
-  readonly single?: Cap;
-  readonly tandem?: Cap;
-  readonly gross?: Cap;
-  readonly singleSpread?: Length;
-  readonly tandemSpread?: Length;
-  readonly twoTandemsFrom?: Length;
+  readonly single: Cap | undefined;
+  readonly tandem: Cap | undefined;
+  readonly gross: Cap | undefined;
+  readonly singleSpread: Length | undefined;
+  readonly tandemSpread: Length | undefined;
+  readonly twoTandemsFrom: Length | undefined;
 }
 
-/** Reads caps: the name of a set, or the caller's own. There is no default. Internal. */
-export function readAxleCaps(reader: Reader, value: unknown, path: FieldPath): AxleCaps {
-  if (typeof value === 'string') {
-    const names = Object.keys(AXLE_LIMITS) as [AxleLimitName, ...AxleLimitName[]];
-    return published(reader.choice(value, path, names));
+const NAMES = Object.keys(AXLE_LIMITS) as [AxleLimitName, ...AxleLimitName[]];
+
+/** Each cap needs the spread it is for, and the other way round. */
+const checkOwn: Check<typeof OWN> = (reader, _, path, raw) => {
+  bothOrNeither(reader, raw, ['tandem', 'tandemSpread'], path);
+  for (const [spread, cap] of [
+    ['singleSpread', 'single'],
+    ['twoTandemsFrom', 'tandem'],
+  ] as const) {
+    if (raw[spread] === undefined || raw[cap] !== undefined) continue;
+    reader.fail('REQUIRED', [...path, cap], `missing. ${spread} needs it`, { needs: spread });
   }
+};
+
+const OWN_CAPS = object(OWN, checkOwn);
+
+/** Caps: the name of a set, or your own. There is no default. Internal. */
+export const axleCaps: Field<AxleCaps> = custom(readAxleCaps);
+
+function readAxleCaps(reader: Reader, value: unknown, path: FieldPath): AxleCaps {
+  if (typeof value === 'string') return published(reader.choice(value, path, NAMES));
   if (value === undefined) {
-    const sets = Object.keys(AXLE_LIMITS).join(', ');
-    reader.fail('REQUIRED', path, `is missing: give your caps, or name a set (${sets})`);
-    return {};
+    const message = `missing. Give your own caps, or name a set (${NAMES.join(', ')})`;
+    reader.fail('REQUIRED', path, message);
+    return ownCaps({});
   }
-  return readOwn(reader, reader.object(value, path), path);
+  return ownCaps(OWN_CAPS.read(reader, value, path));
 }
 
 function published(name: AxleLimitName): AxleCaps {
@@ -70,39 +100,16 @@ function published(name: AxleLimitName): AxleCaps {
   };
 }
 
-function readOwn(
-  reader: Reader,
-  fields: Readonly<Record<string, unknown>>,
-  path: FieldPath,
-): AxleCaps {
-  const read = <D extends 'mass' | 'length'>(name: string, dimension: D, rule: QuantityRule<D>) =>
-    fields[name] === undefined
-      ? undefined
-      : reader.quantity(dimension, fields[name], [...path, name], rule);
-  const cap = (name: string): Cap | undefined => {
-    const mass = read(name, 'mass', MASS);
-    return mass === undefined ? undefined : { mass, status: 'given', source: null };
+function ownCaps(own: Partial<Values<typeof OWN>>): AxleCaps {
+  const cap = (mass: Mass | undefined): Cap | undefined =>
+    mass === undefined ? undefined : { mass, status: 'given', source: null };
+  const { singleSpread, tandemSpread, twoTandemsFrom } = own;
+  return {
+    single: cap(own.single),
+    tandem: cap(own.tandem),
+    gross: cap(own.gross),
+    singleSpread,
+    tandemSpread,
+    twoTandemsFrom,
   };
-  if (fields['tandem'] !== undefined && fields['tandemSpread'] === undefined) {
-    reader.fail(
-      'REQUIRED',
-      [...path, 'tandemSpread'],
-      'is missing: how far apart may the axles of a tandem stand?',
-    );
-  }
-  return withoutUndefined({
-    single: cap('single'),
-    tandem: cap('tandem'),
-    gross: cap('gross'),
-    singleSpread: read('singleSpread', 'length', LENGTH),
-    tandemSpread: read('tandemSpread', 'length', LENGTH),
-    twoTandemsFrom: read('twoTandemsFrom', 'length', LENGTH),
-  });
-}
-
-type Defined<T> = { [K in keyof T]?: Exclude<T[K], undefined> };
-
-function withoutUndefined<T extends object>(fields: T): Defined<T> {
-  const kept = Object.entries(fields).filter(([, value]) => value !== undefined);
-  return Object.fromEntries(kept) as Defined<T>;
 }

@@ -1,4 +1,6 @@
-import { makeReader } from '../input/reader.js';
+import { quantity, whole } from '../input/field.js';
+import { AXLES, SITE_LENGTH } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { AXLE_GROUP_FORMULA } from '../sources/axle-limits.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { length, mass, type LengthInput } from '../units/construct.js';
@@ -14,8 +16,22 @@ import {
 import { readNumber } from '../units/read-number.js';
 import { roundQuotient } from '../units/round-ratio.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { LENGTH } from '../site/limits.js';
-import { readCount } from '../site/read-whole.js';
+
+/** A group of consecutive axles. */
+export interface AxleGroupLimitOptions {
+  /** Axles in the group, 2 to 20. */
+  readonly axles: number;
+  /**
+   * From the first axle to the last [length], more than 0 and at most 10 km. The printed tables use
+   * whole feet.
+   */
+  readonly spread: LengthInput;
+}
+
+const OPTIONS = shapeOf<AxleGroupLimitOptions>()({
+  axles: whole(AXLES),
+  spread: quantity(SITE_LENGTH),
+});
 
 /** What the axle-group formula allows on a group. */
 export interface AxleGroupLimit extends Worked {
@@ -23,36 +39,27 @@ export interface AxleGroupLimit extends Worked {
   readonly unrounded: Mass;
   /** To the nearest 500 lb, an exact half down, as the tables print it. */
   readonly limit: Mass;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
  * Weight that the United States axle-group formula allows on two or more consecutive axles:
- * `W = 500 (L N / (N - 1) + 12 N + 36)`, W in pounds, L in feet, rounded to the nearest 500 lb. The
- * formula alone: caps on single axles, tandems and the whole vehicle stand beside it
- * ({@link checkAxleGroups}), and states, towns and bridges post less.
+ * `W = 500 (L N / (N - 1) + 12 N + 36)`, W in pounds, L in feet, rounded to the nearest 500 lb. This is
+ * the formula alone. {@link checkAxleGroups} adds the caps on single axles, tandems and the whole
+ * vehicle; states, towns and bridges post less.
  *
- * @param options.axles - axles in the group, 2 to 20
- * @param options.spread - between the first and the last axle [length]; the printed tables go by
- *   whole feet
- * @returns the formula's weight, as it comes and rounded [mass]
- * @throws `TOO_FEW_AXLES`, `OUT_OF_RANGE`, `NOT_POSITIVE` and the reading codes
+ * @param options - see {@link AxleGroupLimitOptions}
+ * @returns the weight by the formula, unrounded and rounded [mass]
+ * @throws `OUT_OF_RANGE`, `NOT_WHOLE`, `NOT_POSITIVE` and the reading codes
  * @source bridge-formula
  * @source axle-weight-table
  * @example
  * axleGroupLimit({ axles: 3, spread: '18 ft' }).limit.to('lb').toString() //=> '49500'
  * axleGroupLimit({ axles: 3, spread: '9 ft' }).limit.to('lb').toString() //=> '42500'
  */
-export function axleGroupLimit(options: {
-  readonly axles: number;
-  readonly spread: LengthInput;
-}): AxleGroupLimit {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const axles = readCount(reader, fields['axles'], ['axles'], 20);
-  if (axles === 1) reader.fail('TOO_FEW_AXLES', ['axles'], 'a group has two axles or more');
-  const spread = reader.quantity('length', fields['spread'], ['spread'], LENGTH);
-  reader.finish();
+export function axleGroupLimit(options: AxleGroupLimitOptions): AxleGroupLimit {
+  const { axles, spread } = readOptions(options, OPTIONS);
   const unrounded = groupFormula(axles, spread);
   const limit = roundedGroup(unrounded);
   return withWorking({ unrounded, limit, cautions: cautionsFor('loads') }, () => [

@@ -1,5 +1,7 @@
 import type { FieldPath } from '../errors.js';
-import { makeReader, type Reader } from '../input/reader.js';
+import { list, object, optional, quantity, text } from '../input/field.js';
+import { PAYLOAD, SITE_OFFSET } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
 import { AXLE_GROUP_FORMULA, type AxleLimitName } from '../sources/axle-limits.js';
 import { statusOf, type SourceId } from '../sources/catalogue.js';
 import type { SourceStatus } from '../sources/source.js';
@@ -7,19 +9,42 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { sum } from '../units/aggregate.js';
 import type { LengthInput, MassInput } from '../units/construct.js';
 import type { Length, Mass } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { withWorking, type Step, type Worked } from '../working.js';
-import { readAxleCaps, type AxleCaps, type AxleCapsInput, type Cap } from './axle-caps.js';
+import { axleCaps, type AxleCaps, type AxleCapsInput, type Cap } from './axle-caps.js';
 import { groupFormula, groupStep, roundedGroup } from './axle-group-limit.js';
-import { ANY_LENGTH, MASS } from '../site/limits.js';
 
 /** An axle, from the front of the vehicle to the back. */
 export interface AxleInput {
+  /** What the crew calls it. Each id once in a vehicle. */
   readonly id: string;
-  /** Distance from any mark, growing toward the back. */
+  /** Distance behind any mark [length], up to 10 km either way. Grows from axle to axle. */
   readonly position: LengthInput;
-  /** What the axle carries, if it is known. */
+  /** What the axle carries [mass], more than 0 and at most 10 000 t. Default: not known. */
   readonly load?: MassInput;
 }
+
+/** A vehicle and the caps that hold for it. */
+export interface CheckAxleGroupsOptions {
+  /** Axles from front to back, 2 to 20. */
+  readonly axles: readonly AxleInput[];
+  /**
+   * The name of a set of `AXLE_LIMITS`, such as `us-interstate`, or your own caps; `{}` for the formula
+   * alone. No default: the law of the road decides.
+   */
+  readonly caps: AxleLimitName | AxleCapsInput;
+}
+
+const AXLE = shapeOf<AxleInput>()({
+  id: text(),
+  position: quantity(SITE_OFFSET),
+  load: optional(quantity(PAYLOAD)),
+});
+
+const OPTIONS = shapeOf<CheckAxleGroupsOptions>()({
+  axles: list(object(AXLE), { of: 'axles', least: 2, most: 20, unique: 'id' }),
+  caps: axleCaps,
+});
 
 /** What sets the limit of a group. */
 export type AxleLimiter = 'formula' | 'single' | 'tandem' | 'gross' | 'two-tandems';
@@ -30,29 +55,35 @@ export interface AxleGroup {
   readonly axles: readonly string[];
   /** First to last axle; zero for one axle. */
   readonly spread: Length;
-  /** What the formula allows, to 500 lb; null for one axle, where it is not defined. */
+  /** Weight by the formula, to 500 lb; null for one axle, where it is not defined. */
   readonly formula: Mass | null;
-  /** The least of the formula and the caps that apply; null where no cap was given for one axle. */
+  /** Lowest of the formula and the caps that apply; null for one axle if no cap is given. */
   readonly limit: Mass | null;
+  /** What sets the limit; null if there is none. */
   readonly limitedBy: AxleLimiter | null;
-  /** How far the figure that decides can be traced; `given` for the caller's own. */
+  /** How far the limit can be traced; `given` for your own caps; null if there is no limit. */
   readonly status: SourceStatus | 'given' | null;
+  /** Where the limit is printed; null for your own caps, or if there is no limit. */
   readonly source: SourceId | null;
-  /** Sum of the loads, if all are known. */
+  /** Sum of the loads; null if one of them is not known. */
   readonly load: Mass | null;
-  /** Load less limit: positive is too much; null where one of them is not known. */
+  /** Load less limit, + too much; null if one of them is not known. */
   readonly excess: Mass | null;
-  readonly over: boolean | null;
+  /** True if the load is over the limit; null if one of them is not known. */
+  readonly isOver: boolean | null;
 }
 
 /** Every axle and group of axles of a vehicle. */
 export interface AxleGroups extends Worked {
+  /** Each axle and each group of consecutive axles. */
   readonly groups: readonly AxleGroup[];
-  /** The group with the greatest excess, if loads are known. */
+  /** The group with the largest excess; null if no loads are known. */
   readonly worst: AxleGroup | null;
   /** Groups that carry too much. */
-  readonly over: readonly AxleGroup[];
+  readonly overloaded: readonly AxleGroup[];
+  /** What the figures do not cover. */
   readonly notes: readonly string[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -61,14 +92,11 @@ export interface AxleGroups extends Worked {
  * and the caps: `W = 500 (L N / (N - 1) + 12 N + 36)` to the nearest 500 lb, and no more than the
  * single, tandem and gross caps. A load exactly on the limit is not over it.
  *
- * @param options.axles - 2 to 20, front to back: `id`, `position` [length, growing], `load` [mass]
- * @param options.caps - `us-interstate`, or your own `single`, `tandem` with `tandemSpread`,
- *   `gross`, `singleSpread`, `twoTandemsFrom`; `{}` for the formula alone. No default: the law of the
- *   road decides
- * @returns each axle and group with its formula weight, limit, what sets it and how far that can be
- *   traced, load and excess; the worst; cautions
- * @throws `TOO_FEW_AXLES`, `NOT_INCREASING`, `DUPLICATE_ID`, `CAPACITY_EXCEEDED`, `REQUIRED`,
- *   `UNKNOWN_CHOICE` and the reading codes
+ * @param options - see {@link CheckAxleGroupsOptions}
+ * @returns each axle and group with its weight by the formula, its limit, what sets it and how far that
+ *   can be traced, load and excess; the worst; cautions
+ * @throws `TOO_FEW`, `TOO_MANY`, `NOT_INCREASING`, `DUPLICATE_ID`, `REQUIRED`, `UNKNOWN_CHOICE` and the
+ *   reading codes
  * @source bridge-formula
  * @source vehicle-weights
  * @example
@@ -80,30 +108,22 @@ export interface AxleGroups extends Worked {
  *   ],
  *   caps: 'us-interstate',
  * });
- * truck.over.map(({ axles, limitedBy }) => `${axles.join(' + ')}: ${limitedBy}`)
+ * truck.overloaded.map(({ axles, limitedBy }) => `${axles.join(' + ')}: ${limitedBy}`)
  * //=> ['drive 1 + drive 2: tandem']
  * truck.worst?.excess?.to('lb').toString() //=> '1000'
  */
-export function checkAxleGroups(options: {
-  readonly axles: readonly AxleInput[];
-  readonly caps: AxleLimitName | AxleCapsInput;
-}): AxleGroups {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const axles = readAxles(reader, fields['axles']);
-  const caps = readAxleCaps(reader, fields['caps'], ['caps']);
-  reader.finish();
+export function checkAxleGroups(options: CheckAxleGroupsOptions): AxleGroups {
+  const { axles, caps } = readOptions(options, OPTIONS, checkOrder);
   const groups = axles.flatMap((_, first) =>
     axles.slice(first).map((__, extra) => {
       return judgeGroup(axles.slice(first, first + extra + 1), caps, axles.length);
     }),
   );
   const weighed = groups.filter(({ excess }) => excess !== null);
-  const worst = weighed.reduce<AxleGroup | null>(heavier, null);
   const found = {
     groups,
-    worst,
-    over: groups.filter(({ over }) => over === true),
+    worst: weighed.reduce<AxleGroup | null>(heavier, null),
+    overloaded: groups.filter(({ isOver }) => isOver === true),
     notes: NOTES,
     cautions: cautionsFor('loads'),
   };
@@ -111,54 +131,22 @@ export function checkAxleGroups(options: {
 }
 
 const NOTES: readonly string[] = Object.freeze([
-  'The formula and federal caps hold on Interstate highways. States, towns, bridges and private drives may post less.',
-  'Printed tables go by whole feet of spread; the formula takes the spread as measured and can come out one step of 500 lb apart.',
-  'The weight a tyre, axle or hitch is rated for may be the lower limit.',
+  'The formula and federal caps apply on Interstate highways. States, towns, bridges and private drives may post less.',
+  'Printed tables use whole feet of spread. The formula takes the spread as measured and can differ by one step of 500 lb.',
+  'The rating of a tyre, axle or hitch may be the lower limit.',
 ]);
-const MOST_AXLES = 20;
 
-interface Axle {
-  readonly id: string;
-  readonly position: Length;
-  readonly load: Mass | undefined;
-}
-
-function readAxles(reader: Reader, value: unknown): Axle[] {
-  const ids = new Set<string>();
-  const axles = reader.list(value, ['axles']).map((item, index): Axle => {
-    const path: FieldPath = ['axles', index];
-    const fields = reader.object(item, path);
-    const id = reader.text(fields['id'], [...path, 'id']);
-    if (id !== '' && ids.has(id))
-      reader.fail('DUPLICATE_ID', [...path, 'id'], `${id} stands twice`);
-    ids.add(id);
-    const position = reader.quantity(
-      'length',
-      fields['position'],
-      [...path, 'position'],
-      ANY_LENGTH,
-    );
-    const load =
-      fields['load'] === undefined
-        ? undefined
-        : reader.quantity('mass', fields['load'], [...path, 'load'], MASS);
-    return { id, position, load };
-  });
-  if (axles.length === 1)
-    reader.fail('TOO_FEW_AXLES', ['axles'], 'a vehicle has two axles or more');
-  if (axles.length > MOST_AXLES) reader.fail('CAPACITY_EXCEEDED', ['axles'], 'more than 20 axles');
-  axles.forEach(({ position }, index) => {
+/** Each axle is behind the one before it. */
+const checkOrder: Check<typeof OPTIONS> = (reader, { axles = [] }, path: FieldPath) => {
+  axles.forEach(({ id, position }, index) => {
     const before = axles[index - 1];
-    if (before !== undefined && position.compare(before.position) <= 0) {
-      reader.fail(
-        'NOT_INCREASING',
-        ['axles', index, 'position'],
-        'each axle must stand behind the one before it',
-      );
-    }
+    if (before === undefined || position.compare(before.position) > 0) return;
+    const message = `axle ${id} is not behind the axle before it. List axles from front to back`;
+    reader.fail('NOT_INCREASING', [...path, 'axles', index, 'position'], message);
   });
-  return axles;
-}
+};
+
+type Axle = Values<typeof AXLE>;
 
 interface Limit {
   readonly by: AxleLimiter;
@@ -182,14 +170,15 @@ function judgeGroup(axles: readonly Axle[], caps: AxleCaps, all: number): AxleGr
     source: limit?.cap.source ?? null,
     load,
     excess,
-    over: excess === null ? null : !excess.isNegative() && !excess.isZero(),
+    isOver: excess === null ? null : !excess.isNegative() && !excess.isZero(),
   };
 }
 
 function spreadOf(axles: readonly Axle[]): Length {
   const [first, last] = [axles[0], axles.at(-1)];
-  if (first === undefined || last === undefined) throw new TypeError('a group has an axle');
-  return last.position.minus(first.position);
+  return first === undefined || last === undefined
+    ? NO_LENGTH
+    : last.position.minus(first.position);
 }
 
 interface GroupCase {
@@ -199,7 +188,7 @@ interface GroupCase {
   readonly isWhole: boolean;
 }
 
-/** The least of what applies; of equals the cap, because it is the plainer rule. */
+/** The lowest of what applies; of equals the cap, because it is the plainer rule. */
 function limitOf(axles: readonly Axle[], group: GroupCase): Limit | undefined {
   const { formula, spread, caps, isWhole } = group;
   const limits: Limit[] = [];
@@ -219,7 +208,7 @@ function limitOf(axles: readonly Axle[], group: GroupCase): Limit | undefined {
 const isWithin = (spread: Length, most: Length | undefined): boolean =>
   most !== undefined && spread.compare(most) <= 0;
 
-/** The formula, or two tandem caps where two tandems stand far enough apart. */
+/** The formula, or two tandem caps where two tandems are far enough apart. */
 function formulaLimit(axles: readonly Axle[], formula: Mass, caps: AxleCaps): Limit {
   const { step } = AXLE_GROUP_FORMULA;
   const plain: Limit = {

@@ -1,29 +1,84 @@
-import type { FieldPath } from '../errors.js';
-import { makeReader, type Reader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
+import { object, optional, quantity } from '../input/field.js';
+import { MACHINE_PART, MACHINE_PART_OR_NONE, SMALL } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { DEPTH_OR_NONE, LENGTH, LENGTH_OR_NONE } from '../site/limits.js';
 
 /** Loaded radius of each wheel: from the middle of the hub down to the ground. */
 export interface LoadedRadii {
+  /** Front left [length], more than 0 and at most 50 m. */
   readonly frontLeft: LengthInput;
+  /** Front right [length], more than 0 and at most 50 m. */
   readonly frontRight: LengthInput;
+  /** Rear left [length], more than 0 and at most 50 m. */
   readonly rearLeft: LengthInput;
+  /** Rear right [length], more than 0 and at most 50 m. */
   readonly rearRight: LengthInput;
 }
 
-/** Where a cutting edge stands because of tyres and wear. Up is positive. */
+/** What wear has taken from the two ends of an edge. */
+export interface EdgeWear {
+  /** Lost at the left end [length], 0 to 1 m. */
+  readonly left: LengthInput;
+  /** Lost at the right end [length], 0 to 1 m. */
+  readonly right: LengthInput;
+}
+
+/** A machine, its tyres and its cutting edge. */
+export interface CuttingEdgeOptions {
+  /** Loaded radius of each wheel as it is now. */
+  readonly loadedRadius: LoadedRadii;
+  /** Loaded radius at the right pressure, the same for all wheels [length]. */
+  readonly fullRadius: LengthInput;
+  /** Front axle to rear axle [length], more than 0 and at most 50 m. */
+  readonly wheelbase: LengthInput;
+  /** Left wheel to right wheel [length], more than 0 and at most 50 m. */
+  readonly track: LengthInput;
+  /** Front axle to the edge, ahead of it [length], 0 to 50 m. */
+  readonly reach: LengthInput;
+  /** Width of the bucket or blade [length], more than 0 and at most 50 m. */
+  readonly edgeWidth: LengthInput;
+  /** What wear has taken from the edge. Default: nothing. */
+  readonly wear?: EdgeWear;
+}
+
+const PART = quantity(MACHINE_PART);
+
+const RADII = shapeOf<LoadedRadii>()({
+  frontLeft: PART,
+  frontRight: PART,
+  rearLeft: PART,
+  rearRight: PART,
+});
+
+const WEAR = shapeOf<EdgeWear>()({ left: quantity(SMALL), right: quantity(SMALL) });
+
+const OPTIONS = shapeOf<CuttingEdgeOptions>()({
+  loadedRadius: object(RADII),
+  fullRadius: PART,
+  wheelbase: PART,
+  track: PART,
+  reach: quantity(MACHINE_PART_OR_NONE),
+  edgeWidth: PART,
+  wear: optional(object(WEAR), { left: NO_LENGTH, right: NO_LENGTH }),
+});
+
+/** How tyres and wear move a cutting edge. Up is positive. */
 export interface CuttingEdge extends Worked {
-  /** Middle of the edge against where it stands on good tyres and an unworn edge. */
+  /** Change of height of the middle, against good tyres and an unworn edge. */
   readonly middle: Length;
+  /** Change of height of the left end. */
   readonly left: Length;
+  /** Change of height of the right end. */
   readonly right: Length;
   /** Left end less right end. */
   readonly across: Length;
   /** Tilt of the machine: rise toward the left over run. */
   readonly crossTilt: Slope;
+  /** What to measure before you cut. */
   readonly note: string;
 }
 
@@ -31,15 +86,9 @@ export interface CuttingEdge extends Worked {
  * What soft tyres and a worn edge do to the height of a bucket or blade that reaches out ahead of the
  * front axle: `middle = f + (f - r) reach / wheelbase` with f and r the mean change of loaded radius
  * in front and behind, `tilt = (l - g) / track` with l and g that on the left and on the right. A
- * worn edge stands higher by what it has lost.
+ * worn edge is higher by what it has lost.
  *
- * @param options.loadedRadius - of each wheel as it stands [length]: hub to ground
- * @param options.fullRadius - the same with the right pressure, on all wheels [length]
- * @param options.wheelbase - front axle to rear axle [length]
- * @param options.track - left wheel to right wheel [length]
- * @param options.reach - front axle to the edge, ahead [length]
- * @param options.edgeWidth - of the bucket or blade [length]
- * @param options.wear - lost from the edge at its `left` and `right` end [length], default none
+ * @param options - see {@link CuttingEdgeOptions}
  * @returns change of height of the edge in the middle and at both ends, tilt [up positive]
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED` and the reading codes
  * @source derived
@@ -54,35 +103,14 @@ export interface CuttingEdge extends Worked {
  * });
  * edge.middle.to('mm').toString() //=> '-37'
  */
-export function cuttingEdge(options: {
-  readonly loadedRadius: LoadedRadii;
-  readonly fullRadius: LengthInput;
-  readonly wheelbase: LengthInput;
-  readonly track: LengthInput;
-  readonly reach: LengthInput;
-  readonly edgeWidth: LengthInput;
-  readonly wear?: { readonly left: LengthInput; readonly right: LengthInput };
-}): CuttingEdge {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const full = reader.quantity('length', fields['fullRadius'], ['fullRadius'], LENGTH);
-  const wheels = readWheels(reader, fields['loadedRadius'], ['loadedRadius'], full);
-  const read = (name: 'wheelbase' | 'track' | 'edgeWidth') =>
-    reader.quantity('length', fields[name], [name], LENGTH);
-  const [wheelbase, track, edgeWidth] = [read('wheelbase'), read('track'), read('edgeWidth')];
-  const reach = reader.quantity('length', fields['reach'], ['reach'], LENGTH_OR_NONE);
-  const wear = readWear(reader, fields['wear'], ['wear']);
-  reader.finish();
-
-  const mean = (a: Length, b: Length) => a.plus(b).dividedBy(2);
-  const front = mean(wheels.frontLeft, wheels.frontRight);
-  const rear = mean(wheels.rearLeft, wheels.rearRight);
-  const leverage = fromSI('slope', divideRatios(exactOf(front.minus(rear)), exactOf(wheelbase)));
-  const pitched = front.plus(reach.times(leverage));
-  const roll = mean(wheels.frontLeft, wheels.rearLeft).minus(
-    mean(wheels.frontRight, wheels.rearRight),
-  );
-  const crossTilt = fromSI('slope', divideRatios(exactOf(roll), exactOf(track)));
+export function cuttingEdge(options: CuttingEdgeOptions): CuttingEdge {
+  const read = readOptions(options, OPTIONS);
+  const { loadedRadius: now, fullRadius: full, wheelbase, track, reach, edgeWidth, wear } = read;
+  const front = mean(now.frontLeft, now.frontRight).minus(full);
+  const rear = mean(now.rearLeft, now.rearRight).minus(full);
+  const pitched = front.plus(reach.times(slopeOf(front.minus(rear), wheelbase)));
+  const roll = mean(now.frontLeft, now.rearLeft).minus(mean(now.frontRight, now.rearRight));
+  const crossTilt = slopeOf(roll, track);
   const half = edgeWidth.dividedBy(2).times(crossTilt);
   const left = pitched.plus(half).plus(wear.left);
   const right = pitched.minus(half).plus(wear.right);
@@ -92,7 +120,7 @@ export function cuttingEdge(options: {
     right,
     across: left.minus(right),
     crossTilt,
-    note: 'Measure both ends of the edge off a level slab before cutting to grade; load in the bucket and soft ground change it again.',
+    note: 'Measure both ends of the edge above a level slab before you cut to grade. A load in the bucket and soft ground change it again.',
   };
   return withWorking(found, () => [
     {
@@ -117,25 +145,7 @@ export function cuttingEdge(options: {
   ]);
 }
 
-const WHEELS = ['frontLeft', 'frontRight', 'rearLeft', 'rearRight'] as const;
+const mean = (a: Length, b: Length): Length => a.plus(b).dividedBy(2);
 
-/** Change of each loaded radius against the full one: negative for a soft tyre. */
-function readWheels(reader: Reader, value: unknown, path: FieldPath, full: Length) {
-  const fields = reader.object(value, path);
-  const changes = WHEELS.map((name) =>
-    reader.quantity('length', fields[name], [...path, name], LENGTH).minus(full),
-  );
-  const [frontLeft = NONE, frontRight = NONE, rearLeft = NONE, rearRight = NONE] = changes;
-  return { frontLeft, frontRight, rearLeft, rearRight };
-}
-
-const NONE = length(0, 'm');
-
-function readWear(reader: Reader, value: unknown, path: FieldPath) {
-  if (value === undefined) return { left: NONE, right: NONE };
-  const fields = reader.object(value, path);
-  return {
-    left: reader.quantity('length', fields['left'], [...path, 'left'], DEPTH_OR_NONE),
-    right: reader.quantity('length', fields['right'], [...path, 'right'], DEPTH_OR_NONE),
-  };
-}
+const slopeOf = (rise: Length, run: Length): Slope =>
+  fromSI('slope', divideRatios(exactOf(rise), exactOf(run)));

@@ -1,23 +1,52 @@
-import { makeReader } from '../input/reader.js';
+import { list, optional, quantity, whole } from '../input/field.js';
+import { BOX, TIME, TIME_OR_NONE, TRUCKS } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { sum } from '../units/aggregate.js';
 import type { TimeInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Flow, Time } from '../units/quantity.js';
 // what is hauled is loose
-import { requireState, type StateVolume } from '../volumes/state-volume.js';
+import { inStateField, type StateVolume } from '../volumes/state-volume.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { TIME, TIME_OR_NONE, VOLUME } from '../site/limits.js';
-import { readCount } from '../site/read-whole.js';
+
+/** The times of a truck, and what it carries. */
+export interface HaulBalanceOptions {
+  /** To fill one truck [time], more than 0 and at most 10 000 h. */
+  readonly loadTime: TimeInput;
+  /** Full, to the tip [time], 0 to 10 000 h. */
+  readonly haulTime: TimeInput;
+  /** At the tip, waiting included [time], 0 to 10 000 h. */
+  readonly dumpTime: TimeInput;
+  /** Empty, back to the machine [time], 0 to 10 000 h. */
+  readonly returnTime: TimeInput;
+  /** Loose volume of a full, legal load [volume], more than 0 and at most 1000 m3. */
+  readonly truckLoad: VolumeInput;
+  /** Numbers of trucks to compare, each 1 to 100. Default: the number needed, and one fewer. */
+  readonly trucks?: readonly number[];
+  /** Loose volume to move, for the time of each fleet. Default: no times. */
+  readonly volume?: StateVolume<'loose'>;
+}
+
+const OPTIONS = shapeOf<HaulBalanceOptions>()({
+  loadTime: quantity(TIME),
+  haulTime: quantity(TIME_OR_NONE),
+  dumpTime: quantity(TIME_OR_NONE),
+  returnTime: quantity(TIME_OR_NONE),
+  truckLoad: quantity(BOX),
+  trucks: optional(list(whole(TRUCKS), { of: 'numbers of trucks', most: 100 })),
+  volume: optional(inStateField('loose', 'trucks carry loose soil')),
+});
 
 /** What a number of trucks moves. */
 export interface Fleet {
+  /** How many trucks. */
   readonly trucks: number;
   /** Loose volume over time: the lesser of what the trucks carry and what the machine loads. */
   readonly output: Flow;
-  /** `trucks` where the machine waits, `machine` where trucks wait, `both` where neither does. */
+  /** `trucks` if the machine waits, `machine` if trucks wait, `both` if neither does. */
   readonly limitedBy: 'trucks' | 'machine' | 'both';
-  /** For the whole volume, if one was given; steady running, without start and end. */
+  /** For the whole volume at a steady pace, start and end not counted; null if no volume is given. */
   readonly time: Time | null;
 }
 
@@ -25,14 +54,17 @@ export interface Fleet {
 export interface HaulBalance extends Worked {
   /** Load, haul, dump, return. */
   readonly truckCycle: Time;
-  /** Truck cycle over loading time: trucks that keep the machine just busy. */
+  /** Truck cycle over loading time: trucks that just keep the machine busy. */
   readonly balance: number;
-  /** The balance rounded up: fewer leave the machine waiting. */
+  /** The balance rounded up: with fewer the machine waits. */
   readonly trucksNeeded: number;
+  /** Loose volume over time that one truck moves. */
   readonly perTruck: Flow;
-  readonly machineMost: Flow;
-  /** For the trucks asked for, or for the needed number and one fewer. */
+  /** Loose volume over time that the machine can load. */
+  readonly machineMaximum: Flow;
+  /** For the numbers of trucks given, or for the number needed and one fewer. */
   readonly fleets: readonly Fleet[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -40,16 +72,9 @@ export interface HaulBalance extends Worked {
  * Trucks to keep a machine busy: `balance = (load + haul + dump + return) / load`, and what a number
  * of trucks moves: `output = min(n x load volume / truck cycle, load volume / loading time)`.
  *
- * @param options.loadTime - to fill one truck [time]
- * @param options.haulTime - full, to the tip [time]
- * @param options.dumpTime - at the tip, waiting there included [time]
- * @param options.returnTime - empty, back to the machine [time]
- * @param options.truckLoad - loose volume in a full, legal load [volume]
- * @param options.trucks - numbers of trucks to compare, each 1 to 100; default the needed number and
- *   one fewer
- * @param options.volume - loose volume to move, for the time of each fleet
+ * @param options - see {@link HaulBalanceOptions}
  * @returns truck cycle, balance, trucks needed, output of each fleet and which of the two limits it
- * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `STATE_MISSING` and the reading codes
+ * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `NOT_WHOLE`, `WRONG_STATE` and the reading codes
  * @source haul-notes
  * @example
  * const haul = haulBalance({
@@ -62,56 +87,27 @@ export interface HaulBalance extends Worked {
  * haul.trucksNeeded //=> 5
  * haul.fleets.map(({ trucks, limitedBy }) => `${trucks}: ${limitedBy}`) //=> ['4: trucks', '5: machine']
  */
-export function haulBalance(options: {
-  readonly loadTime: TimeInput;
-  readonly haulTime: TimeInput;
-  readonly dumpTime: TimeInput;
-  readonly returnTime: TimeInput;
-  readonly truckLoad: VolumeInput;
-  readonly trucks?: readonly number[];
-  readonly volume?: StateVolume<'loose'>;
-}): HaulBalance {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const loadTime = reader.quantity('time', fields['loadTime'], ['loadTime'], TIME);
-  const away = (['haulTime', 'dumpTime', 'returnTime'] as const).map((name) =>
-    reader.quantity('time', fields[name], [name], TIME_OR_NONE),
-  );
-  const load = reader.quantity('volume', fields['truckLoad'], ['truckLoad'], VOLUME);
-  const counts =
-    fields['trucks'] === undefined
-      ? undefined
-      : reader
-          .list(fields['trucks'], ['trucks'])
-          .map((item, index) => readCount(reader, item, ['trucks', index], 100));
-  const moved = fields['volume'];
-  if (moved !== undefined) {
-    requireState(reader, moved, {
-      state: 'loose',
-      path: ['volume'],
-      words: "trucks carry loose soil: stateVolume(v, 'loose')",
-    });
-  }
-  reader.finish();
-
-  const truckCycle = sum([loadTime, ...away]);
+export function haulBalance(options: HaulBalanceOptions): HaulBalance {
+  const read = readOptions(options, OPTIONS);
+  const { loadTime, truckLoad: load } = read;
+  const truckCycle = sum([loadTime, read.haulTime, read.dumpTime, read.returnTime]);
   const perTruck = load.dividedBy(truckCycle);
-  const machineMost = load.dividedBy(loadTime);
+  const machineMaximum = load.dividedBy(loadTime);
   const needed = wholeNumberUp(truckCycle, loadTime);
   const fleet = (trucks: number): Fleet => {
     const carried = perTruck.times(trucks);
-    const order = carried.compare(machineMost);
-    const output = order > 0 ? machineMost : carried;
+    const order = carried.compare(machineMaximum);
+    const output = order > 0 ? machineMaximum : carried;
     const limitedBy = order === 0 ? 'both' : order > 0 ? 'machine' : 'trucks';
-    return { trucks, output, limitedBy, time: options.volume?.volume.dividedBy(output) ?? null };
+    return { trucks, output, limitedBy, time: read.volume?.volume.dividedBy(output) ?? null };
   };
-  const compared = counts ?? (needed > 1 ? [needed - 1, needed] : [needed]);
+  const compared = read.trucks ?? (needed > 1 ? [needed - 1, needed] : [needed]);
   const found = {
     truckCycle,
     balance: truckCycle.dividedBy(loadTime).toNumber(),
     trucksNeeded: needed,
     perTruck,
-    machineMost,
+    machineMaximum,
     fleets: compared.map(fleet),
     cautions: cautionsFor('loads'),
   };

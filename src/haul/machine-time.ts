@@ -1,42 +1,66 @@
-import { makeReader } from '../input/reader.js';
+import { number, quantity } from '../input/field.js';
+import { BOX, FILL_FACTOR, LOOSE_PER_BANK, SHARE, TIME } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { TimeInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Flow, Time, Volume } from '../units/quantity.js';
 // a machine digs bank soil and carries it loose
-import { inState, requireState, type StateVolume } from '../volumes/state-volume.js';
+import { inState, inStateField, type StateVolume } from '../volumes/state-volume.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { PART, TIME, VOLUME } from '../site/limits.js';
-import { readLoosePerBank } from './spoil-loads.js';
+
+/** Soil to dig and the machine that digs it. */
+export interface MachineTimeOptions {
+  /** Soil in place, from `stateVolume(v, 'bank')`. */
+  readonly bank: StateVolume<'bank'>;
+  /** Loose over bank volume, 0.9 to 3: 30% swell is 1.3. */
+  readonly loosePerBank: number | string;
+  /** Rated volume of the bucket [volume], more than 0 and at most 1000 m3. */
+  readonly bucket: VolumeInput;
+  /** Loose volume in the bucket over its rated volume, 0.3 to 1.5. */
+  readonly fillFactor: number | string;
+  /** Dig, swing, dump, return [time], more than 0 and at most 10 000 h. */
+  readonly cycle: TimeInput;
+  /** Share of the hour at work, more than 0 and at most 1. A 50-minute hour is `50/60`. */
+  readonly efficiency: number | string;
+}
+
+const OPTIONS = shapeOf<MachineTimeOptions>()({
+  bank: inStateField('bank', 'a machine digs soil in place'),
+  loosePerBank: number(LOOSE_PER_BANK),
+  bucket: quantity(BOX),
+  fillFactor: number(FILL_FACTOR),
+  cycle: quantity(TIME),
+  efficiency: number(SHARE),
+});
 
 /** How long a machine digs. */
 export interface MachineTime extends Worked {
+  /** All of the soil, dug. */
   readonly loose: StateVolume<'loose'>;
   /** Loose volume in one bucket. */
   readonly perBucket: Volume;
   /** Buckets, rounded up. */
   readonly cycles: number;
+  /** Loose volume over time. */
   readonly loosePerHour: Flow;
+  /** Bank volume over time. */
   readonly bankPerHour: Flow;
+  /** Time to dig all of it. */
   readonly time: Time;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
  * Buckets and hours of a digging machine: `bucket = rated volume x fill`,
  * `loose per hour = bucket / cycle x efficiency`, `bank per hour = loose per hour / (loose per bank)`,
- * `time = bank / bank per hour`. Soil in tolerance zones is dug by hand: take it off first. Trimming
- * to grade goes by area and is not in it.
+ * `time = bank / bank per hour`. Soil in tolerance zones is dug by hand: subtract it first. Trimming to
+ * grade depends on area and is not included.
  *
- * @param options.bank - soil as it lies, `stateVolume(v, 'bank')`
- * @param options.loosePerBank - loose over bank volume, 0.9 to 3
- * @param options.bucket - rated volume of the bucket [volume]
- * @param options.fillFactor - loose volume in the bucket over its rated volume, 0.3 to 1.5
- * @param options.cycle - dig, swing, dump, return [time]
- * @param options.efficiency - share of the hour at work, more than 0 to 1; a 50-minute hour is `50/60`
+ * @param options - see {@link MachineTimeOptions}
  * @returns loose volume, buckets, output an hour, time
- * @throws `STATE_MISSING`, `RATIO_OUT_OF_RANGE`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the
- *   reading codes
+ * @throws `WRONG_STATE`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
  * const dig = machineTime({
@@ -50,31 +74,12 @@ export interface MachineTime extends Worked {
  * dig.cycles //=> 338
  * dig.time.to('h').toFixed(2) //=> '2.47'
  */
-export function machineTime(options: {
-  readonly bank: StateVolume<'bank'>;
-  readonly loosePerBank: number | string;
-  readonly bucket: VolumeInput;
-  readonly fillFactor: number | string;
-  readonly cycle: TimeInput;
-  readonly efficiency: number | string;
-}): MachineTime {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  requireState(reader, fields['bank'], {
-    state: 'bank',
-    path: ['bank'],
-    words: "give the soil as it lies: stateVolume(v, 'bank')",
-  });
-  const swell = readLoosePerBank(reader, fields['loosePerBank']);
-  const rated = reader.quantity('volume', fields['bucket'], ['bucket'], VOLUME);
-  const fill = reader.number(fields['fillFactor'], ['fillFactor'], FILL);
-  const cycle = reader.quantity('time', fields['cycle'], ['cycle'], TIME);
-  const efficiency = reader.number(fields['efficiency'], ['efficiency'], PART);
-  reader.finish();
-
-  const bank = options.bank.volume;
+export function machineTime(options: MachineTimeOptions): MachineTime {
+  const read = readOptions(options, OPTIONS);
+  const { loosePerBank: swell, bucket, fillFactor: fill, cycle, efficiency } = read;
+  const bank = read.bank.volume;
   const loose = bank.times(swell);
-  const perBucket = rated.times(fill);
+  const perBucket = bucket.times(fill);
   const loosePerHour = perBucket.dividedBy(cycle).times(efficiency);
   const bankPerHour = loosePerHour.dividedBy(swell);
   const time = bank.dividedBy(bankPerHour);
@@ -92,7 +97,7 @@ export function machineTime(options: {
       title: 'Loose soil an hour',
       formula: 'Q = q f e / c',
       given: [
-        given('q', 'rated bucket', rated),
+        given('q', 'rated bucket', bucket),
         given('f', 'fill factor', fill),
         given('e', 'efficiency', efficiency),
         given('c', 'cycle', cycle),
@@ -113,5 +118,3 @@ export function machineTime(options: {
     },
   ]);
 }
-
-const FILL = Object.freeze({ sign: 'positive', least: 0.3, most: 1.5 } as const);

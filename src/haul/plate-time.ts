@@ -1,21 +1,54 @@
-import { makeReader } from '../input/reader.js';
-import { speed, type AreaInput, type LengthInput, type SpeedInput } from '../units/construct.js';
+import { number, optional, quantity, whole } from '../input/field.js';
+import { AREA, MACHINE_PART, OVERLAP, PASSES, SHARE, SPEED, THICKNESS } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import type { AreaInput, LengthInput, SpeedInput } from '../units/construct.js';
 import type { Flow, Length, Time } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { AREA, DEPTH, FRACTION, LENGTH, PART } from '../site/limits.js';
-import { readCount } from '../site/read-whole.js';
+
+/** A layer to compact and the plate or roller that does it. */
+export interface PlateTimeOptions {
+  /** Area to compact [area], more than 0 and at most 1000 ha. */
+  readonly area: AreaInput;
+  /** Width of the plate or drum [length], more than 0 and at most 50 m. */
+  readonly plateWidth: LengthInput;
+  /** Share of the width that runs over the last lane again, 0 to 0.9. */
+  readonly overlap: number | string;
+  /** Speed of travel [speed], more than 0 and at most 50 km/h. */
+  readonly speed: SpeedInput;
+  /** Passes over each lift, 1 to 50. */
+  readonly passes: number;
+  /** Lifts, 1 to 50. */
+  readonly lifts: number;
+  /** Share of the time in motion, more than 0 and at most 1. Turns and edges lower it. */
+  readonly efficiency: number | string;
+  /** Compacted thickness of one lift [length], more than 0 and at most 5 m. Default: no output. */
+  readonly lift?: LengthInput;
+}
+
+const OPTIONS = shapeOf<PlateTimeOptions>()({
+  area: quantity(AREA),
+  plateWidth: quantity(MACHINE_PART),
+  overlap: number(OVERLAP),
+  speed: quantity(SPEED),
+  passes: whole(PASSES),
+  lifts: whole(PASSES),
+  efficiency: number(SHARE),
+  lift: optional(quantity(THICKNESS)),
+});
 
 /** How long a plate or roller is at work. */
 export interface PlateTime extends Worked {
-  /** Width that a pass gains: plate less overlap. */
+  /** Width that a lane gains: plate less overlap. */
   readonly lane: Length;
   /** Once over the whole area. */
   readonly perPass: Time;
   /** All passes over one lift. */
   readonly perLift: Time;
+  /** All passes over all lifts. */
   readonly time: Time;
-  /** Compacted volume over time, if the thickness of a lift was given. */
+  /** Compacted volume over time; null if no thickness of a lift is given. */
   readonly output: Flow | null;
+  /** What the time leaves out. */
   readonly notes: readonly string[];
 }
 
@@ -23,16 +56,9 @@ export interface PlateTime extends Worked {
  * Time of a plate or roller: `once over = A / (width (1 - overlap) speed efficiency)`,
  * `time = once over x passes x lifts`; compacted output `= lane x speed x lift x efficiency / passes`.
  *
- * @param options.area - [area]
- * @param options.plateWidth - [length]
- * @param options.overlap - share of the width that runs over the last lane again, 0 to 0.9
- * @param options.speed - [speed]
- * @param options.passes - over each lift, 1 to 50
- * @param options.lifts - 1 to 50
- * @param options.efficiency - share of the time in motion, more than 0 to 1; turns and edges lower it
- * @param options.lift - compacted thickness of one lift [length], for the output
- * @returns lane, time once over, for a lift and in all; output
- * @throws `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @param options - see {@link PlateTimeOptions}
+ * @returns lane, time once over, for a lift and for all lifts; output
+ * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `NOT_WHOLE` and the reading codes
  * @source derived
  * @example
  * const plate = plateTime({
@@ -46,33 +72,11 @@ export interface PlateTime extends Worked {
  * });
  * plate.time.to('min').toFixed(1) //=> '96.5'
  */
-export function plateTime(options: {
-  readonly area: AreaInput;
-  readonly plateWidth: LengthInput;
-  readonly overlap: number | string;
-  readonly speed: SpeedInput;
-  readonly passes: number;
-  readonly lifts: number;
-  readonly efficiency: number | string;
-  readonly lift?: LengthInput;
-}): PlateTime {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const area = reader.quantity('area', fields['area'], ['area'], AREA);
-  const width = reader.quantity('length', fields['plateWidth'], ['plateWidth'], LENGTH);
-  const overlap = reader.number(fields['overlap'], ['overlap'], { ...FRACTION, most: 0.9 });
-  const travel = reader.quantity('speed', fields['speed'], ['speed'], SPEED);
-  const passes = readCount(reader, fields['passes'], ['passes'], 50);
-  const lifts = readCount(reader, fields['lifts'], ['lifts'], 50);
-  const efficiency = reader.number(fields['efficiency'], ['efficiency'], PART);
-  const lift =
-    fields['lift'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['lift'], ['lift'], DEPTH);
-  reader.finish();
-
+export function plateTime(options: PlateTimeOptions): PlateTime {
+  const read = readOptions(options, OPTIONS);
+  const { area, plateWidth: width, overlap, speed, passes, lifts, efficiency, lift } = read;
   const lane = width.minus(width.times(overlap));
-  const perPass = area.dividedBy(lane).dividedBy(travel).dividedBy(efficiency);
+  const perPass = area.dividedBy(lane).dividedBy(speed).dividedBy(efficiency);
   const perLift = perPass.times(passes);
   const time = perLift.times(lifts);
   const output = lift === undefined ? null : area.times(lift).dividedBy(perLift);
@@ -83,7 +87,7 @@ export function plateTime(options: {
       given: [
         given('A', 'area', area),
         given('b', 'lane', lane),
-        given('v', 'speed', travel),
+        given('v', 'speed', speed),
         given('e', 'efficiency', efficiency),
         given('n', 'passes', passes),
         given('k', 'lifts', lifts),
@@ -94,9 +98,8 @@ export function plateTime(options: {
   ]);
 }
 
-const SPEED = Object.freeze({ sign: 'positive', most: speed(50, 'km/h') } as const);
 const NOTES: readonly string[] = Object.freeze([
-  'Turns and edges take another 20 to 30 % (common practice, no source): lower the efficiency.',
-  'Plates suit stone and sand; clay wants a rammer or a padded roller.',
-  'How many passes are enough is found on a trial strip, not by a number.',
+  'Turns and edges take another 20 to 30% (common practice, no source). Lower the efficiency.',
+  'Plates suit stone and sand. Use a rammer or a padded roller on clay.',
+  'A trial strip shows how many passes are enough. No table does.',
 ]);

@@ -1,29 +1,71 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { fault } from '../errors.js';
+import { exactlyOne } from '../input/exactly-one.js';
+import { number, optional, quantity } from '../input/field.js';
+import { BOX, DENSITY, FRACTION, LOOSE_PER_BANK, PAYLOAD } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { DensityInput, MassInput, VolumeInput } from '../units/construct.js';
+import { ONE } from '../units/decimal.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
-import type { Density, Mass, Volume } from '../units/quantity.js';
+import type { Density, Mass } from '../units/quantity.js';
 // loads and soil states are worked out once, there
-import { BOX, DENSITY, FRACTION, PAYLOAD } from '../volumes/limits.js';
-import { loads } from '../volumes/loads.js';
-import { inState, requireState, type StateVolume } from '../volumes/state-volume.js';
+import { loads, type Load } from '../volumes/loads.js';
+import { inState, inStateField, type StateVolume } from '../volumes/state-volume.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 
-/** Spoil to cart away: volume, mass and loads. */
+/** Spoil to haul away and the truck that hauls it. */
+export interface SpoilLoadsOptions {
+  /** Soil in place, from `stateVolume(v, 'bank')` or `toState`. */
+  readonly bank: StateVolume<'bank'>;
+  /** Loose over bank volume, 0.9 to 3: 30% swell is 1.3. */
+  readonly loosePerBank: number | string;
+  /** Dry density in place [density], more than 0 and at most 5 t/m3. This and `moisture`, or `bankMoistDensity`. */
+  readonly bankDryDensity?: DensityInput;
+  /** Water over dry mass on the day, a fraction 0 to 1. Needed with `bankDryDensity`. */
+  readonly moisture?: number | string;
+  /** Density in place, water included [density], more than 0 and at most 5 t/m3. This, or `bankDryDensity`. */
+  readonly bankMoistDensity?: DensityInput;
+  /** What the box holds, level [volume], more than 0 and at most 1000 m3. */
+  readonly boxVolume: VolumeInput;
+  /** Legal payload: legal gross less tare [mass], more than 0 and at most 10 000 t. */
+  readonly payload: MassInput;
+}
+
+const MOISTURE = number(FRACTION);
+
+const OPTIONS = shapeOf<SpoilLoadsOptions>()({
+  bank: inStateField('bank', 'spoil is measured in place'),
+  loosePerBank: number(LOOSE_PER_BANK),
+  bankDryDensity: optional(quantity(DENSITY)),
+  moisture: optional(MOISTURE),
+  bankMoistDensity: optional(quantity(DENSITY)),
+  boxVolume: quantity(BOX),
+  payload: quantity(PAYLOAD),
+});
+
+/** Spoil to haul away: volume, mass and loads. */
 export interface SpoilLoads extends Worked {
+  /** Volume in the truck. */
   readonly loose: StateVolume<'loose'>;
-  /** Soil without its water; null where only the moist density is known. */
+  /** Soil without its water; null if only the moist density is known. */
   readonly dryMass: Mass | null;
-  /** As carted, water included. */
+  /** Mass on the scale, water included. */
   readonly mass: Mass;
-  /** As carted: mass over loose volume. */
+  /** Mass over loose volume, water included. */
   readonly looseDensity: Density;
+  /** Truck loads. */
   readonly loads: number;
+  /** Loads if the box were the only limit. */
   readonly loadsByVolume: number;
+  /** Loads if the payload were the only limit. */
   readonly loadsByMass: number;
+  /** `volume` if the box is full before the payload is reached, else `mass`. */
   readonly limitedBy: 'volume' | 'mass';
-  readonly perLoad: { readonly volume: Volume; readonly mass: Mass };
-  readonly lastLoad: { readonly volume: Volume; readonly mass: Mass };
+  /** A full load. */
+  readonly perLoad: Load;
+  /** What is left for the last load. */
+  readonly lastLoad: Load;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -33,15 +75,9 @@ export interface SpoilLoads extends Worked {
  * `per load = min(box, payload / loose density)`. Rain adds mass and no volume: count again with the
  * moisture of the day.
  *
- * @param options.bank - soil as it lies, from `stateVolume(v, 'bank')` or `toState`
- * @param options.loosePerBank - loose over bank volume, 0.9 to 3
- * @param options.bankDryDensity - in the bank, dry [density]; goes with `moisture`
- * @param options.moisture - water over dry mass as carted, a fraction 0 to 1; no default
- * @param options.bankMoistDensity - instead of the two: in the bank, water included [density]
- * @param options.boxVolume - what the box holds, level [volume]
- * @param options.payload - legal payload: legal gross less tare [mass]
- * @returns loose volume, dry and carted mass, loads by each limit, full and last load
- * @throws `STATE_MISSING`, `EITHER_OR`, `RATIO_OUT_OF_RANGE`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE`,
+ * @param options - see {@link SpoilLoadsOptions}
+ * @returns loose volume, dry and hauled mass, loads by each limit, full and last load
+ * @throws `WRONG_STATE`, `REQUIRED`, `CONFLICTING_FIELDS`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE`,
  *   `CAPACITY_EXCEEDED` and the reading codes
  * @source derived
  * @example
@@ -55,40 +91,22 @@ export interface SpoilLoads extends Worked {
  * });
  * [spoil.loadsByVolume, spoil.loadsByMass, spoil.limitedBy] //=> [5, 7, 'mass']
  */
-export function spoilLoads(options: {
-  readonly bank: StateVolume<'bank'>;
-  readonly loosePerBank: number | string;
-  readonly bankDryDensity?: DensityInput;
-  readonly moisture?: number | string;
-  readonly bankMoistDensity?: DensityInput;
-  readonly boxVolume: VolumeInput;
-  readonly payload: MassInput;
-}): SpoilLoads {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  requireState(reader, fields['bank'], {
-    state: 'bank',
-    path: ['bank'],
-    words: "give the soil as it lies: stateVolume(v, 'bank')",
-  });
-  const swell = readLoosePerBank(reader, fields['loosePerBank']);
-  const densities = readDensities(reader, fields);
-  const box = reader.quantity('volume', fields['boxVolume'], ['boxVolume'], BOX);
-  const payload = reader.quantity('mass', fields['payload'], ['payload'], PAYLOAD);
-  reader.finish();
-
-  const bank = options.bank.volume;
+export function spoilLoads(options: SpoilLoadsOptions): SpoilLoads {
+  const read = readOptions(options, OPTIONS, checkDensities);
+  const { loosePerBank: swell, boxVolume, payload } = read;
+  const bank = read.bank.volume;
+  const moist = moistDensity(read);
   const loose = inState(bank.times(swell), 'loose');
-  const mass = bank.times(densities.moist);
-  const looseDensity = densities.moist.dividedBy(swell);
-  const counted = loads({ volume: loose, looseDensity, boxVolume: box, payload });
+  const mass = bank.times(moist);
+  const looseDensity = looseDensityOf(moist, read);
+  const counted = loads({ volume: loose, looseDensity, boxVolume, payload });
   const found = {
     loose,
-    dryMass: densities.dry === undefined ? null : bank.times(densities.dry),
+    dryMass: read.bankDryDensity === undefined ? null : bank.times(read.bankDryDensity),
     mass,
     looseDensity,
     loads: counted.count,
-    loadsByVolume: wholeNumberUp(loose.volume, box),
+    loadsByVolume: wholeNumberUp(loose.volume, boxVolume),
     loadsByMass: wholeNumberUp(mass, payload),
     limitedBy: counted.limitedBy,
     perLoad: counted.perLoad,
@@ -97,9 +115,9 @@ export function spoilLoads(options: {
   };
   return withWorking(found, () => [
     {
-      title: 'Spoil as carted',
+      title: 'Mass of the spoil, water included',
       formula: 'M = B d',
-      given: [given('B', 'bank volume', bank), given('d', 'moist density', densities.moist)],
+      given: [given('B', 'bank volume', bank), given('d', 'moist density', moist)],
       result: given('M', 'mass', mass),
       source: 'derived',
     } satisfies Step,
@@ -114,42 +132,32 @@ export function spoilLoads(options: {
   ]);
 }
 
-/** Reads loose over bank volume: 0.9 to 3. Internal. */
-export function readLoosePerBank(reader: Reader, value: unknown) {
-  const ratio = reader.number(value, ['loosePerBank'], { sign: 'any' });
-  if (value !== undefined && (ratio.lt(0.9) || ratio.gt(3))) {
-    reader.fail(
-      'RATIO_OUT_OF_RANGE',
-      ['loosePerBank'],
-      `loose over bank must be between 0.9 and 3, got ${ratio.toString()}; is it a percentage?`,
-      { got: ratio.toString() },
-    );
+/** One density: dry with its moisture, or moist without. */
+const checkDensities: Check<typeof OPTIONS> = (reader, _, path, raw) => {
+  const at = [...path, 'bankDryDensity'];
+  const density = exactlyOne(reader, raw, ['bankDryDensity', 'bankMoistDensity'], at);
+  const hasMoisture = raw['moisture'] !== undefined;
+  // its own reading says that it is missing
+  if (density === 'bankDryDensity' && !hasMoisture) {
+    MOISTURE.read(reader, undefined, [...path, 'moisture']);
   }
-  return ratio;
+  if (density === 'bankMoistDensity' && hasMoisture) {
+    const message = 'bankMoistDensity already includes its water. Leave out moisture';
+    reader.fail('CONFLICTING_FIELDS', [...path, 'moisture'], message);
+  }
+};
+
+type Read = Values<typeof OPTIONS>;
+
+function moistDensity({ bankDryDensity, bankMoistDensity, moisture = ONE }: Read): Density {
+  const dry = bankDryDensity?.times(moisture.plus(1));
+  return dry ?? bankMoistDensity ?? DENSITY.most;
 }
 
-function readDensities(reader: Reader, fields: Readonly<Record<string, unknown>>) {
-  const { bankDryDensity: dryValue, bankMoistDensity: moistValue } = fields;
-  if ((dryValue === undefined) === (moistValue === undefined)) {
-    reader.fail(
-      'EITHER_OR',
-      ['bankDryDensity'],
-      'give bankDryDensity with moisture, or bankMoistDensity: one of the two',
-    );
-  }
-  if (dryValue === undefined) {
-    const moist = reader.quantity(
-      'density',
-      moistValue ?? { value: 1, unit: 't/m3' },
-      ['bankMoistDensity'],
-      DENSITY,
-    );
-    if (fields['moisture'] !== undefined) {
-      reader.fail('EITHER_OR', ['moisture'], 'bankMoistDensity has its water in it already');
-    }
-    return { dry: undefined, moist };
-  }
-  const dry = reader.quantity('density', dryValue, ['bankDryDensity'], DENSITY);
-  const moisture = reader.number(fields['moisture'], ['moisture'], FRACTION);
-  return { dry, moist: dry.times(moisture.plus(1)) };
+function looseDensityOf(moist: Density, { bankDryDensity, loosePerBank }: Read): Density {
+  const loose = moist.dividedBy(loosePerBank);
+  if (loose.compare(DENSITY.most) <= 0) return loose;
+  const path = [bankDryDensity === undefined ? 'bankMoistDensity' : 'bankDryDensity'];
+  const message = `makes ${loose.to('t/m3').toFixed(2)} t/m3 in the truck, more than any soil weighs. Check density, moisture and loosePerBank`;
+  throw fault('OUT_OF_RANGE', message, { got: loose.toString() }, path);
 }

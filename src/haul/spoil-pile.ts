@@ -1,34 +1,62 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { optional, quantity } from '../input/field.js';
+import { SET_BACK, SITE_LENGTH, STEEPNESS } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { EXCAVATION_DISTANCES } from '../sources/excavation-rules.js';
-import { length, type AngleInput, type LengthInput } from '../units/construct.js';
+import type { AngleInput, LengthInput } from '../units/construct.js';
 import { Decimal40, type Decimal } from '../units/decimal.js';
+import { PI } from '../units/pi.js';
 import { fromSIDecimal, type Area, type Length, type Volume } from '../units/quantity.js';
 import { slopeOfAngle } from '../units/slope-angle.js';
-// spoil on a heap is loose
-import { requireState, type StateVolume } from '../volumes/state-volume.js';
+import { NO_LENGTH } from '../units/zero.js';
+// spoil in a heap is loose
+import { inStateField, type StateVolume } from '../volumes/state-volume.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { PI } from '../units/pi.js';
-import { LENGTH, LENGTH_OR_NONE, STEEPNESS } from '../site/limits.js';
+
+/** Loose spoil to heap beside a dig. */
+export interface SpoilPileOptions {
+  /** Loose volume, from `stateVolume(v, 'loose')` or `toState`. */
+  readonly volume: StateVolume<'loose'>;
+  /** Angle of repose, from level [angle], more than 0 and at most 89 degrees. */
+  readonly reposeAngle: AngleInput;
+  /** Width of the base of a ridge [length], more than 0 and at most 10 km. Default: a cone. */
+  readonly ridgeWidth?: LengthInput;
+  /** From the edge of the dig to the foot of the heap [length], 0 to 100 m. No default. */
+  readonly setBack: LengthInput;
+  /** From the edge of the dig to a fence, root zone or mark [length]. Default: not checked. */
+  readonly room?: LengthInput;
+}
+
+const OPTIONS = shapeOf<SpoilPileOptions>()({
+  volume: inStateField('loose', 'a heap is loose'),
+  reposeAngle: quantity(STEEPNESS),
+  ridgeWidth: optional(quantity(SITE_LENGTH)),
+  setBack: quantity(SET_BACK),
+  room: optional(quantity(SITE_LENGTH)),
+});
 
 /** The heap that spoil makes. */
 export interface SpoilPile extends Worked {
-  /** `cone` also where a ridge was asked for and the spoil makes no more than its two ends. */
+  /** `cone` also for a ridge with too little spoil to fill its two ends. */
   readonly shape: 'cone' | 'ridge';
+  /** From the ground to the top. */
   readonly height: Length;
   /** Across the base. */
   readonly width: Length;
   /** Along the base, both ends included. */
   readonly length: Length;
+  /** Ground that the heap covers. */
   readonly footprint: Area;
   /** From the edge of the dig to the far side of the heap. */
   readonly reach: Length;
-  /** Whether it keeps within `room`; null where no room was given. */
+  /** True if it stays within `room`; null if no room is given. */
   readonly fits: boolean | null;
-  /** True where the set-back is less than the 2 ft of the excavation rules. */
-  readonly tooNear: boolean;
+  /** True if the set-back is less than the 2 ft of the excavation rules. */
+  readonly isInsideSetBack: boolean;
+  /** Where not to heap it. */
   readonly notes: readonly string[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -37,13 +65,9 @@ export interface SpoilPile extends Worked {
  * `h = r tan a`. Ridge of base width w with half a cone at each end: `h = w / 2 tan a`,
  * `V = pi h (w / 2)^2 / 3 + w h L / 2`. Angles and roots are taken to 40 digits.
  *
- * @param options.volume - loose volume, `stateVolume(v, 'loose')`
- * @param options.reposeAngle - angle of the side to the level, up to 89 degrees [angle]
- * @param options.ridgeWidth - width of the base of a ridge [length]; without it the heap is a cone
- * @param options.setBack - from the edge of the dig to the foot of the heap [length]; no default
- * @param options.room - what there is from the edge of the dig to a fence, root zone or mark [length]
+ * @param options - see {@link SpoilPileOptions}
  * @returns shape, height, width, length, footprint, reach from the dig, whether it fits; cautions
- * @throws `STATE_MISSING`, `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED` and the reading codes
+ * @throws `WRONG_STATE`, `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED` and the reading codes
  * @source earthmoving-handbook
  * @source excavation-rules
  * @example
@@ -55,37 +79,21 @@ export interface SpoilPile extends Worked {
  * heap.height.to('m').toFixed(3) //=> '1.553'
  * heap.width.to('m').toFixed(3) //=> '4.436'
  */
-export function spoilPile(options: {
-  readonly volume: StateVolume<'loose'>;
-  readonly reposeAngle: AngleInput;
-  readonly ridgeWidth?: LengthInput;
-  readonly setBack: LengthInput;
-  readonly room?: LengthInput;
-}): SpoilPile {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  requireState(reader, fields['volume'], {
-    state: 'loose',
-    path: ['volume'],
-    words: "a heap is loose: give stateVolume(v, 'loose')",
-  });
-  const repose = reader.quantity('angle', fields['reposeAngle'], ['reposeAngle'], STEEPNESS);
-  const setBack = reader.quantity('length', fields['setBack'], ['setBack'], LENGTH_OR_NONE);
-  const ridgeWidth = readOptional(reader, fields, 'ridgeWidth');
-  const room = readOptional(reader, fields, 'room');
-  reader.finish();
-
-  const volume = options.volume.volume;
+export function spoilPile(options: SpoilPileOptions): SpoilPile {
+  const read = readOptions(options, OPTIONS);
+  const { reposeAngle: repose, ridgeWidth, setBack, room } = read;
+  const { volume } = read.volume;
   const steepness = slopeOfAngle(repose).si;
   const heap =
     (ridgeWidth === undefined ? undefined : ridgeOf(volume, steepness, ridgeWidth)) ??
     coneOf(volume, steepness);
   const reach = setBack.plus(heap.width);
+  const leastSetBack = referenceQuantity('length', EXCAVATION_DISTANCES.spoilSetBack);
   const found = {
     ...heap,
     reach,
     fits: room === undefined ? null : reach.compare(room) <= 0,
-    tooNear: setBack.compare(referenceQuantity('length', EXCAVATION_DISTANCES.spoilSetBack)) < 0,
+    isInsideSetBack: setBack.compare(leastSetBack) < 0,
     notes: NOTES,
     cautions: cautionsFor('excavation', 'trees', 'utilities'),
   };
@@ -105,18 +113,9 @@ export function spoilPile(options: {
 }
 
 const NOTES: readonly string[] = Object.freeze([
-  'Not on root zones, not on locate marks, not against a fence or wall.',
-  'Wet spoil slumps: it stands flatter and reaches further.',
+  'Keep spoil off root zones and locate marks, and away from fences and walls.',
+  'Wet spoil slumps: its sides are flatter and it reaches farther.',
 ]);
-
-function readOptional(
-  reader: Reader,
-  fields: Readonly<Record<string, unknown>>,
-  name: 'ridgeWidth' | 'room',
-): Length | undefined {
-  if (fields[name] === undefined) return undefined;
-  return reader.quantity('length', fields[name], [name], LENGTH);
-}
 
 interface Heap {
   readonly shape: 'cone' | 'ridge';
@@ -139,16 +138,14 @@ function coneOf(volume: Volume, steepness: Decimal): Heap {
   };
 }
 
-/** A ridge of a base width; undefined where the spoil does not fill the cone of its ends. */
+/** A ridge of a base width; undefined if there is too little spoil for its two ends. */
 function ridgeOf(volume: Volume, steepness: Decimal, width: Length): Heap | undefined {
   const radius = width.dividedBy(2);
   const height = radius.times(steepness);
   const circle = radius.times(radius).times(PI);
   const rest = volume.minus(circle.times(height).dividedBy(3));
   if (rest.isNegative()) return undefined;
-  const straight = rest.isZero()
-    ? length(0, 'm')
-    : rest.dividedBy(width.times(height).dividedBy(2));
+  const straight = rest.isZero() ? NO_LENGTH : rest.dividedBy(width.times(height).dividedBy(2));
   return {
     shape: 'ridge',
     height,

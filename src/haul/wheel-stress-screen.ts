@@ -1,4 +1,6 @@
-import { makeReader } from '../input/reader.js';
+import { flag, quantity } from '../input/field.js';
+import { DEPTH, FORCE, PRESSURE } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { WHEEL_SCREEN } from '../sources/production.js';
 import type { ForceInput, LengthInput, PressureInput } from '../units/construct.js';
@@ -6,21 +8,49 @@ import { exactOf, fromSI, type Length, type Pressure } from '../units/quantity.j
 import { divideRatios } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import { given, withWorking, type Worked } from '../working.js';
-import { DEPTH, FORCE, PRESSURE } from '../site/limits.js';
+
+/** A wheel over soft ground. */
+export interface WheelStressScreenOptions {
+  /** Load on the wheel [force], more than 0 and at most 10 000 kN. */
+  readonly wheelLoad: ForceInput;
+  /** Pressure of the tyre [pressure], more than 0. */
+  readonly tyrePressure: PressureInput;
+  /** From the surface down to the subgrade [length], more than 0 and at most 50 m. */
+  readonly depth: LengthInput;
+  /**
+   * Undrained shear strength of the subgrade [pressure], more than 0. Use the lower quartile of your
+   * readings, not their mean.
+   */
+  readonly shearStrength: PressureInput;
+  /** True if a geotextile separates stone and soil. */
+  readonly geotextile: boolean;
+}
+
+const OPTIONS = shapeOf<WheelStressScreenOptions>()({
+  wheelLoad: quantity(FORCE),
+  tyrePressure: quantity(PRESSURE),
+  depth: quantity(DEPTH),
+  shearStrength: quantity(PRESSURE),
+  geotextile: flag,
+});
 
 /** A rough look at soft ground under one wheel. A screen, out of scope for design. */
 export interface WheelStressScreen extends Worked {
+  /** Always `screen-only`: it designs nothing. */
   readonly scope: 'screen-only';
   /** Side of the square that the tyre presses on. */
   readonly contactSide: Length;
+  /** Stress on the subgrade. */
   readonly stress: Pressure;
-  /** What the rule lets soft ground carry. */
+  /** Stress that the rule allows on soft ground. */
   readonly permissible: Pressure;
-  /** Stress over what the rule lets it carry. */
+  /** Stress over what the rule allows. */
   readonly ratio: number;
-  /** `over`: stop and ask an engineer. `under`: the screen found nothing, which proves nothing. */
-  readonly verdict: 'over' | 'under';
+  /** True: stop and ask an engineer. False: the screen found nothing, which proves nothing. */
+  readonly isOver: boolean;
+  /** What the screen is not for. */
   readonly note: string;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -29,13 +59,8 @@ export interface WheelStressScreen extends Worked {
  * spread 2 down to 1 out: `s = P / (a + z)^2`, against `2.8 C` without and `5.0 C` with a geotextile.
  * The rule was written for unpaved aggregate roads. It is no pavement design and replaces none.
  *
- * @param options.wheelLoad - P [force]
- * @param options.tyrePressure - p [pressure]
- * @param options.depth - z, from the surface to the subgrade [length]
- * @param options.shearStrength - C, undrained, of the subgrade [pressure]; the lower quartile of
- *   readings, not their mean
- * @param options.geotextile - whether a geotextile separates stone and soil
- * @returns contact side, stress, what the rule allows, ratio, verdict of the screen; cautions
+ * @param options - see {@link WheelStressScreenOptions}
+ * @returns contact side, stress, what the rule allows, their ratio, whether it is over; cautions
  * @throws `NOT_POSITIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source fm-5-430
  * @example
@@ -50,27 +75,9 @@ export interface WheelStressScreen extends Worked {
  * wheel.permissible.to('kPa').toString() //=> '112'
  * wheel.scope //=> 'screen-only'
  */
-export function wheelStressScreen(options: {
-  readonly wheelLoad: ForceInput;
-  readonly tyrePressure: PressureInput;
-  readonly depth: LengthInput;
-  readonly shearStrength: PressureInput;
-  readonly geotextile: boolean;
-}): WheelStressScreen {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const load = reader.quantity('force', fields['wheelLoad'], ['wheelLoad'], FORCE);
-  const tyre = reader.quantity('pressure', fields['tyrePressure'], ['tyrePressure'], PRESSURE);
-  const depth = reader.quantity('length', fields['depth'], ['depth'], DEPTH);
-  const strength = reader.quantity(
-    'pressure',
-    fields['shearStrength'],
-    ['shearStrength'],
-    PRESSURE,
-  );
-  const geotextile = reader.flag(fields['geotextile'], ['geotextile']);
-  reader.finish();
-
+export function wheelStressScreen(options: WheelStressScreenOptions): WheelStressScreen {
+  const read = readOptions(options, OPTIONS);
+  const { wheelLoad: load, tyrePressure: tyre, depth, shearStrength: strength, geotextile } = read;
   const contactSide = fromSI('length', squareRoot(divideRatios(exactOf(load), exactOf(tyre))));
   const side = contactSide.plus(depth);
   const stress = load.dividedBy(side.times(side));
@@ -82,8 +89,8 @@ export function wheelStressScreen(options: {
     stress,
     permissible,
     ratio: stress.dividedBy(permissible).toNumber(),
-    verdict: stress.compare(permissible) > 0 ? 'over' : 'under',
-    note: 'A screen for one wheel on soft ground, out of scope for design: thickness under vehicles is for a licensed engineer.',
+    isOver: stress.compare(permissible) > 0,
+    note: 'A screen for one wheel on soft ground, out of scope for design. A licensed engineer decides the thickness under vehicles.',
     cautions: cautionsFor('structure'),
   } as const;
   return withWorking(found, () => [
@@ -99,7 +106,7 @@ export function wheelStressScreen(options: {
       source: 'derived',
     },
     {
-      title: 'What the rule lets soft ground carry (screen)',
+      title: 'Stress that the rule allows on soft ground (screen)',
       formula: 'S = k C',
       given: [
         given('k', 'factor of the rule', factor.value),

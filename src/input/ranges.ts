@@ -125,6 +125,14 @@ export const UNIT_SIDE = /* #__PURE__ */ metres('positive', 5, '"7 7/8 in" or "2
 
 /** A piece of edging, a roll of fabric across, a spacing of spikes. */
 export const PIECE = /* #__PURE__ */ metres('positive', 100, '"8 ft" or "2.4 m"');
+/** A measure of a machine: a wheel, a wheelbase, a plate. */
+export const MACHINE_PART = /* #__PURE__ */ metres('positive', 50, '"16 in" or "400 mm"');
+/** A measure of a machine that may be nothing. */
+export const MACHINE_PART_OR_NONE = /* #__PURE__ */ metres(
+  'not-negative',
+  50,
+  '"34 in" or "850 mm"',
+);
 /** The trunk of a tree across. */
 export const TRUNK = /* #__PURE__ */ metres('positive', 20, '"14 in" or "350 mm"');
 
@@ -197,6 +205,8 @@ export const AZIMUTH = /* #__PURE__ */ degrees('any', 3600, '"45 deg"');
 export const TURN = /* #__PURE__ */ degrees('positive', 179, '"90 deg"');
 /** An angle between flat and plumb. */
 export const STEEPNESS = /* #__PURE__ */ degrees('positive', 89, '"45 deg"');
+/** An angle at which two lines cross: less than half a turn. */
+export const CROSSING = /* #__PURE__ */ degrees('positive', 180, '"60 deg"');
 /** How far a beam may be off level. */
 export const BEAM_ANGLE = /* #__PURE__ */ degrees('not-negative', 1, '"10 arcsec"');
 /** How far an instrument is turned off its line. */
@@ -210,6 +220,13 @@ export const TILT = /* #__PURE__ */ degrees('any', 45, '"2 deg"');
 export const TIME = /* #__PURE__ */ hours('positive', 10000, '"22 s" or "1.5 h"');
 /** A length of time that may be nothing. */
 export const TIME_OR_NONE = /* #__PURE__ */ hours('not-negative', 10000, '"22 s" or "1.5 h"');
+/** The speed of a plate or roller. */
+export const SPEED = /* #__PURE__ */ upTo(
+  'speed',
+  'positive',
+  [50, 'km/h'],
+  '"20 m/min" or "1 mph"',
+);
 /** A flow of water or soil. */
 export const FLOW = /* #__PURE__ */ upTo(
   'flow',
@@ -255,6 +272,31 @@ export const SHARE = /* #__PURE__ */ numbers({
   sign: 'positive',
   most: 1,
   example: '0.75 for 75%',
+});
+/** A share that may be nothing. */
+export const SHARE_OR_NONE = /* #__PURE__ */ numbers({
+  sign: 'not-negative',
+  most: 1,
+  example: '0.9 for 90%',
+});
+/** The share of rain that runs off ground or a roof. */
+export const RUNOFF = /* #__PURE__ */ numbers({
+  sign: 'not-negative',
+  most: 1,
+  example: '0.9 for a roof',
+});
+/** The share of a lane that a plate runs over again. */
+export const OVERLAP = /* #__PURE__ */ numbers({
+  sign: 'not-negative',
+  most: 0.9,
+  example: '0.1 for 10%',
+});
+/** Loose volume in a bucket over its rated volume. */
+export const FILL_FACTOR = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 0.3,
+  most: 1.5,
+  example: '0.9',
 });
 /** A percentage that must be reached: a fraction is caught. */
 export const PERCENT = /* #__PURE__ */ numbers({
@@ -308,6 +350,41 @@ export const COUNT = /* #__PURE__ */ numbers({
   least: 1,
   most: 1_000_000,
   example: '3',
+});
+/** Axles of a group. */
+export const AXLES = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 2,
+  most: 20,
+  example: '3',
+});
+/** Trucks of a fleet. */
+export const TRUCKS = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 1,
+  most: 100,
+  example: '4',
+});
+/** Passes of a plate over a lift, or lifts. */
+export const PASSES = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 1,
+  most: 50,
+  example: '4',
+});
+/** Working days of notice. */
+export const NOTICE_DAYS = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 1,
+  most: 60,
+  example: '2',
+});
+/** Days that locate marks hold. */
+export const MARK_DAYS = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 1,
+  most: 400,
+  example: '14',
 });
 /** Radius of a root zone over trunk diameter. */
 export const ROOT_ZONE_FACTOR = /* #__PURE__ */ numbers({

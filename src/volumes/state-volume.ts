@@ -155,15 +155,6 @@ export const inStateField = <S extends SoilState>(state: S, why: string): Field<
     return inState(read.volume, state);
   });
 
-/** Makes sure that a field holds a volume in one state. Internal. */
-export function requireState(
-  reader: Reader,
-  value: unknown,
-  { state, path, words }: { state: SoilState; path: FieldPath; words: string },
-): void {
-  inStateField(state, words).read(reader, value, path);
-}
-
 /** Factors of a soil of the table, with how far they can be traced. */
 export interface TabulatedSoilFactors extends SoilFactors {
   /** Loose over bank volume, as printed. */

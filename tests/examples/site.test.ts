@@ -41,9 +41,9 @@ describe('invented worked examples', () => {
   });
 
   test('cover: found at 0.52 m, dig 0.435 m, least 0.15 m', () => {
-    const { cover, verdict } = utilityCover({ found: '0.52 m', dig: '0.435 m', least: '0.15 m' });
+    const { cover, code } = utilityCover({ found: '0.52 m', dig: '0.435 m', minimumCover: '0.15 m' });
     expectPrinted(cover.toNumber('m'), '0.085');
-    expect(verdict).toBe('less-than-minimum');
+    expect(code).toBe('less-than-minimum');
   });
 
   test('root zone: 16 in at 1 ft per inch, cut at 10 ft', () => {

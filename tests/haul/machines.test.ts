@@ -16,8 +16,8 @@ describe('wheel stress screen', () => {
     const screen = wheelStressScreen(valid);
     expect(screen.contactSide.to('m').toString()).toBe('0.15');
     expect(screen.stress.to('kPa').toString()).toBe('36');
-    expect([screen.ratio, screen.verdict]).toEqual([1, 'under']);
-    expect(wheelStressScreen({ ...valid, depth: '0.3499 m' }).verdict).toBe('over');
+    expect([screen.ratio, screen.isOver]).toEqual([1, false]);
+    expect(wheelStressScreen({ ...valid, depth: '0.3499 m' }).isOver).toBe(true);
   });
 
   test('a geotextile lets the rule allow more, and it stays a screen', () => {

@@ -36,8 +36,8 @@ describe('machine time', () => {
   });
 
   testRefusals(machineTime, valid, [
-    ['bank', stateVolume('1 m3', 'loose'), 'STATE_MISSING'],
-    ['loosePerBank', 130, 'RATIO_OUT_OF_RANGE'],
+    ['bank', stateVolume('1 m3', 'loose'), 'WRONG_STATE'],
+    ['loosePerBank', 130, 'OUT_OF_RANGE'],
     ['bucket', 0.5, 'UNIT_MISSING'],
     ['fillFactor', 0.2, 'OUT_OF_RANGE'],
     ['fillFactor', 90, 'OUT_OF_RANGE'],
@@ -69,7 +69,7 @@ describe('haul balance', () => {
     expect(haul.fleets.map(({ limitedBy }) => limitedBy)).toEqual(['trucks', 'both', 'machine']);
     expect(haul.fleets.map(({ output }) => output.toNumber('m3/h'))).toEqual([90, 120, 120]);
     expect(haul.fleets[1]?.time?.to('h').toString()).toBe('1');
-    expect(haul.machineMost.toNumber('m3/h')).toBe(120);
+    expect(haul.machineMaximum.toNumber('m3/h')).toBe(120);
     expect(haul.perTruck.toNumber('m3/h')).toBe(30);
   });
 
@@ -92,9 +92,9 @@ describe('haul balance', () => {
     ['returnTime', '4', 'UNIT_MISSING'],
     ['truckLoad', '0 m3', 'NOT_POSITIVE'],
     ['trucks', [], 'EMPTY_LIST'],
-    ['trucks.0', 1.5, 'OUT_OF_RANGE', 'trucks[0]'],
+    ['trucks.0', 1.5, 'NOT_WHOLE', 'trucks[0]'],
     ['trucks.0', 101, 'OUT_OF_RANGE', 'trucks[0]'],
-    ['volume', stateVolume('10 m3', 'bank'), 'STATE_MISSING'],
+    ['volume', stateVolume('10 m3', 'bank'), 'WRONG_STATE'],
   ]);
 });
 
@@ -138,7 +138,7 @@ describe('plate time', () => {
     ['speed', '60 km/h', 'OUT_OF_RANGE'],
     ['passes', 0, 'NOT_POSITIVE'],
     ['passes', 51, 'OUT_OF_RANGE'],
-    ['lifts', 2.5, 'OUT_OF_RANGE'],
+    ['lifts', 2.5, 'NOT_WHOLE'],
     ['efficiency', 1.1, 'OUT_OF_RANGE'],
     ['lift', '0 m', 'NOT_POSITIVE'],
   ]);

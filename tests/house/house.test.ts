@@ -66,7 +66,6 @@ const ALLOWED = new Set([
   'site volumes',
   'site outline',
   'haul volumes',
-  'haul site',
   'materials outline',
   'materials volumes',
 ]);

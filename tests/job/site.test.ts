@@ -66,9 +66,9 @@ describe('marked lines', () => {
     ['25.75 in', '13 in', 'minimum-kept', 0],
     ['25.749 in', '13 in', 'less-than-minimum', 1],
     ['12.749 in', '0 in', 'line-in-dig', 1],
-  ])('found at %s with %s asked for: %s', (found, leastCover, verdict, warnings) => {
+  ])('found at %s with %s asked for: %s', (found, leastCover, code, warnings) => {
     const plan = planFile(withFields({ utilities: [line({ found, leastCover })] }));
-    expect(courtOf(plan).nearby.utilities[0]?.cover?.verdict).toBe(verdict);
+    expect(courtOf(plan).nearby.utilities[0]?.cover?.code).toBe(code);
     expect(warned(plan, 'UTILITY_COVER')).toHaveLength(warnings);
   });
 

@@ -4,7 +4,7 @@ import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { handDigInOutline } from 'settline/site';
+import { handDig } from 'settline/site';
 import { runs } from '../runs.js';
 
 type Point = readonly [number, number];
@@ -68,7 +68,7 @@ test('the zones in a dig with a hole, as a geometry package finds them', () => {
         }),
       );
       const union = stretches.reduce((all, one) => unite(all, one));
-      const { area } = handDigInOutline({
+      const { area } = handDig({
         outline: { unit: 'm', points: OUTER, holes: [{ points: HOLE }] },
         depth: '1 m',
         lines: lines.map(({ path, reach }, k) => ({

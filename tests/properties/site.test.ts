@@ -11,7 +11,6 @@ import {
 import {
   excavationGates,
   handDig,
-  handDigInOutline,
   locateWindow,
   oldPaving,
   rootZone,
@@ -160,7 +159,7 @@ describe('hand digging', () => {
       const [u, v] = turn(x, y);
       return { x: { value: u, unit: 'm' }, y: { value: v, unit: 'm' } } as const;
     };
-    return handDigInOutline({
+    return handDig({
       outline: outline.points.map(([x, y]) => metres([x, y])),
       depth: '1 m',
       lines: list.map(({ path, reach }, k) => ({
@@ -215,7 +214,7 @@ describe('hand digging', () => {
         width: '0 m',
         tolerance: length(reach, 'cm'),
       }));
-      return handDigInOutline({ outline: figure, depth: '1 m', lines }).area.toNumber('m2');
+      return handDig({ outline: figure, depth: '1 m', lines }).area.toNumber('m2');
     };
     fc.assert(
       fc.property(drawn.filter(isDrawable), (list) => {
@@ -514,7 +513,7 @@ describe('other laws', () => {
         hundredths(1, 20),
         ([load, out, dump, back], truckLoad) => {
           const minutes = (value: string) => ({ value, unit: 'min' }) as const;
-          const { fleets, machineMost, trucksNeeded } = haulBalance({
+          const { fleets, machineMaximum, trucksNeeded } = haulBalance({
             loadTime: minutes(load),
             haulTime: minutes(out),
             dumpTime: minutes(dump),
@@ -523,7 +522,7 @@ describe('other laws', () => {
             trucks: Array.from({ length: 100 }, (_, k) => k + 1),
           });
           fleets.forEach(({ output, limitedBy }, k) => {
-            expect(output.compare(machineMost)).toBeLessThanOrEqual(0);
+            expect(output.compare(machineMaximum)).toBeLessThanOrEqual(0);
             const before = fleets[k - 1];
             if (before !== undefined)
               expect(output.compare(before.output)).toBeGreaterThanOrEqual(0);

@@ -245,7 +245,7 @@ describe('root zones', () => {
     'Ventura County: 1.5 ft per inch, at least 15 ft',
     () => {
       const least = (trunkDiameter: string) =>
-        rootZone({ trunkDiameter, rule: { radiusPerDiameter: 18, leastRadius: '15 ft' } }).radius;
+        rootZone({ trunkDiameter, rule: { radiusPerDiameter: 18, minimumRadius: '15 ft' } }).radius;
       expectPrinted(least('6 in').toNumber('ft'), '15');
       expectDerived(least('20 in').toNumber('ft'), '30');
     },
@@ -286,7 +286,7 @@ describe('root zones', () => {
         dig: { near: '59.99 in' },
       });
       expectExact(tree.closestTrench.to('in').toString(), '60');
-      expect(tree.cut?.marks.map(({ id, reached }) => [id, reached])).toEqual([
+      expect(tree.cut?.marks.map(({ id, isReached }) => [id, isReached])).toEqual([
         ['share', true],
         ['diameters', true],
       ]);

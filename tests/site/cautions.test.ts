@@ -72,8 +72,8 @@ const RESULTS = {
     ['loads'],
   ],
   handDig: [site.handDig(crossing), ['utilities', 'excavation']],
-  handDigInOutline: [
-    site.handDigInOutline({
+  'handDig, drawn': [
+    site.handDig({
       outline: {
         unit: 'm',
         points: [
@@ -98,7 +98,7 @@ const RESULTS = {
     ['utilities', 'excavation'],
   ],
   utilityCover: [
-    site.utilityCover({ found: '1 m', dig: '0.3 m', least: '0.1 m' }),
+    site.utilityCover({ found: '1 m', dig: '0.3 m', minimumCover: '0.1 m' }),
     ['utilities', 'excavation'],
   ],
   locateWindow: [

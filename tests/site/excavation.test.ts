@@ -50,9 +50,9 @@ describe('excavation gates', () => {
 
   test('beyond 20 ft the table ends: no slope is given', () => {
     const deep = excavationGates({ depth: '21 ft', soil: 'B' });
-    expect(deep.beyondTable).toBe(true);
+    expect(deep.isBeyondTable).toBe(true);
     expect([deep.daylightOffset, deep.runOverRise]).toEqual([null, null]);
-    expect(excavationGates({ depth: '20 ft', soil: 'B' }).beyondTable).toBe(false);
+    expect(excavationGates({ depth: '20 ft', soil: 'B' }).isBeyondTable).toBe(false);
   });
 
   test('a footing: below its bottom, and below a line of 1 to 1 from it', () => {
@@ -74,8 +74,8 @@ describe('excavation gates', () => {
   });
 
   test('says who decides', () => {
-    expect(excavationGates({ depth: '1 ft', soil: 'A' }).decides).toMatch(
-      /competent person .* approves nothing/,
+    expect(excavationGates({ depth: '1 ft', soil: 'A' }).whoDecides).toMatch(
+      /competent person .* not an approval/,
     );
   });
 
@@ -195,7 +195,7 @@ describe('soft spot', () => {
   testRefusals(softSpot, valid, [
     ['area', undefined, 'REQUIRED'],
     ['depth', '6 m', 'OUT_OF_RANGE'],
-    ['compactedPerLoose', 1.25, 'RATIO_OUT_OF_RANGE'],
+    ['compactedPerLoose', 1.25, 'OUT_OF_RANGE'],
     ['compactedDryDensity', '0 t/m3', 'NOT_POSITIVE'],
     ['moisture', undefined, 'REQUIRED'],
     ['perimeter', '0 m', 'NOT_POSITIVE'],

@@ -50,7 +50,7 @@ describe('old paving', () => {
       layers: [{ material: 'concrete', area: '1 m2', thickness: '0.1 m' }],
       sawCuts: {
         runs: ['10 m', '2 m'],
-        grid: { along: '10 m', across: '4 m', mostPiece: '2 m' },
+        grid: { along: '10 m', across: '4 m', maximumPiece: '2 m' },
       },
     });
     // 5 by 2 pieces: 4 cuts of 4 m and 1 cut of 10 m
@@ -65,7 +65,7 @@ describe('old paving', () => {
     const pieces = (along: string) =>
       oldPaving({
         layers: [{ material: 'concrete', area: '1 m2', thickness: '0.1 m' }],
-        sawCuts: { grid: { along, across: '2 m', mostPiece: '2 m' } },
+        sawCuts: { grid: { along, across: '2 m', maximumPiece: '2 m' } },
       }).saw?.pieces;
     expect([pieces('4 m'), pieces('4.000001 m')]).toEqual([2, 3]);
   });
@@ -82,12 +82,12 @@ describe('old paving', () => {
           looseDensity: '1 t/m3',
         },
       ],
-      sawCuts: { runs: ['1 m'], grid: { along: '4 m', across: '4 m', mostPiece: '1 m' } },
+      sawCuts: { runs: ['1 m'], grid: { along: '4 m', across: '4 m', maximumPiece: '1 m' } },
     },
     [
       ['layers', [], 'EMPTY_LIST'],
       ['layers', undefined, 'REQUIRED'],
-      ['layers', new Array(11).fill({}), 'CAPACITY_EXCEEDED'],
+      ['layers', new Array(11).fill({}), 'TOO_MANY'],
       ['layers.0', 5, 'WRONG_TYPE', 'layers[0]'],
       ['layers.0.material', '', 'EMPTY', 'layers[0].material'],
       ['layers.0.area', 81, 'UNIT_MISSING', 'layers[0].area'],
@@ -95,7 +95,7 @@ describe('old paving', () => {
       ['layers.0.inPlaceDensity', undefined, 'REQUIRED', 'layers[0].inPlaceDensity'],
       ['layers.0.looseDensity', undefined, 'REQUIRED', 'layers[0].looseDensity'],
       ['sawCuts.runs.0', '-1 m', 'NOT_POSITIVE', 'sawCuts.runs[0]'],
-      ['sawCuts.grid.mostPiece', undefined, 'REQUIRED'],
+      ['sawCuts.grid.maximumPiece', undefined, 'REQUIRED'],
       ['sawCuts.grid.across', '0 m', 'NOT_POSITIVE'],
     ],
   );

@@ -12,7 +12,7 @@ describe('root zone', () => {
     expect(rootZone(tree).radius.to('ft').toString()).toBe('12');
     expect(rootZone(tree).closestTrench.to('ft').toString()).toBe('3');
     expect(rootZone(tree).area.toNumber('ft2')).toBeCloseTo(144 * Math.PI, 10);
-    const least = rootZone({ ...tree, rule: { radiusPerDiameter: 1, leastRadius: '6 ft' } });
+    const least = rootZone({ ...tree, rule: { radiusPerDiameter: 1, minimumRadius: '6 ft' } });
     expect(least.radius.to('ft').toString()).toBe('6');
     expect(least.cut).toBeNull();
   });
@@ -40,7 +40,7 @@ describe('root zone', () => {
     expect(cut('-2 ft', '1 ft')?.distance.isZero()).toBe(true);
     expect(cut('-9 ft', '-5 ft')?.distance.to('ft').toString()).toBe('5');
     expect(cut('-9 ft')?.distance.isZero()).toBe(true);
-    const reached = (near: string) => cut(near)?.marks.map((mark) => mark.reached);
+    const reached = (near: string) => cut(near)?.marks.map((mark) => mark.isReached);
     expect(reached('3 ft')).toEqual([true, false]);
     expect(reached('2.9999 ft')).toEqual([true, true]);
     expect(reached('6 ft')).toEqual([false, false]);
@@ -49,31 +49,32 @@ describe('root zone', () => {
   test('the mark at a quarter: just past it, and just before', () => {
     // a line at 0.40397 R cuts a quarter
     expect(cut('4.8477 ft')?.share).toBeLessThan(0.25);
-    expect(cut('4.8477 ft')?.marks[0]?.reached).toBe(false);
+    expect(cut('4.8477 ft')?.marks[0]?.isReached).toBe(false);
     expect(cut('4.8476 ft')?.share).toBeGreaterThan(0.25);
-    expect(cut('4.8476 ft')?.marks[0]?.reached).toBe(true);
+    expect(cut('4.8476 ft')?.marks[0]?.isReached).toBe(true);
   });
 
   test('what to do', () => {
-    const action = (near?: string) =>
-      rootZone({ ...tree, ...(near === undefined ? {} : { dig: { near } }) }).action;
-    expect(action()).toMatch(/^Fence the root zone off/);
-    expect(action('1 ft')).toMatch(/^Stop: .* arborist/);
-    expect(action('8 ft')).toMatch(/ask an arborist/);
-    expect(action('12 ft')).toMatch(/stays out of the zone/);
+    const note = (near?: string) =>
+      rootZone({ ...tree, ...(near === undefined ? {} : { dig: { near } }) }).note;
+    expect(note()).toMatch(/^Fence off the root zone/);
+    expect(note('1 ft')).toMatch(/^Stop\. .* arborist/);
+    expect(note('8 ft')).toMatch(/Ask an arborist/);
+    expect(note('12 ft')).toMatch(/stays out of the zone/);
   });
 
   testRefusals(rootZone, { ...tree, dig: { near: '5 ft', far: '9 ft' } }, [
     ['trunkDiameter', 12, 'UNIT_MISSING'],
     ['trunkDiameter', '0 in', 'NOT_POSITIVE'],
-    ['trunkDiameter', '12 m', 'OUT_OF_RANGE'],
+    ['trunkDiameter', '21 m', 'OUT_OF_RANGE'],
     ['rule', undefined, 'REQUIRED'],
     ['rule.radiusPerDiameter', undefined, 'REQUIRED'],
     ['rule.radiusPerDiameter', 0.5, 'OUT_OF_RANGE'],
     ['rule.radiusPerDiameter', 50, 'OUT_OF_RANGE'],
-    ['rule.leastRadius', '0 ft', 'NOT_POSITIVE'],
+    ['rule.minimumRadius', '0 ft', 'NOT_POSITIVE'],
     ['dig.near', undefined, 'REQUIRED'],
     ['dig.far', '5 ft', 'NOT_INCREASING'],
+    ['dig.trunk', { x: '1 m', y: '1 m' }, 'CONFLICTING_FIELDS'],
   ]);
 });
 
@@ -102,7 +103,7 @@ describe('root zone beside a drawn dig', () => {
 
   test('at a corner a quarter, and only outside of it near', () => {
     expect(cut('0 ft', '0 ft')?.share).toBe(0.25);
-    expect(cut('0 ft', '0 ft')?.marks[0]?.reached).toBe(false);
+    expect(cut('0 ft', '0 ft')?.marks[0]?.isReached).toBe(false);
     expect(cut('0 ft', '0 ft')?.distance.isZero()).toBe(true);
     // 3-4-5 beside the corner
     const near = cut('-3 ft', '-4 ft');
@@ -124,7 +125,7 @@ describe('root zone beside a drawn dig', () => {
       ...tree,
       dig: { outline: strip, trunk: { x: '0 ft', y: '-12 ft' } },
     });
-    expect(beside.action).toMatch(/stays out of the zone/);
+    expect(beside.note).toMatch(/stays out of the zone/);
   });
 
   test('a tree in an island: only what lies round the island is cut', () => {
@@ -176,7 +177,7 @@ describe('root zone beside a drawn dig', () => {
         trunkDiameter: diameter,
         rule: { radiusPerDiameter: 12 },
         dig: { outline: slanted, trunk: { x: '0 ft', y: '0 ft' } },
-      }).cut?.marks[1]?.reached;
+      }).cut?.marks[1]?.isReached;
     expect(tight('16 in')).toBe(false);
     expect(tight('16.001 in')).toBe(true);
   });
@@ -191,12 +192,12 @@ describe('root zone beside a drawn dig', () => {
           [1, 1],
         ],
       },
-      'TOO_FEW_POINTS',
+      'TOO_FEW',
       'dig.outline.points',
     ],
     ['dig.outline', undefined, 'REQUIRED', 'dig.near'],
-    ['dig.near', '5 ft', 'EITHER_OR', 'dig'],
-    ['dig.far', '5 ft', 'EITHER_OR', 'dig'],
+    ['dig.near', '5 ft', 'CONFLICTING_FIELDS'],
+    ['dig.far', '5 ft', 'CONFLICTING_FIELDS'],
     ['dig.trunk', undefined, 'REQUIRED'],
     ['dig.trunk.x', 4, 'UNIT_MISSING'],
     ['dig.trunk.y', '11 km', 'OUT_OF_RANGE', 'dig.trunk'],

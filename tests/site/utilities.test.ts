@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { handDig, handDigInOutline, locateWindow, utilityCover } from 'settline/site';
+import { handDig, locateWindow, utilityCover } from 'settline/site';
 import { dateOf, readDay, weekdayOf } from '../../src/site/utilities/calendar.js';
 import { makeReader } from '../../src/input/reader.js';
 import { testRefusals } from '../refusals.js';
@@ -67,13 +67,16 @@ describe('digging by hand across marked lines', () => {
     ['crossingAngle', '175.1 deg', 'OUT_OF_RANGE'],
     ['crossingAngle', '0 deg', 'NOT_POSITIVE'],
     ['lines', [], 'EMPTY_LIST'],
-    ['lines', new Array(51).fill({}), 'CAPACITY_EXCEEDED'],
+    ['lines', new Array(51).fill({}), 'TOO_MANY'],
     ['lines.0.id', '', 'EMPTY', 'lines[0].id'],
     ['lines.1.id', 'a', 'DUPLICATE_ID', 'lines[1].id'],
     ['lines.0.width', '-1 in', 'NEGATIVE', 'lines[0].width'],
     ['lines.0.tolerance', undefined, 'REQUIRED', 'lines[0].tolerance'],
     ['lines.0.tolerance', '0 in', 'NOT_POSITIVE', 'lines[0].tolerance'],
     ['lines.1.offset', undefined, 'REQUIRED', 'lines[1].offset'],
+    ['lines.1.path', [], 'CONFLICTING_FIELDS', 'lines[1].path'],
+    ['crossingAngle', undefined, 'REQUIRED'],
+    ['digWidth', undefined, 'REQUIRED'],
     ['rate', '0 m3/h', 'NOT_POSITIVE'],
   ]);
 });
@@ -98,7 +101,7 @@ describe('digging by hand in a drawn dig', () => {
   });
 
   test('two lines that cross each other are counted once where they cross', () => {
-    const { zones, area, share } = handDigInOutline({
+    const { zones, area, share } = handDig({
       outline: dig,
       depth: '0.5 m',
       lines: [line('a', at(5, -9), at(5, 9)), line('b', at(-9, 3), at(30, 3))],
@@ -110,7 +113,7 @@ describe('digging by hand in a drawn dig', () => {
   });
 
   test('a line that ends in the dig: its zone ends as far past it', () => {
-    const { area } = handDigInOutline({
+    const { area } = handDig({
       outline: dig,
       depth: '1 m',
       lines: [line('a', at(5, -9), at(5, 2))],
@@ -119,7 +122,7 @@ describe('digging by hand in a drawn dig', () => {
   });
 
   test('a bend is covered and not counted twice', () => {
-    const { area, volume } = handDigInOutline({
+    const { area, volume } = handDig({
       outline: dig,
       depth: '0.5 m',
       lines: [line('a', at(5, -9), at(5, 3), at(30, 3))],
@@ -131,7 +134,7 @@ describe('digging by hand in a drawn dig', () => {
 
   test('a line beside the dig reaches into it only with its zone, or not at all', () => {
     const beside = (y: number) =>
-      handDigInOutline({
+      handDig({
         outline: dig,
         depth: '1 m',
         lines: [line('a', at(-9, y), at(30, y))],
@@ -154,7 +157,7 @@ describe('digging by hand in a drawn dig', () => {
       [0, 6],
     ] as const;
     for (const round of [points, [...points].reverse()]) {
-      const { area } = handDigInOutline({
+      const { area } = handDig({
         outline: { unit: 'm', points: round },
         depth: '1 m',
         lines: [line('across', at(-5, 4), at(20, 4)), line('up', at(1, -5), at(1, 20))],
@@ -175,7 +178,7 @@ describe('digging by hand in a drawn dig', () => {
         [-50, 5.7],
       ],
     } as const;
-    const drawn = handDigInOutline({
+    const drawn = handDig({
       outline: strip,
       depth: '0.4 m',
       lines: [
@@ -210,7 +213,7 @@ describe('digging by hand in a drawn dig', () => {
       [4, 4],
     ] as const;
     for (const hole of [square, [...square].reverse()]) {
-      const { area, digArea, zones } = handDigInOutline({
+      const { area, digArea, zones } = handDig({
         outline: { ...dig, holes: [hole] },
         depth: '1 m',
         lines: [line('up', at(5, -9), at(5, 9)), line('across', at(-9, 3), at(30, 3))],
@@ -231,7 +234,7 @@ describe('digging by hand in a drawn dig', () => {
       ],
     } as const;
     const arcs = [0, 1].map((edge) => ({ edge, bulgeMiddleOrdinate: 5 }));
-    const { area, digArea } = handDigInOutline({
+    const { area, digArea } = handDig({
       outline: { ...round, arcs },
       depth: '1 m',
       lines: [{ ...line('across', at(-9, 0), at(9, 0)), tolerance: '3 m' }],
@@ -250,7 +253,7 @@ describe('digging by hand in a drawn dig', () => {
       ],
       arcs: [0, 1].map((edge) => ({ edge, bulgeMiddleOrdinate: -2 })),
     } as const;
-    const { area, digArea } = handDigInOutline({
+    const { area, digArea } = handDig({
       outline: { ...dig, holes: [hole] },
       depth: '1 m',
       lines: [line('up', at(10, -9), at(10, 9))],
@@ -261,7 +264,7 @@ describe('digging by hand in a drawn dig', () => {
   });
 
   test('an arc that bulges inward takes from the dig', () => {
-    const { area } = handDigInOutline({
+    const { area } = handDig({
       outline: { ...dig, arcs: [{ edge: 0, bulgeMiddleOrdinate: -5 }] },
       depth: '1 m',
       lines: [line('up', at(10, -9), at(10, 9))],
@@ -273,7 +276,7 @@ describe('digging by hand in a drawn dig', () => {
 
   test('grid coordinates far from their origin', () => {
     const [x, y] = [612_345.678, 5_234_567.891];
-    const { area } = handDigInOutline({
+    const { area } = handDig({
       outline: {
         unit: 'm',
         points: [
@@ -290,10 +293,14 @@ describe('digging by hand in a drawn dig', () => {
   });
 
   testRefusals(
-    handDigInOutline,
+    handDig,
     { outline: dig, depth: '1 m', lines: [line('a', at(0, 0), at(1, 1))], rate: '1 m3/h' },
     [
-      ['outline', undefined, 'REQUIRED'],
+      ['outline', undefined, 'REQUIRED', 'digWidth'],
+      ['digWidth', '1 m', 'CONFLICTING_FIELDS'],
+      ['crossingAngle', '60 deg', 'CONFLICTING_FIELDS'],
+      ['lines.0.offset', '1 m', 'CONFLICTING_FIELDS', 'lines[0].offset'],
+      ['lines.0.path', undefined, 'REQUIRED', 'lines[0].path'],
       [
         'outline',
         {
@@ -310,11 +317,11 @@ describe('digging by hand in a drawn dig', () => {
       ],
       ['depth', '-1 m', 'NOT_POSITIVE'],
       ['lines', [], 'EMPTY_LIST'],
-      ['lines', new Array(21).fill({}), 'CAPACITY_EXCEEDED'],
+      ['lines', Array.from({ length: 21 }, (_, k) => line(`${k}`, at(0, 0), at(1, 1))), 'TOO_MANY'],
       ['lines.0.path', [], 'EMPTY_LIST', 'lines[0].path'],
-      ['lines.0.path', [at(0, 0)], 'TOO_FEW_POINTS', 'lines[0].path'],
+      ['lines.0.path', [at(0, 0)], 'TOO_FEW', 'lines[0].path'],
       ['lines.0.path', [at(0, 0), at(0, 0)], 'POINTS_COINCIDE', 'lines[0].path[1]'],
-      ['lines.0.path', new Array(51).fill(at(0, 0)), 'CAPACITY_EXCEEDED', 'lines[0].path'],
+      ['lines.0.path', new Array(51).fill(at(0, 0)), 'TOO_MANY', 'lines[0].path'],
       ['lines.0.path', [at(0, 0), at(0, 10_001)], 'OUT_OF_RANGE', 'lines[0].path[1]'],
       ['lines.0.path', [at(0, 0), at(-10_001, 0)], 'OUT_OF_RANGE', 'lines[0].path[1]'],
       ['lines.0.path', [at(0, 0), { x: '1 m' }], 'REQUIRED', 'lines[0].path[1].y'],
@@ -361,34 +368,34 @@ describe('digging by hand in a drawn dig', () => {
 
 describe('cover over a found line', () => {
   const cover = (found: string, more: Readonly<Record<string, string>> = {}) =>
-    utilityCover({ found, dig: '400 mm', least: '150 mm', ...more });
+    utilityCover({ found, dig: '400 mm', minimumCover: '150 mm', ...more });
 
   test.each([
-    ['300 mm', 'line-in-dig', /^Stop\./],
-    ['400 mm', 'line-in-dig', /stands 0 mm into the dig/],
-    ['400.001 mm', 'less-than-minimum', /Stop above it and call the owner/],
-    ['549.999 mm', 'less-than-minimum', /its owner asks for 150 mm/],
-    ['550 mm', 'minimum-kept', /hand tools in the zone/],
-    ['700 mm', 'minimum-kept', /^300 mm left over/],
-  ] as const)('%s: %s', (found, verdict, action) => {
+    ['300 mm', 'fail', 'line-in-dig', /^Stop\./],
+    ['400 mm', 'fail', 'line-in-dig', /reaches 0 mm into the dig/],
+    ['400.001 mm', 'fail', 'less-than-minimum', /Stop above it and call the utility owner/],
+    ['549.999 mm', 'fail', 'less-than-minimum', /its owner requires 150 mm/],
+    ['550 mm', 'pass', 'minimum-kept', /hand tools in the zone/],
+    ['700 mm', 'pass', 'minimum-kept', /^300 mm left over/],
+  ] as const)('%s: %s, %s', (found, verdict, code, note) => {
     const result = cover(found);
-    expect(result.verdict).toBe(verdict);
-    expect(result.action.metric).toMatch(action);
+    expect([result.verdict, result.code]).toEqual([verdict, code]);
+    expect(result.note.metric).toMatch(note);
   });
 
   test('a depth that is not sure enough is not judged', () => {
-    expect(cover('560 mm', { uncertainty: '20 mm' }).verdict).toBe('unclear');
-    expect(cover('570 mm', { uncertainty: '20 mm' }).verdict).toBe('minimum-kept');
+    expect(cover('560 mm', { uncertainty: '20 mm' }).code).toBe('unclear');
+    expect(cover('570 mm', { uncertainty: '20 mm' }).code).toBe('minimum-kept');
     expect(cover('530 mm', { uncertainty: '20 mm' }).verdict).toBe('unclear');
-    expect(cover('529 mm', { uncertainty: '20 mm' }).verdict).toBe('less-than-minimum');
-    expect(cover('560 mm', { uncertainty: '20 mm' }).action.us).toContain('6 5/16 in');
+    expect(cover('529 mm', { uncertainty: '20 mm' }).code).toBe('less-than-minimum');
+    expect(cover('560 mm', { uncertainty: '20 mm' }).note.us).toContain('6 5/16 in');
   });
 
-  testRefusals(utilityCover, { found: '1 m', dig: '0.5 m', least: '0 m' }, [
+  testRefusals(utilityCover, { found: '1 m', dig: '0.5 m', minimumCover: '0 m' }, [
     ['found', undefined, 'REQUIRED'],
     ['found', '-1 m', 'NEGATIVE'],
     ['dig', '0 m', 'NOT_POSITIVE'],
-    ['least', undefined, 'REQUIRED'],
+    ['minimumCover', undefined, 'REQUIRED'],
     ['uncertainty', '-1 mm', 'NEGATIVE'],
   ]);
 });
@@ -472,25 +479,25 @@ describe('locate window', () => {
     expect([on('2030-05-28').status, on('2030-06-01').status]).toEqual(['open', 'open']);
     expect(on('2030-06-01').daysLeft).toBe(1);
     expect([on('2030-06-02').status, on('2030-06-02').daysLeft]).toEqual(['expired', 0]);
-    expect(on('2030-06-02').action).toMatch(/Do not dig: renew/);
-    expect(on('2030-05-27').action).toMatch(/Do not dig before 2030-05-28/);
-    expect(on('2030-05-28').action).toMatch(/only where every owner has answered/);
+    expect(on('2030-06-02').note).toMatch(/Do not dig. Renew/);
+    expect(on('2030-05-27').note).toMatch(/Do not dig before 2030-05-28/);
+    expect(on('2030-05-28').note).toMatch(/only where every owner has answered/);
     expect(window({}).status).toBeNull();
   });
 
   testRefusals(locateWindow, { request: '2030-05-22', rule, today: '2030-05-23' }, [
-    ['request', '2030-02-29', 'DATE_INVALID'],
-    ['request', '22.5.2030', 'DATE_INVALID'],
-    ['request', '2030-13-01', 'DATE_INVALID'],
-    ['request', '2030-00-10', 'DATE_INVALID'],
-    ['request', '1899-12-31', 'DATE_INVALID'],
-    ['request', 20300522, 'DATE_INVALID'],
+    ['request', '2030-02-29', 'TEXT_UNREADABLE'],
+    ['request', '22.5.2030', 'TEXT_UNREADABLE'],
+    ['request', '2030-13-01', 'TEXT_UNREADABLE'],
+    ['request', '2030-00-10', 'TEXT_UNREADABLE'],
+    ['request', '1899-12-31', 'TEXT_UNREADABLE'],
+    ['request', 20300522, 'TEXT_UNREADABLE'],
     ['request', undefined, 'REQUIRED'],
-    ['today', '2030-04-31', 'DATE_INVALID'],
+    ['today', '2030-04-31', 'TEXT_UNREADABLE'],
     ['rule', undefined, 'REQUIRED'],
     ['rule.workingDays', undefined, 'REQUIRED'],
     ['rule.workingDays', 0, 'NOT_POSITIVE'],
-    ['rule.workingDays', 1.5, 'OUT_OF_RANGE'],
+    ['rule.workingDays', 1.5, 'NOT_WHOLE'],
     ['rule.requestDayCounts', undefined, 'REQUIRED'],
     ['rule.start', undefined, 'REQUIRED'],
     ['rule.weekend', undefined, 'REQUIRED'],
@@ -501,7 +508,7 @@ describe('locate window', () => {
       'OUT_OF_RANGE',
     ],
     ['rule.holidays', undefined, 'REQUIRED'],
-    ['rule.holidays', ['2030-1-1'], 'DATE_INVALID', 'rule.holidays[0]'],
+    ['rule.holidays', ['2030-1-1'], 'TEXT_UNREADABLE', 'rule.holidays[0]'],
     ['rule.validity', undefined, 'REQUIRED'],
     ['rule.validity.days', 500, 'OUT_OF_RANGE'],
     ['rule.validity.count', 'days', 'UNKNOWN_CHOICE'],

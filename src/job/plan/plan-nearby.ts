@@ -1,6 +1,7 @@
 import type { FieldPath } from '../../errors.js';
 import { excavationGates } from '../../site/excavation/excavation-gates.js';
-import { handDigInOutline, type DrawnHandDig } from '../../site/utilities/hand-dig-in-outline.js';
+import type { DrawnHandDig } from '../../site/utilities/across-drawn-dig.js';
+import { handDig } from '../../site/utilities/hand-dig.js';
 import { rootZone, type RootZone } from '../../site/trees/root-zone.js';
 import { utilityCover } from '../../site/utilities/utility-cover.js';
 import { max } from '../../units/aggregate.js';
@@ -45,17 +46,17 @@ export function planNearby(job: ReadJob, basis: NearbyBasis): PlannedNearby {
   };
   const { outer, holes } = basis.rings;
   const outline = { ...outer, holes };
-  const handDig = utilities.length === 0 ? null : keep(handDigFor(utilities, outline, depth));
+  const byHand = utilities.length === 0 ? null : keep(handDigFor(utilities, outline, depth));
   const plan: NearbyPlan = {
     utilities: utilities.map((line, index): UtilityPlan => {
       const cover = coverOf(line, depth, index);
       return {
         id: line.id,
-        handDigArea: handDig?.zones.find((zone) => zone.id === line.id)?.area ?? NO_AREA,
+        handDigArea: byHand?.zones.find((zone) => zone.id === line.id)?.area ?? NO_AREA,
         cover: cover && keep(cover),
       };
     }),
-    handDig,
+    handDig: byHand,
     trees: trees.map((tree, index): TreePlan => {
       const zone = inField(
         () => zoneOf(tree, outline),
@@ -85,7 +86,7 @@ function handDigFor(
 ): DrawnHandDig {
   const lines = utilities.map(({ id, path, width, tolerance }) => ({ id, path, width, tolerance }));
   return inField(
-    () => handDigInOutline({ outline, depth, lines }),
+    () => handDig({ outline, depth, lines }),
     ([first, ...rest]) => (first === 'lines' ? ['utilities', ...rest] : ['utilities']),
   );
 }
@@ -100,8 +101,12 @@ function coverOf(
 ): ReturnType<typeof utilityCover> | null {
   if (found === undefined || leastCover === undefined) return null;
   return inField(
-    () => utilityCover({ found, dig: depth, least: leastCover }),
-    ([first]) => ['utilities', index, ...(first === 'least' ? ['leastCover'] : [first ?? 'found'])],
+    () => utilityCover({ found, dig: depth, minimumCover: leastCover }),
+    ([first]) => [
+      'utilities',
+      index,
+      ...(first === 'minimumCover' ? ['leastCover'] : [first ?? 'found']),
+    ],
   );
 }
 
@@ -113,7 +118,7 @@ function zoneOf(
 ): RootZone {
   const rule = {
     radiusPerDiameter: radiusPerDiameter.toString(),
-    ...(leastRadius === undefined ? {} : { leastRadius }),
+    ...withoutGaps({ minimumRadius: leastRadius }),
   };
   return rootZone({ trunkDiameter, rule, dig: { outline, trunk: { x, y } } });
 }
@@ -121,7 +126,8 @@ function zoneOf(
 /** Where a fault of the root zone stands in a tree of the job. */
 const treePath = (path: FieldPath): FieldPath => {
   const last = path.at(-1);
-  return path[0] === 'dig' ? (last === 'x' || last === 'y' ? [last] : []) : path.slice(-1);
+  if (path[0] === 'dig') return last === 'x' || last === 'y' ? [last] : [];
+  return last === 'minimumRadius' ? ['leastRadius'] : path.slice(-1);
 };
 
 /** The deepest dig that is known: lines and rules go by it, not by the mean. */

@@ -2,7 +2,7 @@ import type { EdgeRestraint } from '../../materials/edging/edge-restraint.js';
 import type { Geotextile } from '../../materials/fabric/geotextile.js';
 import type { JointSand } from '../../materials/joints/joint-sand.js';
 import type { ExcavationGates } from '../../site/excavation/excavation-gates.js';
-import type { DrawnHandDig } from '../../site/utilities/hand-dig-in-outline.js';
+import type { DrawnHandDig } from '../../site/utilities/across-drawn-dig.js';
 import type { RootZone } from '../../site/trees/root-zone.js';
 import type { UtilityCover } from '../../site/utilities/utility-cover.js';
 import type { Area, Length, Volume } from '../../units/quantity.js';

@@ -27,14 +27,9 @@ function lineSection({ nearby }: PavementPlan, units: SheetUnits, width: number)
     ...entry('by hand, all zones', units.area(handDig.area), width),
     ...entry('by hand, in the bank', units.volume(handDig.volume), width),
     ...inDig.flatMap(({ id, cover }) =>
-      cover === null || cover.verdict === 'minimum-kept'
+      cover === null || cover.verdict === 'pass'
         ? []
-        : wrap(
-            `${id}: ${units.isUs ? cover.action.us : cover.action.metric}`,
-            width,
-            '  > ',
-            '    ',
-          ),
+        : wrap(`${id}: ${units.isUs ? cover.note.us : cover.note.metric}`, width, '  > ', '    '),
     ),
   ];
 }
@@ -49,7 +44,7 @@ function treeSection({ nearby }: PavementPlan, units: SheetUnits, width: number)
   ]);
   const actions = trees
     .filter(({ zone }) => zone.cut !== null && !zone.cut.area.isZero())
-    .flatMap(({ id, zone }) => wrap(`${id}: ${zone.action}`, width, '  > ', '    '));
+    .flatMap(({ id, zone }) => wrap(`${id}: ${zone.note}`, width, '  > ', '    '));
   return ['', 'Trees: radius of the root zone', ...table(rows, width), ...actions];
 }
 
@@ -60,7 +55,7 @@ function gateSection({ nearby }: PavementPlan, units: SheetUnits, width: number)
     '',
     'Rules that this open dig comes under',
     ...gates.gates.flatMap(({ text }) => wrap(text, width, '  - ', '    ')),
-    ...wrap(gates.decides, width, '  '),
+    ...wrap(gates.whoDecides, width, '  '),
     ...(gates.daylightOffset === null || gates.daylightOffset.isZero()
       ? []
       : entry('sloped sides: top edge out', units.depthWithUnit(gates.daylightOffset), width)),

@@ -11,9 +11,9 @@ export function nearbyWarnings({ name, nearby }: PavementPlan): PlanWarning[] {
     const inDig = handDigArea.isZero()
       ? []
       : [warning('UTILITY_IN_DIG', name, { line: id, area: handDigArea })];
-    const isKept = cover === null || cover.verdict === 'minimum-kept';
+    const isKept = cover === null || cover.verdict === 'pass';
     if (isKept || handDigArea.isZero()) return inDig;
-    const values = { line: id, cover: cover.cover, verdict: cover.verdict };
+    const values = { line: id, cover: cover.cover, code: cover.code };
     return [...inDig, warning('UTILITY_COVER', name, values)];
   });
   const trees = nearby.trees.flatMap(({ id, zone: { cut } }) => {

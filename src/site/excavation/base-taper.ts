@@ -1,27 +1,56 @@
-import { makeReader } from '../../input/reader.js';
+import { fault } from '../../errors.js';
+import { optional, quantity } from '../../input/field.js';
+import { FALL_OF_SOME, SITE_LENGTH, THICKNESS } from '../../input/ranges.js';
+import { readOptions, shapeOf } from '../../input/shape.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
-import { slope, type LengthInput, type SlopeInput } from '../../units/construct.js';
+import type { LengthInput, SlopeInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
+import { NO_LENGTH } from '../../units/zero.js';
 // a taper is base in place
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
 import { given, withWorking, type Worked } from '../../working.js';
-import { DEPTH, LENGTH } from '../limits.js';
+
+/** Two pavements that meet on bases of different thickness. */
+export interface BaseTaperOptions {
+  /** Compacted base of the first pavement [length], more than 0 and at most 5 m. */
+  readonly first: LengthInput;
+  /** Compacted base of the second pavement [length], more than 0 and at most 5 m. */
+  readonly second: LengthInput;
+  /** Slope of the subgrade in the taper, rise over run [slope], more than 0 and at most 1: `1:4`. */
+  readonly slope: SlopeInput;
+  /** Across the taper [length], more than 0 and at most 10 km. */
+  readonly width: LengthInput;
+  /** Between stations [length], 200 stations at most. Default: a quarter of the taper. */
+  readonly spacing?: LengthInput;
+}
+
+const OPTIONS = shapeOf<BaseTaperOptions>()({
+  first: quantity(THICKNESS),
+  second: quantity(THICKNESS),
+  slope: quantity(FALL_OF_SOME),
+  width: quantity(SITE_LENGTH),
+  spacing: optional(quantity(SITE_LENGTH)),
+});
 
 /** A station of the taper. */
 export interface TaperStation {
-  /** From the thick end. */
+  /** Distance from the thick end. */
   readonly station: Length;
+  /** Compacted base there. */
   readonly thickness: Length;
 }
 
 /** The run over which a thick base becomes a thin one. */
 export interface BaseTaper extends Worked {
+  /** Along the slope, in plan. */
   readonly length: Length;
+  /** Base in the taper. */
   readonly volume: StateVolume<'compacted'>;
-  /** On which side it lies: always the thin one, so that the thick base is whole. */
+  /** Side that tapers: always the thinner base, so that the thicker one keeps its full depth. */
   readonly side: 'first' | 'second' | 'none';
   /** Thickness from the thick end on, at every spacing and at the thin end. */
   readonly stations: readonly TaperStation[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -29,11 +58,7 @@ export interface BaseTaper extends Worked {
  * Tapered step of the subgrade between two build-ups, such as drive and walk: `L = |T1 - T2| / slope`,
  * `V = w (T1 + T2) / 2 x L`. It goes on the thin side.
  *
- * @param options.first - compacted base of the first pavement [length]
- * @param options.second - compacted base of the second [length]
- * @param options.slope - of the subgrade in the taper, rise over run, up to 1 [slope]: `1:4`
- * @param options.width - across the taper [length]
- * @param options.spacing - between stations [length], default a quarter of the taper
+ * @param options - see {@link BaseTaperOptions}
  * @returns length [length], compacted volume, side, thickness at stations; cautions
  * @throws `NOT_POSITIVE`, `OUT_OF_RANGE`, `CAPACITY_EXCEEDED` and the reading codes
  * @source derived
@@ -43,30 +68,13 @@ export interface BaseTaper extends Worked {
  * step.volume.to('m3').toString() //=> '0.09'
  * step.side //=> 'second'
  */
-export function baseTaper(options: {
-  readonly first: LengthInput;
-  readonly second: LengthInput;
-  readonly slope: SlopeInput;
-  readonly width: LengthInput;
-  readonly spacing?: LengthInput;
-}): BaseTaper {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const first = reader.quantity('length', fields['first'], ['first'], DEPTH);
-  const second = reader.quantity('length', fields['second'], ['second'], DEPTH);
-  const fall = reader.quantity('slope', fields['slope'], ['slope'], SLOPE);
-  const width = reader.quantity('length', fields['width'], ['width'], LENGTH);
-  const spacing =
-    fields['spacing'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['spacing'], ['spacing'], LENGTH);
-  reader.finish();
-
+export function baseTaper(options: BaseTaperOptions): BaseTaper {
+  const { first, second, slope: fall, width, spacing } = readOptions(options, OPTIONS);
   const step = first.minus(second).abs();
   const run = step.dividedBy(fall);
   if (spacing !== undefined && run.compare(spacing.times(MOST_STATIONS)) > 0) {
-    reader.fail('CAPACITY_EXCEEDED', ['spacing'], `more than ${MOST_STATIONS} stations`);
-    reader.finish();
+    const message = `makes more than ${MOST_STATIONS} stations. Take a larger spacing`;
+    throw fault('CAPACITY_EXCEEDED', message, { most: MOST_STATIONS }, ['spacing']);
   }
   const order = first.compare(second);
   const thick = order < 0 ? second : first;
@@ -104,11 +112,10 @@ export function baseTaper(options: {
   ]);
 }
 
-const SLOPE = Object.freeze({ sign: 'positive', most: slope(1, 'ratio') } as const);
 const MOST_STATIONS = 200;
 
 function stationsUpTo(run: Length, every: Length): Length[] {
-  const stations: Length[] = [run.minus(run)];
+  const stations: Length[] = [NO_LENGTH];
   if (run.isZero()) return stations;
   for (let next = every; next.compare(run) < 0; next = next.plus(every)) stations.push(next);
   return [...stations, run];

@@ -1,5 +1,6 @@
-import type { FieldPath } from '../../errors.js';
-import { makeReader, type Reader } from '../../input/reader.js';
+import { number, object, optional, quantity } from '../../input/field.js';
+import { AREA, DENSITY, FRACTION, MASS, THICKNESS, TIME } from '../../input/ranges.js';
+import { readOptions, shapeOf } from '../../input/shape.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import type {
   AreaInput,
@@ -9,18 +10,57 @@ import type {
   TimeInput,
 } from '../../units/construct.js';
 import type { Area } from '../../units/quantity.js';
-import { DENSITY } from '../../volumes/limits.js';
 import { given, withWorking, type Worked } from '../../working.js';
-import { AREA, DEPTH, FRACTION, MASS, TIME } from '../limits.js';
+
+/** How fast a crew closes a dig, and how long it has. */
+export interface ClosingCrewInput {
+  /** Area that the crew closes in `time` [area], more than 0 and at most 1000 ha. */
+  readonly area: AreaInput;
+  /** How long it takes for `area` [time], more than 0 and at most 10 000 h. */
+  readonly time: TimeInput;
+  /** Time left today [time], more than 0 and at most 10 000 h. */
+  readonly timeLeft: TimeInput;
+}
+
+/** Stone on site, what closes the dig, and the crew. */
+export interface ClosableAreaOptions {
+  /** Stone on site, as delivered [mass], more than 0 and at most 1 000 000 t. */
+  readonly stone: MassInput;
+  /** Water of the stone over its dry mass, a fraction 0 to 1. No default. */
+  readonly moisture: number | string;
+  /** Compacted thickness that closes the dig [length], more than 0 and at most 5 m. */
+  readonly thickness: LengthInput;
+  /** Dry density in place [density], more than 0 and at most 5 t/m3. */
+  readonly compactedDryDensity: DensityInput;
+  /** The crew. Default: stone is the only limit. */
+  readonly crew?: ClosingCrewInput;
+}
+
+const CREW = shapeOf<ClosingCrewInput>()({
+  area: quantity(AREA),
+  time: quantity(TIME),
+  timeLeft: quantity(TIME),
+});
+
+const OPTIONS = shapeOf<ClosableAreaOptions>()({
+  stone: quantity(MASS),
+  moisture: number(FRACTION),
+  thickness: quantity(THICKNESS),
+  compactedDryDensity: quantity(DENSITY),
+  crew: optional(object(CREW)),
+});
 
 /** How much of a dig can be closed with stone before the day or the weather ends. */
 export interface ClosableArea extends Worked {
   /** The lesser of the two: open no more than this. */
   readonly area: Area;
+  /** Area that the stone on site closes. */
   readonly byStone: Area;
-  /** Null where no crew was given. */
+  /** Area that the crew closes in the time left; null if no crew is given. */
   readonly byCrew: Area | null;
+  /** Which of the two is the lesser. */
   readonly limitedBy: 'stone' | 'crew';
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -28,11 +68,7 @@ export interface ClosableArea extends Worked {
  * Open area that can be closed today: `by stone = dry stone on site / (thickness x dry density)`,
  * `by crew = area a crew closes in a time x time left`, and the lesser of the two.
  *
- * @param options.stone - stone on site, as delivered [mass]
- * @param options.moisture - its water over dry mass, a fraction 0 to 1; no default
- * @param options.thickness - compacted thickness that closes the dig [length]
- * @param options.compactedDryDensity - in place, dry [density]
- * @param options.crew - `area` that the crew closes in a `time`, and `timeLeft`
+ * @param options - see {@link ClosableAreaOptions}
  * @returns area by stone, by crew, the lesser and which it is; cautions
  * @throws `NOT_POSITIVE`, `OUT_OF_RANGE`, `REQUIRED` and the reading codes
  * @source derived
@@ -47,33 +83,12 @@ export interface ClosableArea extends Worked {
  * today.area.to('m2').toFixed(1) //=> '32.6'
  * today.limitedBy //=> 'stone'
  */
-export function closableArea(options: {
-  readonly stone: MassInput;
-  readonly moisture: number | string;
-  readonly thickness: LengthInput;
-  readonly compactedDryDensity: DensityInput;
-  readonly crew?: {
-    readonly area: AreaInput;
-    readonly time: TimeInput;
-    readonly timeLeft: TimeInput;
-  };
-}): ClosableArea {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const stone = reader.quantity('mass', fields['stone'], ['stone'], MASS);
-  const moisture = reader.number(fields['moisture'], ['moisture'], FRACTION);
-  const thickness = reader.quantity('length', fields['thickness'], ['thickness'], DEPTH);
-  const density = reader.quantity(
-    'density',
-    fields['compactedDryDensity'],
-    ['compactedDryDensity'],
-    DENSITY,
-  );
-  const byCrew = fields['crew'] === undefined ? null : readCrew(reader, fields['crew'], ['crew']);
-  reader.finish();
-
+export function closableArea(options: ClosableAreaOptions): ClosableArea {
+  const read = readOptions(options, OPTIONS);
+  const { stone, moisture, thickness, compactedDryDensity: density, crew } = read;
   const dry = stone.dividedBy(moisture.plus(1));
   const byStone = dry.dividedBy(density).dividedBy(thickness);
+  const byCrew = crew === undefined ? null : crew.area.times(crew.timeLeft.dividedBy(crew.time));
   const crewDecides = byCrew !== null && byCrew.compare(byStone) < 0;
   const found = {
     area: crewDecides ? byCrew : byStone,
@@ -96,13 +111,4 @@ export function closableArea(options: {
       source: 'derived',
     },
   ]);
-}
-
-function readCrew(reader: Reader, value: unknown, path: FieldPath): Area | null {
-  const fields = reader.object(value, path);
-  const closed = reader.quantity('area', fields['area'], [...path, 'area'], AREA);
-  const time = reader.quantity('time', fields['time'], [...path, 'time'], TIME);
-  const left = reader.quantity('time', fields['timeLeft'], [...path, 'timeLeft'], TIME);
-  // a stand-in after a fault may be zero
-  return time.isZero() ? null : closed.times(left.dividedBy(time));
 }

@@ -1,5 +1,6 @@
-import type { FieldPath } from '../../errors.js';
-import { makeReader, type Reader } from '../../input/reader.js';
+import { choice, object, optional, quantity } from '../../input/field.js';
+import { DEPTH, DEPTH_OR_NONE, SET_BACK, SITE_LENGTH_OR_NONE, TIME } from '../../input/ranges.js';
+import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import { referenceQuantity } from '../../reference-quantity.js';
 import { statusOf, type SourceId } from '../../sources/catalogue.js';
 import type { SourceStatus } from '../../sources/source.js';
@@ -17,10 +18,48 @@ import type { ReferenceNumber } from '../../sources/reference-value.js';
 import type { LengthInput, TimeInput } from '../../units/construct.js';
 import type { Length, Time } from '../../units/quantity.js';
 import { given, withWorking, type Worked } from '../../working.js';
-import { DEPTH, DEPTH_OR_NONE, LENGTH_OR_NONE, TIME } from '../limits.js';
 
-/** A rule that this dig comes under. */
+/** A footing near the dig. */
+export interface FootingInput {
+  /** From the foot of the side to the footing [length], 0 to 10 km. */
+  readonly distance: LengthInput;
+  /** Depth of the bottom of the footing, from the surface the dig is measured from [length], 0 to 50 m. */
+  readonly bottom: LengthInput;
+}
+
+/** An open dig and what is beside it. */
+export interface ExcavationGatesOptions {
+  /** Deepest point of the dig [length], more than 0 and at most 50 m. */
+  readonly depth: LengthInput;
+  /**
+   * Soil as a competent person has classified it: `stable-rock`, `A`, `B` or `C`; else `not-classified`,
+   * which is sloped as C.
+   */
+  readonly soil: SoilType;
+  /** From the edge to spoil and gear [length], 0 to 100 m. Default: not known. */
+  readonly spoilDistance?: LengthInput;
+  /** How long the dig stays open [time]. Up to 24 h, soil A may be steeper. Default: not known. */
+  readonly openTime?: TimeInput;
+  /** A footing near the dig. Default: none. */
+  readonly footing?: FootingInput;
+}
+
+const FOOTING = shapeOf<FootingInput>()({
+  distance: quantity(SITE_LENGTH_OR_NONE),
+  bottom: quantity(DEPTH_OR_NONE),
+});
+
+const OPTIONS = shapeOf<ExcavationGatesOptions>()({
+  depth: quantity(DEPTH),
+  soil: choice(SOIL_TYPES),
+  spoilDistance: optional(quantity(SET_BACK)),
+  openTime: optional(quantity(TIME)),
+  footing: optional(object(FOOTING)),
+});
+
+/** A rule that applies to this dig. */
 export interface ReachedGate {
+  /** Which rule it is. */
   readonly id:
     | DepthGateId
     | 'competent-person'
@@ -28,41 +67,41 @@ export interface ReachedGate {
     | 'no-system'
     | 'footing-level'
     | 'footing-line';
-  /** The figure that the rule names; null for a rule without one. */
+  /** Depth or distance that the rule names; null for a rule without one. */
   readonly from: Length | null;
+  /** What the rule says, in the words the crew uses. */
   readonly text: string;
+  /** Where it is printed. */
   readonly source: SourceId;
+  /** How far it can be traced. */
   readonly status: SourceStatus;
 }
 
-/** The sides of an open dig and the rules it comes under. */
+/** The sides of an open dig and the rules that apply. */
 export interface ExcavationGates extends Worked {
-  /** Run over rise of the steepest side that the table allows; null below the end of the table. */
+  /** Run over rise of the steepest side in the table; null below the end of the table. */
   readonly runOverRise: string | null;
-  /** From the foot of the side out to the top edge, at that slope; null below the end of the table. */
+  /** From the foot of the side out to its top edge, at that slope; null below the end of the table. */
   readonly daylightOffset: Length | null;
-  /** True where the table gives no slope: an engineer designs the sides. */
-  readonly beyondTable: boolean;
-  /** Gates that are reached. A gate that is not listed is no promise. */
+  /** True if the table gives no slope: an engineer designs the sides. */
+  readonly isBeyondTable: boolean;
+  /** Rules that apply. That a rule is not listed is no guarantee. */
   readonly gates: readonly ReachedGate[];
-  readonly decides: string;
+  /** Who decides. */
+  readonly whoDecides: string;
+  /** What the slopes do not cover. */
   readonly notes: readonly string[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Rules of 29 CFR 1926 Subpart P that a dig of a depth comes under, and how far the top edge lies out
- * if the sides are sloped: `offset = depth x run / rise`. It lists gates and judges nothing: a
+ * Rules of 29 CFR 1926 Subpart P that apply to a dig of a depth, and how far the top edge is set back
+ * if the sides are sloped: `offset = depth x run / rise`. It lists rules and judges nothing: a
  * competent person on the site decides, and other rules hold elsewhere.
  *
- * @param options.depth - deepest point of the dig [length]
- * @param options.soil - `stable-rock`, `A`, `B`, `C` as a competent person has classified it, else
- *   `not-classified`, which is sloped as C
- * @param options.spoilDistance - from the edge to spoil and gear [length], if it is known
- * @param options.openTime - how long the dig stays open [time]; lets soil A stand steeper to 24 h
- * @param options.footing - `distance` from the foot of the dig to a footing and depth of its
- *   `bottom` [length]
- * @returns slope and offset of the top edge, the gates reached, who decides; cautions
+ * @param options - see {@link ExcavationGatesOptions}
+ * @returns slope and offset of the top edge, the rules that apply, who decides; cautions
  * @throws `UNKNOWN_CHOICE`, `REQUIRED`, `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE` and the reading
  *   codes
  * @source excavation-rules
@@ -72,45 +111,23 @@ export interface ExcavationGates extends Worked {
  * dig.daylightOffset?.to('m').toString() //=> '1.95'
  * dig.gates.map(({ id }) => id) //=> ['competent-person', 'egress', 'atmosphere', 'no-system']
  */
-export function excavationGates(options: {
-  readonly depth: LengthInput;
-  readonly soil: SoilType;
-  readonly spoilDistance?: LengthInput;
-  readonly openTime?: TimeInput;
-  readonly footing?: { readonly distance: LengthInput; readonly bottom: LengthInput };
-}): ExcavationGates {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const depth = reader.quantity('length', fields['depth'], ['depth'], DEPTH);
-  const soil = reader.choice(fields['soil'], ['soil'], SOIL_TYPES);
-  const spoil =
-    fields['spoilDistance'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['spoilDistance'], ['spoilDistance'], LENGTH_OR_NONE);
-  const openTime =
-    fields['openTime'] === undefined
-      ? undefined
-      : reader.quantity('time', fields['openTime'], ['openTime'], TIME);
-  const footing =
-    fields['footing'] === undefined
-      ? undefined
-      : readFooting(reader, fields['footing'], ['footing']);
-  reader.finish();
-
-  const beyondTable = isReached('engineer', depth);
+export function excavationGates(options: ExcavationGatesOptions): ExcavationGates {
+  const read = readOptions(options, OPTIONS);
+  const { depth, soil, spoilDistance: spoil, openTime, footing } = read;
+  const isBeyondTable = isReached('engineer', depth);
   const slope = slopeFor(soil, depth, openTime);
   const offset = depth.times(slope.value);
   const found = {
-    runOverRise: beyondTable ? null : slope.value,
-    daylightOffset: beyondTable ? null : offset,
-    beyondTable,
+    runOverRise: isBeyondTable ? null : slope.value,
+    daylightOffset: isBeyondTable ? null : offset,
+    isBeyondTable,
     gates: [
       COMPETENT_PERSON,
       ...spoilGate(spoil),
       ...depthGates(depth, soil),
       ...footingGates(depth, footing),
     ],
-    decides: DECIDES,
+    whoDecides: WHO_DECIDES,
     notes: NOTES,
     cautions: cautionsFor(
       'excavation',
@@ -123,14 +140,14 @@ export function excavationGates(options: {
       title: 'Top edge of a sloped side',
       formula: 'x = e h',
       given: [given('e', 'depth', depth), given('h', `run over rise, soil ${soil}`, slope.value)],
-      result: given('x', beyondTable ? 'offset (table ends above this depth)' : 'offset', offset),
+      result: given('x', isBeyondTable ? 'offset (table ends above this depth)' : 'offset', offset),
       source: slope.source,
     },
   ]);
 }
 
-const DECIDES =
-  'A competent person on the site classifies the soil and decides on sides, access and spoil, before every shift and after rain. This list is a reminder and approves nothing.';
+const WHO_DECIDES =
+  'A competent person on the site classifies the soil and decides on sides, access and spoil, before every shift and after rain. This list is a reminder, not an approval.';
 const NOTES: readonly string[] = Object.freeze([
   'Soil dug before, wet, layered toward the dig or shaken by traffic and plates is weaker than it looks.',
   'The slopes are for simple sides without loads beside them; trees, walls, slabs and trucks near the edge need more.',
@@ -158,7 +175,7 @@ function isReached(id: DepthGateId, depth: Length): boolean {
   return fromDepthOn ? order >= 0 : order > 0;
 }
 
-/** A short-term dig in soil A may stand steeper; every other case goes by the table. */
+/** A short-term dig in soil A may be steeper; every other case follows the table. */
 function slopeFor(soil: SoilType, depth: Length, openTime: Time | undefined): ReferenceNumber {
   const { mostDepth, mostTime, runOverRise } = SHORT_TERM_SLOPE;
   const isShort =
@@ -204,18 +221,7 @@ function spoilGate(distance: Length | undefined): ReachedGate[] {
   ];
 }
 
-interface Footing {
-  readonly distance: Length;
-  readonly bottom: Length;
-}
-
-function readFooting(reader: Reader, value: unknown, path: FieldPath): Footing {
-  const fields = reader.object(value, path);
-  return {
-    distance: reader.quantity('length', fields['distance'], [...path, 'distance'], LENGTH_OR_NONE),
-    bottom: reader.quantity('length', fields['bottom'], [...path, 'bottom'], DEPTH_OR_NONE),
-  };
-}
+type Footing = Values<typeof FOOTING>;
 
 /** A dig that goes below the bottom of a footing (1926.651(i)(2)), or below 1 to 1 from it. */
 function footingGates(depth: Length, footing: Footing | undefined): ReachedGate[] {

@@ -1,26 +1,61 @@
-import { makeReader } from '../../input/reader.js';
+import { compactedPerLoose } from '../../input/compaction-ratio.js';
+import { number, optional, quantity } from '../../input/field.js';
+import { AREA, DENSITY, FRACTION, SET_BACK, SITE_LENGTH, THICKNESS } from '../../input/ranges.js';
+import { readOptions, shapeOf } from '../../input/shape.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import type { AreaInput, DensityInput, LengthInput } from '../../units/construct.js';
 import type { Area, Mass } from '../../units/quantity.js';
+import { NO_LENGTH } from '../../units/zero.js';
 // the stone in the hole is ordered like any base
 import { baseOrder } from '../../volumes/base-order.js';
-import { FRACTION, DENSITY } from '../../volumes/limits.js';
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
-import { readCompactedPerLoose } from '../../input/compaction-ratio.js';
 import { given, withWorking, type Worked } from '../../working.js';
-import { AREA, DEPTH, LENGTH, LENGTH_OR_NONE } from '../limits.js';
+
+/** A soft spot and the stone that fills it. */
+export interface SoftSpotOptions {
+  /** Plan area of the spot [area], more than 0 and at most 1000 ha. */
+  readonly area: AreaInput;
+  /** Depth below the subgrade [length], more than 0 and at most 5 m. */
+  readonly depth: LengthInput;
+  /** Compacted over loose volume of the stone, 0.5 to 1. */
+  readonly compactedPerLoose: number | string;
+  /** Dry density of the stone in place [density], more than 0 and at most 5 t/m3. */
+  readonly compactedDryDensity: DensityInput;
+  /** Water of the stone over its dry mass, a fraction 0 to 1. No default. */
+  readonly moisture: number | string;
+  /** Perimeter of the spot [length], more than 0 and at most 10 km. Default: no geotextile. */
+  readonly perimeter?: LengthInput;
+  /** Geotextile folded back on top, all round [length], 0 to 100 m. Default: 0. */
+  readonly lap?: LengthInput;
+}
+
+const OPTIONS = shapeOf<SoftSpotOptions>()({
+  area: quantity(AREA),
+  depth: quantity(THICKNESS),
+  compactedPerLoose,
+  compactedDryDensity: quantity(DENSITY),
+  moisture: number(FRACTION),
+  perimeter: optional(quantity(SITE_LENGTH)),
+  lap: optional(quantity(SET_BACK), NO_LENGTH),
+});
 
 /** A soft spot dug out and filled with stone. */
 export interface SoftSpot extends Worked {
-  /** Soil to cart away. */
+  /** Soil to haul away, in place. */
   readonly spoil: StateVolume<'bank'>;
+  /** Stone in the hole. */
   readonly stoneCompacted: StateVolume<'compacted'>;
+  /** Stone in the truck. */
   readonly stoneLoose: StateVolume<'loose'>;
+  /** Mass of dry stone. */
   readonly dryMass: Mass;
+  /** Mass on the scale, water included. */
   readonly deliveredMass: Mass;
-  /** Geotextile over the bottom and up the sides; null without a perimeter. */
+  /** Geotextile over the bottom and up the sides; null if no perimeter is given. */
   readonly geotextile: Area | null;
+  /** What to find out before you fill it. */
   readonly notes: readonly string[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -29,15 +64,9 @@ export interface SoftSpot extends Worked {
  * for a base, `geotextile = A + perimeter x (e + lap)`. Book the stone apart from the base, or the
  * yield of the base comes out wrong.
  *
- * @param options.area - plan area of the spot [area]
- * @param options.depth - below the subgrade [length]
- * @param options.compactedPerLoose - of the stone, 0.5 to 1
- * @param options.compactedDryDensity - of the stone in place, dry [density]
- * @param options.moisture - of the stone, water over dry mass, a fraction; no default
- * @param options.perimeter - of the spot [length], for the geotextile
- * @param options.lap - geotextile folded back on top all round [length], default none
- * @returns spoil in the bank, stone compacted, loose, dry and delivered, geotextile; cautions
- * @throws `RATIO_OUT_OF_RANGE`, `NOT_POSITIVE`, `OUT_OF_RANGE`, `REQUIRED` and the reading codes
+ * @param options - see {@link SoftSpotOptions}
+ * @returns spoil as bank volume, stone compacted, loose, dry and delivered, geotextile; cautions
+ * @throws `NOT_POSITIVE`, `OUT_OF_RANGE`, `REQUIRED` and the reading codes
  * @source derived
  * @example
  * const spot = softSpot({
@@ -50,40 +79,15 @@ export interface SoftSpot extends Worked {
  * spot.stoneLoose.to('m3').toString() //=> '1'
  * spot.deliveredMass.to('t').toString() //=> '1.76'
  */
-export function softSpot(options: {
-  readonly area: AreaInput;
-  readonly depth: LengthInput;
-  readonly compactedPerLoose: number | string;
-  readonly compactedDryDensity: DensityInput;
-  readonly moisture: number | string;
-  readonly perimeter?: LengthInput;
-  readonly lap?: LengthInput;
-}): SoftSpot {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const area = reader.quantity('area', fields['area'], ['area'], AREA);
-  const depth = reader.quantity('length', fields['depth'], ['depth'], DEPTH_OF_SPOT);
-  const ratio = readCompactedPerLoose(reader, fields['compactedPerLoose'], ['compactedPerLoose']);
-  const density = reader.quantity(
-    'density',
-    fields['compactedDryDensity'],
-    ['compactedDryDensity'],
-    DENSITY,
-  );
-  const moisture = reader.number(fields['moisture'], ['moisture'], FRACTION);
-  const perimeter =
-    fields['perimeter'] === undefined
-      ? undefined
-      : reader.quantity('length', fields['perimeter'], ['perimeter'], LENGTH);
-  const lap = reader.quantity('length', fields['lap'] ?? '0 m', ['lap'], LENGTH_OR_NONE);
-  reader.finish();
-
+export function softSpot(options: SoftSpotOptions): SoftSpot {
+  const read = readOptions(options, OPTIONS);
+  const { area, depth, compactedDryDensity, perimeter, lap } = read;
   const stone = baseOrder({
     area,
     thickness: depth,
-    compactedDryDensity: density,
-    moisture: moisture.toString(),
-    compactedPerLoose: ratio.toString(),
+    compactedDryDensity,
+    moisture: read.moisture.toString(),
+    compactedPerLoose: read.compactedPerLoose.toString(),
   });
   const geotextile = perimeter === undefined ? null : area.plus(perimeter.times(depth.plus(lap)));
   const found = {
@@ -117,7 +121,6 @@ export function softSpot(options: {
   ]);
 }
 
-const DEPTH_OF_SPOT = { ...DEPTH, most: DEPTH.most.dividedBy(10) } as const;
 const NOTES: readonly string[] = Object.freeze([
   'Find where the water comes from first: stone in a spring stays soft.',
   'Do not undercut beside a footing, kerb or wall without an engineer.',

@@ -1,19 +1,56 @@
-import type { FieldPath } from '../../errors.js';
-import { makeReader, type Reader } from '../../input/reader.js';
+import { list, number, object, optional, quantity } from '../../input/field.js';
+import { AREA, DEPTH, FLOW, RUNOFF } from '../../input/ranges.js';
+import { readOptions, shapeOf } from '../../input/shape.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
-import { area, type AreaInput, type FlowInput, type LengthInput } from '../../units/construct.js';
+import { sum } from '../../units/aggregate.js';
+import type { AreaInput, FlowInput, LengthInput } from '../../units/construct.js';
 import type { Length, Time, Volume } from '../../units/quantity.js';
+import { NO_AREA } from '../../units/zero.js';
 import { given, withWorking, type Worked } from '../../working.js';
-import { AREA, DEPTH, FLOW, FRACTION } from '../limits.js';
+
+/** Ground or a roof that drains into a dig. */
+export interface DrainingAreaInput {
+  /** Plan area [area], more than 0 and at most 1000 ha. */
+  readonly area: AreaInput;
+  /** Share of the rain that runs off it, 0 to 1. */
+  readonly coefficient: number | string;
+}
+
+/** An open dig, the rain and the pump. */
+export interface WaterInDigOptions {
+  /** Open area of the dig [area], more than 0 and at most 1000 ha. */
+  readonly area: AreaInput;
+  /** Depth of rain [length], more than 0 and at most 50 m. */
+  readonly rain: LengthInput;
+  /** Ground and roofs that drain into the dig. Default: none. */
+  readonly drainsIn?: readonly DrainingAreaInput[];
+  /** What the pump lifts [flow], more than 0. Default: no pump. */
+  readonly pump?: FlowInput;
+}
+
+const DRAINING = shapeOf<DrainingAreaInput>()({
+  area: quantity(AREA),
+  coefficient: number(RUNOFF),
+});
+
+const OPTIONS = shapeOf<WaterInDigOptions>()({
+  area: quantity(AREA),
+  rain: quantity(DEPTH),
+  drainsIn: optional(list(object(DRAINING), { of: 'areas', most: 1000 }), []),
+  pump: optional(quantity(FLOW)),
+});
 
 /** Water that rain leaves in an open dig. */
 export interface WaterInDig extends Worked {
+  /** Water in the dig. */
   readonly volume: Volume;
-  /** Spread level over the dig. */
+  /** Depth, spread level over the dig. */
   readonly depth: Length;
-  /** With the pump given, rain over; null without a pump. */
+  /** Time to pump it out once the rain is over; null if no pump is given. */
   readonly pumpTime: Time | null;
+  /** What to do before work goes on. */
   readonly notes: readonly string[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
@@ -21,44 +58,18 @@ export interface WaterInDig extends Worked {
  * Water in an open dig after rain: `V = rain x (A + sum of C A of what drains in)`, its depth over
  * the dig and the time to pump it out. Soil is taken as full: nothing soaks away.
  *
- * @param options.area - open area of the dig [area]
- * @param options.rain - depth of rain [length]
- * @param options.drainsIn - ground and roofs that run into it: `area` [area], `coefficient` 0 to 1
- * @param options.pump - what the pump lifts [flow]
+ * @param options - see {@link WaterInDigOptions}
  * @returns volume of water, depth, pumping time; cautions
- * @throws `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `EMPTY_LIST` and the reading codes
  * @source derived
  * @example
  * const water = waterInDig({ area: '72.4 m2', rain: '18 mm', pump: '120 l/min' });
  * water.volume.to('m3').toString() //=> '1.3032'
  * water.pumpTime?.to('min').toString() //=> '10.86'
  */
-export function waterInDig(options: {
-  readonly area: AreaInput;
-  readonly rain: LengthInput;
-  readonly drainsIn?: readonly {
-    readonly area: AreaInput;
-    readonly coefficient: number | string;
-  }[];
-  readonly pump?: FlowInput;
-}): WaterInDig {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const open = reader.quantity('area', fields['area'], ['area'], AREA);
-  const rain = reader.quantity('length', fields['rain'], ['rain'], DEPTH);
-  const beside =
-    fields['drainsIn'] === undefined
-      ? []
-      : reader
-          .list(fields['drainsIn'], ['drainsIn'])
-          .map((item, index) => readBeside(reader, item, ['drainsIn', index]));
-  const pump =
-    fields['pump'] === undefined
-      ? undefined
-      : reader.quantity('flow', fields['pump'], ['pump'], FLOW);
-  reader.finish();
-
-  const added = beside.reduce((total, one) => total.plus(one), NO_AREA);
+export function waterInDig(options: WaterInDigOptions): WaterInDig {
+  const { area: open, rain, drainsIn, pump } = readOptions(options, OPTIONS);
+  const added = sum([NO_AREA, ...drainsIn.map(({ area, coefficient }) => area.times(coefficient))]);
   const volume = open.plus(added).times(rain);
   const found = {
     volume,
@@ -82,16 +93,8 @@ export function waterInDig(options: {
   ]);
 }
 
-const NO_AREA = area(0, 'm2');
 const NOTES: readonly string[] = Object.freeze([
   'Nobody works where water stands or gathers in a dig until a competent person has decided how.',
-  'A competent person looks at the sides again after rain and before anyone goes in.',
-  'Keep off wet clay, pump to where water may go, and prove the compaction again when it has dried.',
+  'A competent person inspects the sides again after rain, before anyone goes in.',
+  'Keep off wet clay, pump to where water may go, and check the compaction again when it has dried.',
 ]);
-
-function readBeside(reader: Reader, value: unknown, path: FieldPath) {
-  const fields = reader.object(value, path);
-  const size = reader.quantity('area', fields['area'], [...path, 'area'], AREA);
-  const share = reader.number(fields['coefficient'], [...path, 'coefficient'], FRACTION);
-  return size.times(share);
-}

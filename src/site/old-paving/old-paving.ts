@@ -1,5 +1,7 @@
-import type { FieldPath } from '../../errors.js';
-import { makeReader, type Reader } from '../../input/reader.js';
+import { list, object, optional, quantity, text } from '../../input/field.js';
+import { givenEntries } from '../../input/given-entries.js';
+import { AREA, DENSITY, THICKNESS } from '../../input/ranges.js';
+import { readOptions, shapeOf, type Check, type Values } from '../../input/shape.js';
 import type { SourceId } from '../../sources/catalogue.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import { OLD_PAVING_WEIGHTS, type OldPaving } from '../../sources/material-weights.js';
@@ -12,64 +14,100 @@ import {
 } from '../../units/construct.js';
 import type { Area, Density, Length, Mass, Volume } from '../../units/quantity.js';
 // broken-out paving is a loose volume, and loads are counted from state volumes
-import { DENSITY } from '../../volumes/limits.js';
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
 import { given, withWorking, type Step, type Worked } from '../../working.js';
-import { AREA, DEPTH } from '../limits.js';
-import { readSawCuts, type SawCuts, type SawCutsInput } from './saw-cuts.js';
+import { measureCuts, sawCuts, type SawCuts, type SawCutsInput } from './saw-cuts.js';
 
-/** One layer of old paving; the topmost first. */
+/** One layer of old paving. */
 export interface OldPavingLayerInput {
-  /** `asphalt` and `concrete` have published weights; any other material brings its own. */
+  /** `asphalt` and `concrete` have published weights; any other material needs both densities. */
   readonly material: string;
+  /** Plan area [area], more than 0 and at most 1000 ha. */
   readonly area: AreaInput;
+  /** Thickness [length], more than 0 and at most 5 m. */
   readonly thickness: LengthInput;
+  /** Density in place [density], more than 0 and at most 5 t/m3. Default: the published one. */
   readonly inPlaceDensity?: DensityInput;
+  /** Density broken out, in the bin [density], more than 0 and at most 5 t/m3. Default: the published one. */
   readonly looseDensity?: DensityInput;
 }
 
+/** Old paving to take out. */
+export interface OldPavingOptions {
+  /** Layers from the top down, 1 to 10. */
+  readonly layers: readonly OldPavingLayerInput[];
+  /** What is to be sawn. Default: nothing. */
+  readonly sawCuts?: SawCutsInput;
+}
+
+const WEIGHT = quantity(DENSITY);
+
+const LAYER = shapeOf<OldPavingLayerInput>()({
+  material: text(),
+  area: quantity(AREA),
+  thickness: quantity(THICKNESS),
+  inPlaceDensity: optional(WEIGHT),
+  looseDensity: optional(WEIGHT),
+});
+
+const MOST_LAYERS = 10;
+
+const OPTIONS = shapeOf<OldPavingOptions>()({
+  layers: list(object(LAYER), { of: 'layers', most: MOST_LAYERS }),
+  sawCuts: optional(sawCuts),
+});
+
 /** One layer of old paving, measured. */
 export interface OldPavingLayer {
+  /** What it is made of. */
   readonly material: string;
+  /** Plan area. */
   readonly area: Area;
+  /** Thickness. */
   readonly thickness: Length;
+  /** Density in place. */
   readonly inPlaceDensity: Density;
+  /** Density broken out, in the bin. */
   readonly looseDensity: Density;
-  /** Where the densities come from: null where the caller gave them. */
+  /** Where the densities are printed; empty if you gave both. */
   readonly sources: readonly SourceId[];
+  /** Volume in place. */
   readonly inPlace: Volume;
+  /** Mass. */
   readonly mass: Mass;
-  /** Broken out, in the bin. */
+  /** Volume broken out, in the bin. */
   readonly loose: StateVolume<'loose'>;
 }
 
-/** Old paving to take out. */
+/** Old paving to take out, measured. */
 export interface RemovedPaving extends Worked {
+  /** From the top down. */
   readonly layers: readonly OldPavingLayer[];
-  /** All layers together, in place. */
+  /** Volume in place, all layers together. */
   readonly inPlace: Volume;
+  /** Mass, all layers together. */
   readonly mass: Mass;
+  /** Volume broken out, in the bin, all layers together. */
   readonly loose: StateVolume<'loose'>;
-  /** Thickness that the saw has to go through: the layers together. */
+  /** Thickness of the layers together: what the saw has to go through. */
   readonly thickness: Length;
+  /** Saw cuts; null if nothing is to be sawn. */
   readonly saw: SawCuts | null;
+  /** What to look for before you break it out. */
   readonly notes: readonly string[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
  * Mass and broken-out volume of old paving, one layer or several (asphalt over concrete), and the
  * length of saw cuts: `M = A t d`, `loose = M / loose density`. Layers of different materials are
- * different streams: they are listed apart, and each goes in a load of its own.
+ * listed apart: each goes in a load of its own.
  *
- * @param options.layers - from the top down, 1 to 10: `material`, plan `area` [area], `thickness`
- *   [length], and for a material other than `asphalt` and `concrete` `inPlaceDensity` and
- *   `looseDensity` [density]; given densities replace the published ones
- * @param options.sawCuts - `runs` to cut round the edge [lengths], and a `grid` over a rectangle:
- *   `along`, `across` and `mostPiece`, the longest side of a piece [length]
+ * @param options - see {@link OldPavingOptions}
  * @returns each layer and all together: volume in place, mass, loose volume; saw cuts; cautions
- * @throws `EMPTY_LIST`, `REQUIRED`, `NOT_POSITIVE`, `OUT_OF_RANGE`, `CAPACITY_EXCEEDED` and the
- *   reading codes
+ * @throws `EMPTY_LIST`, `REQUIRED`, `NOT_POSITIVE`, `OUT_OF_RANGE`, `TOO_MANY`, `CAPACITY_EXCEEDED` and
+ *   the reading codes
  * @source debris-training-sheet
  * @source state-debris-weights
  * @example
@@ -80,19 +118,9 @@ export interface RemovedPaving extends Worked {
  * old.mass.to('lb').toString() //=> '2070'
  * old.saw?.length.to('ft').toString() //=> '27'
  */
-export function oldPaving(options: {
-  readonly layers: readonly OldPavingLayerInput[];
-  readonly sawCuts?: SawCutsInput;
-}): RemovedPaving {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const list = reader.list(fields['layers'], ['layers']);
-  if (list.length > 10) reader.fail('CAPACITY_EXCEEDED', ['layers'], 'more than ten layers');
-  const inputs = list.map((item, index) => readLayer(reader, item, ['layers', index]));
-  const cuts = readSawCuts(reader, fields['sawCuts'], ['sawCuts']);
-  reader.finish();
-
-  const layers = inputs.map(measureLayer);
+export function oldPaving(options: OldPavingOptions): RemovedPaving {
+  const read = readOptions(options, OPTIONS, checkWeights);
+  const layers = read.layers.map(measureLayer);
   const thickness = sum(layers.map((layer) => layer.thickness));
   const found = {
     layers,
@@ -100,48 +128,62 @@ export function oldPaving(options: {
     mass: sum(layers.map((layer) => layer.mass)),
     loose: inState(sum(layers.map((layer) => layer.loose.volume)), 'loose'),
     thickness,
-    saw: cuts?.(thickness) ?? null,
+    saw: read.sawCuts === undefined ? null : measureCuts(read.sawCuts, thickness),
     notes: notesFor(layers),
     cautions: cautionsFor('dust', 'utilities', 'loads'),
   };
   return withWorking(found, () => [...layers.flatMap(layerSteps), ...sawSteps(found.saw)]);
 }
 
-type ReadLayer = Omit<OldPavingLayer, 'inPlace' | 'mass' | 'loose'>;
-
-function readLayer(reader: Reader, item: unknown, path: FieldPath): ReadLayer {
-  const fields = reader.object(item, path);
-  const material = reader.text(fields['material'], [...path, 'material']);
-  const known = Object.hasOwn(OLD_PAVING_WEIGHTS, material)
+const weightsOf = (material: unknown) =>
+  typeof material === 'string' && Object.hasOwn(OLD_PAVING_WEIGHTS, material)
     ? OLD_PAVING_WEIGHTS[material as OldPaving]
     : undefined;
-  const sources = new Set<SourceId>();
-  const weight = (name: 'inPlaceDensity' | 'looseDensity', row: 'inPlace' | 'loose') => {
-    if (fields[name] === undefined && known !== undefined) {
-      sources.add(known[row].source);
-      return density(known[row].value, 'lb/yd3');
+
+/** A material without published weights brings its own densities. */
+const checkWeights: Check<typeof OPTIONS> = (reader, _, path, raw) => {
+  givenEntries(raw['layers'], LAYER, MOST_LAYERS).forEach((layer, index) => {
+    if (layer === null || weightsOf(layer['material']) !== undefined) return;
+    for (const name of ['inPlaceDensity', 'looseDensity'] as const) {
+      // its own reading says that it is missing
+      if (layer[name] === undefined) {
+        WEIGHT.read(reader, undefined, [...path, 'layers', index, name]);
+      }
     }
-    return reader.quantity('density', fields[name], [...path, name], DENSITY);
+  });
+};
+
+function measureLayer(layer: Values<typeof LAYER>): OldPavingLayer {
+  const { material, area, thickness } = layer;
+  const published = weightsOf(material);
+  const sources = new Set<SourceId>();
+  const weight = (own: Density | undefined, row: 'inPlace' | 'loose'): Density => {
+    if (own !== undefined || published === undefined) return own ?? DENSITY.most;
+    sources.add(published[row].source);
+    return density(published[row].value, 'lb/yd3');
   };
+  const inPlaceDensity = weight(layer.inPlaceDensity, 'inPlace');
+  const looseDensity = weight(layer.looseDensity, 'loose');
+  const inPlace = area.times(thickness);
+  const mass = inPlace.times(inPlaceDensity);
   return {
     material,
-    area: reader.quantity('area', fields['area'], [...path, 'area'], AREA),
-    thickness: reader.quantity('length', fields['thickness'], [...path, 'thickness'], DEPTH),
-    inPlaceDensity: weight('inPlaceDensity', 'inPlace'),
-    looseDensity: weight('looseDensity', 'loose'),
+    area,
+    thickness,
+    inPlaceDensity,
+    looseDensity,
     sources: [...sources],
+    inPlace,
+    mass,
+    loose: inState(mass.dividedBy(looseDensity), 'loose'),
   };
-}
-
-function measureLayer(layer: ReadLayer): OldPavingLayer {
-  const inPlace = layer.area.times(layer.thickness);
-  const mass = inPlace.times(layer.inPlaceDensity);
-  return { ...layer, inPlace, mass, loose: inState(mass.dividedBy(layer.looseDensity), 'loose') };
 }
 
 function notesFor(layers: readonly OldPavingLayer[]): string[] {
   const materials = new Set(layers.map(({ material }) => material));
-  const notes = ['Reinforced slabs weigh and saw differently: look for steel at the first cut.'];
+  const notes = [
+    'Reinforced slabs are heavier and slower to saw. Look for steel at the first cut.',
+  ];
   if (materials.size > 1) {
     notes.push(`Keep ${[...materials].join(' and ')} apart: mixed loads may be refused.`);
   }

@@ -1,27 +1,51 @@
-import type { FieldPath } from '../../errors.js';
-import type { Reader } from '../../input/reader.js';
+import { list, object, optional, quantity } from '../../input/field.js';
+import { SITE_LENGTH } from '../../input/ranges.js';
+import { shapeOf, type Field, type Values } from '../../input/shape.js';
 import { sum } from '../../units/aggregate.js';
-import { length, type LengthInput } from '../../units/construct.js';
+import type { LengthInput } from '../../units/construct.js';
 import { wholeNumberUp } from '../../units/format-quantity.js';
 import type { Area, Length } from '../../units/quantity.js';
-import { LENGTH } from '../limits.js';
+import { NO_LENGTH } from '../../units/zero.js';
+
+/** A rectangle to saw into pieces that can be lifted. */
+export interface SawGridInput {
+  /** Length of the rectangle [length], more than 0 and at most 10 km. */
+  readonly along: LengthInput;
+  /** Width of the rectangle [length], more than 0 and at most 10 km. */
+  readonly across: LengthInput;
+  /** Longest side of a piece [length], more than 0 and at most 10 km. */
+  readonly maximumPiece: LengthInput;
+}
 
 /** What is to be sawn. */
 export interface SawCutsInput {
-  /** Cuts round the edge, where old paving stays. */
+  /** Cuts along edges where old paving stays [length each]. Default: none. */
   readonly runs?: readonly LengthInput[];
-  /** Cuts across a rectangle, into pieces that can be lifted. */
-  readonly grid?: {
-    readonly along: LengthInput;
-    readonly across: LengthInput;
-    readonly mostPiece: LengthInput;
-  };
+  /** A rectangle to saw into pieces. Default: none. */
+  readonly grid?: SawGridInput;
 }
+
+const GRID = shapeOf<SawGridInput>()({
+  along: quantity(SITE_LENGTH),
+  across: quantity(SITE_LENGTH),
+  maximumPiece: quantity(SITE_LENGTH),
+});
+
+const CUTS = shapeOf<SawCutsInput>()({
+  runs: optional(list(quantity(SITE_LENGTH), { of: 'runs' }), []),
+  grid: optional(object(GRID)),
+});
+
+/** Saw cuts to make. Internal. */
+export const sawCuts: Field<Values<typeof CUTS>> = object(CUTS);
 
 /** Saw cuts through old paving. */
 export interface SawCuts {
+  /** All cuts together. */
   readonly length: Length;
+  /** Cuts along edges. */
   readonly runs: Length;
+  /** Cuts of the grid. */
   readonly grid: Length;
   /** Pieces that the grid makes; 1 without a grid. */
   readonly pieces: number;
@@ -29,42 +53,20 @@ export interface SawCuts {
   readonly face: Area;
 }
 
-const NONE = length(0, 'm');
-
-/**
- * Reads saw cuts; gives a function of the thickness, or undefined where none are asked for. A
- * rectangle cut into n by m pieces takes n - 1 cuts across and m - 1 along. Internal.
- */
-export function readSawCuts(
-  reader: Reader,
-  value: unknown,
-  path: FieldPath,
-): ((thickness: Length) => SawCuts) | undefined {
-  if (value === undefined) return undefined;
-  const fields = reader.object(value, path);
-  const given = fields['runs'] === undefined ? [] : reader.list(fields['runs'], [...path, 'runs']);
-  const lengths = given.map((item, index) =>
-    reader.quantity('length', item, [...path, 'runs', index], LENGTH),
-  );
-  const grid = fields['grid'] === undefined ? undefined : readGrid(reader, fields['grid'], path);
-  return (thickness) => {
-    const runs = sum([NONE, ...lengths]);
-    const { cuts, pieces } = grid?.() ?? { cuts: NONE, pieces: 1 };
-    const total = runs.plus(cuts);
-    return { length: total, runs, grid: cuts, pieces, face: total.times(thickness) };
-  };
+/** Saw cuts through paving of a thickness. Internal. */
+export function measureCuts({ runs, grid }: Values<typeof CUTS>, thickness: Length): SawCuts {
+  const along = sum([NO_LENGTH, ...runs]);
+  const { cuts, pieces } = grid === undefined ? NO_GRID : measureGrid(grid);
+  const length = along.plus(cuts);
+  return { length, runs: along, grid: cuts, pieces, face: length.times(thickness) };
 }
 
-function readGrid(reader: Reader, value: unknown, at: FieldPath) {
-  const path = [...at, 'grid'];
-  const fields = reader.object(value, path);
-  const read = (name: 'along' | 'across' | 'mostPiece') =>
-    reader.quantity('length', fields[name], [...path, name], LENGTH);
-  const [along, across, most] = [read('along'), read('across'), read('mostPiece')];
-  return () => {
-    const columns = wholeNumberUp(along, most);
-    const rows = wholeNumberUp(across, most);
-    const cuts = across.times(columns - 1).plus(along.times(rows - 1));
-    return { cuts, pieces: columns * rows };
-  };
+const NO_GRID = { cuts: NO_LENGTH, pieces: 1 };
+
+/** A rectangle cut into n by m pieces takes n - 1 cuts across and m - 1 along. */
+function measureGrid({ along, across, maximumPiece }: Values<typeof GRID>) {
+  const columns = wholeNumberUp(along, maximumPiece);
+  const rows = wholeNumberUp(across, maximumPiece);
+  const cuts = across.times(columns - 1).plus(along.times(rows - 1));
+  return { cuts, pieces: columns * rows };
 }

@@ -41,14 +41,15 @@ function dayNumber(year: number, month: number, day: number): number {
 /** Reads a date `YYYY-MM-DD` of 1900 to 2999 as the number of its day. Internal. */
 export function readDay(reader: Reader, value: unknown, path: FieldPath): number {
   if (value === undefined) {
-    reader.fail('REQUIRED', path, 'is missing: write a date such as "2030-05-22"');
+    reader.fail('REQUIRED', path, 'missing. Write a date, such as "2030-05-22"');
     return 0;
   }
   const digits = typeof value === 'string' ? /^(\d{4})-(\d{2})-(\d{2})$/.exec(value) : null;
   const [year, month, day] = (digits?.slice(1) ?? []).map(Number);
   if (year === undefined || month === undefined || day === undefined || !exists(year, month, day)) {
     const got = shown(value);
-    reader.fail('DATE_INVALID', path, `${got} is no date: write it as "2030-05-22"`, { got });
+    const message = `${got} is not a date from 1900 to 2999. Write it as "2030-05-22"`;
+    reader.fail('TEXT_UNREADABLE', path, message, { got, reason: 'date' });
     return 0;
   }
   return dayNumber(year, month, day);

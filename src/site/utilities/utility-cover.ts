@@ -1,69 +1,89 @@
-import { makeReader } from '../../input/reader.js';
+import { optional, quantity } from '../../input/field.js';
+import { DEPTH, DEPTH_OR_NONE, TOLERANCE } from '../../input/ranges.js';
+import { readOptions, shapeOf } from '../../input/shape.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import { formatLength } from '../../units/format-length.js';
 import type { LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
-import { verdictOf } from '../../verdict.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import { verdictOf, type Verdict } from '../../verdict.js';
 import { given, withWorking, type Worked } from '../../working.js';
-import { DEPTH, DEPTH_OR_NONE } from '../limits.js';
 
-/** What a found line means for the dig. No word here says that digging on is harmless. */
-export type CoverVerdict = 'line-in-dig' | 'less-than-minimum' | 'unclear' | 'minimum-kept';
+/** A line in a test hole and the dig that comes near it. Measure depths from one surface. */
+export interface UtilityCoverOptions {
+  /**
+   * Depth of the top of the line, measured in a test hole [length], 0 to 50 m. Never a usual or a marked
+   * depth.
+   */
+  readonly found: LengthInput;
+  /** Depth of the dig there [length], more than 0 and at most 50 m. */
+  readonly dig: LengthInput;
+  /** Minimum cover that the owner of the line requires [length], 0 to 50 m. No default. */
+  readonly minimumCover: LengthInput;
+  /** How far off the depth may be, either way [length], 0 to 10 m. Default: 0. */
+  readonly uncertainty?: LengthInput;
+}
 
-/** Ground left over a found line. */
+const OPTIONS = shapeOf<UtilityCoverOptions>()({
+  found: quantity(DEPTH_OR_NONE),
+  dig: quantity(DEPTH),
+  minimumCover: quantity(DEPTH_OR_NONE),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
+
+/** What the depth of a line means for the dig. No code says that digging on is harmless. */
+export type CoverCode = 'line-in-dig' | 'less-than-minimum' | 'unclear' | 'minimum-kept';
+
+/** One sentence in both systems of units. */
+export interface CoverNote {
+  /** With inches. */
+  readonly us: string;
+  /** With millimetres. */
+  readonly metric: string;
+}
+
+/** Ground left over a line. */
 export interface UtilityCover extends Worked {
-  /** Top of the line less depth of dig: negative where the line stands in the dig. */
+  /** Top of the line less depth of dig; negative if the line is in the dig. */
   readonly cover: Length;
-  readonly verdict: CoverVerdict;
-  /** What to do next, in feet and inches or in millimetres. */
-  readonly action: { readonly us: string; readonly metric: string };
+  /** `fail` if the line is in the dig, or has less than the minimum cover. A pass is not a release to dig. */
+  readonly verdict: Verdict;
+  /** The verdict in detail. */
+  readonly code: CoverCode;
+  /** What to do next. */
+  readonly note: CoverNote;
+  /** What a test hole does not show. */
   readonly notes: readonly string[];
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
  * Cover left over a line that was uncovered in a test hole: `cover = depth of its top - depth of dig`,
- * against the least cover that its owner asks for. Depths are measured from one and the same surface.
+ * against the minimum cover that its owner requires.
  *
- * @param options.found - depth of the top of the line, measured in a test hole [length]; never a
- *   usual or a marked depth
- * @param options.dig - depth of the dig there [length]
- * @param options.least - least cover that the owner asks for [length]; no default
- * @param options.uncertainty - how far the found depth may be off either way [length], default none
- * @returns cover [length], verdict, the next action, cautions
+ * @param options - see {@link UtilityCoverOptions}
+ * @returns cover [length], verdict, what to do next, cautions
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED` and the reading codes
  * @source derived
  * @example
- * const gas = utilityCover({ found: '0.52 m', dig: '0.435 m', least: '0.15 m' });
+ * const gas = utilityCover({ found: '0.52 m', dig: '0.435 m', minimumCover: '0.15 m' });
  * gas.cover.to('mm').toString() //=> '85'
- * gas.verdict //=> 'less-than-minimum'
+ * gas.verdict //=> 'fail'
+ * gas.code //=> 'less-than-minimum'
  */
-export function utilityCover(options: {
-  readonly found: LengthInput;
-  readonly dig: LengthInput;
-  readonly least: LengthInput;
-  readonly uncertainty?: LengthInput;
-}): UtilityCover {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const found = reader.quantity('length', fields['found'], ['found'], DEPTH_OR_NONE);
-  const dig = reader.quantity('length', fields['dig'], ['dig'], DEPTH);
-  const least = reader.quantity('length', fields['least'], ['least'], DEPTH_OR_NONE);
-  const doubt = reader.quantity(
-    'length',
-    fields['uncertainty'] ?? '0 m',
-    ['uncertainty'],
-    DEPTH_OR_NONE,
-  );
-  reader.finish();
+export function utilityCover(options: UtilityCoverOptions): UtilityCover {
+  const { found, dig, minimumCover: least, uncertainty } = readOptions(options, OPTIONS);
   const cover = found.minus(dig);
-  const verdict = judge(cover, least, doubt);
+  const verdict = judge(cover, least, uncertainty);
+  const code: CoverCode = isInDig(cover) ? 'line-in-dig' : CODES[verdict];
   const result = {
     cover,
     verdict,
-    action: {
-      us: actionText(verdict, (q) => formatLength(q, { as: 'in' }), cover, least),
-      metric: actionText(verdict, (q) => formatLength(q, { as: 'mm' }), cover, least),
+    code,
+    note: {
+      us: noteText(code, (q) => formatLength(q, { as: 'in' }), cover, least),
+      metric: noteText(code, (q) => formatLength(q, { as: 'mm' }), cover, least),
     },
     notes: NOTES,
     cautions: cautionsFor('utilities', 'excavation'),
@@ -79,36 +99,36 @@ export function utilityCover(options: {
   ]);
 }
 
-const VERDICTS = Object.freeze({
+const CODES = Object.freeze({
   pass: 'minimum-kept',
   unclear: 'unclear',
   fail: 'less-than-minimum',
 } as const);
 
-function judge(cover: Length, least: Length, doubt: Length): CoverVerdict {
-  if (cover.isNegative() || cover.isZero()) return 'line-in-dig';
-  return VERDICTS[verdictOf(cover.minus(least), doubt)];
-}
+const isInDig = (cover: Length): boolean => cover.isNegative() || cover.isZero();
 
-function actionText(
-  verdict: CoverVerdict,
+const judge = (cover: Length, least: Length, uncertainty: Length): Verdict =>
+  isInDig(cover) ? 'fail' : verdictOf(cover.minus(least), uncertainty);
+
+function noteText(
+  code: CoverCode,
   text: (length: Length) => string,
   cover: Length,
   least: Length,
 ): string {
-  switch (verdict) {
+  switch (code) {
     case 'line-in-dig':
-      return `Stop. The line stands ${text(cover.abs())} into the dig. Dig no deeper here: call its owner, and change the levels or have the line moved.`;
+      return `Stop. The line reaches ${text(cover.abs())} into the dig. Dig no deeper here. Call the utility owner, and change the levels or have the line moved.`;
     case 'less-than-minimum':
-      return `Only ${text(cover)} would be left over the line, its owner asks for ${text(least)}. Stop above it and call the owner before going deeper.`;
+      return `Only ${text(cover)} would be left over the line, and its owner requires ${text(least)}. Stop above it and call the utility owner before you go deeper.`;
     case 'unclear':
-      return `About ${text(cover)} would be left over the line, but the depth found is not sure enough against ${text(least)}. Measure again in a test hole.`;
+      return `About ${text(cover)} would be left over the line, too close to the ${text(least)} that its owner requires. Measure again in a test hole.`;
     default:
-      return `${text(cover)} left over the line where it was found. Go on with hand tools in the zone, and open another test hole at each change of direction.`;
+      return `${text(cover)} left over the line at the test hole. Go on with hand tools in the zone, and open another test hole at each change of direction.`;
   }
 }
 
 const NOTES: readonly string[] = Object.freeze([
-  'The depth holds at the test hole only: lines rise and fall between holes. One hole at each crossing.',
-  'Plates and trucks press on what lies under them: ask the owner before compacting over the line.',
+  'The depth is right at the test hole only: lines rise and fall between holes. Open one at each crossing.',
+  'Plates and trucks press on what is under them. Ask the utility owner before you compact over the line.',
 ]);

@@ -1,10 +1,7 @@
-import type { FieldPath } from '../../errors.js';
-import type { Reader } from '../../input/reader.js';
 import { contains } from '../../outline/contains.js';
-// the dig is an outline
-import type { OutlineInput } from '../../outline/read-outline.js';
+// a drawn dig is an outline
+import type { Outline } from '../../outline/read-outline.js';
 import { forEachEdge } from '../../outline/ring.js';
-import type { LengthInput } from '../../units/construct.js';
 import { Decimal40 } from '../../units/decimal.js';
 import { fromSI, type Length } from '../../units/quantity.js';
 import {
@@ -15,34 +12,31 @@ import {
   type Ratio,
 } from '../../units/ratio.js';
 import { squareRoot } from '../../units/root.js';
-import { cross, dot, minus, norm, squared, type Vector } from '../../units/vector.js';
+import {
+  between,
+  cross,
+  dot,
+  minus,
+  norm,
+  squared,
+  type PlanPoint,
+  type Vector,
+} from '../../units/vector.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import { floatsOf, ringsOfDig } from '../drawn-dig.js';
 import { circleInRing } from '../../geometry/ring/circle-in-ring.js';
-import { floatsOf, readDrawnDig, readPlace } from '../drawn-dig.js';
-import type { DigAtTree } from './root-cut.js';
+import type { DigAtTree } from './dig-at-tree.js';
 
-/** A dig beside a tree, drawn. */
-export interface DrawnDigAtTree {
-  /** Outline of the whole dig, its over-dig included, as `outlineArea` takes it. */
-  readonly outline: OutlineInput;
-  /** Middle of the trunk, in the coordinates of the outline. */
-  readonly trunk: { readonly x: LengthInput; readonly y: LengthInput };
-}
-
-/** Reads a drawn dig beside a tree. Internal. */
-export function readDrawnDigAtTree(
-  reader: Reader,
-  fields: Readonly<Record<string, unknown>>,
-  path: FieldPath,
-): DigAtTree {
-  const dig = readDrawnDig(reader, fields['outline'], [...path, 'outline']);
-  const trunk = readPlace(reader, fields['trunk'], [...path, 'trunk'], dig.origin);
+/** A drawn dig beside a tree. Internal. */
+export function drawnDigAtTree(dig: Outline, trunk: PlanPoint): DigAtTree {
   return {
     cut: (radius) => {
-      const seen = dig.rings().map((ring) => ring.map((point) => minus(point, trunk)));
+      const middle = between(dig.origin, trunk);
+      const seen = ringsOfDig(dig).map((ring) => ring.map((point) => minus(point, middle)));
       const share = shareInDig(seen, radius.toNumber('m'));
       return { distance: distanceToDig(seen), share: new Decimal40(share) };
     },
-    formula: 'A = part of the circle of R about the trunk that lies in the dig',
+    formula: 'A = part of the circle of R about the trunk that is in the dig',
     given: [],
   };
 }
@@ -50,7 +44,7 @@ export function readDrawnDigAtTree(
 /** The rings of a dig as seen from the trunk, the outer one first. */
 type SeenRings = readonly (readonly Vector[])[];
 
-/** Share of the circle that lies in the dig, rounded to 1e-12, where the floats end: beyond the zone zero. */
+/** Share of the circle in the dig, rounded to 1e-12, where the floats end: beyond the zone zero. */
 function shareInDig(seen: SeenRings, radius: number): number {
   const [outer = 0, ...holes] = seen.map((ring) => circleInRing(floatsOf(ring), radius));
   const area = holes.reduce((rest, hole) => rest - hole, outer);
@@ -63,7 +57,7 @@ const TRUNK: Vector = Object.freeze({ x: ZERO_RATIO, y: ZERO_RATIO });
 function distanceToDig(seen: SeenRings): Length {
   const [outer = [], ...holes] = seen;
   const isUnder = contains(outer, TRUNK) && !holes.some((hole) => contains(hole, TRUNK));
-  if (isUnder) return fromSI('length', ZERO_RATIO);
+  if (isUnder) return NO_LENGTH;
   const { a, b } = nearestEdge(seen);
   return fromSI('length', distanceToEdge(a, b));
 }

@@ -1,0 +1,96 @@
+// a drawn dig is an outline
+import { areaOf } from '../../outline/outline-area.js';
+import type { Outline } from '../../outline/read-outline.js';
+import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { sum } from '../../units/aggregate.js';
+import { fromNumber } from '../../units/construct.js';
+import type { Area, Flow, Length, Time, Volume } from '../../units/quantity.js';
+import { between } from '../../units/vector.js';
+import { given, withWorking, type Worked } from '../../working.js';
+import { floatsOf, ringsOfDig } from '../drawn-dig.js';
+import { HAND_DIG_NOTES } from './hand-dig-notes.js';
+import { reachOf, type MarkedLine } from './marked-line.js';
+import { stripsAlong, zoneArea, type Strip } from '../../geometry/ring/zone-area.js';
+
+/** The zone of one line within a drawn dig. */
+export interface LineZone {
+  /** The line. */
+  readonly id: string;
+  /** Of the zone within the dig; zero if it does not reach into it. */
+  readonly area: Area;
+  /** What this zone adds to those of the lines before it. */
+  readonly added: Area;
+}
+
+/** Digging by hand across marked lines, in a drawn dig. */
+export interface DrawnHandDig extends Worked {
+  /** The zone of each line, in the order given. */
+  readonly zones: readonly LineZone[];
+  /** Of all zones together, each spot counted once. */
+  readonly area: Area;
+  /** Of the whole dig, less its holes. */
+  readonly digArea: Area;
+  /** Part of the dig to dig by hand, 0 to 1. */
+  readonly share: number;
+  /** To dig by hand, in place (bank). */
+  readonly volume: Volume;
+  /** At the rate given; null if none is given. */
+  readonly time: Time | null;
+  /** How to dig in a zone. */
+  readonly notes: readonly string[];
+  /** What to have checked, and by whom. */
+  readonly cautions: readonly Caution[];
+}
+
+/** A drawn dig and the lines across it. Internal. */
+export interface DrawnDig {
+  readonly outline: Outline;
+  readonly depth: Length;
+  readonly lines: readonly MarkedLine[];
+  readonly rate: Flow | undefined;
+}
+
+/** Zones of lines at any angle within a drawn dig. Internal. */
+export function acrossDrawnDig({ outline, depth, lines, rate }: DrawnDig): DrawnHandDig {
+  const zones = measureZones(outline, lines);
+  const digArea = areaOf(outline);
+  const area = sum(zones.map(({ added }) => added));
+  const volume = area.times(depth);
+  const found = {
+    zones,
+    area,
+    digArea,
+    share: area.dividedBy(digArea).toNumber(),
+    volume,
+    time: rate === undefined ? null : volume.dividedBy(rate),
+    notes: HAND_DIG_NOTES,
+    cautions: cautionsFor('utilities', 'excavation'),
+  };
+  return withWorking(found, () => [
+    {
+      title: 'Soil to dig by hand',
+      formula: 'V = A e',
+      given: [given('A', 'zones together, within the dig', area), given('e', 'depth', depth)],
+      result: given('V', 'to dig by hand, bank', volume),
+      source: 'derived',
+    },
+  ]);
+}
+
+function measureZones(outline: Outline, lines: readonly MarkedLine[]): LineZone[] {
+  const rings = ringsOfDig(outline).map(floatsOf);
+  const before: Strip[] = [];
+  return lines.map((line) => {
+    const { id, path = [] } = line;
+    const points = floatsOf(path.map((point) => between(outline.origin, point)));
+    const strips = stripsAlong(points, reachOf(line).toNumber('m'));
+    const added = toArea(zoneArea(rings, strips, before));
+    const area = toArea(zoneArea(rings, strips, []));
+    before.push(...strips);
+    return { id, area, added };
+  });
+}
+
+/** Back into the ledger, without what is below the accuracy of the floats; no negative zero. */
+const toArea = (squareMetres: number): Area =>
+  fromNumber(Math.round(squareMetres * 1e10) / 1e10 + 0, 'm2');

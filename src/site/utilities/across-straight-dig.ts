@@ -1,0 +1,120 @@
+import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { sum } from '../../units/aggregate.js';
+import { Decimal40 } from '../../units/decimal.js';
+import type { Angle, Area, Flow, Length, Time, Volume } from '../../units/quantity.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import { given, withWorking, type Step, type Worked } from '../../working.js';
+import { HAND_DIG_NOTES } from './hand-dig-notes.js';
+import { reachOf, type MarkedLine } from './marked-line.js';
+
+/** Ground to dig by hand: zones that overlap or touch are one. */
+export interface HandDigZone {
+  /** Lines in the zone, from the lowest offset to the highest. */
+  readonly lines: readonly string[];
+  /** Offset of its near side. */
+  readonly from: Length;
+  /** Offset of its far side. */
+  readonly to: Length;
+  /** Across the lines. */
+  readonly width: Length;
+  /** Of the zone within the dig. */
+  readonly area: Area;
+  /** To dig by hand, in place (bank). */
+  readonly volume: Volume;
+}
+
+/** Digging by hand across marked lines, in a straight dig. */
+export interface HandDig extends Worked {
+  /** The zones, those that touch as one. */
+  readonly zones: readonly HandDigZone[];
+  /** Length of each zone along the lines, from one side of the dig to the other. */
+  readonly along: Length;
+  /** Of all zones together. */
+  readonly area: Area;
+  /** To dig by hand, in place (bank). */
+  readonly volume: Volume;
+  /** At the rate given; null if none is given. */
+  readonly time: Time | null;
+  /** How to dig in a zone. */
+  readonly notes: readonly string[];
+  /** What to have checked, and by whom. */
+  readonly cautions: readonly Caution[];
+}
+
+/** A straight dig and the lines across it. Internal. */
+export interface StraightDig {
+  readonly digWidth: Length;
+  readonly crossingAngle: Angle;
+  readonly depth: Length;
+  readonly lines: readonly MarkedLine[];
+  readonly rate: Flow | undefined;
+}
+
+/** Zones of parallel lines across a straight dig. Internal. */
+export function acrossStraightDig(dig: StraightDig): HandDig {
+  const { digWidth, crossingAngle, depth, lines, rate } = dig;
+  const along = digWidth.dividedBy(Decimal40.sin(crossingAngle.si));
+  const zones = mergeZones(lines.map(zoneOf)).map((zone): HandDigZone => {
+    const width = zone.to.minus(zone.from);
+    const area = width.times(along);
+    return { ...zone, width, area, volume: area.times(depth) };
+  });
+  const volume = sum(zones.map((zone) => zone.volume));
+  const found = {
+    zones,
+    along,
+    area: sum(zones.map((zone) => zone.area)),
+    volume,
+    time: rate === undefined ? null : volume.dividedBy(rate),
+    notes: HAND_DIG_NOTES,
+    cautions: cautionsFor('utilities', 'excavation'),
+  };
+  return withWorking(found, () => [
+    {
+      title: 'Length of a zone in the dig',
+      formula: 'L = b / sin(a)',
+      given: [
+        given('b', 'width of the dig', digWidth),
+        given('a', 'crossing angle', crossingAngle),
+      ],
+      result: given('L', 'length', along),
+      source: 'derived',
+    },
+    ...zones.map((zone) => zoneStep(zone, along, depth)),
+  ]);
+}
+
+const zoneStep = (zone: HandDigZone, along: Length, depth: Length): Step => ({
+  title: `Zone of ${zone.lines.join(', ')}`,
+  formula: 'V = W L e',
+  given: [
+    given('W', 'width, merged', zone.width),
+    given('L', 'length', along),
+    given('e', 'depth of dig', depth),
+  ],
+  result: given('V', 'to dig by hand, bank', zone.volume),
+  source: 'derived',
+});
+
+type Zone = Pick<HandDigZone, 'lines' | 'from' | 'to'>;
+
+function zoneOf(line: MarkedLine): Zone {
+  const { id, offset = NO_LENGTH } = line;
+  const reach = reachOf(line);
+  return { lines: [id], from: offset.minus(reach), to: offset.plus(reach) };
+}
+
+/** The union of zones: those that overlap or touch become one. */
+function mergeZones(zones: readonly Zone[]): Zone[] {
+  const merged: Zone[] = [];
+  for (const zone of [...zones].sort((a, b) => a.from.compare(b.from))) {
+    const last = merged.at(-1);
+    if (last === undefined || zone.from.compare(last.to) > 0) {
+      merged.push(zone);
+      continue;
+    }
+    const to = zone.to.compare(last.to) > 0 ? zone.to : last.to;
+    merged[merged.length - 1] = { lines: [...last.lines, ...zone.lines], from: last.from, to };
+  }
+  return merged;
+}

@@ -1,6 +1,11 @@
-import { makeReader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
+import { fault } from '../errors.js';
+import { optional, quantity, text } from '../input/field.js';
+import { TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import type { OverLength } from '../sources/tolerance-sets.js';
+import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, type Step } from '../working.js';
 import {
   judge,
@@ -10,26 +15,45 @@ import {
   type CheckedReading,
   type LayerCheck,
 } from './layer-check.js';
-import { readLine } from './read-profile.js';
+import type { Limits } from './limits.js';
+import { bondField, type BondReadingInput } from './line-readings.js';
 import { stringOffsets } from './string-offsets.js';
 import {
-  readOverLength,
-  readUncertainty,
+  checkTolerance,
+  limitsFrom,
+  overLengthField,
+  overLengthOf,
+  toleranceField,
+  type Needed,
   type OverLengthInput,
   type SetWith,
 } from './tolerance.js';
 
-/** A joint along a bond line: where, and how far from a straight base line. */
-export interface BondReadingInput {
-  /** Default: its number in the list, from 1. */
-  readonly id?: string;
-  readonly station: LengthInput;
-  /** From any straight base line along the stations, + left of travel. */
-  readonly offset: LengthInput;
+/** A line of joints and how straight it has to be. */
+export interface CheckBondLineOptions {
+  /** What the line is called. Default: `bond line`. */
+  readonly line?: string;
+  /** Joints along the line, 3 to 10 000, some of them between the ends of the string. */
+  readonly readings: readonly BondReadingInput[];
+  /**
+   * A set of `TOLERANCE_SETS` that limits bond lines, or your own largest distance over a string of a
+   * length.
+   */
+  readonly tolerance: SetWith<'bondLine'> | OverLengthInput;
+  /** How far off a distance may be, either way [length], 0 to 10 m. Default: 0. */
+  readonly uncertainty?: LengthInput;
 }
+
+const OPTIONS = shapeOf<CheckBondLineOptions>()({
+  line: optional(text(), 'bond line'),
+  readings: bondField,
+  tolerance: toleranceField(overLengthField),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
 
 /** The largest distance of a joint from the string, wherever it is held. */
 export interface CheckedBond extends CheckedReading {
+  /** Distance along the line. */
   readonly station: Length;
   /** Stations of the two readings that the string is held on; null for one that is only an end. */
   readonly between: readonly [Length, Length] | null;
@@ -37,33 +61,34 @@ export interface CheckedBond extends CheckedReading {
 
 /** The straightness of a bond line; the `value` of a reading is its distance, + left of travel. */
 export interface BondLineCheck extends LayerCheck<Length> {
+  /** What the check is about. */
   readonly check: 'bond-line';
-  readonly limits: { readonly least: Length; readonly most: Length };
+  /** Largest distance allowed, right (negative) and left. */
+  readonly limits: Limits<Length>;
   /** The string of the tolerance. */
   readonly stringLength: Length;
   /** The largest distance, either way. */
   readonly greatest: Length;
+  /** Station of the largest distance. */
   readonly at: Length;
+  /** Every reading, judged. */
   readonly readings: readonly CheckedBond[];
+  /** The readings that do not pass. */
   readonly outOfTolerance: readonly CheckedBond[];
 }
 
 /**
  * Checks how straight a bond line (a line of joints) runs: a string is held on two readings as far
- * apart as its length allows and moved along, and no reading between may lie farther from it than the
- * tolerance says: `d = y - (y1 + (y2 - y1)(s - s1)/(s2 - s1))`. Distances are square to the base line
+ * apart as its length allows and moved along, and no reading between may be farther from it than the
+ * tolerance allows: `d = y - (y1 + (y2 - y1)(s - s1)/(s2 - s1))`. Distances are square to the base line
  * that stations and offsets were taken from, so the base line itself need not be parallel. Exact: a
- * distance of just the tolerance passes.
+ * distance on the limit passes.
  *
- * @param options.line - what the line is called, default `bond line`
- * @param options.readings - at least 3: `station`, growing, `offset` [length, + left], and if wanted `id`
- * @param options.tolerance - a set of `TOLERANCE_SETS` that limits bond lines, or your own `most`
- *   distance `over` a string of a length [length]
- * @param options.uncertainty - how far a distance can be off, either way [length], default none
+ * @param options - see {@link CheckBondLineOptions}
  * @returns verdict; largest distance and where; each reading with its distance [length, + left],
  *   verdict and which way to move it
- * @throws `LIMIT_NOT_SET`, `READINGS_TOO_SPARSE`, `TOO_FEW_POINTS`, `STATION_ORDER`, `DUPLICATE_ID`,
- *   `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `LIMIT_NOT_SET`, `READINGS_TOO_SPARSE`, `TOO_FEW`, `TOO_MANY`, `NOT_INCREASING`,
+ *   `DUPLICATE_ID`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source paver-tolerances
  * @source derived
  * @example
@@ -78,33 +103,26 @@ export interface BondLineCheck extends LayerCheck<Length> {
  * check.verdict //=> 'fail'
  * check.outOfTolerance.map(({ id, move }) => `${id}: ${describeCheckMove(move, { as: 'in' })}`) //=> ['2: move 5/8 in right']
  */
-export function checkBondLine(options: {
-  readonly line?: string;
-  readonly readings: readonly BondReadingInput[];
-  readonly tolerance: SetWith<'bondLine'> | OverLengthInput;
-  readonly uncertainty?: LengthInput;
-}): BondLineCheck {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const subject = reader.text(fields['line'] ?? 'bond line', ['line']);
-  const line = readLine(reader, fields['readings'], { field: 'readings', name: 'offset' });
-  const field = { reader, value: fields['tolerance'], words: 'bond line' };
-  const tolerance = readOverLength(field, (set) => set.bondLine);
-  const uncertainty = readUncertainty(reader, fields);
-  reader.finish();
+export function checkBondLine(options: CheckBondLineOptions): BondLineCheck {
+  const {
+    line: subject,
+    readings: line,
+    uncertainty,
+    ...rest
+  } = readOptions(options, OPTIONS, checkSet);
+  const tolerance = limitsFrom(rest.tolerance, BOND_LINE, overLengthOf);
   const offsets = stringOffsets(
     line.map(({ at }) => at),
     exactOf(tolerance.over),
   );
   if (offsets.every((one) => one === null)) {
-    const words = 'nowhere does a reading lie between the ends of the string: take more';
-    reader.fail('READINGS_TOO_SPARSE', ['readings'], words);
-    reader.finish();
+    const message = 'nowhere is a reading between the ends of the string. Take more readings';
+    throw fault('READINGS_TOO_SPARSE', message, {}, ['readings']);
   }
-  const limits = { least: tolerance.most.negated(), most: tolerance.most };
+  const limits = { minimum: tolerance.maximum.negated(), maximum: tolerance.maximum };
   const readings = line.map(({ id, station }, index): CheckedBond => {
     const found = offsets[index] ?? null;
-    const value = found === null ? NOTHING : fromSI('length', found.offset);
+    const value = found === null ? NO_LENGTH : fromSI('length', found.offset);
     const ends = found?.ends.map((end) => line[end]?.station ?? station);
     const between = ends === undefined ? null : ([ends[0] ?? station, ends[1] ?? station] as const);
     return { ...judge({ id, value, limits, uncertainty }, toTheString), station, between };
@@ -121,18 +139,25 @@ export function checkBondLine(options: {
     readings,
   } as const;
   return layerCheck(parts, () =>
-    readings.flatMap((reading) => bondStep(reading, tolerance.most, sourceOf(tolerance))),
+    readings.flatMap((reading) => bondStep(reading, tolerance.maximum, sourceOf(tolerance))),
   );
 }
 
-const NOTHING = length(0, 'm');
+const BOND_LINE: Needed<OverLength> = {
+  words: 'bond line',
+  find: ({ bondLine }) => bondLine,
+};
+
+const checkSet: Check<typeof OPTIONS> = (reader, { tolerance }, path) => {
+  checkTolerance(reader, tolerance, BOND_LINE, [...path, 'tolerance']);
+};
 
 const toTheString = (offset: Length) =>
   move(offset.isNegative() ? 'move-left' : 'move-right', offset);
 
 function bondStep(
   { id, station, between, value }: CheckedBond,
-  most: Length,
+  maximum: Length,
   source: Step['source'],
 ): Step[] {
   if (between === null) return [];
@@ -144,7 +169,7 @@ function bondStep(
         given('s', 'station', station),
         given('s1', 'one end of the string', between[0]),
         given('s2', 'other end of the string', between[1]),
-        given('tol', 'largest distance', most),
+        given('tol', 'largest distance', maximum),
       ],
       result: given('d', 'distance, + left', value),
       source,

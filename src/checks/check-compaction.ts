@@ -1,6 +1,9 @@
-import { makeReader, type Reader } from '../input/reader.js';
-import type { FieldPath } from '../errors.js';
+import { choice, list, number, object, optional, quantity, text } from '../input/field.js';
+import { DENSITY, FRACTION, PERCENT, PERCENT_OFF } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check, type Field } from '../input/shape.js';
+import { TOLERANCE_SETS, type ToleranceSet } from '../sources/tolerance-sets.js';
 import type { DensityInput } from '../units/construct.js';
+import { ZERO } from '../units/decimal.js';
 import { exactOf, fromSI, type Density } from '../units/quantity.js';
 import {
   decimalRatio,
@@ -20,66 +23,108 @@ import {
   type CheckedReading,
   type LayerCheck,
 } from './layer-check.js';
-import { PERCENT, PERCENT_OFF } from './limits.js';
-import { readReadings } from './read-readings.js';
+import type { Limits } from './limits.js';
+import { compactionSteps, dryOf, isSuspect, percentOf } from './relative-compaction.js';
 import {
-  compactionSteps,
-  dryOf,
-  isSuspect,
-  percentOf,
-  readMaximum,
-  readSpot,
-} from './relative-compaction.js';
-import { readTolerance, type SetWith } from './tolerance.js';
+  checkTolerance,
+  limitsFrom,
+  toleranceField,
+  type Needed,
+  type SetWith,
+  type Tolerance,
+} from './tolerance.js';
 
-/** The compaction test that a largest dry density comes from: standard or modified effort. */
-export type CompactionTest = 'standard' | 'modified';
+const TESTS = ['standard', 'modified'] as const;
+
+/** The effort of the laboratory test behind a maximum dry density. */
+export type CompactionTest = (typeof TESTS)[number];
 
 /** A density test in place. */
 export interface DensityReadingInput {
+  /** What the crew calls it. Each id once. */
   readonly id: string;
-  /** In place, water included. */
+  /** Density in place, water included [density], more than 0 and at most 5 t/m3. */
   readonly wetDensity: DensityInput;
   /** Water over dry mass, a fraction 0 to 1. */
   readonly moisture: number | string;
 }
 
-/** A density test against the least; its `value` is the dry density. */
+/** Your own minimum compaction. */
+export interface MinimumPercentInput {
+  /** Minimum percent of the maximum dry density, 50 to 110. */
+  readonly minimumPercent: number | string;
+}
+
+/** Density tests of a layer and how dense it has to be. */
+export interface CheckCompactionOptions {
+  /** The layer, such as `base` or `subgrade`. */
+  readonly layer: string;
+  /** Density tests, 1 to 10 000. */
+  readonly readings: readonly DensityReadingInput[];
+  /** Maximum dry density of the laboratory test [density], more than 0 and at most 5 t/m3. */
+  readonly maximumDryDensity: DensityInput;
+  /**
+   * Effort of that test. It must be the one that the tolerance means, because modified densities are
+   * higher.
+   */
+  readonly test: CompactionTest;
+  /** A set of `TOLERANCE_SETS` that limits compaction, or your own minimum percent. */
+  readonly tolerance: SetWith<'compaction'> | MinimumPercentInput;
+  /** How far off a percentage may be, either way, in percent, 0 to 20. Default: 0. */
+  readonly uncertainty?: number | string;
+}
+
+const READING = shapeOf<DensityReadingInput>()({
+  id: text(),
+  wetDensity: quantity(DENSITY),
+  moisture: number(FRACTION),
+});
+
+const LEAST = object(shapeOf<MinimumPercentInput>()({ minimumPercent: number(PERCENT) }));
+
+const OPTIONS = shapeOf<CheckCompactionOptions>()({
+  layer: text(),
+  readings: list(object(READING), { of: 'readings', unique: 'id' }),
+  maximumDryDensity: quantity(DENSITY),
+  test: choice(TESTS),
+  tolerance: toleranceField(LEAST),
+  uncertainty: optional(number(PERCENT_OFF), ZERO),
+});
+
+/** A density test against the minimum; its `value` is the dry density. */
 export interface CheckedDensity extends CheckedReading<Density> {
-  /** Of the largest dry density, as the nearest float. */
+  /** Percent of the maximum dry density, as the nearest float. */
   readonly percent: number;
-  /** More than 105 %: the reference is likely of another material or another test. */
-  readonly suspect: boolean;
+  /** True above 105%: the laboratory test is likely of another material or another effort. */
+  readonly isSuspect: boolean;
 }
 
 /** The compaction of a layer; the `value` of a reading is its dry density. */
 export interface CompactionCheck extends LayerCheck<Density> {
+  /** What the check is about. */
   readonly check: 'compaction';
-  readonly limits: { readonly least: Density; readonly most: null };
+  /** Minimum dry density. */
+  readonly limits: Limits<Density, null>;
+  /** Maximum dry density of the laboratory test. */
   readonly maximumDryDensity: Density;
-  /** Least percentage of it. */
-  readonly leastPercent: number;
+  /** Minimum percentage of it. */
+  readonly minimumPercent: number;
+  /** Effort of the laboratory test. */
   readonly test: CompactionTest;
+  /** Every reading, judged. */
   readonly readings: readonly CheckedDensity[];
+  /** The readings that do not pass. */
   readonly outOfTolerance: readonly CheckedDensity[];
 }
 
 /**
  * Checks the compaction of a layer at each spot that was tested: dry density at least a percentage of
- * the largest dry density of the laboratory's test. One spot says nothing about the rest of a layer.
- * Exact: a spot of just that percentage passes.
+ * the maximum dry density of a laboratory test. One spot says nothing about the rest of a layer. Exact:
+ * a spot on the limit passes.
  *
- * @param options.layer - such as `base` or `subgrade`
- * @param options.readings - each `id` once, `wetDensity` in place [density], `moisture` of dry mass, a
- *   fraction 0 to 1
- * @param options.maximumDryDensity - from the laboratory's test [density]
- * @param options.test - `standard` or `modified`, the effort of that test; it has to be the one that
- *   the tolerance means, for modified densities are higher
- * @param options.tolerance - a set of `TOLERANCE_SETS` that asks for compaction, or your own
- *   `leastPercent`, 50 to 110
- * @param options.uncertainty - how far a percentage can be off, either way, in percent, default none
+ * @param options - see {@link CheckCompactionOptions}
  * @returns verdict; each spot with dry density [density], percent, verdict
- * @throws `LIMIT_NOT_SET`, `CONFLICTING_FIELDS` where the set means the other test, `DUPLICATE_ID`,
+ * @throws `LIMIT_NOT_SET`, `CONFLICTING_FIELDS` if the set means the other test, `DUPLICATE_ID`,
  *   `UNKNOWN_CHOICE`, `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `EMPTY_LIST` and the reading codes
  * @source paver-tolerances
  * @source derived
@@ -94,42 +139,29 @@ export interface CompactionCheck extends LayerCheck<Density> {
  * check.verdict //=> 'fail'
  * check.readings[0]?.percent.toFixed(2) //=> '96.19'
  */
-export function checkCompaction(options: {
-  readonly layer: string;
-  readonly readings: readonly DensityReadingInput[];
-  readonly maximumDryDensity: DensityInput;
-  readonly test: CompactionTest;
-  readonly tolerance: SetWith<'compaction'> | { readonly leastPercent: number | string };
-  readonly uncertainty?: number | string;
-}): CompactionCheck {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const layer = reader.text(fields['layer'], ['layer']);
-  const spots = readReadings(reader, fields['readings'], (row, path) => {
-    const [wet, moisture] = readSpot(reader, row, path);
-    return { wet, moisture, dry: dryOf(wet, moisture) };
+export function checkCompaction(options: CheckCompactionOptions): CompactionCheck {
+  const read = readOptions(options, OPTIONS, checkSet);
+  const { layer, maximumDryDensity: largest, test, uncertainty: doubt } = read;
+  const tolerance = minimumPercentOf(read.tolerance);
+  const spots = read.readings.map(({ id, wetDensity: wet, moisture }) => {
+    return { id, wet, moisture, dry: dryOf(wet, moisture) };
   });
-  const largest = readMaximum(reader, fields);
-  const test = reader.choice(fields['test'], ['test'], ['standard', 'modified']);
-  const tolerance = readLeast(reader, fields['tolerance'], test);
-  const doubt = reader.number(fields['uncertainty'] ?? 0, ['uncertainty'], PERCENT_OFF);
-  reader.finish();
   const ofLargest = (percent: Ratio) =>
     fromSI('density', divideRatios(multiplyRatios(exactOf(largest), percent), wholeRatio(100)));
-  const limits = { least: ofLargest(tolerance.percent), most: null };
+  const limits = { minimum: ofLargest(tolerance.percent), maximum: null };
   const uncertainty = ofLargest(decimalRatio(doubt));
   const readings = spots.map(({ id, dry }): CheckedDensity => {
     const percent = percentOf(dry, largest);
     const judged = judge({ id, value: dry, limits, uncertainty }, () => move('compact', null));
-    return { ...judged, percent: ratioToNumber(percent), suspect: isSuspect(percent) };
+    return { ...judged, percent: ratioToNumber(percent), isSuspect: isSuspect(percent) };
   });
-  const leastPercent = ratioToNumber(tolerance.percent);
-  const isDoubtful = readings.some(({ suspect }) => suspect);
+  const minimumPercent = ratioToNumber(tolerance.percent);
+  const isDoubtful = readings.some((reading) => reading.isSuspect);
   const parts = {
     check: 'compaction',
     subject: layer,
     maximumDryDensity: largest,
-    leastPercent,
+    minimumPercent,
     test,
     limits,
     origin: tolerance,
@@ -144,36 +176,45 @@ export function checkCompaction(options: {
       })),
     ),
     {
-      title: 'Least dry density',
+      title: 'Minimum dry density',
       formula: 'd0 = R0 D / 100',
       given: [
-        given('R0', 'least percent', leastPercent),
-        given('D', 'largest dry density', largest),
+        given('R0', 'minimum percent', minimumPercent),
+        given('D', 'maximum dry density', largest),
       ],
-      result: given('d0', 'least dry density', limits.least),
+      result: given('d0', 'minimum dry density', limits.minimum),
       source: sourceOf(tolerance),
     },
   ]);
 }
 
 const SUSPECT =
-  'A spot is denser than 105 % of the reference: the reference is likely of another material or another test. Check it before judging the layer.';
+  'A spot is denser than 105% of the maximum dry density. The laboratory test is likely of another material or another effort. Check it before you judge the layer.';
 
-function readLeast(reader: Reader, value: unknown, test: CompactionTest) {
-  const field = { reader, value, words: 'compaction' };
-  return readTolerance(field, {
-    find: (set) => set.compaction,
-    published: ({ least, test: meant }) => {
-      if (meant !== test) {
-        const words = `the set means the ${meant} test, the largest dry density is of the ${test} one`;
-        reader.fail('CONFLICTING_FIELDS', ['test'], words, { meant, test });
-      }
-      return { percent: readNumber(least.value) };
-    },
-    readOwn: (own, path: FieldPath) => {
-      const at = [...path, 'leastPercent'];
-      return { percent: decimalRatio(reader.number(own['leastPercent'], at, PERCENT)) };
-    },
-    standIn: { percent: wholeRatio(100) },
-  });
+type Published = NonNullable<ToleranceSet['compaction']>;
+
+const COMPACTION: Needed<Published> = {
+  words: 'compaction',
+  find: ({ compaction }) => compaction,
+};
+
+/** The minimum percent, exactly as printed or as given. */
+function minimumPercentOf(tolerance: Tolerance<Own>) {
+  const exact: Tolerance<{ readonly percent: Ratio }> =
+    tolerance.set === null
+      ? { set: null, own: { percent: decimalRatio(tolerance.own.minimumPercent) } }
+      : tolerance;
+  return limitsFrom(exact, COMPACTION, ({ least }) => ({ percent: readNumber(least.value) }));
 }
+
+type Own = typeof LEAST extends Field<infer T> ? T : never;
+
+const checkSet: Check<typeof OPTIONS> = (reader, { tolerance, test }, path) => {
+  checkTolerance(reader, tolerance, COMPACTION, [...path, 'tolerance']);
+  if (tolerance === undefined || tolerance.set === null || test === undefined) return;
+  const set: ToleranceSet = TOLERANCE_SETS[tolerance.set];
+  const meant = COMPACTION.find(set)?.test;
+  if (meant === undefined || meant === test) return;
+  const message = `"${tolerance.set}" means the ${meant} test, and the maximum dry density is of the ${test} one. Use the density of the ${meant} test`;
+  reader.fail('CONFLICTING_FIELDS', [...path, 'test'], message, { meant, test });
+};

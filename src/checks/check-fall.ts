@@ -1,62 +1,101 @@
-import { makeReader } from '../input/reader.js';
+import { list, object, optional, quantity, text } from '../input/field.js';
+import { FALL, LEVEL_DIFFERENCE, SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import { cautionsFor } from '../sources/cautions.js';
+import type { LeastAndMost } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios, wholeRatio, type Ratio } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, type Step } from '../working.js';
 import {
   judge,
   layerCheck,
-  marginOf,
   move,
   sourceOf,
   type CheckedReading,
   type LayerCheck,
 } from './layer-check.js';
-import { PLACE, SLOPE_LIMIT, SPAN, TOLERANCE } from './limits.js';
-import { readReadings } from './read-readings.js';
-import { readBetween, type BetweenInput, type SetWith } from './tolerance.js';
+import { betweenField, marginOf, type BetweenInput } from './limits.js';
+import {
+  betweenOf,
+  checkTolerance,
+  limitsFrom,
+  toleranceField,
+  type Needed,
+  type SetWith,
+} from './tolerance.js';
 
 /** A fall as measured between two points. */
 export interface FallReadingInput {
+  /** What the crew calls it. Each id once. */
   readonly id: string;
-  /** How far the surface drops over the run, + the way it should. */
+  /** How far the surface drops over the run, + the way it should [length], up to 20 m either way. */
   readonly fall: LengthInput;
-  /** Plan distance between the two points. */
+  /** Plan distance between the two points [length], more than 0 and at most 10 km. */
   readonly run: LengthInput;
 }
 
-/** A slope with what its two heights leave uncertain. */
+/** Falls of a surface and what they must be. */
+export interface CheckFallOptions {
+  /** The surface, such as `pavers`. */
+  readonly layer: string;
+  /** Falls, 1 to 10 000. */
+  readonly readings: readonly FallReadingInput[];
+  /**
+   * A set of `TOLERANCE_SETS` that limits slopes, or your own limits [slope]. Without a minimum, the
+   * slope may not be steeper than the maximum either way.
+   */
+  readonly tolerance: SetWith<'slope'> | BetweenInput<'slope'>;
+  /** Standard uncertainty of one height [length], 0 to 10 m. Default: 0. */
+  readonly standardUncertainty?: LengthInput;
+}
+
+const READING = shapeOf<FallReadingInput>()({
+  id: text(),
+  fall: quantity(LEVEL_DIFFERENCE),
+  run: quantity(SITE_LENGTH),
+});
+
+const OPTIONS = shapeOf<CheckFallOptions>()({
+  layer: text(),
+  readings: list(object(READING), { of: 'readings', unique: 'id' }),
+  tolerance: toleranceField(betweenField(FALL)),
+  standardUncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
+
+/** A slope, with the uncertainty that its two heights leave. */
 export interface CheckedFall extends CheckedReading<Slope> {
+  /** How far the surface drops over the run. */
   readonly fall: Length;
+  /** Plan distance between the two points. */
   readonly run: Length;
-  /** Either way, about 95 %. */
+  /** Of the slope, either way, about 95%. */
   readonly uncertainty: Slope;
 }
 
 /** Slopes of a surface against their limits; the `value` of a reading is its slope, + as it should fall. */
 export interface FallCheck extends LayerCheck<Slope> {
+  /** What the check is about. */
   readonly check: 'fall';
+  /** Every reading, judged. */
   readonly readings: readonly CheckedFall[];
+  /** The readings that do not pass. */
   readonly outOfTolerance: readonly CheckedFall[];
 }
 
-/** Standard uncertainties to either side that are taken as doubt: about 95 % (common practice). */
+/** Coverage factor of the uncertainty: 2 for about 95% (common practice). */
 const COVERAGE = 2;
 
 /**
  * Checks slopes that were measured as a fall over a run, with the uncertainty of the two heights:
- * `i = d / L`, `u = 2 sqrt(2) s / L` with s the standard uncertainty of one height. `pass` where the
- * whole band `i - u` to `i + u` keeps the limits, `fail` where none of it does, else `unclear`. Exact
- * but for the root, which is rounded to 40 digits. The run is taken as known: an error of 1 % in it
- * changes the slope by 1 % of itself.
+ * `i = d / L`, `u = 2 sqrt(2) s / L` with s the standard uncertainty of one height. `pass` if the whole
+ * band `i - u` to `i + u` is within the limits, `fail` if none of it is, else `unclear`. Exact but for
+ * the root, which is rounded to 40 digits. The run is taken as known: an error of 1% in it changes the
+ * slope by 1% of itself.
  *
- * @param options.layer - the surface, such as `pavers`
- * @param options.readings - each `id` once, `fall` [length, + the way it should] over `run` [length]
- * @param options.tolerance - a set of `TOLERANCE_SETS` that limits slopes, or your own `least`, `most`
- *   or both [slope]; without a least, the slope may not be steeper than `most` either way
- * @param options.standardUncertainty - of one height [length], default none
+ * @param options - see {@link CheckFallOptions}
  * @returns verdict; each reading with its slope, margin and uncertainty [slope], verdict, and how far
  *   to raise or lower the low end; cautions
  * @throws `LIMIT_NOT_SET`, `LIMITS_CONTRADICT`, `DUPLICATE_ID`, `NOT_POSITIVE`, `NEGATIVE`,
@@ -76,33 +115,17 @@ const COVERAGE = 2;
  * check.readings[0]?.uncertainty.to('percent').toFixed(2) //=> '0.19'
  * checkFall({ layer: 'pavers', readings, tolerance: 'paver-guide-mm' }).verdict //=> 'pass'
  */
-export function checkFall(options: {
-  readonly layer: string;
-  readonly readings: readonly FallReadingInput[];
-  readonly tolerance: SetWith<'slope'> | BetweenInput<'slope'>;
-  readonly standardUncertainty?: LengthInput;
-}): FallCheck {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const layer = reader.text(fields['layer'], ['layer']);
-  const rows = readReadings(reader, fields['readings'], (row, path) => ({
-    fall: reader.quantity('length', row['fall'], [...path, 'fall'], PLACE),
-    run: reader.quantity('length', row['run'], [...path, 'run'], SPAN),
-  }));
-  const field = { reader, value: fields['tolerance'], words: 'slope' };
-  const rules = { dimension: 'slope', rule: SLOPE_LIMIT } as const;
-  const origin = readBetween(field, (set) => set.slope, rules);
-  const path = ['standardUncertainty'];
-  const doubt = fields['standardUncertainty'] ?? '0 mm';
-  const ofHeight = reader.quantity('length', doubt, path, TOLERANCE);
-  reader.finish();
-  const { most } = origin;
-  const limits = { least: origin.least ?? most?.negated() ?? null, most };
+export function checkFall(options: CheckFallOptions): FallCheck {
+  const read = readOptions(options, OPTIONS, checkSet);
+  const { layer, readings: rows, standardUncertainty: ofHeight } = read;
+  const origin = limitsFrom(read.tolerance, FALL_OF_SURFACE, betweenOf('slope'));
+  const { maximum = null } = origin;
+  const limits = { minimum: origin.minimum ?? maximum?.negated() ?? null, maximum };
   const readings = rows.map(({ id, fall, run }): CheckedFall => {
     const value = slopeOf(fall, exactOf(run));
     const uncertainty = uncertaintyOf(ofHeight, run);
     const judged = judge({ id, value, limits, uncertainty }, () => {
-      const isFlat = limits.least !== null && value.compare(limits.least) < 0;
+      const isFlat = limits.minimum !== null && value.compare(limits.minimum) < 0;
       return move(isFlat ? 'lower' : 'raise', marginOf(value, limits).times(run));
     });
     return { ...judged, fall, run, uncertainty };
@@ -119,6 +142,12 @@ export function checkFall(options: {
     readings.flatMap((reading) => fallSteps(reading, ofHeight, sourceOf(origin))),
   );
 }
+
+const FALL_OF_SURFACE: Needed<LeastAndMost> = { words: 'slope', find: ({ slope }) => slope };
+
+const checkSet: Check<typeof OPTIONS> = (reader, { tolerance }, path) => {
+  checkTolerance(reader, tolerance, FALL_OF_SURFACE, [...path, 'tolerance']);
+};
 
 const slopeOf = (rise: Length, run: Ratio): Slope =>
   fromSI('slope', divideRatios(exactOf(rise), run));
@@ -138,7 +167,7 @@ function fallSteps(reading: CheckedFall, ofHeight: Length, source: Step['source'
       source: 'derived',
     },
     {
-      title: `Uncertainty of the slope at ${id}, about 95 %`,
+      title: `Uncertainty of the slope at ${id}, about 95%`,
       formula: 'u = 2 sqrt(2) s / L',
       given: [given('s', 'standard uncertainty of a height', ofHeight), given('L', 'run', run)],
       result: given('u', 'uncertainty', uncertainty),

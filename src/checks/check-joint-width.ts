@@ -1,51 +1,85 @@
-import { makeReader } from '../input/reader.js';
+import { list, number, object, optional, quantity, text } from '../input/field.js';
+import { SHARE_OR_NONE, SMALL, TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import type { LeastAndMost } from '../sources/tolerance-sets.js';
 import { max, min, sum } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
-import { divideRatios, ratioToNumber, wholeRatio } from '../units/ratio.js';
-import type { Decimal } from '../units/decimal.js';
+import { ONE, type Decimal } from '../units/decimal.js';
 import type { Length } from '../units/quantity.js';
+import { divideRatios, ratioToNumber, wholeRatio } from '../units/ratio.js';
+import { NO_LENGTH } from '../units/zero.js';
 import type { Verdict } from '../verdict.js';
 import { given } from '../working.js';
 import {
   judge,
   layerCheck,
-  marginOf,
   move,
   sourceOf,
   type CheckedReading,
   type LayerCheck,
 } from './layer-check.js';
-import { FRACTION, SMALL } from './limits.js';
-import { readReadings } from './read-readings.js';
-import { readBetween, readUncertainty, type BetweenInput, type SetWith } from './tolerance.js';
+import { betweenField, marginOf, type BetweenInput } from './limits.js';
+import {
+  betweenOf,
+  checkTolerance,
+  limitsFrom,
+  toleranceField,
+  type Needed,
+  type SetWith,
+} from './tolerance.js';
 
 /** A joint as measured. */
 export interface JointReadingInput {
+  /** What the crew calls it. Each id once. */
   readonly id: string;
+  /** Width of the joint [length], 0 to 1 m. */
   readonly width: LengthInput;
 }
 
+/** Joints and how wide they may be. */
+export interface CheckJointWidthOptions {
+  /** Joints, 1 to 10 000. */
+  readonly readings: readonly JointReadingInput[];
+  /** A set of `TOLERANCE_SETS` that limits joints, or your own limits. */
+  readonly tolerance: SetWith<'joint'> | BetweenInput;
+  /** Minimum share of joints within the limits, 0 to 1. Default: 1, all of them. */
+  readonly minimumShare?: number | string;
+  /** How far off a width may be, either way [length], 0 to 10 m. Default: 0. */
+  readonly uncertainty?: LengthInput;
+}
+
+const READING = shapeOf<JointReadingInput>()({ id: text(), width: quantity(SMALL) });
+
+const OPTIONS = shapeOf<CheckJointWidthOptions>()({
+  readings: list(object(READING), { of: 'readings', unique: 'id' }),
+  tolerance: toleranceField(betweenField(SMALL)),
+  minimumShare: optional(number(SHARE_OR_NONE), ONE),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
+
 /** Joint widths against their limits; the `value` of a reading is its width. */
 export interface JointWidthCheck extends LayerCheck<Length> {
+  /** What the check is about. */
   readonly check: 'joint-width';
-  /** Joints within the limits over all, 0 to 1; those too close to tell are not counted. */
+  /** Share of joints within the limits, 0 to 1; those too close to tell are not counted. */
   readonly share: number;
+  /** The narrowest joint. */
   readonly narrowest: Length;
+  /** The widest joint. */
   readonly widest: Length;
+  /** Average width. */
   readonly average: Length;
+  /** Every reading, judged. */
   readonly readings: readonly CheckedReading[];
+  /** The readings that do not pass. */
   readonly outOfTolerance: readonly CheckedReading[];
 }
 
 /**
- * Checks joint widths: `least <= w <= most` for each joint, and the share of joints that keep to it.
- * Exact: a joint on a limit passes. The layer passes where the share is at least `leastShare`.
+ * Checks joint widths: `minimum <= w <= maximum` for each joint, and the share of joints within the limits.
+ * Exact: a joint on a limit passes. The layer passes if the share is at least `minimumShare`.
  *
- * @param options.readings - each `id` once, with its `width` [length, not negative]
- * @param options.tolerance - a set of `TOLERANCE_SETS` that limits joints, or your own `least`, `most`
- *   or both [length]
- * @param options.leastShare - of joints that must be within, a fraction 0 to 1, default 1: all
- * @param options.uncertainty - how far a width can be off, either way [length], default none
+ * @param options - see {@link CheckJointWidthOptions}
  * @returns verdict, share, narrowest, widest and average width [length]; each joint with margin,
  *   verdict and how far to open or close it to the nearest limit
  * @throws `LIMIT_NOT_SET`, `LIMITS_CONTRADICT`, `DUPLICATE_ID`, `NEGATIVE`, `OUT_OF_RANGE`,
@@ -64,27 +98,18 @@ export interface JointWidthCheck extends LayerCheck<Length> {
  * check.share.toFixed(2) //=> '0.67'
  * check.outOfTolerance.map(({ id, move }) => `${id}: ${describeCheckMove(move, { as: 'mm' })}`) //=> ['c: close up 1 mm']
  */
-export function checkJointWidth(options: {
-  readonly readings: readonly JointReadingInput[];
-  readonly tolerance: SetWith<'joint'> | BetweenInput;
-  readonly leastShare?: number | string;
-  readonly uncertainty?: LengthInput;
-}): JointWidthCheck {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const rows = readReadings(reader, fields['readings'], (row, path) => ({
-    width: reader.quantity('length', row['width'], [...path, 'width'], SMALL),
-  }));
-  const field = { reader, value: fields['tolerance'], words: 'joint width' };
-  const rules = { dimension: 'length', rule: SMALL } as const;
-  const limits = readBetween(field, (set) => set.joint, rules);
-  const leastShare = reader.number(fields['leastShare'] ?? 1, ['leastShare'], FRACTION);
-  const uncertainty = readUncertainty(reader, fields);
-  reader.finish();
-  const { least, most } = limits;
+export function checkJointWidth(options: CheckJointWidthOptions): JointWidthCheck {
+  const read = readOptions(options, OPTIONS, checkSet);
+  const { readings: rows, minimumShare, uncertainty } = read;
+  const origin = limitsFrom(read.tolerance, JOINT_WIDTH, betweenOf('length'));
+  const { minimum = null, maximum = null } = origin;
+  const limits = { minimum, maximum };
   const readings = rows.map(({ id, width }) =>
-    judge({ id, value: width, limits: { least, most }, uncertainty }, (value) =>
-      move(most !== null && value.compare(most) > 0 ? 'close' : 'open', marginOf(value, limits)),
+    judge({ id, value: width, limits, uncertainty }, (value) =>
+      move(
+        maximum !== null && value.compare(maximum) > 0 ? 'close' : 'open',
+        marginOf(value, limits),
+      ),
     ),
   );
   const count = (...verdicts: readonly Verdict[]) =>
@@ -98,10 +123,10 @@ export function checkJointWidth(options: {
     narrowest: min(widths),
     widest: max(widths),
     average: sum(widths).dividedBy(widths.length),
-    limits: { least, most },
-    origin: limits,
+    limits,
+    origin,
     readings,
-    verdict: verdictOnShare(leastShare.times(readings.length), {
+    verdict: verdictOnShare(minimumShare.times(readings.length), {
       within,
       atBest: count('pass', 'unclear'),
     }),
@@ -113,17 +138,23 @@ export function checkJointWidth(options: {
       given: [
         given('n', 'joints within', within),
         given('N', 'joints measured', readings.length),
-        ...(least === null ? [] : [given('j0', 'least width', least)]),
-        ...(most === null ? [] : [given('j1', 'largest width', most)]),
-        given('p0', 'least share', leastShare),
+        ...(minimum === null ? [] : [given('j0', 'minimum width', minimum)]),
+        ...(maximum === null ? [] : [given('j1', 'maximum width', maximum)]),
+        given('p0', 'minimum share', minimumShare),
       ],
       result: given('p', 'share', parts.share),
-      source: sourceOf(limits),
+      source: sourceOf(origin),
     },
   ]);
 }
 
-/** Whether enough joints are within: surely, at best, or not even then. */
+const JOINT_WIDTH: Needed<LeastAndMost> = { words: 'joint width', find: ({ joint }) => joint };
+
+const checkSet: Check<typeof OPTIONS> = (reader, { tolerance }, path) => {
+  checkTolerance(reader, tolerance, JOINT_WIDTH, [...path, 'tolerance']);
+};
+
+/** Pass if enough joints are surely within, unclear if the doubtful ones could make it, else fail. */
 function verdictOnShare(
   needed: Decimal,
   { within, atBest }: { readonly within: number; readonly atBest: number },

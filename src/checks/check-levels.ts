@@ -1,7 +1,10 @@
-import { makeReader } from '../input/reader.js';
-import type { ToleranceSet } from '../sources/tolerance-sets.js';
+import { list, object, optional, quantity, text } from '../input/field.js';
+import { ELEVATION, TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import type { OverAndUnder } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given } from '../working.js';
 import {
   judge,
@@ -11,41 +14,78 @@ import {
   type CheckedReading,
   type LayerCheck,
 } from './layer-check.js';
-import { PLACE } from './limits.js';
-import { readReadings } from './read-readings.js';
-import { readBand, readUncertainty, type BandInput, type SetWith } from './tolerance.js';
+import type { Limits } from './limits.js';
+import {
+  bandField,
+  bandOf,
+  checkTolerance,
+  limitsFrom,
+  toleranceField,
+  type BandInput,
+  type Needed,
+  type SetWith,
+} from './tolerance.js';
 
-/** A level as planned and as it was shot. */
+/** A level as planned and as shot. */
 export interface LevelReadingInput {
+  /** What the crew calls it. Each id once. */
   readonly id: string;
+  /** Elevation of the plan [length], up to 10 km either way. */
   readonly plan: LengthInput;
+  /** Elevation as shot, from the same datum [length], up to 10 km either way. */
   readonly measured: LengthInput;
 }
 
+/** Levels of a surface and how far off they may be. */
+export interface CheckLevelsOptions {
+  /** `sub-base`, `base` or `pavers`; with your own limits any name, such as `subgrade`. */
+  readonly layer: string;
+  /** Levels, 1 to 10 000. */
+  readonly readings: readonly LevelReadingInput[];
+  /** A set of `TOLERANCE_SETS` that limits levels, or your own `over` and `under`. */
+  readonly tolerance: SetWith<'level'> | BandInput;
+  /** How far off a measured level may be, either way [length], 0 to 10 m. Default: 0. */
+  readonly uncertainty?: LengthInput;
+}
+
+const READING = shapeOf<LevelReadingInput>()({
+  id: text(),
+  plan: quantity(ELEVATION),
+  measured: quantity(ELEVATION),
+});
+
+const OPTIONS = shapeOf<CheckLevelsOptions>()({
+  layer: text(),
+  readings: list(object(READING), { of: 'readings', unique: 'id' }),
+  tolerance: toleranceField(bandField),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
+
 /** A level against the plan. */
 export interface CheckedLevel extends CheckedReading {
+  /** Elevation of the plan. */
   readonly plan: Length;
+  /** Elevation as shot. */
   readonly measured: Length;
 }
 
 /** The levels of a surface against the plan; the `value` of a reading is measured less plan, + high. */
 export interface LevelCheck extends LayerCheck<Length> {
+  /** What the check is about. */
   readonly check: 'level';
-  readonly limits: { readonly least: Length; readonly most: Length };
+  /** Allowed difference, low (negative) and high. */
+  readonly limits: Limits<Length>;
+  /** Every reading, judged. */
   readonly readings: readonly CheckedLevel[];
+  /** The readings that do not pass. */
   readonly outOfTolerance: readonly CheckedLevel[];
 }
 
 /**
- * Checks the elevations of a finished surface against the plan: `d = measured - plan`, at most `over`
- * high and `under` low. Exact: a reading on the limit passes.
+ * Checks the elevations of a finished surface against the plan: `d = measured - plan`, no more than
+ * `over` high and `under` low. Exact: a reading on the limit passes.
  *
- * @param options.layer - `sub-base`, `base` or `pavers`; with limits of your own any name, such as
- *   `subgrade`
- * @param options.readings - each `id` once, elevation as planned and as `measured` [length]
- * @param options.tolerance - a set of `TOLERANCE_SETS` that limits levels, or your own `over` and
- *   `under` [length, not negative]
- * @param options.uncertainty - how far a measured level can be off, either way [length], default none
+ * @param options - see {@link CheckLevelsOptions}
  * @returns verdict, and each reading with its difference [length, + high], margin, verdict and the cut
  *   or fill to the plan
  * @throws `LIMIT_NOT_SET`, `DUPLICATE_ID`, `UNKNOWN_CHOICE`, `NEGATIVE`, `OUT_OF_RANGE`, `EMPTY_LIST`
@@ -64,25 +104,10 @@ export interface LevelCheck extends LayerCheck<Length> {
  * check.verdict //=> 'fail'
  * check.outOfTolerance.map(({ id, move }) => `${id}: ${describeCheckMove(move, { as: 'mm' })}`) //=> ['B: add 4 mm']
  */
-export function checkLevels(options: {
-  readonly layer: string;
-  readonly readings: readonly LevelReadingInput[];
-  readonly tolerance: SetWith<'level'> | BandInput;
-  readonly uncertainty?: LengthInput;
-}): LevelCheck {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const layer = reader.text(fields['layer'], ['layer']);
-  const rows = readReadings(reader, fields['readings'], (row, path) => {
-    const read = (name: 'plan' | 'measured') =>
-      reader.quantity('length', row[name], [...path, name], PLACE);
-    return { plan: read('plan'), measured: read('measured') };
-  });
-  const field = { reader, value: fields['tolerance'], words: `level of the ${layer}` };
-  const band = readBand(field, (set) => levelOf(set, layer));
-  const uncertainty = readUncertainty(reader, fields);
-  reader.finish();
-  const limits = { least: band.under.negated(), most: band.over };
+export function checkLevels(options: CheckLevelsOptions): LevelCheck {
+  const { layer, readings: rows, tolerance, uncertainty } = readOptions(options, OPTIONS, checkSet);
+  const band = limitsFrom(tolerance, levelOf(layer), bandOf);
+  const limits = { minimum: band.under.negated(), maximum: band.over };
   const readings = rows.map(({ id, plan, measured }): CheckedLevel => {
     const judged = { id, value: measured.minus(plan), limits, uncertainty };
     return { ...judge(judged, cutOrAdd), plan, measured };
@@ -95,8 +120,8 @@ export function checkLevels(options: {
       given: [
         given('z', 'measured level', measured),
         given('z0', 'level of the plan', plan),
-        given('over', 'most above', band.over),
-        given('under', 'most below', band.under),
+        given('over', 'allowed above', band.over),
+        given('under', 'allowed below', band.under),
       ],
       result: given('d', 'difference, + high', value),
       source: sourceOf(band),
@@ -104,8 +129,16 @@ export function checkLevels(options: {
   );
 }
 
-const levelOf = (set: ToleranceSet, layer: string) =>
-  layer === 'sub-base' || layer === 'base' || layer === 'pavers' ? set.level?.[layer] : undefined;
+const levelOf = (layer: string): Needed<OverAndUnder> => ({
+  words: `level of the ${layer}`,
+  find: ({ level }) =>
+    layer === 'sub-base' || layer === 'base' || layer === 'pavers' ? level?.[layer] : undefined,
+});
 
-/** What is too much comes off, what is missing goes on. */
+const checkSet: Check<typeof OPTIONS> = (reader, { layer, tolerance }, path) => {
+  if (layer === undefined) return;
+  checkTolerance(reader, tolerance, levelOf(layer), [...path, 'tolerance']);
+};
+
+/** Cut what is too high, add what is missing. */
 const cutOrAdd = (difference: Length) => move(difference.isNegative() ? 'add' : 'cut', difference);

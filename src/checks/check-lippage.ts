@@ -1,50 +1,85 @@
-import { makeReader } from '../input/reader.js';
+import { choice, list, object, optional, quantity, text } from '../input/field.js';
+import { LIP, TOLERANCE } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import { cautionsFor } from '../sources/cautions.js';
-import type { ToleranceSet } from '../sources/tolerance-sets.js';
+import type { LeastAndMost, ToleranceSet } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given } from '../working.js';
 import {
   judge,
   layerCheck,
-  marginOf,
   move,
   sourceOf,
   type CheckedReading,
   type LayerCheck,
 } from './layer-check.js';
-import { LIP } from './limits.js';
-import { readReadings } from './read-readings.js';
-import { readBetween, readUncertainty, type BetweenInput, type SetWith } from './tolerance.js';
+import { betweenField, marginOf, type BetweenInput } from './limits.js';
+import {
+  betweenOf,
+  checkTolerance,
+  limitsFrom,
+  toleranceField,
+  type Needed,
+  type SetWith,
+} from './tolerance.js';
 
-/** Where a lip is: between pavers, over a drain, over a drain on an accessible route. */
-export type LippagePlace = 'pavers' | 'drain' | 'accessible-drain';
+const PLACES = ['pavers', 'drain', 'accessible-drain'] as const;
 
-/** A difference of level between a paver and its neighbour. */
+/** Where a lip is: between pavers, at a drain, at a drain on an accessible route. */
+export type LippagePlace = (typeof PLACES)[number];
+
+/** A difference of level from one paver to the next, or to a grate. */
 export interface LippageReadingInput {
+  /** What the crew calls it. Each id once. */
   readonly id: string;
-  /** Between pavers: not negative. At a drain: paver above the grate, negative below. */
+  /**
+   * The lip [length], up to 1 m. Between pavers not negative; at a drain + if the paver is above the
+   * grate, negative below.
+   */
   readonly lippage: LengthInput;
 }
 
+/** Lips and how large they may be. */
+export interface CheckLippageOptions {
+  /** Where the lips are. */
+  readonly place: LippagePlace;
+  /** Lips, 1 to 10 000. */
+  readonly readings: readonly LippageReadingInput[];
+  /** A set of `TOLERANCE_SETS` that limits lippage at that place, or your own limits. */
+  readonly tolerance: SetWith<'lippage'> | BetweenInput;
+  /** How far off a lip may be, either way [length], 0 to 10 m. Default: 0. */
+  readonly uncertainty?: LengthInput;
+}
+
+const READING = shapeOf<LippageReadingInput>()({ id: text(), lippage: quantity(LIP) });
+
+const OPTIONS = shapeOf<CheckLippageOptions>()({
+  place: choice(PLACES),
+  readings: list(object(READING), { of: 'readings', unique: 'id' }),
+  tolerance: toleranceField(betweenField(LIP)),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
+
 /** Lips between pavers or at drains; the `value` of a reading is the lip. */
 export interface LippageCheck extends LayerCheck<Length> {
+  /** What the check is about. */
   readonly check: 'lippage';
+  /** Where the lips are. */
   readonly place: LippagePlace;
+  /** Every reading, judged. */
   readonly readings: readonly CheckedReading[];
+  /** The readings that do not pass. */
   readonly outOfTolerance: readonly CheckedReading[];
 }
 
 /**
  * Checks lippage, the difference of level from one paver to the next, or of the paver above a drain.
- * Exact: a lip on the limit passes. A lip between pavers has no sign; at a drain it is positive where
- * the paver stands above the grate, and a paver below it fails a least lip.
+ * Exact: a lip on the limit passes. A lip between pavers has no sign; at a drain it is positive if the
+ * paver is above the grate, and a paver below it fails a minimum.
  *
- * @param options.place - `pavers`, `drain` or `accessible-drain`
- * @param options.readings - each `id` once, with its `lippage` [length]
- * @param options.tolerance - a set of `TOLERANCE_SETS` that limits lippage at that place, or your own
- *   `least`, `most` or both [length]
- * @param options.uncertainty - how far a lip can be off, either way [length], default none
+ * @param options - see {@link CheckLippageOptions}
  * @returns verdict, each reading with margin [length], verdict and how far to raise or lower it to the
  *   nearest limit; cautions
  * @throws `LIMIT_NOT_SET`, `LIMITS_CONTRADICT`, `DUPLICATE_ID`, `UNKNOWN_CHOICE`, `NEGATIVE`,
@@ -62,36 +97,26 @@ export interface LippageCheck extends LayerCheck<Length> {
  * });
  * check.outOfTolerance.map(({ id, move }) => `${id}: ${describeCheckMove(move, { as: 'in' })}`) //=> ['door: lower 1/16 in']
  */
-export function checkLippage(options: {
-  readonly place: LippagePlace;
-  readonly readings: readonly LippageReadingInput[];
-  readonly tolerance: SetWith<'lippage'> | BetweenInput;
-  readonly uncertainty?: LengthInput;
-}): LippageCheck {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const place = reader.choice(fields['place'], ['place'], PLACES);
-  const sign = place === 'pavers' ? 'not-negative' : 'any';
-  const rows = readReadings(reader, fields['readings'], (row, path) => ({
-    lippage: reader.quantity('length', row['lippage'], [...path, 'lippage'], { ...LIP, sign }),
-  }));
-  const words = WORDS[place];
-  const field = { reader, value: fields['tolerance'], words };
-  const limits = readBetween(field, (set) => set[PART[place]], { dimension: 'length', rule: LIP });
-  const uncertainty = readUncertainty(reader, fields);
-  reader.finish();
-  const { least, most } = limits;
+export function checkLippage(options: CheckLippageOptions): LippageCheck {
+  const { place, readings: rows, tolerance, uncertainty } = readOptions(options, OPTIONS, checkAll);
+  const needed = lippageAt(place);
+  const origin = limitsFrom(tolerance, needed, betweenOf('length'));
+  const { minimum = null, maximum = null } = origin;
+  const limits = { minimum, maximum };
   const readings = rows.map(({ id, lippage }) =>
-    judge({ id, value: lippage, limits: { least, most }, uncertainty }, (value) =>
-      move(most !== null && value.compare(most) > 0 ? 'lower' : 'raise', marginOf(value, limits)),
+    judge({ id, value: lippage, limits, uncertainty }, (value) =>
+      move(
+        maximum !== null && value.compare(maximum) > 0 ? 'lower' : 'raise',
+        marginOf(value, limits),
+      ),
     ),
   );
   const parts = {
     check: 'lippage',
-    subject: words,
+    subject: needed.words,
     place,
-    limits: { least, most },
-    origin: limits,
+    limits,
+    origin,
     readings,
     cautions: cautionsFor('access'),
   } as const;
@@ -101,16 +126,14 @@ export function checkLippage(options: {
       formula: 'm = min(a - a0, a1 - a)',
       given: [
         given('a', 'lip', value),
-        ...(least === null ? [] : [given('a0', 'least', least)]),
-        ...(most === null ? [] : [given('a1', 'most', most)]),
+        ...(minimum === null ? [] : [given('a0', 'minimum', minimum)]),
+        ...(maximum === null ? [] : [given('a1', 'maximum', maximum)]),
       ],
       result: given('m', 'margin', margin),
-      source: sourceOf(limits),
+      source: sourceOf(origin),
     })),
   );
 }
-
-const PLACES = ['pavers', 'drain', 'accessible-drain'] as const;
 
 const PART = {
   pavers: 'lippage',
@@ -122,4 +145,21 @@ const WORDS: Readonly<Record<LippagePlace, string>> = {
   pavers: 'lippage between pavers',
   drain: 'lippage at a drain',
   'accessible-drain': 'lippage at a drain on an accessible route',
+};
+
+const lippageAt = (place: LippagePlace): Needed<LeastAndMost> => ({
+  words: WORDS[place],
+  find: (set) => set[PART[place]],
+});
+
+const checkAll: Check<typeof OPTIONS> = (reader, { place, readings = [], tolerance }, path) => {
+  if (place === undefined) return;
+  checkTolerance(reader, tolerance, lippageAt(place), [...path, 'tolerance']);
+  if (place !== 'pavers') return;
+  readings.forEach(({ lippage }, index) => {
+    if (!lippage.isNegative()) return;
+    const got = lippage.toString();
+    const message = `must not be negative between pavers, got ${got}. Write it without a sign`;
+    reader.fail('NEGATIVE', [...path, 'readings', index, 'lippage'], message, { got });
+  });
 };

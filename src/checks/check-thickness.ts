@@ -1,10 +1,17 @@
-import type { FieldPath } from '../errors.js';
-import { makeReader, type QuantityRule, type Reader } from '../input/reader.js';
-import { exactlyOne } from '../input/exactly-one.js';
-import type { ToleranceSet } from '../sources/tolerance-sets.js';
+import { list, object, optional, quantity, text } from '../input/field.js';
+import {
+  ELEVATION,
+  ROD_READING,
+  THICKNESS,
+  THICKNESS_OR_NONE,
+  TOLERANCE,
+} from '../input/ranges.js';
+import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import type { OverAndUnder } from '../sources/tolerance-sets.js';
 import { max, min, sum } from '../units/aggregate.js';
-import { length, type LengthInput } from '../units/construct.js';
+import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { worstVerdict } from '../verdict.js';
 import { given, type Step } from '../working.js';
 import {
@@ -15,38 +22,138 @@ import {
   type CheckedReading,
   type LayerCheck,
 } from './layer-check.js';
-import { MEASURED_THICKNESS, PLACE, ROD, THICKNESS } from './limits.js';
-import { readReadings } from './read-readings.js';
+import type { Limits } from './limits.js';
+import { oneForm, type Form } from './one-form.js';
 import {
-  readBand,
-  readUncertainty,
+  bandField,
+  bandOf,
+  checkTolerance,
+  limitsFrom,
+  toleranceField,
   type Band,
   type BandInput,
+  type Needed,
   type SetWith,
   type ToleranceOrigin,
 } from './tolerance.js';
 
 /**
- * A thickness at a spot: measured in a hole; or from the elevations of its top and bottom; or from
- * rod readings on top and bottom under one height of instrument. All at the same spot.
+ * A thickness at a spot, in one of three forms: measured in a hole; from the elevations of top and
+ * bottom; or from rod readings on top and bottom under one height of instrument.
  */
-export type ThicknessReadingInput = { readonly id: string } & (
-  | { readonly thickness: LengthInput }
-  | { readonly top: LengthInput; readonly bottom: LengthInput }
-  | { readonly rodOnTop: LengthInput; readonly rodOnBottom: LengthInput }
-);
+export type ThicknessReadingInput =
+  ThicknessInHoleInput | ThicknessByLevelsInput | ThicknessByRodInput;
+
+/** A thickness measured in a hole. */
+export interface ThicknessInHoleInput {
+  /** What the crew calls it. Each id once. */
+  readonly id: string;
+  /** Thickness [length], 0 to 5 m. */
+  readonly thickness: LengthInput;
+}
+
+/** A thickness from elevations. */
+export interface ThicknessByLevelsInput {
+  /** What the crew calls it. Each id once. */
+  readonly id: string;
+  /** Elevation of the top [length], up to 10 km either way. */
+  readonly top: LengthInput;
+  /** Elevation of the bottom at the same spot [length], up to 10 km either way. */
+  readonly bottom: LengthInput;
+}
+
+/** A thickness from rod readings under one height of instrument. */
+export interface ThicknessByRodInput {
+  /** What the crew calls it. Each id once. */
+  readonly id: string;
+  /** Rod reading on the top [length], 0 to 20 m. */
+  readonly rodOnTop: LengthInput;
+  /** Rod reading on the bottom at the same spot [length], 0 to 20 m. */
+  readonly rodOnBottom: LengthInput;
+}
+
+/** Thicknesses of a layer and how far off they may be. */
+export interface CheckThicknessOptions {
+  /** `base` or `bedding`; with your own limits any name. */
+  readonly layer: string;
+  /** Compacted thickness of the design [length], more than 0 and at most 5 m. */
+  readonly design: LengthInput;
+  /** Thicknesses, 1 to 10 000. */
+  readonly readings: readonly ThicknessReadingInput[];
+  /** A set of `TOLERANCE_SETS` that limits thickness, or your own `over` and `under`. */
+  readonly tolerance: SetWith<'thickness'> | BandInput;
+  /** Your own `over` and `under` for the average. Default: those of each reading. */
+  readonly averageTolerance?: BandInput;
+  /** How far off a thickness may be, either way [length], 0 to 10 m. Default: 0. */
+  readonly uncertainty?: LengthInput;
+}
+
+/** The fields of all forms. */
+type AnyForm = Pick<ThicknessInHoleInput, 'id'> &
+  Partial<ThicknessInHoleInput & ThicknessByLevelsInput & ThicknessByRodInput>;
+
+const READING = shapeOf<AnyForm>()({
+  id: text(),
+  thickness: optional(quantity(THICKNESS_OR_NONE)),
+  top: optional(quantity(ELEVATION)),
+  bottom: optional(quantity(ELEVATION)),
+  rodOnTop: optional(quantity(ROD_READING)),
+  rodOnBottom: optional(quantity(ROD_READING)),
+});
+
+const FORMS: readonly Form[] = [['thickness'], ['top', 'bottom'], ['rodOnTop', 'rodOnBottom']];
+
+type Reading = Values<typeof READING>;
+
+const checkReading: Check<typeof READING> = (reader, values, path, raw) => {
+  const form = oneForm(reader, raw, { forms: FORMS, shape: READING, path });
+  const thickness = thicknessAt(values);
+  if (form === undefined || thickness?.isNegative() !== true) return;
+  const message = 'the top is below the bottom. Check which reading is which';
+  reader.fail('NEGATIVE', [...path, form], message, { got: thickness.toString() });
+};
+
+/** The thickness of a reading; undefined if part of it could not be read. */
+function thicknessAt({
+  thickness,
+  top,
+  bottom,
+  rodOnTop,
+  rodOnBottom,
+}: Partial<Reading>): Length | undefined {
+  if (top !== undefined && bottom !== undefined) return top.minus(bottom);
+  if (rodOnTop !== undefined && rodOnBottom !== undefined) return rodOnBottom.minus(rodOnTop);
+  return thickness;
+}
+
+const OPTIONS = shapeOf<CheckThicknessOptions>()({
+  layer: text(),
+  design: quantity(THICKNESS),
+  readings: list(object(READING, checkReading), { of: 'readings', unique: 'id' }),
+  tolerance: toleranceField(bandField),
+  averageTolerance: optional(bandField),
+  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+});
 
 /** The thicknesses of a layer against the design; the `value` of a reading is its thickness. */
 export interface ThicknessCheck extends LayerCheck<Length> {
+  /** What the check is about. */
   readonly check: 'thickness';
-  readonly limits: { readonly least: Length; readonly most: Length };
+  /** Minimum and maximum thickness of a reading. */
+  readonly limits: Limits<Length>;
+  /** Compacted thickness of the design. */
   readonly design: Length;
+  /** The thinnest reading. */
   readonly thinnest: Length;
+  /** The thickest reading. */
   readonly thickest: Length;
-  /** The mean of the readings against the limits of the average; its id is `average`. */
+  /** The average of the readings against its own limits; its id is `average`. */
   readonly average: CheckedReading;
-  readonly averageLimits: { readonly least: Length; readonly most: Length };
+  /** Minimum and maximum of the average. */
+  readonly averageLimits: Limits<Length>;
+  /** Every reading, judged. */
   readonly readings: readonly CheckedReading[];
+  /** The readings that do not pass. */
   readonly outOfTolerance: readonly CheckedReading[];
 }
 
@@ -54,18 +161,11 @@ export interface ThicknessCheck extends LayerCheck<Length> {
  * Checks the compacted thickness of a layer against the design, each reading and their average:
  * `design - under <= t <= design + over`. Exact: a reading on a limit passes.
  *
- * @param options.layer - `base` or `bedding`; with limits of your own any name
- * @param options.design - compacted thickness of the design [length]
- * @param options.readings - each `id` once, with `thickness`, or `top` and `bottom` elevation, or
- *   `rodOnTop` and `rodOnBottom` [length]
- * @param options.tolerance - a set of `TOLERANCE_SETS` that limits thickness, or your own `over` and
- *   `under` [length, not negative]
- * @param options.averageTolerance - `over` and `under` for the average, default those of each reading
- * @param options.uncertainty - how far a thickness can be off, either way [length], default none
+ * @param options - see {@link CheckThicknessOptions}
  * @returns verdict; thinnest, thickest and average; each reading with its margin [length], verdict and
  *   what to cut or add to the design
- * @throws `LIMIT_NOT_SET`, `DUPLICATE_ID`, `ONE_OF`, `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`,
- *   `EMPTY_LIST` and the reading codes
+ * @throws `LIMIT_NOT_SET`, `DUPLICATE_ID`, `REQUIRED`, `CONFLICTING_FIELDS`, `NOT_POSITIVE`, `NEGATIVE`,
+ *   `OUT_OF_RANGE`, `EMPTY_LIST` and the reading codes
  * @source paver-tolerances
  * @source derived
  * @example
@@ -83,36 +183,21 @@ export interface ThicknessCheck extends LayerCheck<Length> {
  * check.outOfTolerance.map(({ id, move }) => `${id}: ${describeCheckMove(move, { as: 'in' })}`) //=> ['B: add 3/4 in']
  * check.average.verdict //=> 'pass'
  */
-export function checkThickness(options: {
-  readonly layer: string;
-  readonly design: LengthInput;
-  readonly readings: readonly ThicknessReadingInput[];
-  readonly tolerance: SetWith<'thickness'> | BandInput;
-  readonly averageTolerance?: BandInput;
-  readonly uncertainty?: LengthInput;
-}): ThicknessCheck {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const layer = reader.text(fields['layer'], ['layer']);
-  const design = reader.quantity('length', fields['design'], ['design'], THICKNESS);
-  const rows = readReadings(reader, fields['readings'], (row, path) => ({
-    thickness: readThickness(reader, row, path),
-  }));
-  const words = `thickness of the ${layer}`;
-  const field = { reader, value: fields['tolerance'], words };
-  const band = readBand(field, (set) => thicknessOf(set, layer));
-  const ofAverage = readAverageBand(reader, fields['averageTolerance']) ?? band;
-  const uncertainty = readUncertainty(reader, fields);
-  reader.finish();
+export function checkThickness(options: CheckThicknessOptions): ThicknessCheck {
+  const read = readOptions(options, OPTIONS, checkSet);
+  const { layer, design, uncertainty } = read;
+  const band = limitsFrom(read.tolerance, thicknessOf(layer), bandOf);
+  const ofAverage = read.averageTolerance ?? band;
   const put = (difference: Band) => ({
-    limits: { least: design.minus(difference.under), most: design.plus(difference.over) },
+    limits: { minimum: design.minus(difference.under), maximum: design.plus(difference.over) },
     uncertainty,
   });
   const cutOrAdd = (value: Length) =>
     move(value.compare(design) < 0 ? 'add' : 'cut', value.minus(design));
-  const readings = rows.map(({ id, thickness }) =>
-    judge({ id, value: thickness, ...put(band) }, cutOrAdd),
-  );
+  const readings = read.readings.map((reading) => {
+    const value = thicknessAt(reading) ?? NO_LENGTH;
+    return judge({ id: reading.id, value, ...put(band) }, cutOrAdd);
+  });
   const values = readings.map(({ value }) => value);
   const mean = sum(values).dividedBy(values.length);
   const average = judge({ id: 'average', value: mean, ...put(ofAverage) }, cutOrAdd);
@@ -137,43 +222,18 @@ export function checkThickness(options: {
 }
 
 const LEAVE_DEEP =
-  'Out of tolerance: make the moves listed, then measure again. Where a layer is thick over a deep dig but its top stands right, leave it.';
+  'Out of tolerance. Make the corrections listed, then measure again. If a layer is thick over a deep dig but its top is on grade, leave it.';
 
-const THICKNESS_FORMS = ['thickness', 'top', 'rodOnTop'] as const;
+const thicknessOf = (layer: string): Needed<OverAndUnder> => ({
+  words: `thickness of the ${layer}`,
+  find: ({ thickness }) =>
+    layer === 'base' || layer === 'bedding' ? thickness?.[layer] : undefined,
+});
 
-function readThickness(
-  reader: Reader,
-  row: Readonly<Record<string, unknown>>,
-  path: FieldPath,
-): Length {
-  const form = exactlyOne(reader, row, THICKNESS_FORMS, path);
-  const read = (name: string, rule: QuantityRule<'length'>) =>
-    reader.quantity('length', row[name], [...path, name], rule);
-  if (form === undefined) return NOTHING;
-  if (form === 'thickness') return read('thickness', MEASURED_THICKNESS);
-  const thickness =
-    form === 'top'
-      ? read('top', PLACE).minus(read('bottom', PLACE))
-      : read('rodOnBottom', ROD).minus(read('rodOnTop', ROD));
-  if (thickness.isNegative()) {
-    reader.fail('NEGATIVE', [...path, form], 'the top lies below the bottom', {
-      got: thickness.toString(),
-    });
-  }
-  return thickness;
-}
-
-function readAverageBand(reader: Reader, value: unknown): Band | undefined {
-  if (value === undefined) return undefined;
-  const path = ['averageTolerance'];
-  const field = { reader, value: reader.object(value, path), path, words: 'average' };
-  return readBand(field, () => undefined);
-}
-
-const thicknessOf = (set: ToleranceSet, layer: string) =>
-  layer === 'base' || layer === 'bedding' ? set.thickness?.[layer] : undefined;
-
-const NOTHING = length(0, 'm');
+const checkSet: Check<typeof OPTIONS> = (reader, { layer, tolerance }, path) => {
+  if (layer === undefined) return;
+  checkTolerance(reader, tolerance, thicknessOf(layer), [...path, 'tolerance']);
+};
 
 function thicknessStep(
   { id, value }: CheckedReading,
@@ -185,8 +245,8 @@ function thicknessStep(
     given: [
       given('t', 'thickness', value),
       given('t0', 'design', design),
-      given('over', 'most over', band.over),
-      given('under', 'most under', band.under),
+      given('over', 'allowed over', band.over),
+      given('under', 'allowed under', band.under),
     ],
     result: given('d', 'difference', value.minus(design)),
     source: sourceOf(band),

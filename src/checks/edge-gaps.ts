@@ -33,10 +33,10 @@ export function edgeRests(profile: readonly Vector[], length: Ratio): readonly (
 }
 
 /**
- * The greatest gap over each reading, over all positions of an edge along a profile; null for a
+ * The largest gap over each reading, over all positions of an edge along a profile; null for a
  * reading that the edge never bridges. `rests` are the contacts that {@link edgeRests} finds.
  *
- * No other position leaves a greater gap: wherever the edge lies, its left contact may be taken as its
+ * No other position leaves a larger gap: wherever the edge lies, its left contact may be taken as its
  * left end, which can only bring more readings under it, and so can only lift it. Exact. Internal.
  */
 export function edgeGaps(
@@ -58,7 +58,7 @@ export function edgeGaps(
   return greatest;
 }
 
-/** The greatest of some gaps that are more than none, the first of equals. Internal. */
+/** The largest of some gaps that are more than none, the first of equals. Internal. */
 export function greatestGap(gaps: readonly (EdgeGap | null)[]): EdgeGap | null {
   return gaps.reduce<EdgeGap | null>(
     (most, one) =>

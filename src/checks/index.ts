@@ -1,49 +1,78 @@
-export { straightedge, type EdgeContact, type Straightedge } from './straightedge.js';
-export type { ProfileReadingInput } from './read-profile.js';
-export { relativeCompaction, type RelativeCompaction } from './relative-compaction.js';
 export {
   checkLevels,
   type CheckedLevel,
+  type CheckLevelsOptions,
   type LevelCheck,
   type LevelReadingInput,
 } from './check-levels.js';
 export {
   checkThickness,
+  type CheckThicknessOptions,
   type ThicknessCheck,
+  type ThicknessByLevelsInput,
+  type ThicknessByRodInput,
+  type ThicknessInHoleInput,
   type ThicknessReadingInput,
 } from './check-thickness.js';
-export { checkFlatness, type CheckedGap, type FlatnessCheck } from './check-flatness.js';
+export {
+  checkFlatness,
+  type CheckedGap,
+  type CheckFlatnessOptions,
+  type FlatnessCheck,
+  type WithEdgeLength,
+  type WithTolerance,
+} from './check-flatness.js';
+export type { EdgeContact, Straightedge } from './straightedge.js';
+export type { BondReadingInput, ProfileReadingInput } from './line-readings.js';
 export {
   checkLippage,
+  type CheckLippageOptions,
   type LippageCheck,
   type LippagePlace,
   type LippageReadingInput,
 } from './check-lippage.js';
 export {
   checkJointWidth,
+  type CheckJointWidthOptions,
   type JointReadingInput,
   type JointWidthCheck,
 } from './check-joint-width.js';
 export {
   checkBondLine,
   type BondLineCheck,
-  type BondReadingInput,
+  type CheckBondLineOptions,
   type CheckedBond,
 } from './check-bond-line.js';
 export {
   checkFall,
   type CheckedFall,
+  type CheckFallOptions,
   type FallCheck,
   type FallReadingInput,
 } from './check-fall.js';
 export {
   checkCompaction,
+  type CheckCompactionOptions,
   type CheckedDensity,
   type CompactionCheck,
   type CompactionTest,
   type DensityReadingInput,
+  type MinimumPercentInput,
 } from './check-compaction.js';
-export { trialStrip, type TrialReadingInput, type TrialStrip } from './trial-strip.js';
+export {
+  relativeCompaction,
+  type RelativeCompaction,
+  type RelativeCompactionOptions,
+} from './relative-compaction.js';
+export {
+  trialStrip,
+  type RatioRange,
+  type TrialLevelsInput,
+  type TrialReadingInput,
+  type TrialStrip,
+  type TrialStripOptions,
+  type TrialThicknessInput,
+} from './trial-strip.js';
 export { describeCheckMove } from './describe-check-move.js';
 export type {
   CheckAction,
@@ -52,18 +81,13 @@ export type {
   CheckMove,
   LayerCheck,
 } from './layer-check.js';
-export type {
-  BandInput,
-  Between,
-  BetweenInput,
-  OverLengthInput,
-  SetWith,
-  ToleranceOrigin,
-} from './tolerance.js';
+export type { BetweenInput, Limits } from './limits.js';
+export type { BandInput, OverLengthInput, SetWith, ToleranceOrigin } from './tolerance.js';
 export type { Verdict } from '../verdict.js';
 export {
   layerReport,
   type LayerReport,
+  type LayerReportOptions,
   type ReportedCheck,
   type ReportedReading,
   type ReportedSource,

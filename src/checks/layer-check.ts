@@ -4,7 +4,8 @@ import type { Dimension } from '../units/catalogue.js';
 import type { AnyQuantity, Length, Quantity } from '../units/quantity.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
 import { withWorking, type Step, type Worked } from '../working.js';
-import type { Between, ToleranceOrigin } from './tolerance.js';
+import { marginOf, type Limits } from './limits.js';
+import type { ToleranceOrigin } from './tolerance.js';
 
 /** What a check is about. */
 export type CheckKind =
@@ -17,60 +18,57 @@ export type CheckKind =
   | 'fall'
   | 'compaction';
 
-/** What there is to do at a reading that is out of tolerance. */
+/** What to do at a reading that is out of tolerance. */
 export type CheckAction =
   'cut' | 'add' | 'raise' | 'lower' | 'close' | 'open' | 'move-left' | 'move-right' | 'compact';
 
-/** A move, and by how much where a length tells it. */
+/** A correction, with its length if it has one. */
 export interface CheckMove {
+  /** What to do. */
   readonly action: CheckAction;
+  /** By how much, not negative; null for an action without a length. */
   readonly by: Length | null;
 }
 
 /** One reading against its limits. */
 export interface CheckedReading<Q extends AnyQuantity = Length> {
+  /** The reading. */
   readonly id: string;
   /** What is judged: a gap, a thickness, a difference of level ... */
   readonly value: Q;
-  /** How far within the nearer limit; negative beyond it. */
+  /** How far inside the nearer limit; negative beyond it. */
   readonly margin: Q;
+  /** How the value compares with its limits. */
   readonly verdict: Verdict;
-  /** What puts it right; null where it does not fail. */
+  /** The correction; null if the reading does not fail. */
   readonly move: CheckMove | null;
 }
 
-/** What every check of a layer tells. */
+/** What every check of a layer gives. */
 export interface LayerCheck<Q extends AnyQuantity = AnyQuantity> extends Worked, ToleranceOrigin {
+  /** What the check is about. */
   readonly check: CheckKind;
   /** The layer or place that was checked, such as `base`. */
   readonly subject: string;
+  /** The verdict on the whole layer. */
   readonly verdict: Verdict;
-  /** Limits of the value that is judged; null where there is none. */
-  readonly limits: { readonly least: Q | null; readonly most: Q | null };
+  /** Limits of the value that is judged. */
+  readonly limits: Limits<Q | null>;
+  /** Every reading, judged. */
   readonly readings: readonly CheckedReading<Q>[];
   /** The readings that do not pass. */
   readonly outOfTolerance: readonly CheckedReading<Q>[];
   /** The outcome in words, without measures. */
   readonly note: string;
+  /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
-}
-
-/** How far a value lies within the nearer of its limits; negative beyond. Internal. */
-export function marginOf<D extends Dimension>(
-  value: Quantity<D>,
-  { least, most }: Between<D>,
-): Quantity<D> {
-  const above = least === null ? undefined : value.minus(least);
-  const below = most === null ? undefined : most.minus(value);
-  if (above === undefined || below === undefined) return above ?? below ?? value.minus(value);
-  return above.compare(below) < 0 ? above : below;
 }
 
 /** A value that is to be judged. Internal. */
 export interface Judged<D extends Dimension> {
   readonly id: string;
   readonly value: Quantity<D>;
-  readonly limits: Between<D>;
+  readonly limits: Limits<Quantity<D> | null>;
   readonly uncertainty: Quantity<D>;
 }
 
@@ -96,7 +94,7 @@ export const sourceOf = ({ source }: ToleranceOrigin): SourceId => source ?? 'de
 /** What a check is made from. Internal. */
 export interface CheckParts<Q extends AnyQuantity, R extends CheckedReading<Q>> {
   readonly subject: string;
-  readonly limits: { readonly least: Q | null; readonly most: Q | null };
+  readonly limits: Limits<Q | null>;
   readonly origin: ToleranceOrigin;
   readonly readings: readonly R[];
   /** Default: the worst of the readings. */
@@ -131,6 +129,6 @@ export function layerCheck<
 
 const NOTES: Readonly<Record<Verdict, string>> = {
   pass: 'All readings are within tolerance.',
-  unclear: 'Too close to a limit to tell: measure again, more closely.',
-  fail: 'Out of tolerance: make the moves listed, then measure again.',
+  unclear: 'Too close to a limit to tell. Take more readings, then check again.',
+  fail: 'Out of tolerance. Make the corrections listed, then measure again.',
 };

@@ -1,4 +1,5 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { choice, custom, list, optional, text } from '../input/field.js';
+import { readOptions, shapeOf, type Field } from '../input/shape.js';
 import { SOURCES, type SourceId } from '../sources/catalogue.js';
 import type { SourceStatus } from '../sources/source.js';
 import type { Caution } from '../sources/cautions.js';
@@ -6,6 +7,7 @@ import type { QuantityJSON } from '../units/quantity-json.js';
 import { worstVerdict, type Verdict } from '../verdict.js';
 import { deepFreeze, type Step } from '../working.js';
 import { describeCheckMove } from './describe-check-move.js';
+import { isLayerCheck } from './is-layer-check.js';
 import type { CheckKind } from './layer-check.js';
 import { tapeOf, workingText, type ReportSystem } from './print-amount.js';
 import {
@@ -16,71 +18,133 @@ import {
   type ReadingText,
 } from './report-words.js';
 
+/** The checks that go into a report. */
+export interface LayerReportOptions {
+  /** What the report is on, such as `Base of the drive`. */
+  readonly layer: string;
+  /**
+   * Results of `checkLevels`, `checkThickness`, `checkFlatness`, `checkLippage`, `checkJointWidth`,
+   * `checkBondLine`, `checkFall` and `checkCompaction`, in the order to print, 1 to 1000.
+   */
+  readonly checks: readonly AnyLayerCheck[];
+  /** `us` (feet and inches) or `metric`. */
+  readonly system: ReportSystem;
+  /** Date, place, instrument, who measured: whatever is to be kept, on one line. Default: none. */
+  readonly remarks?: string;
+}
+
+const MOST_CHECKS = 1000;
+const MOST_REMARKS = 1000;
+
+/** The result of a check. Its working is lost if it is copied or goes through JSON. */
+const checkField: Field<AnyLayerCheck | null> = custom((reader, value, path) => {
+  if (isLayerCheck(value)) return value;
+  reader.fail(
+    'WRONG_TYPE',
+    path,
+    'pass the result of checkLevels() or of another check, not a copy',
+  );
+  return null;
+});
+
+const OPTIONS = shapeOf<LayerReportOptions>()({
+  layer: text(),
+  checks: list(checkField, { of: 'checks', most: MOST_CHECKS }),
+  system: choice(['us', 'metric']),
+  remarks: optional(text(MOST_REMARKS)),
+});
+
 /** A reading in a report. */
 export interface ReportedReading {
+  /** The reading. */
   readonly id: string;
+  /** How it compares with its limits. */
   readonly verdict: Verdict;
   /** As printed, such as `gap 12 mm at station 1.500 m`. */
   readonly measured: string;
   /** What is judged, exactly. */
   readonly value: QuantityJSON;
-  /** How far within the nearer limit, exactly; negative beyond it. */
+  /** How far inside the nearer limit, exactly; negative beyond it. */
   readonly margin: QuantityJSON;
-  /** What there is to do, such as `add 12 mm`; null where it passes. */
+  /** What to do, such as `add 12 mm`; null if it passes. */
   readonly move: string | null;
 }
 
 /** A publication in a report. */
 export interface ReportedSource {
+  /** Its id in `SOURCES`. */
   readonly id: SourceId;
+  /** Its printed title. */
   readonly title: string;
+  /** Section or table. */
   readonly section: string;
+  /** How far it can be traced. */
   readonly status: SourceStatus;
 }
 
 /** A value of the working in a report. */
 export interface ReportedValue {
+  /** Its letter in the formula. */
   readonly symbol: string;
+  /** What it is. */
   readonly name: string;
+  /** As printed. */
   readonly value: string;
 }
 
 /** A step of the working in a report. */
 export interface ReportedStep {
+  /** What is worked out. */
   readonly title: string;
+  /** The formula. */
   readonly formula: string;
+  /** Values put in. */
   readonly given: readonly ReportedValue[];
+  /** What comes out. */
   readonly result: ReportedValue;
+  /** Where the formula or the limit is printed. */
   readonly source: ReportedSource;
 }
 
 /** One check in a report. */
 export interface ReportedCheck {
+  /** What the check is about. */
   readonly check: CheckKind;
+  /** The same in words. */
   readonly title: string;
+  /** The verdict on the layer. */
   readonly verdict: Verdict;
-  /** As printed, such as `at most 10 mm under 3 m`. */
+  /** As printed, such as `no more than 10 mm under 3 m`. */
   readonly limits: string;
-  /** Name of the set in `TOLERANCE_SETS`; null for limits of the job's own. */
+  /** Name of the set in `TOLERANCE_SETS`; null for the job's own limits. */
   readonly toleranceSet: string | null;
-  /** Where the limits stand; null for limits of the job's own. */
+  /** Where the limits are printed; null for the job's own limits. */
   readonly source: ReportedSource | null;
+  /** Every reading. */
   readonly readings: readonly ReportedReading[];
   /** The readings that do not pass. */
   readonly outOfTolerance: readonly ReportedReading[];
+  /** The outcome in words, without measures. */
   readonly note: string;
+  /** The working of the check. */
   readonly working: readonly ReportedStep[];
 }
 
 /** The checks of one layer, as plain data to print and to keep. */
 export interface LayerReport {
+  /** Always `layer`: what kind of report it is. */
   readonly report: 'layer';
+  /** What the report is on. */
   readonly layer: string;
+  /** Units of the printed text. */
   readonly system: ReportSystem;
   /** Fail if one check fails, unclear if one is, else pass. */
   readonly verdict: Verdict;
+  /** What was to be kept; null if nothing. */
   readonly remarks: string | null;
+  /** The checks, in the order given. */
   readonly checks: readonly ReportedCheck[];
+  /** Cautions of all checks, each once. */
   readonly cautions: readonly Caution[];
   /** The report as lines of text. */
   readonly lines: readonly string[];
@@ -89,17 +153,13 @@ export interface LayerReport {
 /**
  * Puts the checks of one layer together as a report: plain frozen data, so that
  * `JSON.parse(JSON.stringify(report))` is the same again, with the readings that are out of tolerance,
- * the move for each, the source of each limit and the working. A reading is printed fine enough that
- * one that fails reads as beyond its limit.
+ * the correction for each, the source of each limit and the working. A reading is printed fine enough
+ * that one that fails reads as beyond its limit.
  *
- * @param options.layer - what the report is on, such as `Base of the drive`
- * @param options.checks - results of `checkLevels`, `checkThickness`, `checkFlatness`, `checkLippage`,
- *   `checkJointWidth`, `checkBondLine`, `checkFall` and `checkCompaction`, in the order wanted
- * @param options.system - `us` (feet and inches) or `metric`
- * @param options.remarks - date, place, instrument, who measured: whatever is to be kept
+ * @param options - see {@link LayerReportOptions}
  * @returns verdict, checks, cautions and the lines to print
- * @throws `EMPTY_LIST`, `EMPTY`, `WRONG_TYPE` for what is no result of a check, `UNKNOWN_CHOICE`,
- *   `REQUIRED`
+ * @throws `EMPTY_LIST`, `EMPTY`, `WRONG_TYPE` for what is not the result of a check, `TOO_MANY`,
+ *   `TOO_LONG`, `BAD_CHARACTER`, `UNKNOWN_CHOICE`, `REQUIRED`
  * @source derived
  * @example
  * const flatness = checkFlatness({
@@ -114,24 +174,14 @@ export interface LayerReport {
  * const report = layerReport({ layer: 'Base of the drive', checks: [flatness], system: 'metric' });
  * report.verdict //=> 'fail'
  * report.lines.slice(0, 3)
- * //=> ['Base of the drive: FAIL', 'Flatness of the base: FAIL (at most 10 mm under 3 m)', '  2: gap 12 mm at station 1.500 m: add 12 mm']
+ * //=> ['Base of the drive: FAIL', 'Flatness of the base: FAIL (no more than 10 mm under 3 m)', '  2: gap 12 mm at station 1.500 m: add 12 mm']
  */
-export function layerReport(options: {
-  readonly layer: string;
-  readonly checks: readonly AnyLayerCheck[];
-  readonly system: ReportSystem;
-  readonly remarks?: string;
-}): LayerReport {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const layer = reader.text(fields['layer'], ['layer']);
-  readChecks(reader, fields['checks']);
-  const system = reader.choice(fields['system'], ['system'], ['us', 'metric']);
-  const remarks =
-    fields['remarks'] === undefined ? null : reader.text(fields['remarks'], ['remarks']);
-  reader.finish();
-  const checks = options.checks.map((check) => reportCheck(check, system));
-  const cautions = [...new Set(options.checks.flatMap((check) => check.cautions))];
+export function layerReport(options: LayerReportOptions): LayerReport {
+  const read = readOptions(options, OPTIONS);
+  const { layer, system, remarks = null } = read;
+  const given = read.checks.filter((check) => check !== null);
+  const checks = given.map((check) => reportCheck(check, system));
+  const cautions = [...new Set(given.flatMap((check) => check.cautions))];
   const verdict = worstVerdict(checks.map((check) => check.verdict));
   const lines = [
     `${layer}: ${verdict.toUpperCase()}`,
@@ -140,18 +190,6 @@ export function layerReport(options: {
     ...cautions.map(({ text }) => `Caution: ${text}`),
   ];
   return deepFreeze({ report: 'layer', layer, system, verdict, remarks, checks, cautions, lines });
-}
-
-/** Makes sure that everything in the list is what a check gave back. */
-function readChecks(reader: Reader, value: unknown): void {
-  reader.list(value, ['checks']).forEach((item, index) => {
-    const path = ['checks', index];
-    const check = reader.object(item, path);
-    if (check !== item) return;
-    // the working of a result is lost when it is copied or goes through JSON
-    if (typeof check['check'] === 'string' && Array.isArray(check['working'])) return;
-    reader.fail('WRONG_TYPE', path, 'expected what a check gave back, such as checkLevels');
-  });
 }
 
 function reportCheck(check: AnyLayerCheck, system: ReportSystem): ReportedCheck {

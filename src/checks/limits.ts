@@ -1,43 +1,50 @@
-import { density, length, slope } from '../units/construct.js';
+import { object, optional, quantity } from '../input/field.js';
+import type { QuantityRange } from '../input/ranges.js';
+import { isLeftOut, shapeOf, type Check, type Field } from '../input/shape.js';
+import type { Dimension } from '../units/catalogue.js';
+import type { QuantityInput } from '../units/construct.js';
+import type { Quantity } from '../units/quantity.js';
 
-/** A station along a profile, an elevation, an offset: within 100 km of nothing. */
-export const PLACE = Object.freeze({ sign: 'any', most: length(100, 'km') } as const);
+/** A minimum and a maximum. A value on one of them passes. */
+export interface Limits<Least, Most = Least> {
+  /** Minimum; null if there is none. */
+  readonly minimum: Least;
+  /** Maximum; null if there is none. */
+  readonly maximum: Most;
+}
 
-/** A straightedge, a string or the run of a slope: up to 10 km. */
-export const SPAN = Object.freeze({ sign: 'positive', most: length(10, 'km') } as const);
+/** Your own minimum, maximum or both. */
+export interface BetweenInput<D extends Dimension = 'length'> {
+  /** Minimum. Default: none. */
+  readonly minimum?: QuantityInput<D>;
+  /** Maximum. Default: none. */
+  readonly maximum?: QuantityInput<D>;
+}
 
-/** A layer that is there: up to 20 m. */
-export const THICKNESS = Object.freeze({ sign: 'positive', most: length(20, 'm') } as const);
+/** A minimum, a maximum or both, within a range. Internal. */
+export function betweenField<D extends Dimension>(
+  range: QuantityRange<D>,
+): Field<Limits<Quantity<D> | undefined>> {
+  const limit = optional(quantity(range));
+  const shape = shapeOf<Limits<Quantity<D> | undefined>>()({ minimum: limit, maximum: limit });
+  const check: Check<typeof shape> = (reader, values, path) => {
+    const { minimum, maximum } = values;
+    if (isLeftOut(values, 'minimum') && isLeftOut(values, 'maximum')) {
+      reader.fail('REQUIRED', path, 'missing. Give minimum, maximum or both');
+    } else if (minimum !== undefined && maximum !== undefined && minimum.compare(maximum) > 0) {
+      reader.fail('LIMITS_CONTRADICT', path, 'minimum is more than maximum. Swap them');
+    }
+  };
+  return object(shape, check);
+}
 
-/** A measured thickness, which may be nothing. */
-export const MEASURED_THICKNESS = Object.freeze({
-  sign: 'not-negative',
-  most: length(20, 'm'),
-} as const);
-
-/** A lip, a joint, a gap: up to 1 m. */
-export const SMALL = Object.freeze({ sign: 'not-negative', most: length(1, 'm') } as const);
-
-/** A tolerance or an uncertainty: up to 1 m. */
-export const TOLERANCE = SMALL;
-
-/** A rod reading: up to 20 m. */
-export const ROD = MEASURED_THICKNESS;
-
-/** A limit of slope: up to 1 in 1. */
-export const SLOPE_LIMIT = Object.freeze({ sign: 'not-negative', most: slope('100%') } as const);
-
-/** A lip at a drain, up or down: up to 1 m. */
-export const LIP = Object.freeze({ sign: 'any', most: length(1, 'm') } as const);
-
-/** A density of soil or stone: up to 5 t/m3. */
-export const DENSITY = Object.freeze({ sign: 'positive', most: density(5, 't/m3') } as const);
-
-/** A fraction 0 to 1. */
-export const FRACTION = Object.freeze({ sign: 'not-negative', most: 1 } as const);
-
-/** A percentage that must be reached: 50 to 110, so that a fraction is caught. */
-export const PERCENT = Object.freeze({ sign: 'positive', least: 50, most: 110 } as const);
-
-/** How far a percentage may be off: up to 20. */
-export const PERCENT_OFF = Object.freeze({ sign: 'not-negative', most: 20 } as const);
+/** How far a value is inside the nearer of its limits; negative beyond. Internal. */
+export function marginOf<D extends Dimension>(
+  value: Quantity<D>,
+  { minimum, maximum }: Limits<Quantity<D> | null>,
+): Quantity<D> {
+  const above = minimum === null ? undefined : value.minus(minimum);
+  const below = maximum === null ? undefined : maximum.minus(value);
+  if (above === undefined || below === undefined) return above ?? below ?? value.minus(value);
+  return above.compare(below) < 0 ? above : below;
+}

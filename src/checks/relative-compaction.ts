@@ -1,4 +1,6 @@
-import { makeReader, type Reader } from '../input/reader.js';
+import { number, optional, quantity } from '../input/field.js';
+import { DENSITY, FRACTION } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { COMPACTION_MARK } from '../sources/compaction-mark.js';
 import type { DensityInput } from '../units/construct.js';
 import type { Decimal } from '../units/decimal.js';
@@ -16,31 +18,47 @@ import {
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { DENSITY, FRACTION } from './limits.js';
 
-/** How dense a layer is, against the densest that the laboratory made it. */
+/** A density test in place, and the laboratory test it is compared with. */
+export interface RelativeCompactionOptions {
+  /** Density in place, water included [density], more than 0 and at most 5 t/m3. */
+  readonly wetDensity: DensityInput;
+  /** Water over dry mass, a fraction 0 to 1. */
+  readonly moisture: number | string;
+  /** Maximum dry density of the laboratory test [density], more than 0 and at most 5 t/m3. */
+  readonly maximumDryDensity: DensityInput;
+  /** Optimum moisture of that test, a fraction 0 to 1. Default: no water to add is worked out. */
+  readonly optimumMoisture?: number | string;
+}
+
+const OPTIONS = shapeOf<RelativeCompactionOptions>()({
+  wetDensity: quantity(DENSITY),
+  moisture: number(FRACTION),
+  maximumDryDensity: quantity(DENSITY),
+  optimumMoisture: optional(number(FRACTION)),
+});
+
+/** How dense a layer is, compared with a laboratory test. */
 export interface RelativeCompaction extends Worked {
+  /** Density in place without its water. */
   readonly dryDensity: Density;
-  /** Dry density over the largest dry density, in percent, as the nearest float. */
+  /** Dry density over the maximum dry density, in percent, as the nearest float. */
   readonly percent: number;
   /**
-   * Water to add to each volume in place to reach the optimum moisture; negative to dry it by as
-   * much. Null without an optimum.
+   * Water to add to each volume in place to reach the optimum moisture; negative to dry it by as much.
+   * Null if no optimum is given.
    */
   readonly waterToAdd: Density | null;
-  /** More than 105 %: the reference is likely of another material or another test. */
-  readonly suspect: boolean;
+  /** True above 105%: the laboratory test is likely of another material or another effort. */
+  readonly isSuspect: boolean;
 }
 
 /**
- * Relative compaction: `dry density = wet density / (1 + w)`, `percent = 100 x dry / largest dry`.
+ * Relative compaction: `dry density = wet density / (1 + w)`, `percent = 100 x dry / maximum dry`.
  * Moisture is water over **dry** mass; taken on wet mass it makes the layer look denser than it is.
  *
- * @param options.wetDensity - in place, water included [density]
- * @param options.moisture - water over dry mass, a fraction 0 to 1
- * @param options.maximumDryDensity - from the laboratory's compaction test [density]
- * @param options.optimumMoisture - of that test, a fraction 0 to 1, for the water to add
- * @returns dry density, percent, water to add a volume [density], whether the reference is suspect
+ * @param options - see {@link RelativeCompactionOptions}
+ * @returns dry density, percent, water to add per volume [density], whether the test is suspect
  * @throws `REQUIRED`, `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @source common-practice
@@ -55,61 +73,33 @@ export interface RelativeCompaction extends Worked {
  * spot.percent.toFixed(2) //=> '96.19'
  * spot.waterToAdd?.to('kg/m3').toFixed(1) //=> '27.7'
  */
-export function relativeCompaction(options: {
-  readonly wetDensity: DensityInput;
-  readonly moisture: number | string;
-  readonly maximumDryDensity: DensityInput;
-  readonly optimumMoisture?: number | string;
-}): RelativeCompaction {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const [wet, moisture] = readSpot(reader, fields, []);
-  const most = readMaximum(reader, fields);
-  const optimum =
-    fields['optimumMoisture'] === undefined
-      ? null
-      : reader.number(fields['optimumMoisture'], ['optimumMoisture'], FRACTION);
-  reader.finish();
+export function relativeCompaction(options: RelativeCompactionOptions): RelativeCompaction {
+  const read = readOptions(options, OPTIONS);
+  const { wetDensity: wet, moisture, maximumDryDensity: most, optimumMoisture: optimum } = read;
   const dry = dryOf(wet, moisture);
   const percent = percentOf(dry, most);
   const compaction = {
     dryDensity: dry,
     percent: ratioToNumber(percent),
-    waterToAdd: optimum === null ? null : dry.times(optimum.minus(moisture)),
-    suspect: isSuspect(percent),
+    waterToAdd: optimum === undefined ? null : dry.times(optimum.minus(moisture)),
+    isSuspect: isSuspect(percent),
   };
   return withWorking(compaction, () => compactionSteps({ wet, moisture, dry, most }));
 }
-
-/** Reads the wet density and the moisture of a spot. Internal. */
-export function readSpot(
-  reader: Reader,
-  fields: Readonly<Record<string, unknown>>,
-  path: readonly (string | number)[],
-): readonly [Density, Decimal] {
-  return [
-    reader.quantity('density', fields['wetDensity'], [...path, 'wetDensity'], DENSITY),
-    reader.number(fields['moisture'], [...path, 'moisture'], FRACTION),
-  ];
-}
-
-/** Reads the largest dry density. Internal. */
-export const readMaximum = (reader: Reader, fields: Readonly<Record<string, unknown>>): Density =>
-  reader.quantity('density', fields['maximumDryDensity'], ['maximumDryDensity'], DENSITY);
 
 /** Dry density of a wet one, exactly. Internal. */
 export const dryOf = (wet: Density, moisture: Decimal): Density =>
   fromSI('density', divideRatios(exactOf(wet), addRatios(ONE_RATIO, decimalRatio(moisture))));
 
-/** Percent of the largest, exactly. Internal. */
+/** Percent of the maximum, exactly. Internal. */
 export const percentOf = (dry: Density, most: Density): Ratio =>
   divideRatios(multiplyRatios(exactOf(dry), wholeRatio(100)), exactOf(most));
 
-/** Whether a percentage says more about the reference than about the layer. Internal. */
+/** Whether a percentage says more about the laboratory test than about the layer. Internal. */
 export const isSuspect = (percent: Ratio): boolean =>
   compareRatios(percent, readNumber(COMPACTION_MARK.value)) > 0;
 
-/** How a relative compaction was come by. Internal. */
+/** The working of a relative compaction. Internal. */
 export function compactionSteps(of: {
   readonly wet: Density;
   readonly moisture: Decimal;
@@ -128,7 +118,7 @@ export function compactionSteps(of: {
     {
       title: 'Relative compaction in percent',
       formula: 'R = 100 d / D',
-      given: [given('d', 'dry density', dry), given('D', 'largest dry density', most)],
+      given: [given('d', 'dry density', dry), given('D', 'maximum dry density', most)],
       result: given('R', 'percent', ratioToNumber(percentOf(dry, most))),
       source: 'derived',
     },

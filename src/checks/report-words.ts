@@ -8,7 +8,8 @@ import type { JointWidthCheck } from './check-joint-width.js';
 import type { LevelCheck } from './check-levels.js';
 import type { LippageCheck } from './check-lippage.js';
 import type { ThicknessCheck } from './check-thickness.js';
-import { marginOf, type CheckedReading } from './layer-check.js';
+import type { CheckedReading } from './layer-check.js';
+import { marginOf, type Limits } from './limits.js';
 import {
   densityText,
   limitText,
@@ -19,7 +20,6 @@ import {
   tapeText,
   type ReportSystem,
 } from './print-amount.js';
-import type { Between } from './tolerance.js';
 
 /** Any check that a report can hold. */
 export type AnyLayerCheck =
@@ -59,17 +59,17 @@ export function limitsOf(check: AnyLayerCheck, system: ReportSystem): string {
   const length = (value: Length) => limitText(value, system);
   switch (check.check) {
     case 'level': {
-      const { least, most } = check.limits;
-      return `at most ${length(most)} high, ${length(least.abs())} low`;
+      const { minimum, maximum } = check.limits;
+      return `no more than ${length(maximum)} high, ${length(minimum.abs())} low`;
     }
     case 'flatness':
-      return `at most ${length(check.limits.most)} under ${spanText(check.edgeLength)}`;
+      return `no more than ${length(check.limits.maximum)} under ${spanText(check.edgeLength)}`;
     case 'bond-line':
-      return `at most ${length(check.limits.most)} from a string of ${spanText(check.stringLength)}`;
+      return `no more than ${length(check.limits.maximum)} from a string of ${spanText(check.stringLength)}`;
     case 'fall':
       return betweenText(check.limits, slopeLimitText);
     case 'compaction':
-      return `at least ${check.leastPercent} % of ${densityText(check.maximumDryDensity, system)}, ${check.test} test`;
+      return `at least ${check.minimumPercent} % of ${densityText(check.maximumDryDensity, system)}, ${check.test} test`;
     default:
       return betweenText(check.limits, length);
   }
@@ -87,7 +87,7 @@ export function readingTexts(check: AnyLayerCheck, system: ReportSystem): readon
     readings: readonly R[],
     text: (reading: R) => string,
   ): ReadingText[] => readings.map((reading) => ({ reading, measured: text(reading) }));
-  const tape = (reading: CheckedReading, limits: Between, shown = reading.value) =>
+  const tape = (reading: CheckedReading, limits: Limits<Length | null>, shown = reading.value) =>
     tapeText(shown, system, (rounded) => {
       const value = reading.value.isNegative() === shown.isNegative() ? rounded : rounded.negated();
       return reading.verdict !== 'fail' || marginOf(value, limits).isNegative();
@@ -117,7 +117,7 @@ export function readingTexts(check: AnyLayerCheck, system: ReportSystem): readon
     case 'fall':
       return all(check.readings, (reading) => fallText(reading, check));
     case 'compaction':
-      return all(check.readings, (reading) => percentText(reading, check.leastPercent));
+      return all(check.readings, (reading) => percentText(reading, check.minimumPercent));
     default:
       return all(check.readings, (reading) => tape(reading, check.limits));
   }
@@ -137,20 +137,20 @@ function fallText({ value, uncertainty, verdict }: CheckedFall, { limits }: Fall
   return uncertainty.isZero() ? text : `${text} +/- ${slopeText(uncertainty, (u) => !u.isZero())}`;
 }
 
-/** A percentage to the fewest places that do not bring a spot that fails up to the least. */
-function percentText({ percent, verdict }: CheckedDensity, least: number): string {
+/** A percentage to the fewest places that do not bring a spot that fails up to the minimum. */
+function percentText({ percent, verdict }: CheckedDensity, minimum: number): string {
   const places = [1, 2, 3].find(
-    (count) => verdict !== 'fail' || Number(percent.toFixed(count)) < least,
+    (count) => verdict !== 'fail' || Number(percent.toFixed(count)) < minimum,
   );
   return `${percent.toFixed(places ?? 4)} %`;
 }
 
 function betweenText<D extends Dimension>(
-  { least, most }: Between<D>,
+  { minimum, maximum }: Limits<Quantity<D> | null>,
   text: (value: Quantity<D>) => string,
 ): string {
-  if (least === null) return most === null ? 'no limit' : `at most ${text(most)}`;
-  return most === null ? `at least ${text(least)}` : `${text(least)} to ${text(most)}`;
+  if (minimum === null) return maximum === null ? 'no limit' : `no more than ${text(maximum)}`;
+  return maximum === null ? `at least ${text(minimum)}` : `${text(minimum)} to ${text(maximum)}`;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,77 +1,39 @@
 import { fault } from '../errors.js';
-import { makeReader } from '../input/reader.js';
-import { length, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { ZERO_RATIO } from '../units/ratio.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { NO_LENGTH } from '../units/zero.js';
+import { given, type Step, type Worked } from '../working.js';
 import { edgeGaps, edgeReach, edgeRests, greatestGap, type EdgeGap } from './edge-gaps.js';
-import { SPAN } from './limits.js';
-import { readLine, type LineReading, type ProfileReadingInput } from './read-profile.js';
+import type { LineReading } from './line-readings.js';
 
 /** A reading that a straightedge rests on. */
 export interface EdgeContact {
+  /** Distance along the line. */
   readonly station: Length;
+  /** Height above the level line of the readings. */
   readonly height: Length;
 }
 
-/** The greatest gap under a straightedge that is slid along a profile. */
+/** The largest gap under a straightedge that is slid along a profile. */
 export interface Straightedge extends Worked {
-  /** Plumb, from the edge down to the reading; zero where it lies without a gap everywhere. */
+  /** Plumb, from the edge down to the reading; zero if it lies without a gap everywhere. */
   readonly greatestGap: Length;
-  /** Station of that reading; of the first contact where there is no gap. */
+  /** Station of that reading; of the first contact if there is no gap. */
   readonly at: Length;
-  /** The two readings that the edge rests on then, the farthest apart where it touches more. */
+  /** The two readings that the edge rests on there, the farthest apart if it touches more. */
   readonly contacts: readonly [EdgeContact, EdgeContact];
-  /** The readings are fewer than three under the edge somewhere: a gap there does not show. */
-  readonly sparse: boolean;
-  /** The profile is shorter than the straightedge. */
+  /** True if somewhere fewer than three readings are under the edge: a gap there does not show. */
+  readonly isSparse: boolean;
+  /** True if the profile is shorter than the straightedge. */
   readonly overhangs: boolean;
   /**
-   * The shortest stretch that the readings under the edge span: at most its length. The nearer, the
-   * more of the true gap shows.
+   * The shortest stretch that the readings under the edge span: at most its length. The nearer to it,
+   * the more of the true gap shows.
    */
   readonly reach: Length;
 }
 
-/**
- * Slides a straightedge along a sampled profile and finds the greatest gap below it. Wherever it is
- * set down it rests on two readings, neighbours on the upper hull of those under it, so that none
- * stands above it. Over all such pairs i, j not farther apart than the edge is long, and each reading
- * k between: `gap = z_i + (z_j - z_i)(s_k - s_i)/(s_j - s_i) - z_k`. Exact; gaps are plumb, so a
- * profile that is tilted as a whole gives the same. It knows the readings alone: take them close
- * together, at most a tenth of the edge apart, high and low spots among them.
- *
- * @param options.profile - at least 2 readings: `station` along the line, growing, and `height`
- *   [length]
- * @param options.length - of the straightedge [length]
- * @returns greatest gap, where, the two contacts [length], and how well the readings show it
- * @throws `TOO_FEW_POINTS`, `STATION_ORDER`, `READINGS_TOO_SPARSE` where it nowhere reaches from one
- *   reading to the next, `DUPLICATE_ID`, `NOT_POSITIVE`, `OUT_OF_RANGE`, `EMPTY_LIST` and the reading
- *   codes
- * @source derived
- * @source ufgs-02749
- * @example
- * const heights = ['2 mm', '0 mm', '-1 mm', '-3 mm', '-1 mm', '0 mm', '2 mm'];
- * const profile = heights.map((height, k) => ({ station: { value: k / 2, unit: 'm' as const }, height }));
- * const edge = straightedge({ profile, length: '3 m' });
- * edge.greatestGap.to('mm').toString() //=> '5'
- * edge.at.to('m').toString() //=> '1.5'
- * edge.contacts.map(({ station }) => station.to('m').toString()) //=> ['0', '3']
- */
-export function straightedge(options: {
-  readonly profile: readonly ProfileReadingInput[];
-  readonly length: LengthInput;
-}): Straightedge {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const readings = readLine(reader, fields['profile'], { field: 'profile', name: 'height' });
-  const edgeLength = reader.quantity('length', fields['length'], ['length'], SPAN);
-  reader.finish();
-  const { edge } = slideEdge(readings, { edgeLength, least: 2 });
-  return withWorking(edge, () => [gapStep(edge, edgeLength)]);
-}
-
-/** An edge that was slid along readings, and the greatest gap over each. Internal. */
+/** An edge that was slid along readings, and the largest gap over each. Internal. */
 export interface SlidEdge {
   readonly edge: Omit<Straightedge, 'working'>;
   readonly gaps: readonly (EdgeGap | null)[];
@@ -99,7 +61,7 @@ export function slideEdge(
     greatestGap: fromSI('length', found?.gap ?? ZERO_RATIO),
     at: contactAt(readings, found?.index ?? left).station,
     contacts,
-    sparse: fewest < 3,
+    isSparse: fewest < 3,
     overhangs: last.station.minus(first.station).compare(edgeLength) < 0,
     reach: fromSI('length', reach),
   };
@@ -109,7 +71,7 @@ export function slideEdge(
 const tooSparse = (least: 2 | 3) =>
   fault(
     'READINGS_TOO_SPARSE',
-    `nowhere do ${least === 2 ? 'two' : 'three'} readings stand under the straightedge: take them closer together`,
+    `nowhere are ${least === 2 ? 'two' : 'three'} readings under the straightedge. Take readings closer together`,
     { least },
     ['profile'],
   );
@@ -119,16 +81,14 @@ function contactAt(readings: readonly LineReading[], index: number): EdgeContact
   return { station, height: value };
 }
 
-const NOTHING = length(0, 'm');
-
 /** Stands for a reading that is not there, which no caller can bring about. */
-const NO_READING = { station: NOTHING, value: NOTHING };
+const NO_READING = { station: NO_LENGTH, value: NO_LENGTH };
 
-/** How the greatest gap was come by. Internal. */
+/** The working of the largest gap. Internal. */
 export function gapStep(edge: Omit<Straightedge, 'working'>, edgeLength: Length): Step {
   const [left, right] = edge.contacts;
   return {
-    title: 'Greatest gap below the straightedge',
+    title: 'Largest gap below the straightedge',
     formula: 'g = z1 + (z2 - z1)(s - s1)/(s2 - s1) - z',
     given: [
       given('L', 'length of the straightedge', edgeLength),
@@ -138,7 +98,7 @@ export function gapStep(edge: Omit<Straightedge, 'working'>, edgeLength: Length)
       given('z2', 'height of the second contact', right.height),
       given('s', 'station of the gap', edge.at),
     ],
-    result: given('g', 'greatest gap', edge.greatestGap),
+    result: given('g', 'largest gap', edge.greatestGap),
     source: 'derived',
   };
 }

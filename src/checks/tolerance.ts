@@ -1,8 +1,10 @@
 import type { FieldPath } from '../errors.js';
-import type { QuantityRule, Reader } from '../input/reader.js';
+import { custom, object, quantity } from '../input/field.js';
+import { SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
+import type { Reader } from '../input/reader.js';
+import { shapeOf, type Field } from '../input/shape.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import type { SourceId } from '../sources/catalogue.js';
-import type { ReferenceValue } from '../sources/reference-value.js';
 import {
   TOLERANCE_SETS,
   type LeastAndMost,
@@ -12,9 +14,9 @@ import {
   type ToleranceSetName,
 } from '../sources/tolerance-sets.js';
 import type { Dimension } from '../units/catalogue.js';
-import { length, type LengthInput, type QuantityInput } from '../units/construct.js';
+import type { LengthInput } from '../units/construct.js';
 import type { Length, Quantity } from '../units/quantity.js';
-import { SPAN, TOLERANCE } from './limits.js';
+import type { Limits } from './limits.js';
 
 /** Names of the sets that print a tolerance of a kind. */
 export type SetWith<K extends keyof ToleranceSet> = {
@@ -23,175 +25,118 @@ export type SetWith<K extends keyof ToleranceSet> = {
     : never;
 }[ToleranceSetName];
 
-/** Whose tolerance it is: a published set, or the caller's own, for which both are null. */
+/** Where a tolerance comes from. */
 export interface ToleranceOrigin {
+  /** Name of the set in `TOLERANCE_SETS`; null for your own limits. */
   readonly toleranceSet: ToleranceSetName | null;
+  /** Where it is printed; null for your own limits. */
   readonly source: SourceId | null;
 }
 
-const OWN: ToleranceOrigin = Object.freeze({ toleranceSet: null, source: null });
-
-const NAMES = Object.keys(TOLERANCE_SETS) as [ToleranceSetName, ...ToleranceSetName[]];
-
-/** Where a tolerance is read from, and what it is called in a message. Internal. */
-export interface ToleranceField {
-  readonly reader: Reader;
-  readonly value: unknown;
-  /** Default `tolerance`. */
-  readonly path?: FieldPath;
-  /** Such as `flatness of the base`. */
-  readonly words: string;
-}
-
-const pathOf = ({ path = ['tolerance'] }: ToleranceField): FieldPath => path;
-
-/**
- * Reads a tolerance: text is the name of a set, of which `find` takes the part that is needed;
- * anything else is read by `readOwn` as the caller's own. The stand-in is returned after a fault.
- * Internal.
- */
-export function readTolerance<P, T>(
-  field: ToleranceField,
-  {
-    find,
-    published,
-    readOwn,
-    standIn,
-  }: {
-    readonly find: (set: ToleranceSet) => P | undefined;
-    readonly published: (part: P) => T;
-    readonly readOwn: (own: Readonly<Record<string, unknown>>, path: FieldPath) => T;
-    readonly standIn: T;
-  },
-): T & ToleranceOrigin {
-  const { reader, value, words } = field;
-  const path = pathOf(field);
-  if (value === undefined) {
-    reader.fail(
-      'REQUIRED',
-      path,
-      `is missing: name a set (${NAMES.join(', ')}) or give your own limits`,
-    );
-    return { ...standIn, ...OWN };
-  }
-  if (typeof value !== 'string') return { ...readOwn(reader.object(value, path), path), ...OWN };
-  const name = reader.choice(value, path, NAMES);
-  if (name !== value) return { ...standIn, ...OWN };
-  const set: ToleranceSet = TOLERANCE_SETS[name];
-  const part = find(set);
-  if (part !== undefined) {
-    return { ...published(part), toleranceSet: name, source: set.source };
-  }
-  reader.fail(
-    'LIMIT_NOT_SET',
-    path,
-    `${name} prints no ${words}: choose another or give your own`,
-    {
-      set: name,
-    },
-  );
-  return { ...standIn, ...OWN };
-}
-
-/** How far a measure may lie over and under what was planned, of the caller. */
+/** How far a measure may be over and under the plan. */
 export interface BandInput {
+  /** Allowed above the plan [length], 0 to 10 m. */
   readonly over: LengthInput;
+  /** Allowed below the plan [length], 0 to 10 m. */
   readonly under: LengthInput;
 }
 
-/** How far over and under what was planned. Internal. */
+/** How far a measure may be over and under the plan. Internal. */
 export interface Band {
   readonly over: Length;
   readonly under: Length;
 }
 
-/** Reads how far over and under the plan a measure may lie. Internal. */
-export function readBand(
-  field: ToleranceField,
-  find: (set: ToleranceSet) => OverAndUnder | undefined,
-): Band & ToleranceOrigin {
-  return readTolerance(field, {
-    find,
-    published: ({ over, under }) => ({ over: lengthOf(over), under: lengthOf(under) }),
-    readOwn: (own, path) => {
-      const read = (name: 'over' | 'under') =>
-        field.reader.quantity('length', own[name], [...path, name], TOLERANCE);
-      return { over: read('over'), under: read('under') };
-    },
-    standIn: { over: NOTHING, under: NOTHING },
-  });
-}
+/** Your own over and under. Internal. */
+export const bandField: Field<Band> = object(
+  shapeOf<BandInput>()({ over: quantity(TOLERANCE), under: quantity(TOLERANCE) }),
+);
 
-/** The largest gap or distance of the caller, under a straightedge or string of a length. */
+/** The largest gap or distance under a straightedge or string of a length. */
 export interface OverLengthInput {
-  readonly most: LengthInput;
+  /** Largest gap or distance [length], 0 to 10 m. */
+  readonly maximum: LengthInput;
+  /** Length of the straightedge or string [length], more than 0 and at most 10 km. */
   readonly over: LengthInput;
 }
 
-/** Reads the largest gap or distance under a straightedge or string of a length. Internal. */
-export function readOverLength(
-  field: ToleranceField,
-  find: (set: ToleranceSet) => OverLength | undefined,
-): { readonly most: Length; readonly over: Length } & ToleranceOrigin {
-  return readTolerance(field, {
-    find,
-    published: ({ most, over }) => ({ most: lengthOf(most), over: lengthOf(over) }),
-    readOwn: (own, path) => ({
-      most: field.reader.quantity('length', own['most'], [...path, 'most'], TOLERANCE),
-      over: field.reader.quantity('length', own['over'], [...path, 'over'], SPAN),
-    }),
-    standIn: { most: NOTHING, over: NOTHING },
+/** The largest gap or distance over a length. Internal. */
+export interface OverLengthLimit {
+  readonly maximum: Length;
+  readonly over: Length;
+}
+
+/** Your own largest gap or distance over a length. Internal. */
+export const overLengthField: Field<OverLengthLimit> = object(
+  shapeOf<OverLengthInput>()({ maximum: quantity(TOLERANCE), over: quantity(SITE_LENGTH) }),
+);
+
+/** A tolerance as read: the name of a set, or limits of the caller's own. Internal. */
+export type Tolerance<T> =
+  { readonly set: ToleranceSetName; readonly own: null } | { readonly set: null; readonly own: T };
+
+const NAMES = Object.keys(TOLERANCE_SETS) as [ToleranceSetName, ...ToleranceSetName[]];
+
+/** A tolerance: text is the name of a set, anything else is read as the caller's own. Internal. */
+export const toleranceField = <T>(own: Field<T>): Field<Tolerance<T>> =>
+  custom((reader, value, path): Tolerance<T> => {
+    if (typeof value === 'string') return { set: reader.choice(value, path, NAMES), own: null };
+    if (value !== undefined) return { set: null, own: own.read(reader, value, path) };
+    const message = `missing. Name a set, such as "${NAMES[0]}", or give your own limits`;
+    reader.fail('REQUIRED', path, message, { choices: NAMES.join(', ') });
+    return { set: NAMES[0], own: null };
   });
+
+/** The part of a set that a check needs, and what it is called in a message. Internal. */
+export interface Needed<P> {
+  /** Such as `flatness of the base`. */
+  readonly words: string;
+  readonly find: (set: ToleranceSet) => P | undefined;
 }
 
-/** A least and a largest amount; null where there is none. */
-export interface Between<D extends Dimension = 'length'> {
-  readonly least: Quantity<D> | null;
-  readonly most: Quantity<D> | null;
-}
-
-/** A least and a largest amount of the caller, one of them or both. */
-export interface BetweenInput<D extends Dimension = 'length'> {
-  readonly least?: QuantityInput<D>;
-  readonly most?: QuantityInput<D>;
-}
-
-/** Reads a least and a largest amount, one of them or both. Internal. */
-export function readBetween<D extends Dimension>(
-  field: ToleranceField,
-  find: (set: ToleranceSet) => LeastAndMost | undefined,
-  { dimension, rule }: { readonly dimension: D; readonly rule: QuantityRule<D> },
-): Between<D> & ToleranceOrigin {
-  const { reader } = field;
-  const figure = (value: ReferenceValue | undefined) =>
-    value === undefined ? null : referenceQuantity(dimension, value);
-  return readTolerance(field, {
-    find,
-    published: ({ least, most }) => ({ least: figure(least), most: figure(most) }),
-    readOwn: (own, path) => {
-      const read = (name: 'least' | 'most') =>
-        own[name] === undefined
-          ? null
-          : reader.quantity(dimension, own[name], [...path, name], rule);
-      const [least, most] = [read('least'), read('most')];
-      if (least === null && most === null) {
-        reader.fail('REQUIRED', path, 'is missing: give least, most or both');
-      } else if (least !== null && most !== null && least.compare(most) > 0) {
-        reader.fail('LIMITS_CONTRADICT', path, 'the least is more than the most');
-      }
-      return { least, most };
-    },
-    standIn: { least: null, most: null },
-  });
-}
-
-const NOTHING = length(0, 'm');
-
-const lengthOf = (value: ReferenceValue): Length => referenceQuantity('length', value);
-
-/** How far a reading can be off, either way; nothing where it is not given. Internal. */
-export const readUncertainty = (
+/** Refuses a set that does not print what a check needs. Internal. */
+export function checkTolerance(
   reader: Reader,
-  fields: Readonly<Record<string, unknown>>,
-): Length =>
-  reader.quantity('length', fields['uncertainty'] ?? NOTHING, ['uncertainty'], TOLERANCE);
+  tolerance: Tolerance<unknown> | undefined,
+  { words, find }: Needed<unknown>,
+  path: FieldPath,
+): void {
+  if (tolerance === undefined || tolerance.set === null) return;
+  const { set } = tolerance;
+  if (find(TOLERANCE_SETS[set]) !== undefined) return;
+  const message = `"${set}" has no limit for the ${words}. Choose another set, or give your own limits`;
+  reader.fail('LIMIT_NOT_SET', path, message, { set });
+}
+
+/** The limits of a tolerance that has been checked, and where they come from. Internal. */
+export function limitsFrom<P, T extends object>(
+  tolerance: Tolerance<T>,
+  { find }: Needed<P>,
+  published: (part: P) => T,
+): T & ToleranceOrigin {
+  if (tolerance.set === null) return { ...tolerance.own, toleranceSet: null, source: null };
+  const set: ToleranceSet = TOLERANCE_SETS[tolerance.set];
+  const part = find(set);
+  if (part === undefined) throw new TypeError('a tolerance is checked before it is used');
+  return { ...published(part), toleranceSet: tolerance.set, source: set.source };
+}
+
+/** A published over and under. Internal. */
+export const bandOf = ({ over, under }: OverAndUnder): Band => ({
+  over: referenceQuantity('length', over),
+  under: referenceQuantity('length', under),
+});
+
+/** A published largest gap or distance over a length. Internal. */
+export const overLengthOf = ({ most, over }: OverLength): OverLengthLimit => ({
+  maximum: referenceQuantity('length', most),
+  over: referenceQuantity('length', over),
+});
+
+/** A published minimum and maximum. Internal. */
+export const betweenOf =
+  <D extends Dimension>(dimension: D) =>
+  ({ least, most }: LeastAndMost): Limits<Quantity<D> | undefined> => ({
+    minimum: least === undefined ? undefined : referenceQuantity(dimension, least),
+    maximum: most === undefined ? undefined : referenceQuantity(dimension, most),
+  });

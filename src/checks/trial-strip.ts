@@ -1,9 +1,9 @@
-import type { FieldPath } from '../errors.js';
 import { readCompactedPerLoose } from '../input/compaction-ratio.js';
-import { makeReader, type QuantityRule, type Reader } from '../input/reader.js';
-import { exactlyOne } from '../input/exactly-one.js';
+import { list, object, optional, quantity } from '../input/field.js';
+import { ELEVATION, THICKNESS } from '../input/ranges.js';
+import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
 import { sum } from '../units/aggregate.js';
-import { length, type LengthInput } from '../units/construct.js';
+import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import {
   addRatios,
@@ -17,32 +17,95 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
-import { PLACE, THICKNESS } from './limits.js';
+import { oneForm, type Form } from './one-form.js';
 
 /**
- * A spot of a trial strip, before and after compaction: thicknesses, or elevations of the ground below,
- * of the stone as spread and of the stone as compacted.
+ * A spot of a trial strip before and after compaction, in one of two forms: thicknesses; or elevations
+ * of the ground below, of the stone as spread and of the stone as compacted.
  */
-export type TrialReadingInput =
-  | { readonly loose: LengthInput; readonly compacted: LengthInput }
-  | {
-      readonly bottom: LengthInput;
-      readonly looseTop: LengthInput;
-      readonly compactedTop: LengthInput;
-    };
+export type TrialReadingInput = TrialThicknessInput | TrialLevelsInput;
+
+/** A spot of a trial strip by its thicknesses. */
+export interface TrialThicknessInput {
+  /** Thickness as spread [length], more than 0 and at most 5 m. */
+  readonly loose: LengthInput;
+  /** Thickness after compaction [length], more than 0 and at most 5 m. */
+  readonly compacted: LengthInput;
+}
+
+/** A spot of a trial strip by elevations. */
+export interface TrialLevelsInput {
+  /** Elevation of the ground below [length], up to 10 km either way. */
+  readonly bottom: LengthInput;
+  /** Elevation of the stone as spread [length], up to 10 km either way. */
+  readonly looseTop: LengthInput;
+  /** Elevation of the stone after compaction [length], up to 10 km either way. */
+  readonly compactedTop: LengthInput;
+}
+
+/** Readings of a trial strip. */
+export interface TrialStripOptions {
+  /** Before and after at the same spots, 1 to 10 000. */
+  readonly readings: readonly TrialReadingInput[];
+  /** Compacted thickness of the lift to place [length]. Default: no thickness to spread. */
+  readonly compactedThickness?: LengthInput;
+}
+
+const READING = shapeOf<Partial<TrialThicknessInput & TrialLevelsInput>>()({
+  loose: optional(quantity(THICKNESS)),
+  compacted: optional(quantity(THICKNESS)),
+  bottom: optional(quantity(ELEVATION)),
+  looseTop: optional(quantity(ELEVATION)),
+  compactedTop: optional(quantity(ELEVATION)),
+});
+
+const FORMS: readonly Form[] = [
+  ['loose', 'compacted'],
+  ['bottom', 'looseTop', 'compactedTop'],
+];
+
+/** Stone that has grown, or shrunk to less than half, was not measured right. */
+const checkReading: Check<typeof READING> = (reader, values, path, raw) => {
+  const form = oneForm(reader, raw, { forms: FORMS, shape: READING, path });
+  const spot = spotOf(values);
+  if (form === undefined || spot === undefined) return;
+  const isByLevels = form === 'bottom';
+  if (spot.loose.isNegative() || spot.loose.isZero()) {
+    reader.fail('NOT_POSITIVE', [...path, 'looseTop'], 'must be above the bottom');
+    return;
+  }
+  const at = [...path, isByLevels ? 'compactedTop' : 'compacted'];
+  readCompactedPerLoose(reader, ratioToDecimal(ratioOf(spot)), at);
+};
+
+const OPTIONS = shapeOf<TrialStripOptions>()({
+  readings: list(object(READING, checkReading), { of: 'readings' }),
+  compactedThickness: optional(quantity(THICKNESS)),
+});
+
+/** The smallest and the largest ratio of a single reading. */
+export interface RatioRange {
+  /** The smallest. */
+  readonly minimum: number;
+  /** The largest. */
+  readonly maximum: number;
+}
 
 /** The compaction ratio of a trial strip. */
 export interface TrialStrip extends Worked {
   /** Compacted over loose, all readings together, as the nearest float: what `lifts` takes. */
   readonly compactedPerLoose: number;
   /** The smallest and the largest ratio of a single reading. */
-  readonly range: { readonly least: number; readonly most: number };
+  readonly range: RatioRange;
   /** Standard uncertainty of the ratio; null for fewer than 3 readings. */
   readonly standardUncertainty: number | null;
+  /** Average thickness as spread. */
   readonly loose: Length;
+  /** Average thickness after compaction. */
   readonly compacted: Length;
-  /** Loose thickness to spread for the wanted compacted one; null where none was given. */
+  /** Loose thickness to spread for the lift to place; null if none is given. */
   readonly spread: Length | null;
 }
 
@@ -52,13 +115,11 @@ export interface TrialStrip extends Worked {
  * root and for the floats that ratios are returned as. Ground that settles under the plate makes the
  * stone look less compacted than it is: shoot it through a plate.
  *
- * @param options.readings - before and after at the same spots: `loose` and `compacted` thickness, or
- *   elevations `bottom`, `looseTop` and `compactedTop` [length]
- * @param options.compactedThickness - of the lift to be placed [length], for the loose thickness
- * @returns ratio with its range and standard uncertainty; mean thicknesses [length]; loose thickness to
- *   spread [length]
- * @throws `RATIO_OUT_OF_RANGE` where a spot is not 0.5 to 1, `ONE_OF`, `REQUIRED`, `NOT_POSITIVE`,
- *   `OUT_OF_RANGE`, `EMPTY_LIST` and the reading codes
+ * @param options - see {@link TrialStripOptions}
+ * @returns ratio with its range and standard uncertainty; average thicknesses [length]; loose thickness
+ *   to spread [length]
+ * @throws `OUT_OF_RANGE` (also if the ratio of a spot is not 0.5 to 1), `CONFLICTING_FIELDS`,
+ *   `REQUIRED`, `NOT_POSITIVE`, `EMPTY_LIST` and the reading codes
  * @source derived
  * @example
  * const strip = trialStrip({
@@ -72,22 +133,9 @@ export interface TrialStrip extends Worked {
  * strip.compactedPerLoose.toFixed(4) //=> '0.8042'
  * strip.spread?.to('mm').toFixed(1) //=> '124.3'
  */
-export function trialStrip(options: {
-  readonly readings: readonly TrialReadingInput[];
-  readonly compactedThickness?: LengthInput;
-}): TrialStrip {
-  const reader = makeReader();
-  const fields = reader.object(options, []);
-  const spots = reader.list(fields['readings'], ['readings']).map((item, index) => {
-    const path = ['readings', index];
-    return readTrial(reader, reader.object(item, path), path);
-  });
-  const at = ['compactedThickness'];
-  const wanted =
-    fields['compactedThickness'] === undefined
-      ? null
-      : reader.quantity('length', fields['compactedThickness'], at, THICKNESS);
-  reader.finish();
+export function trialStrip(options: TrialStripOptions): TrialStrip {
+  const { readings, compactedThickness: wanted = null } = readOptions(options, OPTIONS);
+  const spots = readings.map((reading) => spotOf(reading) ?? NOWHERE);
   const count = spots.length;
   const loose = sum(spots.map((spot) => spot.loose)).dividedBy(count);
   const compacted = sum(spots.map((spot) => spot.compacted)).dividedBy(count);
@@ -96,8 +144,8 @@ export function trialStrip(options: {
   const strip = {
     compactedPerLoose: ratioToNumber(ratio),
     range: {
-      least: ratioToNumber(ratios.reduce(smaller)),
-      most: ratioToNumber(ratios.reduce(larger)),
+      minimum: ratioToNumber(ratios.reduce(smaller)),
+      maximum: ratioToNumber(ratios.reduce(larger)),
     },
     standardUncertainty: count < 3 ? null : ratioToNumber(uncertaintyOf(spots, ratio, loose)),
     loose,
@@ -118,39 +166,17 @@ const ratioOf = ({ loose, compacted }: Spot): Ratio =>
 const smaller = (a: Ratio, b: Ratio): Ratio => (compareRatios(b, a) < 0 ? b : a);
 const larger = (a: Ratio, b: Ratio): Ratio => (compareRatios(b, a) > 0 ? b : a);
 
-function readTrial(
-  reader: Reader,
-  fields: Readonly<Record<string, unknown>>,
-  path: FieldPath,
-): Spot {
-  const read = (name: string, rule: QuantityRule<'length'>) =>
-    reader.quantity('length', fields[name], [...path, name], rule);
-  const form = exactlyOne(reader, fields, ['loose', 'looseTop'], path);
-  if (form === undefined) return { loose: NOTHING, compacted: NOTHING };
-  if (form === 'loose') {
-    const spot = { loose: read('loose', THICKNESS), compacted: read('compacted', THICKNESS) };
-    const isRead = !spot.loose.isZero() && !spot.compacted.isZero();
-    return isRead ? checkSpot(reader, spot, [...path, 'compacted']) : spot;
-  }
-  const bottom = read('bottom', PLACE);
-  const spot = {
-    loose: read('looseTop', PLACE).minus(bottom),
-    compacted: read('compactedTop', PLACE).minus(bottom),
-  };
-  if (spot.loose.isNegative() || spot.loose.isZero()) {
-    reader.fail('NOT_POSITIVE', [...path, 'looseTop'], 'must lie above the bottom');
-    return spot;
-  }
-  return checkSpot(reader, spot, [...path, 'compactedTop']);
+/** The two thicknesses of a reading; undefined if part of it could not be read. */
+function spotOf(reading: Partial<Values<typeof READING>>): Spot | undefined {
+  const { loose, compacted, bottom, looseTop, compactedTop } = reading;
+  if (loose !== undefined && compacted !== undefined) return { loose, compacted };
+  if (bottom === undefined || looseTop === undefined || compactedTop === undefined)
+    return undefined;
+  return { loose: looseTop.minus(bottom), compacted: compactedTop.minus(bottom) };
 }
 
-/** A spot whose stone has grown, or shrunk to less than half, was not measured right. */
-function checkSpot(reader: Reader, spot: Spot, path: FieldPath): Spot {
-  readCompactedPerLoose(reader, ratioToDecimal(ratioOf(spot)), path);
-  return spot;
-}
-
-const NOTHING = length(0, 'm');
+/** Stands for a reading that could not be read, which the check does not let through. */
+const NOWHERE: Spot = { loose: NO_LENGTH, compacted: NO_LENGTH };
 
 /** `sqrt(sum (c - r l)^2 / (n (n - 1))) / mean(l)` */
 function uncertaintyOf(spots: readonly Spot[], ratio: Ratio, loose: Length): Ratio {
@@ -168,7 +194,10 @@ function trialSteps(strip: Omit<TrialStrip, 'working'>, wanted: Length | null): 
   const ratio: Step = {
     title: 'Compaction ratio of the trial strip',
     formula: 'r = C / l',
-    given: [given('C', 'mean compacted thickness', compacted), given('l', 'mean loose', loose)],
+    given: [
+      given('C', 'average compacted thickness', compacted),
+      given('l', 'average loose thickness', loose),
+    ],
     result: given('r', 'compacted per loose', compactedPerLoose),
     source: 'derived',
   };

@@ -49,7 +49,7 @@ const lippage = checkLippage({
 });
 const joints = checkJointWidth({
   readings: [{ id: 'a', width: '2.5 mm' }],
-  tolerance: { least: '2 mm', most: '1/8 in' },
+  tolerance: { minimum: '2 mm', maximum: '1/8 in' },
 });
 const bond = checkBondLine({
   line: 'bond line of the walk',
@@ -94,10 +94,10 @@ describe('layerReport', () => {
       '  Limits: Construction Tolerances and Recommendations for Interlocking Concrete Pavements (trade association guide); tolerance tables.';
     const irc =
       '  Limits: IRC:SP:63-2004 Guidelines for interlocking concrete block pavement; Annexure 1.3 and 1.4.';
-    const move = 'Out of tolerance: make the moves listed, then measure again.';
+    const move = 'Out of tolerance. Make the corrections listed, then measure again.';
     expect(metric.lines).toEqual([
       'Base of the drive: FAIL',
-      'Level of the base against the plan: FAIL (at most 10 mm high, 0 mm low)',
+      'Level of the base against the plan: FAIL (no more than 10 mm high, 0 mm low)',
       '  A: 10.4 mm high: cut 10 mm',
       '  C: 4 mm low: add 4 mm',
       `  1 of 3 within tolerance. ${move}`,
@@ -105,20 +105,20 @@ describe('layerReport', () => {
       'Thickness of the base: FAIL (7 1/2 in to 8 3/4 in)',
       '  A: 184 mm: add 19 mm',
       '  average: 187 mm: add 16 mm',
-      `  1 of 3 within tolerance. ${move} Where a layer is thick over a deep dig but its top stands right, leave it.`,
+      `  1 of 3 within tolerance. ${move} If a layer is thick over a deep dig but its top is on grade, leave it.`,
       guide,
-      'Flatness of the base: FAIL (at most 10 mm under 3 m)',
+      'Flatness of the base: FAIL (no more than 10 mm under 3 m)',
       '  2: gap 12 mm at station 1.500 m: add 12 mm',
-      '  2 of 3 within tolerance. Fill the low spots listed, or, where one high spot holds the straightedge up on both sides, take that down. Then measure again.',
+      '  2 of 3 within tolerance. Fill the low spots listed. If one high spot holds the straightedge up on both sides, take that down instead. Then measure again.',
       guide,
-      'Lippage between pavers: FAIL (at most 3 mm)',
+      'Lippage between pavers: FAIL (no more than 3 mm)',
       '  door: 3.4 mm: lower 1 mm',
       `  0 of 1 within tolerance. ${move}`,
       guide,
       'Joint width: PASS (2 mm to 1/8 in)',
       '  1 of 1 within tolerance. All readings are within tolerance.',
       '  Limits of the job.',
-      'Straightness of the bond line of the walk: FAIL (at most 13 mm from a string of 50 ft)',
+      'Straightness of the bond line of the walk: FAIL (no more than 13 mm from a string of 50 ft)',
       '  2: 14 mm right at station 6.000 m: move 14 mm left',
       `  2 of 3 within tolerance. ${move}`,
       guide,
@@ -148,7 +148,7 @@ describe('layerReport', () => {
     expect(lines).toContain('  A: 7 1/4 in: add 3/4 in');
     expect(lines).toContain('  average: 7 3/8 in: add 5/8 in');
     expect(lines).toContain('  2: gap 1/2 in at station 4.92 ft: add 1/2 in');
-    expect(lines).toContain('Lippage between pavers: FAIL (at most 3 mm)');
+    expect(lines).toContain('Lippage between pavers: FAIL (no more than 3 mm)');
     expect(lines).toContain('  door: 1/8 in: lower 1/16 in');
   });
 

@@ -89,7 +89,7 @@ describe('checkLevels', () => {
     ['tolerance', { over: '10 mm' }, 'REQUIRED', 'tolerance.under'],
     ['tolerance', { over: '-1 mm', under: '0 mm' }, 'NEGATIVE', 'tolerance.over'],
     ['uncertainty', '-1 mm', 'NEGATIVE'],
-    ['uncertainty', '2 m', 'OUT_OF_RANGE'],
+    ['uncertainty', '11 m', 'OUT_OF_RANGE'],
   ]);
 });
 
@@ -136,7 +136,7 @@ describe('checkThickness', () => {
       verdict: 'fail',
       move: { action: 'add' },
     });
-    expect(check.averageLimits.least.to('mm').toString()).toBe('195');
+    expect(check.averageLimits.minimum.to('mm').toString()).toBe('195');
     const edge = checkThickness({ ...base, readings: thick(195, 195), averageTolerance });
     expect(edge.verdict).toBe('pass');
   });

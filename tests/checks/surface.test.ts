@@ -50,7 +50,7 @@ describe('checkFlatness', () => {
     const check = checkFlatness({
       layer: 'pavers',
       profile: profile(1, [0, -13, 0]).map((one, k) => ({ ...one, id: `row ${k}` })),
-      tolerance: { most: '1/2 in', over: '10 ft' },
+      tolerance: { maximum: '1/2 in', over: '10 ft' },
     });
     expect(moves(check)).toEqual(['row 1: raise 13 mm']);
     expect(check).toMatchObject({ toleranceSet: null, source: null });
@@ -73,7 +73,7 @@ describe('checkFlatness', () => {
     );
     const options = { layer: 'base', tolerance: 'paver-guide-mm' } as const;
     const check = checkFlatness({ ...options, profile: far });
-    expect(check).toMatchObject({ verdict: 'unclear', sparse: true, outOfTolerance: [] });
+    expect(check).toMatchObject({ verdict: 'unclear', isSparse: true, outOfTolerance: [] });
     expect(check.note).toContain('fewer than three readings');
     const low = far.map((one, k) => (k === 1 ? { ...one, height: mm(-11) } : one));
     expect(checkFlatness({ ...options, profile: low }).verdict).toBe('fail');
@@ -81,15 +81,17 @@ describe('checkFlatness', () => {
 
   const valid = { layer: 'base', profile: profile(1, [0, 1, 0]), tolerance: 'paver-guide-mm' };
   testRefusals(checkFlatness, valid, [
+    ['layer', undefined, 'REQUIRED'],
+    ['tolerance', undefined, 'REQUIRED'],
     ['layer', 'subgrade', 'LIMIT_NOT_SET', 'tolerance'],
     ['layer', 'bedding', 'LIMIT_NOT_SET', 'tolerance'],
     ['profile', profile(2, [0, 1, 0]), 'READINGS_TOO_SPARSE'],
     ['profile', profile(1, [0, 1]), 'READINGS_TOO_SPARSE'],
     ['profile.1.id', '3', 'DUPLICATE_ID', 'profile[2].id'],
     ['profile.1.id', '', 'EMPTY', 'profile[1].id'],
-    ['profile.1.station', '0 m', 'STATION_ORDER', 'profile[1].station'],
-    ['tolerance', { most: '10 mm', over: '0 m' }, 'NOT_POSITIVE', 'tolerance.over'],
-    ['tolerance', { over: '3 m' }, 'REQUIRED', 'tolerance.most'],
+    ['profile.1.station', '0 m', 'NOT_INCREASING', 'profile[1].station'],
+    ['tolerance', { maximum: '10 mm', over: '0 m' }, 'NOT_POSITIVE', 'tolerance.over'],
+    ['tolerance', { over: '3 m' }, 'REQUIRED', 'tolerance.maximum'],
     ['uncertainty', '-1 mm', 'NEGATIVE'],
   ]);
 });
@@ -97,7 +99,7 @@ describe('checkFlatness', () => {
 describe('checkBondLine', () => {
   const line = (spacing: number, offsets: readonly (number | string)[]) =>
     offsets.map((offset, k) => ({ station: metres(k * spacing), offset: mm(offset) }));
-  const own = { most: '10 mm', over: '8 m' };
+  const own = { maximum: '10 mm', over: '8 m' };
 
   test('on the limit passes, a hair more fails; + left moves right', () => {
     const check = checkBondLine({ readings: line(2, [0, 10, 0, '-10.01', 0]), tolerance: own });
@@ -105,7 +107,7 @@ describe('checkBondLine', () => {
     expect(moves(check)).toEqual(['4: move 10 mm left']);
     expect(check.greatest.to('mm').toString()).toBe('10.01');
     expect(check.at.toNumber('m')).toBe(6);
-    expect(check.limits.least.to('mm').toString()).toBe('-10');
+    expect(check.limits.minimum.to('mm').toString()).toBe('-10');
   });
 
   test('the base line need not be parallel: what counts is the string', () => {
@@ -123,7 +125,7 @@ describe('checkBondLine', () => {
   test('the string moves on along a line longer than itself', () => {
     const check = checkBondLine({
       readings: line(4, [0, 0, 0, 12, 0]),
-      tolerance: { most: '5 mm', over: '8 m' },
+      tolerance: { maximum: '5 mm', over: '8 m' },
     });
     // held on 8 and 16 m the string leaves 12 mm; on 4 and 12 m the reading at 8 m lies 6 mm right
     expect(moves(check)).toEqual(['3: move 6 mm left', '4: move 12 mm right']);
@@ -144,10 +146,10 @@ describe('checkBondLine', () => {
 
   const valid = { readings: line(2, [0, 1, 0]), tolerance: 'paver-guide-mm' };
   testRefusals(checkBondLine, valid, [
-    ['readings', line(2, [0]), 'TOO_FEW_POINTS'],
+    ['readings', line(2, [0]), 'TOO_FEW'],
     ['readings', line(2, [0, 1]), 'READINGS_TOO_SPARSE'],
     ['readings', line(10, [0, 1, 2]), 'READINGS_TOO_SPARSE'],
-    ['readings.2.station', '2 m', 'STATION_ORDER', 'readings[2].station'],
+    ['readings.2.station', '2 m', 'NOT_INCREASING', 'readings[2].station'],
     ['readings.0.offset', undefined, 'REQUIRED', 'readings[0].offset'],
     ['line', '', 'EMPTY'],
     ['tolerance', 'block-laying-clauses', 'LIMIT_NOT_SET'],
@@ -186,7 +188,7 @@ describe('checkLippage', () => {
     const check = checkLippage({
       place: 'pavers',
       readings: lips(1, 2, 4),
-      tolerance: { most: '2 mm' },
+      tolerance: { maximum: '2 mm' },
       uncertainty: '1 mm',
     });
     expect(verdicts(check)).toEqual(['pass', 'unclear', 'fail']);
@@ -199,7 +201,7 @@ describe('checkLippage', () => {
     ['readings.0.lippage', '-1 mm', 'NEGATIVE', 'readings[0].lippage'],
     ['readings.0.lippage', '2 m', 'OUT_OF_RANGE', 'readings[0].lippage'],
     ['tolerance', {}, 'REQUIRED'],
-    ['tolerance', { least: '3 mm', most: '2 mm' }, 'LIMITS_CONTRADICT'],
+    ['tolerance', { minimum: '3 mm', maximum: '2 mm' }, 'LIMITS_CONTRADICT'],
     ['tolerance', 'ufgs-02780-mm', 'LIMIT_NOT_SET'],
   ]);
 });
@@ -223,8 +225,8 @@ describe('checkJointWidth', () => {
 
   test('passes with the share that is asked for, exactly', () => {
     const readings = joints(3, 3, 9);
-    const share = (leastShare: string) =>
-      checkJointWidth({ readings, tolerance: 'paver-guide-mm', leastShare }).verdict;
+    const share = (minimumShare: string) =>
+      checkJointWidth({ readings, tolerance: 'paver-guide-mm', minimumShare }).verdict;
     expect(share('0.6666666666666666')).toBe('pass');
     expect(share('2/3')).toBe('pass');
     expect(share('0.6666666666666667')).toBe('fail');
@@ -232,12 +234,12 @@ describe('checkJointWidth', () => {
   });
 
   test('is unclear where the doubtful joints decide', () => {
-    const check = (leastShare: number) =>
+    const check = (minimumShare: number) =>
       checkJointWidth({
         readings: joints(3, 5, 5, 9),
         tolerance: 'paver-guide-mm',
         uncertainty: '0.5 mm',
-        leastShare,
+        minimumShare,
       });
     expect(check(0.25)).toMatchObject({ verdict: 'pass', share: 0.25 });
     expect(check(0.75).verdict).toBe('unclear');
@@ -247,14 +249,14 @@ describe('checkJointWidth', () => {
   test('a set with one limit only', () => {
     const check = checkJointWidth({ readings: joints(0, 4), tolerance: 'irc-sp-63-2004' });
     expect(check.verdict).toBe('pass');
-    expect(check.limits.least).toBeNull();
+    expect(check.limits.minimum).toBeNull();
   });
 
   testRefusals(checkJointWidth, { readings: joints(3), tolerance: 'paver-guide-mm' }, [
     ['readings.0.width', '-1 mm', 'NEGATIVE', 'readings[0].width'],
-    ['leastShare', 90, 'OUT_OF_RANGE'],
+    ['minimumShare', 90, 'OUT_OF_RANGE'],
     ['tolerance', 'spec-526-mm', 'LIMIT_NOT_SET'],
-    ['tolerance', { least: '3 mm', most: '2 mm' }, 'LIMITS_CONTRADICT'],
+    ['tolerance', { minimum: '3 mm', maximum: '2 mm' }, 'LIMITS_CONTRADICT'],
   ]);
 });
 
@@ -275,13 +277,13 @@ describe('checkFall', () => {
 
   test('too steep raises the low end; without a least either way counts', () => {
     const readings = drop(60, 61, -60, -61);
-    const check = checkFall({ layer: 'pavers', readings, tolerance: { most: '2%' } });
+    const check = checkFall({ layer: 'pavers', readings, tolerance: { maximum: '2%' } });
     expect(verdicts(check)).toEqual(['pass', 'fail', 'pass', 'fail']);
     expect(moves(check)).toEqual(['P1: raise 1 mm', 'P3: lower 1 mm']);
     const between = checkFall({
       layer: 'pavers',
       readings,
-      tolerance: { least: '1%', most: '2%' },
+      tolerance: { minimum: '1%', maximum: '2%' },
     });
     expect(verdicts(between)).toEqual(['pass', 'fail', 'fail', 'fail']);
   });
@@ -308,8 +310,8 @@ describe('checkFall', () => {
     ['readings.0.run', '0 m', 'NOT_POSITIVE', 'readings[0].run'],
     ['readings.0.fall', undefined, 'REQUIRED', 'readings[0].fall'],
     ['tolerance', 'irc-sp-63-2004', 'LIMIT_NOT_SET'],
-    ['tolerance', { least: '-1%' }, 'NEGATIVE', 'tolerance.least'],
-    ['tolerance', { most: '1:0.5' }, 'OUT_OF_RANGE', 'tolerance.most'],
+    ['tolerance', { minimum: '-1%' }, 'NEGATIVE', 'tolerance.minimum'],
+    ['tolerance', { maximum: '1:0.5' }, 'OUT_OF_RANGE', 'tolerance.maximum'],
     ['standardUncertainty', '-1 mm', 'NEGATIVE'],
   ]);
 });

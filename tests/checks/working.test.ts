@@ -52,21 +52,21 @@ test('flatness: the greatest gap', () => {
 });
 
 test('lippage and joints: the limits that there are', () => {
-  const lips = (least?: string) =>
+  const lips = (minimum?: string) =>
     checkLippage({
       place: 'drain',
       readings: [{ id: 'a', lippage: '4 mm' }],
-      tolerance: { most: '10 mm', ...(least === undefined ? {} : { least }) },
+      tolerance: { maximum: '10 mm', ...(minimum === undefined ? {} : { minimum }) },
     });
   expect(shape(lips())).toEqual(['a a1 -> m']);
   expect(shape(lips('3 mm'))).toEqual(['a a0 a1 -> m']);
   expect(results(lips())).toEqual(['0.006 m']);
   expect(results(lips('3 mm'))).toEqual(['0.001 m']);
-  const joints = (tolerance: { least: string } | { most: string }) =>
+  const joints = (tolerance: { minimum: string } | { maximum: string }) =>
     checkJointWidth({ readings: [{ id: 'a', width: '3 mm' }], tolerance });
-  expect(shape(joints({ least: '2 mm' }))).toEqual(['n N j0 p0 -> p']);
-  expect(shape(joints({ most: '5 mm' }))).toEqual(['n N j1 p0 -> p']);
-  expect(results(joints({ most: '5 mm' }))).toEqual([1]);
+  expect(shape(joints({ minimum: '2 mm' }))).toEqual(['n N j0 p0 -> p']);
+  expect(shape(joints({ maximum: '5 mm' }))).toEqual(['n N j1 p0 -> p']);
+  expect(results(joints({ maximum: '5 mm' }))).toEqual([1]);
 });
 
 test('bond line: the readings between the ends', () => {
@@ -98,7 +98,7 @@ test('compaction: dry density and percent of each spot, and the least', () => {
     readings: [{ id: 'a', wetDensity: '2200 kg/m3', moisture: 0.1 }],
     maximumDryDensity: '2000 kg/m3',
     test: 'modified',
-    tolerance: { leastPercent: 95 },
+    tolerance: { minimumPercent: 95 },
   });
   expect(shape(check)).toEqual(['m w -> d', 'd D -> R', 'R0 D -> d0']);
   expect(results(check)).toEqual(['2000 kg/m3', 100, '1900 kg/m3']);

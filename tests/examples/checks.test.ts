@@ -4,9 +4,9 @@ import { describe, expect, test } from 'vitest';
 import { scanStraightedge } from 'settline/geometry';
 import {
   checkFall,
+  checkFlatness,
   checkThickness,
   relativeCompaction,
-  straightedge,
   trialStrip,
 } from 'settline/checks';
 import { length } from 'settline/units';
@@ -21,13 +21,13 @@ const profile = (heights: readonly number[]) =>
 // Closed form on a sampled profile, derived from the rule of UFGS 02749, 3.11.8 (the edge rests on the
 // two highest spots)
 test('a dip and a centre hump', () => {
-  const dip = straightedge({ profile: profile([2, 0, -1, -3, -1, 0, 2]), length: '3 m' });
+  const dip = checkFlatness({ profile: profile([2, 0, -1, -3, -1, 0, 2]), length: '3 m' });
   expectPrinted(dip.greatestGap.toNumber('mm'), '5');
   expect(dip.at.toNumber('m')).toBe(1.5);
-  const hump = straightedge({ profile: profile([0, 0, -2, 4, -1, -2, 0]), length: '3 m' });
+  const hump = checkFlatness({ profile: profile([0, 0, -2, 4, -1, -2, 0]), length: '3 m' });
   expectPrinted(hump.greatestGap.toNumber('mm'), '4.666667');
   expect(hump.at.toNumber('m')).toBe(1);
-  const right = straightedge({ profile: profile([4, -1, -2, 0]), length: '3 m' });
+  const right = checkFlatness({ profile: profile([4, -1, -2, 0]), length: '3 m' });
   expectPrinted(right.greatestGap.toNumber('mm'), '3.666667');
   expect(right.at.toNumber('m')).toBe(0.5);
 });
@@ -48,7 +48,7 @@ test.each([
   const readings = inside.map((s) => [s, arc(s)] as const);
   const scanned = scanStraightedge(readings, { length: 3 });
   expectPrinted(scanned.greatestGap * 1000, printed);
-  const exact = straightedge({
+  const exact = checkFlatness({
     profile: readings.map(([s, z]) => ({ station: length(s, 'm'), height: length(z, 'm') })),
     length: '3 m',
   });
@@ -70,7 +70,7 @@ test('an invented example of the method: 2.05 t/m3 at 11 % against 1.92 at 12.5 
 // Invented examples of the methods, worked by hand: no publication
 describe('invented examples', () => {
   test('three heights, 1.5 m apart: gap 6 mm', () => {
-    const edge = straightedge({
+    const edge = checkFlatness({
       profile: [
         { station: '0 m', height: '29.940 m' },
         { station: '1.5 m', height: '29.916 m' },
@@ -80,7 +80,7 @@ describe('invented examples', () => {
     });
     // here the middle reading stands 6 mm above its ends: no gap below it
     expect(edge.greatestGap.isZero()).toBe(true);
-    const turned = straightedge({
+    const turned = checkFlatness({
       profile: [
         { station: '0 m', height: '-29.940 m' },
         { station: '1.5 m', height: '-29.916 m' },
@@ -92,11 +92,11 @@ describe('invented examples', () => {
   });
 
   test('2 % over 3 m with 2 mm a height: unclear against 2 %, passes 1.8 %', () => {
-    const check = (least: string) =>
+    const check = (minimum: string) =>
       checkFall({
         layer: 'pavers',
         readings: [{ id: 'a', fall: '60 mm', run: '3 m' }],
-        tolerance: { least },
+        tolerance: { minimum },
         standardUncertainty: '2 mm',
       });
     expectPrinted((check('2%').readings[0]?.uncertainty.toNumber('percent') ?? 0) / 2, '0.094');

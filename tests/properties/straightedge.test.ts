@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { checkFlatness } from 'settline/checks';
 import { scanStraightedge } from 'settline/geometry';
-import { straightedge } from 'settline/checks';
 import { length } from 'settline/units';
 import { SOME } from './arbitrary.js';
 import { runs } from '../runs.js';
@@ -30,7 +30,7 @@ const profile = (most: number, rough: number): fc.Arbitrary<Reading[]> =>
 const edgeLength = fc.integer({ min: 400, max: 3000 });
 
 const exact = (readings: readonly Reading[], millimetres: number) =>
-  straightedge({
+  checkFlatness({
     profile: readings.map(({ s, z }) => ({ station: length(s, 'mm'), height: length(z, 'mm') })),
     length: length(millimetres, 'mm'),
   });

@@ -60,8 +60,8 @@ function surfaceLines(check: SurfaceCheck, { units, system, width }: SheetStyle)
       VERDICT_WORDS[stake.verdict],
     ]),
   ];
-  const { least, most } = level.limits;
-  const limits = `Within ${units.depthWithUnit(most)} high and ${units.depthWithUnit(least.abs())} low`;
+  const { minimum, maximum } = level.limits;
+  const limits = `Within ${units.depthWithUnit(maximum)} high and ${units.depthWithUnit(minimum.abs())} low`;
   const actions = stakes.filter(({ verdict }) => verdict !== 'pass');
   const thick =
     thickness === null

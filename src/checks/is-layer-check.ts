@@ -1,0 +1,109 @@
+import { isPlain } from '../input/plain.js';
+import { SOURCES } from '../sources/catalogue.js';
+import type { Dimension } from '../units/catalogue.js';
+import { isDecimal } from '../units/decimal.js';
+import { isQuantity } from '../units/quantity.js';
+import { isCheckMove } from './describe-check-move.js';
+import type { CheckKind } from './layer-check.js';
+import type { AnyLayerCheck } from './report-words.js';
+
+/** Whether a value is what a place in a result holds. */
+type Test = (value: unknown) => boolean;
+
+const isText: Test = (value) => typeof value === 'string';
+const isNumber: Test = (value) => typeof value === 'number' && Number.isFinite(value);
+const isOf =
+  (dimension: Dimension): Test =>
+  (value) =>
+    isQuantity(value) && value.dimension === dimension;
+const oneOf =
+  (...values: readonly unknown[]): Test =>
+  (value) =>
+    values.includes(value);
+const orNull =
+  (test: Test): Test =>
+  (value) =>
+    value === null || test(value);
+const hasAll =
+  (fields: Readonly<Record<string, Test>>): Test =>
+  (value) =>
+    isPlain(value) && Object.entries(fields).every(([name, test]) => test(value[name]));
+
+/** A list of which each entry passes; a gap is no entry. */
+const listOf =
+  (test: Test): Test =>
+  (value) => {
+    if (!Array.isArray(value)) return false;
+    for (const entry of value as unknown[]) if (!test(entry)) return false;
+    return true;
+  };
+
+const isSource: Test = (value) => typeof value === 'string' && Object.hasOwn(SOURCES, value);
+const isVerdict = oneOf('pass', 'unclear', 'fail');
+const isStepValue: Test = (value) =>
+  isText(value) || isNumber(value) || isQuantity(value) || isDecimal(value);
+const isStepInput = hasAll({ symbol: isText, name: isText, value: isStepValue });
+const isStep = hasAll({
+  title: isText,
+  formula: isText,
+  given: listOf(isStepInput),
+  result: isStepInput,
+  source: isSource,
+});
+
+/** What a report uses of every check. */
+const COMMON = {
+  subject: isText,
+  verdict: isVerdict,
+  toleranceSet: orNull(isText),
+  source: orNull(isSource),
+  note: isText,
+  cautions: listOf(hasAll({ id: isText, text: isText })),
+  working: listOf(isStep),
+};
+
+/** What a report uses of every reading. */
+const readingOf = (dimension: Dimension, own: Readonly<Record<string, Test>> = {}): Test =>
+  hasAll({
+    id: isText,
+    value: isOf(dimension),
+    margin: isOf(dimension),
+    verdict: isVerdict,
+    move: orNull(isCheckMoveTest),
+    ...own,
+  });
+
+const isCheckMoveTest: Test = (value) => isCheckMove(value);
+const isLength = isOf('length');
+const either = hasAll({ minimum: orNull(isLength), maximum: orNull(isLength) });
+const both = hasAll({ minimum: isLength, maximum: isLength });
+const plain = { readings: listOf(readingOf('length')) };
+const along = { readings: listOf(readingOf('length', { station: isLength })) };
+
+/** What a report uses of each kind of check. */
+const KINDS: Readonly<Record<CheckKind, Readonly<Record<string, Test>>>> = {
+  level: { limits: both, ...plain },
+  thickness: { limits: both, averageLimits: both, average: readingOf('length'), ...plain },
+  flatness: { limits: hasAll({ maximum: isLength }), edgeLength: isLength, ...along },
+  lippage: { limits: either, ...plain },
+  'joint-width': { limits: either, ...plain },
+  'bond-line': { limits: both, stringLength: isLength, ...along },
+  fall: {
+    limits: hasAll({ minimum: orNull(isOf('slope')), maximum: orNull(isOf('slope')) }),
+    readings: listOf(readingOf('slope', { uncertainty: isOf('slope') })),
+  },
+  compaction: {
+    minimumPercent: isNumber,
+    maximumDryDensity: isOf('density'),
+    test: oneOf('standard', 'modified'),
+    readings: listOf(readingOf('density', { percent: isNumber })),
+  },
+};
+
+/** True for the result of a check, with all that a report uses of it. Internal. */
+export function isLayerCheck(value: unknown): value is AnyLayerCheck {
+  if (!isPlain(value)) return false;
+  const { check } = value;
+  if (typeof check !== 'string' || !Object.hasOwn(KINDS, check)) return false;
+  return hasAll({ ...COMMON, ...KINDS[check as CheckKind] })(value);
+}

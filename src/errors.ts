@@ -83,10 +83,8 @@ export const ERROR_CODES = {
   UNKNOWN_ID: 'an id that is defined nowhere',
 
   // the work itself
-  RATIO_OUT_OF_RANGE: 'a compaction ratio that no soil or stone has',
   POINTS_COINCIDE: 'points that are all the same point',
   DIRECTION_UNDEFINED: 'points that spread alike in every direction',
-  TOO_FEW_POINTS: 'fewer points than the figure needs',
   SELF_INTERSECTION: 'an outline that crosses or touches itself',
   ZERO_AREA: 'an outline that encloses nothing',
   CAPACITY_EXCEEDED: 'more pieces than can be counted',
@@ -107,10 +105,7 @@ export const ERROR_CODES = {
   TANGENTS_OVERLAP: 'a rounded corner that is longer than its sides',
 
   // site and checks
-  EITHER_OR: 'fields of which one and only one must be given',
   NOT_INCREASING: 'values that must grow from one to the next',
-  TOO_FEW_AXLES: 'fewer axles than a group needs',
-  DATE_INVALID: 'text that is no date of the calendar written YYYY-MM-DD',
   LIMIT_NOT_SET: 'a tolerance that the chosen set does not print',
   READINGS_TOO_SPARSE: 'readings too far apart for the length of the straightedge',
 

@@ -1,13 +1,23 @@
-// Writes docs/reference/error-codes.md from the list in src/errors.ts.
+// Writes docs/reference/error-codes.md from the lists in src.
 import { readFileSync, writeFileSync } from 'node:fs';
 import ts from 'typescript';
 
-const { outputText } = ts.transpileModule(readFileSync('src/errors.ts', 'utf8'), {
-  compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 },
-});
-const { ERROR_CODES } = await import(`data:text/javascript,${encodeURIComponent(outputText)}`);
+/** Loads a source file that imports nothing. */
+async function load(path) {
+  const { outputText } = ts.transpileModule(readFileSync(path, 'utf8'), {
+    compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 },
+  });
+  return import(`data:text/javascript,${encodeURIComponent(outputText)}`);
+}
 
-const rows = Object.entries(ERROR_CODES).map(([code, meaning]) => `| \`${code}\` | ${meaning} |`);
+const rowsOf = (list) =>
+  Object.entries(list)
+    .map(([name, meaning]) => `| \`${name}\` | ${meaning} |`)
+    .join('\n');
+
+const { ERROR_CODES } = await load('src/errors.ts');
+const { READING_REASONS } = await load('src/units/reading-reasons.ts');
+
 writeFileSync(
   'docs/reference/error-codes.md',
   `# Error codes
@@ -16,8 +26,22 @@ Every refusal is a \`SettlineError\` with \`code\`, \`path\`, \`params\` and \`i
 call). A code never changes its meaning; the message may. Whole jobs are refused with \`JOB_INVALID\`,
 and each fault in \`issues\` has a code of its own.
 
+Where a doc comment says "the reading codes", it means those of any quantity in a field:
+\`TEXT_UNREADABLE\`, \`UNIT_MISSING\`, \`UNIT_UNKNOWN\`, \`UNIT_AMBIGUOUS\`, \`DIMENSION_MISMATCH\`,
+\`NOT_FINITE\`, \`NOT_A_NUMBER\`, \`DIVISION_BY_ZERO\`, \`TOO_LONG\`, \`WRONG_TYPE\` and \`OUT_OF_RANGE\`.
+
 | code | meaning |
 | --- | --- |
-${rows.join('\n')}
+${rowsOf(ERROR_CODES)}
+
+## Why text cannot be read
+
+\`TEXT_UNREADABLE\` has one of these in \`params.reason\`, the place in the text, counted from 0, in
+\`params.position\`, and the text, cut after 40 characters, in \`params.text\`. \`READING_REASONS\` of
+\`settline/units\` lists the same.
+
+| reason | meaning |
+| --- | --- |
+${rowsOf(READING_REASONS)}
 `,
 );

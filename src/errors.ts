@@ -1,3 +1,5 @@
+import { shownText } from './shown-text.js';
+
 /**
  * The one error class of the library and the list of its codes.
  *
@@ -15,49 +17,8 @@ export const ERROR_CODES = {
   DIVISION_BY_ZERO: 'a division by zero',
   OUT_OF_RANGE: 'a value beyond what the work can mean: a slip of a digit or of a unit',
   NO_KNOWN_PRODUCT: 'a product or quotient of quantities that is no quantity of the catalogue',
-
-  // reading a length, slope or other measure from text
-  EMPTY: 'nothing was typed',
-  TOO_LONG: 'text too long to be a measurement',
-  NO_UNIT: 'number without a unit',
-  NO_NUMBER: 'unit without a number',
-  TWO_NUMBERS: 'two numbers with no unit between them',
-  RANGE: 'two numbers with a hyphen between: range, subtraction or feet and inches?',
-  UNKNOWN_WORD: 'a word that is no unit of length',
-  FRACTIONAL_MAJOR: 'a fraction of a larger unit followed by a smaller unit',
-  MINOR_OVERFLOW: 'the smaller part reaches a whole larger unit',
-  UNIT_ORDER: 'a smaller unit before a larger one',
-  REPEATED_UNIT: 'the same unit twice',
-  MIXED_METRIC: 'two metric units in one length',
-  MIXED_SYSTEMS: 'two unit systems in one length',
-  TRAILING_NUMBER: 'a number after the last unit',
-  ZERO_DENOMINATOR: 'a fraction over zero',
-  IMPROPER_MIXED: 'a mixed number whose fraction is one or more',
-  DECIMAL_AND_FRACTION: 'a decimal and a fraction in one number',
-  DENOMINATOR: 'a denominator that is on no tape',
-  MALFORMED_FRACTION: 'a fraction that is not one whole number over another',
-  TRAILING_POINT: 'a decimal point with no digit after it',
-  TWO_POINTS: 'two decimal points in one number',
-  EXPONENT: 'exponent notation',
-  COMMA: 'a comma: decimal or grouping?',
-  MARK_RUN: 'the same mark twice in a row',
-  UNIT_RUN: 'two different units in a row',
-  DOUBLE_HYPHEN: 'two hyphens in a row',
-  HYPHEN_SIGN: 'a hyphen that may be a minus sign',
-  DANGLING_HYPHEN: 'a hyphen with no number after it',
-  SIGN_SPACE: 'a sign set apart from its number',
-  SIGN_RUN: 'two signs in a row',
-  PRODUCT: 'a product of two lengths',
-  QUALIFIER: 'an approximation or a comparison sign',
-  RATIO: 'a ratio where a length is needed',
-  RATE: 'a length per length where a length is needed',
-  SUPERSCRIPT: 'an area or volume unit where a length is needed',
-  CASE: 'an SI symbol in the wrong case',
-  SURVEY_FOOT: 'the US survey foot without the option that allows it',
-  NON_ASCII_DIGIT: 'a digit from another script',
-  HIDDEN_CHARACTER: 'an invisible character',
-  BAD_CHARACTER: 'a character that has no place in a measurement',
-  SLOPE_AMBIGUOUS: 'a ratio in which neither side is 1',
+  OPERATOR_ON_QUANTITY: 'quantities compared or calculated with by <, >, + or *',
+  TEXT_UNREADABLE: 'text that cannot be read; params.reason says why',
 
   // rounding and printing
   INCREMENT_NOT_POSITIVE: 'a rounding step that is not more than zero',
@@ -70,13 +31,15 @@ export const ERROR_CODES = {
   UNKNOWN_CHOICE: 'a word that is not among the choices',
   NOT_POSITIVE: 'a value that must be more than zero',
   NEGATIVE: 'a value that must not be negative',
+  EMPTY: 'a name or text with nothing in it',
+  TOO_LONG: 'a name, text or number with more characters than are taken',
+  BAD_CHARACTER: 'a line break or control character in a name',
   EMPTY_LIST: 'a list with nothing in it',
   TOO_FEW: 'fewer entries than are needed',
   TOO_MANY: 'more entries than are taken',
   NOT_WHOLE: 'a number that must be whole',
   COUNT_MISMATCH: 'two lists, or a list and a figure, whose counts do not match',
   WRONG_STATE: 'a volume in another state (bank, loose, compacted) than the one needed',
-  TEXT_UNREADABLE: 'text that cannot be read; params.reason says why',
   MORE_FAULTS: 'more faults than are listed',
   DUPLICATE_ID: 'the same id twice',
   LAYER_ORDER: 'layers out of their order from the top down',
@@ -155,7 +118,7 @@ export class SettlineError extends Error {
   readonly issues: readonly Issue[];
 
   constructor(issues: readonly [Issue, ...Issue[]], code: ErrorCode = issues[0].code) {
-    super(issues.map(describeIssue).join('\n'));
+    super(describeIssues(issues));
     this.name = 'SettlineError';
     this.code = code;
     this.path = issues[0].path;
@@ -194,6 +157,18 @@ export function pathText(path: FieldPath): string {
   return text;
 }
 
-function describeIssue(issue: Issue): string {
-  return issue.path.length === 0 ? issue.message : `${pathText(issue.path)}: ${issue.message}`;
+/** So many faults stand in the message; `issues` holds all. */
+const MOST_DESCRIBED = 20;
+
+function describeIssues(issues: readonly Issue[]): string {
+  const lines = issues.slice(0, MOST_DESCRIBED).map(describeIssue);
+  const more = issues.length - lines.length;
+  return [...lines, ...(more > 0 ? [`and ${more} more`] : [])].join('\n');
+}
+
+function describeIssue({ path, message }: Issue): string {
+  if (path.length === 0) return message;
+  // a key may be the caller's own text
+  const steps = path.map((step) => (typeof step === 'string' ? shownText(step) : step));
+  return `${pathText(steps)}: ${message}`;
 }

@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import { isSettlineError, type ErrorCode, type Issue } from 'settline';
+import { READING_REASONS, type ReadingReason } from 'settline/units';
 
 /** Runs something that must be refused, and returns its faults. */
 export function faultsOf(run: () => unknown): readonly Issue[] {
@@ -19,3 +20,17 @@ export function expectFault(run: () => unknown, code: ErrorCode): Issue {
   if (first === undefined) expect.unreachable();
   return first;
 }
+
+/** Asserts that text is refused as unreadable, for one reason. */
+export function expectReason(run: () => unknown, reason: ReadingReason): Issue {
+  const issue = expectFault(run, 'TEXT_UNREADABLE');
+  expect(issue.params['reason']).toBe(reason);
+  return issue;
+}
+
+/** Asserts the code, or the reason for which text is unreadable. */
+export function expectFaultOrReason(run: () => unknown, what: ErrorCode | ReadingReason): Issue {
+  return isReason(what) ? expectReason(run, what) : expectFault(run, what);
+}
+
+const isReason = (what: string): what is ReadingReason => Object.hasOwn(READING_REASONS, what);

@@ -3,7 +3,7 @@ import { readOptions, shapeOf, type Field } from '../input/shape.js';
 import { SOURCES, type SourceId } from '../sources/catalogue.js';
 import type { SourceStatus } from '../sources/source.js';
 import type { Caution } from '../sources/cautions.js';
-import type { QuantityJSON } from '../units/quantity-json.js';
+import type { QuantityJSON } from '../units/quantity-types.js';
 import { worstVerdict, type Verdict } from '../verdict.js';
 import { deepFreeze, type Step } from '../working.js';
 import { describeCheckMove } from './describe-check-move.js';

@@ -1,5 +1,5 @@
 import { fault, SettlineError, type FieldPath, type Issue } from '../errors.js';
-import { unknownField } from '../input/unknown-words.js';
+import { unknownField } from '../nearest-name.js';
 
 /** The fields of an options object, which holds no others than those listed. Internal. */
 export function readOptions(

@@ -1,6 +1,5 @@
-import { Wide } from '../units/decimal.js';
+import { fractionOf, type Ratio } from '../units/big-ratio.js';
 import { lowestTerms, quotientOfTerms } from '../units/lowest-terms.js';
-import { ratio, type Ratio } from '../units/ratio.js';
 
 /** Values as whole numbers over one common divisor. Internal. */
 export interface WholeNumbers {
@@ -22,10 +21,7 @@ export function inWholeNumbers(values: readonly Ratio[]): WholeNumbers {
 const one = (n: bigint) => ({ n, d: 1n });
 
 /** `n / d` as an exact ratio; d is not zero. Internal. */
-export function ratioOfWhole(n: bigint, d: bigint): Ratio {
-  const terms = d < 0n ? quotientOfTerms(one(-n), one(-d)) : quotientOfTerms(one(n), one(d));
-  return ratio(new Wide(terms.n.toString()), new Wide(terms.d.toString()));
-}
+export const ratioOfWhole = (n: bigint, d: bigint): Ratio => fractionOf(n, d);
 
 /**
  * Solves `a x = b` in whole numbers, without fractions on the way: `x(i) = whole(i) / scale`.

@@ -9,7 +9,7 @@ import { EXAMPLES } from './examples.js';
 import { isPlain } from './plain.js';
 import type { Reader } from './reader.js';
 import type { NumberRule, QuantityRule, Sign } from './rule.js';
-import { shownText } from './shown-text.js';
+import { shownText } from '../shown-text.js';
 import { shown } from './shown.js';
 
 type Fail = Reader['fail'];

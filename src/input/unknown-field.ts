@@ -1,6 +1,6 @@
 import type { FieldPath } from '../errors.js';
+import { unknownField } from '../nearest-name.js';
 import type { Reader } from './reader.js';
-import { unknownField } from './unknown-words.js';
 
 /**
  * Refuses keys that an input object does not have. Returns the known names that were meant: those are

@@ -65,10 +65,13 @@ const COURSE = shapeOf<TraverseCourseInput>()({ bearing, distance: quantity(DIST
 
 const OPTIONS = shapeOf<AreaByBearingsOptions>()({
   courses: list(object(COURSE), { of: 'courses', least: 3, most: 10_000 }),
-  start: optional(object(shapeOf<TraverseStartInput>()({ x: quantity(PLACE), y: quantity(PLACE) })), {
-    x: NO_LENGTH,
-    y: NO_LENGTH,
-  }),
+  start: optional(
+    object(shapeOf<TraverseStartInput>()({ x: quantity(PLACE), y: quantity(PLACE) })),
+    {
+      x: NO_LENGTH,
+      y: NO_LENGTH,
+    },
+  ),
 });
 
 /** One side of a figure walked round by bearing and distance. */

@@ -6,7 +6,7 @@ import { list, object, quantity, text } from '../input/field.js';
 import { THICKNESS } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
 import { shapeOf, type Values } from '../input/shape.js';
-import { shownText } from '../input/shown-text.js';
+import { shownText } from '../shown-text.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 

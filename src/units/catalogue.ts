@@ -1,3 +1,5 @@
+import { fault } from '../errors.js';
+
 /**
  * The one table of units: types, conversion engine, text readers, schema and tests all come from it.
  *
@@ -10,9 +12,13 @@
  * Sources: `nist-hb44` (Appendix C), `nist-sp811` (Appendix B.8), `survey-foot-notice`.
  */
 export interface UnitDefinition {
+  /** Numerator of the factor to the SI unit; text where a float would not hold it. */
   readonly num: number | string;
+  /** Denominator of the factor to the SI unit. */
   readonly den: number;
+  /** Name of one: `foot`. */
   readonly singular: string;
+  /** Name of more: `feet`. */
   readonly plural: string;
 }
 
@@ -36,6 +42,7 @@ export const UNITS = Object.freeze({
     ft: unit(381, 1250, 'foot', 'feet'),
     yd: unit(1143, 1250, 'yard'),
     'ft-us': unit(1200, 3937, 'US survey foot', 'US survey feet'),
+    mi: unit(201_168, 125, 'mile'),
   }),
   area: Object.freeze({
     mm2: unit(1, 1_000_000, 'square millimetre'),
@@ -217,9 +224,14 @@ export const DIMENSIONS = Object.freeze(Object.keys(UNITS)) as readonly Dimensio
 /**
  * The unit symbols of a dimension, in the order of the table.
  *
+ * @throws `UNKNOWN_CHOICE` for what is not a dimension
  * @example
  * unitsOf('slope') //=> ['ratio', 'percent', 'in/ft', 'mm/m']
  */
 export function unitsOf<D extends Dimension>(dimension: D): readonly UnitOf<D>[] {
+  if (typeof dimension !== 'string' || !Object.hasOwn(UNITS, dimension)) {
+    const choices = DIMENSIONS.join(', ');
+    throw fault('UNKNOWN_CHOICE', `expected a dimension: one of ${choices}`, { choices });
+  }
   return Object.keys(UNITS[dimension]) as UnitOf<D>[];
 }

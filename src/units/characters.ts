@@ -21,14 +21,21 @@ const FRACTION_GLYPHS: Readonly<Record<string, readonly [number, number]>> = Obj
   '⅒': [1, 10],
 });
 
+/** A built fraction that a tape has, in 128ths; undefined for any other character. Internal. */
+export const tapeGlyph = (code: number): number | undefined => TAPE_GLYPHS.get(code);
+
+const TAPE_GLYPHS: ReadonlyMap<number, number> = new Map(
+  Object.entries(FRACTION_GLYPHS)
+    .filter(([, [, d]]) => 128 % d === 0)
+    .map(([glyph, [n, d]]) => [glyph.charCodeAt(0), n * (128 / d)]),
+);
+
 const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 const SUBSCRIPTS = '₀₁₂₃₄₅₆₇₈₉';
 const SPACES = ' \t\n\r\u00a0\u2002\u2003\u2009\u200a\u202f';
 const HIDDEN =
   /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u00ad\u180e\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/;
 const OTHER_DIGIT = /\p{Nd}/u;
-const FOOT_MARKS = "'′’‘";
-const INCH_MARKS = '"″”“';
 const HYPHENS = '-\u2010\u2011\u2012\u2013\u2212';
 const SLASHES = '/\u2044';
 const QUALIFIERS = '~≈≤≥<>±=';
@@ -45,8 +52,20 @@ export const fractionGlyph = (text: string, at: number): readonly [number, numbe
 export const superscript = (text: string, at: number): number => indexIn(SUPERSCRIPTS, text, at);
 export const subscript = (text: string, at: number): number => indexIn(SUBSCRIPTS, text, at);
 export const isSpace = (text: string, at: number): boolean => indexIn(SPACES, text, at) >= 0;
-export const isFootMark = (text: string, at: number): boolean => indexIn(FOOT_MARKS, text, at) >= 0;
-export const isInchMark = (text: string, at: number): boolean => indexIn(INCH_MARKS, text, at) >= 0;
+/** `'`, a prime, a curly quote, an acute accent or a modifier prime. */
+export function isFootMark(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  if (code < 0x80) return code === 0x27;
+  if (code < 0x2000) return code === 0xb4 || code === 0x2b9;
+  return code === 0x2032 || code === 0x2019 || code === 0x2018;
+}
+
+/** `"`, a double prime, a curly double quote or a modifier double prime. */
+export function isInchMark(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  if (code < 0x80) return code === 0x22;
+  return code === 0x2033 || code === 0x201d || code === 0x201c || code === 0x2ba;
+}
 export const isHyphen = (text: string, at: number): boolean => indexIn(HYPHENS, text, at) >= 0;
 export const isSlash = (text: string, at: number): boolean => indexIn(SLASHES, text, at) >= 0;
 export const isQualifier = (text: string, at: number): boolean =>

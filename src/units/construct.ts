@@ -1,15 +1,6 @@
 import { fault } from '../errors.js';
-import {
-  SI_UNIT,
-  unitsOf,
-  type Dimension,
-  type DimensionOf,
-  type Unit,
-  type UnitOf,
-} from './catalogue.js';
-import { isDecimal } from './decimal.js';
-import { unitEntry } from './engine.js';
-import { entryOf } from './find-unit.js';
+import { SI_UNIT, type Dimension, type DimensionOf, type Unit, type UnitOf } from './catalogue.js';
+import { anyEntryOf, entryOf } from './find-unit.js';
 import { parseLength, type ParseLengthOptions } from './parse-length.js';
 import { parseMeasure } from './parse-measure.js';
 import { parseSlope } from './parse-slope.js';
@@ -17,6 +8,8 @@ import {
   fromUnit,
   isNumberInput,
   isQuantity,
+  ownQuantity,
+  quantityOf,
   type Angle,
   type Area,
   type Density,
@@ -32,13 +25,22 @@ import {
   type Time,
   type Volume,
 } from './quantity.js';
-import type { QuantityJSON } from './quantity-json.js';
+import type { AnyQuantity, QuantityClone, QuantityJSON } from './quantity-types.js';
 import { ZERO_RATIO } from './ratio.js';
-import { readNumber, type NumberInput } from './read-number.js';
+import { readNumber, readWritten, type NumberInput } from './read-number.js';
+import { unitMissing } from './reading-fault.js';
+import { aOrAn, shown } from './shown.js';
 
 /** What is accepted where a quantity is an input: the quantity, text with its unit, or value and unit. */
-export type QuantityInput<D extends Dimension> =
-  Quantity<D> | string | 0 | { readonly value: NumberInput; readonly unit: UnitOf<D> };
+export type QuantityInput<D extends Dimension> = Quantity<D> | string | 0 | ValueAndUnit<D>;
+
+/** A quantity as a number and its unit; a clone of a quantity is one too. */
+export interface ValueAndUnit<D extends Dimension> {
+  /** The number in the unit: a float, digits, a fraction as text or a decimal. */
+  readonly value: NumberInput;
+  /** A unit symbol of the dimension. */
+  readonly unit: UnitOf<D>;
+}
 
 /** What is accepted as a length. */
 export type LengthInput = QuantityInput<'length'>;
@@ -218,40 +220,52 @@ export function flow(value: NumberInput, unit?: UnitOf<'flow'>): Flow {
  * Makes a quantity of the unit's dimension from a float: the border back from bulk geometry. The
  * float's shortest decimal digits are taken as they stand.
  *
- * @throws `NOT_FINITE`
+ * @param value - a float, up to 1e60; a tiny one, such as the noise of a calculation, is taken
+ * @param unit - unit symbol of any dimension
+ * @throws `NOT_FINITE`, `OUT_OF_RANGE`, `WRONG_TYPE`, `UNIT_UNKNOWN`, `UNIT_AMBIGUOUS`
  * @example
  * fromNumber(0.3048, 'm').to('ft').toString() //=> '1'
  */
 export function fromNumber<U extends Unit>(value: number, unit: U): Quantity<DimensionOf<U>> {
-  const entry = unitEntry(unit);
-  if (entry === undefined) throw fault('UNIT_UNKNOWN', `${JSON.stringify(unit)} is no unit`);
+  const entry = anyEntryOf(unit);
   if (typeof value !== 'number') {
-    throw fault('WRONG_TYPE', `expected a float, got ${typeof value}`);
+    throw fault('WRONG_TYPE', `expected a number, got ${shown(value)}`);
   }
-  return fromUnit(entry.dimension as DimensionOf<U>, readNumber(value), unit as never);
+  const exact = Math.abs(value) < 1 ? readWritten(value) : readNumber(value);
+  return fromUnit(entry.dimension as DimensionOf<U>, exact, unit as never);
 }
 
 /**
- * Restores a quantity from its JSON form, exactly.
+ * Restores a quantity, exactly, from its JSON form or from a clone: what `structuredClone`,
+ * `postMessage` or a store of the browser leaves of a quantity.
  *
- * @throws `UNIT_UNKNOWN`, `NOT_A_NUMBER`, `WRONG_TYPE`
+ * @param json - `{ value, unit }`, as `toJSON` or a clone has them
+ * @throws `UNIT_UNKNOWN`, `NOT_A_NUMBER`, `NOT_FINITE`, `DIVISION_BY_ZERO`, `TOO_LONG`, `WRONG_TYPE`
  * @example
  * fromJSON(length('1/3 in').toJSON()).equals(length('1/3 in')) //=> true
+ * fromJSON(structuredClone(length('1/3 in'))).equals(length('1/3 in')) //=> true
  */
 export function fromJSON<U extends Unit>(json: {
-  readonly value: string;
+  readonly value: number | string;
   readonly unit: U;
 }): Quantity<DimensionOf<U>>;
-export function fromJSON(json: QuantityJSON): Quantity<Dimension>;
-export function fromJSON(json: QuantityJSON): Quantity<Dimension> {
-  if (typeof json !== 'object' || json === null || typeof json.unit !== 'string') {
-    throw fault('WRONG_TYPE', 'expected { value, unit }');
+export function fromJSON<D extends Dimension>(json: Quantity<D>): Quantity<D>;
+export function fromJSON(json: QuantityJSON | QuantityClone | AnyQuantity): Quantity<Dimension>;
+export function fromJSON(json: unknown): Quantity<Dimension> {
+  if (isQuantity(json)) return ownQuantity(json);
+  const { value, unit } = plainParts(json);
+  const entry = anyEntryOf(unit);
+  return fromUnit(entry.dimension, readWritten(value), entry.symbol);
+}
+
+function plainParts(json: unknown): QuantityClone {
+  const isPlain = typeof json === 'object' && json !== null && 'value' in json && 'unit' in json;
+  if (!isPlain || typeof json.unit !== 'string') {
+    throw fault('WRONG_TYPE', `expected { value, unit }, got ${shown(json)}`);
   }
-  const entry = unitEntry(json.unit);
-  if (entry === undefined) {
-    throw fault('UNIT_UNKNOWN', `${JSON.stringify(json.unit)} is no unit`);
-  }
-  return fromUnit(entry.dimension, readNumber(json.value), entry.symbol);
+  const { value, unit } = json;
+  if (typeof value === 'string' || typeof value === 'number') return { value, unit };
+  throw fault('WRONG_TYPE', `expected digits, got ${shown(value)}`, {}, ['value']);
 }
 
 /**
@@ -264,20 +278,15 @@ export function toQuantity<D extends Dimension>(
   options?: ParseLengthOptions,
 ): Quantity<D> {
   if (typeof input === 'string') return readText(dimension, input, options);
-  if (isQuantity(input)) return ownKind(dimension, input);
+  if (isQuantity(input)) return quantityOf(dimension, input);
   if (input === 0) return fromUnit(dimension, ZERO_RATIO, SI_UNIT[dimension] as UnitOf<D>);
   if (isNumberInput(input)) throw unitMissing(dimension, input);
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
-    throw fault('WRONG_TYPE', `expected a ${dimension}, got ${kindOf(input)}`);
+    throw fault('WRONG_TYPE', `expected ${aOrAn(dimension)}, got ${shown(input)}`);
   }
   const { value, unit } = input;
   if (unit === undefined) throw unitMissing(dimension, value);
   return fromUnit(dimension, readNumber(value), entryOf(dimension, unit).symbol as UnitOf<D>);
-}
-
-function kindOf(value: unknown): string {
-  if (value === null) return 'null';
-  return Array.isArray(value) ? 'a list' : typeof value;
 }
 
 function make<D extends Dimension>(
@@ -286,7 +295,9 @@ function make<D extends Dimension>(
   unit: UnitOf<D> | undefined,
 ): Quantity<D> {
   if (unit === undefined) return toQuantity(dimension, value as QuantityInput<D>);
-  if (!isNumberInput(value)) throw fault('WRONG_TYPE', 'expected a number beside the unit');
+  if (!isNumberInput(value)) {
+    throw fault('WRONG_TYPE', `expected a number beside the unit, got ${shown(value)}`);
+  }
   return fromUnit(dimension, readNumber(value), entryOf(dimension, unit).symbol as UnitOf<D>);
 }
 
@@ -299,41 +310,11 @@ function readText<D extends Dimension>(
 ): Quantity<D> {
   // nothing is nothing in every unit
   if (NOTHING.test(text)) return fromUnit(dimension, ZERO_RATIO, SI_UNIT[dimension] as UnitOf<D>);
-  try {
-    return parse(dimension, text, options) as Quantity<D>;
-  } catch (error) {
-    if (isBareNumber(error)) throw unitMissing(dimension, text);
-    throw error;
-  }
+  return parse(dimension, text, options) as Quantity<D>;
 }
 
 function parse(dimension: Dimension, text: string, options: ParseLengthOptions | undefined) {
   if (dimension === 'length') return parseLength(text, options);
   if (dimension === 'slope') return parseSlope(text, options);
   return parseMeasure(dimension, text, options);
-}
-
-const isBareNumber = (error: unknown): boolean =>
-  error instanceof Error && 'code' in error && error.code === 'NO_UNIT';
-
-function ownKind<D extends Dimension>(dimension: D, quantity: { readonly dimension: Dimension }) {
-  if (quantity.dimension !== dimension) {
-    throw fault('DIMENSION_MISMATCH', `expected a ${dimension}, got a ${quantity.dimension}`, {
-      expected: dimension,
-      got: quantity.dimension,
-    });
-  }
-  return quantity as Quantity<D>;
-}
-
-function unitMissing(dimension: Dimension, value: unknown) {
-  const shown =
-    isDecimal(value) || typeof value === 'number'
-      ? value.toString()
-      : JSON.stringify(String(value).slice(0, 40));
-  return fault(
-    'UNIT_MISSING',
-    `${shown} has no unit. Write it with one of ${unitsOf(dimension).join(', ')}`,
-    { choices: unitsOf(dimension).join(', ') },
-  );
 }

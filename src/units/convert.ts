@@ -1,7 +1,6 @@
-import { fault } from '../errors.js';
 import type { DimensionOf, Unit, UnitOf } from './catalogue.js';
 import type { Decimal } from './decimal.js';
-import { unitEntry, type UnitEntry } from './engine.js';
+import { anyEntryOf, entryOf } from './find-unit.js';
 import { multiplyRatios, quotientToDecimal } from './ratio.js';
 import { readNumber, type NumberInput } from './read-number.js';
 
@@ -13,7 +12,8 @@ import { readNumber, type NumberInput } from './read-number.js';
  * @param from - unit symbol
  * @param to - unit symbol of the same dimension; another dimension does not compile
  * @returns the value in `to`, 40 digits
- * @throws `UNIT_UNKNOWN`, `DIMENSION_MISMATCH`, `NOT_FINITE`, `NOT_A_NUMBER`
+ * @throws `UNIT_UNKNOWN`, `UNIT_AMBIGUOUS`, `DIMENSION_MISMATCH`, `NOT_FINITE`, `NOT_A_NUMBER`,
+ *   `OUT_OF_RANGE`, `WRONG_TYPE`
  * @source nist-hb44
  * @example
  * convert(1, 'in', 'mm').toString() //=> '25.4'
@@ -24,23 +24,7 @@ export function convert<U extends Unit>(
   from: U,
   to: UnitOf<DimensionOf<NoInfer<U>>>,
 ): Decimal {
-  const source = known(from);
-  const target = known(to);
-  if (source.dimension !== target.dimension) {
-    throw fault(
-      'DIMENSION_MISMATCH',
-      `cannot convert ${source.dimension} (${from}) to ${target.dimension} (${to})`,
-      { from, to },
-    );
-  }
+  const source = anyEntryOf(from);
+  const target = entryOf(source.dimension, to);
   return quotientToDecimal(multiplyRatios(readNumber(value), source.exact), target.exact);
-}
-
-function known(symbol: string): UnitEntry {
-  const entry = unitEntry(symbol);
-  if (entry === undefined) {
-    const which = /^tons?$/i.test(symbol) ? 'UNIT_AMBIGUOUS' : 'UNIT_UNKNOWN';
-    throw fault(which, `${JSON.stringify(symbol)} is no unit of the catalogue`, { unit: symbol });
-  }
-  return entry;
 }

@@ -1,25 +1,24 @@
 import configureMeasurements, { type Measure, type Unit as EngineUnit } from 'convert-units';
 import { UNITS, SI_UNIT, DIMENSIONS, type Dimension, type Unit } from './catalogue.js';
-import { Wide } from './decimal.js';
 import {
   addRatios,
   compareRatios,
   divideRatios,
   multiplyRatios,
   negateRatio,
-  ratio,
   type Ratio,
 } from './ratio.js';
+import { readWritten } from './read-number.js';
 
 /**
  * The conversion engine: `convert-units` with the exact pairs of the catalogue, one system per
  * measure (so that none of its rounded bridge ratios is ever used), calculating in exact ratios of
- * `decimal.js` decimals. It derives each factor once; quantities then cost one multiplication.
+ * whole numbers. It derives each factor once; quantities then cost one multiplication.
  */
 type EngineValue = string | number | Ratio;
 
 const toRatio = (value: EngineValue): Ratio =>
-  typeof value === 'object' ? value : ratio(new Wide(value));
+  typeof value === 'object' ? value : readWritten(value);
 
 /** The arithmetic that the engine calculates with. */
 const exactArithmetic = {

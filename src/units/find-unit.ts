@@ -1,11 +1,13 @@
-import { fault } from '../errors.js';
+import { fault, type SettlineError } from '../errors.js';
 import { unitsOf, type Dimension } from './catalogue.js';
 import { unitEntry, type UnitEntry } from './engine.js';
+import { shownText } from '../shown-text.js';
+import { shown } from './shown.js';
 
-/** Finds a unit and makes sure that it is of the dimension. */
+/** Finds a unit and makes sure that it is of the dimension. Internal. */
 export function entryOf(dimension: Dimension, unit: unknown): UnitEntry {
   const entry = typeof unit === 'string' ? unitEntry(unit) : undefined;
-  if (entry === undefined) throw unknownUnit(dimension, unit);
+  if (entry === undefined) throw unknownUnit(unit, dimension);
   if (entry.dimension !== dimension) {
     throw fault(
       'DIMENSION_MISMATCH',
@@ -16,14 +18,24 @@ export function entryOf(dimension: Dimension, unit: unknown): UnitEntry {
   return entry;
 }
 
-function unknownUnit(dimension: Dimension, unit: unknown) {
-  const text = typeof unit === 'string' ? JSON.stringify(unit) : typeof unit;
-  const choices = unitsOf(dimension).join(', ');
+/** Finds a unit of any dimension. Internal. */
+export function anyEntryOf(unit: unknown): UnitEntry {
+  const entry = typeof unit === 'string' ? unitEntry(unit) : undefined;
+  if (entry === undefined) throw unknownUnit(unit);
+  return entry;
+}
+
+function unknownUnit(unit: unknown, dimension?: Dimension): SettlineError {
+  const text = typeof unit === 'string' ? shownText(unit) : typeof unit;
   if (typeof unit === 'string' && /^tons?$/i.test(unit)) {
-    return fault('UNIT_AMBIGUOUS', 'which ton? write t (tonne), ton-us or ton-uk', { unit });
+    return fault('UNIT_AMBIGUOUS', 'which ton? Write t (1000 kg), ton-us (2000 lb) or ton-uk', {
+      unit,
+    });
   }
-  return fault('UNIT_UNKNOWN', `${text} is no unit of ${dimension}; use one of ${choices}`, {
-    unit: text,
-    choices,
-  });
+  if (dimension === undefined) {
+    return fault('UNIT_UNKNOWN', `${shown(unit)} is not a unit of the catalogue`, { unit: text });
+  }
+  const choices = unitsOf(dimension).join(', ');
+  const message = `${shown(unit)} is not a unit of ${dimension}. Use one of ${choices}`;
+  return fault('UNIT_UNKNOWN', message, { unit: text, choices });
 }

@@ -1,26 +1,49 @@
 import { fault } from '../errors.js';
 import type { Dimension, UnitOf } from './catalogue.js';
+import { checkOptions, isFlag } from './check-options.js';
+import { digitsText } from './digits-text.js';
 import { entryOf } from './find-unit.js';
 import { exactOf, isQuantity, type Quantity } from './quantity.js';
-import { isSmall, multiplyRatios, widen } from './ratio.js';
+import { isSmall, multiplyRatios } from './ratio.js';
 import { roundQuotient, type Rounding } from './round-ratio.js';
-import { checkRounding } from './rounding.js';
+import { isRounding } from './rounding.js';
+import { shown } from './shown.js';
 
 /** How a quantity is printed. */
 export interface FormatQuantityOptions<D extends Dimension> {
+  /** The unit to print in: a symbol of the quantity's dimension. */
   readonly as: UnitOf<D>;
-  /** Decimal places, 0 to 12. Default 2. */
+  /** Decimal places, 0 to 12. Default: 2. */
   readonly places?: number;
-  /** Default `half-even`. */
+  /** How what lies between two steps is rounded. Default: `half-even`. */
   readonly rounding?: Rounding;
-  /** Print a comma for the decimal point. Default false. */
+  /** True prints a comma for the decimal point. Default: false. */
   readonly decimalComma?: boolean;
 }
+
+const MOST_PLACES = 12;
+
+const CHECKS = {
+  as: () => undefined,
+  places: (value: unknown) =>
+    Number.isInteger(value) && Number(value) >= 0 && Number(value) <= MOST_PLACES
+      ? undefined
+      : {
+          code: 'OUT_OF_RANGE' as const,
+          message: `decimal places must be a whole number from 0 to ${MOST_PLACES}, got ${shown(value)}`,
+        },
+  rounding: isRounding,
+  decimalComma: isFlag,
+};
 
 /**
  * Prints a quantity in a unit to a number of decimal places, rounded once from the exact value.
  *
- * @throws `UNIT_UNKNOWN`, `DIMENSION_MISMATCH`, `OUT_OF_RANGE` for places below 0 or above 12
+ * @param quantity - any quantity
+ * @param options - see {@link FormatQuantityOptions}
+ * @returns the number and the unit's symbol: `6.54 yd3`
+ * @throws `UNIT_UNKNOWN`, `DIMENSION_MISMATCH`, `OUT_OF_RANGE` for places below 0 or above 12,
+ *   `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`, `WRONG_TYPE`
  * @example
  * formatQuantity(volume('5 m3'), { as: 'yd3' }) //=> '6.54 yd3'
  * formatQuantity(slope('1:48'), { as: 'percent', places: 1 }) //=> '2.1 %'
@@ -29,20 +52,19 @@ export function formatQuantity<D extends Dimension>(
   quantity: Quantity<D>,
   options: FormatQuantityOptions<D>,
 ): string {
-  if (!isQuantity(quantity)) throw fault('WRONG_TYPE', 'expected a quantity to print');
-  const places = options.places ?? 2;
-  if (!Number.isInteger(places) || places < 0 || places > 12) {
-    throw fault('OUT_OF_RANGE', 'decimal places must be a whole number from 0 to 12', { places });
+  if (!isQuantity(quantity)) {
+    throw fault('WRONG_TYPE', `expected a quantity to print, got ${shown(quantity)}`);
   }
+  checkOptions(options, CHECKS);
+  const places = options.places ?? 2;
   const step = multiplyRatios(entryOf(quantity.dimension, options.as).exact, {
     n: 1,
     d: 10 ** places,
   });
-  const rounding = checkRounding(options.rounding ?? 'half-even');
-  const steps = widen(roundQuotient(exactOf(quantity), step, rounding));
-  const text = steps.n.div(10 ** places).toFixed(places);
-  const symbol = options.as === 'percent' ? '%' : options.as;
-  return `${options.decimalComma === true ? text.replace('.', ',') : text} ${symbol}`;
+  const rounding = options.rounding ?? 'half-even';
+  const steps = roundQuotient(exactOf(quantity), step, rounding);
+  const text = digitsText(steps.n, places, options.decimalComma === true ? ',' : '.');
+  return `${text} ${options.as === 'percent' ? '%' : options.as}`;
 }
 
 /** Rounds up to a whole number of packs, exactly: no epsilon. Internal. */

@@ -1,24 +1,37 @@
 import { fault } from '../errors.js';
 import { unitsOf, type LengthUnit } from './catalogue.js';
+import { readOption, type OptionCheck } from './check-options.js';
 import { parseLength } from './parse-length.js';
-import { isQuantity, type Length } from './quantity.js';
-
-/** The printed forms of a length: feet and inches, or one unit. */
-export type LengthForm = 'ft-in' | LengthUnit;
+import { quantityOf, type Length } from './quantity.js';
+import type { LengthForm } from './quantity-types.js';
+import { shown } from './shown.js';
 
 /**
  * How the steps of a printed length are shown: so many parts of an inch as a fraction, or so many
  * decimal places of a unit.
  */
 export type FormatStyle =
-  | { readonly kind: 'fraction'; readonly step: Length; readonly partsPerInch: number }
   | {
-      readonly kind: 'decimal';
+      /** Feet and inches, or inches, with a fraction. */
+      readonly kind: 'fraction';
+      /** What is rounded to. */
       readonly step: Length;
+      /** Steps in an inch, a power of two. */
+      readonly partsPerInch: number;
+    }
+  | {
+      /** One unit with decimal places. */
+      readonly kind: 'decimal';
+      /** What is rounded to. */
+      readonly step: Length;
+      /** The unit that is printed. */
       readonly unit: LengthUnit;
+      /** Decimal places of that unit. */
       readonly places: number;
       /** One step in units of the last place printed. */
       readonly lastPlaces: number;
+      /** True for feet and inches, the inches with decimals. */
+      readonly hasFeet: boolean;
     };
 
 const DEFAULT_STEP: Readonly<Record<LengthForm, string>> = {
@@ -31,36 +44,39 @@ const DEFAULT_STEP: Readonly<Record<LengthForm, string>> = {
   cm: '0.1 cm',
   m: '0.001 m',
   km: '0.001 km',
+  mi: '0.001 mi',
 };
 
 const TAPE_PARTS: readonly number[] = [1, 2, 4, 8, 16, 32, 64, 128];
 const MOST_STYLES = 100;
 const styles = new Map<string, FormatStyle>();
 
-/** Works out (and remembers) how lengths are printed in a form to the nearest step. */
+/** Works out (and remembers) how lengths are printed in a form to the nearest step. Internal. */
 export function formatStyle(form: LengthForm, nearest: string | Length | undefined): FormatStyle {
-  if (nearest !== undefined && typeof nearest !== 'string') return styleOf(form, nearest);
+  if (nearest !== undefined && typeof nearest !== 'string') {
+    return readOption('nearest', () => styleOf(form, quantityOf('length', nearest)));
+  }
   const key = `${form} ${nearest ?? ''}`;
   const known = styles.get(key);
   if (known !== undefined) return known;
-  const style = styleOf(form, parseStep(form, nearest));
+  const style = readOption('nearest', () => styleOf(form, parseStep(form, nearest)));
   if (styles.size < MOST_STYLES) styles.set(key, style);
   return style;
 }
 
+/** A printed form of a length as an option. Internal. */
+export const isLengthForm: OptionCheck = (form) => {
+  if (typeof form === 'string' && Object.hasOwn(DEFAULT_STEP, form)) return undefined;
+  const choices = `ft-in, ${unitsOf('length').join(', ')}`;
+  const message = `lengths do not print as ${shown(form)}. Use one of ${choices}`;
+  return { code: 'UNIT_UNKNOWN', message, params: { choices } };
+};
+
 function parseStep(form: LengthForm, nearest: string | undefined): Length {
-  if (form !== 'ft-in' && !unitsOf('length').includes(form)) {
-    throw fault('UNIT_UNKNOWN', `lengths print as ft-in, ${unitsOf('length').join(', ')}`, {
-      choices: `ft-in, ${unitsOf('length').join(', ')}`,
-    });
-  }
   return parseLength(nearest ?? DEFAULT_STEP[form], { surveyFoot: true });
 }
 
 function styleOf(form: LengthForm, step: Length): FormatStyle {
-  if (!isQuantity(step) || step.dimension !== 'length') {
-    throw fault('DIMENSION_MISMATCH', 'the step must be a length');
-  }
   if (step.isZero() || step.isNegative()) {
     throw fault('INCREMENT_NOT_POSITIVE', 'the step must be more than zero');
   }
@@ -81,7 +97,7 @@ function styleOf(form: LengthForm, step: Length): FormatStyle {
     .to(unit)
     .times(10 ** places)
     .toNumber();
-  return { kind: 'decimal', step, unit, places, lastPlaces };
+  return { kind: 'decimal', step, unit, places, lastPlaces, hasFeet: form === 'ft-in' };
 }
 
 /** Decimal places that show every multiple of the step exactly, up to 9. */

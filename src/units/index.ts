@@ -22,25 +22,28 @@ export {
 } from './catalogue.js';
 export type { Decimal } from './decimal.js';
 export type { Divisor, Factor, Product, Quotient } from './dimension.js';
-export type { NumberInput } from './read-number.js';
-export {
-  isQuantity,
-  type Angle,
-  type AnyQuantity,
-  type Area,
-  type Density,
-  type Flow,
-  type Force,
-  type Length,
-  type LineWeight,
-  type Mass,
-  type Pressure,
-  type Quantity,
-  type Slope,
-  type Speed,
-  type Time,
-  type Volume,
-} from './quantity.js';
+export { isQuantity } from './quantity-mark.js';
+export type {
+  Angle,
+  AnyQuantity,
+  Area,
+  Density,
+  Flow,
+  Force,
+  Length,
+  LengthForm,
+  LineWeight,
+  Mass,
+  NumberInput,
+  Pressure,
+  Quantity,
+  QuantityClone,
+  QuantityJSON,
+  Slope,
+  Speed,
+  Time,
+  Volume,
+} from './quantity-types.js';
 export {
   angle,
   area,
@@ -70,9 +73,9 @@ export {
   type SlopeInput,
   type SpeedInput,
   type TimeInput,
+  type ValueAndUnit,
   type VolumeInput,
 } from './construct.js';
-export type { QuantityJSON } from './quantity-json.js';
 export { convert } from './convert.js';
 export {
   parseLength,
@@ -80,10 +83,11 @@ export {
   type LengthReading,
   type ParseLengthOptions,
 } from './parse-length.js';
-export { parseMeasure, type ParseMeasureOptions } from './parse-measure.js';
+export { parseMeasure, type MeasureDimension, type ParseMeasureOptions } from './parse-measure.js';
 export { parseSlope } from './parse-slope.js';
+export { READING_REASONS, type ReadingReason } from './reading-reasons.js';
+export { formatFor, type UnitSystem } from './format-for.js';
 export { formatLength, type FormatLengthOptions } from './format-length.js';
-export type { LengthForm } from './format-style.js';
 export { formatQuantity, type FormatQuantityOptions } from './format-quantity.js';
 export { roundTo } from './rounding.js';
 export type { Rounding } from './round-ratio.js';

@@ -28,6 +28,9 @@ const WORDS: Readonly<Record<string, LengthUnit>> = Object.freeze({
   kilometres: 'km',
   kilometer: 'km',
   kilometers: 'km',
+  mi: 'mi',
+  mile: 'mi',
+  miles: 'mi',
   usft: 'ft-us',
   'us-ft': 'ft-us',
   'us ft': 'ft-us',
@@ -42,9 +45,24 @@ const SYMBOLS: Readonly<Record<string, LengthUnit>> = Object.freeze({
   km: 'km',
 });
 
-/** The unit a word stands for; `'wrong-case'` for `MM` or `M`; undefined for no unit of length. */
-export function lengthWord(word: string): LengthUnit | 'wrong-case' | undefined {
-  if (Object.hasOwn(SYMBOLS, word)) return SYMBOLS[word];
+type Found = LengthUnit | 'wrong-case' | undefined;
+
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
+
+/** The words as they are mostly written: in lower case, with a capital, in capitals. */
+const USUAL: ReadonlyMap<string, LengthUnit> = new Map([
+  ...Object.entries(WORDS).flatMap(([word, unit]) =>
+    [word, capital(word), word.toUpperCase()].map((form) => [form, unit] as const),
+  ),
+  ...Object.entries(SYMBOLS),
+]);
+
+/** The unit a word stands for; `'wrong-case'` for `MM` or `M`; undefined for no unit of length. Internal. */
+export function lengthWord(word: string): Found {
+  return USUAL.get(word) ?? lookUp(word);
+}
+
+function lookUp(word: string): Found {
   const lower = word.toLowerCase();
   if (Object.hasOwn(SYMBOLS, lower)) return 'wrong-case';
   return Object.hasOwn(WORDS, lower) ? WORDS[lower] : undefined;

@@ -1,41 +1,24 @@
-import { powerOfTen } from './decimal.js';
-import { widen, type Ratio } from './ratio.js';
+import { termsOf, type Ratio } from './big-ratio.js';
+import { commonDivisor, sizeOf } from './whole.js';
 
-/** A rational in lowest terms. */
+/** A rational in lowest terms. Internal. */
 export interface LowestTerms {
+  /** The upper number, of either sign. */
   readonly n: bigint;
+  /** The lower number, more than 0. */
   readonly d: bigint;
 }
 
-/** The value in lowest terms as two whole numbers. */
-export function lowestTerms(a: Ratio): LowestTerms {
-  const big = widen(a);
-  const places = big.n.decimalPlaces();
-  const n = BigInt(big.n.times(powerOfTen(places)).toFixed());
-  const d = BigInt(big.d.toFixed()) * 10n ** BigInt(places);
-  return reduced(n, d);
-}
+/** The value in lowest terms as two whole numbers. Internal. */
+export const lowestTerms = (a: Ratio): LowestTerms => {
+  const { n, d } = termsOf(a);
+  return { n, d };
+};
 
-function reduced(n: bigint, d: bigint): LowestTerms {
-  const common = greatestCommonDivisor(n < 0n ? -n : n, d);
-  return { n: n / common, d: d / common };
-}
-
-/** `a / b` in lowest terms. */
+/** `a / b` in lowest terms; b is more than zero. Internal. */
 export function quotientOfTerms(a: LowestTerms, b: LowestTerms): LowestTerms {
-  return reduced(a.n * b.d, a.d * b.n);
-}
-
-/** True where the decimal expansion of 1 / d ends. */
-export function isTerminating(d: bigint): boolean {
-  let rest = d;
-  while (rest % 2n === 0n) rest /= 2n;
-  while (rest % 5n === 0n) rest /= 5n;
-  return rest === 1n;
-}
-
-function greatestCommonDivisor(a: bigint, b: bigint): bigint {
-  let [high, low] = [a, b];
-  while (low !== 0n) [high, low] = [low, high % low];
-  return high === 0n ? 1n : high;
+  const n = a.n * b.d;
+  const d = a.d * b.n;
+  const common = commonDivisor(d, sizeOf(n));
+  return { n: n / common, d: d / common };
 }

@@ -14,31 +14,37 @@ import {
   skipSpaces,
   superscript,
 } from './characters.js';
-import { Wide } from './decimal.js';
+import { checkOptions, isFlag } from './check-options.js';
+import { refuseGrouping } from './grouping.js';
 import { lengthWord } from './length-words.js';
-import { fromSI, fromUnit, type Length } from './quantity.js';
+import { exactOf, fromSI, fromUnit, type Length } from './quantity.js';
 import { quickLength } from './quick-length.js';
 import {
   addRatios,
   compareRatios,
   multiplyRatios,
   negateRatio,
-  ratio,
+  wholeRatio,
   ZERO_RATIO,
 } from './ratio.js';
-import { readingFault } from './reading-fault.js';
+import { readingFault, unitMissing, unitUnknown } from './reading-fault.js';
+import { shownText } from '../shown-text.js';
+import { shown } from './shown.js';
 import { scanAmount, startsAmount, type Amount } from './scan-amount.js';
 
 /** How a length may be written beyond the default. */
 export interface ParseLengthOptions {
-  /** Accept the US survey foot (`us-ft`), retired after 2022. Default false. */
+  /** True accepts the US survey foot (`us-ft`), retired after 2022. Default: false. */
   readonly surveyFoot?: boolean;
-  /** Read `1,5 m` as 1.5 m; a point is then refused. Default false. */
+  /** True reads `1,5 m` as 1.5 m; a point is then refused. Default: false. */
   readonly decimalComma?: boolean;
 }
 
+const CHECKS = { surveyFoot: isFlag, decimalComma: isFlag };
+
 /** A length read from text, with what had to be understood. */
 export interface LengthReading {
+  /** The exact length. */
   readonly length: Length;
   /** True where the inch mark was left off: `7' 3`. */
   readonly impliedInches: boolean;
@@ -48,30 +54,32 @@ export interface LengthReading {
 const FINEST_DENOMINATOR = 128;
 const LONGEST_TEXT = 120;
 /** Beyond any map coordinate: a northing reaches 10 000 km. */
-const FURTHEST = fromUnit('length', ratio(new Wide(100_000)), 'km');
+const FURTHEST = fromUnit('length', wholeRatio(100_000), 'km');
 
 /** How many inches the units of a compound hold; only these may stand together. */
-const INCHES_IN: Partial<Record<LengthUnit, number>> = { yd: 36, ft: 12, in: 1 };
+const INCHES_IN: Partial<Record<LengthUnit, number>> = { mi: 63_360, yd: 36, ft: 12, in: 1 };
 
 /**
  * Reads a length the way it is written on a tape, a rod or a drawing, exactly.
  *
- * Accepted: feet, inches and fraction (`7' 3 5/8"`, `7'-3½"`, `7 ft 3 in`, `87-1/2"`), decimal feet
- * or inches (`7.3'`), yards, and one SI unit (`1.675 m`, `25.4 mm`). A unit is needed; units
- * descend; only the last part may carry a fraction or decimals; a sign covers the whole. Text that
- * could be read in two ways is refused with the reason and the place.
+ * Accepted: feet, inches and fraction (`7' 3 5/8"`, `7'-3½"`, `7 ft 3 in`, `87-1/2"`, `4-inch`),
+ * decimal feet or inches (`7.3'`), yards, miles, and one SI unit (`1.675 m`, `25.4 mm`). A unit is
+ * needed; units descend; only the last part may carry a fraction or decimals; a sign covers the whole.
+ * Text that could be read in two ways (`11/2 in`, `6'.25`, `1,500 mm` with a decimal comma) is refused
+ * with the reason and the place. A power of ten is read as JavaScript prints it (`2.4e-16 m`).
  *
  * @param text - up to 120 characters, with its unit, up to 100 000 km
  * @returns the exact length
- * @throws one of the reading codes (`NO_UNIT`, `RANGE`, `COMMA`, `IMPROPER_MIXED` ...), with
- *   `params.position`, the place of the fault counted from 0
+ * @throws `TEXT_UNREADABLE` with `params.reason`, one of {@link READING_REASONS}, and
+ *   `params.position`, the place of the fault counted from 0; `UNIT_MISSING`, `UNIT_UNKNOWN`,
+ *   `OUT_OF_RANGE`, `UNKNOWN_FIELD`, `WRONG_TYPE`
  * @example
  * parseLength(`7' 3 5/8"`).to('in').toString() //=> '87.625'
  * parseLength('1,5 m', { decimalComma: true }).to('mm').toString() //=> '1500'
  */
 export function parseLength(text: string, options?: ParseLengthOptions): Length {
   const quick = typeof text === 'string' && options === undefined ? quickLength(text) : undefined;
-  if (quick !== undefined) return fromSI('length', quick);
+  if (quick !== undefined) return fromSI('length', quick.metres, quick.written);
   return readLengthText(text, options).length;
 }
 
@@ -83,15 +91,19 @@ export function parseLength(text: string, options?: ParseLengthOptions): Length 
  */
 export function readLengthText(text: string, options: ParseLengthOptions = {}): LengthReading {
   if (typeof text !== 'string') {
-    throw fault('WRONG_TYPE', `expected a length as text, got ${typeof text}`);
+    throw fault('WRONG_TYPE', `expected a length as text, got ${shown(text)}`);
   }
+  checkOptions(options, CHECKS);
   if (text.length > LONGEST_TEXT) throw readingFault('TOO_LONG', text, LONGEST_TEXT);
   const start = skipSpaces(text, 0);
   if (start === text.length) throw readingFault('EMPTY', text, 0);
   const sign = scanSign(text, start);
   const parts = scanParts(text, sign.end, options);
   const length = addParts(parts, sign.isNegative);
-  if (length.abs().compare(FURTHEST) > 0) throw readingFault('OUT_OF_RANGE', text, start);
+  if (length.abs().compare(FURTHEST) > 0) {
+    const message = `${shown(text)} is beyond ${FURTHEST.to('km').toString()} km`;
+    throw fault('OUT_OF_RANGE', message, { text: shownText(text), position: start });
+  }
   return { length, impliedInches: parts.at(-1)?.isImplied === true };
 }
 
@@ -99,6 +111,7 @@ interface Part {
   readonly amount: Amount;
   readonly unit: LengthUnit;
   readonly isImplied: boolean;
+  readonly isFootMark: boolean;
   readonly end: number;
 }
 
@@ -108,9 +121,17 @@ function addParts(parts: readonly Part[], isNegative: boolean): Length {
   let sum = last.amount.value;
   for (const { amount, unit } of parts.slice(0, -1)) {
     const held = (INCHES_IN[unit] ?? 1) / (INCHES_IN[last.unit] ?? 1);
-    sum = addRatios(sum, multiplyRatios(amount.value, ratio(new Wide(held))));
+    sum = addRatios(sum, multiplyRatios(amount.value, wholeRatio(held)));
   }
-  return fromUnit('length', isNegative ? negateRatio(sum) : sum, last.unit);
+  const length = fromUnit('length', isNegative ? negateRatio(sum) : sum, last.unit);
+  return isInFeetAndInches(parts) ? fromSI('length', exactOf(length), 'ft-in') : length;
+}
+
+/** True for a compound with inches, and for whole feet with their mark. */
+function isInFeetAndInches(parts: readonly Part[]): boolean {
+  const [first, second] = parts;
+  if (second === undefined) return first?.isFootMark === true && first.amount.isWhole;
+  return parts.at(-1)?.unit === 'in';
 }
 
 function scanSign(text: string, start: number): { isNegative: boolean; end: number } {
@@ -146,9 +167,14 @@ function scanPart(
     finest: FINEST_DENOMINATOR,
     decimalComma: options.decimalComma === true,
   });
-  const unitAt = skipSpaces(text, amount.end);
+  const unitAt = skipToUnit(text, amount.end);
   const word = scanUnit(text, unitAt, options);
-  if (word !== undefined) return { amount, unit: word.unit, isImplied: false, end: word.end };
+  if (previous !== undefined) refuseTightPoint(text, previous, amount, word !== undefined);
+  if (word !== undefined) {
+    if (options.decimalComma === true) refuseGrouping(text, amount, word.unit);
+    const isMark = word.unit === 'ft' && isFootMark(text, unitAt);
+    return { amount, unit: word.unit, isImplied: false, isFootMark: isMark, end: word.end };
+  }
   if (previous === undefined) throw missingUnit(text, unitAt);
   const isTight = isLetter(text, previous.end - 1) && amount.start === previous.end;
   if (previous.unit !== 'ft' || isTight || unitAt < text.length) {
@@ -156,7 +182,21 @@ function scanPart(
       ? strayCharacter(text, unitAt)
       : readingFault('TRAILING_NUMBER', text, amount.start);
   }
-  return { amount, unit: 'in', isImplied: true, end: text.length };
+  return { amount, unit: 'in', isImplied: true, isFootMark: false, end: text.length };
+}
+
+/** Past spaces, or past the hyphen of `4-inch`. */
+const skipToUnit = (text: string, end: number): number =>
+  isHyphen(text, end) && isLetter(text, end + 1) ? end + 1 : skipSpaces(text, end);
+
+/** `6'.25` is 6.25 ft on a rod and 6 ft 0.25 in on a tape; `6 ft.5` is no better. */
+function refuseTightPoint(text: string, previous: Part, amount: Amount, hasUnit: boolean): void {
+  if (amount.start !== previous.end) return;
+  const isPoint = /[.,]/.test(text.charAt(amount.start));
+  const isAfterPoint = !hasUnit && text[previous.end - 1] === '.';
+  if (!isPoint && !isAfterPoint) return;
+  const at = isPoint ? amount.start : amount.start - 1;
+  throw readingFault('POINT_AFTER_UNIT', text, at);
 }
 
 interface UnitWord {
@@ -185,8 +225,8 @@ function scanWord(text: string, at: number, options: ParseLengthOptions): UnitWo
   const tail = /^(?:us|ft)$/i.test(text.slice(at, end)) ? surveyTail(text, end) : end;
   const unit = lengthWord(text.slice(at, tail));
   if (unit === undefined) {
-    const isProduct = /^x$/i.test(text.slice(at, end));
-    throw readingFault(isProduct ? 'PRODUCT' : 'UNKNOWN_WORD', text, at);
+    const word = text.slice(at, end);
+    throw /^x$/i.test(word) ? readingFault('PRODUCT', text, at) : unitUnknown('length', word, at);
   }
   if (unit === 'wrong-case') throw readingFault('CASE', text, at);
   if (unit === 'ft-us' && options.surveyFoot !== true) throw readingFault('SURVEY_FOOT', text, at);
@@ -233,14 +273,14 @@ function checkOrder(text: string, previous: Part, part: Part): void {
   if (larger === smaller) throw readingFault('REPEATED_UNIT', text, at);
   if (larger < smaller) throw readingFault('UNIT_ORDER', text, at);
   if (!previous.amount.isWhole) throw readingFault('FRACTIONAL_MAJOR', text, previous.amount.start);
-  const whole = ratio(new Wide(larger / smaller));
+  const whole = wholeRatio(larger / smaller);
   if (compareRatios(part.amount.value, whole) >= 0) throw readingFault('MINOR_OVERFLOW', text, at);
 }
 
 const isSurvey = (a: Part, b: Part): boolean => a.unit === 'ft-us' || b.unit === 'ft-us';
 
 function missingUnit(text: string, at: number) {
-  if (at === text.length) return readingFault('NO_UNIT', text, at);
+  if (at === text.length) return unitMissing('length', text, at);
   if (isHyphen(text, at)) return readingFault('DANGLING_HYPHEN', text, at);
   return strayCharacter(text, at);
 }
@@ -254,7 +294,7 @@ function notAnAmount(text: string, at: number, previous: Part | undefined) {
   }
   const word = text.slice(at, skipLetters(text, at));
   if (/^x$/i.test(word)) return readingFault('PRODUCT', text, at);
-  if (lengthWord(word) === undefined) return readingFault('UNKNOWN_WORD', text, at);
+  if (lengthWord(word) === undefined) return unitUnknown('length', word, at);
   return readingFault(previous === undefined ? 'NO_NUMBER' : 'UNIT_RUN', text, at);
 }
 

@@ -1,17 +1,27 @@
 import { fault } from '../errors.js';
-import { unitsOf, type Dimension, type UnitOf } from './catalogue.js';
+import { DIMENSIONS, type Dimension, type UnitOf } from './catalogue.js';
 import { isHyphen, isSpace, skipSpaces } from './characters.js';
+import { checkOptions, isFlag, isOneOf } from './check-options.js';
+import { refuseGrouping } from './grouping.js';
 import { measureWord } from './measure-words.js';
 import { fromUnit, type Quantity } from './quantity.js';
 import { negateRatio } from './ratio.js';
-import { readingFault } from './reading-fault.js';
+import { readingFault, unitMissing, unitUnknown } from './reading-fault.js';
 import { scanAmount, startsAmount } from './scan-amount.js';
+import { shownText } from '../shown-text.js';
+import { aOrAn, shown } from './shown.js';
 
 /** How a number may be written beyond the default. */
 export interface ParseMeasureOptions {
-  /** Read `1,5 t` as 1.5 t; a point is then refused. Default false. */
+  /** True reads `1,5 t` as 1.5 t; a point is then refused. Default: false. */
   readonly decimalComma?: boolean;
 }
+
+/** The options that readers of measures and slopes take. Internal. */
+export const MEASURE_CHECKS = { decimalComma: isFlag };
+
+/** The kinds of quantity that are read as one number and one unit. */
+export type MeasureDimension = Exclude<Dimension, 'length' | 'slope'>;
 
 const LONGEST_TEXT = 120;
 const FINEST_DENOMINATOR = 128;
@@ -22,15 +32,23 @@ const FINEST_DENOMINATOR = 128;
  *
  * @param dimension - the kind of quantity that is needed
  * @param text - up to 120 characters, with its unit
- * @throws reading codes as for lengths; `UNIT_AMBIGUOUS` for a bare ton or gallon; `UNIT_UNKNOWN`
+ * @param options - see {@link ParseMeasureOptions}
+ * @throws `TEXT_UNREADABLE` with `params.reason`, one of {@link READING_REASONS}; `UNIT_AMBIGUOUS` for
+ *   a bare ton or gallon; `UNIT_MISSING`, `UNIT_UNKNOWN`, `UNKNOWN_CHOICE` for what is not a dimension,
+ *   `UNKNOWN_FIELD`, `WRONG_TYPE`
  * @example
  * parseMeasure('area', '81 sq ft').to('yd2').toString() //=> '9'
  */
-export function parseMeasure<D extends Exclude<Dimension, 'length' | 'slope'>>(
+export function parseMeasure<D extends MeasureDimension>(
   dimension: D,
   text: string,
   options: ParseMeasureOptions = {},
 ): Quantity<D> {
+  checkDimension(dimension);
+  if (typeof text !== 'string') {
+    throw fault('WRONG_TYPE', `expected ${aOrAn(dimension)} as text, got ${shown(text)}`);
+  }
+  checkOptions(options, MEASURE_CHECKS);
   if (text.length > LONGEST_TEXT) throw readingFault('TOO_LONG', text, LONGEST_TEXT);
   const start = skipSpaces(text, 0);
   if (start === text.length) throw readingFault('EMPTY', text, 0);
@@ -40,34 +58,38 @@ export function parseMeasure<D extends Exclude<Dimension, 'length' | 'slope'>>(
   if (!startsAmount(text, numberAt, options.decimalComma)) {
     throw readingFault('NO_NUMBER', text, numberAt);
   }
-  const { value, end } = scanAmount(text, numberAt, { ...options, finest: FINEST_DENOMINATOR });
-  const unit = readUnit(dimension, text, skipSpaces(text, end));
+  const amount = scanAmount(text, numberAt, { ...options, finest: FINEST_DENOMINATOR });
+  const { value } = amount;
+  const unit = readUnit(dimension, text, skipSpaces(text, amount.end));
+  if (options.decimalComma === true) refuseGrouping(text, amount, unit);
   return fromUnit(dimension, isNegative ? negateRatio(value) : value, unit);
 }
 
-function readUnit<D extends Exclude<Dimension, 'length' | 'slope'>>(
-  dimension: D,
-  text: string,
-  at: number,
-): UnitOf<D> {
+function checkDimension(dimension: unknown): void {
+  const choices = DIMENSIONS.filter((one) => one !== 'length' && one !== 'slope');
+  const found = isOneOf(choices)(dimension);
+  if (found !== undefined) throw fault(found.code, found.message, found.params);
+}
+
+function readUnit<D extends MeasureDimension>(dimension: D, text: string, at: number): UnitOf<D> {
   const name = text.slice(at).trim().replace(/\s+/g, ' ');
-  if (name === '') throw readingFault('NO_UNIT', text, at);
+  if (name === '') throw unitMissing(dimension, text, at);
   const word = measureWord(dimension, name);
   switch (word.kind) {
     case 'unit':
       return word.unit as UnitOf<D>;
     case 'ambiguous':
-      throw fault('UNIT_AMBIGUOUS', `${JSON.stringify(name)} is ambiguous: write ${word.choices}`, {
-        text,
-        position: at,
-      });
+      throw fault(
+        'UNIT_AMBIGUOUS',
+        `${shown(name)} could be several units. Write ${word.choices}`,
+        {
+          text: shownText(text),
+          position: at,
+        },
+      );
     case 'wrong-case':
       throw readingFault('CASE', text, at);
     default:
-      throw fault(
-        'UNIT_UNKNOWN',
-        `${JSON.stringify(name)} is no unit of ${dimension}; use one of ${unitsOf(dimension).join(', ')}`,
-        { text, position: at },
-      );
+      throw unitUnknown(dimension, name, at);
   }
 }

@@ -1,50 +1,42 @@
+import { hasEnd, isSmall, type Ratio } from './big-ratio.js';
 import { SI_UNIT, unitsOf, type Dimension, type Unit } from './catalogue.js';
-import { Wide, type Decimal } from './decimal.js';
-import type { UnitEntry } from './engine.js';
+import { digitsText } from './digits-text.js';
 import { entryOf } from './find-unit.js';
-import { isTerminating, lowestTerms, quotientOfTerms, type LowestTerms } from './lowest-terms.js';
-import { isSmall, widen, type Ratio } from './ratio.js';
-
-/** A quantity as JSON: the exact digits (or `'a/b'` where no unit ends the digits) and the unit. */
-export interface QuantityJSON {
-  readonly value: string;
-  readonly unit: string;
-}
+import type { QuantityJSON } from './quantity-types.js';
+import { divideRatios } from './ratio.js';
 
 /** Writes an exact value in SI units as JSON; equal values come out alike. Internal. */
 export function quantityJSON(dimension: Dimension, exact: Ratio): QuantityJSON {
-  if (dimension !== 'angle' && (isSmall(exact) || exact.d.eq(1))) {
-    return { value: digitsOf(widen(exact).n), unit: SI_UNIT[dimension] };
+  const si = SI_UNIT[dimension];
+  if (dimension !== 'angle' && hasEnd(exact)) return { value: exactText(exact), unit: si };
+  for (const unit of unitsToTry(dimension)) {
+    const factor = entryOf(dimension, unit).exact;
+    // what does not end stays endless in a unit whose own factor ends
+    if (hasEnd(factor) && !hasEnd(exact)) continue;
+    const inUnit = divideRatios(exact, factor);
+    if (hasEnd(inUnit)) return { value: exactText(inUnit), unit };
   }
-  return shortestJSON(dimension, exact);
+  return { value: exactText(exact), unit: si };
 }
 
-/** The first unit in which the digits end; a fraction in SI units where they end in none. */
-function shortestJSON(dimension: Dimension, exact: Ratio): QuantityJSON {
-  const units: readonly Unit[] =
-    dimension === 'angle' ? ['deg', 'rad', 'gon'] : [SI_UNIT[dimension], ...unitsOf(dimension)];
-  const own = lowestTerms(exact);
-  for (const unit of units) {
-    const terms = quotientOfTerms(own, termsOf(entryOf(dimension, unit)));
-    if (isTerminating(terms.d)) return { value: decimalText(terms), unit };
-  }
-  return { value: `${own.n}/${own.d}`, unit: SI_UNIT[dimension] };
+/** The first unit in which the digits end is written. */
+const unitsToTry = (dimension: Dimension): readonly Unit[] =>
+  dimension === 'angle' ? ['deg', 'rad', 'gon'] : unitsOf(dimension);
+
+/** All digits, or a fraction in lowest terms where they do not end. Internal. */
+export function exactText(a: Ratio): string {
+  if (!hasEnd(a)) return `${a.n}/${a.d}`;
+  return digitsText(a.n, isSmall(a) ? Math.round(Math.log10(a.d)) : a.places);
 }
 
-const unitTerms = new Map<UnitEntry, LowestTerms>();
+/** Up to here a float prints the very digits that it was made from. */
+const MOST_DIGITS = 1e15;
 
-/** The factor of a unit to SI in lowest terms, worked out once. */
-function termsOf(entry: UnitEntry): LowestTerms {
-  const known = unitTerms.get(entry) ?? lowestTerms(entry.exact);
-  unitTerms.set(entry, known);
-  return known;
-}
-
-function decimalText({ n, d }: { n: bigint; d: bigint }): string {
-  return digitsOf(Wide.div(n.toString(), d.toString()));
-}
-
-/** All digits; with an exponent only where the zeros would not end. */
-function digitsOf(value: Decimal): string {
-  return Math.abs(value.e) > 300 ? value.toExponential() : value.toFixed();
-}
+/**
+ * The value in a form that can be cloned and compared deeply: equal values have equal ones. A float
+ * stands for its digits, as everywhere. Internal.
+ */
+export const plainValue = (exact: Ratio): number | string =>
+  isSmall(exact) && exact.n < MOST_DIGITS && exact.n > -MOST_DIGITS
+    ? exact.n / exact.d
+    : exactText(exact);

@@ -1,6 +1,6 @@
 import { fault } from '../errors.js';
 import { SI_UNIT, type Dimension, type UnitOf } from './catalogue.js';
-import { isDecimal, Wide, type Decimal } from './decimal.js';
+import { isDecimal, type Decimal } from './decimal.js';
 import {
   combined,
   PRODUCTS,
@@ -11,143 +11,122 @@ import {
   type Quotient,
 } from './dimension.js';
 import { entryOf } from './find-unit.js';
-import { quantityJSON, type QuantityJSON } from './quantity-json.js';
+import { foreignExact } from './foreign-quantity.js';
+import { fullText, shortText, type WrittenAs } from './print-quantity.js';
+import { plainValue, quantityJSON } from './quantity-json.js';
+import { isQuantity, OWN_MARK, QUANTITY_MARK } from './quantity-mark.js';
+import type {
+  AnyQuantity,
+  LengthForm,
+  NumberInput,
+  Quantity,
+  QuantityJSON,
+} from './quantity-types.js';
 import {
   addRatios,
   compareRatios,
+  decimalRatio,
   divideRatios,
-  isSmall,
   multiplyRatios,
   negateRatio,
   quotientToDecimal,
   quotientToNumber,
-  ratio,
   ratioToDecimal,
-  settleRatio,
   signOfRatio,
+  subtractRatios,
   type Ratio,
 } from './ratio.js';
-import { readNumber, type NumberInput } from './read-number.js';
-import type { SmallDecimal } from './small-decimal.js';
+import { readNumber } from './read-number.js';
+import { aOrAn, shown } from './shown.js';
 
-/** What quantities of every dimension have in common. */
-export interface AnyQuantity {
-  readonly dimension: Dimension;
-  readonly si: Decimal;
-  isZero(): boolean;
-  isNegative(): boolean;
-  toJSON(): QuantityJSON;
-  toString(): string;
-}
-
-/**
- * An immutable amount of one dimension, exact: sums, products and conversions never round, because
- * the value is kept as a ratio of two decimals. Rounding happens where a decimal is read out
- * (40 digits) or printed.
- */
-export interface Quantity<D extends Dimension> extends AnyQuantity {
-  readonly dimension: D;
-  /** The value in SI units (m, m2, m3, kg, kg/m3, N, N/m, Pa, ratio, rad, s, m/s, m3/s), to 40 digits. */
-  readonly si: Decimal;
-  /** The value in a unit of the same dimension, to 40 digits; exact where it ends within them. */
-  to(unit: UnitOf<D>): Decimal;
-  /** The value in a unit as a float: the border to bulk geometry. */
-  toNumber(unit: UnitOf<D>): number;
-  plus(other: Quantity<D>): Quantity<D>;
-  minus(other: Quantity<D>): Quantity<D>;
-  negated(): Quantity<D>;
-  abs(): Quantity<D>;
-  times(factor: NumberInput): Quantity<D>;
-  times<E extends Factor<D>>(factor: Quantity<E>): Quantity<Product<D, E>>;
-  dividedBy(divisor: NumberInput): Quantity<D>;
-  dividedBy(divisor: Quantity<D>): Decimal;
-  dividedBy<E extends Divisor<D>>(divisor: Quantity<E>): Quantity<Quotient<D, E>>;
-  compare(other: Quantity<D>): -1 | 0 | 1;
-  equals(other: Quantity<D>): boolean;
-}
-
-/** An exact length. */
-export type Length = Quantity<'length'>;
-/** An exact area. */
-export type Area = Quantity<'area'>;
-/** An exact volume. */
-export type Volume = Quantity<'volume'>;
-/** An exact mass. */
-export type Mass = Quantity<'mass'>;
-/** An exact density: mass over volume. */
-export type Density = Quantity<'density'>;
-/** An exact force. */
-export type Force = Quantity<'force'>;
-/** An exact weight of a line per length: force over length. */
-export type LineWeight = Quantity<'line-weight'>;
-/** An exact pressure: force over area. */
-export type Pressure = Quantity<'pressure'>;
-/** An exact slope: rise over run. */
-export type Slope = Quantity<'slope'>;
-/** An exact angle. */
-export type Angle = Quantity<'angle'>;
-/** An exact length of time. */
-export type Time = Quantity<'time'>;
-/** An exact speed: length over time. */
-export type Speed = Quantity<'speed'>;
-/** An exact flow: volume over time. */
-export type Flow = Quantity<'flow'>;
-
-const BRAND = Symbol.for('settline.quantity');
+export { isQuantity } from './quantity-mark.js';
+export type {
+  Angle,
+  AnyQuantity,
+  Area,
+  Density,
+  Flow,
+  Force,
+  Length,
+  LineWeight,
+  Mass,
+  Pressure,
+  Quantity,
+  Slope,
+  Speed,
+  Time,
+  Volume,
+} from './quantity-types.js';
 
 class ExactQuantity<D extends Dimension> implements Quantity<D> {
-  readonly dimension: D;
-  /** The value in SI units, for deep comparisons: as two floats, or as a decimal of 40 digits. */
-  readonly digits: SmallDecimal | Decimal;
+  // what a clone and a deep comparison see: the value, and nothing of how it was written
+  readonly value: number | string;
+  readonly unit: string;
+  readonly #dimension: D;
   readonly #exact: Ratio;
+  readonly #written: WrittenAs | undefined;
   #si: Decimal | undefined;
 
-  constructor(dimension: D, exact: Ratio) {
-    const decimal = isSmall(exact) ? undefined : ratioToDecimal(exact);
-    const settled = decimal === undefined ? exact : settleRatio(exact, decimal);
-    this.dimension = dimension;
-    this.digits = isSmall(settled) ? Object.freeze(settled) : (decimal ?? ratioToDecimal(settled));
-    this.#exact = settled;
+  constructor(dimension: D, exact: Ratio, written?: WrittenAs) {
+    this.value = plainValue(exact);
+    this.unit = SI_UNIT[dimension];
+    this.#dimension = dimension;
+    this.#exact = exact;
+    this.#written = written;
     Object.freeze(this);
   }
 
-  get [BRAND](): boolean {
+  get [QUANTITY_MARK](): boolean {
+    return #exact in this;
+  }
+
+  get [OWN_MARK](): boolean {
     return #exact in this;
   }
 
   static exactOf(quantity: AnyQuantity): Ratio {
-    if (#exact in quantity) return quantity.#exact;
-    // a quantity from another copy of the package: its JSON carries every digit
-    const { value, unit } = quantity.toJSON();
-    return multiplyRatios(readNumber(value), entryOf(quantity.dimension, unit).exact);
+    return #exact in quantity ? quantity.#exact : foreignExact(quantity);
+  }
+
+  static own<E extends Dimension>(quantity: AnyQuantity & { readonly dimension: E }): Quantity<E> {
+    if (#exact in quantity) return quantity as unknown as Quantity<E>;
+    return new ExactQuantity(quantity.dimension, foreignExact(quantity));
+  }
+
+  static writtenAs(quantity: AnyQuantity): WrittenAs | undefined {
+    return #exact in quantity ? quantity.#written : undefined;
+  }
+
+  get dimension(): D {
+    return this.#dimension;
   }
 
   get si(): Decimal {
-    if (!('n' in this.digits)) return this.digits;
-    return (this.#si ??= ratioToDecimal(this.digits));
+    return (this.#si ??= ratioToDecimal(this.#exact));
   }
 
   to(unit: UnitOf<D>): Decimal {
-    return quotientToDecimal(this.#exact, entryOf(this.dimension, unit).exact);
+    return quotientToDecimal(this.#exact, entryOf(this.#dimension, unit).exact);
   }
 
   toNumber(unit: UnitOf<D>): number {
-    const value = quotientToNumber(this.#exact, entryOf(this.dimension, unit).exact);
+    const value = quotientToNumber(this.#exact, entryOf(this.#dimension, unit).exact);
     if (!Number.isFinite(value)) throw fault('OUT_OF_RANGE', 'too large for a float');
     return value;
   }
 
   plus(other: Quantity<D>): Quantity<D> {
-    return new ExactQuantity(this.dimension, addRatios(this.#exact, this.#sameKind(other)));
+    const sum = addRatios(this.#exact, this.#sameKind(other));
+    return new ExactQuantity(this.#dimension, sum, this.#writtenWith(other));
   }
 
   minus(other: Quantity<D>): Quantity<D> {
-    const subtrahend = negateRatio(this.#sameKind(other));
-    return new ExactQuantity(this.dimension, addRatios(this.#exact, subtrahend));
+    const difference = subtractRatios(this.#exact, this.#sameKind(other));
+    return new ExactQuantity(this.#dimension, difference, this.#writtenWith(other));
   }
 
   negated(): Quantity<D> {
-    return new ExactQuantity(this.dimension, negateRatio(this.#exact));
+    return new ExactQuantity(this.#dimension, negateRatio(this.#exact), this.#written);
   }
 
   abs(): Quantity<D> {
@@ -158,10 +137,11 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
   times<E extends Factor<D>>(factor: Quantity<E>): Quantity<Product<D, E>>;
   times(factor: NumberInput | AnyQuantity): AnyQuantity {
     if (!isQuantity(factor)) {
-      return new ExactQuantity(this.dimension, multiplyRatios(this.#exact, readNumber(factor)));
+      const product = multiplyRatios(this.#exact, readNumber(factor));
+      return new ExactQuantity(this.#dimension, product, this.#written);
     }
-    const dimension = combined(PRODUCTS, this.dimension, factor.dimension);
-    if (dimension === undefined) throw noProduct(this.dimension, 'times', factor.dimension);
+    const dimension = combined(PRODUCTS, this.#dimension, factor.dimension);
+    if (dimension === undefined) throw noProduct(this.#dimension, 'times', factor.dimension);
     return new ExactQuantity(dimension, multiplyRatios(this.#exact, exactOf(factor)));
   }
 
@@ -170,13 +150,16 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
   dividedBy<E extends Divisor<D>>(divisor: Quantity<E>): Quantity<Quotient<D, E>>;
   dividedBy(divisor: NumberInput | AnyQuantity): AnyQuantity | Decimal {
     const by = isQuantity(divisor) ? exactOf(divisor) : readNumber(divisor);
-    if (signOfRatio(by) === 0) throw fault('DIVISION_BY_ZERO', `${this.dimension} divided by zero`);
-    const quotient = divideRatios(this.#exact, by);
-    if (!isQuantity(divisor)) return new ExactQuantity(this.dimension, quotient);
-    if (divisor.dimension === this.dimension) return ratioToDecimal(quotient);
-    const dimension = combined(QUOTIENTS, this.dimension, divisor.dimension);
-    if (dimension === undefined) throw noProduct(this.dimension, 'divided by', divisor.dimension);
-    return new ExactQuantity(dimension, quotient);
+    if (signOfRatio(by) === 0) {
+      throw fault('DIVISION_BY_ZERO', `${this.#dimension} divided by zero`);
+    }
+    if (!isQuantity(divisor)) {
+      return new ExactQuantity(this.#dimension, divideRatios(this.#exact, by), this.#written);
+    }
+    if (divisor.dimension === this.#dimension) return quotientToDecimal(this.#exact, by);
+    const dimension = combined(QUOTIENTS, this.#dimension, divisor.dimension);
+    if (dimension === undefined) throw noProduct(this.#dimension, 'divided by', divisor.dimension);
+    return new ExactQuantity(dimension, divideRatios(this.#exact, by));
   }
 
   compare(other: Quantity<D>): -1 | 0 | 1 {
@@ -185,6 +168,22 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
 
   equals(other: Quantity<D>): boolean {
     return this.compare(other) === 0;
+  }
+
+  lessThan(other: Quantity<D>): boolean {
+    return this.compare(other) < 0;
+  }
+
+  greaterThan(other: Quantity<D>): boolean {
+    return this.compare(other) > 0;
+  }
+
+  atLeast(other: Quantity<D>): boolean {
+    return this.compare(other) >= 0;
+  }
+
+  atMost(other: Quantity<D>): boolean {
+    return this.compare(other) <= 0;
   }
 
   isZero(): boolean {
@@ -196,39 +195,41 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
   }
 
   toJSON(): QuantityJSON {
-    return quantityJSON(this.dimension, this.#exact);
+    return quantityJSON(this.#dimension, this.#exact);
   }
 
   toString(): string {
-    return `${this.si.toString()} ${SI_UNIT[this.dimension]}`;
+    return fullText(this.#dimension, this.#exact, this.#written);
+  }
+
+  [Symbol.toPrimitive](hint: 'string' | 'number' | 'default'): string {
+    if (hint === 'string') return this.toString();
+    throw fault(
+      'OPERATOR_ON_QUANTITY',
+      `${aOrAn(this.#dimension)} is not a number: <, >, + and * do not work on it. Write compare, lessThan, greaterThan, plus or times, or toNumber with a unit`,
+      { dimension: this.#dimension },
+    );
   }
 
   [Symbol.for('nodejs.util.inspect.custom')](): string {
-    return `${this.dimension}(${this.toString()})`;
+    return shortText(this.#dimension, this.#exact, this.#written);
   }
 
   #sameKind(other: Quantity<D>): Ratio {
-    if (!isQuantity(other) || other.dimension !== this.dimension) {
-      const got = isQuantity(other) ? other.dimension : typeof other;
-      throw fault('DIMENSION_MISMATCH', `expected a ${this.dimension}, got ${got}`, {
-        expected: this.dimension,
-        got,
-      });
+    if (typeof other === 'object' && other !== null && #exact in other) {
+      // one of ours, as nearly always: nothing to ask it
+      const { dimension } = other;
+      if (dimension === this.#dimension) return other.#exact;
+    }
+    if (!isQuantity(other) || other.dimension !== this.#dimension) {
+      throw otherKind(this.#dimension, other);
     }
     return exactOf(other);
   }
-}
 
-/**
- * True for a quantity of any dimension, also from another copy of the package.
- *
- * @example
- * isQuantity(length('1 in')) //=> true
- * isQuantity('1 in') //=> false
- */
-export function isQuantity(value: unknown): value is AnyQuantity {
-  // the mark alone makes no quantity: one from another copy of the package has its JSON
-  return typeof value === 'object' && value !== null && BRAND in value && 'toJSON' in value;
+  #writtenWith(other: AnyQuantity): WrittenAs | undefined {
+    return this.#written ?? writtenAs(other);
+  }
 }
 
 /** The exact ratio inside a quantity. Internal. */
@@ -236,23 +237,56 @@ export function exactOf(quantity: AnyQuantity): Ratio {
   return ExactQuantity.exactOf(quantity);
 }
 
-/** Makes a quantity from an exact value in SI units. Internal. */
-export function fromSI<D extends Dimension>(dimension: D, exact: Ratio): Quantity<D> {
-  return new ExactQuantity(dimension, exact);
+/** How a quantity was written, where that is known. Internal. */
+export function writtenAs(quantity: Quantity<'length'>): LengthForm | undefined;
+export function writtenAs(quantity: AnyQuantity): WrittenAs | undefined;
+export function writtenAs(quantity: AnyQuantity): WrittenAs | undefined {
+  return ExactQuantity.writtenAs(quantity);
+}
+
+/** The quantity itself, or one of this copy of the package with the value of another's. Internal. */
+export function ownQuantity<D extends Dimension>(
+  quantity: AnyQuantity & { readonly dimension: D },
+): Quantity<D> {
+  return ExactQuantity.own(quantity);
+}
+
+/** Makes sure that a value is a quantity of a dimension. Internal. */
+export function quantityOf<D extends Dimension>(dimension: D, value: unknown): Quantity<D> {
+  if (!isQuantity(value) || value.dimension !== dimension) throw otherKind(dimension, value);
+  return ownQuantity(value as AnyQuantity & { readonly dimension: D });
+}
+
+/** The fault of a value that is no quantity of the dimension that is needed. Internal. */
+export function otherKind(dimension: Dimension, got: unknown) {
+  return fault('DIMENSION_MISMATCH', `expected ${aOrAn(dimension)}, got ${shown(got)}`, {
+    expected: dimension,
+    got: isQuantity(got) ? got.dimension : typeof got,
+  });
 }
 
 /** Makes a quantity from an exact value in SI units. Internal. */
+export function fromSI<D extends Dimension>(
+  dimension: D,
+  exact: Ratio,
+  written?: WrittenAs,
+): Quantity<D> {
+  return new ExactQuantity(dimension, exact, written);
+}
+
+/** Makes a quantity from a decimal in SI units. Internal. */
 export function fromSIDecimal<D extends Dimension>(dimension: D, si: Decimal): Quantity<D> {
-  return new ExactQuantity(dimension, ratio(new Wide(si)));
+  return new ExactQuantity(dimension, decimalRatio(si));
 }
 
-/** Makes a quantity from an exact value in a unit. Internal. */
+/** Makes a quantity from an exact value in a unit, and remembers the unit. Internal. */
 export function fromUnit<D extends Dimension>(
   dimension: D,
   value: Ratio,
   unit: UnitOf<D>,
 ): Quantity<D> {
-  return new ExactQuantity(dimension, multiplyRatios(value, entryOf(dimension, unit).exact));
+  const exact = multiplyRatios(value, entryOf(dimension, unit).exact);
+  return new ExactQuantity(dimension, exact, unit);
 }
 
 function noProduct(first: Dimension, verb: string, second: Dimension) {
@@ -262,7 +296,7 @@ function noProduct(first: Dimension, verb: string, second: Dimension) {
   });
 }
 
-/** True for what {@link Quantity.times} takes as a plain number. */
+/** True for what {@link Quantity.times} takes as a plain number. Internal. */
 export function isNumberInput(value: unknown): value is NumberInput {
   return typeof value === 'number' || typeof value === 'string' || isDecimal(value);
 }

@@ -1,151 +1,226 @@
+import type { LengthUnit } from './catalogue.js';
+import { isFootMark, isInchMark, isLetter, tapeGlyph } from './characters.js';
+import { lengthWord } from './length-words.js';
+import type { LengthForm } from './quantity-types.js';
 import { smallDecimal, type SmallDecimal } from './small-decimal.js';
+
+/** What the quick reader read: metres, and how they were written. Internal. */
+export interface QuickReading {
+  /** The exact length in metres. */
+  readonly metres: SmallDecimal;
+  /** The unit in the text, or feet and inches. */
+  readonly written: LengthForm;
+}
 
 /** An inch is 128 parts of 0.000 198 437 5 m, exactly: every mark of a tape is a whole number of them. */
 const PARTS = 128;
-const METRES_PER_PART = { n: 1_984_375, d: 10_000_000_000 } as const;
-
-/** Units that may follow a decimal number: metres in one of them, as n / d. */
-const DECIMAL_UNITS: Readonly<Record<string, SmallDecimal>> = {
-  mm: { n: 1, d: 1000 },
-  cm: { n: 1, d: 100 },
-  m: { n: 1, d: 1 },
-  in: { n: 254, d: 10_000 },
-  ft: { n: 3048, d: 10_000 },
+const PART = { n: 1_984_375, d: 10_000_000_000 } as const;
+/** Units in tenths of a millimetre. */
+const SIZES: Partial<Record<LengthUnit, number>> = {
+  mm: 10,
+  cm: 100,
+  m: 10_000,
+  in: 254,
+  ft: 3048,
+  yd: 9144,
 };
+const INCH = 254;
+const METRE = 10_000;
+
+/** The place in the text, and the amount that was read last: `n / d`, d a power of ten or 128. */
+interface Scan {
+  readonly text: string;
+  at: number;
+  n: number;
+  d: number;
+}
+
+const SPACE = 32;
+const HYPHEN = 45;
+const POINT = 46;
+const SLASH = 47;
+const NO_BREAK_SPACE = 160;
+const MINUS = 0x2212;
+/** Digits on either side of the point that floats hold in any unit. */
+const MOST_DIGITS = 6;
 
 /**
- * Reads the plainest and commonest lengths in one look: `7' 3 5/8"`, `12 ft`, `3 1/4 in`, `1.675 m`.
- * Gives up (undefined) on everything else, faults too: the full reader then decides. What it does
- * read, the full reader reads alike; a property test holds the two together.
- *
- * @returns metres as a small decimal, or undefined
+ * Reads the commonest lengths in one look: tapes, drawings, phones, and plain numbers with their unit
+ * (`7' 3 5/8"`, `7'-3 5/8"`, `7′ 3⅝″`, `87-5/8"`, `7 feet 3 inches`, `2.226 m`). Gives up (undefined) on
+ * everything else, faults too: the full reader then decides. What it does read, the full reader reads
+ * the same; a property test holds the two together. Internal.
  */
-export function quickLength(text: string): SmallDecimal | undefined {
-  const isNegative = text.charCodeAt(0) === 45;
-  const start = isNegative ? 1 : 0;
-  const first = wholeAt(text, start);
-  const end = start + digitsAt(text, start);
-  if (end === start || end > start + 6) return undefined;
-  if (text.charCodeAt(end) === 46) return quickDecimal(text, first, end + 1, isNegative);
-  const unit = unitAt(text, end);
-  if (unit === 'ft') return quickFeet(text, first, end, isNegative);
-  if (unit === undefined || unit === 'in') return quickInches(text, start, undefined, isNegative);
-  return tailOf(text, end, unit) ? inUnit(first, 1, unit, isNegative) : undefined;
+export function quickLength(text: string): QuickReading | undefined {
+  const first = text.charCodeAt(0);
+  const isNegative = first === HYPHEN || first === MINUS;
+  const scan: Scan = { text, at: isNegative ? 1 : 0, n: 0, d: 1 };
+  if (!scanAmount(scan)) return undefined;
+  const unit = scanUnit(scan);
+  if (scan.at < text.length) return unit === 'ft' ? withInches(scan, isNegative) : undefined;
+  const size = unit === undefined ? undefined : SIZES[unit];
+  if (unit === undefined || size === undefined) return undefined;
+  if (scan.d === PARTS) return tapeReading(scan.n, unit, isNegative);
+  const isMarked = scan.d === 1 && isFootMark(text, text.length - 1);
+  return reading(scan.n * size, scan.d * METRE, isNegative, isMarked ? 'ft-in' : unit);
 }
 
-function quickFeet(
-  text: string,
-  feet: number,
-  end: number,
-  isNegative: boolean,
-): SmallDecimal | undefined {
-  const isMark = text.charCodeAt(end) === 39;
-  let at = isMark ? end + 1 : skipSpace(text, end) + 2;
-  if (at === text.length) return inUnit(feet, 1, 'ft', isNegative);
-  const after = skipSpace(text, at);
-  if (!isMark && after === at) return undefined;
-  at = after;
-  return quickInches(text, at, feet, isNegative);
+/** Parts of an inch or of a foot alone. */
+function tapeReading(n: number, unit: LengthUnit, isNegative: boolean): QuickReading | undefined {
+  if (unit === 'in') return reading(n * PART.n, PART.d, isNegative, 'in');
+  return unit === 'ft' ? reading(n * 12 * PART.n, PART.d, isNegative, 'ft') : undefined;
 }
 
-/** Inches with a fraction, or a fraction alone, on top of what the feet hold. */
-function quickInches(
-  text: string,
-  start: number,
-  feet: number | undefined,
+/** The inches after whole feet. */
+function withInches(scan: Scan, isNegative: boolean): QuickReading | undefined {
+  const { n: feet, d: of } = scan;
+  // a point right after the unit has two readings
+  if (of !== 1 || scan.text.charCodeAt(scan.at) === POINT) return undefined;
+  if (!skipJoint(scan) || !scanAmount(scan)) return undefined;
+  const { n, d } = scan;
+  if (n >= 12 * d || scanUnit(scan) !== 'in' || scan.at < scan.text.length) return undefined;
+  const inches = feet * 12 * d + n;
+  return d === PARTS
+    ? reading(inches * PART.n, PART.d, isNegative, 'ft-in')
+    : reading(inches * INCH, d * METRE, isNegative, 'ft-in');
+}
+
+function reading(
+  n: number,
+  d: number,
   isNegative: boolean,
-): SmallDecimal | undefined {
-  const first = wholeAt(text, start);
-  let at = start + digitsAt(text, start);
-  if (at === start || at > start + 6) return undefined;
-  let parts = first * PARTS;
-  const isFraction = text.charCodeAt(at) === 47;
-  const isMixed = text.charCodeAt(at) === 32 && digitsAt(text, at + 1) > 0;
-  if (isFraction || isMixed) {
-    const upperAt = isMixed ? at + 1 : start;
-    const slash = upperAt + digitsAt(text, upperAt);
-    const lowerAt = slash + 1;
-    at = lowerAt + digitsAt(text, lowerAt);
-    const [upper, lower] = [wholeAt(text, upperAt), wholeAt(text, lowerAt)];
-    const isTape = text.charCodeAt(slash) === 47 && PARTS % lower === 0 && at <= lowerAt + 3;
-    if (!isTape || slash > upperAt + 4 || (isMixed && upper >= lower)) return undefined;
-    parts = (isMixed ? parts : 0) + upper * (PARTS / lower);
+  written: LengthForm,
+): QuickReading | undefined {
+  if (n > Number.MAX_SAFE_INTEGER) return undefined;
+  return { metres: smallDecimal(isNegative && n !== 0 ? -n : n, d), written };
+}
+
+/** Reads a whole number, decimals, a fraction or a mixed number of a tape. */
+function scanAmount(scan: Scan): boolean {
+  const { text } = scan;
+  const start = scan.at;
+  const whole = scanWhole(scan);
+  scan.n = whole;
+  scan.d = 1;
+  if (scan.at > start + MOST_DIGITS) return false;
+  const code = text.charCodeAt(scan.at);
+  if (code === POINT) return scanDecimals(scan, whole);
+  if (code > 127) {
+    const parts = tapeGlyph(code);
+    if (parts !== undefined) return takeParts(scan, scan.at + 1, whole * PARTS + parts);
   }
-  if (feet !== undefined && parts >= 12 * PARTS) return undefined;
-  if (unitAt(text, at) !== 'in' || !tailOf(text, at, 'in')) return undefined;
-  const all = (feet ?? 0) * 12 * PARTS + parts;
-  const n = all * METRES_PER_PART.n;
-  return n > Number.MAX_SAFE_INTEGER ? undefined : signed(n, METRES_PER_PART.d, isNegative);
+  if (scan.at === start) return false;
+  if (code === SLASH) return scanFraction(scan, start, 0);
+  if (code !== SPACE && code !== HYPHEN) return true;
+  const next = text.charCodeAt(scan.at + 1);
+  if (next >= 48 && next <= 57) return scanFraction(scan, scan.at + 1, whole);
+  const parts = next > 127 ? tapeGlyph(next) : undefined;
+  return parts === undefined || takeParts(scan, scan.at + 2, whole * PARTS + parts);
 }
 
-function quickDecimal(
-  text: string,
-  whole: number,
-  start: number,
-  isNegative: boolean,
-): SmallDecimal | undefined {
-  const places = digitsAt(text, start);
-  if (places === 0 || places > 6) return undefined;
-  const scale = 10 ** places;
-  const unit = unitAt(text, start + places);
-  if (unit === undefined || !tailOf(text, start + places, unit)) return undefined;
-  return inUnit(whole * scale + wholeAt(text, start), scale, unit, isNegative);
+function takeParts(scan: Scan, end: number, parts: number): boolean {
+  scan.at = end;
+  scan.n = parts;
+  scan.d = PARTS;
+  return true;
 }
 
-function inUnit(n: number, d: number, unit: string, isNegative: boolean): SmallDecimal | undefined {
-  const factor = DECIMAL_UNITS[unit];
-  return factor === undefined ? undefined : signed(n * factor.n, d * factor.d, isNegative);
-}
-
-const signed = (n: number, d: number, isNegative: boolean): SmallDecimal =>
-  smallDecimal(isNegative && n !== 0 ? -n : n, d);
-
-function digitsAt(text: string, start: number): number {
-  let at = start;
-  for (let code = text.charCodeAt(at); code >= 48 && code <= 57; code = text.charCodeAt(at))
-    at += 1;
-  return at - start;
-}
-
-function wholeAt(text: string, start: number): number {
+/** Digits as a whole number; the place moves past them. */
+function scanWhole(scan: Scan): number {
+  const { text } = scan;
   let value = 0;
-  for (let at = start; ; at += 1) {
+  let at = scan.at;
+  for (; ; at += 1) {
     const digit = text.charCodeAt(at) - 48;
-    if (!(digit >= 0 && digit <= 9)) return value;
+    if (!(digit >= 0 && digit <= 9)) break;
     value = value * 10 + digit;
   }
+  scan.at = at;
+  return value;
 }
 
-const skipSpace = (text: string, at: number): number => (text.charCodeAt(at) === 32 ? at + 1 : at);
+function scanDecimals(scan: Scan, whole: number): boolean {
+  scan.at += 1;
+  const start = scan.at;
+  const part = scanWhole(scan);
+  const places = scan.at - start;
+  if (places === 0 || places > MOST_DIGITS) return false;
+  scan.d = POWERS[places] ?? 1;
+  scan.n = whole * scan.d + part;
+  return true;
+}
 
-/** The unit that stands at a place, after a space or none; a mark counts as its unit. */
-function unitAt(text: string, start: number): string | undefined {
-  const at = skipSpace(text, start);
-  switch (text.charCodeAt(at)) {
-    case 39:
-      return text.charCodeAt(at + 1) === 39 || at > start ? undefined : 'ft';
-    case 34:
-      return at > start ? undefined : 'in';
-    case 102:
-      return text.charCodeAt(at + 1) === 116 && endsWord(text, at + 2) ? 'ft' : undefined;
-    case 105:
-      return text.charCodeAt(at + 1) === 110 && endsWord(text, at + 2) ? 'in' : undefined;
-    case 99:
-      return text.charCodeAt(at + 1) === 109 && endsWord(text, at + 2) ? 'cm' : undefined;
-    case 109:
-      if (endsWord(text, at + 1)) return 'm';
-      return text.charCodeAt(at + 1) === 109 && endsWord(text, at + 2) ? 'mm' : undefined;
+const POWERS = [1, 10, 100, 1000, 10_000, 100_000, 1_000_000] as const;
+
+/** A proper fraction that a tape has, after a whole number or alone. */
+function scanFraction(scan: Scan, start: number, whole: number): boolean {
+  scan.at = start;
+  const upper = scanWhole(scan);
+  if (scan.text.charCodeAt(scan.at) !== SLASH) return false;
+  scan.at += 1;
+  const lowerAt = scan.at;
+  const lower = scanWhole(scan);
+  if (scan.at === lowerAt || PARTS % lower !== 0 || upper >= lower) return false;
+  return takeParts(scan, scan.at, whole * PARTS + upper * (PARTS / lower));
+}
+
+/** The unit after an amount, as a mark or a word, after a space or none. */
+function scanUnit(scan: Scan): LengthUnit | undefined {
+  const { text } = scan;
+  // a hyphen, as in 4-inch, stands before a word
+  const isHyphened = text.charCodeAt(scan.at) === HYPHEN;
+  if (isHyphened) scan.at += 1;
+  else skipSpace(scan);
+  const start = scan.at;
+  if (isHyphened && !isLetter(text, start)) return undefined;
+  if (isInchMark(text, start)) {
+    scan.at += 1;
+    return 'in';
+  }
+  if (isFootMark(text, start)) {
+    scan.at += 1;
+    // two foot marks are an inch mark
+    return isFootMark(text, start + 1) ? undefined : 'ft';
+  }
+  let end = start;
+  for (let code = text.charCodeAt(end) | 32; code >= 97 && code <= 122;) {
+    end += 1;
+    code = text.charCodeAt(end) | 32;
+  }
+  const word = shortUnit(text, start, end) ?? lengthWord(text.slice(start, end));
+  scan.at = text.charCodeAt(end) === POINT ? end + 1 : end;
+  return word === 'wrong-case' ? undefined : word;
+}
+
+/** The commonest abbreviations, without cutting the text. */
+function shortUnit(text: string, start: number, end: number): LengthUnit | undefined {
+  if (end > start + 2) return undefined;
+  switch (text.charCodeAt(start) * 256 + (end === start + 1 ? 0 : text.charCodeAt(start + 1))) {
+    case 0x6674:
+      return 'ft';
+    case 0x696e:
+      return 'in';
+    case 0x6d6d:
+      return 'mm';
+    case 0x636d:
+      return 'cm';
+    case 0x6d00:
+      return 'm';
     default:
       return undefined;
   }
 }
 
-const endsWord = (text: string, at: number): boolean =>
-  at === text.length || text.charCodeAt(at) === 32;
+function skipSpace(scan: Scan): boolean {
+  const code = scan.text.charCodeAt(scan.at);
+  if (code !== SPACE && code !== NO_BREAK_SPACE) return false;
+  scan.at += 1;
+  return true;
+}
 
-/** True where nothing follows the unit. */
-function tailOf(text: string, start: number, unit: string): boolean {
-  const at = skipSpace(text, start);
-  const code = text.charCodeAt(at);
-  return at + (code === 34 || code === 39 ? 1 : unit.length) === text.length;
+/** Nothing, a space or a hyphen between feet and inches; a hyphen after a space may be a sign. */
+function skipJoint(scan: Scan): boolean {
+  const isApart = skipSpace(scan);
+  if (scan.text.charCodeAt(scan.at) !== HYPHEN) return true;
+  scan.at += 1;
+  return skipSpace(scan) || !isApart;
 }

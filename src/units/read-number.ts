@@ -1,64 +1,100 @@
-import { fault, type SettlineError } from '../errors.js';
-import { isDecimal, ONE, Wide, type Decimal } from './decimal.js';
-import { ratio, wholeRatio, ZERO_RATIO, type Ratio } from './ratio.js';
+import { fault } from '../errors.js';
+import { divideBig, ZERO_RATIO, type Ratio } from './big-ratio.js';
+import { isDecimal, type Decimal } from './decimal.js';
+import type { NumberInput } from './quantity-types.js';
+import { wholeRatio } from './ratio.js';
+import { digitsOf, ratioOfDigits, type Digits } from './read-digits.js';
+import { shownText } from '../shown-text.js';
+import { shown } from './shown.js';
 import { readSmall } from './small-decimal.js';
+import { sizeOf } from './whole.js';
 
-/** A plain number as callers may give it: a number, digits as text (`'0.05'`, `'1/3'`) or a decimal. */
-export type NumberInput = number | string | Decimal;
+export type { NumberInput } from './quantity-types.js';
 
-const DIGITS = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d{1,3})?$/;
-const LONGEST_NUMBER = 1200;
+/** A fraction of more digits than this is nobody's measure: working it out would take long. */
+const LONGEST_NUMBER = 20_000;
+/** What is measured lies between these powers of ten, in any unit; beyond them it is a slip. */
 const LARGEST_EXPONENT = 60;
 
 /**
  * Reads a plain number exactly: `0.1` is one tenth, not the nearest binary fraction.
  *
- * @throws `NOT_FINITE`, `NOT_A_NUMBER`, `OUT_OF_RANGE`, `WRONG_TYPE`, `ZERO_DENOMINATOR`
+ * @throws `NOT_FINITE`, `NOT_A_NUMBER`, `OUT_OF_RANGE`, `WRONG_TYPE`, `DIVISION_BY_ZERO`, `TOO_LONG`
  */
 export function readNumber(value: NumberInput): Ratio {
   switch (typeof value) {
     case 'number':
-      if (!Number.isFinite(value)) throw fault('NOT_FINITE', `${value} is no number`);
-      if (Number.isSafeInteger(value)) return wholeRatio(value);
-      return readSmall(`${value}`) ?? inRange(new Wide(value), ONE);
+      return readFloat(value, LARGEST_EXPONENT);
     case 'string':
-      return readNumberText(value);
+      return readSmall(value) ?? ratioOf(termsIn(value), LARGEST_EXPONENT);
     default:
-      if (!isDecimal(value)) throw notANumber(value);
-      if (!value.isFinite()) throw fault('NOT_FINITE', `${value.toString()} is no number`);
-      return inRange(new Wide(value), ONE);
+      return readNumber(textOf(value));
   }
 }
 
-function readNumberText(text: string): Ratio {
-  const small = readSmall(text);
-  if (small !== undefined) return small;
-  if (text.length > LONGEST_NUMBER) throw fault('TOO_LONG', 'too many digits for a number');
+/** Reads a number that the library has written, however large or small. Internal. */
+export function readWritten(value: string | number): Ratio {
+  if (typeof value === 'number') return readFloat(value, LONGEST_NUMBER);
+  return readSmall(value) ?? ratioOf(termsIn(value), LONGEST_NUMBER);
+}
+
+/** The digits of a float stand for themselves. */
+function readFloat(value: number, most: number): Ratio {
+  if (!Number.isFinite(value)) throw fault('NOT_FINITE', `${value} is not a number`);
+  if (Number.isSafeInteger(value)) return wholeRatio(value);
+  return readSmall(`${value}`) ?? ratioOf(termsIn(`${value}`), most);
+}
+
+/** The digits of a decimal of any copy of `decimal.js`. */
+function textOf(value: unknown): string {
+  if (!isDecimal(value)) throw fault('WRONG_TYPE', `expected a number, got ${shown(value)}`);
+  const text = plainText(value);
+  if (/^-?(?:NaN|Infinity)$/.test(text)) throw fault('NOT_FINITE', `${text} is not a number`);
+  return text;
+}
+
+function plainText(value: Decimal): string {
+  try {
+    return value.toString();
+  } catch {
+    throw fault('WRONG_TYPE', 'expected a number, got what only looks like a decimal');
+  }
+}
+
+interface Terms {
+  readonly n: Digits;
+  readonly d: Digits;
+}
+
+const ONE: Digits = { n: 1n, places: 0 };
+
+function termsIn(text: string): Terms {
+  if (text.length > LONGEST_NUMBER) {
+    throw fault('TOO_LONG', `${shown(text)} has too many digits for a number`);
+  }
   const slash = text.indexOf('/');
-  if (slash < 0) return inRange(readDigits(text), ONE);
-  const n = readDigits(text.slice(0, slash));
-  const d = readDigits(text.slice(slash + 1));
-  if (d.isZero()) throw fault('ZERO_DENOMINATOR', `${text} divides by zero`, { text });
-  return d.isNegative() ? inRange(n.neg(), d.neg()) : inRange(n, d);
+  if (slash < 0) return { n: readDigits(text), d: ONE };
+  const terms = { n: readDigits(text.slice(0, slash)), d: readDigits(text.slice(slash + 1)) };
+  if (terms.d.n !== 0n) return terms;
+  throw fault('DIVISION_BY_ZERO', `${shown(text)} divides by zero`, { text: shownText(text) });
 }
 
-function readDigits(text: string): Decimal {
-  if (!DIGITS.test(text)) {
-    throw fault('NOT_A_NUMBER', `${JSON.stringify(text)} is no number`, { text });
+function readDigits(text: string): Digits {
+  const digits = digitsOf(text);
+  if (digits !== undefined) return digits;
+  throw fault('NOT_A_NUMBER', `${shown(text)} is not a number`, { text: shownText(text) });
+}
+
+/** The number as a ratio, if its power of ten is no more than that, up or down. */
+function ratioOf({ n, d }: Terms, most: number): Ratio {
+  if (n.n === 0n) return ZERO_RATIO;
+  const exponent = exponentOf(n) - exponentOf(d);
+  if (Math.abs(exponent) > most) {
+    const what = exponent > 0 ? 'large' : 'small';
+    throw fault('OUT_OF_RANGE', `10^${exponent} is too ${what} to be a measurement`);
   }
-  return new Wide(text);
+  return d === ONE ? ratioOfDigits(n) : divideBig(ratioOfDigits(n), ratioOfDigits(d));
 }
 
-/** The number as a ratio, if it can be a measurement; zero without a sign. */
-function inRange(n: Decimal, d: Decimal): Ratio {
-  if (n.isZero()) return ZERO_RATIO;
-  if (n.e - d.e > LARGEST_EXPONENT) {
-    throw fault('OUT_OF_RANGE', `10^${n.e - d.e} is beyond any measurement`);
-  }
-  return ratio(n, d);
-}
-
-function notANumber(value: unknown): SettlineError {
-  const got = value === null ? 'null' : typeof value;
-  return fault('WRONG_TYPE', `expected a number, got ${got}`, { got });
-}
+/** The power of ten of the first digit. */
+const exponentOf = ({ n, places }: Digits): number => `${sizeOf(n)}`.length - 1 - places;

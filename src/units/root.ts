@@ -1,52 +1,58 @@
-import { Decimal40, ONE, Wide } from './decimal.js';
-import { isSmall, ratio, widen, type Ratio } from './ratio.js';
-import type { SmallDecimal } from './small-decimal.js';
+import { decimalOf, fractionOf, hasEnd, isSmall, widened, type Ratio } from './big-ratio.js';
+import { smallDecimal } from './small-decimal.js';
+import { bitsOf, powerOfTen, rootOf } from './whole.js';
+
+/** Significant digits of a root that does not come out. */
+const DIGITS = 40;
+/** The largest root whose square a float holds. */
+const LARGEST_ROOT = 9e7;
 
 /**
- * The square root of a ratio that is not negative: exact for perfect squares, else to 40 digits.
- * `sqrt(n / d) = sqrt(n d) / d`, so that a square of thirds comes out exact too. Internal.
+ * The square root of a ratio that is not negative: exact for perfect squares, thirds too, else to 40
+ * digits. Internal.
  */
 export function squareRoot(a: Ratio): Ratio {
-  if (isSmall(a)) {
-    const root = Math.sqrt(a.n * a.d);
-    if (Number.isInteger(root) && root <= 9e7) return ratio(new Wide(root), new Wide(a.d));
-    return wholeRoot(a);
-  }
-  const { n, d } = widen(a);
-  const square = n.times(d);
-  const root = new Wide(Decimal40.sqrt(square));
-  const isExact = d === ONE || root.times(root).eq(square);
-  return isExact ? ratio(root, d) : ratio(new Wide(Decimal40.div(root, d)));
+  if (hasEnd(a)) return rootOfDecimal(a);
+  return rootOfFraction(a) ?? roundedRoot(a);
 }
 
 /** True for a root that had to be rounded to 40 digits. Internal. */
-export const isRoundedRoot = (root: Ratio): boolean => !isSmall(root) && root.d === ONE;
+export const isRoundedRoot = (root: Ratio): boolean => !isSmall(root) && root.places >= 0;
 
-const DIGITS = 40;
-
-/** The root of a small decimal in whole numbers: three times as fast as in decimals, the same digits. */
-function wholeRoot({ n, d }: SmallDecimal): Ratio {
-  // n / d = square / 10^(2 places), with two digits to spare in the root
-  const power = Math.round(Math.log10(d));
-  const places = DIGITS + 2 + Math.ceil((power - Math.floor(Math.log10(n))) / 2);
-  const square = BigInt(n) * 10n ** BigInt(2 * places - power);
-  const root = floorRoot(square, Math.sqrt(n / d), places);
-  const spare = root.toString().length - DIGITS;
-  const unit = 10n ** BigInt(spare);
-  const rest = root % unit;
-  // never a tie: what is left out of an inexact root makes half a unit more than half
-  const rounded = root / unit + (2n * rest >= unit ? 1n : 0n);
-  return ratio(new Wide(`${rounded}e${spare - places}`));
+function rootOfDecimal(a: Ratio): Ratio {
+  if (!isSmall(a)) return roundedRoot(a);
+  // sqrt(n / d) = sqrt(n d) / d
+  const root = Math.sqrt(a.n * a.d);
+  return Number.isInteger(root) && root <= LARGEST_ROOT ? smallDecimal(root, a.d) : roundedRoot(a);
 }
 
-/** The largest whole number whose square is not above another, by Newton's rule from a float. */
-function floorRoot(square: bigint, near: number, places: number): bigint {
-  const shift = 15 - Math.floor(Math.log10(near));
-  const lead = BigInt(Math.round(near * 10 ** shift));
-  let root = places >= shift ? lead * 10n ** BigInt(places - shift) : lead;
-  root = (root + square / root) >> 1n;
-  root = (root + square / root) >> 1n;
-  while (root * root > square) root -= 1n;
-  while ((root + 1n) * (root + 1n) <= square) root += 1n;
-  return root;
+/** The root of a fraction in lowest terms whose two numbers are squares. */
+function rootOfFraction(a: Ratio): Ratio | undefined {
+  const { n, d } = widened(a);
+  const lower = squareRootOf(d);
+  const upper = lower === undefined ? undefined : squareRootOf(n);
+  return lower === undefined || upper === undefined ? undefined : fractionOf(upper, lower);
+}
+
+/** The last four binary digits of a square. */
+const ENDS_OF_SQUARES: ReadonlySet<bigint> = new Set([0n, 1n, 4n, 9n]);
+
+function squareRootOf(n: bigint): bigint | undefined {
+  if (!ENDS_OF_SQUARES.has(n & 15n)) return undefined;
+  const root = rootOf(n);
+  return root * root === n ? root : undefined;
+}
+
+/** The root to 40 digits, in whole numbers: three times as fast as in decimals. */
+function roundedRoot(a: Ratio): Ratio {
+  const { n, d } = widened(a);
+  // two or three digits to spare
+  const places = DIGITS + 2 - Math.floor((bitsOf(n) - bitsOf(d)) * Math.log10(2) * 0.5);
+  const raised = places >= 0 ? n * powerOfTen(2 * places) : n / powerOfTen(-2 * places);
+  const root = rootOf(raised / d);
+  const unit = powerOfTen(`${root}`.length - DIGITS);
+  // never a tie: what is left out of a root that is not exact makes half a unit more than half
+  const up = 2n * (root % unit) >= unit ? 1n : 0n;
+  const rounded = (root / unit + up) * unit;
+  return places >= 0 ? decimalOf(rounded, places) : decimalOf(rounded * powerOfTen(-places), 0);
 }

@@ -1,5 +1,6 @@
-import { ONE, type Decimal } from './decimal.js';
-import { isSmall, ratio, wholeRatio, widen, type BigRatio, type Ratio } from './ratio.js';
+import { decimalOf, widened } from './big-ratio.js';
+import { isSmall, wholeRatio, type Ratio } from './ratio.js';
+import { sizeOf } from './whole.js';
 
 /**
  * How a value between two steps is rounded. Signs do not matter: `up` is away from zero, `down`
@@ -21,22 +22,22 @@ export function roundQuotient(a: Ratio, b: Ratio, rounding: Rounding): Ratio {
       return wholeRatio(a.n < 0 && rounded !== 0 ? -rounded : rounded);
     }
   }
-  const [x, y] = [widen(a), widen(b)];
-  return roundBig({ n: x.n.times(y.d), d: x.d.times(y.n) }, rounding);
+  const x = widened(a);
+  const y = widened(b);
+  return roundBig(x.n * y.d, x.d * y.n, rounding);
 }
 
-function roundBig({ n, d }: BigRatio, rounding: Rounding): Ratio {
-  const size = n.abs();
-  const whole = size.divToInt(d);
-  const rest = size.minus(whole.times(d));
-  const isOdd = !whole.mod(2).isZero();
-  const up = !rest.isZero() && goesUp(isOdd, rest, d.minus(rest), rounding);
-  const rounded: Decimal = up ? whole.plus(ONE) : whole;
-  return ratio(n.isNegative() ? rounded.neg() : rounded);
+function roundBig(n: bigint, d: bigint, rounding: Rounding): Ratio {
+  const size = sizeOf(n);
+  const whole = size / d;
+  const rest = size - whole * d;
+  const up = rest !== 0n && goesUp(whole % 2n === 1n, rest, d - rest, rounding);
+  const rounded = up ? whole + 1n : whole;
+  return decimalOf(n < 0n ? -rounded : rounded, 0);
 }
 
 /** Whether a part goes up, from how much is over and how much is missing to the next whole. */
-function goesUp<T extends number | Decimal>(
+function goesUp<T extends number | bigint>(
   isOdd: boolean,
   over: T,
   missing: T,
@@ -44,7 +45,6 @@ function goesUp<T extends number | Decimal>(
 ): boolean {
   if (rounding === 'up') return true;
   if (rounding === 'down') return false;
-  const order = typeof over === 'number' ? Math.sign(over - Number(missing)) : over.cmp(missing);
-  if (order !== 0) return order > 0;
+  if (over !== missing) return over > missing;
   return rounding === 'half-up' || isOdd;
 }

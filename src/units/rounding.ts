@@ -1,10 +1,13 @@
 import { fault } from '../errors.js';
 import type { Dimension } from './catalogue.js';
-import { exactOf, fromSI, isQuantity, type Length, type Quantity } from './quantity.js';
+import { isOneOf } from './check-options.js';
+import { exactOf, fromSI, isQuantity, quantityOf, writtenAs, type Quantity } from './quantity.js';
 import { multiplyRatios, signOfRatio, type Ratio } from './ratio.js';
 import { roundQuotient, type Rounding } from './round-ratio.js';
+import { shown } from './shown.js';
 
-const ROUNDINGS: readonly Rounding[] = ['half-up', 'half-even', 'up', 'down'];
+/** A rounding mode as an option. Internal. */
+export const isRounding = isOneOf(['half-up', 'half-even', 'up', 'down'] satisfies Rounding[]);
 
 /**
  * Rounds a quantity to a whole number of steps, once and exactly: `n = round(q / step)`,
@@ -12,9 +15,9 @@ const ROUNDINGS: readonly Rounding[] = ['half-up', 'half-even', 'up', 'down'];
  *
  * @param quantity - what to round, any sign
  * @param increment - the step, same dimension, more than zero
- * @param rounding - how ties and parts are treated, default `half-even`
+ * @param rounding - how ties and parts are treated. Default: `half-even`
  * @returns the rounded quantity
- * @throws `INCREMENT_NOT_POSITIVE`, `DIMENSION_MISMATCH`, `UNKNOWN_CHOICE`
+ * @throws `WRONG_TYPE`, `DIMENSION_MISMATCH`, `INCREMENT_NOT_POSITIVE`, `UNKNOWN_CHOICE`
  * @source nist-sp811
  * @source astm-e29
  * @example
@@ -25,29 +28,25 @@ export function roundTo<D extends Dimension>(
   increment: Quantity<D>,
   rounding: Rounding = 'half-even',
 ): Quantity<D> {
+  if (!isQuantity(quantity)) {
+    throw fault('WRONG_TYPE', `expected a quantity to round, got ${shown(quantity)}`);
+  }
   const step = stepOf(quantity, increment);
   const steps = roundQuotient(exactOf(quantity), step, checkRounding(rounding));
-  return fromSI(quantity.dimension, multiplyRatios(steps, step));
-}
-
-/** Whole number of steps in a length, rounded. Internal. */
-export function stepsIn(quantity: Length, increment: Length, rounding: Rounding): Ratio {
-  return roundQuotient(exactOf(quantity), stepOf(quantity, increment), checkRounding(rounding));
+  return fromSI(quantity.dimension, multiplyRatios(steps, step), writtenAs(quantity));
 }
 
 /** Makes sure that a rounding mode is one. Internal. */
 export function checkRounding(rounding: Rounding): Rounding {
-  if (ROUNDINGS.includes(rounding)) return rounding;
-  throw fault('UNKNOWN_CHOICE', `rounding must be one of ${ROUNDINGS.join(', ')}`);
+  const found = isRounding(rounding);
+  if (found !== undefined) throw fault(found.code, found.message, found.params, ['rounding']);
+  return rounding;
 }
 
 function stepOf<D extends Dimension>(quantity: Quantity<D>, increment: Quantity<D>): Ratio {
-  if (!isQuantity(increment) || increment.dimension !== quantity.dimension) {
-    throw fault('DIMENSION_MISMATCH', `the step must be a ${quantity.dimension}`);
-  }
-  const step = exactOf(increment);
+  const step = exactOf(quantityOf(quantity.dimension, increment));
   if (signOfRatio(step) <= 0) {
-    throw fault('INCREMENT_NOT_POSITIVE', `the step must be more than zero`);
+    throw fault('INCREMENT_NOT_POSITIVE', 'the step must be more than zero');
   }
   return step;
 }

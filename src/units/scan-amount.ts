@@ -1,3 +1,4 @@
+import { fault } from '../errors.js';
 import {
   digit,
   fractionGlyph,
@@ -8,21 +9,34 @@ import {
   subscript,
   superscript,
 } from './characters.js';
-import { ONE, Wide } from './decimal.js';
-import { ratio, type Ratio } from './ratio.js';
+import {
+  addRatios,
+  compareRatios,
+  divideRatios,
+  signOfRatio,
+  wholeRatio,
+  type Ratio,
+} from './ratio.js';
+import { readWritten } from './read-number.js';
 import { readingFault } from './reading-fault.js';
+import { shownText } from '../shown-text.js';
+import { shown } from './shown.js';
 
 /** A number as it stands in measurement text: whole, decimal, fraction or mixed. */
 export interface Amount {
+  /** The exact number, without its sign. */
   readonly value: Ratio;
   /** True for a whole number: only such may be followed by a smaller unit. */
   readonly isWhole: boolean;
+  /** Where it begins in the text. */
   readonly start: number;
+  /** Where it ends. */
   readonly end: number;
 }
 
 /** How an amount may be written. */
 export interface AmountOptions {
+  /** True for a comma instead of the point. Default: false. */
   readonly decimalComma?: boolean;
   /** Largest denominator accepted. */
   readonly finest: number;
@@ -44,19 +58,22 @@ export function scanAmount(text: string, start: number, options: AmountOptions):
   const leading = scanFraction(text, start, options);
   if (leading !== undefined) {
     refuseSecondNumber(text, leading.end);
+    refuseImproper(text, leading);
     return { value: fractionValue(leading), isWhole: false, start, end: leading.end };
   }
   const number = scanNumber(text, start, options.decimalComma === true);
   const fraction = scanMixedPart(text, number.end, options);
   if (fraction === undefined) {
-    const { value, isWhole, end } = number;
-    return { value: ratio(new Wide(value)), isWhole, start, end };
+    const { isWhole, end } = number;
+    const value = readWritten(number.value);
+    refuseTiny(text, value, start);
+    return { value, isWhole, start, end };
   }
   if (!number.isWhole) throw readingFault('DECIMAL_AND_FRACTION', text, fraction.start);
   if (fraction.n >= fraction.d) throw readingFault('IMPROPER_MIXED', text, fraction.start);
   refuseSecondNumber(text, fraction.end);
-  const n = new Wide(number.value).times(fraction.d).plus(fraction.n);
-  return { value: ratio(n, new Wide(fraction.d)), isWhole: false, start, end: fraction.end };
+  const value = addRatios(readWritten(number.value), fractionValue(fraction));
+  return { value, isWhole: false, start, end: fraction.end };
 }
 
 interface Fraction {
@@ -66,9 +83,7 @@ interface Fraction {
   readonly end: number;
 }
 
-function fractionValue({ n, d }: Fraction): Ratio {
-  return ratio(new Wide(n), d === 1 ? ONE : new Wide(d));
-}
+const fractionValue = ({ n, d }: Fraction): Ratio => divideRatios(wholeRatio(n), wholeRatio(d));
 
 interface PlainNumber {
   readonly value: string;
@@ -90,14 +105,51 @@ function scanNumber(text: string, start: number, decimalComma: boolean): PlainNu
   }
   if (text[end] === point) throw readingFault('TWO_POINTS', text, end);
   if (text[end] === ',' || text[end] === '.') throw readingFault('COMMA', text, end);
-  refuseExponent(text, end);
-  return { value, isWhole, end };
+  const powerEnd = skipExponent(text, start, end);
+  if (powerEnd === end) return { value, isWhole, end };
+  return { value: text.slice(start, powerEnd), isWhole: false, end: powerEnd };
 }
 
-function refuseExponent(text: string, at: number): void {
-  if (text[at] !== 'e' && text[at] !== 'E') return;
+/** How JavaScript prints what is below a millionth: one digit before the point, then the power. */
+const SMALL_FLOAT = /^[1-9](?:\.\d+)?e-(?:[7-9]|[1-9]\d{1,2})$/;
+
+/** The end of a power of ten, if there is one that apps make by printing a small number. */
+function skipExponent(text: string, start: number, at: number): number {
+  if (text[at] !== 'e' && text[at] !== 'E') return at;
   const signed = text[at + 1] === '-' || text[at + 1] === '+' ? at + 2 : at + 1;
-  if (digit(text, signed) >= 0) throw readingFault('EXPONENT', text, at);
+  const end = skipDigits(text, signed);
+  if (end === signed || SMALL_FLOAT.test(text.slice(start, end))) return end === signed ? at : end;
+  const hint = 'Write the number in full, or as { value, unit }';
+  throw readingFault('EXPONENT', text, at, hint);
+}
+
+/** No measure is as small, in any unit. */
+const LEAST = readWritten('1e-60');
+
+function refuseTiny(text: string, value: Ratio, position: number): void {
+  if (signOfRatio(value) === 0 || compareRatios(value, LEAST) >= 0) return;
+  const message = `${shown(text)} is too small to be a measurement`;
+  throw fault('OUT_OF_RANGE', message, { text: shownText(text), position });
+}
+
+/** `11/2` may be the slip for `1 1/2`. */
+function refuseImproper(text: string, { n, d, start }: Fraction): void {
+  if (n < d) return;
+  const rest = n % d;
+  const mixed = rest === 0 ? `${n / d}` : `${Math.floor(n / d)} ${rest}/${d}`;
+  const meant = withSpace(`${n}`, d);
+  const hint =
+    meant === undefined ? `Write ${mixed}` : `${meant} or ${n}/${d}? Write ${meant} or ${mixed}`;
+  throw readingFault('IMPROPER_FRACTION', text, start, hint);
+}
+
+/** The mixed number that was meant if a space was left out of the upper digits. */
+function withSpace(upper: string, d: number): string | undefined {
+  for (let at = upper.length - 1; at > 0; at -= 1) {
+    const part = Number(upper.slice(at));
+    if (part > 0 && part < d && upper[at] !== '0') return `${upper.slice(0, at)} ${part}/${d}`;
+  }
+  return undefined;
 }
 
 /** The fraction of a mixed number, after spaces, a tight hyphen or nothing. */
@@ -178,7 +230,9 @@ function checked(
   const d = Number(lower);
   if (d === 0) throw readingFault('ZERO_DENOMINATOR', text, slash + 1);
   if (d > options.finest) throw readingFault('DENOMINATOR', text, slash + 1);
-  if (!Number.isSafeInteger(n)) throw readingFault('OUT_OF_RANGE', text, start);
+  if (!Number.isSafeInteger(n)) {
+    throw fault('OUT_OF_RANGE', `${shown(text)} is beyond any measure`, { position: start });
+  }
   return { n, d, start, end };
 }
 

@@ -1,29 +1,33 @@
 import { fault } from '../errors.js';
 import { Decimal40 } from './decimal.js';
-import { fromSIDecimal, type Angle, type Slope } from './quantity.js';
+import { fromSIDecimal, quantityOf, type Angle, type Slope } from './quantity.js';
 
 /**
  * The slope of a line at an angle to the level: `slope = tan(angle)`, to 40 digits.
  *
  * @param angle - between -90 and 90 degrees, both excluded
- * @throws `OUT_OF_RANGE` at or beyond the vertical
+ * @returns the slope, rise over run
+ * @throws `OUT_OF_RANGE` at or beyond the vertical, `DIMENSION_MISMATCH`
  * @example
  * slopeOfAngle(angle('45 deg')).to('percent').toFixed(6) //=> '100.000000'
  */
 export function slopeOfAngle(angle: Angle): Slope {
-  if (angle.abs().to('deg').gte(90)) {
+  const own = quantityOf('angle', angle);
+  if (own.abs().to('deg').gte(90)) {
     throw fault('OUT_OF_RANGE', 'a slope must be less steep than the vertical');
   }
-  return fromSIDecimal('slope', Decimal40.tan(angle.si));
+  return fromSIDecimal('slope', Decimal40.tan(own.si));
 }
 
 /**
  * The angle of a slope to the level: `angle = atan(slope)`, to 40 digits. 2 % is 1.146 degrees; 2
  * degrees is 3.492 %.
  *
+ * @returns the angle to the level, between -90 and 90 degrees
+ * @throws `DIMENSION_MISMATCH`
  * @example
  * angleOfSlope(slope('2%')).to('deg').toFixed(4) //=> '1.1458'
  */
 export function angleOfSlope(slope: Slope): Angle {
-  return fromSIDecimal('angle', Decimal40.atan(slope.si));
+  return fromSIDecimal('angle', Decimal40.atan(quantityOf('slope', slope).si));
 }

@@ -1,17 +1,22 @@
 /**
  * Decimals that fit two floats exactly: a whole number `n` below 2^53 over a power of ten `d`. Nearly
  * every value of a site is one, and sums and products of such cost a few nanoseconds. Every function
- * returns undefined where the result would not fit; the caller then goes on in `decimal.js`.
+ * returns undefined where the result would not fit; the caller then goes on in whole numbers of any
+ * size.
  *
  * In lowest form `n` does not end in zero unless `d` is 1, so that equal values have equal fields.
  */
 export interface SmallDecimal {
+  /** A whole number of either sign. */
   readonly n: number;
+  /** A power of ten. */
   readonly d: number;
 }
 
 const MOST = Number.MAX_SAFE_INTEGER;
 
+/** Most decimal places. Internal. */
+export const LARGEST_PLACES = 15;
 /** Largest power of ten in a denominator. */
 const LARGEST_POWER = 1e15;
 
@@ -29,9 +34,7 @@ export function smallDecimal(n: number, d: number): SmallDecimal {
   return { n: upper === 0 ? 0 : upper, d: lower };
 }
 
-/**
- *
- */
+/** `a + b`, where the sum is a small decimal again. */
 export function addSmall(a: SmallDecimal, b: SmallDecimal): SmallDecimal | undefined {
   if (a.d === b.d) return fitting(a.n + b.n, a.d);
   if (a.d < b.d) return addSmall(b, a);
@@ -39,9 +42,7 @@ export function addSmall(a: SmallDecimal, b: SmallDecimal): SmallDecimal | undef
   return Math.abs(raised) > MOST ? undefined : fitting(a.n + raised, a.d);
 }
 
-/**
- *
- */
+/** `a x b`, where the product is a small decimal again. */
 export function multiplySmall(a: SmallDecimal, b: SmallDecimal): SmallDecimal | undefined {
   const d = a.d * b.d;
   return d > LARGEST_POWER ? undefined : fitting(a.n * b.n, d);

@@ -30,7 +30,7 @@ test('thickness: each reading and the average', () => {
     tolerance: 'paver-guide-mm',
   });
   expect(shape(check)).toEqual(Array.from({ length: 3 }, () => 't t0 over under -> d'));
-  expect(results(check)).toEqual(['0.01 m', '-0.02 m', '-0.005 m']);
+  expect(results(check)).toEqual(['10 mm', '-20 mm', '-5 mm']);
   expect(check.working[2]).toMatchObject({
     title: 'Thickness of the base, average',
     source: 'paver-tolerances',
@@ -60,8 +60,8 @@ test('lippage and joints: the limits that there are', () => {
     });
   expect(shape(lips())).toEqual(['a a1 -> m']);
   expect(shape(lips('3 mm'))).toEqual(['a a0 a1 -> m']);
-  expect(results(lips())).toEqual(['0.006 m']);
-  expect(results(lips('3 mm'))).toEqual(['0.001 m']);
+  expect(results(lips())).toEqual(['6 mm']);
+  expect(results(lips('3 mm'))).toEqual(['1 mm']);
   const joints = (tolerance: { minimum: string } | { maximum: string }) =>
     checkJointWidth({ readings: [{ id: 'a', width: '3 mm' }], tolerance });
   expect(shape(joints({ minimum: '2 mm' }))).toEqual(['n N j0 p0 -> p']);
@@ -89,7 +89,7 @@ test('fall: slope, uncertainty and margin', () => {
     tolerance: 'paver-guide-mm',
   });
   expect(shape(check)).toEqual(['d L -> i', 's L -> u', 'i -> m']);
-  expect(results(check)).toEqual(['0.025 ratio', '0 ratio', '0.005 ratio']);
+  expect(results(check)).toEqual(['2.5 %', '0 %', '0.5 %']);
 });
 
 test('compaction: dry density and percent of each spot, and the least', () => {

@@ -109,7 +109,7 @@ describe('planeThrough', () => {
   });
 
   test('large coordinates and thirds lose nothing', () => {
-    const [east, north] = ['500000 m', '4500000/7 m'].map((text) => length(text));
+    const [east, north] = ['500000', '4500000/7'].map((digits) => length(digits, 'm'));
     const plane = planeThrough({
       points: APRON.map(({ x, y, z }) => ({
         x: length(x.value, x.unit).plus(east ?? length('0 m')),

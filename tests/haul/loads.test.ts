@@ -244,6 +244,6 @@ describe('spoil pile', () => {
     ['ridgeWidth', '0 m', 'NOT_POSITIVE'],
     ['setBack', undefined, 'REQUIRED'],
     ['setBack', '-1 ft', 'NEGATIVE'],
-    ['room', 'far', 'UNKNOWN_WORD'],
+    ['room', 'far', 'UNIT_UNKNOWN'],
   ]);
 });

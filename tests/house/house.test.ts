@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import ts from 'typescript';
 import { ERROR_CODES, SOURCES } from 'settline';
 import * as publicTables from 'settline/sources';
+import { READING_REASONS } from 'settline/units';
 
 const root = join(import.meta.dirname, '..', '..');
 const src = join(root, 'src');
@@ -52,6 +53,8 @@ const FLOORS: Readonly<Record<string, number>> = {
 const BESIDE: Readonly<Record<string, number>> = {
   'errors.ts': 0,
   'attempt.ts': 0.5,
+  'nearest-name.ts': 0.5,
+  'shown-text.ts': -1,
   'verdict.ts': 1.6,
   'working.ts': 2.5,
   'reference-quantity.ts': 2.5,
@@ -123,7 +126,8 @@ describe('every public function has a whole doc comment', () => {
     }
     for (const [, code] of comment.matchAll(/`([A-Z][A-Z_]+[A-Z])`/g)) {
       if (/^(?:JSON)$/.test(code ?? '') || (code ?? '') in publicTables) continue;
-      expect(ERROR_CODES, `${name} names a code that does not exist`).toHaveProperty(code ?? '');
+      const known = { ...ERROR_CODES, ...READING_REASONS };
+      expect(known, `${name} names a code that does not exist`).toHaveProperty(code ?? '');
     }
   });
 });
@@ -139,9 +143,19 @@ test('every error code is thrown somewhere, and every code thrown is listed', ()
   expect(unused).toEqual([]);
 });
 
+test('every reason why text cannot be read is given somewhere in the readers', () => {
+  const readers = files.filter(
+    ({ path }) => path.startsWith('units/') && path !== 'units/reading-reasons.ts',
+  );
+  const text = readers.map((file) => file.text).join('\n');
+  expect(Object.keys(READING_REASONS).filter((reason) => !text.includes(`'${reason}'`))).toEqual(
+    [],
+  );
+});
+
 test('every error code is documented', () => {
   const page = readFileSync(join(root, 'docs', 'reference', 'error-codes.md'), 'utf8');
-  for (const [code, meaning] of Object.entries(ERROR_CODES)) {
+  for (const [code, meaning] of Object.entries({ ...ERROR_CODES, ...READING_REASONS })) {
     expect(page.replace(/ +/g, ' ')).toContain(`| \`${code}\` | ${meaning} |`);
   }
 });
@@ -195,7 +209,7 @@ describe('the package', () => {
   });
 
   /** All that kernels may import from outside: text and codes. */
-  const WITHOUT_DECIMALS = new Set(['errors.ts', 'input/unknown-words.ts', 'input/shown-text.ts']);
+  const WITHOUT_DECIMALS = new Set(['errors.ts', 'nearest-name.ts', 'shown-text.ts']);
 
   test('geometry is floats alone: no decimals, no quantities, no readers of the ledger', () => {
     const kernels = files.filter(({ path }) => path.startsWith('geometry/'));

@@ -64,28 +64,28 @@ const BROKEN: readonly Broken[] = [
     name: 'a thickness in pounds',
     break: (job) => set(layer(job, 2), 'thickness', '10 lb'),
     path: 'pavements[0].layers[2].thickness',
-    code: 'UNKNOWN_WORD',
-    says: 'a word that is no unit of length',
+    code: 'UNIT_UNKNOWN',
+    says: '"lb" is not a unit of length',
   },
   {
     name: 'a thickness with two readings',
     break: (job) => set(layer(job, 2), 'thickness', '5-6 in'),
     path: 'pavements[0].layers[2].thickness',
-    code: 'RANGE',
+    code: 'TEXT_UNREADABLE',
     says: 'range, subtraction or feet and inches?',
   },
   {
     name: 'thirteen inches in a foot',
     break: (job) => set(stake(job, 1), 'x', `5' 13"`),
     path: 'stringLines[0].stakes[1].x',
-    code: 'MINOR_OVERFLOW',
+    code: 'TEXT_UNREADABLE',
     says: 'reaches a whole larger unit',
   },
   {
     name: 'a division by zero on the tape',
     break: (job) => set(layer(job, 0), 'thickness', '2 3/0 in'),
     path: 'pavements[0].layers[0].thickness',
-    code: 'ZERO_DENOMINATOR',
+    code: 'TEXT_UNREADABLE',
     says: 'a fraction over zero',
   },
   {
@@ -106,7 +106,7 @@ const BROKEN: readonly Broken[] = [
     name: 'an empty text for a length',
     break: (job) => set(job, 'stringHeight', ''),
     path: 'stringHeight',
-    code: 'EMPTY',
+    code: 'TEXT_UNREADABLE',
     says: 'nothing was typed',
   },
   {
@@ -114,21 +114,21 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job, 'stringHeight', { value: Number.NaN, unit: 'in' }),
     path: 'stringHeight',
     code: 'NOT_FINITE',
-    says: 'NaN is no number',
+    says: 'NaN is not a number',
   },
   {
     name: 'infinity for a value',
     break: (job) => set(job, 'stringHeight', { value: Number.POSITIVE_INFINITY, unit: 'in' }),
     path: 'stringHeight',
     code: 'NOT_FINITE',
-    says: 'Infinity is no number',
+    says: 'Infinity is not a number',
   },
   {
     name: 'the text NaN for a value',
     break: (job) => set(job, 'stringHeight', { value: 'NaN', unit: 'in' }),
     path: 'stringHeight',
     code: 'NOT_A_NUMBER',
-    says: '"NaN" is no number',
+    says: '"NaN" is not a number',
   },
   {
     name: 'a unit of another kind',
@@ -142,7 +142,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job, 'stringHeight', { value: 18, unit: 'cubits' }),
     path: 'stringHeight',
     code: 'UNIT_UNKNOWN',
-    says: 'use one of mm, cm, m',
+    says: 'Use one of mm, cm, m',
   },
   {
     name: 'a third key beside value and unit',
@@ -406,7 +406,7 @@ const BROKEN: readonly Broken[] = [
     name: 'a ratio that can be read both ways',
     break: (job) => set(job, 'minimumFall', '2:48'),
     path: 'minimumFall',
-    code: 'SLOPE_AMBIGUOUS',
+    code: 'TEXT_UNREADABLE',
     says: 'neither side is 1',
   },
   {
@@ -545,7 +545,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job.base, 'moisture', 'damp'),
     path: 'base.moisture',
     code: 'NOT_A_NUMBER',
-    says: '"damp" is no number',
+    says: '"damp" is not a number',
   },
   {
     name: 'a lift too thin to count',
@@ -661,7 +661,7 @@ test('all faults come at once, each with path, code, words and params', () => {
   expect(outcome.errors.map(({ path, code }) => `${pathText(path)} ${code}`).sort()).toEqual([
     'colour UNKNOWN_FIELD',
     'pavements[0].layers[0].thickness UNIT_MISSING',
-    'stringLines[0].stakes[0].x UNKNOWN_WORD',
+    'stringLines[0].stakes[0].x UNIT_UNKNOWN',
     'truck.payload UNIT_AMBIGUOUS',
   ]);
 });

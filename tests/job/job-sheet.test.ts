@@ -205,10 +205,10 @@ test('every warning has words in both systems', () => {
 test('the working prints in both systems, with the source of each step', () => {
   const text = renderWorking(plan.working, { system: 'us' });
   expect(text).toContain('Parking court: Depth of the subgrade below finished grade');
-  expect(text).toContain('D = 18.750 in (total build-up)');
+  expect(text).toContain('D = 18 3/4 in (total build-up)');
   expect(text).toContain('[Geometry and arithmetic; worked out here]');
   expect(renderWorking(plan.working, { system: 'metric' })).toContain(
-    'D = 476.25 mm (total build-up)',
+    'D = 476 mm (total build-up)',
   );
   for (const line of renderWorking(plan.working, { system: 'us', width: 60 }).split('\n')) {
     expect(line.length).toBeLessThanOrEqual(72);

@@ -266,7 +266,7 @@ describe('cutFill', () => {
     ['reading', '-1 m', 'NEGATIVE'],
     ['surface', undefined, 'REQUIRED'],
     ['surface', ' ', 'EMPTY'],
-    ['target', '1 kg', 'UNKNOWN_WORD'],
+    ['target', '1 kg', 'UNIT_UNKNOWN'],
     ['tolerance', '-1 mm', 'NEGATIVE'],
     ['uncertainty', '-1 mm', 'NEGATIVE'],
   ]);

@@ -252,7 +252,7 @@ describe('one bad field is one fault, and hides no other', () => {
       'WRONG_TYPE radius',
     ]);
     expect(codes(() => checkCorner({ base: '4 m', side: '3 m', diagonal: 'far' }))).toEqual([
-      'UNKNOWN_WORD diagonal',
+      'UNIT_UNKNOWN diagonal',
     ]);
     expect(codes(() => stakeOutliers({ stakes: [...inProfile, { id: 'Z' }] as never }))).toEqual([
       'REQUIRED stakes.4.station',

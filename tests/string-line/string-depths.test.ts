@@ -100,7 +100,7 @@ describe('bad input', () => {
       ['stringHeight', 'UNIT_MISSING'],
       ['removedSurface', 'NEGATIVE'],
       ['stakes.1.id', 'DUPLICATE_ID'],
-      ['stakes.0.station', 'UNKNOWN_WORD'],
+      ['stakes.0.station', 'UNIT_UNKNOWN'],
       ['stakes.1.ground', 'OUT_OF_RANGE'],
     ]);
   });

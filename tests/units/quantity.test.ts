@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import assert from 'node:assert/strict';
 import { inspect } from 'node:util';
+import { buildUp } from 'settline/build-up';
 import {
+  angle,
   area,
   compareQuantities,
   density,
@@ -13,6 +16,7 @@ import {
   max,
   min,
   pressure,
+  roundTo,
   slope,
   speed,
   sum,
@@ -107,6 +111,53 @@ describe('order', () => {
     expect(length('2 in').compare(length('50 mm'))).toBe(1);
   });
 
+  test('is told in words', () => {
+    const [foot, yard] = [length('1 ft'), length('1 yd')];
+    expect([foot.lessThan(yard), yard.lessThan(foot), foot.lessThan(foot)]).toEqual([
+      true,
+      false,
+      false,
+    ]);
+    expect([foot.greaterThan(yard), yard.greaterThan(foot), foot.greaterThan(foot)]).toEqual([
+      false,
+      true,
+      false,
+    ]);
+    expect([foot.atLeast(yard), yard.atLeast(foot), foot.atLeast(length('12 in'))]).toEqual([
+      false,
+      true,
+      true,
+    ]);
+    expect([foot.atMost(yard), yard.atMost(foot), foot.atMost(length('12 in'))]).toEqual([
+      true,
+      false,
+      true,
+    ]);
+    expect(length('1/3 in').lessThan(length('0.3333333333333333 in'))).toBe(false);
+    for (const name of ['lessThan', 'greaterThan', 'atLeast', 'atMost'] as const) {
+      expectFault(() => foot[name](area('1 ft2') as never), 'DIMENSION_MISMATCH');
+      expectFault(() => foot[name](5 as never), 'DIMENSION_MISMATCH');
+    }
+  });
+
+  test.each([
+    ['<', (a: Length, b: Length) => a < b],
+    ['>', (a: Length, b: Length) => a > b],
+    ['<=', (a: Length, b: Length) => a <= b],
+    ['unary +', (a: Length) => +a],
+    ['binary +', (a: Length, b: Length) => (a as unknown as number) + (b as unknown as number)],
+    ['*', (a: Length) => (a as unknown as number) * 2],
+    ['-', (a: Length, b: Length) => (a as unknown as number) - (b as unknown as number)],
+    ['Number', (a: Length) => Number(a)],
+    ['Math.max', (a: Length, b: Length) => Math.max(a as never, b as never)],
+    ['isNaN', (a: Length) => isNaN(a as never)],
+  ])('%s on quantities throws, and names what to write', (_, run) => {
+    const issue = expectFault(() => run(length('33 ft'), length('7 ft')), 'OPERATOR_ON_QUANTITY');
+    for (const name of ['compare', 'lessThan', 'greaterThan', 'toNumber']) {
+      expect(issue.message).toContain(name);
+    }
+  });
+
   test('min, max, sum, sort', () => {
     expect(min(lengths).to('m').toString()).toBe('-1');
     expect(max(lengths).to('in').toString()).toBe('2');
@@ -118,6 +169,9 @@ describe('order', () => {
   });
 });
 
+/** What a template string shows. */
+const inText = (quantity: unknown): string => `it is ${quantity as string}`.slice('it is '.length);
+
 describe('a quantity as a value', () => {
   test('is frozen', () => {
     const inch = length('1 in');
@@ -127,14 +181,101 @@ describe('a quantity as a value', () => {
 
   test('is equal or not in a deep comparison', () => {
     expect(length('1 in')).toEqual(length('25.4 mm'));
+    expect(length('1 in')).toStrictEqual(length('25.4 mm'));
     expect(length('1 in')).not.toEqual(length('25.5 mm'));
     expect(length('1/3 in')).toEqual(length('1/9 in').times(3));
     expect(length('1/3 in')).not.toEqual(length('2/3 in'));
+    expect(length('1 m')).not.toEqual(area('1 m2'));
+    assert.deepStrictEqual(length('5 ft'), length('60 in'));
+    expect(() => {
+      assert.deepStrictEqual(length('5 ft'), length('5 yd'));
+    }).toThrow(assert.AssertionError);
   });
 
-  test('prints itself', () => {
-    expect(length('1 in').toString()).toBe('0.0254 m');
-    expect(inspect(length('1 in'))).toBe('length(0.0254 m)');
+  test.each([
+    ['9007199254740991', '9007199254740991'],
+    ['1e15', '1000000000000000'],
+    ['999999999999999.9', '9999999999999999/10'],
+    ['0.1', '1/10'],
+    ['1e-16', '1/10000000000000000'],
+    ['1/3', '3/9'],
+    ['1/1048576', '0.00000095367431640625'],
+  ])('%s m equals %s m field by field', (one, other) => {
+    expect(length(one, 'm')).toEqual(length(other, 'm'));
+    expect(length(one, 'm').times(7).dividedBy(7)).toEqual(length(other, 'm'));
+    expect(structuredClone(length(one, 'm'))).toEqual(structuredClone(length(other, 'm')));
+  });
+
+  test.each([
+    '5 ft',
+    '1/3 in',
+    '-2 3/8 in',
+    '0 in',
+    '0.1234567890123456789 m',
+    '90071992547.40991 mm',
+  ])('a clone of %s is plain data, and restores it', (text) => {
+    const whole = length(text);
+    const clone: unknown = structuredClone(whole);
+    expect(Object.getPrototypeOf(clone)).toBe(Object.prototype);
+    expect(Object.keys(clone as object)).toEqual(['value', 'unit']);
+    expect(isQuantity(clone)).toBe(false);
+    expect(fromJSON(clone as never)).toEqual(whole);
+    expect(fromJSON(JSON.parse(JSON.stringify(clone)) as never)).toEqual(whole);
+    expect(whole.plus(fromJSON(clone as never) as Length)).toEqual(whole.times(2));
+  });
+
+  test('a clone is taken for the quantity wherever a quantity is an input', () => {
+    for (const text of ['1 in', '1/3 in']) {
+      const clone = structuredClone(length(text)) as unknown as string;
+      expect(buildUp({ layers: [{ name: 'sand', thickness: clone }] }).total).toEqual(length(text));
+    }
+  });
+
+  test.each([
+    ['5 ft', '5 ft'],
+    ['12 in', '12 in'],
+    [`7' 3 5/8"`, `7' 3 5/8"`],
+    [`7'`, `7' 0"`],
+    [`7.25'`, '7.25 ft'],
+    ['2 3/8"', '2.375 in'],
+    ['1/3 in', '0.333333… in'],
+    ['-2/3 in', '-0.666666… in'],
+    ['1234.5678 mm', '1234.56… mm'],
+    ['123456789 mm', '1.23456…e+8 mm'],
+    ['1234567 m', '1.23456…e+6 m'],
+    ['123456 m', '123456 m'],
+    ['0.00001234567 m', '0.0000123456… m'],
+  ])('%s shows as %s in a console', (text, shown) => {
+    expect(inspect(length(text))).toBe(shown);
+  });
+
+  test('prints in the unit it was written in', () => {
+    expect(inspect(slope('1:48'))).toBe('2.08333… %');
+    expect(inspect(slope('2%'))).toBe('2 %');
+    expect(inspect(slope('20 mm/m'))).toBe('2 %');
+    expect(inspect(angle('100 gon'))).toBe('90 deg');
+    expect(inspect(volume('10 yd3'))).toBe('10 yd3');
+    expect(inspect(length('3 ft').times(length('3 ft')))).toBe('0.836127… m2');
+    expect(inText(length('1 in'))).toBe('1 in');
+    expect(String(length('1/3 in'))).toBe(`0.${'3'.repeat(40)} in`);
+    expect(length(`7' 3 5/8"`).toString()).toBe(`7' 3 5/8"`);
+    expect(length(`7' 3 5/8"`).dividedBy(7).toString()).toBe(
+      '12.51785714285714285714285714285714285714 in',
+    );
+  });
+
+  test('keeps the unit in sums and shares, and only for printing', () => {
+    const five = length('5 ft');
+    expect(inText(five.plus(length('250 mm')))).toBe(
+      '5.820209973753280839895013123359580052493 ft',
+    );
+    expect(inText(five.times(2).minus(length('1 ft')))).toBe('9 ft');
+    expect(inText(five.negated().dividedBy(4).abs())).toBe('1.25 ft');
+    expect(inText(sum([length('3 1/4 in'), length('1 in'), length('8 in')]))).toBe('12.25 in');
+    expect(five.toJSON()).toEqual({ value: '1.524', unit: 'm' });
+    expect(five).toEqual(length('60 in'));
+    expect(inText(fromJSON(five.toJSON()))).toBe('1.524 m');
+    expect(inText(roundTo(length('5.03 ft'), length('1 in')))).toBe('5 ft');
   });
 
   test('is known across copies of the package by its mark, and read by its digits', () => {
@@ -149,7 +290,7 @@ describe('a quantity as a value', () => {
     expect(
       length('1 in')
         .plus(foreign as unknown as Length)
-        .equals(length('4/3 in')),
+        .equals(length('1 1/3 in')),
     ).toBe(true);
     expect(isQuantity({ dimension: 'length' })).toBe(false);
     expect(isQuantity(null)).toBe(false);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { angle, angleOfSlope, length, slope, slopeOfAngle } from 'settline/units';
-import { expectFault } from '../faults.js';
+import { expectFault, expectFaultOrReason } from '../faults.js';
 
 describe('slopes as people write them', () => {
   test.each([
@@ -26,6 +26,18 @@ describe('slopes as people write them', () => {
     ['0.02 ratio', '0.02'],
     ['+2%', '0.02'],
     ['0%', '0'],
+    ['2 per cent', '0.02'],
+    ['2.5  PER  CENT', '0.025'],
+    ['1/4" / ft', '1/48'],
+    ['1/4 in / ft', '1/48'],
+    ['20 mm / m', '0.02'],
+    ['20 mm /m', '0.02'],
+    ['3 in / 12 ft', '1/48'],
+    ['1 in 12 ft', '1/144'],
+    ['1/4 in 1 ft', '1/48'],
+    [`3 in 12'`, '1/48'],
+    ['1 in 1', '1'],
+    ['-1 in 48', '-1/48'],
   ])('%s', (text, value) => {
     expect(slope(text).equals(slope(value, 'ratio'))).toBe(true);
   });
@@ -50,15 +62,46 @@ describe('slopes as people write them', () => {
     ['1:', 'NO_NUMBER'],
     ['1:50:2', 'BAD_CHARACTER'],
     ['2 steep', 'UNIT_UNKNOWN'],
-    ['2 in per furlong', 'UNKNOWN_WORD'],
+    ['2 in per furlong', 'UNIT_UNKNOWN'],
     ['20 mm/M', 'CASE'],
     ['3 in per 0 ft', 'ZERO_DENOMINATOR'],
     ['- 2%', 'SIGN_SPACE'],
     ['2,5 %', 'COMMA'],
     ['x'.repeat(200), 'TOO_LONG'],
     ['90 deg', 'OUT_OF_RANGE'],
-  ] as const)('refuses %s', (text, code) => {
-    expectFault(() => slope(text), code);
+    ['0.02:1', 'RATIO_BELOW_ONE'],
+    ['.5:1', 'RATIO_BELOW_ONE'],
+    ['1:0.02', 'RATIO_BELOW_ONE'],
+    ['10 in 1', 'RATIO_BELOW_ONE'],
+    ['1 in 0.02', 'RATIO_BELOW_ONE'],
+    ['0.02 in 1', 'RATIO_BELOW_ONE'],
+    ['3 in 4', 'SLOPE_AMBIGUOUS'],
+    ['0 in 4', 'ZERO_DENOMINATOR'],
+    ['1 in 0', 'ZERO_DENOMINATOR'],
+    ['1 in 12 m', 'SLOPE_AMBIGUOUS'],
+    ['2 per', 'UNIT_UNKNOWN'],
+    ['2 per cent of it', 'NO_NUMBER'],
+    ['11/2 %', 'IMPROPER_FRACTION'],
+    ['1 in per 11/2 ft', 'IMPROPER_FRACTION'],
+  ] as const)('refuses %s', (text, what) => {
+    expectFaultOrReason(() => slope(text), what);
+  });
+});
+
+test.each([
+  ['0.02:1', '2% (rise to run) or 5000% (run to rise)?'],
+  ['.5:1', '50% (rise to run) or 200% (run to rise)?'],
+  ['1 in 0.02', '5000% (rise to run) or 2% (run to rise)?'],
+  ['10 in 1', '1000% (rise to run) or 10% (run to rise)?'],
+  ['3:4', '75% (rise to run) or 133.3% (run to rise)?'],
+])('both readings of %s are told', (text, readings) => {
+  expect(expectFault(() => slope(text), 'TEXT_UNREADABLE').message).toContain(readings);
+});
+
+test('a fault in a part has its place in the whole', () => {
+  expect(expectFault(() => slope('3 in per 1 1 ft'), 'TEXT_UNREADABLE').params).toMatchObject({
+    reason: 'TWO_NUMBERS',
+    position: 11,
   });
 });
 

@@ -1,19 +1,8 @@
 import { fault } from '../../errors.js';
 import { shown } from '../../input/shown.js';
-import { formatLength } from '../../units/format-length.js';
-import { formatQuantity } from '../../units/format-quantity.js';
+import { formatFor } from '../../units/format-for.js';
 import { isDecimal } from '../../units/decimal.js';
-import {
-  isQuantity,
-  type AnyQuantity,
-  type Angle,
-  type Area,
-  type Density,
-  type Length,
-  type Mass,
-  type Slope,
-  type Volume,
-} from '../../units/quantity.js';
+import { isQuantity } from '../../units/quantity.js';
 import { SOURCES } from '../../sources/catalogue.js';
 import type { StepValue } from '../../working.js';
 import { isSteps, type SubjectStep } from './is-steps.js';
@@ -74,33 +63,7 @@ function stepLines(step: SubjectStep, system: SheetSystem, width: number): strin
 }
 
 function valueText(value: StepValue, system: SheetSystem): string {
-  if (isQuantity(value)) return quantityText(value, system === 'us');
+  if (isQuantity(value)) return formatFor(value, system);
   if (isDecimal(value)) return value.toSignificantDigits(8).toString();
   return String(value);
 }
-
-function quantityText(value: AnyQuantity, isUs: boolean): string {
-  switch (value.dimension) {
-    case 'length':
-      return lengthText(value as Length, isUs);
-    case 'area':
-      return formatQuantity(value as Area, { as: isUs ? 'ft2' : 'm2', places: 3 });
-    case 'volume':
-      return formatQuantity(value as Volume, { as: isUs ? 'yd3' : 'm3', places: 3 });
-    case 'mass':
-      return formatQuantity(value as Mass, { as: isUs ? 'lb' : 'kg', places: 1 });
-    case 'density':
-      return formatQuantity(value as Density, { as: isUs ? 'lb/yd3' : 'kg/m3', places: 1 });
-    case 'slope':
-      return formatQuantity(value as Slope, { as: 'percent', places: 3 });
-    case 'angle':
-      return formatQuantity(value as Angle, { as: 'deg', places: 4 });
-    default:
-      return value.toString();
-  }
-}
-
-const lengthText = (value: Length, isUs: boolean): string =>
-  isUs
-    ? formatLength(value, { as: 'in', nearest: '0.001 in' })
-    : formatLength(value, { as: 'mm', nearest: '0.01 mm' });

@@ -1,5 +1,5 @@
 import { closestMatch } from 'leven';
-import type { Issue } from '../errors.js';
+import type { Issue } from './errors.js';
 import { shownText } from './shown-text.js';
 
 /** Up to so many known names are listed where none is near. */

@@ -1,0 +1,75 @@
+import { fault, isSettlineError, SettlineError, type ErrorCode, type Issue } from '../errors.js';
+import { unknownField } from '../nearest-name.js';
+import { shownText } from '../shown-text.js';
+import { shown } from './shown.js';
+
+/** What is wrong with the value of an option. Internal. */
+export interface OptionFault {
+  readonly code: ErrorCode;
+  readonly message: string;
+  readonly params?: Issue['params'];
+}
+
+/** Judges the value of an option; undefined where it belongs. Internal. */
+export type OptionCheck = (value: unknown) => OptionFault | undefined;
+
+/**
+ * Makes sure that options hold known keys and values that belong, and tells about all faults at once.
+ * An option that is undefined is left out. Internal.
+ */
+export function checkOptions(
+  options: unknown,
+  checks: Readonly<Record<string, OptionCheck>>,
+): void {
+  if (typeof options !== 'object' || options === null || Array.isArray(options)) {
+    throw fault('WRONG_TYPE', `expected options { ... }, got ${shown(options)}`);
+  }
+  let issues: [Issue, ...Issue[]] | undefined;
+  const given = options as Readonly<Record<string, unknown>>;
+  for (const key in given) {
+    const found = Object.hasOwn(checks, key)
+      ? faultOf(checks[key], given[key])
+      : unknownOption(key, checks);
+    if (found === undefined) continue;
+    const issue = { path: [key], params: {}, ...found };
+    if (issues === undefined) issues = [issue];
+    else issues.push(issue);
+  }
+  if (issues !== undefined) throw new SettlineError(issues);
+}
+
+const faultOf = (check: OptionCheck | undefined, value: unknown): OptionFault | undefined =>
+  value === undefined ? undefined : check?.(value);
+
+function unknownOption(key: string, checks: Readonly<Record<string, OptionCheck>>): OptionFault {
+  const { message, meant } = unknownField(key, Object.keys(checks));
+  const params = { key: shownText(key), ...(meant === undefined ? {} : { meant }) };
+  return { code: 'UNKNOWN_FIELD', message, params };
+}
+
+/** An option that is true or false. Internal. */
+export const isFlag: OptionCheck = (value) =>
+  typeof value === 'boolean'
+    ? undefined
+    : { code: 'WRONG_TYPE', message: `expected true or false, got ${shown(value)}` };
+
+/** An option that is one word of a few. Internal. */
+export const isOneOf =
+  (choices: readonly string[]): OptionCheck =>
+  (value) => {
+    if (typeof value === 'string' && choices.includes(value)) return undefined;
+    const list = choices.join(', ');
+    const message = `${shown(value)} is not one of ${list}`;
+    return { code: 'UNKNOWN_CHOICE', message, params: { choices: list } };
+  };
+
+/** Reads the value of an option; a fault is told of at its name. Internal. */
+export function readOption<T>(name: string, read: () => T): T {
+  try {
+    return read();
+  } catch (error) {
+    if (!isSettlineError(error)) throw error;
+    const { code, message, params } = error.issues[0] ?? error;
+    throw fault(code, message, params, [name]);
+  }
+}

@@ -21,9 +21,12 @@ const DIGITS = 12;
 
 const rounded = (value: number): number => Number(value.toPrecision(DIGITS));
 
+/** Units whose whole numbers stay whole in feet and inches. */
+const IMPERIAL = new Set(['ft', 'in', 'yd']);
+
 /** Makes a frame: floats are feet where the data are in feet, so that whole feet stay whole. Internal. */
 export function makeFrame(origin: Spot, unit: string | undefined): SiteFrame {
-  const isImperial = unit !== undefined && ['ft', 'in', 'yd'].includes(unit);
+  const isImperial = unit !== undefined && IMPERIAL.has(unit);
   const [length, area, volume] = isImperial
     ? (['ft', 'ft2', 'ft3'] as const)
     : (['m', 'm2', 'm3'] as const);
@@ -35,6 +38,22 @@ export function makeFrame(origin: Spot, unit: string | undefined): SiteFrame {
     toVolume: (value) => fromNumber(rounded(value), volume),
   };
 }
+
+/** So many heights show what a site was measured in. */
+const MOST_JUDGED = 16;
+/** More digits than a tape or a level gives: what is measured in metres never ends in inches. */
+const MOST_PLACES = 15;
+
+/**
+ * The unit that heights were measured in, where it is not given: feet where they are inches and
+ * decimals of inches, else metres. However a height is written, the answer is the same. Internal.
+ */
+export const unitMeasured = (spots: readonly Spot[]): 'ft' | 'm' =>
+  spots
+    .slice(0, MOST_JUDGED)
+    .every(({ x, y, z }) => [x, y, z].every((one) => one.to('in').decimalPlaces() <= MOST_PLACES))
+    ? 'ft'
+    : 'm';
 
 /** Spot heights as floats: x, y and z of each in turn. Internal. */
 export function floatsOf(spots: readonly Spot[], { origin, unit }: SiteFrame): Float64Array {

@@ -1,7 +1,7 @@
 // The outline is read, with its arcs, by the outline folder: one description for all calculations.
 import { isSettlineError, SettlineError, type FieldPath, type Issue } from '../errors.js';
 import { custom, optional } from '../input/field.js';
-import { readOptions, shapeOf } from '../input/shape.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { readOutline, type Outline, type OutlineInput } from '../outline/read-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
@@ -9,7 +9,7 @@ import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { readSiteDesign, type ReadDesign, type SiteDesignInput } from './read-site-design.js';
 import { readSpots, type Spots, type SpotsInput } from './read-spots.js';
-import { floatsOf, makeFrame, ringsIn, type SiteFrame } from './site-frame.js';
+import { floatsOf, makeFrame, ringsIn, unitMeasured, type SiteFrame } from './site-frame.js';
 import { inState, type StateVolume } from './state-volume.js';
 import { compare, type Compared, type LocalPlane } from '../geometry/surface/compare.js';
 import { readRings } from '../geometry/surface/outline-mesh.js';
@@ -96,7 +96,14 @@ export interface SiteVolumes extends Worked {
  * yard.meanDepth.to('in').toString() //=> '4'
  */
 export function siteVolumes(options: SiteVolumesOptions): SiteVolumes {
-  const { existing, design, outline } = readOptions(options, OPTIONS);
+  return volumesBetween(readOptions(options, OPTIONS));
+}
+
+/** A site that has been read. Internal. */
+export type ReadSite = Values<typeof OPTIONS>;
+
+/** Cut and fill of a site that has been read. Internal. */
+export function volumesBetween({ existing, design, outline }: ReadSite): SiteVolumes {
   const frame = frameOf(existing, outline);
   const compared = located({ existing: existing.path, design: pathOf(design) }, () =>
     compare(
@@ -114,7 +121,7 @@ function frameOf(existing: Spots, outline: Outline | undefined): SiteFrame {
   const [first] = existing.spots;
   const z = first?.z ?? NO_LENGTH;
   const { x, y } = outline?.origin ?? first ?? { x: NO_LENGTH, y: NO_LENGTH };
-  return makeFrame({ x, y, z }, existing.unit);
+  return makeFrame({ x, y, z }, existing.unit ?? unitMeasured(existing.spots));
 }
 
 function localDesign(design: ReadDesign, frame: SiteFrame): Surface | LocalPlane {

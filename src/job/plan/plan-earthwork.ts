@@ -1,23 +1,29 @@
 import { isSettlineError, type FieldPath } from '../../errors.js';
 import { planeThrough } from '../../grading/plane-through.js';
 import type { Plane } from '../../grading/plane.js';
-import { fromNumber } from '../../units/construct.js';
-import { exactOf, fromSI, type Area, type Length, type Volume } from '../../units/quantity.js';
-import { divideRatios, wholeRatio } from '../../units/ratio.js';
-import type { PlanPoint } from '../../units/vector.js';
+import { chordsOf } from '../../outline/chords.js';
+import { ORIGIN } from '../../outline/read-ring.js';
+import type { Outline } from '../../outline/ring.js';
+import { fromSI, type Area, type Length, type Volume } from '../../units/quantity.js';
+import {
+  compareRatios,
+  divideRatios,
+  subtractRatios,
+  wholeRatio,
+  type Ratio,
+} from '../../units/ratio.js';
+import type { ReadDesign } from '../../volumes/read-site-design.js';
+import { volumesBetween, type SiteVolumes } from '../../volumes/site-volumes.js';
 import { inState } from '../../volumes/state-volume.js';
-import type { DesignPlane } from '../../geometry/surface/read-design.js';
-import { surfaceVolumes } from '../../geometry/surface/surface-volumes.js';
-import type { Depth } from '../../geometry/surface/tally.js';
 import { given, type Step } from '../../working.js';
+import { inField } from '../read/in-field.js';
+import type { ReadJob } from '../schema/job-shape.js';
+import type { Pavement } from '../schema/layer-kinds.js';
 import type { SpotHeight } from '../schema/spot-heights-field.js';
 import type { FinishSurface } from './finish-surface.js';
-import { inField } from '../read/in-field.js';
-import { digRings } from './in-dig.js';
-import type { Pavement } from '../schema/layer-kinds.js';
+import { digOutline, type DigRings } from './in-dig.js';
 import type { PlannedGrade } from './plan-grade.js';
-import type { DeepestPlan, DigPlan, DigRing, EarthworkPlan } from './plan.js';
-import type { ReadJob } from '../schema/job-shape.js';
+import type { DigPlan, EarthworkPlan } from './plan.js';
 
 /** What the dig of a pavement is measured between. Internal. */
 export interface EarthworkBasis {
@@ -28,16 +34,18 @@ export interface EarthworkBasis {
   /** The dig by one depth all over. */
   readonly dig: DigPlan;
   readonly digArea: Area;
-  readonly rings: { readonly outer: DigRing; readonly holes: readonly DigRing[] };
+  readonly rings: DigRings;
 }
 
-type Finish = Pick<EarthworkPlan, 'finish'> & { readonly design: DesignPlane | Float64Array };
+interface Finish extends Pick<EarthworkPlan, 'finish'> {
+  readonly design: ReadDesign;
+}
 
 /**
- * Earth between the existing spot heights and the subgrade, inside the dig: the sides stand upright.
- * Null where the job has no spot heights or no finished surface. Worked out in floats, to 1e-12 or
- * so; surfaces that are neither planes nor spot heights are put in triangles over a grid of 24 by 24
- * cells, which leaves a twist T off by less than T / 6900. Internal.
+ * Earth between the existing spot heights and the subgrade, inside the dig, with vertical sides: the
+ * sums of {@link siteVolumes}. Null where the job has no spot heights or no finished surface. Surfaces
+ * that are neither planes nor spot heights are put in triangles over a grid of 24 by 24 cells, which
+ * leaves a twist T off by less than T / 6900. Internal.
  *
  * @throws `JOB_INVALID` where the spot heights do not reach the dig, or lie on one line
  */
@@ -48,16 +56,12 @@ export function planEarthwork(
 ): EarthworkPlan | null {
   const { existingLevels } = job;
   if (existingLevels === undefined) return null;
-  const { outer, holes } = digRings(basis.rings);
-  const finish = finishOf(job, basis, outer);
+  const outline = digOutline(basis.rings);
+  const finish = finishOf(job, basis, outline);
   if (finish === null) return null;
+  const existing = { spots: existingLevels, path: ['existing'], unit: undefined };
   const found = inField(
-    () =>
-      surfaceVolumes({
-        existing: triples(existingLevels),
-        design: finish.design,
-        outline: [outer, ...holes],
-      }),
+    () => volumesBetween({ existing, design: finish.design, outline }),
     ([first]) => {
       if (first === 'design') return [...path, 'finishedLevels'];
       return first === 'outline' ? [...path, 'outline'] : ['existingLevels'];
@@ -66,16 +70,16 @@ export function planEarthwork(
   return described(found, finish.finish, basis);
 }
 
-function finishOf(job: ReadJob, basis: EarthworkBasis, outer: Float64Array): Finish | null {
+function finishOf(job: ReadJob, basis: EarthworkBasis, outline: Outline): Finish | null {
   const { pavement, grade, total } = basis;
   const { finishedLevels } = pavement;
   if (finishedLevels !== undefined) {
-    return { finish: 'spot-heights', design: triples(finishedLevels, total) };
+    return { finish: 'spot-heights', design: lowered(finishedLevels, total) };
   }
   if (grade !== null) {
     return grade.plane === null
-      ? { finish: 'sampled', design: sampled(grade.surface, outer, total) }
-      : { finish: 'plane', design: planeOf(grade.plane, total) };
+      ? { finish: 'sampled', design: lowered(sampled(grade.surface, outline), total) }
+      : { finish: 'plane', design: planeBelow(grade.plane, total) };
   }
   return finishOfStakes(job, basis);
 }
@@ -91,8 +95,8 @@ function finishOfStakes(job: ReadJob, { pavement, total }: EarthworkBasis): Fini
   try {
     const plane = planeThrough({ points: levels });
     return plane.isExact
-      ? { finish: 'plane', design: planeOf(plane, total) }
-      : { finish: 'stakes', design: triples(levels, total) };
+      ? { finish: 'plane', design: planeBelow(plane, total) }
+      : { finish: 'stakes', design: lowered(levels, total) };
   } catch (error) {
     // stakes in one line, or too many: they make no surface
     if (isSettlineError(error)) return null;
@@ -100,73 +104,70 @@ function finishOfStakes(job: ReadJob, { pavement, total }: EarthworkBasis): Fini
   }
 }
 
-function planeOf(plane: Plane, total: Length): DesignPlane {
-  const [gradeX, gradeY] = [plane.gradeX.toNumber('ratio'), plane.gradeY.toNumber('ratio')];
-  const z0 = plane.elevationAt(ORIGIN).minus(total).toNumber('m');
-  return { z0, gradeX, gradeY };
-}
+const planeBelow = (plane: Plane, total: Length): ReadDesign => ({
+  kind: 'plane',
+  z0: plane.elevationAt(ORIGIN).minus(total),
+  gradeX: plane.gradeX,
+  gradeY: plane.gradeY,
+});
 
-const NOTHING = fromNumber(0, 'm');
-const ORIGIN: PlanPoint = Object.freeze({ x: NOTHING, y: NOTHING });
-
-/** Spot heights in metres, lowered by a depth. */
-function triples(points: readonly SpotHeight[], by: Length = NOTHING): Float64Array {
-  const found = new Float64Array(3 * points.length);
-  points.forEach(({ x, y, z }, index) => {
-    found.set([x.toNumber('m'), y.toNumber('m'), z.minus(by).toNumber('m')], 3 * index);
-  });
-  return found;
-}
+const lowered = (points: readonly SpotHeight[], by: Length): ReadDesign => ({
+  kind: 'spots',
+  spots: {
+    spots: points.map(({ x, y, z }) => ({ x, y, z: z.minus(by) })),
+    path: ['design'],
+    unit: undefined,
+  },
+});
 
 const CELLS = 24;
 
-/** A surface at the corners of a grid over the box round the dig, lowered by a depth. */
-function sampled(surface: FinishSurface, outer: Float64Array, total: Length): Float64Array {
-  const even = (axis: 0 | 1): Length[] => {
-    const values = outer.filter((_, index) => index % 2 === axis);
-    const least = fromNumber(Math.min(...values), 'm');
-    const width = exactOf(fromNumber(Math.max(...values), 'm').minus(least));
-    const step = fromSI('length', divideRatios(width, wholeRatio(CELLS)));
-    return Array.from({ length: CELLS + 1 }, (_, index) => least.plus(step.times(index)));
+/** A surface at the corners of a grid over the box round the dig. */
+function sampled(surface: FinishSurface, outline: Outline): SpotHeight[] {
+  const { points } = chordsOf(outline, false);
+  const even = (values: readonly Ratio[]): Length[] => {
+    const least = values.reduce((a, b) => (compareRatios(b, a) < 0 ? b : a));
+    const most = values.reduce((a, b) => (compareRatios(b, a) > 0 ? b : a));
+    const step = fromSI('length', divideRatios(subtractRatios(most, least), wholeRatio(CELLS)));
+    const start = fromSI('length', least);
+    return Array.from({ length: CELLS + 1 }, (_, index) => start.plus(step.times(index)));
   };
-  const ys = even(1);
-  const points = even(0).flatMap((x) => ys.map((y) => ({ x, y, z: surface({ x, y }).elevation })));
-  return triples(points, total);
+  const { x: x0, y: y0 } = outline.origin;
+  const ys = even(points.map(({ y }) => y)).map((y) => y0.plus(y));
+  return even(points.map(({ x }) => x)).flatMap((along) => {
+    const x = x0.plus(along);
+    return ys.map((y) => ({ x, y, z: surface({ x, y }).elevation }));
+  });
 }
 
 function described(
-  found: ReturnType<typeof surfaceVolumes>,
+  found: SiteVolumes,
   finish: EarthworkPlan['finish'],
   { dig, digArea }: EarthworkBasis,
 ): EarthworkPlan {
-  const share = found.uncoveredArea / found.area;
-  const volume = (cubicMetres: number): Volume => fromNumber(cubicMetres * (1 + share), 'm3');
+  const { area, uncoveredArea, deepestCut, deepestFill } = found;
+  // what the spot heights do not reach counts in at the mean of the rest
+  const whole = (volume: Volume): Volume =>
+    found.isCovered ? volume : volume.times(area.plus(uncoveredArea).dividedBy(area));
   const uniform = {
     depth: dig.depth,
     volume: digArea.times(dig.depth),
     basis: dig.basis === 'measured' ? ('measured' as const) : ('uniform' as const),
   };
-  const cut = volume(found.cut);
+  const cut = whole(found.cut.volume);
   return {
     finish,
     cut: inState(cut, 'bank'),
-    fill: inState(volume(found.fill), 'compacted'),
-    cutArea: fromNumber(found.cutArea, 'm2'),
-    fillArea: fromNumber(found.fillArea, 'm2'),
-    uncovered: fromNumber(found.uncoveredArea, 'm2'),
-    deepestCut: deepest(found.deepestCut),
-    deepestFill: deepest(found.deepestFill),
+    fill: inState(whole(found.fill.volume), 'compacted'),
+    cutArea: found.cutArea,
+    fillArea: found.fillArea,
+    uncovered: uncoveredArea,
+    deepestCut,
+    deepestFill,
     uniform,
     uniformOff: uniform.volume.minus(cut),
   };
 }
-
-const deepest = (place: Depth | null): DeepestPlan | null =>
-  place && {
-    depth: fromNumber(place.depth, 'm'),
-    x: fromNumber(place.x, 'm'),
-    y: fromNumber(place.y, 'm'),
-  };
 
 /** The depth of dig that spot heights give: their mean over the dig. Internal. */
 export function digBySurface(

@@ -6,6 +6,7 @@ import type { DrawnHandDig } from '../../site/utilities/across-drawn-dig.js';
 import type { RootZone } from '../../site/trees/root-zone.js';
 import type { UtilityCover } from '../../site/utilities/utility-cover.js';
 import type { Area, Length, Volume } from '../../units/quantity.js';
+import type { SiteDepth } from '../../volumes/site-volumes.js';
 import type { StateVolume } from '../../volumes/state-volume.js';
 
 /** A closed line of the dig. */
@@ -67,14 +68,7 @@ export interface NearbyPlan {
 }
 
 /** The deepest place of a dig or a fill. */
-export interface DeepestPlan {
-  /** How deep. */
-  readonly depth: Length;
-  /** Plan coordinate. */
-  readonly x: Length;
-  /** Plan coordinate. */
-  readonly y: Length;
-}
+export type DeepestPlan = SiteDepth;
 
 /** Earth between the existing surface and the subgrade, by spot heights. */
 export interface EarthworkPlan {

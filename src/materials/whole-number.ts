@@ -1,22 +1,25 @@
-import { fault } from '../errors.js';
+import { fault, type FieldPath } from '../errors.js';
 import { isSmall, ONE_RATIO, type Ratio } from '../units/ratio.js';
 import { roundQuotient } from '../units/round-ratio.js';
 
-/** The smallest whole number that is not below `a / b`, exactly. Internal. */
-export const wholeUp = (a: Ratio, b: Ratio = ONE_RATIO): number =>
-  counted(roundQuotient(a, b, 'up'));
+/** The smallest whole number that is not below `a / b`, exactly; `path` is to blame for too many. Internal. */
+export const wholeUp = (a: Ratio, b: Ratio = ONE_RATIO, path: FieldPath = []): number =>
+  counted(roundQuotient(a, b, 'up'), path);
 
 /** The largest whole number that is not above `a / b`, exactly; a is not negative. Internal. */
 export const wholeDown = (a: Ratio, b: Ratio = ONE_RATIO): number =>
-  counted(roundQuotient(a, b, 'down'));
+  counted(roundQuotient(a, b, 'down'), []);
 
-const counted = (count: Ratio): number => countOf(isSmall(count) ? count.n : Infinity);
+const counted = (count: Ratio, path: FieldPath): number =>
+  countOf(isSmall(count) ? count.n : Infinity, path);
 
 /** A sum or product of counts, if it can still be counted in floats. Internal. */
-export function countOf(count: number): number {
+export function countOf(count: number, path: FieldPath = []): number {
   if (Number.isSafeInteger(count)) return count;
   throw fault(
     'CAPACITY_EXCEEDED',
     'more pieces than can be counted. Check the digits and the unit',
+    {},
+    path,
   );
 }

@@ -122,7 +122,7 @@ describe('lifts', () => {
     expect(ten('5 in').count).toBe(2);
     expect(ten('10 in').count).toBe(1);
     expect(ten('3.3333333333333333333 in').count).toBe(4);
-    expect(ten('10/3 in').count).toBe(3);
+    expect(ten('3 1/3 in').count).toBe(3);
     expect(ten('1 m').count).toBe(1);
   });
 

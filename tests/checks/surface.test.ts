@@ -311,7 +311,7 @@ describe('checkFall', () => {
     ['readings.0.fall', undefined, 'REQUIRED', 'readings[0].fall'],
     ['tolerance', 'irc-sp-63-2004', 'LIMIT_NOT_SET'],
     ['tolerance', { minimum: '-1%' }, 'NEGATIVE', 'tolerance.minimum'],
-    ['tolerance', { maximum: '1:0.5' }, 'OUT_OF_RANGE', 'tolerance.maximum'],
+    ['tolerance', { maximum: '200%' }, 'OUT_OF_RANGE', 'tolerance.maximum'],
     ['standardUncertainty', '-1 mm', 'NEGATIVE'],
   ]);
 });

@@ -7,7 +7,7 @@ describe('wheel stress screen', () => {
     wheelLoad: '9 kN',
     tyrePressure: '400 kPa',
     depth: '0.35 m',
-    shearStrength: '90/7 kPa',
+    shearStrength: '12 6/7 kPa',
     geotextile: false,
   };
 

@@ -71,7 +71,7 @@ describe('rodTargets', () => {
     ]);
     // thirds of 250 mm
     expect(
-      targets[4]?.rod.equals(length('1 m').plus(length('335 mm')).minus(length('250/3 mm'))),
+      targets[4]?.rod.equals(length('1 m').plus(length('335 mm')).minus(length('83 1/3 mm'))),
     ).toBe(true);
   });
 

@@ -28,7 +28,7 @@ describe('29 CFR 1926 Subpart P, Appendix B, Table B-1', () => {
       expect(dig.daylightOffset?.isZero()).toBe(true);
       return;
     }
-    expectPrinted(angleOfSlope(slope(`${runOverRise}:1`)).toNumber('deg'), degrees);
+    expectPrinted(angleOfSlope(slope(`1/${runOverRise}`, 'ratio')).toNumber('deg'), degrees);
     expectExact(dig.daylightOffset?.dividedBy(10).to('ft').toString(), runOverRise);
   });
 
@@ -195,7 +195,7 @@ published(
   { source: 'plumbing-code', section: '314.1', kind: 'printed' },
   'Uniform Plumbing Code: 45 degrees from the bottom edge of the footing',
   () => {
-    const line = slope(`${EXCAVATION_DISTANCES.footingLine.value}:1`);
+    const line = slope(`1/${EXCAVATION_DISTANCES.footingLine.value}`, 'ratio');
     expectPrinted(angleOfSlope(line).toNumber('deg'), '45');
   },
 );

@@ -165,7 +165,7 @@ describe('loads, derived from published factors', () => {
     { source: 'estimating-textbook', section: 'chapter 9, Example 9-3', kind: 'printed' },
     'Estimating in Building Construction, Example 9-3: 526 bank yards at 15 %, 605 loose',
     () => {
-      const spoil = loads('10000/19 yd3', '1.15', '7 yd3');
+      const spoil = loads('526 6/19 yd3', '1.15', '7 yd3');
       expectPrinted(spoil.loose.toNumber('yd3'), '605');
       expectExact(spoil.loads, 87);
     },

@@ -164,10 +164,10 @@ function restrain(run: RunRead, read: Read): RestraintRun {
     return { length, pieces: 0, spikes: 0, spacing: null, surplus: NO_LENGTH };
   }
   const { piece, lap } = read;
-  const gaps = wholeUp(exactOf(length), exactOf(spacingOf(run, read)));
+  const gaps = wholeUp(exactOf(length), exactOf(spacingOf(run, read)), ['spikeSpacing']);
   // a ring has as many joints as pieces, a run one fewer
   const pieces = isClosed
-    ? wholeUp(exactOf(length), exactOf(piece.minus(lap)))
+    ? wholeUp(exactOf(length), exactOf(piece.minus(lap)), ['piece'])
     : stripsAcross(length, piece, lap);
   const joints = isClosed ? pieces : pieces - 1;
   return {

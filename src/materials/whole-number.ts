@@ -7,8 +7,8 @@ export const wholeUp = (a: Ratio, b: Ratio = ONE_RATIO, path: FieldPath = []): n
   counted(roundQuotient(a, b, 'up'), path);
 
 /** The largest whole number that is not above `a / b`, exactly; a is not negative. Internal. */
-export const wholeDown = (a: Ratio, b: Ratio = ONE_RATIO): number =>
-  counted(roundQuotient(a, b, 'down'), []);
+export const wholeDown = (a: Ratio, b: Ratio = ONE_RATIO, path: FieldPath = []): number =>
+  counted(roundQuotient(a, b, 'down'), path);
 
 const counted = (count: Ratio, path: FieldPath): number =>
   countOf(isSmall(count) ? count.n : Infinity, path);

@@ -158,7 +158,7 @@ function layStrips(stripLength: Length, across: Length, roll: Roll): GeotextileL
 /** Every strip takes whole rolls and one last piece; last pieces share rolls, never pieced again. */
 function rollsFor(strips: number, pieces: number, cutLength: Length, rollLength: Length): number {
   const last = cutLength.minus(rollLength.times(pieces - 1));
-  const lastPerRoll = wholeDown(exactOf(rollLength), exactOf(last));
+  const lastPerRoll = wholeDown(exactOf(rollLength), exactOf(last), ['length']);
   return countOf(strips * (pieces - 1) + Math.ceil(strips / lastPerRoll));
 }
 

@@ -1,7 +1,6 @@
-import { custom, object, quantity } from '../input/field.js';
-import { isPlain } from '../input/plain.js';
+import { object, quantity } from '../input/field.js';
 import { SLOPE } from '../input/ranges.js';
-import { shapeOf, type Field } from '../input/shape.js';
+import { shapeOf } from '../input/shape.js';
 import type { SlopeInput } from '../units/construct.js';
 import { exactOf, fromSI } from '../units/quantity.js';
 import { addRatios, type Ratio } from '../units/ratio.js';
@@ -18,7 +17,8 @@ export interface PlaneInput {
   readonly point: SurfacePointInput;
 }
 
-const PLANE = object(
+/** A plane by its grades, or as `planeThrough` returns it. Internal. */
+export const planeOrGrades = object(
   shapeOf<PlaneInput>()({
     gradeX: quantity(SLOPE),
     gradeY: quantity(SLOPE),
@@ -26,19 +26,7 @@ const PLANE = object(
   }),
 );
 
-type PlaneValues = ReturnType<typeof PLANE.read>;
-
-/** A plane by its grades, or as `planeThrough` returns it. Internal. */
-export const planeOrGrades: Field<PlaneValues> = custom((reader, value, path) =>
-  PLANE.read(reader, gradesOf(value), path),
-);
-
-/** The fields that count of a result of `planeThrough`, which has more; anything else unchanged. */
-function gradesOf(value: unknown): unknown {
-  if (!isPlain(value) || value['residuals'] === undefined) return value;
-  const { gradeX, gradeY, point } = value;
-  return { gradeX, gradeY, point };
-}
+type PlaneValues = ReturnType<typeof planeOrGrades.read>;
 
 /** A plane by its exact gradient and a point. Internal. */
 export interface PointedPlane {

@@ -219,6 +219,7 @@ describe('requiredStakes', () => {
       spacing: '10 m',
     });
     expect(repeated.count).toBe(3);
+    expect(repeated.stakes).toEqual(needed.stakes);
   });
 
   test('named places share a stake with what stands near, at the weightier place', () => {
@@ -240,6 +241,34 @@ describe('requiredStakes', () => {
       mergeWithin: '199 mm',
     });
     expect(apart.count).toBe(5);
+    // the break comes after the place that is near it
+    const before = requiredStakes({
+      line: DRIVE,
+      spacing: '20 m',
+      places: [{ station: '9.9 m', reason: 'drain' }],
+      mergeWithin: '200 mm',
+    });
+    expect(places(before).map(([station]) => station)).toEqual([0, 10, 16, 20]);
+    expect(before.stakes[1]?.reasons.map(({ text }) => text)).toEqual(['low point', 'drain']);
+  });
+
+  test('levels beyond the edge need no stake', () => {
+    const needed = requiredStakes({
+      path: [
+        { x: '0 m', y: '0 m' },
+        { x: '12 m', y: '0 m' },
+      ],
+      line: DRIVE,
+      spacing: '12 m',
+    });
+    expect(places(needed).map(([station]) => station)).toEqual([0, 10, 12]);
+  });
+
+  test('a line whose points do not run forward is no grade line', () => {
+    const [first, ...others] = DRIVE.points;
+    const turned = { ...DRIVE, points: [...others, first] };
+    const run = () => requiredStakes({ line: turned as never, spacing: '5 m' });
+    expect(expectFault(run, 'WRONG_TYPE').message).toBe('pass the result of gradeLine()');
   });
 
   test('a line that is shorter than its edge is carried on and marked', () => {

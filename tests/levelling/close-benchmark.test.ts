@@ -57,6 +57,13 @@ describe('every check is within the allowable', () => {
       shots: DAY.shots.map((shot, k) => ({ ...shot, after: times[k] ?? '' })),
     });
     expect(shown(timed).map(([, , correction]) => correction)).toEqual([-0.5, -2, -2.5, -3, -5]);
+    // faster after midday: each run is spread over its own time
+    const hours = [2, 8, 9, 10, 11];
+    const faster = closeBenchmark({
+      ...DAY,
+      shots: DAY.shots.map((shot, k) => ({ ...shot, after: `${hours[k] ?? 0} h` })),
+    });
+    expect(shown(faster).map(([, , correction]) => correction)).toEqual([-0.5, -2, -3, -4, -5]);
   });
 });
 
@@ -119,6 +126,7 @@ describe('refusals', () => {
     ['shots.0.reading', undefined, 'REQUIRED'],
     ['shots.4.known', undefined, 'BOOK_ROW'],
     ['shots.0.after', '1 h', 'REQUIRED', 'shots[1].after'],
+    ['shots.0.after', '0 h', 'NOT_INCREASING'],
     [
       'shots',
       [

@@ -196,6 +196,7 @@ describe('refusals of reduceLevels', () => {
     ['allowable', '-1 mm', 'NEGATIVE'],
     ['adjustBy', 'time', 'UNKNOWN_CHOICE'],
     ['adjustBy', 'distance', 'REQUIRED', 'rows[1].distance'],
+    ['allowable', { k: '10 mm', per: '1 km' }, 'REQUIRED', 'rows[4].distance'],
     ['rows.1.distance', '-1 m', 'NEGATIVE'],
   ]);
 

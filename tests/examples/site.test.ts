@@ -41,7 +41,11 @@ describe('invented worked examples', () => {
   });
 
   test('cover: found at 0.52 m, dig 0.435 m, least 0.15 m', () => {
-    const { cover, code } = utilityCover({ found: '0.52 m', dig: '0.435 m', minimumCover: '0.15 m' });
+    const { cover, code } = utilityCover({
+      found: '0.52 m',
+      dig: '0.435 m',
+      minimumCover: '0.15 m',
+    });
     expectPrinted(cover.toNumber('m'), '0.085');
     expect(code).toBe('less-than-minimum');
   });

@@ -459,7 +459,9 @@ describe('refusals', () => {
 
   test('one distance and one for each edge', () => {
     const both = { outline: metres(SQUARE), by: '1 m', perEdge: ['0 m', '0 m', '0 m', '0 m'] };
-    expect(expectFault(() => widenOutline(both), 'CONFLICTING_FIELDS').params).toEqual({ choices: 'by, perEdge' });
+    expect(expectFault(() => widenOutline(both), 'CONFLICTING_FIELDS').params).toEqual({
+      choices: 'by, perEdge',
+    });
   });
 
   test('arcs that cross right at their corner', () => {
@@ -523,9 +525,7 @@ describe('refusals', () => {
       [0, 0],
       [4, 0],
     ];
-    expect(arcs([{ edge: 0, bulgeMiddleOrdinate: 0 }], two)).toEqual([
-      'TOO_FEW outline.points',
-    ]);
+    expect(arcs([{ edge: 0, bulgeMiddleOrdinate: 0 }], two)).toEqual(['TOO_FEW outline.points']);
     expect(
       arcs(
         [

@@ -8,13 +8,7 @@ import {
   spoilLoads,
   spoilPile,
 } from 'settline/haul';
-import {
-  excavationGates,
-  handDig,
-  locateWindow,
-  oldPaving,
-  rootZone,
-} from 'settline/site';
+import { excavationGates, handDig, locateWindow, oldPaving, rootZone } from 'settline/site';
 import type { OutlineInput } from 'settline/outline';
 import { area, length, max, sum, volume } from 'settline/units';
 import { stateVolume } from 'settline/volumes';

@@ -181,7 +181,12 @@ describe('refusals', () => {
     ['design', { gradeX: '0%', gradeY: '0%' }, 'REQUIRED', 'design.z0'],
     ['design.z0', 9, 'UNIT_MISSING'],
     ['design.gradeX', '3 ft', 'UNIT_UNKNOWN'],
-    ['design', { ...LEVEL, point: { x: '0 m', y: '0 m', z: '0 m' } }, 'CONFLICTING_FIELDS', 'design'],
+    [
+      'design',
+      { ...LEVEL, point: { x: '0 m', y: '0 m', z: '0 m' } },
+      'CONFLICTING_FIELDS',
+      'design',
+    ],
     ['design', { unit: 'ft', corners: YARD.points.slice(1) }, 'COUNT_MISMATCH', 'design.corners'],
     [
       'design',

@@ -283,12 +283,7 @@ describe('the balance of soil', () => {
     ['fill', stateVolume('1 m3', 'bank'), 'WRONG_STATE'],
     ['fill', '1 m3', 'WRONG_TYPE'],
     ['factors', undefined, 'REQUIRED'],
-    [
-      'factors',
-      { loosePerBank: 4, compactedPerBank: 1 },
-      'OUT_OF_RANGE',
-      'factors.loosePerBank',
-    ],
+    ['factors', { loosePerBank: 4, compactedPerBank: 1 }, 'OUT_OF_RANGE', 'factors.loosePerBank'],
     ['usable', 80, 'OUT_OF_RANGE'],
   ]);
 });

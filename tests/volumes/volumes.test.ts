@@ -115,10 +115,7 @@ describe('orders', () => {
     [() => layerVolume({ area: '1 m', thickness: '1 m' }), 'UNIT_UNKNOWN'],
     [() => wholePacks({ volume: '1 m3', pack: '0 m3' }), 'NOT_POSITIVE'],
     [() => wholePacks({ volume: '-1 m3', pack: '1 m3' }), 'NEGATIVE'],
-    [
-      () => wholePacks({ volume: '1 m3', pack: { value: '1e-40', unit: 'm3' } }),
-      'OUT_OF_RANGE',
-    ],
+    [() => wholePacks({ volume: '1 m3', pack: { value: '1e-40', unit: 'm3' } }), 'OUT_OF_RANGE'],
   ] as const)('refuses %s', (run, code) => {
     expectFault(run, code);
   });

@@ -1,7 +1,7 @@
 import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { isSettlineError } from 'settline';
+import { attempt, isSettlineError } from 'settline';
 import { ringArea, ringCrossing, ringMeasures, widenRing } from 'settline/geometry';
 import { outlineArea, widenOutline, type OutlineInput } from 'settline/outline';
 import { length } from 'settline/units';
@@ -415,4 +415,46 @@ describe('a second opinion: another port of the clipping package, on the whole o
     },
     60_000,
   );
+});
+
+describe('what a widening gives back', () => {
+  /** A star of corners in order round the origin, on whole or odd centimetres. */
+  const star = fc
+    .array(
+      fc.tuple(fc.integer({ min: 200, max: 1000 }), fc.double({ min: 0, max: 0.8, noNaN: true })),
+      {
+        minLength: 4,
+        maxLength: 10,
+      },
+    )
+    .map((corners) =>
+      corners.map(([radius, turn], k): [number, number] => {
+        const angle = ((k + turn) / corners.length) * 2 * Math.PI;
+        const centimetres = (value: number) => Math.round(radius * value) / 100 + 0;
+        return [centimetres(Math.cos(angle)), centimetres(Math.sin(angle))];
+      }),
+    );
+
+  test('is an outline again, with edges that stay put beside edges that move', () => {
+    let checked = 0;
+    fc.assert(
+      fc.property(
+        star,
+        fc.array(fc.constantFrom('0 m', '0 m', '1 m', '2 m', '3 m')),
+        (points, by) => {
+          const outline = { unit: 'm', points } as const;
+          if (!attempt(() => outlineArea({ outline })).ok) return;
+          const perEdge = points.map((_, k) => by[k] ?? '1 m');
+          const made = attempt(() => widenOutline({ outline, perEdge }));
+          if (!made.ok) return;
+          const { outline: corners, arcs, holes } = made.value;
+          const again = outlineArea({ outline: { points: corners, arcs, holes } });
+          expect(again.area.toNumber('m2')).toBeCloseTo(made.value.area.toNumber('m2'), 9);
+          checked += 1;
+        },
+      ),
+      runs(400),
+    );
+    expect(checked).toBeGreaterThan(100);
+  });
 });

@@ -1,22 +1,12 @@
-// Writes docs/reference/error-codes.md from the lists in src.
-import { readFileSync, writeFileSync } from 'node:fs';
-import ts from 'typescript';
-
-/** Loads a source file that imports nothing. */
-async function load(path) {
-  const { outputText } = ts.transpileModule(readFileSync(path, 'utf8'), {
-    compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 },
-  });
-  return import(`data:text/javascript,${encodeURIComponent(outputText)}`);
-}
+// Writes docs/reference/error-codes.md from the lists in the build.
+import { writeFileSync } from 'node:fs';
+import { ERROR_CODES } from '../dist/index.js';
+import { READING_REASONS } from '../dist/units/index.js';
 
 const rowsOf = (list) =>
   Object.entries(list)
     .map(([name, meaning]) => `| \`${name}\` | ${meaning} |`)
     .join('\n');
-
-const { ERROR_CODES } = await load('src/errors.ts');
-const { READING_REASONS } = await load('src/units/reading-reasons.ts');
 
 writeFileSync(
   'docs/reference/error-codes.md',
@@ -36,8 +26,8 @@ ${rowsOf(ERROR_CODES)}
 
 ## Why text cannot be read
 
-\`TEXT_UNREADABLE\` has one of these in \`params.reason\`, the place in the text, counted from 0, in
-\`params.position\`, and the text, cut after 40 characters, in \`params.text\`. \`READING_REASONS\` of
+\`TEXT_UNREADABLE\` has one of these in \`params.reason\`. For a measure, the place in the text, counted
+from 0, is in \`params.position\` and the text, cut after 40 characters, in \`params.text\`. \`READING_REASONS\` of
 \`settline/units\` lists the same.
 
 | reason | meaning |

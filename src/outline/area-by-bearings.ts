@@ -57,7 +57,7 @@ const bearing = custom((reader, value, path): Vector => {
   const direction = readBearing(text);
   if (direction !== undefined || reader.faults() > before) return direction ?? EAST;
   const message = `${shown(text)} is not a bearing. Write "N 19-46-00 W" or "S 76.2 E"`;
-  reader.fail('TEXT_UNREADABLE', path, message, { reason: 'bearing' });
+  reader.fail('TEXT_UNREADABLE', path, message, { reason: 'BEARING' });
   return EAST;
 });
 

@@ -1,6 +1,5 @@
 import { fault, isSettlineError, SettlineError, type ErrorCode, type Issue } from '../errors.js';
 import { unknownField } from '../nearest-name.js';
-import { shownText } from '../shown-text.js';
 import { shown } from './shown.js';
 
 /** What is wrong with the value of an option. Internal. */
@@ -42,8 +41,7 @@ const faultOf = (check: OptionCheck | undefined, value: unknown): OptionFault | 
   value === undefined ? undefined : check?.(value);
 
 function unknownOption(key: string, checks: Readonly<Record<string, OptionCheck>>): OptionFault {
-  const { message, meant } = unknownField(key, Object.keys(checks));
-  const params = { key: shownText(key), ...(meant === undefined ? {} : { meant }) };
+  const { message, params } = unknownField(key, Object.keys(checks));
   return { code: 'UNKNOWN_FIELD', message, params };
 }
 

@@ -15,22 +15,12 @@ export const Decimal40 = DecimalJs.clone({
   rounding: DecimalJs.ROUND_HALF_EVEN,
 });
 
-/**
- * Decimals inside quantities: wide enough that sums and products of field values never round.
- * Only terminating divisions are done with it.
- */
-export const Wide = DecimalJs.clone({
+/** Decimals wide enough that sums and products of field values do not round. */
+const Wide = DecimalJs.clone({
   ...PLAIN_NOTATION,
   precision: 250,
   rounding: DecimalJs.ROUND_HALF_EVEN,
 });
-
-const powers: Decimal[] = [];
-
-/** Ten to a power that is not negative, as a decimal. */
-export function powerOfTen(exponent: number): Decimal {
-  return (powers[exponent] ??= new Wide(`1e${exponent}`));
-}
 
 export const ZERO = new Wide(0);
 export const ONE = new Wide(1);

@@ -1,5 +1,5 @@
 /**
- * Why text cannot be read as a measure: what `params.reason` of a `TEXT_UNREADABLE` fault may be, and
+ * Why text cannot be read, as a measure, a bearing or a date: what `params.reason` of a `TEXT_UNREADABLE` fault may be, and
  * what each reason means. A reason is stable, like a code: an app may translate by it. The fault's
  * `params.position` is the place in the text, counted from 0.
  */
@@ -47,6 +47,8 @@ export const READING_REASONS = Object.freeze({
   BAD_CHARACTER: 'a character that does not belong in a measure',
   RATIO_BELOW_ONE: 'a ratio that could be rise to run or run to rise',
   SLOPE_AMBIGUOUS: 'a ratio in which neither side is 1',
+  BEARING: 'no bearing from north or south toward east or west',
+  DATE: 'no date of the calendar written YYYY-MM-DD',
 } as const);
 
 /** A reason for which text cannot be read: a key of {@link READING_REASONS}. */

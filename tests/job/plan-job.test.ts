@@ -327,6 +327,15 @@ describe('JSON', () => {
     expect(again.working).toEqual(plan.working);
   });
 
+  test('a clone is as good, and so is the JSON of a clone', () => {
+    const clone: unknown = structuredClone(plan);
+    for (const read of [planFromJSON(clone), planFromJSON(JSON.parse(JSON.stringify(clone)))]) {
+      expect(read).toEqual(plan);
+      expect(JSON.stringify(read)).toBe(json);
+      expect(read.working).toEqual(plan.working);
+    }
+  });
+
   test('the job inside plans to the same plan', () => {
     expect(JSON.stringify(planJob(again.job))).toBe(json);
     expect(JSON.stringify(planFile(JSON.parse(JSON.stringify(plan.job))))).toBe(json);

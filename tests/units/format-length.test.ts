@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  area,
   formatLength,
   formatQuantity,
   length,
@@ -83,6 +84,34 @@ describe('one unit', () => {
 
   test('the step may be a length', () => {
     expect(print('1.234 m', { as: 'ft-in', nearest: length('1/4 in') })).toBe(`4' 0 1/2"`);
+  });
+});
+
+describe('without options, the usual way for the unit it was written in', () => {
+  test.each([
+    [`7' 3 5/8"`, `7' 3 5/8"`],
+    [`7'`, `7' 0"`],
+    ['7 ft 3 in', `7' 3"`],
+    ['87 5/8 in', '87 5/8 in'],
+    ['87.6"', '87 5/8 in'],
+    ['7.25 ft', '7.25 ft'],
+    [`7.25'`, '7.25 ft'],
+    ['60 mm', '60 mm'],
+    ['60.4 mm', '60 mm'],
+    ['22.25 cm', '22.2 cm'],
+    ['2.2256 m', '2.226 m'],
+    ['3 yd', '3.00 yd'],
+    ['1.2345 km', '1.234 km'],
+    ['2 miles', '2.000 mi'],
+  ])('%s prints as %s', (text, printed) => {
+    expect(formatLength(length(text))).toBe(printed);
+  });
+
+  test('sums keep the unit; what is calculated from other kinds prints in metres', () => {
+    expect(formatLength(length('5 in').plus(length('1 m')))).toBe('44 3/8 in');
+    expect(formatLength(volume('1 yd3').dividedBy(area('81 ft2')))).toBe('0.102 m');
+    expect(formatLength(length('60 mm'), { nearest: '5 mm' })).toBe('60 mm');
+    expect(formatLength(length(`7' 3"`), { marks: 'typographic' })).toBe('7′ 3″');
   });
 });
 

@@ -2,9 +2,8 @@ import { optional, quantity, ratio } from '../../input/field.js';
 import { AREA_OR_NONE, BAG, DENSITY, FRACTION, OPEN_JOINT } from '../../input/ranges.js';
 import type { Values } from '../../input/shape.js';
 import type { AreaInput, DensityInput, LengthInput, MassInput } from '../../units/construct.js';
-import type { Decimal } from '../../units/decimal.js';
 import { exactOf, type Length, type Mass, type Volume } from '../../units/quantity.js';
-import { ratioToDecimal, ZERO_RATIO } from '../../units/ratio.js';
+import { ratioToDecimal, ratioToNumber, ZERO_RATIO } from '../../units/ratio.js';
 import { onePlus, timesRatio } from '../../units/times-ratio.js';
 import { given, type Step } from '../../working.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
@@ -41,8 +40,8 @@ type Joints = Values<typeof JOINTS>;
 
 /** Sand that fills joints to a depth. */
 export interface FilledJoints {
-  /** Share of the area that is joint. */
-  readonly jointShare: Decimal;
+  /** Share of the area that is joint, 0 to 1. */
+  readonly jointShare: number;
   /** Depth of joint that is filled from above. */
   readonly filledDepth: Length;
   /** Volume in the joints, without waste. */
@@ -63,7 +62,7 @@ export function fillJoints(joints: Joints, filledDepth: Length): FilledJoints {
   const mass = timesRatio(volume.times(density), onePlus(waste));
   const bags = bag === undefined ? null : wholeUp(exactOf(mass), exactOf(bag));
   return {
-    jointShare: ratioToDecimal(share),
+    jointShare: ratioToNumber(share),
     filledDepth,
     volume,
     mass,
@@ -73,41 +72,41 @@ export function fillJoints(joints: Joints, filledDepth: Length): FilledJoints {
 }
 
 /** The working of a filling. Internal. */
-export const jointSteps = (
-  joints: Joints,
-  { jointShare: share, filledDepth, volume, mass }: FilledJoints,
-): Step[] => [
-  {
-    title: 'Share of the area that is joint',
-    formula: 'k = 1 - l w / ((l + j) (w + j))',
-    given: [
-      given('l', 'length of a unit', joints.unit.length),
-      given('w', 'width of a unit', joints.unit.width),
-      given('j', 'joint', joints.joint),
-    ],
-    result: given('k', 'share of joint', share),
-    source: 'derived',
-  },
-  {
-    title: 'Sand in the joints',
-    formula: 'V = A k h',
-    given: [
-      given('A', 'area', joints.area),
-      given('k', 'share of joint', share),
-      given('h', 'filled depth', filledDepth),
-    ],
-    result: given('V', 'volume', volume),
-    source: 'derived',
-  },
-  {
-    title: 'Joint sand to order, dry',
-    formula: 'M = V d (1 + q)',
-    given: [
-      given('V', 'volume', volume),
-      given('d', 'dry density', joints.density),
-      given('q', 'waste', ratioToDecimal(joints.waste)),
-    ],
-    result: given('M', 'mass', mass),
-    source: 'derived',
-  },
-];
+export function jointSteps(joints: Joints, { filledDepth, volume, mass }: FilledJoints): Step[] {
+  const share = ratioToDecimal(jointShare(joints.unit, joints.joint));
+  return [
+    {
+      title: 'Share of the area that is joint',
+      formula: 'k = 1 - l w / ((l + j) (w + j))',
+      given: [
+        given('l', 'length of a unit', joints.unit.length),
+        given('w', 'width of a unit', joints.unit.width),
+        given('j', 'joint', joints.joint),
+      ],
+      result: given('k', 'share of joint', share),
+      source: 'derived',
+    },
+    {
+      title: 'Sand in the joints',
+      formula: 'V = A k h',
+      given: [
+        given('A', 'area', joints.area),
+        given('k', 'share of joint', share),
+        given('h', 'filled depth', filledDepth),
+      ],
+      result: given('V', 'volume', volume),
+      source: 'derived',
+    },
+    {
+      title: 'Joint sand to order, dry',
+      formula: 'M = V d (1 + q)',
+      given: [
+        given('V', 'volume', volume),
+        given('d', 'dry density', joints.density),
+        given('q', 'waste', ratioToDecimal(joints.waste)),
+      ],
+      result: given('M', 'mass', mass),
+      source: 'derived',
+    },
+  ];
+}

@@ -49,7 +49,7 @@ export function readDay(reader: Reader, value: unknown, path: FieldPath): number
   if (year === undefined || month === undefined || day === undefined || !exists(year, month, day)) {
     const got = shown(value);
     const message = `${got} is not a date from 1900 to 2999. Write it as "2030-05-22"`;
-    reader.fail('TEXT_UNREADABLE', path, message, { got, reason: 'date' });
+    reader.fail('TEXT_UNREADABLE', path, message, { got, reason: 'DATE' });
     return 0;
   }
   return dayNumber(year, month, day);

@@ -272,6 +272,9 @@ describe('a quantity as a value', () => {
     expect(inText(five.times(2).minus(length('1 ft')))).toBe('9 ft');
     expect(inText(five.negated().dividedBy(4).abs())).toBe('1.25 ft');
     expect(inText(sum([length('3 1/4 in'), length('1 in'), length('8 in')]))).toBe('12.25 in');
+    const bare = volume('1 yd3').dividedBy(area('81 ft2'));
+    expect(inText(bare)).toBe('0.1016 m');
+    expect(inText(bare.plus(length('1 in')))).toBe('5 in');
     expect(five.toJSON()).toEqual({ value: '1.524', unit: 'm' });
     expect(five).toEqual(length('60 in'));
     expect(inText(fromJSON(five.toJSON()))).toBe('1.524 m');
@@ -300,6 +303,17 @@ describe('a quantity as a value', () => {
     let large = length('1e60', 'km');
     for (let i = 0; i < 5; i += 1) large = large.times('1e60');
     expectFault(() => large.toNumber('mm'), 'OUT_OF_RANGE');
+  });
+
+  test('forty unlike fractions added up and deducted again leave nothing', () => {
+    const primes = Array.from({ length: 200 }, (_, k) => k + 2)
+      .filter((n) => !Array.from({ length: n - 2 }, (_, k) => k + 2).some((d) => n % d === 0))
+      .slice(0, 40);
+    expect(primes.at(-1)).toBe(173);
+    const parts = primes.map((p) => length(`1/${p}`, 'm'));
+    const all = sum(parts);
+    expect(fromJSON(all.toJSON())).toEqual(all);
+    expect(parts.reduce((rest, part) => rest.minus(part), all)).toEqual(length('0 m'));
   });
 
   test('digits do not pile up without end', () => {

@@ -1,7 +1,7 @@
 import { fault } from '../errors.js';
 import { isFloats } from './floats.js';
 
-/** What a list of pairs holds, for the words of a fault. Internal. */
+/** Words for the entries of a list of pairs, for a fault. Internal. */
 export interface PairWords {
   /** One entry, such as `a point [x, y]`. */
   readonly pair: string;
@@ -9,7 +9,7 @@ export interface PairWords {
   readonly flat: string;
 }
 
-/** Brings pairs of numbers into one flat array; a flat array is taken as it is. Internal. */
+/** Returns pairs of numbers as one flat array; a flat array is returned as it is. Internal. */
 export function flatPairs(value: unknown, { pair, flat }: PairWords): Float64Array {
   if (isFloats(value)) {
     if (value.length % 2 === 0) return value;
@@ -19,14 +19,17 @@ export function flatPairs(value: unknown, { pair, flat }: PairWords): Float64Arr
     throw fault('WRONG_TYPE', `expected a Float64Array ${flat}, or a list with ${pair} each`);
   }
   const list: readonly unknown[] = value;
-  // all entries are looked at before room is made: a list with holes may claim any length
+  // all entries are checked before memory is taken: a sparse list can claim any length
   for (let i = 0; i < list.length; i += 1) {
     if (!isPair(list[i])) throw fault('WRONG_TYPE', `expected ${pair}`, {}, [i]);
   }
   const floats = new Float64Array(2 * list.length);
-  list.forEach((entry, i) => {
-    if (isPair(entry)) floats.set(entry, 2 * i);
-  });
+  for (let i = 0; i < list.length; i += 1) {
+    const entry = list[i];
+    if (!isPair(entry)) continue;
+    floats[2 * i] = entry[0];
+    floats[2 * i + 1] = entry[1];
+  }
   return floats;
 }
 

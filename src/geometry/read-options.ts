@@ -1,7 +1,7 @@
 import { fault, SettlineError, type FieldPath, type Issue } from '../errors.js';
 import { unknownField } from '../nearest-name.js';
 
-/** The fields of an options object, which holds no others than those listed. Internal. */
+/** Reads the fields of an options object and refuses any that are not listed. Internal. */
 export function readOptions(
   options: unknown,
   known: readonly string[],
@@ -21,7 +21,7 @@ export function readOptions(
 
 const isList = (value: object): boolean => Array.isArray(value) || ArrayBuffer.isView(value);
 
-/** A finite number in a field. Internal. */
+/** Reads a finite number from a field. Internal. */
 export function readNumber(value: unknown, path: FieldPath): number {
   if (value === undefined) throw fault('REQUIRED', 'missing. Write a number', {}, path);
   if (typeof value !== 'number') throw fault('WRONG_TYPE', 'expected a number', {}, path);

@@ -2,11 +2,11 @@ import { fault } from '../errors.js';
 import { isFloats } from './floats.js';
 import { readOptions } from './read-options.js';
 
-/** Where a bulk fit writes its residuals. */
+/** Optional array for the residuals of a bulk fit. */
 export interface ResidualOptions {
   /**
-   * Optional array to write the residuals [metres] into, one float for each point. It saves making
-   * a new array for every fit. It must not share its memory with the points. Default: none.
+   * Array to write the residuals [metres] into, one float for each point. It saves a new array for
+   * every fit. It must not share its memory with the points. Default: none.
    */
   readonly residualsInto?: Float64Array;
 }

@@ -1,22 +1,22 @@
 import { at } from '../floats.js';
 
-/** A circle, its centre counted from the first point. Internal. */
+/** A circle, with its centre relative to the first point. Internal. */
 export interface Circle {
   readonly x: number;
   readonly y: number;
   readonly r: number;
 }
 
-/** Every k-th of some points: fits start on a few of them. Internal. */
+/** Every k-th point of a list: fits start on a few of them. Internal. */
 export interface Sample {
   readonly xy: Float64Array;
   readonly every: number;
 }
 
 /**
- * Sums over a sample about a circle. With u and v the parts of the unit vector from the centre to a
- * point, along and square to the way `e` from the centre to the middle of the points: `w = 1 - u`, and
- * d is the distance from the circle.
+ * Sums over a sample about a circle. `e` is the direction from the centre to the middle of the points.
+ * u and v are the parts of the unit vector from the centre to a point, along `e` and square to it;
+ * `w = 1 - u`, and d is the distance from the circle.
  */
 interface Sums {
   readonly count: number;
@@ -33,10 +33,10 @@ interface Sums {
   readonly dd: number;
 }
 
-/** What a fit came to. Internal. */
+/** The result of a fit. Internal. */
 export interface Fitted {
   readonly circle: Circle;
-  /** By how much each step shrinks the next. */
+  /** Size of each step over the step before. */
   readonly rate: number;
   /** Variance of the radius for a variance of 1 of each distance. */
   readonly radiusVariance: number;
@@ -44,25 +44,30 @@ export interface Fitted {
 }
 
 const MOST_STEPS = 100;
-/** A change of the distances by less than this share of the extent no longer counts. */
+/** A change of the distances by less than this share of the extent is ignored. */
 const SETTLED = 1e-13;
-/** Keeps a point in the very centre from dividing by zero; changes no other. */
+/** Avoids a division by zero for a point at the exact centre; no other point changes. */
 const NEXT_TO_NOTHING = 1e-300;
-/** A radius of so many extents is no circle but a line. */
+/** With a radius of this many extents, the points are on a line. */
 const FLATTEST = 1e6;
 
-/** Where points lie, counted from the first one, and how far they spread. Internal. */
+/** Middle of some points, relative to the first one, and their spread. Internal. */
 export interface Frame {
   readonly mean: { readonly x: number; readonly y: number };
   readonly extent: number;
 }
 
-/** The middle of a sample, counted from the first point, and how far it spreads. Internal. */
+/** Middle of a sample, relative to the first point, and its spread. Internal. */
 export function frameOf({ xy, every }: Sample): Frame {
-  const [x0, y0] = [at(xy, 0), at(xy, 1)];
-  let [x, y, most, count] = [0, 0, 0, 0];
+  const x0 = at(xy, 0);
+  const y0 = at(xy, 1);
+  let x = 0;
+  let y = 0;
+  let most = 0;
+  let count = 0;
   for (let i = 0; i < xy.length; i += 2 * every) {
-    const [dx, dy] = [at(xy, i) - x0, at(xy, i + 1) - y0];
+    const dx = at(xy, i) - x0;
+    const dy = at(xy, i + 1) - y0;
     x += dx;
     y += dy;
     most = Math.max(most, Math.abs(dx), Math.abs(dy));
@@ -72,12 +77,19 @@ export function frameOf({ xy, every }: Sample): Frame {
 }
 
 /**
- * A first circle: `x^2 + y^2 = 2 cx x + 2 cy y + k` by linear least squares. Undefined where the
- * points lie in line. Internal.
+ * A first circle: `x^2 + y^2 = 2 cx x + 2 cy y + k` by linear least squares. Undefined if the points
+ * are in line. Internal.
  */
 export function firstCircle({ xy, every }: Sample, { mean }: Frame): Circle | undefined {
-  const [ox, oy] = [at(xy, 0), at(xy, 1)];
-  let [xx, xy2, yy, xz, yz, z, count] = [0, 0, 0, 0, 0, 0, 0];
+  const ox = at(xy, 0);
+  const oy = at(xy, 1);
+  let xx = 0;
+  let xy2 = 0;
+  let yy = 0;
+  let xz = 0;
+  let yz = 0;
+  let z = 0;
+  let count = 0;
   for (let i = 0; i < xy.length; i += 2 * every) {
     const x = at(xy, i) - ox - mean.x;
     const y = at(xy, i + 1) - oy - mean.y;
@@ -98,10 +110,10 @@ export function firstCircle({ xy, every }: Sample, { mean }: Frame): Circle | un
 }
 
 /**
- * Brings a circle to the least squares of the distances by Gauss-Newton steps, damped where a step
- * makes things worse. The unknowns are the point of the arc in the middle of the data, the curvature
- * and the turn there, so that flat arcs settle as fast as full circles. Undefined where the circle
- * opens out to a line. Internal.
+ * Minimizes the squares of the distances from a circle by Gauss-Newton steps, damped if a step makes
+ * things worse. The unknowns are the point of the arc in the middle of the data, and the curvature and
+ * the turn there, so that flat arcs settle as fast as full circles. Undefined if the circle opens out
+ * to a line. Internal.
  */
 export function settle(
   sample: Sample,
@@ -118,14 +130,16 @@ export function settle(
     if (!(next.r < FLATTEST * frame.extent)) return undefined;
     if (before > 0 && damping === 0) rate = Math.min(move.change / before, 1);
     if (move.change * rate <= SETTLED * frame.extent) {
-      // the damping of a step is not in the points
+      // the variance must not include the damping of the step
       const { radiusVariance } = damping === 0 ? move : solve(sums, 0);
       return { circle: next, rate, radiusVariance, frame };
     }
     const after = sumsAbout(sample, frame, next);
     if (after.dd <= sums.dd * (1 + 1e-9)) {
       before = move.change;
-      [circle, sums, damping] = [next, after, damping > 1e-6 ? damping / 10 : 0];
+      circle = next;
+      sums = after;
+      damping = damping > 1e-6 ? damping / 10 : 0;
     } else {
       damping = Math.max(damping * 10, 1e-4);
     }
@@ -134,13 +148,22 @@ export function settle(
 }
 
 function sumsAbout({ xy, every }: Sample, { mean }: Frame, circle: Circle): Sums {
-  const [ox, oy] = [at(xy, 0), at(xy, 1)];
+  const ox = at(xy, 0);
+  const oy = at(xy, 1);
   const { x: cx, y: cy, r } = circle;
   const away = Math.hypot(mean.x - cx, mean.y - cy);
   const [ex, ey] = away > 1e-3 * r ? [(mean.x - cx) / away, (mean.y - cy) / away] : [1, 0];
   const stride = 2 * every;
-  let [w1, v1, ww, wv, vv, d1, wd, vd, dd] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
-  // no counter in this loop: it would cost more than all the sums
+  let w1 = 0;
+  let v1 = 0;
+  let ww = 0;
+  let wv = 0;
+  let vv = 0;
+  let d1 = 0;
+  let wd = 0;
+  let vd = 0;
+  let dd = 0;
+  // no counter in this loop: it costs more than all the sums
   for (let i = 0; i < xy.length; i += stride) {
     const x = at(xy, i) - ox - cx;
     const y = at(xy, i + 1) - oy - cy;
@@ -164,18 +187,18 @@ function sumsAbout({ xy, every }: Sample, { mean }: Frame, circle: Circle): Sums
 }
 
 interface Move {
-  /** Outward, of the point of the arc in the middle of the data. */
+  /** Outward move of the point of the arc in the middle of the data. */
   readonly apex: number;
   /** Change of curvature times the square of the radius. */
   readonly bend: number;
-  /** Sideways, of the centre about that point. */
+  /** Sideways move of the centre about that point. */
   readonly turn: number;
   /** Root mean square of the change of the distances. */
   readonly change: number;
   readonly radiusVariance: number;
 }
 
-/** Solves the normal equations for columns `w - 1`, `w` and `-v`, by the factors `L D L'`. */
+/** Solves the normal equations for columns `w - 1`, `w` and `-v` by `L D L'` factors. */
 function solve(sums: Sums, damping: number): Move {
   const { count, w, v, ww, wv, vv, d, wd, vd } = sums;
   const more = 1 + damping;
@@ -198,7 +221,7 @@ function solve(sums: Sums, damping: number): Move {
   return { apex, bend, turn, change, radiusVariance: 1 / d2 };
 }
 
-/** The circle after a move; where the curvature changes sign the centre changes sides. */
+/** The circle after a move. If the curvature changes sign, the centre changes sides. */
 function moved(circle: Circle, { ex, ey }: Sums, { apex, bend, turn }: Move): Circle {
   const { x, y, r } = circle;
   const [ax, ay] = [x + (r + apex) * ex, y + (r + apex) * ey];

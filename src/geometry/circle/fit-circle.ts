@@ -15,26 +15,26 @@ export interface CircleFit {
   /** Distance of each point from the circle [metres], + outside. */
   readonly residuals: Float64Array;
   /**
-   * Standard uncertainty of the radius that the residuals bear out; 0 for three points, whose
-   * residuals show nothing. Where it is not small beside the radius the arc is too flat to tell.
+   * Standard uncertainty of the radius [metres], from the residuals. It is 0 for three points, which
+   * have no residuals. If it is not small beside the radius, the arc is too flat to give a radius.
    */
   readonly radiusUncertainty: number;
 }
 
-/** Points further apart [metres] would leave the range of floats in the sums. */
+/** Points farther apart [metres] overflow the sums. */
 const MOST_EXTENT = 1e50;
-/** So many points are enough to start on. */
+/** Number of points that is enough to start on. */
 const FEW = 2000;
 
 /**
- * Fits a circle to points by geometric least squares: the sum of the squared distances from the circle
- * is least (not that of an equation's errors, which draws short arcs together). Coordinates are
- * counted from the first point: at 500 000 / 4 500 000 m the circle holds to a nanometre or to what
- * the points can tell of it.
+ * Fits a circle to points by geometric least squares. It minimizes the sum of the squared distances
+ * from the circle, not of the errors of an equation, which makes short arcs too small. Sums are taken
+ * about the first point, so at 500 000 / 4 500 000 m the circle is good to a nanometre, or as good as
+ * the points allow.
  *
- * Formula: residual `d = |P - C| - R`; `sum d^2` least, by Gauss-Newton steps for the curvature, the
- * middle of the arc and its turn, until the distances change by less than 1e-13 of the extent. The
- * first steps are made on a sample of the points.
+ * Formula: residual `d = |P - C| - R`; `sum d^2` is minimized by Gauss-Newton steps for the curvature,
+ * the middle of the arc and its turn, until the distances change by less than 1e-13 of the extent. The
+ * first steps use a sample of the points.
  *
  * @param points - at least 3 points [metres], as `[x, y]` pairs or as a flat `Float64Array`
  *   `x0, y0, x1, y1 ...`; not changed
@@ -51,7 +51,8 @@ export function fitCircle(points: BulkPoints, options?: ResidualOptions): Circle
   const xy = flatPoints(points, { least: 3, words: 'a circle needs three points or more' });
   const count = xy.length / 2;
   const { circle, radiusVariance } = nearestCircle(xy);
-  const [x0, y0] = [at(xy, 0), at(xy, 1)];
+  const x0 = at(xy, 0);
+  const y0 = at(xy, 1);
   const residuals = residualsFor(count, options);
   let squares = 0;
   for (let i = 0; i < count; i += 1) {
@@ -92,5 +93,5 @@ function noCircle(xy: Float64Array): SettlineError {
   const isOne = xy.every((value, i) => value === xy[i % 2]);
   return isOne
     ? fault('POINTS_COINCIDE', 'all points are the same point')
-    : fault('POINTS_COLLINEAR', 'the points lie in line: no circle goes through them');
+    : fault('POINTS_COLLINEAR', 'the points are in line: no circle goes through them');
 }

@@ -3,9 +3,9 @@ import { MOST_SPREAD, unusable } from '../bulk-points.js';
 import { at, isFloats } from '../floats.js';
 import { givenResiduals, type ResidualOptions } from '../residuals.js';
 
-/** A plane of least squares, in metres. */
+/** A least-squares plane, in metres. */
 export interface BulkPlane {
-  /** Mean of the points, x, y and z [metres]: the plane runs through it. */
+  /** Mean of the points, x, y and z [metres]; the plane runs through it. */
   readonly centroid: readonly [x: number, y: number, z: number];
   /** Slope along x, + rising with x. */
   readonly gradeX: number;
@@ -18,15 +18,15 @@ export interface BulkPlane {
 }
 
 /**
- * Fits a plane to many points by least squares of the upright distances:
- * `z - zm = gx (x - xm) + gy (y - ym)` with the means xm, ym, zm. One pass: the sums are taken off a
- * plane through a sample of the points, so that they are small and lose no digits. At coordinates of
- * 500 000 / 4 500 000 m, where a float is itself good to a nanometre, slopes hold to 1e-12 and levels
- * on the plane to a nanometre.
+ * Fits a plane to many points by least squares of the vertical distances:
+ * `z - zm = gx (x - xm) + gy (y - ym)` with the means xm, ym, zm. It takes one pass: the sums are
+ * measured from a plane through a sample of the points, so they are small and lose no digits. At
+ * coordinates of 500 000 / 4 500 000 m, where a float itself is good to a nanometre, slopes are good
+ * to 1e-12 and levels on the plane to a nanometre.
  *
  * @param points - at least 3 points [metres] as a flat `Float64Array` `x0, y0, z0, x1 ...`; not changed
- * @returns centroid and rms [metres], slopes [rise over run]; with `residualsInto`, point less plane in
- *   that array [metres]
+ * @returns centroid and rms [metres], slopes [rise over run]; with `residualsInto`, point less plane
+ *   [metres] in that array
  * @throws `TOO_FEW`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `POINTS_COLLINEAR`,
  *   `UNKNOWN_FIELD`
  * @source derived
@@ -44,7 +44,8 @@ export function fitPlane(points: Float64Array, options?: ResidualOptions): BulkP
   const sums = sumsOff(points, sample, 1);
   if (!(sums.xx + sums.yy + sums.rr <= MOST_SPREAD)) throw unusable(points, 3);
   const turn = solve(sums);
-  if (turn === undefined) throw fault('POINTS_COLLINEAR', 'all points lie on one line in plan');
+  if (turn === undefined)
+    throw fault('POINTS_COLLINEAR', 'all points are on one line in plan. Take one off the line');
   const plane = corrected(sample, sums, turn);
   if (residuals !== undefined) fillResiduals(points, plane, residuals);
   const { centroid, gradeX, gradeY } = plane;
@@ -57,9 +58,9 @@ export function fitPlane(points: Float64Array, options?: ResidualOptions): BulkP
   });
 }
 
-/** Points lie on one line whose spread across it, squared, is less than this share of that along it. */
+/** Points are on one line if their squared spread across it is less than this share of that along it. */
 const FLATTEST = 1e-13;
-/** Points that the first plane is laid through. */
+/** Number of points that the first plane is fitted to. */
 const SAMPLE = 64;
 
 interface Plane {
@@ -77,7 +78,7 @@ function countOf(points: unknown): number {
   throw fault('TOO_FEW', `a plane needs three points or more, got ${count}`, { got: count });
 }
 
-/** The plane of least squares of some points, evenly spread over the list; level if they are in line. */
+/** Least-squares plane of points spread evenly over the list; level if they are in line. */
 function samplePlane(points: Float64Array, count: number): Plane {
   const level: Plane = {
     centroid: [at(points, 0), at(points, 1), at(points, 2)],
@@ -91,12 +92,16 @@ function samplePlane(points: Float64Array, count: number): Plane {
   return corrected(middle, sums, solve(sums) ?? { x: 0, y: 0 });
 }
 
-/** Sums over every `step`th point, r being the upright distance from a plane. */
+/** Sums over every `step`th point; r is the vertical distance from a plane. */
 function sumsOff(points: Float64Array, { centroid, gradeX, gradeY }: Plane, step: number) {
   const sums = addUp(points, Float64Array.of(...centroid, gradeX, gradeY), 3 * step);
   const n = Math.ceil(points.length / (3 * step));
-  const [sx, sy, sr] = [at(sums, 0), at(sums, 1), at(sums, 2)];
-  const [x, y, r] = [sx / n, sy / n, sr / n];
+  const sx = at(sums, 0);
+  const sy = at(sums, 1);
+  const sr = at(sums, 2);
+  const x = sx / n;
+  const y = sy / n;
+  const r = sr / n;
   return {
     middle: [x, y, r] as const,
     xx: at(sums, 3) - sx * x,
@@ -109,14 +114,24 @@ function sumsOff(points: Float64Array, { centroid, gradeX, gradeY }: Plane, step
 }
 
 /**
- * The loop over all points: floats from typed arrays only go in and out, so that the compiler knows
- * them for floats; handed over in objects they cost four times as much.
+ * The loop over all points. Floats go in and out in typed arrays only, so that the compiler treats
+ * them as floats; in objects they cost four times as much.
  */
 function addUp(points: Float64Array, plane: Float64Array, stride: number): Float64Array {
-  const [x0, y0, z0] = [at(plane, 0), at(plane, 1), at(plane, 2)];
-  const [gradeX, gradeY] = [at(plane, 3), at(plane, 4)];
-  let [sx, sy, sr] = [0, 0, 0];
-  let [xx, xy, yy, xr, yr, rr] = [0, 0, 0, 0, 0, 0];
+  const x0 = at(plane, 0);
+  const y0 = at(plane, 1);
+  const z0 = at(plane, 2);
+  const gradeX = at(plane, 3);
+  const gradeY = at(plane, 4);
+  let sx = 0;
+  let sy = 0;
+  let sr = 0;
+  let xx = 0;
+  let xy = 0;
+  let yy = 0;
+  let xr = 0;
+  let yr = 0;
+  let rr = 0;
   for (let i = 0; i < points.length; i += stride) {
     const x = at(points, i) - x0;
     const y = at(points, i + 1) - y0;
@@ -136,7 +151,7 @@ function addUp(points: Float64Array, plane: Float64Array, stride: number): Float
 
 type Sums = ReturnType<typeof sumsOff>;
 
-/** What the plane must be turned by, and the squares then left; undefined for points in line. */
+/** Change of the plane's slopes, and the squares that remain; undefined for points in line. */
 function solve({ xx, xy, yy, xr, yr, rr }: Sums) {
   const det = xx * yy - xy * xy;
   if (!(det > FLATTEST * (xx + yy) * (xx + yy))) return undefined;

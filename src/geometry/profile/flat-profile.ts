@@ -5,7 +5,7 @@ import { isInRange } from '../floats.js';
 /** Readings of a long profile: `[station, height]` pairs, or a flat `Float64Array` `s0, z0, s1, z1 ...`. */
 export type BulkProfile = readonly (readonly [number, number])[] | Float64Array;
 
-/** The chord of an edge and the deepest reading below it, by their numbers. Internal. */
+/** A chord of the straightedge and the deepest reading below it, by number. Internal. */
 export interface Deepest {
   readonly index: number;
   readonly from: number;
@@ -19,7 +19,7 @@ export const station = (flat: Float64Array, index: number): number => flat[2 * i
 export const height = (flat: Float64Array, index: number): number =>
   flat[2 * index + 1] ?? Number.NaN;
 
-/** Brings a profile into one flat array and checks it. Internal. */
+/** Returns a profile as one flat array, checked. Internal. */
 export function flatProfile(profile: unknown): Float64Array {
   const flat = flatPairs(profile, {
     pair: 'a reading [station, height]',
@@ -35,7 +35,7 @@ export function flatProfile(profile: unknown): Float64Array {
       throw beyond(i, [station(flat, i), height(flat, i)]);
     }
     if (i > 0 && station(flat, i) <= station(flat, i - 1)) {
-      throw fault('STATION_ORDER', 'must lie beyond the one before', {}, [i]);
+      throw fault('STATION_ORDER', 'must be beyond the one before', {}, [i]);
     }
   }
   return flat;
@@ -43,8 +43,11 @@ export function flatProfile(profile: unknown): Float64Array {
 
 function beyond(index: number, reading: readonly number[]): SettlineError {
   return reading.every(Number.isFinite)
-    ? fault('OUT_OF_RANGE', 'a station or height larger or smaller than anything on a site', {}, [
-        index,
-      ])
+    ? fault(
+        'OUT_OF_RANGE',
+        'a station or height is too large or too small for a site. Write metres',
+        {},
+        [index],
+      )
     : fault('NOT_FINITE', 'every station and height must be a finite number', {}, [index]);
 }

@@ -5,9 +5,9 @@ export interface RangeHull {
   readonly at: (corner: number) => number;
 }
 
-/** Ranges of readings: for each reading, those after it up to `ends[i]`; none where that is i. Internal. */
+/** Ranges of readings: for reading i, those after it up to `ends[i]`; none if that is i. Internal. */
 export interface Ranges {
-  /** `s0, z0, s1, z1 ...`, the stations growing. */
+  /** `s0, z0, s1, z1 ...`, with increasing stations. */
   readonly profile: Float64Array;
   readonly ends: Int32Array;
   /** 1 for upper hulls, -1 for lower ones. */
@@ -15,12 +15,12 @@ export interface Ranges {
 }
 
 /**
- * Shows the hull of each range, in one or two parts, one of which ends where the other begins.
+ * Visits the hull of each range, in one or two parts; one part ends where the other begins.
  *
  * A range is cut before the reading in it whose number can be halved most often. Ranges with the same
- * cut share two hulls that grow from it, to the left and to the right, and are shown a hull when it has
- * grown to the end of theirs. It takes n log m steps, beside what is done with the hulls, for n ranges
- * of at most m readings. Internal.
+ * cut share two hulls that grow from it, one to the left and one to the right. A hull is visited for a
+ * range when it has grown to the end of that range. It takes n log m steps for n ranges of up to m
+ * readings, plus the work of the visits. Internal.
  */
 export function forEachRange(ranges: Ranges, visit: (reading: number, hull: RangeHull) => void) {
   const { ends } = ranges;
@@ -62,7 +62,7 @@ function byEnd(ends: Int32Array): { readonly first: Int32Array; readonly next: I
 }
 
 interface GrowingHull extends RangeHull {
-  /** Empties the hull; the readings to come lie to the right (1) or to the left (-1) of each other. */
+  /** Empties the hull; each reading to come is to the right (1) or to the left (-1) of the one before. */
   readonly clear: (way: 1 | -1) => void;
   readonly push: (reading: number) => void;
 }
@@ -71,17 +71,20 @@ function growingHull({ profile, side }: Ranges, most: number): GrowingHull {
   const corners = new Int32Array(most);
   let count = 0;
   let way = 1;
-  /** Whether the last corner lies on or below the line from the one before it to a reading. */
+  /** True if the last corner is on or below the line from the corner before it to a reading. */
   const isCovered = (reading: number): boolean => {
-    const [a, b] = [2 * at(corners, count - 2), 2 * at(corners, count - 1)];
-    const [s, z] = [profile[b] ?? 0, profile[b + 1] ?? 0];
+    const a = 2 * at(corners, count - 2);
+    const b = 2 * at(corners, count - 1);
+    const s = profile[b] ?? 0;
+    const z = profile[b + 1] ?? 0;
     const before = (s - (profile[a] ?? 0)) * ((profile[2 * reading + 1] ?? 0) - z);
     const after = (z - (profile[a + 1] ?? 0)) * ((profile[2 * reading] ?? 0) - s);
     return (before - after) * side * way >= 0;
   };
   return {
     clear: (to) => {
-      [count, way] = [0, to];
+      count = 0;
+      way = to;
     },
     push: (reading) => {
       while (count > 1 && isCovered(reading)) count -= 1;

@@ -2,14 +2,14 @@ import { height, station, type Deepest } from './flat-profile.js';
 import { forEachRange, type RangeHull } from './range-hulls.js';
 
 /**
- * The deepest reading below any position of an edge that is set down on each reading and reaches to
- * `reach[i]`, on the hulls of ranges: n log m steps. Internal.
+ * The deepest reading below a straightedge that is set down on each reading i and reaches to
+ * `reach[i]`, found on the hulls of ranges in n log m steps. Internal.
  */
 export function scanByHulls(flat: Float64Array, reach: Int32Array): Deepest {
   return deepestBelow(flat, steepestWithin(flat, reach));
 }
 
-/** For each reading the one that is steepest seen from it, the farthest of equals, within reach. */
+/** For each reading, the one within reach that is steepest seen from it; the farthest of equals. */
 function steepestWithin(flat: Float64Array, reach: Int32Array): Int32Array {
   const steepest = reach.map((_, i) => i);
   const slopes = new Float64Array(reach.length).fill(-Infinity);
@@ -39,7 +39,7 @@ function deepestBelow(flat: Float64Array, contacts: Int32Array): Deepest {
   return found;
 }
 
-/** Whether a gap is greater, or the same and further to the left. */
+/** True if a gap is larger, or the same and farther to the left. */
 function isDeeper(one: Deepest, other: Deepest): boolean {
   if (one.gap !== other.gap || one.gap === 0) return one.gap > other.gap;
   return one.index < other.index || (one.index === other.index && one.from < other.from);
@@ -47,7 +47,8 @@ function isDeeper(one: Deepest, other: Deepest): boolean {
 
 /** The corner of an upper hull that is steepest seen from a reading left of it, the last of equals. */
 function steepestCorner(flat: Float64Array, from: number, hull: RangeHull): number {
-  let [low, high] = [0, hull.count() - 1];
+  let low = 0;
+  let high = hull.count() - 1;
   while (low < high) {
     const middle = (low + high) >> 1;
     const ahead = slopeTo(flat, from, hull.at(middle + 1));
@@ -63,7 +64,8 @@ function deepestCorner(
   chord: readonly [number, number],
   hull: RangeHull,
 ): number {
-  let [low, high] = [0, hull.count() - 1];
+  let low = 0;
+  let high = hull.count() - 1;
   while (low < high) {
     const middle = (low + high) >> 1;
     const ahead = gapBelow(flat, chord, hull.at(middle + 1));

@@ -1,8 +1,9 @@
 import { height, station, type Deepest } from './flat-profile.js';
 
 /**
- * The deepest reading below any position of an edge that is set down on each reading and reaches to
- * `reach[i]`, by looking at each: n m steps, the fastest for a few hundred readings. Internal.
+ * The deepest reading below a straightedge that is set down on each reading i and reaches to
+ * `reach[i]`, found by checking every reading: n m steps, the fastest for a few hundred readings.
+ * Internal.
  */
 export function scanDirectly(flat: Float64Array, reach: Int32Array): Deepest {
   let found: Deepest | undefined;
@@ -16,8 +17,10 @@ export function scanDirectly(flat: Float64Array, reach: Int32Array): Deepest {
 
 /** The reading that is steepest seen from one, the farthest of equals. */
 function steepestFrom(flat: Float64Array, from: number, last: number): number {
-  const [s, z] = [station(flat, from), height(flat, from)];
-  let [best, steepest] = [from, -Infinity];
+  const s = station(flat, from);
+  const z = height(flat, from);
+  let best = from;
+  let steepest = -Infinity;
   for (let k = from + 1; k <= last; k += 1) {
     const slope = (height(flat, k) - z) / (station(flat, k) - s);
     if (slope >= steepest) {
@@ -31,15 +34,18 @@ function steepestFrom(flat: Float64Array, from: number, last: number): number {
 interface Chord {
   readonly from: number;
   readonly to: number;
-  /** What was found below other chords. */
+  /** The deepest reading below the chords before. */
   readonly found: Deepest;
 }
 
-/** The deepest below a chord, if it is deeper than what was found; of equals, the one to the left. */
+/** The deepest reading below a chord, or the one found before if that is as deep or deeper. */
 function deepestIn(flat: Float64Array, { from, to, found }: Chord): Deepest {
-  const [s, z] = [station(flat, from), height(flat, from)];
-  const [run, rise] = [station(flat, to) - s, height(flat, to) - z];
-  let [index, gap] = [found.index, found.gap];
+  const s = station(flat, from);
+  const z = height(flat, from);
+  const run = station(flat, to) - s;
+  const rise = height(flat, to) - z;
+  let index = found.index;
+  let gap = found.gap;
   for (let k = from + 1; k < to; k += 1) {
     const below = (rise * (station(flat, k) - s)) / run - (height(flat, k) - z);
     if (below > gap || (below === gap && gap > 0 && k < index)) {

@@ -4,36 +4,36 @@ import { flatProfile, height, station, type BulkProfile } from './flat-profile.j
 import { scanByHulls } from './scan-by-hulls.js';
 import { scanDirectly } from './scan-directly.js';
 
-/** The straightedge that is slid along a profile. */
+/** A straightedge to slide along a profile. */
 export interface ScanStraightedgeOptions {
   /** Length of the straightedge [metres], more than zero. */
   readonly length: number;
 }
 
-/** The greatest gap under a straightedge along a long profile, in metres. */
+/** The largest gap under a straightedge along a long profile, in metres. */
 export interface ScannedStraightedge {
-  /** Between the edge and the deepest reading below it [metres]; 0 where there is no gap. */
+  /** Gap between the straightedge and the deepest reading below it [metres]; 0 if there is none. */
   readonly greatestGap: number;
-  /** Station of the reading below the gap; of the first contact where there is no gap. */
+  /** Station of the deepest reading; of the first contact if there is no gap. */
   readonly at: number;
-  /** The two readings that the edge rests on, as `[station, height]`. */
+  /** The two readings that the straightedge rests on, as `[station, height]`. */
   readonly contacts: readonly [readonly [number, number], readonly [number, number]];
 }
 
 /**
- * The greatest gap under a straightedge that is slid along a long profile: the twin of `straightedge`
- * in floats, for thousands to millions of readings. Same rule, same contacts. For each
- * reading the steepest one within reach is found, and the deepest one below the chord of the two. It
- * takes n log m steps for n readings, m of them under the edge: with many under it both are found on
- * the hulls of ranges; with few, by looking at each.
+ * The largest gap under a straightedge that slides along a long profile. This is the floating-point
+ * version of `straightedge`, for thousands to millions of readings, with the same rule and the same
+ * contacts. For each reading it finds the steepest reading within reach, and the deepest one below the
+ * chord of the two. It takes n log m steps for n readings, m of them under the straightedge: many are
+ * searched on the hulls of ranges, a few one by one.
  *
- * Heights and stations are taken from the contacts before they are multiplied. The gap is right to
+ * Heights and stations are measured from the contacts before they are multiplied. The gap is right to
  * within 4e-16 times the largest coordinate (a nanometre at 1 000 000 m) and 1e-15 times the largest
- * difference of height under the edge; gaps that are equal to that may be taken for each other.
+ * height difference under the straightedge. Of gaps that are equal to within that, any may be chosen.
  *
- * @param profile - at least 2 readings, stations growing [metres]: `[station, height]` pairs, or flat;
- *   not changed
- * @returns greatest gap, its station and the two contacts [metres]
+ * @param profile - at least 2 readings with increasing stations [metres]: `[station, height]` pairs,
+ *   or flat; not changed
+ * @returns largest gap, its station and the two contacts [metres]
  * @throws `TOO_FEW`, `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `STATION_ORDER`, `NOT_POSITIVE`,
  *   `READINGS_TOO_SPARSE`, `REQUIRED`, `UNKNOWN_FIELD`
  * @source derived
@@ -52,7 +52,10 @@ export function scanStraightedge(
   const reach = lastWithin(flat, length);
   const longest = reach.reduce((most, end, i) => Math.max(most, end - i), 0);
   if (longest === 0) {
-    throw fault('READINGS_TOO_SPARSE', 'nowhere do two readings stand under the straightedge');
+    throw fault(
+      'READINGS_TOO_SPARSE',
+      'the straightedge is shorter than every gap between readings. Use a longer one or take more readings',
+    );
   }
   const scan = longest > LONG ? scanByHulls : scanDirectly;
   const { index, from, to, gap } = scan(flat, reach);
@@ -63,10 +66,10 @@ export function scanStraightedge(
   });
 }
 
-/** From so many readings under the edge on, hulls are faster than looking at each. */
+/** From this many readings under the straightedge, hulls are faster than checking every reading. */
 const LONG = 400;
 
-/** The last reading that an edge reaches which is set down on each. */
+/** For each reading, the last one that a straightedge set down on it reaches. */
 function lastWithin(flat: Float64Array, length: number): Int32Array {
   const last = new Int32Array(flat.length / 2);
   let end = 0;

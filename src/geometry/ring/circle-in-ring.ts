@@ -1,10 +1,10 @@
 import type { FloatRing } from './zone-area.js';
 
 /**
- * Area [m2] of a circle about the origin within a closed line of straight edges, in floats: the sum
- * over the edges of what lies between the centre and the edge, within the circle a triangle
- * `(a x b) / 2`, beyond it a sector `r^2 angle / 2`. Good to some 1e-15 of the area of the circle an
- * edge. Internal.
+ * Area [m2] of a circle about the origin within a closed line of straight edges, in floats. It is the
+ * sum over the edges of the area between the centre and the edge: a triangle `(a x b) / 2` within the
+ * circle, a sector `r^2 angle / 2` beyond it. The error is about 1e-15 of the area of the circle for
+ * each edge. Internal.
  */
 export function circleInRing(ring: FloatRing, radius: number): number {
   let sum = 0;
@@ -24,7 +24,8 @@ interface Point {
 
 /** Signed area of the circle between its centre and an edge. */
 function underEdge(a: Point, b: Point, radius: number): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
   const square = dx * dx + dy * dy;
   const along = a.x * dx + a.y * dy;
   const off = (a.x * dy - a.y * dx) ** 2;

@@ -2,13 +2,13 @@ import { requireFinite, requireRing } from './ring-points.js';
 
 /**
  * Area of a ring of many points, in floats: `2A = |sum(x(i) y(i+1) - x(i+1) y(i))|` with the origin
- * in the first point, so that large coordinates lose no digits. The error stays below `n D^2 1e-16`
- * for n points in a square of side D, and in practice far below.
+ * at the first point, so large coordinates lose no digits. The error is below `n D^2 1e-16` for n
+ * points in a square of side D, and far less in practice.
  *
- * The ring is closed by itself, runs either way round, and is not checked for crossing edges (see
- * {@link ringCrossing}). Points on one line give 0.
+ * The last point joins the first. The ring may run either way round, and it is not checked for
+ * crossing edges (see {@link ringCrossing}). Points on one line give 0.
  *
- * @param xy - x and y of each point in turn [metres], three points or more; not changed
+ * @param xy - interleaved `x0, y0, x1, y1 ...` [metres], three points or more; not changed
  * @returns the area [m2], not negative
  * @throws `WRONG_TYPE`, `TOO_FEW`, `NOT_FINITE`, `OUT_OF_RANGE`
  * @source derived

@@ -11,21 +11,21 @@ export interface RingCrossing {
 }
 
 /**
- * Finds two edges of a ring that cross or touch, other than neighbours at their common point: a line
- * sweeps over the points, and only edges that come to lie side by side are compared, with exact
- * predicates. Time n log n whatever the figure. A point that repeats the one before is passed over.
+ * Finds two edges of a ring that cross or touch, other than neighbours at their common point. A line
+ * sweeps over the points, and only edges that become neighbours along it are compared, with exact
+ * predicates. It takes n log n time for any shape. A point that repeats the one before is skipped.
  *
- * @param xy - x and y of each point in turn [metres], three points or more; not changed
- * @returns the two edges, of several such pairs any one; undefined for a sound ring
+ * @param xy - interleaved `x0, y0, x1, y1 ...` [metres], three points or more; not changed
+ * @returns the two edges, any one pair if there are several; null if no edges cross or touch
  * @throws `WRONG_TYPE`, `TOO_FEW`, `NOT_FINITE`, `OUT_OF_RANGE`
  * @source derived
  * @example
  * ringCrossing(Float64Array.of(0, 0, 2, 2, 2, 0, 0, 2)) //=> { first: 0, second: 2 }
- * ringCrossing(Float64Array.of(0, 0, 2, 0, 2, 2, 0, 2)) //=> undefined
+ * ringCrossing(Float64Array.of(0, 0, 2, 0, 2, 2, 0, 2)) //=> null
  */
-export function ringCrossing(xy: Float64Array): RingCrossing | undefined {
+export function ringCrossing(xy: Float64Array): RingCrossing | null {
   requireRing(xy);
   requireInRange(xy);
   const found = sweepForCrossing(floatSites([xy]));
-  return found && Object.freeze({ first: found.first, second: found.second });
+  return found === undefined ? null : Object.freeze({ first: found.first, second: found.second });
 }

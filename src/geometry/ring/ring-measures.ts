@@ -3,25 +3,26 @@ import { requireFinite, requireRing } from './ring-points.js';
 
 /** Area, perimeter and centroid of a ring of many points, in metres. */
 export interface RingMeasures {
-  /** m2, not negative. */
+  /** Area [m2], not negative. */
   readonly area: number;
-  /** m, back to the first point. */
+  /** Perimeter [m], back to the first point. */
   readonly perimeter: number;
-  /** x and y of the middle of the area, m. */
+  /** x and y of the centre of the area [m]. */
   readonly centroid: readonly [x: number, y: number];
-  /** Which way round the points run, seen from above. */
+  /** Direction of the points around the ring, seen from above. */
   readonly orientation: 'counter-clockwise' | 'clockwise';
 }
 
 /**
- * Area, perimeter and centroid of a ring of many points, in floats and in one pass: the sums of
+ * Area, perimeter and centroid of a ring of many points, in floats and in one pass: the sum of
  * {@link ringArea}, `P = sum of edge lengths` and `C = sum((p(i) + p(i+1)) cross(i)) / (6 A)`, all
- * with the origin in the first point. Relative error of area and perimeter below `n 1e-16` for a
- * ring that fills its square, the centroid to as much of its extent.
+ * with the origin at the first point. The relative error of area and perimeter is below `n 1e-16` for
+ * a ring that fills its square; that of the centroid is as small a share of its extent.
  *
- * The ring is closed by itself, runs either way round, and is not checked for crossing edges.
+ * The last point joins the first. The ring may run either way round, and it is not checked for
+ * crossing edges.
  *
- * @param xy - x and y of each point in turn [metres], three points or more; not changed
+ * @param xy - interleaved `x0, y0, x1, y1 ...` [metres], three points or more; not changed
  * @returns area [m2], perimeter [m], centroid [m, m], orientation
  * @throws `WRONG_TYPE`, `TOO_FEW`, `NOT_FINITE`, `OUT_OF_RANGE`, `ZERO_AREA` (no centroid then)
  * @source derived
@@ -34,7 +35,10 @@ export function ringMeasures(xy: Float64Array): RingMeasures {
   const count = xy.length;
   const x0 = xy[0] ?? 0;
   const y0 = xy[1] ?? 0;
-  let [twice, momentX, momentY, perimeter] = [0, 0, 0, 0];
+  let twice = 0;
+  let momentX = 0;
+  let momentY = 0;
+  let perimeter = 0;
   let x = 0;
   let y = 0;
   for (let k = 2; k < count; k += 2) {
@@ -52,7 +56,7 @@ export function ringMeasures(xy: Float64Array): RingMeasures {
   }
   perimeter += Math.sqrt(x * x + y * y);
   requireFinite(momentX + momentY + perimeter, xy);
-  if (twice === 0) throw fault('ZERO_AREA', 'the ring encloses nothing: it has no centroid');
+  if (twice === 0) throw fault('ZERO_AREA', 'the ring has no area, so it has no centroid');
   // adding nothing turns a negative zero into zero
   const centroid = [x0 + momentX / (3 * twice) + 0, y0 + momentY / (3 * twice) + 0] as const;
   return Object.freeze({

@@ -1,7 +1,7 @@
 import { fault, type SettlineError } from '../../errors.js';
 import { isFloats, isInRange } from '../floats.js';
 
-/** Makes sure that coordinates are a flat list of whole points, three or more. Internal. */
+/** Refuses anything but a flat list of three or more whole points. Internal. */
 export function requireRing(xy: unknown): asserts xy is Float64Array {
   if (!isFloats(xy) || xy.length % 2 !== 0) {
     throw fault('WRONG_TYPE', 'expected a Float64Array x0, y0, x1, y1 ... in metres');
@@ -12,12 +12,12 @@ export function requireRing(xy: unknown): asserts xy is Float64Array {
   }
 }
 
-/** Refuses a sum that NaN or infinity has got into, and names the first such coordinate. Internal. */
+/** Refuses a sum that is NaN or infinite, and names the first such coordinate. Internal. */
 export function requireFinite(sum: number, xy: Float64Array): void {
   if (!Number.isFinite(sum)) throw unusable(xy);
 }
 
-/** Refuses coordinates that are no numbers, or too large or too small to multiply. Internal. */
+/** Refuses coordinates that are not finite, or too large or too small to multiply. Internal. */
 export function requireInRange(xy: Float64Array): void {
   for (const value of xy) {
     if (!isInRange(value)) throw unusable(xy);
@@ -26,7 +26,8 @@ export function requireInRange(xy: Float64Array): void {
 
 function unusable(xy: Float64Array): SettlineError {
   const index = xy.findIndex((value) => !Number.isFinite(value));
-  if (index < 0) return fault('OUT_OF_RANGE', 'coordinates too large or too small for a site');
+  if (index < 0)
+    return fault('OUT_OF_RANGE', 'a coordinate is too large or too small for a site. Write metres');
   const axis = index % 2 === 0 ? 'x' : 'y';
   const point = Math.floor(index / 2);
   return fault('NOT_FINITE', `${axis} of point ${point} is ${xy[index] ?? NaN}`, { point, axis });

@@ -1,3 +1,4 @@
+import { inOrder } from './in-order.js';
 import { makeSweepStatus } from './sweep-status.js';
 
 /** Two edges that cross or touch, and the rings they belong to. Internal. */
@@ -8,28 +9,30 @@ export interface Crossing {
   readonly otherRing: number;
 }
 
-/** Points of closed rings, one ring after the other, and what is exactly known of them. Internal. */
+/** Points of closed rings, one ring after the other, with exact predicates. Internal. */
 export interface Sites {
-  /** Where each ring starts, and the number of points at the end. */
+  /** First point of each ring, then the number of points. */
   readonly starts: readonly number[];
   /** Orders points by x, then by y: less than, equal to or more than 0, exactly. */
   compare(a: number, b: number): number;
-  /** 1 where r lies left of the line from p to q, -1 right, 0 on it, exactly. */
+  /** True if the boxes around two edges are surely apart; each edge is given by its ends. */
+  areApart(a1: number, a2: number, b1: number, b2: number): boolean;
+  /** 1 if r is left of the line from p to q, -1 if right, 0 if on it, exactly. */
   sideOf(p: number, q: number, r: number): -1 | 0 | 1;
 }
 
 /**
- * Finds two edges of closed rings that cross or touch, other than neighbours at their common point:
- * a line sweeps over the points from left to right, and only edges that become neighbours along it
- * are compared, with exact predicates (after Shamos and Hoey). Time n log n whatever the figure.
- * Points that repeat the one before are passed over. Internal.
+ * Finds two edges of closed rings that cross or touch, other than neighbours at their common point. A
+ * line sweeps over the points from left to right, and only edges that become neighbours along it are
+ * compared, with exact predicates. It takes n log n time for any shape. Points
+ * that repeat the one before are skipped. Internal.
  */
 export function sweepForCrossing(sites: Sites): Crossing | undefined {
   const found = sweep(sites, gather(sites));
   return found === undefined ? undefined : crossingOf(sites, found);
 }
 
-/** Names the rings of two edges that are counted through. Internal. */
+/** Finds the rings of two edges that are numbered through all rings. Internal. */
 export function crossingOf(sites: Sites, found: readonly [number, number]): Crossing {
   const [a, b] = found[0] < found[1] ? found : [found[1], found[0]];
   const [one, other] = [placeOf(sites, a), placeOf(sites, b)];
@@ -44,11 +47,11 @@ function placeOf({ starts }: Sites, point: number) {
 }
 
 /**
- * Edge k runs from point k to the next; its left end is the one that the sweep meets first. Of points
- * that repeat each other only the last one counts, since its edge goes on.
+ * Edge k runs from point k to the next; its left end is the one that the sweep meets first. Of
+ * repeated points only the last one counts, because its edge leads on.
  */
 interface Edges {
-  /** The points that count, from left to right. */
+  /** The points that count, from left to right; equal points in any order. */
   readonly order: Uint32Array;
   readonly previous: Int32Array;
   readonly left: Int32Array;
@@ -57,32 +60,31 @@ interface Edges {
 
 function gather(sites: Sites): Edges {
   const count = sites.starts.at(-1) ?? 0;
-  const next = new Int32Array(count).fill(-1);
   const previous = new Int32Array(count);
   const kept = new Uint32Array(count);
+  const [left, right] = [new Int32Array(count), new Int32Array(count)];
   let room = 0;
   for (let ring = 0; ring + 1 < sites.starts.length; ring += 1) {
-    const [start, end] = [sites.starts[ring] ?? 0, sites.starts[ring + 1] ?? 0];
+    const start = sites.starts[ring] ?? 0;
+    const end = sites.starts[ring + 1] ?? 0;
     const first = room;
     for (let k = start; k < end; k += 1) {
-      if (sites.compare(k, k + 1 < end ? k + 1 : start) !== 0) kept[room++] = k;
+      const order = sites.compare(k, k + 1 < end ? k + 1 : start);
+      if (order === 0) continue;
+      kept[room++] = k;
+      // until the next point is known, this is the direction of the edge
+      left[k] = order < 0 ? 1 : 0;
     }
     for (let k = first; k < room; k += 1) {
-      const [from, to] = [kept[k] ?? 0, kept[k + 1 < room ? k + 1 : first] ?? 0];
-      next[from] = to;
+      const from = kept[k] ?? 0;
+      const to = kept[k + 1 < room ? k + 1 : first] ?? 0;
+      const runsRight = left[from] === 1;
       previous[to] = from;
+      left[from] = runsRight ? from : to;
+      right[from] = runsRight ? to : from;
     }
   }
-  const order = kept.subarray(0, room).sort((a, b) => sites.compare(a, b));
-  const rank = new Int32Array(count);
-  for (let k = 0; k < room; k += 1) rank[order[k] ?? 0] = k;
-  const [left, right] = [new Int32Array(count), new Int32Array(count)];
-  for (const k of order) {
-    const to = next[k] ?? 0;
-    const runsRight = (rank[k] ?? 0) < (rank[to] ?? 0);
-    left[k] = runsRight ? k : to;
-    right[k] = runsRight ? to : k;
-  }
+  const order = inOrder(kept.subarray(0, room), (a, b) => sites.compare(a, b));
   return { order, previous, left, right };
 }
 
@@ -101,7 +103,7 @@ function sweep(sites: Sites, edges: Edges): Found {
   return undefined;
 }
 
-/** What happens at one point: edges that end there leave the status, edges that start there enter. */
+/** Makes the step at one point: edges that end there leave the status, edges that start there enter. */
 function makePass(sites: Sites, edges: Edges): (point: number, edgeBefore: number) => Found {
   const { left, right, previous } = edges;
   const status = makeSweepStatus(edges.order.length);
@@ -109,9 +111,14 @@ function makePass(sites: Sites, edges: Edges): (point: number, edgeBefore: numbe
   const areNeighbours = (a: number, b: number) => previous[a] === b || previous[b] === a;
   const meet = (low: number, high: number): Found => {
     if (low < 0 || high < 0) return undefined;
-    const [a, b] = [status.edgeAt(low), status.edgeAt(high)];
+    const a = status.edgeAt(low);
+    const b = status.edgeAt(high);
     if (areNeighbours(a, b)) return undefined;
-    const [a1, a2, b1, b2] = [left[a] ?? 0, right[a] ?? 0, left[b] ?? 0, right[b] ?? 0];
+    const a1 = left[a] ?? 0;
+    const a2 = right[a] ?? 0;
+    const b1 = left[b] ?? 0;
+    const b2 = right[b] ?? 0;
+    if (sites.areApart(a1, a2, b1, b2)) return undefined;
     return segmentsMeet(sites, a1, a2, b1, b2) ? [a, b] : undefined;
   };
   const check = (slot: number): Found =>
@@ -119,7 +126,8 @@ function makePass(sites: Sites, edges: Edges): (point: number, edgeBefore: numbe
 
   function leave(edge: number): Found {
     const slot = slotOf[edge] ?? 0;
-    const [low, high] = [status.below(slot), status.above(slot)];
+    const low = status.below(slot);
+    const high = status.above(slot);
     status.remove(slot);
     return meet(low, high);
   }
@@ -143,7 +151,8 @@ function makePass(sites: Sites, edges: Edges): (point: number, edgeBefore: numbe
     const startsHere = left[point] === point;
     if (startsBefore && startsHere) return start(point, edgeBefore, point);
     if (!startsBefore && !startsHere) return leave(edgeBefore) ?? leave(point);
-    const [ending, starting] = startsHere ? [edgeBefore, point] : [point, edgeBefore];
+    const ending = startsHere ? edgeBefore : point;
+    const starting = startsHere ? point : edgeBefore;
     const slot = slotOf[ending] ?? 0;
     status.replace(slot, starting);
     slotOf[starting] = slot;
@@ -151,15 +160,20 @@ function makePass(sites: Sites, edges: Edges): (point: number, edgeBefore: numbe
   };
 }
 
-/** True where two edges have a point in common; each is given from left to right. Internal. */
+/** True if two edges have a point in common; each is given from left to right. Internal. */
 export function segmentsMeet(
   sites: Sites,
-  ...[a1, a2, b1, b2]: readonly [number, number, number, number]
+  a1: number,
+  a2: number,
+  b1: number,
+  b2: number,
 ): boolean {
-  const [o1, o2] = [sites.sideOf(a1, a2, b1), sites.sideOf(a1, a2, b2)];
+  const o1 = sites.sideOf(a1, a2, b1);
+  const o2 = sites.sideOf(a1, a2, b2);
   if (o1 * o2 > 0) return false;
-  const [o3, o4] = [sites.sideOf(b1, b2, a1), sites.sideOf(b1, b2, a2)];
+  const o3 = sites.sideOf(b1, b2, a1);
+  const o4 = sites.sideOf(b1, b2, a2);
   if (o3 * o4 > 0) return false;
-  // all on one line: they meet where their spans do
+  // all on one line: they meet if their spans do
   return !(o1 === 0 && o2 === 0) || (sites.compare(a1, b2) <= 0 && sites.compare(b1, a2) <= 0);
 }

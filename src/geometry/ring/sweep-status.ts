@@ -1,19 +1,19 @@
 /**
- * The edges that a sweep line cuts, in their order along it: a balanced search tree (treap, its
- * priorities hashed from the slot numbers, so that the same input always gives the same tree) and a
- * linked list. Internal.
+ * The edges that a sweep line cuts, in order along it: a balanced search tree and a linked list. The
+ * tree is a treap with priorities hashed from the slot numbers, so the same input always gives the
+ * same tree. Internal.
  */
 export interface SweepStatus {
   /**
-   * Puts an edge where `sideOf` says: 1 where the new place is above an edge, -1 below, 0 on it.
+   * Inserts an edge. `sideOf` is 1 if its point is above an edge in the tree, -1 if below, 0 if on it.
    *
-   * @returns the slot, or `-1 - edge` of the edge that the place lies on
+   * @returns the slot, or `-1 - edge` for the edge that the point is on
    */
   insert(edge: number, sideOf: (edge: number) => number): number;
-  /** Puts an edge right above the one in a slot. */
+  /** Inserts an edge directly above the one in a slot. */
   insertAbove(edge: number, slot: number): number;
   remove(slot: number): void;
-  /** Puts another edge in the place of the one in a slot. */
+  /** Replaces the edge in a slot. */
   replace(slot: number, edge: number): void;
   /** The edge in a slot. */
   edgeAt(slot: number): number;
@@ -44,7 +44,7 @@ export function makeSweepStatus(room: number): SweepStatus {
     if (by !== NONE) parent[by] = of;
   }
 
-  /** Turns a slot up over its parent. */
+  /** Rotates a slot above its parent. */
   function turnUp(slot: number): void {
     const over = at(parent, slot);
     const [near, far] = at(left, over) === slot ? [left, right] : [right, left];
@@ -91,7 +91,8 @@ export function makeSweepStatus(room: number): SweepStatus {
     },
     remove(slot) {
       for (;;) {
-        const [low, high] = [at(left, slot), at(right, slot)];
+        const low = at(left, slot);
+        const high = at(right, slot);
         if (low === NONE || high === NONE) {
           replaceChild(at(parent, slot), slot, low === NONE ? high : low);
           break;
@@ -124,7 +125,8 @@ function makeOrder(room: number) {
     below,
     above,
     put(slot: number, low: number, high: number): void {
-      [down[slot], up[slot]] = [low, high];
+      down[slot] = low;
+      up[slot] = high;
       join(low, slot);
       join(slot, high);
     },

@@ -1,9 +1,9 @@
 import { Clipper64, ClipType, FillRule, PathType, type Point64 } from 'clipper2-ts';
 
 /**
- * Where a corner of a united figure comes from: a point that was given, by its number; or the place
- * where two edges cross, each between two such places. `at` is where the package found it, good to
- * one step of its grid. Internal.
+ * Origin of a corner of a united figure: an input point, by its number, or the crossing of two edges,
+ * each between two such corners. `at` is its location from the package, good to one step of its grid.
+ * Internal.
  */
 export interface UnitedCorner {
   readonly at: readonly [x: number, y: number];
@@ -20,15 +20,15 @@ export interface United {
 }
 
 /**
- * Unites closed rings: what is wound round counter-clockwise more often than clockwise is inside
- * (the positive rule), so that rings may cross themselves and each other. The work is done on a grid
- * of whole numbers as fine as floats allow (2^26 steps over the figure, a micrometre and a half over
- * 100 m); the corners name where they come from, so that the caller can place them exactly. The
- * package takes time n times the edges abreast of each other along y, which makes a comb quadratic:
- * the figure is turned so that fewer are. Internal.
+ * Unites closed rings, which may cross themselves and each other. A point is inside if the rings wind
+ * round it more often counter-clockwise than clockwise (the positive rule). The package works on a
+ * grid of whole numbers as fine as floats allow: 2^26 steps over the figure, 1.5 micrometres over
+ * 100 m. Each corner names its origin, so the caller can place it exactly. The package takes time n
+ * times the number of edges abreast along y, which makes a comb quadratic, so the figure is turned to
+ * keep that number low. Internal.
  *
- * @param rings - x and y of each point in turn, any number of rings
- * @returns outer rings counter-clockwise, holes clockwise; undefined where the package fails
+ * @param rings - interleaved `x0, y0, x1, y1 ...`, any number of rings
+ * @returns outer rings counter-clockwise, holes clockwise; undefined if the package fails
  */
 export function uniteRings(rings: readonly Float64Array[]): United | undefined {
   const grid = gridOver(rings);
@@ -45,7 +45,7 @@ export function uniteRings(rings: readonly Float64Array[]): United | undefined {
   };
   const placeOf = (point: Point64): Place => places[(point.z ?? 0) - 1] ?? { at: onSite(point) };
   clipper.zCallback = (from, to, otherFrom, otherTo, point) => {
-    // the package has already named a crossing that falls on the end of an edge
+    // the package has already named a crossing at the end of an edge
     if ((point.z ?? 0) > 0) return;
     const crossing = [placeOf(from), placeOf(to), placeOf(otherFrom), placeOf(otherTo)] as const;
     places.push({ at: onSite(point), crossing });
@@ -64,19 +64,23 @@ interface Grid {
   readonly scale: number;
 }
 
-/** Further than so many steps from where the package found it, a crossing is one of edges almost in line. Internal. */
+/** A crossing farther than this many steps from the package's location is one of edges almost in line. Internal. */
 export const NEAR_STEPS = 64;
-/** Rings of less double area than so many steps square are slivers that only the grid has left. Internal. */
+/** Rings of less double area than this, in square steps, are slivers that come from the grid alone. Internal. */
 export const SLIVER_STEPS = 2 ** 20;
 
-/** 2^26 steps over the figure: products of two differences stay whole in a float. */
+/** With 2^26 steps over the figure, products of two differences are still exact in a float. */
 const STEPS = 26;
 
 function gridOver(rings: readonly Float64Array[]): Grid {
-  let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
+  let west = Infinity;
+  let south = Infinity;
+  let east = -Infinity;
+  let north = -Infinity;
   for (const ring of rings) {
     for (let k = 0; k < ring.length - 1; k += 2) {
-      const [x, y] = [ring[k] ?? 0, ring[k + 1] ?? 0];
+      const x = ring[k] ?? 0;
+      const y = ring[k + 1] ?? 0;
       west = Math.min(west, x);
       east = Math.max(east, x);
       south = Math.min(south, y);
@@ -88,9 +92,10 @@ function gridOver(rings: readonly Float64Array[]): Grid {
   return { x: west, y: south, width: east - west, height: north - south, scale };
 }
 
-/** Compares how many edges a line across the figure cuts on average, this way and that. */
+/** Compares the average number of edges that a line across the figure cuts, in both directions. */
 function areFewerAbreastAlongX(rings: readonly Float64Array[], { width, height }: Grid): boolean {
-  let [alongX, alongY] = [0, 0];
+  let alongX = 0;
+  let alongY = 0;
   for (const ring of rings) {
     for (let k = 2; k < ring.length - 1; k += 2) {
       alongX += Math.abs((ring[k] ?? 0) - (ring[k - 2] ?? 0));

@@ -5,27 +5,27 @@ import { ringCrossing } from './ring-crossing.js';
 import { sweepForCrossing } from './sweep-for-crossing.js';
 import { NEAR_STEPS, SLIVER_STEPS, uniteRings, type UnitedCorner } from './unite-rings.js';
 
-/** A ring of many points that has been moved out, in metres. */
+/** A ring of many points after its edges have moved outward, in metres. */
 export interface WidenedRing {
-  /** The outer ring counter-clockwise, then what it closes in, clockwise: x and y in turn. */
+  /** The outer ring counter-clockwise, then enclosed gaps clockwise: interleaved `x0, y0, x1, y1 ...`. */
   readonly rings: readonly Float64Array[];
-  /** m2, less what is closed in. */
+  /** Area [m2], without the enclosed gaps. */
   readonly area: number;
-  /** True where edges have vanished or parts have run together. */
+  /** True if edges have vanished or parts have run together. */
   readonly closesUp: boolean;
 }
 
 /**
- * Moves every edge of a ring of many points outward by one distance, corners mitred, in floats: each
- * corner moves by `d (n1 + n2) / (1 + n1 . n2)`, n the unit normals of its edges. Where no edge turns
- * back and nothing crosses, that is all, good to `1e-15` of the coordinates; else the swept strips are
- * united, and what is narrower than `1.5e-8` of the figure may close too. Time n log n without closing
- * up; what closes up takes n times the edges abreast of each other. A mitre reaches as far as its edges
- * take to meet.
+ * Moves every edge of a ring of many points outward by one distance, corners mitred, in floats. Each
+ * corner moves by `d (n1 + n2) / (1 + n1 . n2)`, n being the unit normals of its edges. If no edge
+ * turns back and nothing crosses, the result is good to `1e-15` of the coordinates. Otherwise the
+ * swept strips are united, and gaps narrower than `1.5e-8` of the figure may close too. It takes n log
+ * n time if nothing closes up, else n times the number of edges abreast. Mitres are not cut off, so a
+ * sharp corner reaches far out.
  *
- * @param xy - x and y of each point in turn [metres], three points or more, either way round; a point
- *   that repeats the one before is passed over; not changed
- * @param by - how far out [metres], not negative
+ * @param xy - interleaved `x0, y0, x1, y1 ...` [metres], three points or more, either way round; not
+ *   changed. A point that repeats the one before is skipped
+ * @param by - outward distance [metres], not negative
  * @returns rings, their area [m2] and whether anything closed up
  * @throws `WRONG_TYPE`, `TOO_FEW`, `NOT_FINITE`, `NEGATIVE`, `OUT_OF_RANGE`,
  *   `SELF_INTERSECTION` (with the two edges), `ZERO_AREA`, `OUTLINE_UNRESOLVED`
@@ -35,38 +35,61 @@ export interface WidenedRing {
  */
 export function widenRing(xy: Float64Array, by: number): WidenedRing {
   if (typeof by !== 'number') throw fault('WRONG_TYPE', 'expected a distance in metres');
-  if (!Number.isFinite(by)) throw fault('NOT_FINITE', `${by} is no distance`);
-  if (by < 0) throw fault('NEGATIVE', `the distance must not be negative, got ${by}`, { got: by });
-  if (!isInRange(by)) throw fault('OUT_OF_RANGE', `${by} m is no distance on a site`);
+  if (!Number.isFinite(by)) throw fault('NOT_FINITE', `${by} is not a distance`);
+  if (by < 0) throw fault('NEGATIVE', `the distance cannot be negative, got ${by}`, { got: by });
+  if (!isInRange(by)) throw fault('OUT_OF_RANGE', `${by} m is too large or too small for a site`);
   const crossing = ringCrossing(xy);
-  if (crossing !== undefined) {
+  if (crossing !== null) {
     const { first, second } = crossing;
     const words = `edge ${first} and edge ${second} cross or touch`;
     throw fault('SELF_INTERSECTION', words, { first, second });
   }
   const [x0, y0] = [xy[0] ?? 0, xy[1] ?? 0];
   const ring = leftTurned(fromFirst(xy));
-  if (ring.length < 6) throw fault('ZERO_AREA', 'the ring encloses nothing');
-  const { moved, swept, vanishes } = sweep(ring, by);
-  if (![moved, swept].every((list) => list.every((value) => Math.abs(value) <= FAR))) {
-    throw fault('OUT_OF_RANGE', 'a corner this sharp moves beyond any site');
-  }
+  if (ring.length < 6) throw fault('ZERO_AREA', 'the ring has no area');
+  const moves = move(ring, by);
+  const { moved, vanishes } = moves;
+  requireNear(moved);
   const closesUp = vanishes || sweepForCrossing(floatSites([moved])) !== undefined;
-  const local = closesUp ? united([swept, ring]) : [moved];
+  const local = closesUp ? united([swept(ring, by, moves), ring]) : [moved];
   const area = local.reduce((sum, one) => sum + doubleArea(one), 0) / 2;
-  const rings = local.map((one) => one.map((value, k) => value + (k % 2 === 0 ? x0 : y0)));
+  const rings = local.map((one) => shifted(one, x0, y0));
   return Object.freeze({ rings: Object.freeze(rings), area, closesUp });
 }
 
-/** The points relative to the first one, without those that repeat the one before. */
+function requireNear(list: Float64Array): void {
+  for (const value of list) {
+    if (Math.abs(value) <= FAR) continue;
+    throw fault(
+      'OUT_OF_RANGE',
+      'a corner is so sharp that its mitre moves beyond any site. Cut the corner off',
+    );
+  }
+}
+
+function shifted(ring: Float64Array, x: number, y: number): Float64Array {
+  const out = new Float64Array(ring.length);
+  for (let k = 0; k < ring.length; k += 2) {
+    out[k] = (ring[k] ?? 0) + x;
+    out[k + 1] = (ring[k + 1] ?? 0) + y;
+  }
+  return out;
+}
+
+/** The points relative to the first one, without repeats. */
 function fromFirst(xy: Float64Array): Float64Array {
   const local = new Float64Array(xy.length);
-  const [x0, y0] = [xy[0] ?? 0, xy[1] ?? 0];
-  let [count, x, y] = [2, 0, 0];
+  const x0 = xy[0] ?? 0;
+  const y0 = xy[1] ?? 0;
+  let count = 2;
+  let x = 0;
+  let y = 0;
   for (let k = 2; k < xy.length; k += 2) {
-    const [nextX, nextY] = [(xy[k] ?? 0) - x0, (xy[k + 1] ?? 0) - y0];
+    const nextX = (xy[k] ?? 0) - x0;
+    const nextY = (xy[k + 1] ?? 0) - y0;
     if (nextX === x && nextY === y) continue;
-    [x, y] = [nextX, nextY];
+    x = nextX;
+    y = nextY;
     local[count] = x;
     local[count + 1] = y;
     count += 2;
@@ -77,11 +100,14 @@ function fromFirst(xy: Float64Array): Float64Array {
 
 function doubleArea(ring: Float64Array): number {
   let twice = 0;
-  let [x, y] = [ring.at(-2) ?? 0, ring.at(-1) ?? 0];
+  let x = ring.at(-2) ?? 0;
+  let y = ring.at(-1) ?? 0;
   for (let k = 0; k < ring.length; k += 2) {
-    const [nextX, nextY] = [ring[k] ?? 0, ring[k + 1] ?? 0];
+    const nextX = ring[k] ?? 0;
+    const nextY = ring[k + 1] ?? 0;
     twice += x * nextY - nextX * y;
-    [x, y] = [nextX, nextY];
+    x = nextX;
+    y = nextY;
   }
   return twice;
 }
@@ -97,12 +123,13 @@ function leftTurned(ring: Float64Array): Float64Array {
   return turned;
 }
 
-/** Unit normals to the right, out of a counter-clockwise ring, one for each edge. */
+/** Unit normal of each edge to the right, which is out of a counter-clockwise ring. */
 function normalsOf(ring: Float64Array): Float64Array {
   const normals = new Float64Array(ring.length);
   for (let k = 0; k < ring.length; k += 2) {
     const to = k + 2 < ring.length ? k + 2 : 0;
-    const [dx, dy] = [(ring[to] ?? 0) - (ring[k] ?? 0), (ring[to + 1] ?? 0) - (ring[k + 1] ?? 0)];
+    const dx = (ring[to] ?? 0) - (ring[k] ?? 0);
+    const dy = (ring[to + 1] ?? 0) - (ring[k + 1] ?? 0);
     const size = Math.sqrt(dx * dx + dy * dy);
     normals[k] = dy / size;
     normals[k + 1] = -dx / size;
@@ -110,45 +137,68 @@ function normalsOf(ring: Float64Array): Float64Array {
   return normals;
 }
 
-/**
- * The moved corners, and the line round all that the edges sweep: at an inner corner with an edge that
- * vanishes it goes through the old corner, so that each strip is whole.
- */
-function sweep(ring: Float64Array, by: number) {
+/** A moved ring, and the edges that have turned back. */
+interface Moves {
+  readonly normals: Float64Array;
+  readonly moved: Float64Array;
+  /** 1 for each edge that has vanished between its moved corners. */
+  readonly turnsBack: Uint8Array;
+  readonly vanishes: boolean;
+}
+
+const at = (list: Float64Array, k: number): number => list[k] ?? 0;
+
+function move(ring: Float64Array, by: number): Moves {
   const count = ring.length;
   const normals = normalsOf(ring);
-  const at = (list: Float64Array, k: number): number => list[k] ?? 0;
   const moved = new Float64Array(count);
   for (let k = 0; k < count; k += 2) {
     const before = k === 0 ? count - 2 : k - 2;
-    const [nx, ny] = [
-      at(normals, before) + at(normals, k),
-      at(normals, before + 1) + at(normals, k + 1),
-    ];
+    const nx = at(normals, before) + at(normals, k);
+    const ny = at(normals, before + 1) + at(normals, k + 1);
     // |n1 + n2|^2 = 2 (1 + n1 . n2), without the loss of digits near a fold
     const part = (2 * by) / (nx * nx + ny * ny);
     moved[k] = at(ring, k) + part * nx;
     moved[k + 1] = at(ring, k + 1) + part * ny;
   }
-  const turnsBack = (k: number): boolean => {
-    const to = k + 2 < count ? k + 2 : 0;
-    const [dx, dy] = [at(moved, to) - at(moved, k), at(moved, to + 1) - at(moved, k + 1)];
-    return dy * at(normals, k) - dx * at(normals, k + 1) <= 0;
-  };
-  const swept: number[] = [];
+  const turnsBack = new Uint8Array(count / 2);
   let vanishes = false;
   for (let k = 0; k < count; k += 2) {
-    const before = k === 0 ? count - 2 : k - 2;
-    const [x, y] = [at(ring, k), at(ring, k + 1)];
-    const [n1x, n1y] = [at(normals, before), at(normals, before + 1)];
-    const [n2x, n2y] = [at(normals, k), at(normals, k + 1)];
-    const isBack = turnsBack(k);
-    vanishes ||= isBack;
-    if (n1x * n2y - n1y * n2x < 0 && (isBack || turnsBack(before))) {
-      swept.push(x + by * n1x, y + by * n1y, x, y, x + by * n2x, y + by * n2y);
-    } else swept.push(at(moved, k), at(moved, k + 1));
+    const to = k + 2 < count ? k + 2 : 0;
+    const dx = at(moved, to) - at(moved, k);
+    const dy = at(moved, to + 1) - at(moved, k + 1);
+    if (dy * at(normals, k) - dx * at(normals, k + 1) > 0) continue;
+    turnsBack[k / 2] = 1;
+    vanishes = true;
   }
-  return { moved, swept: Float64Array.from(swept), vanishes };
+  return { normals, moved, turnsBack, vanishes };
+}
+
+/**
+ * The line around the area that the edges sweep. At an inner corner with an edge that vanishes it goes
+ * through the old corner, so that each strip is whole.
+ */
+function swept(ring: Float64Array, by: number, moves: Moves): Float64Array {
+  const { normals, moved, turnsBack, vanishes } = moves;
+  if (!vanishes) return moved;
+  const count = ring.length;
+  const line: number[] = [];
+  for (let k = 0; k < count; k += 2) {
+    const before = k === 0 ? count - 2 : k - 2;
+    const x = at(ring, k);
+    const y = at(ring, k + 1);
+    const n1x = at(normals, before);
+    const n1y = at(normals, before + 1);
+    const n2x = at(normals, k);
+    const n2y = at(normals, k + 1);
+    const isBack = turnsBack[k / 2] === 1 || turnsBack[before / 2] === 1;
+    if (isBack && n1x * n2y - n1y * n2x < 0) {
+      line.push(x + by * n1x, y + by * n1y, x, y, x + by * n2x, y + by * n2y);
+    } else line.push(at(moved, k), at(moved, k + 1));
+  }
+  const all = Float64Array.from(line);
+  requireNear(all);
+  return all;
 }
 
 function united(given: readonly Float64Array[]): Float64Array[] {
@@ -159,14 +209,14 @@ function united(given: readonly Float64Array[]): Float64Array[] {
     .filter((ring) => Math.abs(doubleArea(ring)) > SLIVER_STEPS * step * step);
   const outer = kept.filter((ring) => doubleArea(ring) > 0);
   if (outer.length !== 1) {
-    throw fault('OUTLINE_UNRESOLVED', 'the widened ring cannot be made out');
+    throw fault('OUTLINE_UNRESOLVED', 'the widened ring could not be worked out. Widen by less');
   }
   return [...outer, ...kept.filter((ring) => doubleArea(ring) < 0)];
 }
 
 type Place = readonly [x: number, y: number];
 
-/** Where the two edges of a crossing meet, to more digits than the grid has. */
+/** The point where the two edges of a crossing meet, to more digits than the grid has. */
 function placeOf({ at, crossing }: UnitedCorner, near: number): Place {
   if (crossing === undefined) return at;
   const [a, b, c, d] = crossing.map((place) => placeOf(place, near));

@@ -1,13 +1,13 @@
 /**
- * Zones round marked lines within a dig, in floats and metres: this file imports no decimal code.
- * Coordinates are taken from a point of the dig; with all of them within 10 km of it, lengths are
- * good to 1e-11 m and areas to about 1e-11 m times the perimeters that bound them. Internal.
+ * Zones around marked lines within a dig, in floats and metres: this file imports no decimal code.
+ * Coordinates are relative to a point of the dig. With all of them within 10 km of it, lengths are
+ * good to 1e-11 m and areas to about 1e-11 m times their perimeters. Internal.
  */
 
-/** A closed line: x and y of each point in turn [m]. */
+/** A closed line: interleaved `x0, y0, x1, y1 ...` [m]. */
 export type FloatRing = readonly number[];
 
-/** The side of a line on which `nx (x - ax) + ny (y - ay) + reach` is not negative. */
+/** The side of a line where `nx (x - ax) + ny (y - ay) + reach` is not negative. */
 interface Side {
   readonly nx: number;
   readonly ny: number;
@@ -23,15 +23,15 @@ interface Box {
   readonly north: number;
 }
 
-/** A rectangle round one stretch of a line. */
+/** A rectangle around one stretch of a line. */
 export interface Strip {
   readonly sides: readonly Side[];
   readonly box: Box;
 }
 
 /**
- * The strips round the stretches of a line, as wide as twice the reach, carried on by the reach past
- * both ends of each. Internal.
+ * The strips around the stretches of a line, twice the reach wide and extended by the reach past both
+ * ends of each. Internal.
  */
 export function stripsAlong(path: FloatRing, reach: number): Strip[] {
   const strips: Strip[] = [];
@@ -67,8 +67,8 @@ function stripRound(
 }
 
 /**
- * Area [m2] of a dig within any of the strips and outside all of those that are counted already.
- * The outer ring of the dig comes first, then its holes. Internal.
+ * Area [m2] of a dig within any of the strips and outside all strips that are counted already. The
+ * outer ring of the dig comes first, then its holes. Internal.
  */
 export function zoneArea(
   rings: readonly FloatRing[],
@@ -98,9 +98,13 @@ function areaWithin(ring: FloatRing, strips: readonly Strip[], counted: readonly
 }
 
 function boxOf(ring: FloatRing): Box {
-  let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
+  let west = Infinity;
+  let south = Infinity;
+  let east = -Infinity;
+  let north = -Infinity;
   for (let k = 0; k + 1 < ring.length; k += 2) {
-    const [x = 0, y = 0] = [ring[k], ring[k + 1]];
+    const x = ring[k] ?? 0;
+    const y = ring[k + 1] ?? 0;
     west = Math.min(west, x);
     east = Math.max(east, x);
     south = Math.min(south, y);
@@ -115,7 +119,7 @@ const overlap = (a: Box, b: Box): boolean =>
 const clipAll = (ring: FloatRing, { sides }: Strip): FloatRing =>
   sides.reduce<FloatRing>((rest, side) => clip(rest, side, 1), ring);
 
-/** The pieces of a figure outside a strip: beyond its first side, within it but beyond the next ... */
+/** The pieces of a figure outside a strip: beyond its first side, then within that but beyond the next ... */
 function outsideStrip(ring: FloatRing, { sides, box }: Strip): readonly FloatRing[] {
   if (!overlap(boxOf(ring), box)) return [ring];
   const pieces: FloatRing[] = [];
@@ -129,17 +133,19 @@ function outsideStrip(ring: FloatRing, { sides, box }: Strip): readonly FloatRin
 }
 
 /**
- * The part of a figure on one side of a line, or beyond it where the sign is -1. Where a concave
- * figure falls into several parts they stay joined along the line by edges there and back, which
- * leaves the area right.
+ * The part of a figure on one side of a line, or beyond it if the sign is -1. If a concave figure
+ * falls into several parts, edges there and back along the line keep them joined, and the area is
+ * still right.
  */
 function clip(ring: FloatRing, side: Side, sign: 1 | -1): FloatRing {
   const { nx, ny, ax, ay, reach } = side;
   const kept: number[] = [];
   const count = ring.length;
   for (let k = 0; k + 1 < count; k += 2) {
-    const [x = 0, y = 0] = [ring[k], ring[k + 1]];
-    const [nextX = 0, nextY = 0] = [ring[(k + 2) % count], ring[(k + 3) % count]];
+    const x = ring[k] ?? 0;
+    const y = ring[k + 1] ?? 0;
+    const nextX = ring[(k + 2) % count] ?? 0;
+    const nextY = ring[(k + 3) % count] ?? 0;
     const here = sign * (nx * (x - ax) + ny * (y - ay) + reach);
     const there = sign * (nx * (nextX - ax) + ny * (nextY - ay) + reach);
     if (here >= 0) kept.push(x, y);
@@ -151,12 +157,15 @@ function clip(ring: FloatRing, side: Side, sign: 1 | -1): FloatRing {
   return kept;
 }
 
-/** Twice the signed area, taken about the first point. */
+/** Twice the signed area, about the first point. */
 function doubleArea(ring: FloatRing): number {
   const [x0 = 0, y0 = 0] = ring;
   let twice = 0;
   for (let k = 2; k + 3 < ring.length; k += 2) {
-    const [ax = 0, ay = 0, bx = 0, by = 0] = [ring[k], ring[k + 1], ring[k + 2], ring[k + 3]];
+    const ax = ring[k] ?? 0;
+    const ay = ring[k + 1] ?? 0;
+    const bx = ring[k + 2] ?? 0;
+    const by = ring[k + 3] ?? 0;
     twice += (ax - x0) * (by - y0) - (bx - x0) * (ay - y0);
   }
   return twice;

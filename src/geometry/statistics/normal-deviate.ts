@@ -1,12 +1,13 @@
 /**
- * The deviate of the standard normal distribution that a share of the cases (percent, 50 or more)
- * stays below: the distribution's own value, rounded to three places. Printed tables of reliability
- * are off by one in the last place here and there, and by more at 99.99 percent. By the series of the
- * area, `A(z) = 1/2 + phi(z) (z + z^3 / 3 + z^5 / 15 + ...)`. Internal.
+ * The standard normal deviate that a share of all cases (percent, 50 or more) stays below, rounded to
+ * three places. Printed tables of reliability are sometimes off by one in the last place, and by more
+ * at 99.99 percent. It uses the series for the area,
+ * `A(z) = 1/2 + phi(z) (z + z^3 / 3 + z^5 / 15 + ...)`. Internal.
  */
 export function normalDeviate(percent: number): number {
   const share = percent / 100;
-  let [low, high] = [0, 6];
+  let low = 0;
+  let high = 6;
   for (let k = 0; k < 60; k += 1) {
     const middle = (low + high) / 2;
     if (areaBelow(middle) < share) low = middle;
@@ -16,7 +17,8 @@ export function normalDeviate(percent: number): number {
 }
 
 function areaBelow(z: number): number {
-  let [term, sum] = [z, z];
+  let term = z;
+  let sum = z;
   for (let k = 3; term > 1e-17 * sum; k += 2) {
     term *= (z * z) / k;
     sum += term;

@@ -2,20 +2,20 @@ import { fault } from '../../errors.js';
 import { readNumber, readOptions } from '../read-options.js';
 import { LEAST_TAIL, MOST_DEGREES, studentQuantile } from './student-quantile.js';
 
-/** A row of stakes that is searched for outliers. */
+/** A row of stakes to search for outliers. */
 export interface OutlierCriticalOptions {
-  /** How many stakes: a whole number from 4 to 10 000 003. */
+  /** Number of stakes: a whole number from 4 to 10 000 003. */
   readonly count: number;
   /**
-   * Probability of calling a stake of a good row an outlier, more than 0 and less than 1. Default
+   * Probability of calling a stake of a good row an outlier, more than 0 and less than 1. Default:
    * 0.05 (common practice, no source).
    */
   readonly significance?: number;
 }
 
 /**
- * How many standard errors a stake may stand off the line of the others before it is called an
- * outlier, where every stake of a row is tested: Student's t for a tail of `significance / (2 n)`
+ * Number of standard errors that a stake may be off the line of the others before it counts as an
+ * outlier, if every stake of a row is tested. It is Student's t for a tail of `significance / (2 n)`
  * (the share of one of n stakes, both sides) and `n - 1 - parameters` degrees of freedom. A line has
  * two parameters.
  *
@@ -34,7 +34,9 @@ export function outlierCritical(options: OutlierCriticalOptions): number {
       ? SIGNIFICANCE
       : readNumber(fields['significance'], ['significance']);
   if (count < LEAST_COUNT) {
-    throw fault('TOO_FEW', 'an outlier among fewer than four cannot be told', {}, ['count']);
+    throw fault('TOO_FEW', 'fewer than four stakes cannot show an outlier. Set more stakes', {}, [
+      'count',
+    ]);
   }
   if (!Number.isInteger(count)) throw fault('NOT_WHOLE', 'must be a whole number', {}, ['count']);
   if (count - 3 > MOST_DEGREES) {

@@ -1,21 +1,21 @@
 import { fault } from '../../errors.js';
 import { readNumber, readOptions } from '../read-options.js';
 
-/** What Student's t is asked for. */
+/** Tail and degrees of freedom of Student's t. */
 export interface StudentQuantileOptions {
   /** Upper-tail probability, from 1e-100 up to less than 1. */
   readonly tail: number;
-  /** A whole number from 1 to 10 000 000. */
+  /** Degrees of freedom, a whole number from 1 to 10 000 000. */
   readonly degreesOfFreedom: number;
 }
 
 /**
- * The value that Student's t exceeds with a given probability: solves `P(T > t) = tail`. Tails are
- * worked out as such, not as 1 less the rest, so that the small ones that many stakes call for hold
- * to 12 digits. As the degrees of freedom grow it becomes the value of the normal distribution.
+ * The value that Student's t exceeds with a given probability: it solves `P(T > t) = tail`. Tails are
+ * worked out directly, not as 1 less the rest, so the small tails of a long row of stakes are good to
+ * 12 digits. With more degrees of freedom the value approaches that of the normal distribution.
  *
- * Formula: `P(T > t) = I(x; df/2, 1/2) / 2` with `x = df / (df + t^2)`, the incomplete beta function
- * by its continued fraction (handbook formulas 26.5.8, 26.7.1), solved by Newton steps.
+ * Formula: `P(T > t) = I(x; df/2, 1/2) / 2` with `x = df / (df + t^2)`. The incomplete beta function
+ * comes from its continued fraction (handbook formulas 26.5.8, 26.7.1); Newton steps solve for t.
  *
  * @returns t, negative for a tail of more than one half
  * @throws `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE`, `NOT_FINITE`, `UNKNOWN_FIELD`
@@ -40,15 +40,19 @@ export function studentQuantile(options: StudentQuantileOptions): number {
   return tail < 0.5 ? solveTail(tail, df) : -solveTail(1 - tail, df);
 }
 
-/** For smaller tails t leaves the range of floats at one degree of freedom. Internal. */
+/** For smaller tails t overflows at one degree of freedom. Internal. */
 export const LEAST_TAIL = 1e-100;
 /** The largest number of degrees of freedom. Internal. */
 export const MOST_DEGREES = 10_000_000;
 
-/** Newton steps for the logarithm of t, on which the logarithm of the tail is close to straight. */
+/** Newton steps for the logarithm of t: the logarithm of the tail is almost straight in it. */
 function solveTail(tail: number, df: number): number {
-  let [low, high] = [0, 1];
-  while (upperTail(high, df) > tail) [low, high] = [high, 2 * high];
+  let low = 0;
+  let high = 1;
+  while (upperTail(high, df) > tail) {
+    low = high;
+    high *= 2;
+  }
   let t = (low + high) / 2;
   for (let k = 0; k < 200; k += 1) {
     const p = upperTail(t, df);
@@ -64,7 +68,8 @@ function solveTail(tail: number, df: number): number {
 
 /** P(T > t) for t > 0. */
 function upperTail(t: number, df: number): number {
-  const [a, square] = [df / 2, t * t];
+  const a = df / 2;
+  const square = t * t;
   const x = df / (df + square);
   // x^a (1 - x)^(1/2) / B(a, 1/2)
   const front =
@@ -81,7 +86,8 @@ function density(t: number, df: number): number {
 
 /** `gamma(a + 1/2) / gamma(a)`: a series for large a, brought down by recurrence for small ones. */
 function gammaStep(a: number): number {
-  let [up, factor] = [a, 1];
+  let up = a;
+  let factor = 1;
   for (; up < 64; up += 1) factor *= up / (up + 0.5);
   const i = 1 / up;
   const rest = 1 + i * (5 / 8 + i * (-21 / 256 + i * (-399 / 2048 + (i * 869) / 32768)));
@@ -90,7 +96,9 @@ function gammaStep(a: number): number {
 
 /** The continued fraction `1 / (1 + d1 / (1 + d2 / ...))` of the incomplete beta function. */
 function betaFraction(x: number, a: number, b: number): number {
-  let [above, below, value] = [1, 0, 1];
+  let above = 1;
+  let below = 0;
+  let value = 1;
   for (let m = 0; m < 100_000; m += 1) {
     const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
     const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));

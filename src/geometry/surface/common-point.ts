@@ -14,10 +14,12 @@ export function commonPoint(a: Hull, b: Hull): readonly [number, number] | undef
     const [bottom, top] = sharedAt(a, b, x);
     return top - bottom;
   };
-  let [from, to] = [low, high];
+  let from = low;
+  let to = high;
   for (let step = 0; step < 120; step += 1) {
     const third = (to - from) / 3;
-    const [left, right] = [heightAt(from + third), heightAt(to - third)];
+    const left = heightAt(from + third);
+    const right = heightAt(to - third);
     // where both are equal, the top lies between them
     if (left <= right) from += third;
     if (left >= right) to -= third;
@@ -34,16 +36,20 @@ function sharedAt(a: Hull, b: Hull, x: number): readonly [number, number] {
 
 /** Lowest and highest y of a convex ring at x. */
 function spanAt(hull: Hull, x: number): readonly [number, number] {
-  let [bottom, top] = [Infinity, -Infinity];
-  let [px, py] = [at(hull, hull.length - 2), at(hull, hull.length - 1)];
+  let bottom = Infinity;
+  let top = -Infinity;
+  let px = at(hull, hull.length - 2);
+  let py = at(hull, hull.length - 1);
   for (let k = 0; k < hull.length; k += 2) {
-    const [qx, qy] = [at(hull, k), at(hull, k + 1)];
+    const qx = at(hull, k);
+    const qy = at(hull, k + 1);
     if (px <= x === qx >= x || qx === x) {
       const y = px === qx ? qy : py + ((x - px) / (qx - px)) * (qy - py);
       bottom = Math.min(bottom, y);
       top = Math.max(top, y);
     }
-    [px, py] = [qx, qy];
+    px = qx;
+    py = qy;
   }
   return [bottom, top];
 }

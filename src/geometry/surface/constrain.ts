@@ -69,9 +69,12 @@ export function constrain(mesh: Triangulation, edges: Iterable<readonly [number,
   /** Turns the diagonal of two triangles; it then joins their other corners. */
   function turn(edge: number): void {
     const other = twin(edge);
-    const [before, otherBefore] = [previousEdge(edge), previousEdge(other)];
-    const [apex, otherApex] = [point(before), point(otherBefore)];
-    const [start, end] = [point(edge), point(other)];
+    const before = previousEdge(edge);
+    const otherBefore = previousEdge(other);
+    const apex = point(before);
+    const otherApex = point(otherBefore);
+    const start = point(edge);
+    const end = point(other);
     triangles[edge] = otherApex;
     triangles[other] = apex;
     link(edge, twin(otherBefore));
@@ -88,7 +91,8 @@ export function constrain(mesh: Triangulation, edges: Iterable<readonly [number,
     // the list grows while it is gone through
     for (const [u, v] of waiting) {
       const edge = edgeBetween(u, v);
-      const [p, q] = [point(previousEdge(edge)), point(previousEdge(twin(edge)))];
+      const p = point(previousEdge(edge));
+      const q = point(previousEdge(twin(edge)));
       const isConvex = areOpposite(side(p, q, u), side(p, q, v));
       if (!isConvex) {
         waiting.push([u, v]);

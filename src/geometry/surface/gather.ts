@@ -1,4 +1,4 @@
-import { meeting } from './meeting.js';
+import type { Meeting } from './meeting.js';
 import { across, type Triangulation } from './triangulation.js';
 
 /** Finds the triangles of a mesh that meet a given one. Internal. */
@@ -10,8 +10,8 @@ export interface Gatherer {
   readonly gather: (i: number, seed: number, least: 0 | 1) => readonly number[];
 }
 
-/** Makes a gatherer of the triangles of `mesh` that meet triangles of `a`. Internal. */
-export function makeGatherer(a: Triangulation, mesh: Triangulation): Gatherer {
+/** Makes a gatherer of the triangles of `mesh`, the second one of a meeting. Internal. */
+export function makeGatherer(meeting: Meeting, mesh: Triangulation): Gatherer {
   /** In which turn a triangle was looked at last. */
   const seen = new Int32Array(mesh.triangles.length / 3).fill(-1);
   const found: number[] = [];
@@ -19,6 +19,7 @@ export function makeGatherer(a: Triangulation, mesh: Triangulation): Gatherer {
   return {
     gather(i, seed, least) {
       turn += 1;
+      meeting.take(i);
       found.length = 0;
       found.push(seed);
       seen[seed] = turn;
@@ -28,7 +29,7 @@ export function makeGatherer(a: Triangulation, mesh: Triangulation): Gatherer {
           const other = across(mesh, near, k);
           if (other < 0 || seen[other] === turn) continue;
           seen[other] = turn;
-          if (meeting(a, i, mesh, other) >= least) found.push(other);
+          if (meeting.of(other) >= least) found.push(other);
         }
       }
       return found;

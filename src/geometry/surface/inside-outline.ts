@@ -1,6 +1,6 @@
 import { makeGatherer } from './gather.js';
 import { locate } from './locate.js';
-import { meeting } from './meeting.js';
+import { makeMeeting } from './meeting.js';
 import type { OutlineMesh } from './outline-mesh.js';
 import { corner, type Triangulation } from './triangulation.js';
 import { at } from '../floats.js';
@@ -22,7 +22,8 @@ export function insideOutline(surface: Triangulation, outline: OutlineMesh): Ins
     home = locate(outline, at(xy, 2 * point), at(xy, 2 * point + 1), Math.max(home, 0));
     homes[point] = home;
   }
-  const { gather } = makeGatherer(surface, outline);
+  const meeting = makeMeeting(surface, outline);
+  const { gather } = makeGatherer(meeting, outline);
   const homeOf = (i: number, k: number): number => homes[corner(surface, i, k)] ?? 0;
   const isInside = (cell: number): boolean => outline.inside[cell] === 1;
   const found: number[] = [];
@@ -36,7 +37,7 @@ export function insideOutline(surface: Triangulation, outline: OutlineMesh): Ins
       let outside = 0;
       // all that touch it are looked at: those that share area hang together through them
       for (const near of gather(i, cell, 0)) {
-        if (meeting(surface, i, outline, near) < 1) continue;
+        if (meeting.of(near) < 1) continue;
         if (isInside(near)) found.push(near);
         else outside += 1;
       }

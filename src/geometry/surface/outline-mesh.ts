@@ -15,15 +15,22 @@ export interface OutlineMesh extends Triangulation {
 /** Rings of an outline, moved to the origin and free of repeated points. Internal. */
 export interface Rings {
   readonly rings: readonly Float64Array[];
-  /** Area inside the outer ring and outside the holes. */
+  /** Area inside the outer ring and outside the holes, up to the arcs. */
   readonly area: number;
+  /**
+   * What lies between chords and the arcs that they stand for: middle and area of each, in turn
+   * x, y, area; the area is negative where the arc bulges inward.
+   */
+  readonly bows: Float64Array;
 }
+
+const NO_BOWS = new Float64Array(0);
 
 /**
  * Reads an outline: an outer ring, or a list of it and the rings of its holes, in any direction,
- * closed by themselves. Internal.
+ * closed by themselves; and the bows of its arcs, which are seen from the origin. Internal.
  */
-export function readRings(value: unknown, origin: Origin): Rings {
+export function readRings(value: unknown, origin: Origin, bows: Float64Array = NO_BOWS): Rings {
   const list: readonly unknown[] = Array.isArray(value) ? value : [value];
   if (list.length === 0) throw fault('EMPTY_LIST', 'the list is empty', {}, ['outline']);
   const rings: Float64Array[] = [];
@@ -47,7 +54,9 @@ export function readRings(value: unknown, origin: Origin): Rings {
   }
   const [outer = 0, ...holes] = rings.map((ring) => Math.abs(areaOfRing(ring)));
   if (!(outer > 0)) throw fault('ZERO_AREA', 'the outline encloses nothing', {}, ['outline']);
-  return { rings, area: holes.reduce((area, hole) => area - hole, outer) };
+  let area = holes.reduce((rest, hole) => rest - hole, outer);
+  for (let k = 2; k < bows.length; k += 3) area += at(bows, k);
+  return { rings, area, bows };
 }
 
 /** Points no further apart than this [metres] along x and y count as one: the triangulation drops them. */
@@ -58,7 +67,8 @@ function withoutRepeats(ring: Float64Array, origin: Origin): Float64Array {
   const isAt = (x = NaN, y = NaN, otherX = NaN, otherY = NaN): boolean =>
     Math.abs(x - otherX) <= ONE_PLACE && Math.abs(y - otherY) <= ONE_PLACE;
   for (let k = 0; k < ring.length; k += 2) {
-    const [x, y] = [at(ring, k) - origin.x, at(ring, k + 1) - origin.y];
+    const x = at(ring, k) - origin.x;
+    const y = at(ring, k + 1) - origin.y;
     if (!isAt(points.at(-2), points.at(-1), x, y)) points.push(x, y);
   }
   while (points.length > 2 && isAt(points.at(-2), points.at(-1), points[0], points[1])) {
@@ -68,11 +78,14 @@ function withoutRepeats(ring: Float64Array, origin: Origin): Float64Array {
 }
 
 function areaOfRing(ring: Float64Array): number {
-  const [x0, y0] = [at(ring, 0), at(ring, 1)];
+  const x0 = at(ring, 0);
+  const y0 = at(ring, 1);
   let double = 0;
   for (let k = 2; k + 3 < ring.length; k += 2) {
-    const [px, py] = [at(ring, k) - x0, at(ring, k + 1) - y0];
-    const [qx, qy] = [at(ring, k + 2) - x0, at(ring, k + 3) - y0];
+    const px = at(ring, k) - x0;
+    const py = at(ring, k + 1) - y0;
+    const qx = at(ring, k + 2) - x0;
+    const qy = at(ring, k + 3) - y0;
     double += px * qy - py * qx;
   }
   return double / 2;
@@ -135,10 +148,14 @@ function* edgesOf(next: Int32Array): Generator<readonly [number, number]> {
 
 /** Four corners of a square well outside all points. */
 function frameRound(lists: readonly Float64Array[]): Float64Array {
-  let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
+  let west = Infinity;
+  let south = Infinity;
+  let east = -Infinity;
+  let north = -Infinity;
   for (const list of lists) {
     for (let k = 0; k < list.length; k += 2) {
-      const [x, y] = [at(list, k), at(list, k + 1)];
+      const x = at(list, k);
+      const y = at(list, k + 1);
       if (x < west) west = x;
       if (x > east) east = x;
       if (y < south) south = y;

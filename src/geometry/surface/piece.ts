@@ -54,41 +54,48 @@ function cutToSide(from: Piece, to: Piece, mesh: Triangulation, triangle: number
   const b = 2 * corner(mesh, triangle, k === 2 ? 0 : k + 1);
   const ax = at(xy, a);
   const ay = at(xy, a + 1);
-  const dx = at(xy, b) - ax;
-  const dy = at(xy, b + 1) - ay;
-  const inside = (p: number): number =>
-    (at(from.values, p) - ax) * dy - (at(from.values, p + 1) - ay) * dx;
-
-  let count = 0;
-  if (from.count > 0) {
-    let before = 3 * (from.count - 1);
-    let wasInside = inside(before);
-    for (let p = 0; p < 3 * from.count; p += 3) {
-      const isInside = inside(p);
-      if (wasInside < 0 !== isInside < 0) {
-        count = put(to, count, from.values, before, p, wasInside / (wasInside - isInside));
-      }
-      if (isInside >= 0) count = put(to, count, from.values, p, p, 0);
-      before = p;
-      wasInside = isInside;
-    }
-  }
-  to.count = count;
+  cutByLine(from, to, { ax, ay, dx: at(xy, b) - ax, dy: at(xy, b + 1) - ay });
 }
 
-/** Writes the corner a share `t` of the way from corner p to corner q. */
-function put(
-  to: Piece,
-  count: number,
-  from: Float64Array,
-  p: number,
-  q: number,
-  t: number,
-): number {
-  const out = 3 * count;
-  for (let k = 0; k < 3; k += 1) {
-    const value = at(from, p + k);
-    to.values[out + k] = t === 0 ? value : value + t * (at(from, q + k) - value);
+/** A point of a line and the way along it. */
+interface Line {
+  readonly ax: number;
+  readonly ay: number;
+  readonly dx: number;
+  readonly dy: number;
+}
+
+/** What lies to the right of a line: each corner there, and a new one wherever an edge crosses it. */
+function cutByLine({ values, count }: Piece, to: Piece, { ax, ay, dx, dy }: Line): void {
+  const out = to.values;
+  const end = 3 * count;
+  let filled = 0;
+  let lastX = at(values, end - 3);
+  let lastY = at(values, end - 2);
+  let lastZ = at(values, end - 1);
+  let wasInside = (lastX - ax) * dy - (lastY - ay) * dx;
+  for (let p = 0; p < end; p += 3) {
+    const x = at(values, p);
+    const y = at(values, p + 1);
+    const z = at(values, p + 2);
+    const isInside = (x - ax) * dy - (y - ay) * dx;
+    if (wasInside < 0 !== isInside < 0) {
+      const t = wasInside / (wasInside - isInside);
+      out[filled] = lastX + t * (x - lastX);
+      out[filled + 1] = lastY + t * (y - lastY);
+      out[filled + 2] = lastZ + t * (z - lastZ);
+      filled += 3;
+    }
+    if (isInside >= 0) {
+      out[filled] = x;
+      out[filled + 1] = y;
+      out[filled + 2] = z;
+      filled += 3;
+    }
+    lastX = x;
+    lastY = y;
+    lastZ = z;
+    wasInside = isInside;
   }
-  return count + 1;
+  to.count = filled / 3;
 }

@@ -1,7 +1,7 @@
 import { fault } from '../../errors.js';
 import { isFloats } from '../floats.js';
 import { readNumber, readOptions } from '../read-options.js';
-import type { LocalPlane } from './compare.js';
+import type { LocalPlane } from './compare-with-plane.js';
 import { checkFloats, MOST, readSurface, type Origin } from './read-surface.js';
 import type { Surface } from './triangulation.js';
 import { meshWarped } from './warped-mesh.js';

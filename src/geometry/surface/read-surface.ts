@@ -1,6 +1,7 @@
 import { fault, type FieldPath } from '../../errors.js';
+import { partsOf } from './parts.js';
 import { spreadOrder } from './spread-order.js';
-import { triangulate, type Surface } from './triangulation.js';
+import { triangulate, type Surface, type Triangulation } from './triangulation.js';
 import { at, isFloats, isInRange } from '../floats.js';
 
 /** Coordinates and heights up to 100 000 km. Internal. */
@@ -13,6 +14,12 @@ const MOST_POINTS = 50_000_000;
 export interface Origin {
   readonly x: number;
   readonly y: number;
+}
+
+/** Where a surface is seen from. Internal. */
+interface Seen extends Origin {
+  /** True where its cells are so small that it does not matter along which diagonal they are joined. */
+  readonly isFine?: boolean;
 }
 
 /** The first point of a list of x, y and z, where it can be one. Internal. */
@@ -47,7 +54,7 @@ export function checkFloats(
  * Reads spot heights and triangulates them. Points that repeat another are left out; two heights at
  * one place are refused. Internal.
  */
-export function readSurface(values: unknown, field: string, origin: Origin): Surface {
+export function readSurface(values: unknown, field: string, origin: Seen): Surface {
   checkFloats(values, [field], { stride: 3, words: 'x, y and z of each point in turn' });
   const count = values.length / 3;
   if (count < 3) {
@@ -73,19 +80,32 @@ export function readSurface(values: unknown, field: string, origin: Origin): Sur
   // as many triangles as points, whose outer ones are the hull, can have: none was left out
   const areAllUsed = mesh.triangles.length / 3 === 2 * count - 2 - hull.length;
   if (!areAllUsed) refuseTwoHeights({ ...mesh, z }, field, order);
-  return { ...mesh, z };
+  const parts = origin.isFine === true ? undefined : partsOf(mesh, z, grainOf(xy, origin));
+  return { ...mesh, z, parts };
+}
+
+/** The last digit of the largest coordinate as it was given. */
+function grainOf(xy: Float64Array, origin: Origin): number {
+  let most = Math.max(Math.abs(origin.x), Math.abs(origin.y));
+  for (let k = 0; k < xy.length; k += 1) if (Math.abs(at(xy, k)) > most) most = Math.abs(at(xy, k));
+  return most * Number.EPSILON;
 }
 
 /** True where the hull is wider than the coordinates are rounded. */
 function isWide(xy: Float64Array, hull: Uint32Array, origin: Origin): boolean {
-  let [double, reach] = [0, 0];
-  const [x0, y0] = [at(xy, 2 * (hull[0] ?? 0)), at(xy, 2 * (hull[0] ?? 0) + 1)];
-  let [px, py] = [0, 0];
+  let double = 0;
+  let reach = 0;
+  const x0 = at(xy, 2 * (hull[0] ?? 0));
+  const y0 = at(xy, 2 * (hull[0] ?? 0) + 1);
+  let px = 0;
+  let py = 0;
   for (const point of hull) {
-    const [x, y] = [at(xy, 2 * point) - x0, at(xy, 2 * point + 1) - y0];
+    const x = at(xy, 2 * point) - x0;
+    const y = at(xy, 2 * point + 1) - y0;
     double += px * y - py * x;
     reach = Math.max(reach, Math.abs(x), Math.abs(y));
-    [px, py] = [x, y];
+    px = x;
+    py = y;
   }
   const size = Math.max(Math.abs(origin.x), Math.abs(origin.y), Math.abs(x0), Math.abs(y0), reach);
   return Math.abs(double) / 2 > 8 * Number.EPSILON * size * reach;
@@ -93,7 +113,7 @@ function isWide(xy: Float64Array, hull: Uint32Array, origin: Origin): boolean {
 
 /** Points that no triangle uses repeat another one: their heights must be the same. */
 function refuseTwoHeights(
-  { xy, z, triangles }: Surface,
+  { xy, z, triangles }: Triangulation & { readonly z: Float64Array },
   field: string,
   given: Uint32Array | undefined,
 ): void {
@@ -108,7 +128,8 @@ function refuseTwoHeights(
   };
   spare.sort(order);
   for (let k = 0; k < z.length; k += 1) {
-    let [low, high] = [0, spare.length];
+    let low = 0;
+    let high = spare.length;
     while (low < high) {
       const middle = (low + high) >> 1;
       if (order(spare[middle] ?? 0, k) < 0) low = middle + 1;

@@ -16,7 +16,10 @@ const WORTHWHILE = 100_000;
 export function spreadOrder(points: Float64Array, stride: number): Uint32Array | undefined {
   const count = points.length / stride;
   if (count < WORTHWHILE) return undefined;
-  let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
+  let west = Infinity;
+  let south = Infinity;
+  let east = -Infinity;
+  let north = -Infinity;
   for (let k = 0; k < points.length; k += stride) {
     const x = at(points, k);
     const y = at(points, k + 1);

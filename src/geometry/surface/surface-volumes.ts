@@ -32,6 +32,11 @@ export interface SurfaceVolumes {
   readonly fill: number;
   /** Cut less fill. */
   readonly net: number;
+  /**
+   * By how much cut or fill may be more or less than given, because points on one circle, such as the
+   * corners of a grid cell, can be joined in more than one way; 0 where nothing is open.
+   */
+  readonly diagonalDoubt: number;
   /** Area of the cut in plan. */
   readonly cutArea: number;
   /** Area of the fill in plan. */
@@ -52,10 +57,16 @@ export interface SurfaceVolumes {
  * `fill` likewise below; heights that differ by their rounding alone (`4e-15` of them) count as one.
  * Each triangle is split exactly along the line of no depth; the triangles of two surfaces are laid
  * over each other. Coordinates are taken from a point of the data: at 500 000 / 4 500 000 m nothing is
- * lost. Relative error some 1e-13 for a million points; time n log n. Four points on one circle, such as a cell of a grid, may be joined along either diagonal:
- * `gridVolumes` takes both alike.
+ * lost. Relative error some 1e-13 for a million points; time n log n.
  *
- * @returns cut, fill and net [m3], their areas, the area compared and the part of the outline that no
+ * Four points on one circle (to 1e-11 of their spacing), such as the corners of a grid cell, can be
+ * joined along either diagonal. Both count: the volumes are the mean, and `diagonalDoubt` is half of
+ * what they differ by, summed over the surface. Five to eight points on one circle are joined in fans
+ * from each of them in turn, more in fans from those that lie furthest out along x and y; the volumes
+ * are the mean over the fans. The order of the points makes no difference, nor do shifts and quarter
+ * turns.
+ *
+ * @returns cut, fill, net and what diagonals leave open [m3], areas of cut and fill, the area compared and the part of the outline that no
  *   surface covers [m2], the deepest cut and fill with their places [metres]
  * @throws `WRONG_TYPE`, `NOT_FINITE`, `OUT_OF_RANGE`, `TOO_FEW`, `TOO_MANY`,
  *   `POINTS_COLLINEAR`, `TWO_HEIGHTS`, `CORNERS_NOT_CONVEX`, `SELF_INTERSECTION`, `ZERO_AREA`,

@@ -30,11 +30,20 @@ export interface Tally {
   readonly depth: (d: number, x: number, y: number) => void;
   /** A convex piece with depths for heights. */
   piece(piece: Piece): void;
+  /** Adds what another tally gave out, so many times. */
+  share(sums: Float64Array, share: number): void;
+  /** Gives out what has been added up, and starts again; extremes are kept. */
+  take(sums: Float64Array): void;
   totals(): Totals;
 }
 
-const [CUT, FILL, CUT_AREA, FILL_AREA, AREA] = [0, 1, 2, 3, 4] as const;
-const SUMS = 5;
+/** Where a sum stands in a list of sums. Internal. */
+export const CUT = 0;
+/** Where a sum stands in a list of sums. Internal. */
+export const FILL = 1;
+const [CUT_AREA, FILL_AREA, AREA] = [2, 3, 4] as const;
+/** How many sums there are. Internal. */
+export const SUMS = 5;
 
 /** Sums are taken in blocks of so many triangles, so that a million terms lose no digits. */
 const BLOCK = 1024;
@@ -42,11 +51,13 @@ const BLOCK = 1024;
 /**
  * Makes an empty tally. Each triangle is split exactly where its depth is zero; all terms of a sum
  * have one sign. Internal.
+ *
+ * @param extremes - those of another tally, to be kept together
  */
-export function makeTally(): Tally {
+export function makeTally(extremes: Extremes = makeExtremes()): Tally & Extremes {
   const block = new Float64Array(SUMS);
   const sums = new Float64Array(SUMS);
-  const { depth, extreme } = makeExtremes();
+  const { depth, extreme } = extremes;
   let left = BLOCK;
 
   const add = (slot: number, value: number): void => {
@@ -95,22 +106,19 @@ export function makeTally(): Tally {
   return {
     triangle,
     depth,
-    piece({ values, count }) {
-      if (count < 3) return;
-      const x = at(values, 0);
-      const y = at(values, 1);
-      const d = at(values, 2);
-      depth(d, x, y);
-      for (let p = 3; p < 3 * count; p += 3) {
-        depth(at(values, p + 2), at(values, p), at(values, p + 1));
-        if (p + 3 >= 3 * count) break;
-        const bx = at(values, p) - x;
-        const by = at(values, p + 1) - y;
-        const cx = at(values, p + 3) - x;
-        const cy = at(values, p + 4) - y;
-        const area = Math.abs(bx * cy - by * cx) / 2;
-        triangle(area, d, at(values, p + 2), at(values, p + 5));
-      }
+    extreme,
+    share(from, share) {
+      for (let slot = 0; slot < SUMS; slot += 1) add(slot, share * at(from, slot));
+      left -= 1;
+      if (left === 0) flush();
+    },
+    take(to) {
+      flush();
+      to.set(sums);
+      sums.fill(0);
+    },
+    piece(piece) {
+      addPiece(piece, triangle, depth);
     },
     totals() {
       flush();
@@ -122,17 +130,48 @@ export function makeTally(): Tally {
   };
 }
 
-/** Keeps the deepest cut (slot 0) and the deepest fill (slot 3), each with its place. */
-function makeExtremes(): {
+/** Adds a convex piece as the triangles round its first corner. */
+function addPiece(
+  { values, count }: Piece,
+  triangle: Tally['triangle'],
+  depth: Tally['depth'],
+): void {
+  if (count < 3) return;
+  const x = at(values, 0);
+  const y = at(values, 1);
+  const d = at(values, 2);
+  depth(d, x, y);
+  for (let p = 3; p < 3 * count; p += 3) {
+    depth(at(values, p + 2), at(values, p), at(values, p + 1));
+    if (p + 3 >= 3 * count) break;
+    const bx = at(values, p) - x;
+    const by = at(values, p + 1) - y;
+    const cx = at(values, p + 3) - x;
+    const cy = at(values, p + 4) - y;
+    const area = Math.abs(bx * cy - by * cx) / 2;
+    triangle(area, d, at(values, p + 2), at(values, p + 5));
+  }
+}
+
+/** Keeps the deepest cut (slot 0) and the deepest fill (slot 3), each with its place. Internal. */
+export interface Extremes {
   readonly depth: Tally['depth'];
   readonly extreme: (slot: 0 | 3) => Depth | null;
-} {
+}
+
+/** Of places with one depth the first along x counts, then along y. */
+function makeExtremes(): Extremes {
   const kept = new Float64Array(6);
   return {
     depth(d, x, y) {
       const slot = d > 0 ? 0 : 3;
-      if (Math.abs(d) <= at(kept, slot)) return;
-      kept[slot] = Math.abs(d);
+      const size = Math.abs(d);
+      if (size < at(kept, slot) || size === 0) return;
+      if (size === at(kept, slot)) {
+        const ahead = at(kept, slot + 1) - x;
+        if (ahead < 0 || (ahead === 0 && at(kept, slot + 2) <= y)) return;
+      }
+      kept[slot] = size;
       kept[slot + 1] = x;
       kept[slot + 2] = y;
     },

@@ -1,5 +1,5 @@
-import Delaunator from 'delaunator';
 import { orient2d } from 'robust-predicates';
+import { delaunay } from './delaunay.js';
 import { at } from '../floats.js';
 
 /** Triangles over points in plan; each triangle has its inside on the side where `inner` is positive. */
@@ -12,14 +12,33 @@ export interface Triangulation {
   readonly halfedges: Int32Array;
 }
 
+/**
+ * A surface in parts. Most are one triangle. Where four or more points lie on one circle and not in one
+ * plane, the triangles between them are one part, and there are several ways to draw them. Internal.
+ */
+export interface Parts {
+  /** Triangles of all ways of all parts, three points each. */
+  readonly triangles: Uint32Array;
+  /** The part that each triangle of the surface belongs to. */
+  readonly partOf: Int32Array;
+  /** The first triangle of each part. */
+  readonly first: Uint32Array;
+  /** In how many ways a part can be drawn. */
+  readonly ways: Uint8Array;
+  /** Triangles of one way; those of the next follow. */
+  readonly size: Uint32Array;
+}
+
 /** A surface of triangles. */
 export interface Surface extends Triangulation {
   readonly z: Float64Array;
+  /** Its parts where points on one circle leave open how they are joined. */
+  readonly parts: Parts | undefined;
 }
 
 /** Triangulates points in plan (Delaunay); what lies on one line gives no triangles. Internal. */
 export function triangulate(xy: Float64Array): Triangulation & { readonly hull: Uint32Array } {
-  const { triangles, halfedges, hull } = new Delaunator(xy);
+  const { triangles, halfedges, hull } = delaunay(xy);
   return { xy, triangles, halfedges, hull };
 }
 

@@ -1,7 +1,7 @@
 import { commonPoint } from './common-point.js';
 import { makeGatherer } from './gather.js';
 import { holds } from './locate.js';
-import { meeting } from './meeting.js';
+import { makeMeeting, type Meeting } from './meeting.js';
 import { across, type Triangulation } from './triangulation.js';
 import { at } from '../floats.js';
 
@@ -17,9 +17,10 @@ export function walkPairs(
   b: Triangulation,
   visit: (i: number, overlapped: readonly number[]) => void,
 ): boolean {
-  const first = firstPair(a, b);
+  const meeting = makeMeeting(a, b);
+  const first = firstPair(a, b, meeting);
   if (first === undefined) return false;
-  const { gather } = makeGatherer(a, b);
+  const { gather } = makeGatherer(meeting, b);
   /** A triangle of b that each triangle of a shares area with; -1 where none is known yet. */
   const seeds = new Int32Array(a.triangles.length / 3).fill(-1);
   seeds[first[0]] = first[1];
@@ -30,7 +31,8 @@ export function walkPairs(
     for (let k = 0; k < 3; k += 1) {
       const next = across(a, i, k);
       if (next < 0 || seeds[next] !== -1) continue;
-      const seed = seedFor(a, next, b, overlapped);
+      meeting.take(next);
+      const seed = seedFor(meeting, b, overlapped);
       if (seed < 0) continue;
       seeds[next] = seed;
       waiting.push(next);
@@ -40,26 +42,31 @@ export function walkPairs(
 }
 
 /**
- * A triangle of b that shares area with triangle i. Where its neighbour's pairs do not hold one, an
- * edge of both meshes lies between: then one of the triangles across does.
+ * A triangle of b that shares area with the triangle taken up. Where its neighbour's pairs do not hold
+ * one, an edge of both meshes lies between: then one of the triangles across does.
  */
-function seedFor(a: Triangulation, i: number, b: Triangulation, near: readonly number[]): number {
-  for (const j of near) if (meeting(a, i, b, j) > 0) return j;
+function seedFor(meeting: Meeting, b: Triangulation, near: readonly number[]): number {
+  for (const j of near) if (meeting.of(j) > 0) return j;
   for (const j of near) {
     for (let k = 0; k < 3; k += 1) {
       const beyond = across(b, j, k);
-      if (beyond >= 0 && meeting(a, i, b, beyond) > 0) return beyond;
+      if (beyond >= 0 && meeting.of(beyond) > 0) return beyond;
     }
   }
   return -1;
 }
 
-function firstPair(a: Triangulation, b: Triangulation): readonly [number, number] | undefined {
+function firstPair(
+  a: Triangulation,
+  b: Triangulation,
+  meeting: Meeting,
+): readonly [number, number] | undefined {
   const point = commonPoint(hullOf(a), hullOf(b));
   if (point === undefined) return undefined;
   const [i] = holding(a, point, 1);
   if (i === undefined) return undefined;
-  const j = holding(b, point).find((candidate) => meeting(a, i, b, candidate) > 0);
+  meeting.take(i);
+  const j = holding(b, point).find((candidate) => meeting.of(candidate) > 0);
   return j === undefined ? undefined : [i, j];
 }
 

@@ -36,7 +36,7 @@ export function meshWarped(corners: Float64Array, path: FieldPath): Surface {
     z[k] = points[3 * k + 2] ?? 0;
   }
   const triangles = cellTriangles(cells, (turns[0] ?? 0) > 0);
-  return { xy, z, triangles, halfedges: halfedgesOf(triangles, count) };
+  return { xy, z, triangles, halfedges: halfedgesOf(triangles, count), parts: undefined };
 }
 
 /** Which way the ring turns at corner k: the sign that a triangulation has inside. */

@@ -40,6 +40,25 @@ describe('leaveOneOut', () => {
     expect(Math.abs((studentized[5] ?? Number.NaN) / t)).toBeCloseTo(1, 10);
   });
 
+  test.each([4, 5, 12])('each of %i agrees with a fit of the others', (count) => {
+    const at = (k: number) => [2 * k, 0.7 * k + (((k * 7) % 5) - 2) / 100] as const;
+    const points = Array.from({ length: count }, (_, k) => at(k));
+    const { deleted } = leaveOneOut(points);
+    points.forEach(([x, y], k) => {
+      const { centroid, direction } = fitLine(points.filter((_, other) => other !== k));
+      const offset = direction[0] * (y - centroid[1]) - direction[1] * (x - centroid[0]);
+      expect(deleted[k]).toBeCloseTo(offset, 13);
+    });
+  });
+
+  test.each([0, 3, 6])('point %i alone off the line is left out, wherever it stands', (lone) => {
+    const rise = (k: number) => (k === lone ? 5 : 0);
+    const points = [0, 1, 2, 3, 4, 5, 6].map((k) => [k, 0.5 * k + rise(k)] as const);
+    const { deleted, worst } = leaveOneOut(points);
+    expect(worst).toBe(lone);
+    expect(deleted[lone]).toBeCloseTo(5 / Math.sqrt(1.25), 12);
+  });
+
   test.each([
     [
       [

@@ -20,6 +20,7 @@ describe('a surface against a plane', () => {
       cut: 12,
       fill: 0,
       net: 12,
+      diagonalDoubt: 0,
       cutArea: 24,
       fillArea: 0,
       area: 24,
@@ -134,7 +135,15 @@ describe('a surface on its design', () => {
     for (const design of [{ z0: 100, gradeX: 1 / 3, gradeY: -1 / 7 }, others]) {
       const { area, ...rest } = surfaceVolumes({ existing: sloped, design });
       expect(area).toBeGreaterThan(100);
-      const none = { cut: 0, fill: 0, net: 0, cutArea: 0, fillArea: 0, uncoveredArea: 0 };
+      const none = {
+        cut: 0,
+        fill: 0,
+        net: 0,
+        diagonalDoubt: 0,
+        cutArea: 0,
+        fillArea: 0,
+        uncoveredArea: 0,
+      };
       expect(rest).toEqual({ ...none, deepestCut: null, deepestFill: null });
     }
   });

@@ -14,7 +14,7 @@ import {
 } from '../units/ratio.js';
 import { minus, norm, plus, scaled, type Vector } from '../units/vector.js';
 
-/** What follows from the chord and the middle ordinate of an arc. Internal. */
+/** Properties of an arc from its chord and middle ordinate. Internal. */
 export interface Arc {
   readonly chord: Ratio;
   /** Middle ordinate, without its sign. */
@@ -61,12 +61,13 @@ export function makeArc(chord: Ratio, bulge: Ratio): Arc {
 /** The arc of an edge from a to b. Internal. */
 export const arcOf = (a: Vector, b: Vector, bulge: Ratio): Arc => makeArc(norm(minus(b, a)), bulge);
 
-const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
+/** A half. Internal. */
+export const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
 
 /**
- * Directions of an arc at its two ends, of the length of its chord, for travel from a to b with the
- * arc on the right (bulge positive there). With `t = 2 M / C`, the chord is turned by twice the angle
- * whose tangent is t: clockwise at the start, back at the end. Internal.
+ * Directions of an arc at its two ends, with the length of its chord, for travel from a to b with a
+ * positive bulge on the right. With `t = 2 M / C`, the chord is turned by twice the angle whose
+ * tangent is t: clockwise at the start, back at the end. Internal.
  */
 export function endDirections(a: Vector, b: Vector, bulgeRight: Ratio): readonly [Vector, Vector] {
   const along = minus(b, a);
@@ -82,7 +83,9 @@ export function endDirections(a: Vector, b: Vector, bulgeRight: Ratio): readonly
   return [plus(lengthwise, sidewise), minus(lengthwise, sidewise)];
 }
 
-/** The middle ordinate of the arc about a centre from one point to another, less than half round. */
+/**
+ * The middle ordinate of the arc about a centre from one point to another, less than half a circle.
+ */
 export function middleOrdinate(centre: Vector, radius: Ratio, a: Vector, b: Vector): Ratio {
   const middle = scaled(plus(a, b), HALF);
   const height = subtractRatios(radius, norm(minus(middle, centre)));

@@ -4,7 +4,6 @@ import { DISTANCE, PLACE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { shown } from '../input/shown.js';
 import type { LengthInput } from '../units/construct.js';
-import type { Decimal } from '../units/decimal.js';
 import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
 import {
   addRatios,
@@ -22,18 +21,18 @@ import { settled } from './corner.js';
 import { crossingEdges } from './crossing-edges.js';
 import { areaOfDouble, doubleArea } from './double-area.js';
 
-/** One side of a figure, by bearing and distance. */
+/** One side of an outline, by bearing and distance. */
 export interface TraverseCourseInput {
   /**
    * Such as `'N 19-46-00 W'`: degrees, or degrees-minutes-seconds, from north or south toward east or
    * west.
    */
   readonly bearing: string;
-  /** Along the side [length], more than 0. */
+  /** Length of the side [length], more than 0. */
   readonly distance: LengthInput;
 }
 
-/** Where a figure walked round begins. */
+/** Start point of a traverse. */
 export interface TraverseStartInput {
   /** East [length]. */
   readonly x: LengthInput;
@@ -41,7 +40,7 @@ export interface TraverseStartInput {
   readonly y: LengthInput;
 }
 
-/** The courses of a figure. */
+/** The courses of a traverse. */
 export interface AreaByBearingsOptions {
   /** Three or more, in order. */
   readonly courses: readonly TraverseCourseInput[];
@@ -74,36 +73,39 @@ const OPTIONS = shapeOf<AreaByBearingsOptions>()({
   ),
 });
 
-/** One side of a figure walked round by bearing and distance. */
+/** One course of a traverse, as measured and adjusted. */
 export interface TraverseCourse {
-  /** Northward, as measured. */
+  /** Latitude (northward) as measured. */
   readonly latitude: Length;
-  /** Eastward, as measured. */
+  /** Departure (eastward) as measured. */
   readonly departure: Length;
-  /** Northward, once the misclosure is shared out. */
+  /** Latitude after adjustment. */
   readonly adjustedLatitude: Length;
-  /** Eastward, once the misclosure is shared out. */
+  /** Departure after adjustment. */
   readonly adjustedDeparture: Length;
-  /** Twice the distance of the middle of the side from the meridian of the start, for a check by hand. */
+  /**
+   * Double meridian distance: twice the distance of the middle of the side from the meridian of the
+   * start, for a check by hand.
+   */
   readonly doubleMeridianDistance: Length;
 }
 
-/** Area of a figure walked round, how well it closes, and the adjusted corners. */
+/** Area of a traverse, its closure and the adjusted corners. */
 export interface AreaByBearings extends Worked {
-  /** Of the adjusted figure. */
+  /** Area inside the adjusted corners. */
   readonly area: Area;
-  /** The distances, added up. */
+  /** Sum of the distances. */
   readonly perimeter: Length;
-  /** How well the courses close. */
+  /** Linear misclosure of the courses. */
   readonly closure: {
-    /** Sum of the latitudes; 0 where all was measured right. */
+    /** Sum of the latitudes; 0 if all was measured right. */
     readonly latitude: Length;
-    /** Sum of the departures; 0 where all was measured right. */
+    /** Sum of the departures; 0 if all was measured right. */
     readonly departure: Length;
-    /** From the end of the last course to the start. */
+    /** Distance from the end of the last course to the start. */
     readonly distance: Length;
     /** Perimeter over that distance (12 100 for 1 in 12 100); null where the figure closes exactly. */
-    readonly oneIn: Decimal | null;
+    readonly oneIn: number | null;
   };
   /** Each side, as measured and adjusted. */
   readonly courses: readonly TraverseCourse[];
@@ -113,10 +115,10 @@ export interface AreaByBearings extends Worked {
 
 /**
  * Area inside courses of bearing and distance: `latitude = L cos(bearing)`,
- * `departure = L sin(bearing)`; what they fail to close by is shared out by length (compass rule):
- * each course gets `-closure L / sum(L)`; the area is that of the adjusted corners. Sines and cosines
- * are taken to 40 digits. Look at the closure before the area: a course misread or left out is shared
- * out with the rest.
+ * `departure = L sin(bearing)`; the misclosure is distributed by length (compass rule), so each
+ * course gets `-closure L / sum(L)`, and the area is that of the adjusted corners. Sines and
+ * cosines are taken to 40 digits. Check the closure before you use the area: the error of a misread
+ * or missing course is distributed too.
  *
  * @param options - see {@link AreaByBearingsOptions}
  * @returns area, closure, courses and adjusted corners
@@ -187,7 +189,7 @@ interface Figure {
   readonly corners: readonly Vector[];
 }
 
-/** Shares the misclosure out by length. */
+/** Distributes the misclosure by length. */
 function close(measured: readonly Measured[]): Figure {
   const nowhere: Vector = { x: ZERO_RATIO, y: ZERO_RATIO };
   const closure = measured.reduce((total, { along }) => plus(total, along), nowhere);
@@ -208,15 +210,17 @@ function requireFigure(corners: readonly Vector[]): void {
   const crossing = crossingEdges([corners]);
   if (crossing !== undefined) {
     const { first, second } = crossing;
-    const message = `courses ${first} and ${second} cross or touch. Check that no bearing is turned around`;
+    const message = `courses ${first} and ${second} cross or touch. Check that no bearing is reversed`;
     throw fault('SELF_INTERSECTION', message, { first, second }, ['courses']);
   }
   if (signOfRatio(doubleArea(corners)) === 0) {
-    throw fault('ZERO_AREA', 'the courses enclose no area', {}, ['courses']);
+    throw fault('ZERO_AREA', 'the courses enclose no area. Check the bearings and distances', {}, [
+      'courses',
+    ]);
   }
 }
 
-/** Sines and cosines are held to 40 digits: what is left at their end is no misclosure. */
+/** Sines and cosines have 40 digits; a rest in the last of them is not a misclosure. */
 const isRounding = (distance: Ratio, perimeter: Ratio): boolean =>
   roughNumber(distance) <= 1e-36 * roughNumber(perimeter);
 
@@ -226,7 +230,9 @@ function closureOf({ closure, perimeter }: Figure): AreaByBearings['closure'] {
     latitude: fromSI('length', closure.y),
     departure: fromSI('length', closure.x),
     distance: fromSI('length', distance),
-    oneIn: isRounding(distance, perimeter) ? null : quotientToDecimal(perimeter, distance),
+    oneIn: isRounding(distance, perimeter)
+      ? null
+      : quotientToDecimal(perimeter, distance).toNumber(),
   };
 }
 

@@ -10,11 +10,11 @@ import { given, withWorking, type Worked } from '../working.js';
 /** Offsets from a base line to an edge. */
 export interface AreaByOffsetsOptions {
   /**
-   * Two or more, in order along the base line [length], not negative: take the two sides of a line
-   * one by one.
+   * Two or more, in order along the base line [length], not negative: measure the two sides of a
+   * line separately.
    */
   readonly offsets: readonly LengthInput[];
-  /** Between neighbours [length], more than 0: one for all, or one for each strip. */
+  /** Spacing of the offsets [length], more than 0: one for all, or one per strip. */
   readonly spacing: LengthInput | readonly LengthInput[];
 }
 
@@ -29,18 +29,18 @@ const countsMatch: Check<typeof OPTIONS> = (reader, { offsets, spacing }) => {
   refuseMismatch(reader, spacing, { path: ['spacing'], ...strips });
 };
 
-/** Area between a base line and an edge, from offsets, by two rules. */
+/** Area between a base line and an edge, by two rules. */
 export interface AreaByOffsets extends Worked {
-  /** Straight edges from offset to offset. */
+  /** Trapezoid rule: straight from offset to offset. */
   readonly trapezoid: Area;
   /**
-   * Parabolas through three offsets at a time; with an odd number of strips the last one is a
-   * trapezoid. Null for two offsets, or spacings that differ.
+   * Simpson's rule: parabolas through three offsets at a time. With an odd number of strips the
+   * last one is a trapezoid. Null for two offsets, or spacings that differ.
    */
   readonly simpson: Area | null;
-  /** The last strip, where Simpson's rule left it to a trapezoid; else null. */
+  /** The last strip, if it is a trapezoid beside Simpson's rule; else null. */
   readonly lastStrip: Area | null;
-  /** Simpson less trapezoid: if it is large, take more offsets. Null without Simpson. */
+  /** Simpson less trapezoid. If it is large, measure more offsets. Null without Simpson. */
   readonly difference: Area | null;
 }
 
@@ -48,11 +48,11 @@ export interface AreaByOffsets extends Worked {
  * Area between a base line and a curved edge from offsets square to the line. Trapezoid:
  * `A = sum((y(i) + y(i+1)) d(i) / 2)`; Simpson, for strips of one width:
  * `A = d / 3 (y(0) + 4 y(1) + 2 y(2) + ... + 4 y(n-1) + y(n))` over an even number of strips, and a
- * trapezoid for one that is left. Exact for offsets that are exact; how near the rules come to the
- * edge depends on its curve.
+ * trapezoid for a last one left over. Both sums are exact; how well they fit the edge depends on
+ * its curve.
  *
  * @param options - see {@link AreaByOffsetsOptions}
- * @returns the area by either rule [area] and how far they are apart
+ * @returns the area by each rule [area] and the difference
  * @throws `TOO_FEW`, `COUNT_MISMATCH`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example

@@ -10,7 +10,7 @@ const FORM =
 /**
  * Direction of a quadrant bearing such as `S 68-05-35 W`: degrees (minutes, seconds) from north or
  * south toward east or west. East is x, north is y. Exact for due directions, else to 40 digits.
- * Undefined for text that is no bearing. Internal.
+ * Undefined for text that is not a bearing. Internal.
  */
 export function readBearing(text: string): Vector | undefined {
   const [, from, degrees = '', minutes = '0', seconds = '0', toward] = FORM.exec(text.trim()) ?? [];

@@ -11,8 +11,8 @@ import { forEachEdge, ringsOf, type Outline, type Ring } from './ring.js';
 import type { Crossing } from '../geometry/ring/sweep-for-crossing.js';
 
 /**
- * Makes sure that an outline is one figure. `paths` are the fields of its rings, the outer one
- * first. Internal.
+ * Checks the shape of an outline. `paths` are the fields of its rings, the outer one first.
+ * Internal.
  */
 export function checkOutline(reader: Reader, outline: Outline, paths: readonly FieldPath[]): void {
   const rings = ringsOf(outline);
@@ -48,7 +48,7 @@ export function checkOutline(reader: Reader, outline: Outline, paths: readonly F
   );
 }
 
-/** True for a ring with enough points that are all apart. */
+/** True for a ring with enough points, no two the same. */
 function checkRing(reader: Reader, { points, bulges }: Ring, path: FieldPath): boolean {
   const least = bulges === undefined ? 3 : 2;
   if (points.length < least) {
@@ -63,18 +63,22 @@ function checkRing(reader: Reader, { points, bulges }: Ring, path: FieldPath): b
   });
   if (first >= 0) {
     const second = (first + 1) % points.length;
-    const words = `points ${first} and ${second} are the same point`;
+    const words = `points ${first} and ${second} are the same point. Remove one of them`;
     reader.fail('POINTS_COINCIDE', path, words, { first, second });
     return false;
   }
   if (bulges === undefined && areInLine(points)) {
-    reader.fail('ZERO_AREA', path, 'all points lie on one line: the outline encloses nothing');
+    reader.fail(
+      'ZERO_AREA',
+      path,
+      'all points are on one line, so the outline has no area. Check the points',
+    );
     return false;
   }
   return true;
 }
 
-/** True where every point lies on the line of the first two. */
+/** True if every point is on the line of the first two. */
 function areInLine(points: readonly Vector[]): boolean {
   const [first, second] = points;
   if (first === undefined || second === undefined) return true;
@@ -106,14 +110,14 @@ function failEdges(
   reader.fail(
     'SELF_INTERSECTION',
     pathOf(ring),
-    `${names} cross or touch: are the points in order round the outline? (edge k runs from point k to the next)`,
+    `${names} cross or touch. List the points in order around the outline. (edge 0 runs from point 0 to point 1)`,
     ring === otherRing ? params : { ...params, ring: ring - 1, otherRing: otherRing - 1 },
   );
 }
 
 const ringName = (ring: number): string => (ring === 0 ? 'the outline' : `hole ${ring - 1}`);
 
-/** Arcs that bulge the wrong way can leave nothing, or less. */
+/** Arcs that bulge the wrong way can leave no area, or a negative one. */
 function checkArea(
   reader: Reader,
   { ring, isHole, chords }: { ring: Ring; isHole: boolean; chords: readonly Vector[] },
@@ -121,12 +125,13 @@ function checkArea(
 ): boolean {
   const isClockwise = isOutwardRight(ring, isHole) === isHole;
   if (signOfRatio(doubleArea(chords)) === (isClockwise ? -1 : 1)) return true;
-  const hint = ring.bulges === undefined ? '' : ': a bulge is positive outward from the paving';
-  reader.fail('ZERO_AREA', path, `the outline encloses nothing${hint}`);
+  const hint =
+    ring.bulges === undefined ? '' : ', and the sign of each arc: + bulges outward from the paving';
+  reader.fail('ZERO_AREA', path, `the outline has no area. Check the points${hint}`);
   return false;
 }
 
-/** No edges cross: one point of a hole tells where all of it lies. */
+/** No edges cross, so one point of a hole shows where all of it is. */
 function checkHoles(
   reader: Reader,
   rings: readonly (readonly Vector[])[],
@@ -138,9 +143,14 @@ function checkHoles(
     const outer = rings[0];
     if (index === 0 || point === undefined || outer === undefined) return;
     if (!contains(outer, point)) {
-      reader.fail('HOLE_OUTSIDE', pathOf(index), `hole ${index - 1} lies outside the outline`, {
-        hole: index - 1,
-      });
+      reader.fail(
+        'HOLE_OUTSIDE',
+        pathOf(index),
+        `hole ${index - 1} is outside the outline. Check its points`,
+        {
+          hole: index - 1,
+        },
+      );
       return;
     }
     const [x, y] = [roughNumber(point.x), roughNumber(point.y)];
@@ -151,14 +161,17 @@ function checkHoles(
       return isNear && contains(ring, point);
     });
     if (round < 0) return;
-    const words = `hole ${index - 1} lies inside hole ${round - 1}`;
+    const words = `hole ${index - 1} is inside hole ${round - 1}. Remove one of them`;
     reader.fail('HOLE_OUTSIDE', pathOf(index), words, { hole: index - 1, round: round - 1 });
   });
 }
 
-/** A box round a ring: a little too wide, so that rounding shuts nothing out. */
+/** A bounding box, slightly too wide, so that rounding leaves nothing out. */
 function boxOf(ring: readonly Vector[]): readonly [number, number, number, number] {
-  let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
+  let west = Infinity;
+  let south = Infinity;
+  let east = -Infinity;
+  let north = -Infinity;
   for (const point of ring) {
     const [x, y] = [roughNumber(point.x), roughNumber(point.y)];
     [west, south] = [Math.min(west, x), Math.min(south, y)];

@@ -5,18 +5,18 @@ import { minus, type Vector } from '../units/vector.js';
 import { doubleArea } from './double-area.js';
 import { forEachEdge, type Ring } from './ring.js';
 
-/** A ring of straight edges only, with the edge of the original that each came from. Internal. */
+/** A ring of straight edges, each with the original edge it came from. Internal. */
 export interface Chords {
   readonly points: readonly Vector[];
   readonly edgeOf: readonly number[];
 }
 
-/** Chords this many radians long leave their arc by less than one part in twenty thousand of R. */
+/** Angle of a chord, in radians, that stays within 1/20 000 of the radius of its arc. */
 const STEP = 0.02;
 
 /**
- * Which way out of the paving is, seen along the edges: to the right of an outer ring that runs
- * counter-clockwise. A ring of two points counts as counter-clockwise. Internal.
+ * Outward side of the edges: the right of an outer ring that runs counter-clockwise. A ring of two
+ * points counts as counter-clockwise. Internal.
  */
 export function isOutwardRight({ points }: Ring, isHole: boolean): boolean {
   const isClockwise = signOfRatio(doubleArea(points)) < 0;
@@ -24,8 +24,8 @@ export function isOutwardRight({ points }: Ring, isHole: boolean): boolean {
 }
 
 /**
- * Puts chords in the place of arcs. The points in between lie on a grid of a ten-millionth of the
- * chord or finer; those of the ring stay as they are, and a ring of straight edges is handed back.
+ * Replaces arcs by chords. New points are on a grid of a ten-millionth of the chord or finer;
+ * points of the ring stay as they are, and a ring of straight edges is returned unchanged.
  * Internal.
  */
 export function chordsOf(ring: Ring, isHole: boolean, step = STEP): Chords {
@@ -50,35 +50,51 @@ export function chordsOf(ring: Ring, isHole: boolean, step = STEP): Chords {
 export const toRight = (bulge: Ratio, isRight: boolean): number =>
   isRight ? roughNumber(bulge) : -roughNumber(bulge);
 
+/** How the points along an arc are set out: its middle ordinate, + to the right of travel, and their step in radians. */
+interface ArcSteps {
+  readonly height: number;
+  readonly step: number;
+}
+
 /**
- * Points inside an arc, evenly spaced in steps of so many radians at most; `height` is its middle
+ * Points along an arc, evenly spaced by no more than `step` radians; `height` is its middle
  * ordinate, + to the right of a-b. Internal.
  */
-export function pointsOfArc(
-  a: Vector,
-  b: Vector,
-  { height, step }: { readonly height: number; readonly step: number },
-): Vector[] {
-  const [x, y] = [roughNumber(a.x), roughNumber(a.y)];
+export function pointsOfArc(a: Vector, b: Vector, steps: ArcSteps): Vector[] {
   const along = minus(b, a);
   const [dx, dy] = [roughNumber(along.x), roughNumber(along.y)];
+  const places = Math.min(
+    15,
+    Math.max(0, 7 - Math.floor(Math.log10(Math.sqrt(dx * dx + dy * dy)))),
+  );
+  const [x, y] = [roughNumber(a.x), roughNumber(a.y)];
+  return floatsOfArc([x, y, dx, dy], steps).map((point) => vectorOf(point[0], point[1], places));
+}
+
+/**
+ * The same points in floats, for an arc from x, y whose chord runs by dx, dy, in any unit. Internal.
+ */
+export function floatsOfArc(
+  [x, y, dx, dy]: readonly [number, number, number, number],
+  { height, step = STEP }: Partial<ArcSteps> & Pick<ArcSteps, 'height'>,
+): [number, number][] {
   const chord = Math.sqrt(dx * dx + dy * dy);
   const half = 2 * Math.atan((2 * height) / chord);
   const diameter = chord / Math.sin(Math.abs(half));
   const count = Math.max(2, Math.ceil((2 * Math.abs(half)) / step));
-  const places = Math.min(15, Math.max(0, 7 - Math.floor(Math.log10(chord))));
   return Array.from({ length: count - 1 }, (_, index) => {
-    // from a to a point of the arc: this long, and turned from the chord by what is left of the half
+    // from a to a point of the arc: this long, and turned from the chord by the rest of the half
+    // angle
     const part = (Math.abs(half) * (index + 1)) / count;
     const size = (diameter * Math.sin(part)) / chord;
     const turn = Math.sign(half) * (Math.abs(half) - part);
     const [cos, sin] = [size * Math.cos(turn), size * Math.sin(turn)];
     // turned to the right
-    return vectorOf(x + dx * cos + dy * sin, y + dy * cos - dx * sin, places);
+    return [x + dx * cos + dy * sin, y + dy * cos - dx * sin];
   });
 }
 
-/** A vector of few digits next to a place in floats. */
+/** A vector of few digits close to a point in floats. */
 const vectorOf = (x: number, y: number, places: number): Vector => ({
   x: onGrid(x, 10 ** places),
   y: onGrid(y, 10 ** places),

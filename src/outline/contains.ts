@@ -2,7 +2,7 @@ import { compareRatios, signOfRatio, type Ratio } from '../units/ratio.js';
 import { cross, minus, type Vector } from '../units/vector.js';
 
 /**
- * True where a point lies inside a simple outline or on its edge: a ray to the right crosses an odd
+ * True if a point is inside a simple outline or on its edge: a ray to the right crosses an odd
  * number of edges. Exact. Internal.
  */
 export function contains(points: readonly Vector[], p: Vector): boolean {

@@ -7,6 +7,7 @@ import {
   negateRatio,
   ratioToDecimal,
   roughNumber,
+  roundedQuotient,
   signOfRatio,
   subtractRatios,
   ZERO_RATIO,
@@ -28,42 +29,42 @@ import {
 import { middleOrdinate } from './arc.js';
 import { MITRE_LIMIT } from './mitre-limit.js';
 
-/** How the corners of a widened outline are made. */
+/** Shape of the corners of a widened outline. */
 export type Corners = 'mitred' | 'round';
 
 /** An edge at one of its ends, about to be moved. Internal. */
 export interface Side {
   /** Along the edge, or along its tangent. */
   readonly along: Vector;
-  /** Square to that, out of the paving, of the same length. */
+  /** Square to `along`, out of the paving, with the same length. */
   readonly outward: Vector;
   readonly distance: Ratio;
   /** Distance times the length of `along`. */
   readonly push: Ratio;
-  /** True for the tangent of an arc and where the push holds a rounded root: 40 digits, no more. */
+  /** True for the tangent of an arc, or if the push contains a rounded root: 40 digits are enough. */
   readonly isRounded: boolean;
 }
 
 /** A corner once its two edges have moved. Internal. */
 export interface Corner {
-  /** Where the edge before ends, where the edge after starts, and what lies between. */
+  /** End of the edge before, start of the edge after, and any points between. */
   readonly points: readonly Vector[];
-  /** Middle ordinate of the arc of a round corner, and the point from which it runs to the next. */
+  /** Middle ordinate of the arc of a round corner, and number of the point at which it starts. */
   readonly bulge?: Ratio;
   readonly arcFrom?: number;
-  /** True where the paving takes up less than half of the ground about the corner. */
+  /** True if the paving fills less than half of the circle around the corner. */
   readonly isConvex: boolean;
   /** True for a mitre that reaches beyond {@link MITRE_LIMIT}. */
   readonly isLong: boolean;
 }
 
-/** How corners are made, and on which side of the edges the outside is. Internal. */
+/** Shape of the corners, and the outer side of the edges. Internal. */
 export interface CornerStyle {
   readonly corners: Corners;
   readonly isOutwardRight: boolean;
 }
 
-/** Makes a side; nothing is rounded where it does not move. Internal. */
+/** Makes a side; nothing is rounded if it does not move. Internal. */
 export function sideOf(
   along: Vector,
   distance: Ratio,
@@ -79,18 +80,18 @@ export function sideOf(
   return { along, outward, distance, push: multiplyRatios(distance, size), isRounded };
 }
 
-/** The place straight out from a point of an edge, once the edge has moved. Internal. */
+/** The point straight out from a point on an edge, after the move. Internal. */
 export function moved(point: Vector, { along, outward, push, isRounded }: Side): Vector {
   if (signOfRatio(push) === 0) return point;
-  return plus(point, settled(share(outward, push, squared(along)), isRounded));
+  return plus(point, shareOf(outward, push, { of: squared(along), isRounded }));
 }
 
 /**
- * The corner between two moved edges. Mitred: where they meet; a step if they run in one line, or
- * almost so and move by different distances. Round: an arc about the old corner, with the larger of
- * the two distances for its radius. The corner moves by the vector m with
- * `m . outward(k) = distance(k) x size(k)` for both edges; each coordinate is one division, so that
- * right angles come out exact. Internal.
+ * The corner between two moved edges. Mitred: the point where they meet, or a step if they are in one
+ * line, or almost in one line with different distances. Round: an arc about the old corner, with the
+ * larger of the two distances as its radius. The corner moves by the vector m with
+ * `m . outward(k) = distance(k) x size(k)` for both edges. Each coordinate is one division, so right
+ * angles are exact. Internal.
  */
 export function corner(at: Vector, before: Side, after: Side, style: CornerStyle): Corner {
   const turn = cross(before.outward, after.outward);
@@ -98,7 +99,7 @@ export function corner(at: Vector, before: Side, after: Side, style: CornerStyle
   const isStraight = signOfRatio(turn) === 0 || areTangent(before, after, roughNumber(turn));
   const isConvex = isStraight || signOfRatio(turn) > 0 === style.isOutwardRight;
   if (isStraight && isAhead) return { points: step(at, before, after), isConvex, isLong: false };
-  // arcs may run into a corner with no angle at all: it is cut off square
+  // arcs may meet at a corner with no angle between them: it is cut off square
   if (isStraight) return { points: [moved(at, before), moved(at, after)], isConvex, isLong: true };
   const reach = mitre(before, after, turn);
   if (isConvex && style.corners === 'round') {
@@ -110,26 +111,40 @@ export function corner(at: Vector, before: Side, after: Side, style: CornerStyle
   return { points: [plus(at, reach)], isConvex, isLong };
 }
 
-/** Tangents in one line but for their rounding. */
+/** True for tangents in one line, apart from rounding. */
 const areTangent = (before: Side, after: Side, turn: number): boolean =>
   (before.isRounded || after.isRounded) &&
   Math.abs(turn) <
     1e-20 * Math.sqrt(roughNumber(squared(before.along)) * roughNumber(squared(after.along)));
 
-/** From the old corner to the place where the moved edges meet. */
+/** The vector from the old corner to the point where the moved edges meet. */
 function mitre(before: Side, after: Side, turn: Ratio): Vector {
-  // (k1 n2 - k2 n1) turned by a right angle, over the turn
+  // (k1 n2 - k2 n1) rotated by a right angle, over the turn
   const along = minus(scaled(after.outward, before.push), scaled(before.outward, after.push));
-  const reach = { x: divideRatios(along.y, turn), y: divideRatios(negateRatio(along.x), turn) };
-  return settled(reach, before.isRounded || after.isRounded);
+  const part = quotientIn(before.isRounded || after.isRounded);
+  return { x: part(along.y, turn), y: part(negateRatio(along.x), turn) };
 }
 
-/** What holds a rounded root is kept to 40 digits: more would only cost time. Internal. */
+/** Division that keeps 40 digits if the value contains a rounded root: more only cost time. */
+const quotientIn = (isRounded: boolean) => (isRounded ? roundedQuotient : divideRatios);
+
+/** `v k / of`, to 40 digits if it contains a rounded root. */
+function shareOf(
+  v: Vector,
+  k: Ratio,
+  { of, isRounded }: { readonly of: Ratio; readonly isRounded: boolean },
+): Vector {
+  const part = quotientIn(isRounded);
+  return { x: part(multiplyRatios(v.x, k), of), y: part(multiplyRatios(v.y, k), of) };
+}
+
+/** Rounds a vector that contains a rounded root to 40 digits: more only cost time. Internal. */
 export function settled(v: Vector, isRounded: boolean): Vector {
   return isRounded ? { x: to40Digits(v.x), y: to40Digits(v.y) } : v;
 }
 
-const to40Digits = (a: Ratio): Ratio => (isSmall(a) ? a : decimalRatio(ratioToDecimal(a)));
+/** A value to 40 digits, if it has more. Internal. */
+export const to40Digits = (a: Ratio): Ratio => (isSmall(a) ? a : decimalRatio(ratioToDecimal(a)));
 
 const larger = (a: Ratio, b: Ratio): Ratio => (compareRatios(a, b) < 0 ? b : a);
 
@@ -140,7 +155,7 @@ function isFar({ x, y }: Vector, before: Side, after: Side): boolean {
   return rx * rx + ry * ry > most * most;
 }
 
-/** Straight out from the end of one edge and from the start of the next: one point if they agree. */
+/** Points straight out from the end of one edge and the start of the next: one if they agree. */
 function step(at: Vector, before: Side, after: Side): Vector[] {
   const start = moved(at, after);
   return compareRatios(before.distance, after.distance) === 0
@@ -148,7 +163,7 @@ function step(at: Vector, before: Side, after: Side): Vector[] {
     : [moved(at, before), start];
 }
 
-/** An arc about the old corner, between two edges that reach it; else none, and a mitre serves. */
+/** An arc about the old corner, between two edges that reach it; undefined if a mitre is needed. */
 function roundCorner(at: Vector, before: Side, after: Side, reach: Vector): Corner | undefined {
   const order = compareRatios(before.distance, after.distance);
   const radius = larger(before.distance, after.distance);
@@ -162,7 +177,7 @@ function roundCorner(at: Vector, before: Side, after: Side, reach: Vector): Corn
   return { points: [from, to], bulge, arcFrom: 0, isConvex: true, isLong: false };
 }
 
-/** Where the circle about a corner meets a moved edge that it reaches over, ahead or (radius negative) back. */
+/** The point where the circle about a corner meets a moved edge: ahead, or back if the radius is negative. */
 function beyond(at: Vector, side: Side, radius: Ratio): Vector {
   const leg = squareRoot(
     subtractRatios(multiplyRatios(radius, radius), multiplyRatios(side.distance, side.distance)),

@@ -3,13 +3,13 @@ import { minus, type Vector } from '../units/vector.js';
 import { isOutwardRight, toRight } from './chords.js';
 import type { Ring } from './ring.js';
 
-/** Arcs that run tangent into a corner leave no more than this [radians] to rounding. */
+/** Maximum rounding error of the angle of arcs that are tangent at a corner [radians]. */
 const TANGENT = 1e-9;
 
 /**
- * The first corner at which an arc starts or ends on the wrong side of its neighbour, so that the two
- * cross right there, closer than chords can tell: the angle of the paving between the two tangents is
- * less than nothing or more than all round. -1 for none. Internal.
+ * The first corner at which an arc starts or ends on the wrong side of its neighbour, so the two
+ * cross closer than chords can show: the angle of the paving between the two tangents is below 0 or
+ * above 360 degrees. -1 for none. Internal.
  */
 export function crossedCorner(ring: Ring, isHole: boolean): number {
   const { points, bulges } = ring;
@@ -27,7 +27,7 @@ export function crossedCorner(ring: Ring, isHole: boolean): number {
     const before = edges.at(corner - 1) ?? next;
     if (before.swing === 0 && next.swing === 0) return false;
     const turn = turnOf(before.along, next.along);
-    // chords that run back over each other do not tell on which side the paving is
+    // chords that run back over each other do not show the side of the paving
     if (Math.abs(turn) > Math.PI - TANGENT) return false;
     const angle = Math.PI - (isRight ? turn : -turn) + before.swing + next.swing;
     return angle < -TANGENT || angle > 2 * Math.PI + TANGENT;

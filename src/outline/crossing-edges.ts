@@ -8,21 +8,21 @@ import {
   type Sites,
 } from '../geometry/ring/sweep-for-crossing.js';
 
-/** For so few points comparing all pairs of edges costs less than a sweep. */
+/** Up to this many points, comparing all pairs of edges costs less than a sweep. */
 const FEW = 24;
 
 /**
- * Finds two edges of closed rings that cross or touch, other than neighbours at their common point,
- * exactly. Internal.
+ * Finds two edges of closed rings that cross or touch, except neighbours at their common point.
+ * Exact. Internal.
  *
- * @returns the two edges, or undefined where every ring is simple and apart from the others
+ * @returns the two edges, or undefined if every ring is simple and apart from the others
  */
 export function crossingEdges(rings: readonly (readonly Vector[])[]): Crossing | undefined {
   const sites = exactSites(rings);
   return (sites.starts.at(-1) ?? 0) > FEW ? sweepForCrossing(sites) : comparePairs(sites);
 }
 
-/** Finds the first of all pairs of edges that cross or touch. Internal. */
+/** Finds the first pair of edges that cross or touch. Internal. */
 export function comparePairs(sites: Sites): Crossing | undefined {
   const next = sites.starts.slice(0, -1).flatMap((start, ring) => {
     const end = sites.starts[ring + 1] ?? start;
@@ -30,25 +30,37 @@ export function comparePairs(sites: Sites): Crossing | undefined {
       start + k + 1 < end ? start + k + 1 : start,
     );
   });
-  for (let i = 0; i < next.length; i += 1) {
-    for (let j = i + 1; j < next.length; j += 1) {
-      if (edgesMeet(sites, [i, next[i] ?? i], [j, next[j] ?? j])) return crossingOf(sites, [i, j]);
+  const edges = next.map((to, from): Edge => {
+    const runsRight = sites.compare(from, to) <= 0;
+    return { from, to, left: runsRight ? from : to, right: runsRight ? to : from };
+  });
+  for (let i = 0; i < edges.length; i += 1) {
+    const one = edges[i];
+    for (let j = i + 1; j < edges.length; j += 1) {
+      const other = edges[j];
+      if (one && other && edgesMeet(sites, one, other)) return crossingOf(sites, [i, j]);
     }
   }
   return undefined;
 }
 
-type Edge = readonly [from: number, to: number];
+interface Edge {
+  readonly from: number;
+  readonly to: number;
+  /** The end that lies further to the left, or below. */
+  readonly left: number;
+  readonly right: number;
+}
 
-/** Neighbours have a point in common; they only clash where one runs back over the other. */
+/** Neighbours share a point; they only clash if one runs back over the other. */
 function edgesMeet(sites: Sites, a: Edge, b: Edge): boolean {
-  if (a[1] === b[0]) return foldsBack(sites, a[0], a[1], b[1]);
-  if (b[1] === a[0]) return foldsBack(sites, b[0], b[1], a[1]);
-  return segmentsMeet(sites, ...fromLeft(sites, a), ...fromLeft(sites, b));
+  if (a.to === b.from) return foldsBack(sites, a.from, a.to, b.to);
+  if (b.to === a.from) return foldsBack(sites, b.from, b.to, a.to);
+  // far apart, or one ends before the other starts
+  if (sites.areApart(a.left, a.right, b.left, b.right)) return false;
+  if (sites.compare(a.right, b.left) < 0 || sites.compare(b.right, a.left) < 0) return false;
+  return segmentsMeet(sites, a.left, a.right, b.left, b.right);
 }
 
 const foldsBack = (sites: Sites, from: number, by: number, to: number): boolean =>
   sites.sideOf(from, by, to) === 0 && sites.compare(from, by) * sites.compare(by, to) < 0;
-
-const fromLeft = (sites: Sites, [from, to]: Edge): Edge =>
-  sites.compare(from, to) <= 0 ? [from, to] : [to, from];

@@ -10,7 +10,7 @@ import {
 import { cross, type Vector } from '../units/vector.js';
 import { forEachEdge } from './ring.js';
 
-/** Twice the signed area: positive where the points run counter-clockwise. Internal. */
+/** Twice the signed area: positive if the points run counter-clockwise. Internal. */
 export function doubleArea(points: readonly Vector[]): Ratio {
   let sum: Ratio = ZERO_RATIO;
   forEachEdge(points, (a, b) => {
@@ -21,6 +21,6 @@ export function doubleArea(points: readonly Vector[]): Ratio {
 
 const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
 
-/** The area that a signed double area stands for. Internal. */
+/** The area for a signed double area. Internal. */
 export const areaOfDouble = (twice: Ratio): Area =>
   fromSI('area', multiplyRatios(signOfRatio(twice) < 0 ? negateRatio(twice) : twice, HALF));

@@ -3,13 +3,12 @@ import { cross, minus, type Vector } from '../units/vector.js';
 import type { Sites } from '../geometry/ring/sweep-for-crossing.js';
 
 /**
- * More than what an orientation or a comparison can lose to the rounding of the coordinates (a few
- * units in the last place each) and of the sums and products: this share of the largest coordinate,
- * times the lengths that enter.
+ * Upper bound of the rounding error of an orientation or comparison (coordinates, sums and
+ * products), as a share of the largest coordinate, times the lengths involved.
  */
 const ROUNDING = 1e-14;
 
-/** Exact points of closed rings: floats decide where they can. Internal. */
+/** Exact points of closed rings; floats decide if they can. Internal. */
 export function exactSites(rings: readonly (readonly Vector[])[]): Sites {
   const points = rings.flat();
   const x = points.map((point) => roughNumber(point.x));
@@ -32,9 +31,21 @@ export function exactSites(rings: readonly (readonly Vector[])[]): Sites {
       const order = compareRatios(p.x, q.x);
       return order === 0 ? compareRatios(p.y, q.y) : order;
     },
+    areApart(a1, a2, b1, b2) {
+      const one = at(y, a1);
+      const two = at(y, a2);
+      const three = at(y, b1);
+      const four = at(y, b2);
+      return (
+        Math.max(one, two) + doubt < Math.min(three, four) ||
+        Math.min(one, two) - doubt > Math.max(three, four)
+      );
+    },
     sideOf(p, q, r) {
-      const [ux, uy] = [at(x, q) - at(x, p), at(y, q) - at(y, p)];
-      const [vx, vy] = [at(x, r) - at(x, p), at(y, r) - at(y, p)];
+      const ux = at(x, q) - at(x, p);
+      const uy = at(y, q) - at(y, p);
+      const vx = at(x, r) - at(x, p);
+      const vy = at(y, r) - at(y, p);
       const turn = ux * vy - uy * vx;
       const lengths = Math.abs(ux) + Math.abs(uy) + Math.abs(vx) + Math.abs(vy);
       if (Math.abs(turn) > doubt * lengths) return turn > 0 ? 1 : -1;
@@ -44,5 +55,5 @@ export function exactSites(rings: readonly (readonly Vector[])[]): Sites {
   };
 }
 
-/** Stands for a point that is not there. */
+/** Replaces a missing point. */
 const NOWHERE: Vector = Object.freeze({ x: ZERO_RATIO, y: ZERO_RATIO });

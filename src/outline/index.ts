@@ -9,6 +9,13 @@ export {
   type WidenOutlineOptions,
 } from './widen-outline.js';
 export {
+  intersectOutlines,
+  type IntersectedOutlines,
+  type IntersectOutlinesOptions,
+} from './intersect-outlines.js';
+export { uniteOutlines, type UnitedOutlines, type UniteOutlinesOptions } from './unite-outlines.js';
+export type { CombinedOutline } from './combined-outline.js';
+export {
   areaByBearings,
   type AreaByBearings,
   type AreaByBearingsOptions,

@@ -33,14 +33,14 @@ export interface Circle {
   readonly radius: Ratio;
 }
 
-/** What an edge runs along. Internal. */
+/** The line or circle of an edge. Internal. */
 export type Run = Line | Circle;
 
 const isCircle = (run: Run): run is Circle => 'centre' in run;
 
 /**
- * Where two runs meet, of two places the one nearer to a point; undefined where they do not, or run
- * side by side. Internal.
+ * The meeting point of two edges, the one nearer to a point if there are two; undefined if they do
+ * not meet or are parallel. Internal.
  */
 export function meeting(a: Run, b: Run, near: Vector): Vector | undefined {
   if (isCircle(a)) return isCircle(b) ? onTwoCircles(a, b, near) : onLineAndCircle(b, a, near);
@@ -54,7 +54,7 @@ function onTwoLines(a: Line, b: Line): Vector | undefined {
   return plus(a.point, share(a.along, part, turn));
 }
 
-/** The foot of the centre on the line, and half the chord to the one side or the other. */
+/** The meeting point of a line and a circle: the foot of the centre on the line, plus or minus half the chord. */
 function onLineAndCircle(line: Line, { centre, radius }: Circle, near: Vector): Vector | undefined {
   const size = squared(line.along);
   const foot = plus(
@@ -68,7 +68,7 @@ function onLineAndCircle(line: Line, { centre, radius }: Circle, near: Vector): 
   return plus(foot, share(line.along, isAhead ? half : negateRatio(half), norm(line.along)));
 }
 
-/** Two circles meet on the line square to that of their centres where both powers are equal. */
+/** The meeting point of two circles, on their radical line: square to the line of centres, equal powers. */
 function onTwoCircles(a: Circle, b: Circle, near: Vector): Vector | undefined {
   const apart = minus(b.centre, a.centre);
   const square = squared(apart);

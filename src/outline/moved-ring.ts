@@ -19,7 +19,7 @@ import { corner, moved, settled, sideOf, type Corner, type Corners, type Side } 
 import { meeting, type Circle, type Run } from './meeting.js';
 import { forEachEdge, type Ring } from './ring.js';
 
-/** A ring whose edges are to move out of the paving, each by its own distance. Internal. */
+/** A ring, and the outward move of each edge. Internal. */
 export interface Move {
   readonly ring: Ring;
   readonly isHole: boolean;
@@ -28,24 +28,24 @@ export interface Move {
   readonly corners: Corners;
 }
 
-/** An edge with the corner it starts from, once moved. Internal. */
+/** A moved edge with the corner at its start. Internal. */
 export interface MovedEdge {
   readonly from: Vector;
   readonly start: Side;
   readonly end: Side;
   /** The corner at the start of the edge. */
   readonly corner: Corner;
-  /** What an arc has become; none for a straight edge. */
+  /** The moved arc; none for a straight edge. */
   readonly arc: MovedArc | undefined;
-  /** True where nothing of the edge is left between its two corners. */
+  /** True if the edge has vanished between its two corners. */
   readonly vanishes: boolean;
-  /** False where the two edges of the corner do not meet. */
+  /** False if the two edges of the corner do not meet. */
   readonly isClean: boolean;
 }
 
-/** The arc with the same angle about the same centre. */
+/** A moved arc, with the same angle about the same centre. */
 interface MovedArc extends Circle {
-  /** True where it is to the right of its chord. */
+  /** True if it is to the right of its chord. */
   readonly isRight: boolean;
   readonly isOut: boolean;
 }
@@ -65,7 +65,18 @@ export function moveEdges(move: Move): readonly MovedEdge[] {
     const own = corners[index];
     const next = corners[(index + 1) % corners.length] ?? own;
     if (own === undefined || next === undefined) throw new RangeError('an edge without a corner');
-    return { ...edge, ...own, vanishes: vanishes(edge, own.corner, next.corner) };
+    const { from, start, end, arc } = edge;
+    const { corner: made, isClean } = own;
+    // field by field: spreading took longer than the corner of a rectangle
+    return {
+      from,
+      start,
+      end,
+      arc,
+      corner: made,
+      isClean,
+      vanishes: vanishes(edge, made, next.corner),
+    };
   });
 }
 
@@ -110,16 +121,16 @@ function movedArc(
 }
 
 /**
- * A moved arc that ends within a millimetre of its corner is led to it: it misses by less than that
- * squared over its diameter.
+ * A moved arc that ends within a millimetre of its corner is extended to it; the error is less than
+ * that distance squared over its diameter.
  */
 const CLOSE: Ratio = Object.freeze({ n: 1, d: 1e6 });
 
 const areApart = (a: Vector, b: Vector): boolean => compareRatios(squared(minus(a, b)), CLOSE) > 0;
 
 /**
- * Leads arcs to a corner that was made as if they ran on straight. Where the corner lies beyond the
- * end of an arc they do, as its tangent; where it lies on the arc, the arc is cut where the edges meet.
+ * Fits arcs to a corner that was made with their tangents. If the corner is beyond the end of an
+ * arc, the tangent stays; if it is on the arc, the arc is cut where the edges meet.
  */
 function joined(made: Corner, before: Edge, after: Edge): Pick<MovedEdge, 'corner' | 'isClean'> {
   const [first, last] = [made.points[0], made.points.at(-1)];
@@ -155,13 +166,13 @@ function vanishes(edge: Edge, own: Corner, next: Corner): boolean {
   const along = minus(end, start);
   if (edge.arc !== undefined) return arcVanishes(edge.arc, [start, end], edge);
   const { x, y } = edge.start.along;
-  // floats decide where nothing is lost to rounding
+  // floats decide if rounding cannot change the answer
   const [dx, dy] = [roughNumber(along.x) * roughNumber(x), roughNumber(along.y) * roughNumber(y)];
   if (dx >= 0 && dy >= 0 && dx + dy > 0) return false;
   return signOfRatio(dot(along, edge.start.along)) <= 0;
 }
 
-/** True for an arc that has moved to its centre, or whose cuts at both ends pass each other. */
+/** True if an arc has moved to its centre, or its two cut ends have passed each other. */
 function arcVanishes(arc: MovedArc, [start, end]: readonly [Vector, Vector], edge: Edge): boolean {
   if (signOfRatio(arc.radius) <= 0) return true;
   const directionOf = ({ x, y }: Vector, turned: boolean) =>
@@ -178,7 +189,7 @@ function arcVanishes(arc: MovedArc, [start, end]: readonly [Vector, Vector], edg
   return cutFrom(from, start) >= whole + cutFrom(to, end);
 }
 
-/** The same angle from -pi to pi. */
+/** The same angle, in the range -pi to pi. */
 const nearZero = (angle: number): number => angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI));
 
 /** The ring that the moved edges make, corners and arcs included. Internal. */
@@ -199,8 +210,8 @@ export function ringOfMoved(edges: readonly MovedEdge[]): Ring {
 }
 
 /**
- * Middle ordinate of a moved arc between the corners it was led to: `M = R - sqrt(R^2 - C^2 / 4)`, or
- * with a plus where it is more than half a circle. Internal.
+ * Middle ordinate of a moved arc between its corners: `M = R - sqrt(R^2 - C^2 / 4)`, with a plus if
+ * it is more than half a circle. Internal.
  */
 export function bulgeBetween(arc: MovedArc, start: Vector, end: Vector): Ratio {
   const along = minus(end, start);

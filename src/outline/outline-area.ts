@@ -32,8 +32,8 @@ import { forEachEdge, type Ring } from './ring.js';
 /** The outline to measure. */
 export interface OutlineAreaOptions {
   /**
-   * `{ unit, points: [x, y][] }` or a list of `{ x, y }` lengths: 3 to 10 000 points in order, either
-   * way round, closed by itself; `arcs` and `holes` are optional.
+   * `{ unit, points: [x, y][] }` or a list of `{ x, y }` lengths: 3 to 10 000 points in order,
+   * clockwise or counter-clockwise, closed automatically; `arcs` and `holes` are optional.
    */
   readonly outline: OutlineInput;
 }
@@ -42,27 +42,27 @@ const OPTIONS = shapeOf<OutlineAreaOptions>()({ outline: custom(readOutline) });
 
 /** Area, perimeter and centroid of an outline. */
 export interface OutlineArea extends Worked {
-  /** Less the holes. */
+  /** Area, less the holes. */
   readonly area: Area;
-  /** Along the outer edge and round the holes: what needs an edge restraint. */
+  /** Length of the outer edge and the edges of the holes, all of which need an edge restraint. */
   readonly perimeter: Length;
-  /** Of what is paved: the middle of the area less its holes. */
+  /** Centroid of the paved area, holes deducted. */
   readonly centroid: PlanPoint;
-  /** The order in which the points run. */
+  /** Direction of the points. */
   readonly orientation: 'counter-clockwise' | 'clockwise';
 }
 
 /**
  * Plan area, perimeter and centroid of an outline of straight and arc edges, less its holes:
  * `2A = sum(x(i) y(i+1) - x(i+1) y(i))` about the first point, `P = sum of edge lengths`; an arc of
- * chord C and middle ordinate M adds (M > 0) or takes away (M < 0) `(R^2 angle - C (R - M)) / 2` with
- * `R = C^2 / (8 M) + M / 2`. Areas between straight edges are exact; lengths of slanted edges and
- * whatever depends on arcs are taken to 40 digits.
+ * chord C and middle ordinate M adds (M > 0) or deducts (M < 0) `(R^2 angle - C (R - M)) / 2` with
+ * `R = C^2 / (8 M) + M / 2`. Areas between straight edges are exact. Lengths of slanted edges and
+ * everything that depends on arcs are taken to 40 digits.
  *
  * @param options - see {@link OutlineAreaOptions}; `arcs: { edge, bulgeMiddleOrdinate }[]`, + where the
  *   edge bulges outward from the paving (on a hole: into the hole), two points will do then; `holes`,
  *   each a ring of its own
- * @returns area less holes [area], perimeter with that of the holes [length], centroid [length, length]
+ * @returns area less holes [area], perimeter including holes [length], centroid [length, length]
  * @throws `TOO_FEW`, `SELF_INTERSECTION` (with the two edges), `POINTS_COINCIDE`, `ZERO_AREA`,
  *   `HOLE_OUTSIDE`, `TOO_MANY` and the reading codes
  * @source derived
@@ -79,7 +79,7 @@ export function outlineArea(options: OutlineAreaOptions): OutlineArea {
   return withWorking(measureOutline(outline), () => areaSteps(outline));
 }
 
-/** The area of an outline that has been read, nothing else. Internal. */
+/** Only the area of an outline that has been read. Internal. */
 export function areaOf(outline: Outline): Area {
   const holes = outline.holes.map((hole) => enclosed(hole, true));
   return areaOfDouble(holes.reduce(subtractRatios, enclosed(outline, false)));
@@ -135,7 +135,7 @@ function measureRing(ring: Ring, isHole: boolean): Measured {
   let sixfold: Vector = { x: ZERO_RATIO, y: ZERO_RATIO };
   let perimeter: Ratio = ZERO_RATIO;
   const isRight = isOutwardRight(ring, isHole);
-  // counter-clockwise, what lies to the right of the chord adds to the signed sums
+  // counter-clockwise, area to the right of the chord adds to the signed sums
   const isClockwise = isRight === isHole;
   forEachEdge(points, (a, b, edge) => {
     const double = cross(a, b);
@@ -160,7 +160,7 @@ function measureRing(ring: Ring, isHole: boolean): Measured {
   };
 }
 
-/** What lies between an arc and its chord, positive to the right of a-b. */
+/** Segment between an arc and its chord, positive to the right of a-b. */
 function segmentOf(
   a: Vector,
   b: Vector,
@@ -171,7 +171,7 @@ function segmentOf(
   const isToRight = signOfRatio(bulge) > 0 === isRight;
   const signed = (value: Ratio) => (isToRight ? value : negateRatio(value));
   const twice = signed(multiplyRatios(arc.area, wholeRatio(2)));
-  // six areas at the middle of the chord, and square to it the moment of the segment
+  // six areas at the middle of the chord, plus the moment of the segment square to it
   const atChord = scaled(
     plus(a, b),
     multiplyRatios(twice, divideRatios(wholeRatio(3), wholeRatio(2))),

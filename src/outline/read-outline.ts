@@ -5,34 +5,34 @@ import type { LengthInput } from '../units/construct.js';
 import type { NumberInput } from '../units/read-number.js';
 import { between } from '../units/vector.js';
 import { checkOutline } from './check-outline.js';
-import { isDrawable, ORIGIN, readRing, type ReadRing } from './read-ring.js';
+import { isDrawable, ORIGIN, readRing, type Around, type ReadRing } from './read-ring.js';
 import { ringsOf, type Outline, type Ring } from './ring.js';
 
 export type { Outline, Ring } from './ring.js';
 
 /** An edge that is an arc of a circle. */
 export interface ArcInput {
-  /** Which edge: edge k runs from point k to the next. */
+  /** Which edge, counted from 0: edge k runs from point k to the next. */
   readonly edge: number;
   /**
-   * Height of the arc over the middle of its chord, + where it bulges outward from the paving (on a
+   * Height of the arc over the middle of its chord, + if it bulges outward from the paving (on a
    * hole: into the hole). A bare number has the unit of the points.
    */
   readonly bulgeMiddleOrdinate: Exclude<LengthInput, 0> | NumberInput;
 }
 
-/** A closed line: points in order, all in one unit or of two lengths each. Closed by itself. */
+/** A closed line: points in order, in one unit or as pairs of lengths. It closes automatically. */
 export type RingInput =
   | {
       /** The unit of the points. */
       readonly unit: LengthUnit;
-      /** Corners in order, closed by itself. */
+      /** Corners in order; the line closes automatically. */
       readonly points: readonly (readonly [NumberInput, NumberInput])[];
       /** Edges that are arcs. Optional. */
       readonly arcs?: readonly ArcInput[];
     }
   | {
-      /** Corners in order, closed by itself. */
+      /** Corners in order; the line closes automatically. */
       readonly points: readonly {
         /** Plan coordinate [length]. */
         readonly x: LengthInput;
@@ -49,7 +49,7 @@ export type RingInput =
       readonly y: LengthInput;
     }[];
 
-/** A hole: a ring, or points that have the unit of the outline round it. */
+/** A hole: a ring, or points in the unit of the outline. */
 export type HoleInput =
   | RingInput
   | readonly (readonly [NumberInput, NumberInput])[]
@@ -64,18 +64,28 @@ export type HoleInput =
 export type OutlineInput =
   | RingInput
   | (Exclude<RingInput, readonly unknown[]> & {
-      /** Islands left in the paving. Optional. */
+      /** Holes in the paving, such as islands. Optional. */
       readonly holes?: readonly HoleInput[];
     });
 
+/** How the edges of arcs are counted: from 0, or from 1 as people do. Internal. */
+export interface EdgeCount {
+  readonly firstEdge?: 0 | 1;
+}
+
 /**
- * Reads an outline and makes sure that it is one figure: no edge of no length, no two edges that
- * cross or touch, holes inside and apart from each other. Internal.
+ * Reads an outline and checks its shape: no edge without length, no two edges that cross or touch,
+ * holes inside and apart from each other. Internal.
  */
-export function readOutline(reader: Reader, value: unknown, path: FieldPath): Outline {
+export function readOutline(
+  reader: Reader,
+  value: unknown,
+  path: FieldPath,
+  { firstEdge = 0 }: EdgeCount = {},
+): Outline {
   const before = reader.faults();
-  const outer = readRing(reader, value, path);
-  const holes = readHoles(reader, value, path, outer);
+  const outer = readRing(reader, value, path, { firstEdge });
+  const holes = readHoles(reader, value, path, { ...outer, firstEdge });
   const origin = outer.places[0] ?? ORIGIN;
   const ring = ({ places, bulges }: ReadRing): Ring => ({
     points: places.map((place) => between(origin, place)),
@@ -91,7 +101,7 @@ export function readOutline(reader: Reader, value: unknown, path: FieldPath): Ou
   return outline;
 }
 
-function readHoles(reader: Reader, value: unknown, path: FieldPath, outer: ReadRing): ReadRing[] {
+function readHoles(reader: Reader, value: unknown, path: FieldPath, outer: Around): ReadRing[] {
   if (typeof value !== 'object' || value === null || !('holes' in value)) return [];
   if (value.holes === undefined) return [];
   const list = Array.isArray(value.holes)

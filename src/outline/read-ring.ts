@@ -12,34 +12,44 @@ import { exactOf } from '../units/quantity.js';
 import { signOfRatio, type Ratio } from '../units/ratio.js';
 import type { PlanPoint } from '../units/vector.js';
 
-/** A ring as read, not yet checked as a figure. Internal. */
+/** A ring as read, before its shape is checked. Internal. */
 export interface ReadRing {
   readonly places: readonly PlanPoint[];
   readonly bulges: readonly (Ratio | undefined)[] | undefined;
-  /** The path of the points, for faults of the figure. */
+  /** The path of the points, for faults of the shape. */
   readonly path: FieldPath;
-  /** The unit of the points, where they have one in common. */
+  /** The common unit of the points, if they have one. */
   readonly unit: string | undefined;
 }
 
-/** Stands for points that could not be read. Internal. */
+/** Replaces points that could not be read. Internal. */
 export const ORIGIN: PlanPoint = Object.freeze({ x: length(0, 'm'), y: length(0, 'm') });
 
-/** The exact ledger is for drawn outlines; scanned ones go through the bulk functions. */
+/** Maximum points of a drawn outline; scanned ones need the bulk functions. */
 const MOST_POINTS = 10_000;
 
-/** False, with a fault, for more points than a drawn outline has. Internal. */
+/** False, with a fault, for more points than a drawn outline may have. Internal. */
 export function isDrawable(reader: Reader, got: number, path: FieldPath): boolean {
   if (got <= MOST_POINTS) return true;
-  const words = `more than ${MOST_POINTS} points: take the bulk functions for a scanned outline`;
+  const words = `more than ${MOST_POINTS} points. Use the bulk functions for a scanned outline`;
   reader.fail('TOO_MANY', path, words, { most: MOST_POINTS, got });
   return false;
 }
 
-/** Reads a list of points, unless it is too long to be one by one. */
+/** Reads a list of points, unless it is too long. */
 function readList(reader: Reader, value: unknown, path: FieldPath): readonly unknown[] {
   const list = reader.list(value, path);
   return isDrawable(reader, list.length, path) ? list : [];
+}
+
+/** What a ring takes over: the unit of the outline round a hole, and how edges are counted. Internal. */
+export interface Around {
+  /** Of a hole: the unit of the outline round it. */
+  readonly unit?: string | undefined;
+  /** Of a hole: the points of the outline round it. */
+  readonly places?: readonly PlanPoint[];
+  /** The number of the first edge. */
+  readonly firstEdge: 0 | 1;
 }
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -48,20 +58,19 @@ const RING = Object.freeze({ unit: true, points: true, arcs: true });
 const OUTER_RING = Object.freeze({ ...RING, holes: true });
 const ARC = Object.freeze({ edge: true, bulgeMiddleOrdinate: true });
 
-/** Reads the points and arcs of a ring; of a hole with the outline round it. Internal. */
+/** Reads the points and arcs of a ring; a hole may use the unit of its outline. Internal. */
 export function readRing(
   reader: Reader,
   value: unknown,
   path: FieldPath,
-  around?: Pick<ReadRing, 'unit'>,
+  { unit, places: round, firstEdge }: Around = { firstEdge: 0 },
 ): ReadRing {
-  const unit = around?.unit;
   const nothing = { places: [], bulges: undefined, path, unit };
   if (value === undefined) {
     reader.fail(
       'REQUIRED',
       path,
-      'is missing: write { "unit": "ft", "points": [[0, 0], [24, 0], ...] }',
+      'missing. Write { "unit": "ft", "points": [[0, 0], [24, 0], ...] }',
     );
     return nothing;
   }
@@ -75,13 +84,13 @@ export function readRing(
   const before = reader.faults();
   const fields = reader.object(value, path);
   if (reader.faults() > before) return nothing;
-  const misspelt = refuseUnknown(reader, fields, path, around === undefined ? OUTER_RING : RING);
+  const misspelt = refuseUnknown(reader, fields, path, round === undefined ? OUTER_RING : RING);
   const isMisspelt = (name: string) => fields[name] === undefined && misspelt.has(name);
   const at = [...path, 'points'];
   const hasUnit = fields['unit'] !== undefined;
   if (!hasUnit && isListOfObjects(fields['points'])) {
     const places = open(readLengths(reader, fields['points'], at));
-    const bulges = readArcs(reader, fields, path, { count: places.length });
+    const bulges = readArcs(reader, fields, path, { count: places.length, firstEdge });
     return { places, bulges, path: at, unit: undefined };
   }
   const own = isMisspelt('unit')
@@ -89,11 +98,15 @@ export function readRing(
     : readLengthUnit(reader, hasUnit ? fields['unit'] : unit, [...path, 'unit']);
   if (isMisspelt('points')) return nothing;
   const places = open(readPairs(reader, fields['points'], at, own ?? STAND_IN));
-  const bulges = readArcs(reader, fields, path, { count: places.length, unit: own ?? STAND_IN });
+  const bulges = readArcs(reader, fields, path, {
+    count: places.length,
+    firstEdge,
+    unit: own ?? STAND_IN,
+  });
   return own === undefined ? nothing : { places, bulges, path: at, unit: own };
 }
 
-/** A unit in which no number is too large: points whose own is not known are read for faults alone. */
+/** A unit in which no number is too large, to check points whose own unit is not known. */
 const STAND_IN = 'mm';
 
 const isListOfObjects = (value: unknown): value is readonly object[] =>
@@ -101,7 +114,7 @@ const isListOfObjects = (value: unknown): value is readonly object[] =>
   value.length > 0 &&
   value.every((item) => typeof item === 'object' && item !== null && !Array.isArray(item));
 
-/** Leaves out a last point that repeats the first. */
+/** Drops a last point that repeats the first. */
 function open(places: readonly PlanPoint[]): readonly PlanPoint[] {
   const [first, last] = [places[0], places.at(-1)];
   if (places.length < 2 || first === undefined || last === undefined) return places;
@@ -111,7 +124,7 @@ function open(places: readonly PlanPoint[]): readonly PlanPoint[] {
 function readLengths(reader: Reader, list: readonly unknown[], path: FieldPath): PlanPoint[] {
   return readList(reader, list, path).map((item, index) => {
     const { x, y } = readShape(reader, item, [...path, index], POINT);
-    // what stands in for a point is never used: the reader has a fault
+    // a stand-in is never used: the reader has a fault
     return x === undefined || y === undefined ? ORIGIN : { x, y };
   });
 }
@@ -135,7 +148,7 @@ function readArcs(
   reader: Reader,
   fields: Fields,
   path: FieldPath,
-  ring: { readonly count: number; readonly unit?: string },
+  ring: { readonly count: number; readonly firstEdge: 0 | 1; readonly unit?: string },
 ): readonly (Ratio | undefined)[] | undefined {
   if (fields['arcs'] === undefined) return undefined;
   const at = [...path, 'arcs'];
@@ -149,10 +162,17 @@ function readArcs(
     const misspelt = refuseUnknown(reader, arc, own, ARC);
     if ([...misspelt].some((name) => arc[name] === undefined)) return;
     const bulge = readBulge(reader, arc['bulgeMiddleOrdinate'], own, ring.unit);
-    const edge = readEdge(reader, arc['edge'], [...own, 'edge'], ring.count);
+    const edge = readEdge(reader, arc['edge'], [...own, 'edge'], ring);
     if (edge === undefined || signOfRatio(bulge) === 0) return;
     if (bulges[edge] !== undefined) {
-      reader.fail('DUPLICATE_ID', [...own, 'edge'], `edge ${edge} has two arcs`, { edge });
+      reader.fail(
+        'DUPLICATE_ID',
+        [...own, 'edge'],
+        `edge ${edge + ring.firstEdge} has two arcs. Remove one of them`,
+        {
+          edge: edge + ring.firstEdge,
+        },
+      );
     }
     bulges[edge] = bulge;
   });
@@ -172,14 +192,18 @@ function readEdge(
   reader: Reader,
   value: unknown,
   path: FieldPath,
-  count: number,
+  { count, firstEdge }: { readonly count: number; readonly firstEdge: 0 | 1 },
 ): number | undefined {
-  if (typeof value === 'number' && Number.isInteger(value) && value >= 0 && value < count) {
-    return value;
-  }
-  if (value === undefined) reader.fail('REQUIRED', path, 'is missing: name the edge of the arc');
+  const edge = typeof value === 'number' ? value - firstEdge : -1;
+  if (Number.isInteger(edge) && edge >= 0 && edge < count) return edge;
+  if (value === undefined)
+    reader.fail(
+      'REQUIRED',
+      path,
+      `missing. Write the number of the edge, such as ${firstEdge} for the edge from the first point to the second`,
+    );
   else if (count > 0) {
-    const words = `expected the number of an edge, 0 to ${count - 1}, got ${shown(value)}`;
+    const words = `expected the number of an edge, ${firstEdge} to ${count - 1 + firstEdge}, got ${shown(value)}`;
     reader.fail(typeof value === 'number' ? 'OUT_OF_RANGE' : 'WRONG_TYPE', path, words);
   }
   return undefined;

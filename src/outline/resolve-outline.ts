@@ -13,23 +13,23 @@ import {
   type UnitedCorner,
 } from '../geometry/ring/unite-rings.js';
 
-/** Chords this many radians long leave their arc by less than 1/80 000 of its radius. */
+/** Chords of this angle [rad] are within 1/80 000 of the radius of their arc. */
 const STEP = 0.01;
 
 /**
- * The widened outline where edges vanish or it runs into itself: the outline, the strip that each
- * edge sweeps and the corners between them, united. The package only finds out which edges bound the
- * figure; where they meet is worked out from the exact edges, so that straight outlines stay exact.
- * Arcs are put in chords. Internal.
+ * The widened outline if edges vanish or it runs into itself: the union of the outline, the strip that
+ * each edge sweeps and the corners between them. The package only finds the edges that bound it. Their
+ * corners are worked out from the exact edges, so straight outlines stay exact. Arcs become chords.
+ * Internal.
  *
- * @returns the outer ring counter-clockwise, holes clockwise; undefined where the package fails
+ * @returns the outer ring counter-clockwise, holes clockwise; undefined if the package fails
  */
 export function resolveOutline(
   moves: readonly Move[],
   made: readonly (readonly MovedEdge[])[],
 ): readonly (readonly Vector[])[] | undefined {
   const swept = moves.map((move, index) => sweptRing(move, made[index] ?? []));
-  // the outline itself is put in too: nothing of it can be lost to an edge that has run backward
+  // the outline itself is included, so no part of it is lost to an edge that has run backward
   const own = moves.map((move) => leftTurned(move, chordsOf(move.ring, move.isHole, STEP).points));
   const rings = [...swept, ...own];
   const given = rings.flat();
@@ -47,14 +47,14 @@ export function resolveOutline(
     .filter((ring) => ring.length > 2 && Math.abs(roughNumber(doubleArea(ring))) > sliver);
 }
 
-/** Points in the order that has the paving on its left. */
+/** The points in the order that keeps the paving on the left. */
 const leftTurned = ({ ring, isHole }: Move, points: readonly Vector[]): readonly Vector[] =>
   isOutwardRight(ring, isHole) ? points : [...points].reverse();
 
 /**
- * The line round all that the edges sweep, with the paving on its left. Where an edge vanishes, it
- * goes through the old corner instead of the place where the moved edges would meet: each strip is
- * then whole, and strips that overlap are united.
+ * The line around the area that the edges sweep, with the paving on its left. At an edge that vanishes
+ * it goes through the old corner instead of the point where the moved edges meet. Each strip is then
+ * whole, and strips that overlap are united.
  */
 function sweptRing(move: Move, edges: readonly MovedEdge[]): readonly Vector[] {
   const isRight = isOutwardRight(move.ring, move.isHole);
@@ -96,11 +96,11 @@ interface ArcSide {
   readonly isRight: boolean;
 }
 
-/** The points inside an arc. */
+/** The chord points between the ends of an arc. */
 const chordsBetween = (a: Vector, b: Vector, { bulge, isRight }: ArcSide): readonly Vector[] =>
   bulge === undefined ? [] : pointsOfArc(a, b, { height: toRight(bulge, isRight), step: STEP });
 
-/** The strips of an arc that has moved past its centre: each chord on its own, out and back. */
+/** The strips of an arc that has moved past its centre: one for each chord, out and back. */
 function strips({ start }: MovedEdge, chain: readonly Vector[], isOutwardRight: boolean): Vector[] {
   return chain.slice(1).flatMap((to, index) => {
     const from = chain[index] ?? to;
@@ -120,7 +120,7 @@ interface Placing {
   readonly near: number;
 }
 
-/** The exact place of a corner that the package has found. */
+/** The exact location of a corner that the package has found. */
 function placed(corner: UnitedCorner, placing: Placing): Vector {
   const { given, near } = placing;
   if (corner.given !== undefined) return given[corner.given] ?? vectorOf(...corner.at);
@@ -141,13 +141,13 @@ function placed(corner: UnitedCorner, placing: Placing): Vector {
   return onLine(a, minus(b, a), vectorOf(x, y));
 }
 
-/** The place on the line from a along u next to a point: any place on it leaves the area as it is. */
+/** The point on the line from a along u nearest to a point; the area is the same for any point on it. */
 function onLine(a: Vector, u: Vector, near: Vector): Vector {
   const share = divideRatios(dot(minus(near, a), u), squared(u));
   return plus(a, scaled(u, readNumber(roughNumber(share))));
 }
 
-/** Corners nearer than such a part of a step are one corner, worked out in two ways to 40 digits. */
+/** Corners closer than this share of a step are one corner, worked out in two ways to 40 digits. */
 const SAME_STEPS = 1e-12;
 
 const isSame = (a: Vector, b: Vector, near: number): boolean => {
@@ -155,7 +155,7 @@ const isSame = (a: Vector, b: Vector, near: number): boolean => {
   return Math.abs(roughNumber(x)) < near && Math.abs(roughNumber(y)) < near;
 };
 
-/** Leaves out points that repeat the one before or lie on the way from it to the next. */
+/** Removes points that repeat the one before or are in line with their neighbours. */
 function tidy(ring: readonly Vector[], near: number): readonly Vector[] {
   const apart = ring.filter((point, index) => !isSame(point, ring.at(index - 1) ?? point, near));
   return apart.filter((point, index) => {

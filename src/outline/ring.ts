@@ -6,14 +6,14 @@ export interface Ring {
   readonly points: readonly Vector[];
   /**
    * For each edge its middle ordinate if it is an arc, + where it bulges outward from the paving;
-   * left out where all edges are straight.
+   * left out if all edges are straight.
    */
   readonly bulges?: readonly (Ratio | undefined)[];
 }
 
 /** An outline that has been read and checked. Internal. */
 export interface Outline extends Ring {
-  /** The first point as given: the origin of the others, those of the holes too. */
+  /** The first point as given, the origin of all others, holes included. */
   readonly origin: PlanPoint;
   readonly holes: readonly Ring[];
 }
@@ -21,7 +21,7 @@ export interface Outline extends Ring {
 /** The rings of an outline: the outer one first, then the holes. Internal. */
 export const ringsOf = (outline: Outline): readonly Ring[] => [outline, ...outline.holes];
 
-/** Runs through the edges of a ring. Internal. */
+/** Iterates over the edges of a ring. Internal. */
 export function forEachEdge(
   points: readonly Vector[],
   visit: (a: Vector, b: Vector, edge: number) => void,
@@ -30,3 +30,7 @@ export function forEachEdge(
     visit(a, points[(edge + 1) % points.length] ?? a, edge);
   });
 }
+
+/** True for an outline with an arc edge, in its holes too. Internal. */
+export const hasArcs = (outline: Outline): boolean =>
+  ringsOf(outline).some(({ bulges }) => bulges !== undefined);

@@ -19,18 +19,18 @@ import { readOutline, type Outline, type OutlineInput } from './read-outline.js'
 import { resolveOutline } from './resolve-outline.js';
 import { ringsOf, type Ring } from './ring.js';
 
-/** An outline and how far its edges move out. */
+/** An outline and the distances by which its edges move out. */
 export interface WidenOutlineOptions {
-  /** As in `outlineArea`; arcs and holes may be given. */
+  /** Outline of the paving, as in `outlineArea`; it may have arcs and holes. */
   readonly outline: OutlineInput;
   /** Distance for every edge [length], 0 to 100 m; or give `perEdge`. */
   readonly by?: LengthInput;
   /**
-   * A distance for each edge [length], 0 to 100 m: edge k runs from point k to the next, the edges of
-   * the holes follow in their order; or give `by`.
+   * A distance for each edge [length], 0 to 100 m; or give `by`. Edge k runs from point k to the next.
+   * The edges of the holes follow in order.
    */
   readonly perEdge?: readonly LengthInput[];
-  /** How corners are filled in. Default: `mitred`. */
+  /** Shape of the corners. Default: `mitred`. */
   readonly corners?: Corners;
 }
 
@@ -57,11 +57,11 @@ const distancesMatch: Check<typeof OPTIONS> = (reader, { outline, perEdge }, pat
 export interface WidenedArc {
   /** The edge, counted from 0. */
   readonly edge: number;
-  /** + where it bulges outward from the paving. */
+  /** Height of the arc over the middle of its chord, + if it bulges outward from the paving. */
   readonly bulgeMiddleOrdinate: Length;
 }
 
-/** What is left of a hole, or what the widened outline closes in. */
+/** A hole in a widened outline: what remains of a hole, or a gap that closes in. */
 export interface WidenedHole {
   /** Its corners in order. */
   readonly points: readonly PlanPoint[];
@@ -69,45 +69,49 @@ export interface WidenedHole {
   readonly arcs: readonly WidenedArc[];
 }
 
-/** An outline that has been moved out, and what it encloses. */
+/** A widened outline and its area. */
 export interface WidenedOutline extends Worked {
-  /** The outer edge. */
+  /** Corners of the outer edge, in order. */
   readonly outline: readonly PlanPoint[];
-  /** The edges of it that are arcs. */
+  /** Edges of the outer edge that are arcs. */
   readonly arcs: readonly WidenedArc[];
-  /** What is left of the holes. */
+  /** Holes that remain, and gaps that close in. */
   readonly holes: readonly WidenedHole[];
-  /** Less the holes. */
+  /** Area, without the holes. */
   readonly area: Area;
-  /** True where edges have vanished or parts have run together: a notch that has closed, say. */
+  /** True if edges have vanished or parts have run together, such as a notch that closes. */
   readonly closesUp: boolean;
   /**
    * Corners so sharp that the mitre reaches more than ten widths out: cut it off, or round it.
-   * Corner k is where edge k starts; those of the holes follow.
+   * Corner k is at the start of edge k; the corners of the holes follow.
    */
   readonly longMitres: readonly number[];
 }
 
 /**
- * Moves the edges of an outline outward, each by its own distance: every edge is shifted square to
- * itself and the corners are filled in. Mitred, neighbours run on, or are cut back, to where they
- * meet, so that nothing reaches past the line of an edge that stays; for one distance d all round
- * `A' = A + P d + d^2 sum(tan(turn / 2))`. A mitre that reaches over ten times the larger of its two
- * distances from the old corner is named in `longMitres`. Round, convex corners are arcs about the old
- * corner unless the edges are cut back; then `A' = A + P d + pi d^2` for a convex outline. Where edges in one line, or almost, move by different distances, a
- * step is put in between. Holes get smaller.
+ * Moves the edges of an outline outward, each by its own distance. Every edge moves square to itself,
+ * and the corners are filled in:
  *
- * Where edges vanish or the outline runs into itself (a notch narrower than twice the distance, a
- * small island) the swept strips are united: the notch closes. Outlines of straight edges with mitred
- * corners are exact in every case (what is narrower than 1/60 000 000 of the figure may close too);
- * arcs and round corners are taken to 40 digits (an arc that misses its corner by less than a
- * millimetre is led to it), or put in chords that leave them by less than 1/80 000 of the radius where
- * something closes up.
+ * - Mitred: neighbours are extended, or cut back, to the point where they meet, so nothing reaches past
+ *   the line of an edge that does not move. For one distance d all round,
+ *   `A' = A + P d + d^2 sum(tan(turn / 2))`. `longMitres` lists each corner whose mitre reaches more
+ *   than ten times the larger of its two distances from the old corner.
+ * - Round: convex corners are arcs about the old corner unless the edges are cut back. For a convex
+ *   outline `A' = A + P d + pi d^2`.
+ *
+ * If neighbours in one line, or almost, move by different distances, there is a step between them.
+ * Holes get smaller. If edges vanish or the outline runs into itself (a notch narrower than twice the
+ * distance, a small island), the swept strips are united and the notch closes.
+ *
+ * Straight outlines with mitred corners are always exact, but gaps narrower than 1/60 000 000 of the
+ * outline may close too. Arcs and round corners are kept to 40 digits; an arc that ends within a
+ * millimetre of its corner is extended to it. If something closes up, arcs become chords within
+ * 1/80 000 of the radius.
  *
  * @param options - see {@link WidenOutlineOptions}
  * @returns the moved points, arcs and holes, and the area they enclose
- * @throws `COUNT_MISMATCH`, `CONFLICTING_FIELDS`, `NEGATIVE`, `OUT_OF_RANGE`, `OUTLINE_UNRESOLVED` and the codes of
- *   {@link outlineArea}
+ * @throws `COUNT_MISMATCH`, `CONFLICTING_FIELDS`, `NEGATIVE`, `OUT_OF_RANGE`, `OUTLINE_UNRESOLVED` and
+ *   the codes of {@link outlineArea}
  * @source derived
  * @example
  * const triangle = { unit: 'm', points: [[0, 0], [3, 0], [0, 4]] } as const;
@@ -129,7 +133,7 @@ export const widen = (
 ): WidenedOutline => widenRead(outline, { distances, corners: 'mitred', path });
 
 interface Widening {
-  /** One for each edge, those of the holes after those of the outer ring; none left is zero. */
+  /** Distance of each edge, outer ring first, then the holes. */
   readonly distances: readonly Length[];
   readonly corners: Corners;
   readonly path: FieldPath;
@@ -175,7 +179,7 @@ export function widenRead(
 
 type MovedEdges = readonly MovedEdge[];
 
-/** The moved rings, where every edge keeps its way and nothing crosses; else undefined. */
+/** The moved rings if every edge keeps its direction and nothing crosses; else undefined. */
 function simplyMoved(made: readonly MovedEdges[]): readonly Ring[] | undefined {
   const isKept = made.every((edges) => edges.every((edge) => !edge.vanishes && edge.isClean));
   if (!isKept) return undefined;
@@ -184,13 +188,18 @@ function simplyMoved(made: readonly MovedEdges[]): readonly Ring[] | undefined {
   return crossingEdges(chords) === undefined ? rings : undefined;
 }
 
-/** Inside the library edges are moved inward too (a border); what closes up then is refused. */
+/** The library also moves edges inward (a border). An outline that then closes up is refused. */
 function refuseInward(made: readonly MovedEdges[], path: FieldPath): void {
   const edges = made.flat();
   if (!edges.some(({ start }) => signOfRatio(start.distance) < 0)) return;
   const edge = edges.findIndex(({ vanishes }) => vanishes);
   const params = edge < 0 ? {} : { edge };
-  throw fault('SELF_INTERSECTION', 'the edges run into each other once moved', params, path);
+  throw fault(
+    'SELF_INTERSECTION',
+    'the edges run into each other when they are moved',
+    params,
+    path,
+  );
 }
 
 /** Outer ring and holes of the united figure. */
@@ -202,11 +211,11 @@ function resolved(
   const rings = resolveOutline(moves, made)?.map((points): Ring => ({ points }));
   const outer = rings?.filter(({ points }) => signOfRatio(doubleArea(points)) > 0) ?? [];
   const holes = rings?.filter(({ points }) => signOfRatio(doubleArea(points)) < 0) ?? [];
-  // what is widened hangs together: one ring goes round it
+  // a widened outline is in one piece, so one ring goes around it
   if (outer.length !== 1) {
     throw fault(
       'OUTLINE_UNRESOLVED',
-      'the widened outline cannot be made out: draw it by hand',
+      'the widened outline could not be worked out. Widen by less, or enter the dig line by hand',
       {},
       path,
     );
@@ -214,7 +223,7 @@ function resolved(
   return [...outer, ...holes];
 }
 
-/** The points of a ring as places. Internal. */
+/** The points of a ring in plan coordinates. Internal. */
 export const placesOf = ({ origin }: Outline, { points }: Ring): PlanPoint[] =>
   points.map((point) => pointFrom(origin, point));
 

@@ -74,9 +74,7 @@ describe('areaByBearings', () => {
     });
     expect(round.closure.oneIn).toBeNull();
     const off = pentagon.map((bearing, k) => ({ bearing, distance: k === 0 ? '1.005 m' : '1 m' }));
-    expect(areaByBearings({ courses: off }).closure.oneIn?.toFixed(30)).toBe(
-      `1001.${'0'.repeat(30)}`,
-    );
+    expect(areaByBearings({ courses: off }).closure.oneIn).toBe(1001);
     expect(points.map(({ x, y }) => `${x.to('m').toString()} ${y.to('m').toString()}`)).toEqual([
       '500 1000',
       '500 1010',
@@ -92,7 +90,7 @@ describe('areaByBearings', () => {
     const { closure, courses, working } = areaByBearings({ courses: long });
     expect(closure.latitude.to('m').toString()).toBe('0.4');
     expect(closure.distance.to('m').toString()).toBe('0.4');
-    expect(closure.oneIn?.toString()).toBe('101');
+    expect(closure.oneIn).toBe(101);
     // 0.4 x 10.4 / 40.4 off the first, 0.4 x 10 / 40.4 off the others
     expect(courses[0]?.adjustedLatitude.to('m').toFixed(9)).toBe((10.4 - 4.16 / 40.4).toFixed(9));
     expect(courses[1]?.adjustedLatitude.to('m').toFixed(9)).toBe((-4 / 40.4).toFixed(9));

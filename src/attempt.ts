@@ -1,13 +1,23 @@
 import { fault, isSettlineError, type Issue } from './errors.js';
 
-/** What {@link attempt} gives back: the value, or all the faults. */
+/** Result of {@link attempt}: the value, or all the faults. */
 export type Outcome<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly errors: readonly Issue[] };
+  | {
+      /** True if the calculation returned a value. */
+      readonly ok: true;
+      /** Value that the calculation returned. */
+      readonly value: T;
+    }
+  | {
+      /** False if the input was refused. */
+      readonly ok: false;
+      /** Every fault of the input. */
+      readonly errors: readonly Issue[];
+    };
 
 /**
- * Runs a calculation and returns its faults instead of throwing them: the twin of every entry point
- * that throws. Errors that are not the library's own (a bug) pass through.
+ * Runs a calculation and returns its faults instead of throwing them. Other errors (a bug) pass
+ * through.
  *
  * @example
  * const outcome = attempt(() => buildUp({ layers: [] }));

@@ -1,115 +1,122 @@
 import { shownText } from './shown-text.js';
 
 /**
- * The one error class of the library and the list of its codes.
- *
- * A code is stable: an app may translate by it. The text beside each code here is what the code
- * means; the message on an error says what was wrong in this very case.
+ * The error codes of the library, each with its meaning. A code is stable, so an app can translate by
+ * it. The message of an error describes the fault itself.
  */
 export const ERROR_CODES = {
   // reading a number or a unit
-  UNIT_MISSING: 'a bare number where a unit is needed',
+  UNIT_MISSING: 'a number without its unit',
   UNIT_UNKNOWN: 'a unit that is not in the catalogue',
   UNIT_AMBIGUOUS: 'a unit name that means more than one unit (a bare "ton")',
-  DIMENSION_MISMATCH: 'a unit or quantity of another kind than the one needed',
-  NOT_FINITE: 'NaN or infinity where a number is needed',
-  NOT_A_NUMBER: 'text that does not spell a number',
+  DIMENSION_MISMATCH: 'a unit or quantity of the wrong kind',
+  NOT_FINITE: 'NaN or infinity instead of a number',
+  NOT_A_NUMBER: 'text that is not a number',
   DIVISION_BY_ZERO: 'a division by zero',
-  OUT_OF_RANGE: 'a value beyond what the work can mean: a slip of a digit or of a unit',
-  NO_KNOWN_PRODUCT: 'a product or quotient of quantities that is no quantity of the catalogue',
-  OPERATOR_ON_QUANTITY: 'quantities compared or calculated with by <, >, + or *',
+  OUT_OF_RANGE: 'a value outside its range, often a wrong digit or unit',
+  NO_KNOWN_PRODUCT: 'a product or quotient that has no quantity in this library',
+  OPERATOR_ON_QUANTITY: '<, >, + or * used on quantities',
+  TABLE_UNCLEAR: 'a table of text that can be read in more than one way, or not at all',
   TEXT_UNREADABLE: 'text that cannot be read; params.reason says why',
 
   // rounding and printing
-  INCREMENT_NOT_POSITIVE: 'a rounding step that is not more than zero',
+  INCREMENT_NOT_POSITIVE: 'a rounding step that is not greater than zero',
   INCREMENT_UNSUITABLE: 'a rounding step that the printed form cannot show',
 
   // fields of an input object
   REQUIRED: 'a field that is missing',
   WRONG_TYPE: 'a field of the wrong type',
   UNKNOWN_FIELD: 'a field that does not exist',
-  UNKNOWN_CHOICE: 'a word that is not among the choices',
-  NOT_POSITIVE: 'a value that must be more than zero',
-  NEGATIVE: 'a value that must not be negative',
+  UNKNOWN_CHOICE: 'a word that is not one of the choices',
+  NOT_POSITIVE: 'a value that is not greater than zero',
+  NEGATIVE: 'a negative value that must be zero or more',
   EMPTY: 'a name or text with nothing in it',
-  TOO_LONG: 'a name, text or number with more characters than are taken',
+  TOO_LONG: 'a name, text or number with too many characters',
   BAD_CHARACTER: 'a line break or control character in a name',
   EMPTY_LIST: 'a list with nothing in it',
   TOO_FEW: 'fewer entries than are needed',
-  TOO_MANY: 'more entries than are taken',
+  TOO_MANY: 'more entries than the list may hold',
   NOT_WHOLE: 'a number that must be whole',
-  COUNT_MISMATCH: 'two lists, or a list and a figure, whose counts do not match',
-  WRONG_STATE: 'a volume in another state (bank, loose, compacted) than the one needed',
-  MORE_FAULTS: 'more faults than are listed',
-  DUPLICATE_ID: 'the same id twice',
-  LAYER_ORDER: 'layers out of their order from the top down',
+  COUNT_MISMATCH: 'two counts that do not match, of lists or of a list and a number',
+  WRONG_STATE: 'a volume in the wrong state (bank, loose, compacted)',
+  MORE_FAULTS: 'faults beyond those listed',
+  DUPLICATE_ID: 'an id that is used twice',
+  LAYER_ORDER: 'layers that are not listed from the top down',
   UNKNOWN_ID: 'an id that is defined nowhere',
 
   // the work itself
   POINTS_COINCIDE: 'points that are all the same point',
-  DIRECTION_UNDEFINED: 'points that spread alike in every direction',
+  DIRECTION_UNDEFINED: 'points evenly spread, so no line fits',
   SELF_INTERSECTION: 'an outline that crosses or touches itself',
-  ZERO_AREA: 'an outline that encloses nothing',
-  CAPACITY_EXCEEDED: 'more pieces than can be counted',
-  HOLE_OUTSIDE: 'a hole that does not lie in the outline, clear of other holes',
-  OUTLINE_UNRESOLVED: 'a widened outline that could not be made out',
+  ZERO_AREA: 'an outline without area',
+  CAPACITY_EXCEEDED: 'a count that is too large',
+  HOLE_OUTSIDE: 'a hole that is not inside the outline, clear of other holes',
+  OUTLINE_UNRESOLVED: 'a widened or combined outline that could not be worked out',
+  OUTLINES_OVERLAP: 'two pavings that overlap',
 
   // grades and levels
-  STATION_ORDER: 'stations that do not run forward',
-  POINTS_COLLINEAR: 'points that lie on one line where a circle or a plane needs them apart',
+  STATION_ORDER: 'stations out of order',
+  POINTS_COLLINEAR: 'points on one line, so no circle or plane fits',
   PLANES_PARALLEL: 'two planes that never meet, or are the same',
-  SIDE_UNKNOWN: 'a point that does not tell on which side of a line a plane lies',
-  LIMITS_CONTRADICT: 'a least value above the greatest one',
-  BOOK_ROW: 'a row of a level book whose readings cannot stand together',
-  SIGHTS_EQUAL: 'two set-ups whose sights differ alike, so that no error of the level can show',
+  SIDE_UNKNOWN: 'a point on the line, so it does not show the side',
+  LIMITS_CONTRADICT: 'a minimum above its maximum',
+  BOOK_ROW: 'a row of a level book with readings that exclude each other',
+  SIGHTS_EQUAL:
+    'two set-ups with the same difference of sights, so they cannot show an error of the level',
   // strings, stakes and curves
-  TRIANGLE_IMPOSSIBLE: 'three lengths that close no triangle',
-  OUTSIDE_ARC: 'a mark that the arc does not reach',
+  TRIANGLE_IMPOSSIBLE: 'three lengths that cannot form a triangle',
+  OUTSIDE_ARC: 'a mark past the end of the arc',
   TANGENTS_OVERLAP: 'a rounded corner that is longer than its sides',
 
   // site and checks
-  NOT_INCREASING: 'values that must grow from one to the next',
-  LIMIT_NOT_SET: 'a tolerance that the chosen set does not print',
+  NOT_INCREASING: 'a value that is not greater than the one before',
+  LIMIT_NOT_SET: 'a tolerance that the chosen set does not have',
   READINGS_TOO_SPARSE: 'readings too far apart for the length of the straightedge',
 
   // materials
-  CONFLICTING_FIELDS: 'fields of which one follows from the others, or that exclude each other',
-  BORDER_TOO_DEEP: 'a border that the paving has no room for',
-  ARC_MEETS_CORNER: 'an arc with a border that meets its neighbour at a corner',
+  CONFLICTING_FIELDS: 'fields that exclude each other, or a field that follows from the others',
+  BORDER_TOO_DEEP: 'a border too deep for the paving',
+  ARC_MEETS_CORNER: 'a bordered arc that meets the next edge at a corner',
   ROLL_NARROWER_THAN_OVERLAP: 'an overlap that is not narrower than the roll',
   PASSING_RISES: 'more passing a finer sieve than a coarser one',
 
   // surfaces and volumes
-  TWO_HEIGHTS: 'two points at one place with different heights',
-  CORNERS_NOT_CONVEX: 'four corners that do not stand in order round a convex figure',
+  TWO_HEIGHTS: 'one point with two different heights',
+  CORNERS_NOT_CONVEX: 'four corners that do not form a convex outline, or are not in order',
+  BEND_TOO_TIGHT:
+    'paving so far inside a bend of its line of levels that a leg has no length there',
   SURFACES_APART: 'surfaces, or a surface and an outline, that share no area',
 
   // whole jobs
-  NOT_FOUR_CORNERS: 'four corners that make no rectangle, or are not in order',
-  JOB_INVALID: 'a job description with one or more faults; each stands in `issues`',
-  PLAN_INVALID: 'what is no plan, or a saved plan that cannot be read back',
-  PLAN_ALTERED: 'a saved plan with a figure that its job does not give',
+  NOT_FOUR_CORNERS: 'four corners that do not form a rectangle, or are not in order',
+  JOB_INVALID: 'a job with one or more faults; each is in `issues`',
+  PLAN_INVALID: 'not a plan, or a saved plan that cannot be read back',
+  PLAN_ALTERED: 'a saved plan with a figure that differs from its job',
 } as const;
 
-/** Every code a {@link SettlineError} may carry. */
+/** Code of a {@link SettlineError}. */
 export type ErrorCode = keyof typeof ERROR_CODES;
 
-/** The way to a field: `['stakes', 3, 'y']`. */
+/** Path of a field: `['stakes', 3, 'y']`. */
 export type FieldPath = readonly (string | number)[];
 
-/** One fault: where, which, in words, and the values for a translation. */
+/** One fault: path, code, message, and the values to translate it with. */
 export interface Issue {
+  /** Path of the field; empty for the whole input. */
   readonly path: FieldPath;
+  /** Stable code, so an app can translate by it. */
   readonly code: ErrorCode;
+  /** The fault and what to do about it, in one or two sentences. */
   readonly message: string;
+  /** The values in the message, for a translation. */
   readonly params: Readonly<Record<string, string | number | boolean>>;
 }
 
 const BRAND = Symbol.for('settline.error');
 
 /**
- * Thrown by every entry point that refuses its input. All faults of one call come at once, in
- * `issues`; `code`, `path` and `params` are those of the first (or `JOB_INVALID` for a whole job).
+ * The error that every function throws if it refuses input. `issues` holds all faults of the call;
+ * `code`, `path` and `params` are those of the first (or `JOB_INVALID` for a whole job).
  */
 export class SettlineError extends Error {
   readonly code: ErrorCode;
@@ -129,8 +136,13 @@ export class SettlineError extends Error {
 }
 
 /**
- * Tells a {@link SettlineError} from any other thrown value, also across the ESM and CJS copies of
- * the package, where `instanceof` fails.
+ * Tells a {@link SettlineError} from any other thrown value. It also works across the ESM and CJS
+ * copies of the package, where `instanceof` fails.
+ *
+ * @param value - the thrown value
+ * @returns true for an error of this library
+ * @example
+ * isSettlineError(new Error('no error of ours')) //=> false
  */
 export function isSettlineError(value: unknown): value is SettlineError {
   return value instanceof Error && (value as Error & { [BRAND]?: unknown })[BRAND] === true;
@@ -146,10 +158,21 @@ export function fault(
   return new SettlineError([{ path, code, message, params }]);
 }
 
-/** Writes a field path the way a person reads it: `pavements[0].layers[1].thickness`. */
+/**
+ * Writes a field path the way a person reads it.
+ *
+ * @param path - the `path` of an {@link Issue}: names and indexes
+ * @returns the path as one text; empty for the whole input
+ * @throws `WRONG_TYPE` if it is not a path
+ * @example
+ * pathText(['pavements', 0, 'layers', 1, 'thickness']) //=> 'pavements[0].layers[1].thickness'
+ */
 export function pathText(path: FieldPath): string {
+  if (!Array.isArray(path) || !Array.from<unknown>(path).every(isStep)) {
+    throw fault('WRONG_TYPE', 'expected a path: a list of names and indexes');
+  }
   let text = '';
-  for (const step of path) {
+  for (const step of path as FieldPath) {
     if (typeof step === 'number') text += `[${step}]`;
     else if (/^[A-Za-z_$][\w$]*$/.test(step)) text += text === '' ? step : `.${step}`;
     else text += `[${JSON.stringify(step)}]`;
@@ -157,7 +180,10 @@ export function pathText(path: FieldPath): string {
   return text;
 }
 
-/** So many faults stand in the message; `issues` holds all. */
+const isStep = (step: unknown): step is string | number =>
+  typeof step === 'string' || typeof step === 'number';
+
+/** Number of faults in the message; `issues` holds all. */
 const MOST_DESCRIBED = 20;
 
 function describeIssues(issues: readonly Issue[]): string {
@@ -168,7 +194,7 @@ function describeIssues(issues: readonly Issue[]): string {
 
 function describeIssue({ path, message }: Issue): string {
   if (path.length === 0) return message;
-  // a key may be the caller's own text
+  // a key may be text of the caller
   const steps = path.map((step) => (typeof step === 'string' ? shownText(step) : step));
   return `${pathText(steps)}: ${message}`;
 }

@@ -2,17 +2,17 @@ import { closestMatch } from 'leven';
 import type { Issue } from './errors.js';
 import { shownText } from './shown-text.js';
 
-/** Up to so many known names are listed where none is near. */
+/** Number of known names to list if none is close. */
 const MOST_LISTED = 12;
 
-/** What to say of an unknown key, and the known one that was meant, if one is near. Internal. */
+/** The message for an unknown key, with the closest known key, if any. Internal. */
 export interface UnknownField {
   readonly message: string;
   readonly params: Issue['params'];
   readonly meant: string | undefined;
 }
 
-/** The words for an unknown key: without decimal code, for the kernels too. Internal. */
+/** Describes an unknown key. No decimal code: the kernels use it too. Internal. */
 export function unknownField(key: string, known: readonly string[]): UnknownField {
   const meant = key.length > 60 ? undefined : nearest(key, known);
   const shown = shownText(key);
@@ -29,7 +29,9 @@ export function unknownField(key: string, known: readonly string[]): UnknownFiel
   return { message: `unknown field${takes}`, params: { key: shown }, meant };
 }
 
-/** The known name that is like a key: letters swapped or missing, another case, singular or plural. */
+/**
+ * The known name closest to a key: letters swapped or missing, another case, singular or plural.
+ */
 function nearest(key: string, known: readonly string[]): string | undefined {
   const plain = key.toLowerCase();
   const sameLetters =
@@ -40,5 +42,5 @@ function nearest(key: string, known: readonly string[]): string | undefined {
   return closestMatch(key, [...known], { maxDistance });
 }
 
-/** The letters of a name in one order, whatever theirs: `lenght` has those of `length`. */
+/** The letters of a name, sorted: `lenght` has the same as `length`. */
 const lettersOf = (name: string): string => Array.from(name.toLowerCase()).sort().join('');

@@ -8,6 +8,6 @@ export function referenceQuantity<D extends Dimension>(
   dimension: D,
   { value, unit }: ReferenceValue,
 ): Quantity<D> {
-  // the unit is one of the catalogue; that it is one of this dimension is checked as it is read
+  // the unit is in the catalogue; reading checks that it has this dimension
   return toQuantity(dimension, { value, unit: unit as UnitOf<D> });
 }

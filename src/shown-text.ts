@@ -1,6 +1,6 @@
-/** No more of the caller's text goes into a message. */
+/** Characters of the caller's text that a message shows. */
 const MOST_SHOWN = 40;
 
-/** The caller's text, cut where it is long. Internal. */
+/** The caller's text, cut if it is long. Internal. */
 export const shownText = (text: string): string =>
   text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN - 3)}...` : text;

@@ -1,13 +1,13 @@
 import type { Dimension } from './units/catalogue.js';
-import type { Quantity } from './units/quantity.js';
+import type { AnyQuantity, Quantity } from './units/quantity.js';
 
-/** How a measurement stands against a limit, its uncertainty counted. */
+/** Result of comparing a measurement with a limit, including its uncertainty. */
 export type Verdict = 'pass' | 'unclear' | 'fail';
 
 /**
- * Judges by the margin, which is negative beyond the limit: `pass` where the whole band of
- * uncertainty keeps the limit, `fail` where none of it does, `unclear` between. Exactly on the limit
- * with nothing uncertain passes. Internal.
+ * Judges by the margin, which is negative out of limits: `pass` if the whole band of uncertainty is
+ * within the limit, `fail` if none of it is, else `unclear`. A value exactly on the limit, without
+ * uncertainty, passes. Internal.
  */
 export function verdictOf<D extends Dimension>(
   margin: Quantity<D>,
@@ -17,7 +17,11 @@ export function verdictOf<D extends Dimension>(
   return margin.plus(uncertainty).isNegative() ? 'fail' : 'unclear';
 }
 
-/** The worst of some verdicts; `pass` for none. Internal. */
+/** Judges by the margin without uncertainty: a value exactly on the limit passes. Internal. */
+export const exactVerdict = (margin: AnyQuantity): 'pass' | 'fail' =>
+  margin.isNegative() ? 'fail' : 'pass';
+
+/** The worst of several verdicts; `pass` if there are none. Internal. */
 export function worstVerdict(verdicts: readonly Verdict[]): Verdict {
   if (verdicts.includes('fail')) return 'fail';
   return verdicts.includes('unclear') ? 'unclear' : 'pass';

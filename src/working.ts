@@ -1,18 +1,18 @@
 import type { SourceId } from './sources/catalogue.js';
-import type { Decimal } from './units/decimal.js';
+import { isDecimal, type Decimal } from './units/decimal.js';
 import { isQuantity, type AnyQuantity } from './units/quantity.js';
 
 /** A value in the working: a quantity, a plain number, or words. */
-export type StepValue = AnyQuantity | Decimal | number | string;
+export type StepValue = AnyQuantity | number | string;
 
-/** A value put into a formula, with the letter it has there. */
+/** An input of a formula, with its symbol. */
 export interface StepInput {
   readonly symbol: string;
   readonly name: string;
   readonly value: StepValue;
 }
 
-/** One line of working: what is worked out, how, from what, with what result and on whose word. */
+/** One step of the working: title, formula, inputs, result and source. */
 export interface Step {
   readonly title: string;
   readonly formula: string;
@@ -21,22 +21,22 @@ export interface Step {
   readonly source: SourceId;
 }
 
-/** A result that can show how it was come by. */
+/** A result that carries its working. */
 export interface Worked {
-  /** The steps, made when first asked for. Not part of the JSON form. */
+  /** The steps. Built on first access and left out of the JSON. */
   readonly working: readonly Step[];
 }
 
-/** Short form of a step input. */
-export const given = (symbol: string, name: string, value: StepValue): StepInput => ({
+/** Short form of a step input; a decimal becomes a number, which can be cloned. */
+export const given = (symbol: string, name: string, value: StepValue | Decimal): StepInput => ({
   symbol,
   name,
-  value,
+  value: isDecimal(value) ? value.toNumber() : value,
 });
 
 /**
- * Freezes a result through and through and hangs its working on it, made at the first request and
- * left out of loops and JSON.
+ * Deep-freezes a result and adds `working`, a non-enumerable getter that builds the steps on first
+ * access. Internal.
  */
 export function withWorking<T extends object>(
   fields: T,

@@ -1,7 +1,7 @@
 import type { FieldPath } from '../errors.js';
 import type { Reader } from './reader.js';
 
-/** Two fields of which one alone says nothing. Internal. */
+/** Two fields that go together: one alone is refused. Internal. */
 export function bothOrNeither(
   reader: Reader,
   fields: Readonly<Record<string, unknown>>,

@@ -5,8 +5,8 @@ import type { Reader } from './reader.js';
 import type { Field } from './shape.js';
 
 /**
- * Reads a ratio of compacted to loose thickness or volume: 0.5 to 1. A ratio above 1 is the usual
- * slip of giving loose over compacted. Internal.
+ * Reads compacted over loose thickness or volume, 0.5 to 1. Above 1 the usual mistake is loose over
+ * compacted. Internal.
  */
 export function readCompactedPerLoose(reader: Reader, value: unknown, path: FieldPath): Decimal {
   const { least, most, example } = COMPACTED_PER_LOOSE;
@@ -14,13 +14,9 @@ export function readCompactedPerLoose(reader: Reader, value: unknown, path: Fiel
   const ratio = reader.number(value, path, { sign: 'any', example });
   if (reader.faults() > before) return ONE;
   if (ratio.gte(least) && ratio.lte(most)) return ratio;
-  const hint = ratio.gt(1) ? '. Is it loose per compacted?' : '';
-  reader.fail(
-    'OUT_OF_RANGE',
-    path,
-    `compacted over loose must be between ${least} and ${most}, got ${ratio.toString()}${hint}`,
-    { got: ratio.toString() },
-  );
+  const got = ratio.toString();
+  const message = `${got} is outside ${least} to ${most}. Write compacted over loose: 4 in loose that compacts to 3.2 in is 0.8`;
+  reader.fail('OUT_OF_RANGE', path, message, { got });
   return ONE;
 }
 

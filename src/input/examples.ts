@@ -1,6 +1,6 @@
 import type { Dimension } from '../units/catalogue.js';
 
-/** What to write for a quantity, where its range has no example of its own. Internal. */
+/** What to write for a quantity whose range has no example. Internal. */
 export const EXAMPLES: Readonly<Record<Dimension, string>> = Object.freeze({
   length: 'a length, such as "6 in" or { "value": 150, "unit": "mm" }',
   area: 'an area, such as "320 ft2" or { "value": 30, "unit": "m2" }',

@@ -24,19 +24,19 @@ export const quantity = <D extends Dimension>(range: QuantityRange<D>): Field<Qu
   about: { kind: 'quantity', range: range as unknown as QuantityRange<Dimension> },
 });
 
-/** A plain number, as a decimal of 40 digits. Internal. */
+/** A number without unit, as a decimal of 40 digits. Internal. */
 export const number = (rule: NumberRule): Field<Decimal> => ({
   read: (reader, value, path) => reader.number(value, path, rule),
   about: { kind: 'number', rule },
 });
 
-/** A plain number as a float: for what is worked out in floats. Internal. */
+/** A number without unit, as a float. Internal. */
 export const float = (rule: NumberRule): Field<number> => ({
   read: (reader, value, path) => reader.number(value, path, rule).toNumber(),
   about: { kind: 'number', rule },
 });
 
-/** A plain number with all its digits: a third given as `'1/3'` stays a third. Internal. */
+/** A number without unit, exact: `'1/3'` stays a third. Internal. */
 export const ratio = (rule: NumberRule): Field<Ratio> => withAllDigits(number(rule));
 
 /** A number field read with all its digits. Internal. */
@@ -55,7 +55,7 @@ export const whole = (rule: NumberRule): Field<number> => ({
     const before = reader.faults();
     const count = reader.number(value, path, rule);
     if (reader.faults() === before && !count.isInteger()) {
-      const message = `must be a whole number, got ${count.toString()}`;
+      const message = `${count.toString()} is not a whole number`;
       reader.fail('NOT_WHOLE', path, message, { got: count.toString() });
     }
     return count.toNumber();
@@ -69,7 +69,7 @@ export const flag: Field<boolean> = {
   about: { kind: 'flag' },
 };
 
-/** A word out of a few. Internal. */
+/** One of several words. Internal. */
 export const choice = <const T extends string>(choices: readonly [T, ...T[]]): Field<T> => ({
   read: (reader, value, path) => reader.choice(value, path, choices),
   about: { kind: 'choice', choices },
@@ -83,9 +83,14 @@ const CONTROL = /[\u0000-\u001f\u007f\u2028\u2029]/;
 export const text = (most = MOST_TEXT): Field<string> => ({
   read: (reader, value, path) => {
     const read = reader.text(value, path);
-    if (read.length > most) reader.fail('TOO_LONG', path, `more than ${most} characters`, { most });
+    if (read.length > most)
+      reader.fail('TOO_LONG', path, `more than ${most} characters. Shorten it`, { most });
     if (CONTROL.test(read)) {
-      reader.fail('BAD_CHARACTER', path, 'a name has no line breaks or control characters');
+      reader.fail(
+        'BAD_CHARACTER',
+        path,
+        'has a line break or control character. Write the name on one line',
+      );
     }
     return read;
   },
@@ -99,7 +104,7 @@ export function optional<T>(field: Field<T>, fallback?: T): OptionalField<T | un
   return { ...field, isOptional: true, fallback };
 }
 
-/** An object of its own shape, and the name of its interface where a schema needs it. Internal. */
+/** An object with a shape, and the name of its interface if a schema needs it. Internal. */
 export const object = <S extends Shape>(
   shape: S,
   check?: Check<S>,
@@ -110,7 +115,7 @@ export const object = <S extends Shape>(
   about: { kind: 'object', shape, name },
 });
 
-/** How many entries a list has, and whether they have ids of their own. Internal. */
+/** How many entries a list may have, and which field must differ in each. Internal. */
 export interface ListRule {
   /** Default 1. */
   readonly least?: number;
@@ -124,7 +129,7 @@ export interface ListRule {
 
 const MOST_ENTRIES = 10_000;
 
-/** A list of like entries. Internal. */
+/** A list of entries of one kind. Internal. */
 export const list = <T>(item: Field<T>, rule: ListRule): Field<readonly T[]> => ({
   read: (reader, value, path) => readEntries(reader, { item, rule, value, path }),
   about: { kind: 'list', item, rule },
@@ -148,19 +153,19 @@ function readEntries<T>(
   if (least === 0 && Array.isArray(value) && value.length === 0) return [];
   if (Array.isArray(value) && value.length > most) {
     const got = value.length;
-    reader.fail('TOO_MANY', path, `${got} ${of}, no more than ${most} are taken`, { most, got });
+    reader.fail('TOO_MANY', path, `${got} ${of} are more than the limit of ${most}`, { most, got });
     return [];
   }
   const entries = reader.list(value, path);
   if (entries.length > 0 && entries.length < least) {
     const got = entries.length;
-    reader.fail('TOO_FEW', path, `${counted(got, of)}, at least ${least} are needed`, {
+    reader.fail('TOO_FEW', path, `${counted(got, of)} given, at least ${least} needed`, {
       least,
       got,
     });
   }
   if (unique !== undefined) refuseDoubles(reader, entries, { path, unique });
-  // entries with gaps are never used, unless the reader keeps parts: the reader has a fault
+  // entries with gaps are used only if the reader keeps parts: the reader has a fault
   return entries.map((entry, index) => readPart(reader, item, entry, [...path, index]) as T);
 }
 
@@ -191,7 +196,7 @@ function refuseDouble(
   }: { readonly id: string; readonly earlier: number; readonly path: FieldPath },
 ): void {
   const text = JSON.stringify(id.length > 40 ? `${id.slice(0, 37)}...` : id);
-  const message = `${text} is already used at position ${earlier}. Give each its own`;
+  const message = `${text} is already used by entry ${earlier + 1} of this list. Give each entry its own`;
   reader.fail('DUPLICATE_ID', path, message, { id: text, earlier });
 }
 
@@ -200,7 +205,7 @@ const fieldOf = (entry: unknown, name: string): unknown =>
     ? (entry as Record<string, unknown>)[name]
     : undefined;
 
-/** A field that is read in a way of its own, and its part of a schema where one is needed. Internal. */
+/** A field with its own reader, and its part of a schema if one is needed. Internal. */
 export const custom = <T>(
   read: (reader: Reader, value: unknown, path: FieldPath) => T,
   schema?: JsonSchemaPart,

@@ -1,12 +1,12 @@
 import { isPlain } from './plain.js';
 import type { Shape } from './shape.js';
 
-/** An entry of a list as it was given; null for one that is no object, or has a field it must not have. */
+/** An entry of a list as given; null if it is not an object, or has an unknown field. */
 export type GivenEntry = Readonly<Record<string, unknown>> | null;
 
 /**
- * The entries of a list as they were given, to judge what was left out even where another field of the
- * entry could not be read. Empty for what is no list, or is too long. Internal.
+ * The entries of a list as given, to find what was left out even if another field of the entry
+ * could not be read. Empty if the value is not a list, or the list is too long. Internal.
  */
 export const givenEntries = (value: unknown, shape: Shape, most: number): readonly GivenEntry[] =>
   Array.isArray(value) && value.length <= most

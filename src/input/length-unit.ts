@@ -5,8 +5,8 @@ import { shown } from './shown.js';
 const RULE = Object.freeze({ sign: 'any', example: '"ft" or "m"' } as const);
 
 /**
- * Reads the unit that points have in common: a bad unit is one fault, not one for each coordinate.
- * Undefined, with a fault, where it is not a unit of length. Internal.
+ * Reads the unit of a set of points: a bad unit is one fault, not one for each coordinate.
+ * Undefined, with a fault, if it is not a unit of length. Internal.
  */
 export function readLengthUnit(
   reader: Reader,

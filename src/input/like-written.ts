@@ -3,12 +3,12 @@ import { lengthWord } from '../units/length-words.js';
 import type { Length } from '../units/quantity.js';
 import { isPlain } from './plain.js';
 
-/** Enough to see that two lengths miss each other by a hair. */
+/** Enough digits to tell two lengths apart that differ slightly. */
 const DIGITS = 6;
 
 /**
- * A length that was worked out, for a message: in the unit in which the caller wrote another one, so
- * that feet are answered in feet. Internal.
+ * A calculated length for a message, in the unit the caller used for another one: feet are answered
+ * in feet. Internal.
  */
 export function likeWritten(worked: Length, given: unknown): string {
   const unit = unitOf(given);
@@ -24,7 +24,7 @@ const MARKS: Readonly<Record<string, LengthUnit>> = {
   '”': 'in',
 };
 
-/** The first unit of a length as written: feet of `7' 3 5/8"`; metres where none is seen. */
+/** The first unit of a length as written: feet of `7' 3 5/8"`; metres if there is none. */
 function unitOf(given: unknown): LengthUnit {
   const text: unknown = isPlain(given) ? given['unit'] : given;
   if (typeof text !== 'string') return 'm';

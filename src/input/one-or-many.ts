@@ -5,12 +5,14 @@ import type { Field } from './shape.js';
 
 /** One value for all, or one for each. Internal. */
 export interface OneOrMany<T> {
-  /** Null where each has its own. */
+  /** Null if each has its own. */
   readonly one: T | null;
   readonly many: readonly T[];
 }
 
-/** A field that takes one value for all, or a list; `of` is the plural of what it holds. Internal. */
+/**
+ * A field that takes one value for all, or a list; `of` names its values in the plural. Internal.
+ */
 export const oneOrMany = <T>(item: Field<T>, of: string): Field<OneOrMany<T>> => ({
   read: (reader, value, path) =>
     Array.isArray(value)
@@ -18,7 +20,7 @@ export const oneOrMany = <T>(item: Field<T>, of: string): Field<OneOrMany<T>> =>
       : { one: item.read(reader, value, path), many: [] },
 });
 
-/** One value for each of a number. Internal. */
+/** One value for each, `count` in all. Internal. */
 export const forEachOf = <T>({ one, many }: OneOrMany<T>, count: number): readonly T[] =>
   one === null ? many : Array.from({ length: count }, () => one);
 

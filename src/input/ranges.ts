@@ -4,9 +4,8 @@ import type { Dimension, UnitOf } from '../units/catalogue.js';
 import type { NumberRule, QuantityRule, Sign } from './reader.js';
 
 /**
- * What the inputs of the library may be: the one table of ranges, for functions and the job file
- * alike. Beyond its range a value is a slip of a digit or of a unit. Each range has an example that
- * messages show. Internal.
+ * The one table of input ranges, for functions and the job file. A value outside its range has a
+ * wrong digit or unit. Each range has an example that messages show. Internal.
  */
 export interface QuantityRange<D extends Dimension> extends QuantityRule<D> {
   readonly dimension: D;
@@ -14,7 +13,7 @@ export interface QuantityRange<D extends Dimension> extends QuantityRule<D> {
   readonly example: string;
 }
 
-/** A quantity of a sign up to a limit. Internal. */
+/** A quantity with a sign and a limit. Internal. */
 export function upTo<D extends Dimension>(
   dimension: D,
   sign: Sign,
@@ -26,7 +25,7 @@ export function upTo<D extends Dimension>(
     dimension,
     sign,
     example,
-    // made when first needed: an app reads few of these
+    // built on first use: an app reads few of these
     get most() {
       return (limit ??= fromUnit(dimension, wholeRatio(most), unit));
     },
@@ -49,13 +48,13 @@ const hours: Named<'time'> = (sign, most, example) => upTo('time', sign, [most, 
 
 /** A compacted layer of a pavement. */
 export const THICKNESS = /* #__PURE__ */ metres('positive', 5, '"5 in" or "125 mm"');
-/** A layer, lift or strip that may be nothing. */
+/** A layer, lift or strip that may be 0. */
 export const THICKNESS_OR_NONE = /* #__PURE__ */ metres('not-negative', 5, '"5 in" or "125 mm"');
 /** A string above finished grade, or at it. */
 export const STRING_HEIGHT = /* #__PURE__ */ metres('not-negative', 5, '"15 in" or "400 mm"');
 /** A dig, a cover, the depth of a footing. */
 export const DEPTH = /* #__PURE__ */ metres('positive', 50, '"18 in" or "450 mm"');
-/** A depth that may be nothing. */
+/** A depth that may be 0. */
 export const DEPTH_OR_NONE = /* #__PURE__ */ metres('not-negative', 50, '"18 in" or "450 mm"');
 /** A difference of level, up or down. */
 export const LEVEL_DIFFERENCE = /* #__PURE__ */ metres('any', 20, '"3 1/2 in" or "-90 mm"');
@@ -66,7 +65,7 @@ export const ELEVATION = /* #__PURE__ */ metres('any', 10000, '"98.40 ft" or "30
 /** A reading on a rod. */
 export const ROD_READING = /* #__PURE__ */ metres('not-negative', 20, '"4.37 ft" or "1.332 m"');
 
-/** A rod at its longest. */
+/** A rod at full length. */
 export const ROD_LENGTH = /* #__PURE__ */ metres('positive', 20, '"13 ft" or "4 m"');
 
 // ---- in plan
@@ -77,17 +76,17 @@ export const PLACE = /* #__PURE__ */ metres('any', 100_000_000, `"7' 3 5/8\\"" o
 export const STATION = /* #__PURE__ */ metres('any', 100_000, '"24 ft" or "7.50 m"');
 /** A distance in plan. */
 export const DISTANCE = /* #__PURE__ */ metres('positive', 100_000, '"24 ft" or "7.50 m"');
-/** A distance or run that may be nothing. */
+/** A distance or run that may be 0. */
 export const DISTANCE_OR_NONE = /* #__PURE__ */ metres(
   'not-negative',
   100_000,
   '"24 ft" or "7.50 m"',
 );
-/** What a rule for misclosures counts by: a distance, where it is not a set-up. */
+/** The distance that a rule for misclosures counts by. */
 export const COUNTED_DISTANCE = /* #__PURE__ */ metres('positive', 100_000, '"set-up" or "1 km"');
 /** A measure on a site: a side, a chord, a string, a straightedge. */
 export const SITE_LENGTH = /* #__PURE__ */ metres('positive', 10000, '"24 ft" or "7.50 m"');
-/** A measure on a site that may be nothing. */
+/** A measure on a site that may be 0. */
 export const SITE_LENGTH_OR_NONE = /* #__PURE__ */ metres(
   'not-negative',
   10000,
@@ -95,9 +94,9 @@ export const SITE_LENGTH_OR_NONE = /* #__PURE__ */ metres(
 );
 /** A measure on a site, to either side. */
 export const SITE_OFFSET = /* #__PURE__ */ metres('any', 10000, '"24 ft" or "-7.50 m"');
-/** How far something is set back, moved out, kept clear, lapped or turned up. */
+/** A set-back, a move outward, a clearance, a lap or an upturn. */
 export const SET_BACK = /* #__PURE__ */ metres('not-negative', 100, '"18 in" or "450 mm"');
-/** A zone round a marked line or a tree: what a law or an owner sets is never nothing. */
+/** A zone around a marked line or a tree: what a law or an owner sets is never 0. */
 export const ZONE = /* #__PURE__ */ metres('positive', 100, '"24 in" or "600 mm"');
 /** A radius: flat arcs have large ones. */
 export const RADIUS = /* #__PURE__ */ metres('positive', 1_000_000, '"12 ft" or "3.60 m"');
@@ -106,7 +105,7 @@ export const RADIUS = /* #__PURE__ */ metres('positive', 1_000_000, '"12 ft" or 
 
 /** A tolerance or an uncertainty. */
 export const TOLERANCE = /* #__PURE__ */ metres('not-negative', 10, '"1/4 in" or "6 mm"');
-/** A tolerance that leaves something. */
+/** A tolerance that must not be 0. */
 export const TOLERANCE_OF_SOME = /* #__PURE__ */ metres('positive', 10, '"1/4 in" or "6 mm"');
 /** An error of either sign. */
 export const ERROR = /* #__PURE__ */ metres('any', 10, '"1/4 in" or "-6 mm"');
@@ -123,24 +122,24 @@ export const SIEVE = /* #__PURE__ */ upTo('length', 'positive', [200, 'mm'], '"1
 /** A side or the thickness of a paver, an edging or a board. */
 export const UNIT_SIDE = /* #__PURE__ */ metres('positive', 5, '"7 7/8 in" or "200 mm"');
 
-/** A piece of edging, a roll of fabric across, a spacing of spikes. */
+/** A piece of edging, the width of a roll of fabric, a spacing of spikes. */
 export const PIECE = /* #__PURE__ */ metres('positive', 100, '"8 ft" or "2.4 m"');
 /** A measure of a machine: a wheel, a wheelbase, a plate. */
 export const MACHINE_PART = /* #__PURE__ */ metres('positive', 50, '"16 in" or "400 mm"');
-/** A measure of a machine that may be nothing. */
+/** A measure of a machine that may be 0. */
 export const MACHINE_PART_OR_NONE = /* #__PURE__ */ metres(
   'not-negative',
   50,
   '"34 in" or "850 mm"',
 );
-/** The trunk of a tree across. */
+/** Diameter of a trunk. */
 export const TRUNK = /* #__PURE__ */ metres('positive', 20, '"14 in" or "350 mm"');
 
 // ---- areas, volumes, masses
 
 /** A plan area. */
 export const AREA = /* #__PURE__ */ upTo('area', 'positive', [1000, 'ha'], '"320 ft2" or "30 m2"');
-/** A plan area that may be nothing. */
+/** A plan area that may be 0. */
 export const AREA_OR_NONE = /* #__PURE__ */ upTo(
   'area',
   'not-negative',
@@ -149,7 +148,7 @@ export const AREA_OR_NONE = /* #__PURE__ */ upTo(
 );
 /** A volume of soil, stone or sand. */
 export const VOLUME = /* #__PURE__ */ cubicMetres('positive', 10_000_000, '"10 yd3" or "8 m3"');
-/** A volume that may be nothing. */
+/** A volume that may be 0. */
 export const VOLUME_OR_NONE = /* #__PURE__ */ cubicMetres(
   'not-negative',
   10_000_000,
@@ -159,7 +158,7 @@ export const VOLUME_OR_NONE = /* #__PURE__ */ cubicMetres(
 export const BOX = /* #__PURE__ */ cubicMetres('positive', 1000, '"10 yd3" or "8 m3"');
 /** A mass of material. */
 export const MASS = /* #__PURE__ */ tonnes('positive', 1_000_000, '"13 t" or "26000 lb"');
-/** A mass that may be nothing. */
+/** A mass that may be 0. */
 export const MASS_OR_NONE = /* #__PURE__ */ tonnes(
   'not-negative',
   1_000_000,
@@ -181,13 +180,13 @@ export const DENSITY = /* #__PURE__ */ upTo(
 
 /** A slope of either direction. */
 export const SLOPE = /* #__PURE__ */ ratio('any', 10, '"2%", "1:48" or "1/4 in per ft"');
-/** A slope that must be more than level. */
+/** A slope that must not be 0. */
 export const SLOPE_OF_SOME = /* #__PURE__ */ ratio(
   'positive',
   10,
   '"2%", "1:48" or "1/4 in per ft"',
 );
-/** A slope, or the margin of one, that may be nothing. */
+/** A slope, or the margin of one, that may be 0. */
 export const SLOPE_OR_NONE = /* #__PURE__ */ ratio(
   'not-negative',
   10,
@@ -195,30 +194,30 @@ export const SLOPE_OR_NONE = /* #__PURE__ */ ratio(
 );
 /** A grade of paving, of either direction: up to 1 in 1. */
 export const GRADE = /* #__PURE__ */ ratio('any', 1, '"2%", "1:48" or "1/4 in per ft"');
-/** A fall or a limit of slope that may be nothing: up to 1 in 1. */
+/** A fall or a limit of slope that may be 0: up to 1 in 1. */
 export const FALL = /* #__PURE__ */ ratio('not-negative', 1, '"2%", "1:48" or "1/4 in per ft"');
-/** A limit of slope that must be more than level: up to 1 in 1. */
+/** A limit of slope that must not be 0: up to 1 in 1. */
 export const FALL_OF_SOME = /* #__PURE__ */ ratio('positive', 1, '"2%", "1:48" or "1/4 in per ft"');
 /** A direction: up to ten whole turns either way. */
 export const AZIMUTH = /* #__PURE__ */ degrees('any', 3600, '"45 deg"');
-/** A turn from one straight to the next: less than straight back. */
+/** A turn from one straight to the next, less than 180 degrees. */
 export const TURN = /* #__PURE__ */ degrees('positive', 179, '"90 deg"');
 /** An angle between flat and plumb. */
 export const STEEPNESS = /* #__PURE__ */ degrees('positive', 89, '"45 deg"');
 /** An angle at which two lines cross: less than half a turn. */
 export const CROSSING = /* #__PURE__ */ degrees('positive', 180, '"60 deg"');
-/** How far a beam may be off level. */
+/** Angle by which a beam may be off level. */
 export const BEAM_ANGLE = /* #__PURE__ */ degrees('not-negative', 1, '"10 arcsec"');
-/** How far an instrument is turned off its line. */
+/** Angle of an instrument off its line. */
 export const HEADING = /* #__PURE__ */ degrees('any', 90, '"3 deg"');
-/** How far a rod leans. */
+/** Lean of a rod. */
 export const TILT = /* #__PURE__ */ degrees('any', 45, '"2 deg"');
 
 // ---- the rest
 
 /** A length of time. */
 export const TIME = /* #__PURE__ */ hours('positive', 10000, '"22 s" or "1.5 h"');
-/** A length of time that may be nothing. */
+/** A length of time that may be 0. */
 export const TIME_OR_NONE = /* #__PURE__ */ hours('not-negative', 10000, '"22 s" or "1.5 h"');
 /** The speed of a plate or roller. */
 export const SPEED = /* #__PURE__ */ upTo(
@@ -267,13 +266,13 @@ export const FRACTION = /* #__PURE__ */ numbers({
   most: 1,
   example: '0.05 for 5%',
 });
-/** A share of more than nothing and no more than all. */
+/** A share, more than 0 and at most 1. */
 export const SHARE = /* #__PURE__ */ numbers({
   sign: 'positive',
   most: 1,
   example: '0.75 for 75%',
 });
-/** A share that may be nothing. */
+/** A share that may be 0. */
 export const SHARE_OR_NONE = /* #__PURE__ */ numbers({
   sign: 'not-negative',
   most: 1,
@@ -285,7 +284,7 @@ export const RUNOFF = /* #__PURE__ */ numbers({
   most: 1,
   example: '0.9 for a roof',
 });
-/** The share of a lane that a plate runs over again. */
+/** The share of a lane that a plate covers twice. */
 export const OVERLAP = /* #__PURE__ */ numbers({
   sign: 'not-negative',
   most: 0.9,
@@ -305,13 +304,13 @@ export const PERCENT = /* #__PURE__ */ numbers({
   most: 110,
   example: '95 for 95%',
 });
-/** How many percent a figure may be off. */
+/** Percent by which a figure may be off. */
 export const PERCENT_OFF = /* #__PURE__ */ numbers({
   sign: 'not-negative',
   most: 20,
   example: '2 for 2%',
 });
-/** Batter of a side, horizontal over vertical: upright to ten to one. */
+/** Batter of a side, horizontal over vertical: vertical to ten to one. */
 export const BATTER = /* #__PURE__ */ numbers({
   sign: 'not-negative',
   most: 10,
@@ -338,13 +337,13 @@ export const COMPACTED_PER_LOOSE = /* #__PURE__ */ numbers({
   most: 1,
   example: '0.8',
 });
-/** The chance of blaming a good reading: a test that is wrong half the time is none. */
+/** The chance of blaming a good reading. A test that is wrong half the time is no test. */
 export const SIGNIFICANCE = /* #__PURE__ */ numbers({
   sign: 'positive',
   most: 0.5,
   example: '0.05 for 5%',
 });
-/** How many of something: at least one. */
+/** A count: at least one. */
 export const COUNT = /* #__PURE__ */ numbers({
   sign: 'positive',
   least: 1,
@@ -379,7 +378,7 @@ export const NOTICE_DAYS = /* #__PURE__ */ numbers({
   most: 60,
   example: '2',
 });
-/** Days that locate marks hold. */
+/** Days that locate marks are valid. */
 export const MARK_DAYS = /* #__PURE__ */ numbers({
   sign: 'positive',
   least: 1,
@@ -393,7 +392,7 @@ export const ROOT_ZONE_FACTOR = /* #__PURE__ */ numbers({
   most: 40,
   example: '12',
 });
-/** A number of packs that may be nothing. */
+/** A number of packs that may be 0. */
 export const PACKS = /* #__PURE__ */ numbers({ sign: 'not-negative', most: 1000, example: '2' });
 /** Pieces in a pack. */
 export const PIECES_IN_PACK = /* #__PURE__ */ numbers({
@@ -402,20 +401,20 @@ export const PIECES_IN_PACK = /* #__PURE__ */ numbers({
   most: 1_000_000,
   example: '40',
 });
-/** How many of something: none or more. */
+/** A count: none or more. */
 export const COUNT_OR_NONE = /* #__PURE__ */ numbers({
   sign: 'not-negative',
   most: 1_000_000,
   example: '3',
 });
-/** How many standard deviations an uncertainty counts. */
+/** Standard deviations that an uncertainty covers. */
 export const COVERAGE = /* #__PURE__ */ numbers({
   sign: 'positive',
   least: 1,
   most: 5,
   example: '2',
 });
-/** How much of the curvature of the earth refraction takes back. */
+/** Share of the curvature of the earth that refraction offsets. */
 export const REFRACTION = /* #__PURE__ */ numbers({
   sign: 'not-negative',
   most: 0.99,
@@ -433,7 +432,7 @@ export const PERCENT_PASSING = /* #__PURE__ */ numbers({
   most: 100,
   example: '94 for 94%',
 });
-/** What was delivered over what was expected, at most: one or more. */
+/** Maximum of delivered over expected: 1 or more. */
 export const AT_MOST_RATIO = /* #__PURE__ */ numbers({
   sign: 'positive',
   least: 1,

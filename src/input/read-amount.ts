@@ -2,10 +2,11 @@ import { isSettlineError, type ErrorCode, type FieldPath } from '../errors.js';
 import type { Dimension } from '../units/catalogue.js';
 import { toQuantity, type QuantityInput } from '../units/construct.js';
 import { isDecimal, ZERO, type Decimal } from '../units/decimal.js';
-import { fromSIDecimal, isQuantity, type Quantity } from '../units/quantity.js';
-import { ratioToDecimal } from '../units/ratio.js';
+import { exactOf, fromSIDecimal, isQuantity, type Quantity } from '../units/quantity.js';
+import { ratioToDecimal, roughNumber, signOfRatio } from '../units/ratio.js';
 import { readNumber, type NumberInput } from '../units/read-number.js';
 import { EXAMPLES } from './examples.js';
+import { limitText } from './limit-text.js';
 import { isPlain } from './plain.js';
 import type { Reader } from './reader.js';
 import type { NumberRule, QuantityRule, Sign } from './rule.js';
@@ -28,8 +29,12 @@ export function readRuledNumber(
   }
   const read = guarded(path, fail, () => ratioToDecimal(readNumber(value as NumberInput)), write);
   if (read === undefined) return ZERO;
-  if (!checkSign(read, rule.sign, path, () => shown(value), fail)) return ZERO;
-  if (!isDecimal(value) && !checkTiny(read, path, () => shown(value), fail)) return ZERO;
+  const sign = read.isZero() ? 0 : read.isNegative() ? -1 : 1;
+  if (!checkSign(sign, rule.sign, path, () => shown(value), fail)) return ZERO;
+  if (!isDecimal(value) && isTiny(read)) {
+    failTiny(path, () => shown(value), fail);
+    return ZERO;
+  }
   checkRange(read, rule, { path, got: () => shown(value) }, fail);
   return read;
 }
@@ -45,12 +50,12 @@ function checkRange(
   if (!isLow && !isHigh) return;
   const span =
     least === undefined
-      ? `no more than ${most}`
+      ? `more than ${most}`
       : most === undefined
-        ? `at least ${least}`
-        : `between ${least} and ${most}`;
+        ? `less than ${least}`
+        : `outside ${least} to ${most}`;
   const write = example === undefined ? '' : `. Write a number, such as ${example}`;
-  fail('OUT_OF_RANGE', path, `must be ${span}, got ${got()}${write}`, { got: got() });
+  fail('OUT_OF_RANGE', path, `${got()} is ${span}${write}`, { got: got() });
 }
 
 /** Reads a quantity by its rule. Internal. */
@@ -70,14 +75,18 @@ export function readQuantity<D extends Dimension>(
   const read = guarded(path, fail, () => readStrictly(dimension, value, path, fail), write, value);
   if (read === undefined) return standIn();
   const got = () => asWritten(value, read);
-  if (!checkSign(read.si, rule.sign, path, got, fail)) return standIn();
-  // a quantity that was worked out may be as small as it likes: zero but for a rounding
-  if (!isQuantity(value) && !checkTiny(read.si, path, got, fail)) return standIn();
+  const exact = exactOf(read);
+  if (!checkSign(signOfRatio(exact), rule.sign, path, got, fail)) return standIn();
+  // a calculated quantity may be tiny: zero but for a rounding
+  if (!isQuantity(value) && Math.abs(roughNumber(exact)) < DOUBTFUL && isTiny(read.si)) {
+    failTiny(path, got, fail);
+    return standIn();
+  }
   checkMost(read, rule, { path, got }, fail);
   return read;
 }
 
-/** A quantity; of `{ value, unit }` no other key may stand beside. */
+/** A quantity; `{ value, unit }` may have no other key. */
 function readStrictly<D extends Dimension>(
   dimension: D,
   value: unknown,
@@ -110,38 +119,43 @@ function checkMost<D extends Dimension>(
   fail: Fail,
 ) {
   if (most === undefined || read.abs().compare(most) <= 0) return;
-  const write = example === undefined ? '' : `, such as ${example}`;
-  const message = `${got()} is beyond ${most.toString()}. Check the digits and the unit${write}`;
-  fail('OUT_OF_RANGE', path, message, { most: most.toString(), got: got() });
+  const write = example === undefined ? '' : `: write a value such as ${example}`;
+  const limit = limitText(most, read);
+  const message = `${got()} is beyond ${limit}. Check the digits and the unit${write}`;
+  fail('OUT_OF_RANGE', path, message, { most: limit, got: got() });
 }
 
 function checkSign(
-  value: Decimal,
+  value: -1 | 0 | 1,
   sign: Sign,
   path: FieldPath,
   text: () => string,
   fail: Fail,
 ): boolean {
-  const isBelowZero = value.isNegative() && !value.isZero();
-  if (sign === 'positive' && (isBelowZero || value.isZero())) {
-    fail('NOT_POSITIVE', path, `must be more than zero, got ${text()}`, { got: text() });
+  if (sign === 'positive' && value <= 0) {
+    fail('NOT_POSITIVE', path, `${text()} is not greater than zero. Write a positive value`, {
+      got: text(),
+    });
     return false;
   }
-  if (sign === 'not-negative' && isBelowZero) {
-    fail('NEGATIVE', path, `must not be negative, got ${text()}`, { got: text() });
+  if (sign === 'not-negative' && value < 0) {
+    fail('NEGATIVE', path, `${text()} is negative. Write 0 or more`, { got: text() });
     return false;
   }
   return true;
 }
 
-/** No measure of the work is as small, in any unit: 1e-30 of it is a slip, not a measurement. */
+/** No measure of the work is this small in any unit: 1e-30 is a mistake, not a measurement. */
 const SMALLEST_EXPONENT = -30;
 
-function checkTiny(value: Decimal, path: FieldPath, got: () => string, fail: Fail): boolean {
-  if (value.isZero() || value.e >= SMALLEST_EXPONENT) return true;
+/** A float above this is above ten to that exponent, however it was rounded. */
+const DOUBTFUL = 2 * 10 ** SMALLEST_EXPONENT;
+
+const isTiny = (value: Decimal): boolean => !value.isZero() && value.e < SMALLEST_EXPONENT;
+
+function failTiny(path: FieldPath, got: () => string, fail: Fail): void {
   const message = `${got()} is too small to be measured. Check the digits and the unit`;
   fail('OUT_OF_RANGE', path, message, { got: got() });
-  return false;
 }
 
 /** Runs a reading and moves its fault to the field. */
@@ -164,10 +178,10 @@ function guarded<T>(
   }
 }
 
-/** Codes whose message says by itself what to write instead. */
+/** Codes whose message already says what to write instead. */
 const HINTED: ReadonlySet<ErrorCode> = new Set(['OUT_OF_RANGE', 'UNIT_AMBIGUOUS', 'UNIT_UNKNOWN']);
 
-/** The number that came without a unit, alone or as `{ value }`. */
+/** The number given without a unit, alone or as `{ value }`. */
 const withoutUnit = (given: unknown): string => shown(isPlain(given) ? given['value'] : given);
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

@@ -10,8 +10,8 @@ import { shown } from './shown.js';
 export type { NumberRule, QuantityRule, Sign } from './rule.js';
 
 /**
- * Reads the fields of one input object and gathers every fault, so that a caller is told about all
- * at once. After a fault a stand-in is returned; {@link Reader.finish} throws before it can be used.
+ * Reads the fields of one input object and gathers every fault, to report all of them at once.
+ * After a fault a stand-in is returned; {@link Reader.finish} throws before it can be used.
  */
 export interface Reader {
   object(value: unknown, path: FieldPath): Readonly<Record<string, unknown>>;
@@ -27,15 +27,15 @@ export interface Reader {
     rule: QuantityRule<D>,
   ): Quantity<D>;
   fail(code: ErrorCode, path: FieldPath, message: string, params?: Issue['params']): void;
-  /** True where objects and lists with faults stay with what could be read of them. */
+  /** True if objects and lists with faults keep the parts that could be read. */
   readonly keepsParts: boolean;
-  /** How many faults there are so far: what stands in for a value is not to be judged. */
+  /** Number of faults so far. Do not judge a stand-in. */
   faults(): number;
   /** Throws one {@link SettlineError} with all faults, if there are any. */
   finish(): void;
 }
 
-/** More faults than anybody reads; the last one then says how many more there are. */
+/** Number of faults listed; the last entry then counts the rest. */
 const MOST_FAULTS = 500;
 
 /** Makes a reader with no faults yet. */
@@ -99,7 +99,7 @@ function readList(value: unknown, path: FieldPath, fail: Fail): readonly unknown
   return [];
 }
 
-/** The first index at which a list holds nothing; -1 for none. Stops there, however long the list. */
+/** The first index at which a list has a gap; -1 for none. Stops there, however long the list. */
 function firstHole(list: readonly unknown[]): number {
   for (let index = 0; index < list.length; index += 1) {
     if (list[index] === undefined) return index;

@@ -1,13 +1,13 @@
 import type { Dimension } from '../units/catalogue.js';
 import type { Quantity } from '../units/quantity.js';
 
-/** Which values of a field make sense. */
+/** Which sign a value may have. */
 export type Sign = 'positive' | 'not-negative' | 'any';
 
 /** What a quantity in a field may be. */
 export interface QuantityRule<D extends Dimension> {
   readonly sign: Sign;
-  /** Beyond this, in magnitude, the value is a slip. */
+  /** Maximum, in magnitude. */
   readonly most?: Quantity<D>;
   /** What to write, for messages. */
   readonly example?: string;

@@ -6,14 +6,14 @@ import { refuseUnknown } from './unknown-field.js';
 
 /** How one field of an input object is read. Internal. */
 export interface Field<T> {
-  /** Reads what is there; after a fault any stand-in may be returned. */
+  /** Reads the value; after a fault it may return any stand-in. */
   readonly read: (reader: Reader, value: unknown, path: FieldPath) => T;
   /** What the field takes, as data: for schemas and pages. */
   readonly about?: About;
   readonly isOptional?: never;
 }
 
-/** A field that may be left out; it is then the fallback. Internal. */
+/** A field that may be left out; the fallback then replaces it. Internal. */
 export interface OptionalField<T> {
   readonly read: (reader: Reader, value: unknown, path: FieldPath) => T;
   readonly about?: About;
@@ -24,7 +24,7 @@ export interface OptionalField<T> {
 /** The fields of an input object, each with its way of being read. Internal. */
 export type Shape = Readonly<Record<string, Field<unknown> | OptionalField<unknown>>>;
 
-/** What the fields of a shape are once read. Internal. */
+/** The values of a shape's fields after reading. Internal. */
 export type Values<S extends Shape> = {
   readonly [K in keyof S]: S[K] extends { readonly read: (...given: never[]) => infer T }
     ? T
@@ -32,25 +32,26 @@ export type Values<S extends Shape> = {
 };
 
 /**
- * Judges fields against each other. What could not be read is undefined, and so is an optional field
- * that was left out ({@link isLeftOut} tells them apart): only what is there is to be judged. Internal.
+ * Checks fields against each other. A field that could not be read is undefined, and so is an
+ * optional one that was left out ({@link isLeftOut} tells them apart). Check only what is there.
+ * Internal.
  */
 export type Check<S extends Shape> = (
   reader: Reader,
   values: Partial<Values<S>>,
   path: FieldPath,
-  /** The object as it was given, to tell what was left out from what could not be read. */
+  /** The object as given, to tell a field that was left out from one that could not be read. */
   raw: Readonly<Record<string, unknown>>,
 ) => void;
 
-/** A field for each key of an interface: optional fields where the interface has them. */
+/** A field for each key of an interface; optional keys have optional fields. */
 type FieldsOf<I> = {
   readonly [K in keyof I]-?: undefined extends I[K] ? OptionalField<unknown> : Field<unknown>;
 };
 
 /**
- * Makes the shape of an interface: the compiler makes sure that no field is forgotten, none is too
- * many, and that the same ones are optional. Internal.
+ * Makes the shape of an interface. The compiler checks that it has the same fields and the same
+ * optional ones. Internal.
  *
  * `const SHAPE = shapeOf<LiftsOptions>()({ thickness: quantity(THICKNESS), ... });`
  */
@@ -89,7 +90,7 @@ export function readShape<S extends Shape>(
   const before = reader.faults();
   const raw = reader.object(value, path);
   const values: Record<string, unknown> = {};
-  // what is no object has no fields that could be missing
+  // a value that is not an object has no missing fields
   if (reader.faults() > before) return values as Partial<Values<S>>;
   const misspelt = refuseUnknown(reader, raw, path, shape);
   for (const key in shape) {
@@ -101,7 +102,9 @@ export function readShape<S extends Shape>(
   return values as Partial<Values<S>>;
 }
 
-/** The object as it was meant: a misspelt field has its fault and is not missing as well. */
+/**
+ * The object with misspelt fields put right: they have a fault already and are not missing as well.
+ */
 function withMisspelt(
   raw: Readonly<Record<string, unknown>>,
   misspelt: ReadonlySet<string>,
@@ -131,14 +134,14 @@ function readField(reader: Reader, { field, key, raw, path, values }: Place): vo
   if (read !== undefined) values[key] = read;
 }
 
-/** True for an optional field that was left out, as against one that could not be read. Internal. */
+/** True if an optional field was left out, false if it could not be read. Internal. */
 export const isLeftOut = <T extends object>(values: T, name: keyof T & string): boolean =>
   Object.hasOwn(values, name) && values[name] === undefined;
 
 /**
- * Reads a part; undefined where it could not be read. Where the reader keeps parts, an object or list
- * stays with what could be read of it; what is no object, no list, or a list without entries, is not
- * one with nothing in it. Internal.
+ * Reads a part; undefined if it could not be read. If the reader keeps parts, an object or list
+ * keeps what could be read of it. A value of another type, or a list without entries, does not
+ * count as an empty one. Internal.
  */
 export function readPart<T>(
   reader: Reader,

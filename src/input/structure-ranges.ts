@@ -23,7 +23,7 @@ export const RESILIENT_MODULUS = /* #__PURE__ */ upTo(
 );
 /** Structural number, per inch. */
 export const STRUCTURAL_NUMBER = /* #__PURE__ */ positive(30, '2.6');
-/** Structural number of layers that may be none. */
+/** Structural number of layers, which may be 0. */
 export const STRUCTURAL_NUMBER_OR_NONE = /* #__PURE__ */ notNegative(30, '2.6');
 /** Layer coefficient per inch. */
 export const LAYER_COEFFICIENT = /* #__PURE__ */ positive(1, '0.14');
@@ -35,17 +35,17 @@ export const ESALS = /* #__PURE__ */ positive(1e10, '250000');
 export const AXLES_PER_DAY = /* #__PURE__ */ notNegative(1_000_000, '14');
 /** Damage of one pass over that of the standard axle. */
 export const AXLE_FACTOR = /* #__PURE__ */ notNegative(10_000, '0.9');
-/** Reliability in percent: below a half the pavement would be meant to fail. */
+/** Reliability in percent. Below 50 the pavement would be expected to fail. */
 export const RELIABILITY = /* #__PURE__ */ between(50, 99.99, '80 for 80%');
 /** Standard normal deviate of a reliability. */
 export const DEVIATE = /* #__PURE__ */ between(-4, 0, '-0.842');
 /** Standard deviation of the logarithm of traffic. */
 export const OVERALL_DEVIATION = /* #__PURE__ */ notNegative(1, '0.45');
-/** Loss of serviceability: below a fifth the equation no longer rises with the structural number. */
+/** Loss of serviceability. Below 0.2 the equation no longer rises with the structural number. */
 export const SERVICEABILITY_LOSS = /* #__PURE__ */ between(0.2, 4, '2');
 /** Years of a pavement's life. */
 export const YEARS = /* #__PURE__ */ positive(100, '20');
-/** Years that may be none. */
+/** Years, which may be 0. */
 export const YEARS_OR_NONE = /* #__PURE__ */ notNegative(100, '2');
 /** Growth of traffic a year, as a fraction. */
 export const GROWTH = /* #__PURE__ */ between(-0.5, 1, '0.03 for 3%');

@@ -3,8 +3,8 @@ import { unknownField } from '../nearest-name.js';
 import type { Reader } from './reader.js';
 
 /**
- * Refuses keys that an input object does not have. Returns the known names that were meant: those are
- * misspelt, not missing. Internal.
+ * Refuses unknown keys. Returns the known names that were meant: those are misspelt, not missing.
+ * Internal.
  */
 export function refuseUnknown(
   reader: Reader,
@@ -25,6 +25,6 @@ export function refuseUnknown(
 
 const NONE: ReadonlySet<string> = new Set();
 
-/** True for a result of the library, which may hold more than an input takes. */
+/** True for a result of the library, which may have more fields than an input. */
 const isResult = (fields: object): boolean =>
   Object.getOwnPropertyDescriptor(fields, 'working')?.enumerable === false;

@@ -6,10 +6,11 @@ import { shown } from './shown.js';
 type OneOrMore<T> = readonly [T, ...T[]] | readonly T[];
 
 /**
+ *
  * Adds quantities of one dimension, exactly.
  *
- * @throws `EMPTY_LIST`: the sum of nothing has no dimension; `WRONG_TYPE`, `REQUIRED` and
- *   `DIMENSION_MISMATCH` with the index of the entry as path
+ * @throws `EMPTY_LIST`: the sum of an empty list has no dimension; `WRONG_TYPE`, `REQUIRED` and
+ * `DIMENSION_MISMATCH` with the index of the entry as path
  * @example
  * sum([length('3 1/4 in'), length('1 in'), length('8 in')]).to('in').toString() //=> '12.25'
  */
@@ -51,11 +52,11 @@ export function compareQuantities<D extends Dimension>(a: Quantity<D>, b: Quanti
   return ownQuantity(a).compare(b);
 }
 
-/** The entries of a list, if all are quantities of one dimension. */
+/** The entries of a list, all quantities of one dimension. */
 function quantitiesOf<D extends Dimension>(list: readonly Quantity<D>[]): Quantity<D>[] {
   const isList: boolean = Array.isArray(list);
   if (!isList) throw fault('WRONG_TYPE', `expected a list [ ... ], got ${shown(list)}`);
-  if (list.length === 0) throw fault('EMPTY_LIST', 'nothing to add up or to compare');
+  if (list.length === 0) throw fault('EMPTY_LIST', 'the list is empty. Give at least one quantity');
   const read: Quantity<D>[] = [];
   // by index: a list may have gaps
   for (let index = 0; index < list.length; index += 1) {

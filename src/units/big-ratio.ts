@@ -2,23 +2,23 @@ import { LARGEST_PLACES, smallDecimal, type SmallDecimal } from './small-decimal
 import { bitsOf, commonDivisor, commonDivisorOfFloats, powerOfTen, sizeOf } from './whole.js';
 
 /**
- * A rational that two floats do not hold, as two whole numbers of any size. There is one way to write
- * each value, so that equal values have equal fields: over the lowest power of ten where the digits
- * end, in lowest terms where they do not. Internal.
+ * A rational too large for two floats, as two whole numbers of any size. Equal values have equal
+ * fields, because each value has one form: over the lowest power of ten if its digits end, else in
+ * lowest terms. Internal.
  */
 export interface BigRatio {
   /** The upper number, of either sign. */
   readonly n: bigint;
   /** The lower number, more than 0. */
   readonly d: bigint;
-  /** Decimal places where the digits end, d being ten to that power; -1 where they do not. */
+  /** Decimal places if the digits end (d is ten to that power), else -1. */
   readonly places: number;
 }
 
 /**
- * An exact rational. A value whose digits end and fit is two whole floats over a power of ten; any
- * other, such as a third of an inch or a pound per cubic foot, is two whole numbers without a limit.
- * Arithmetic moves from the one to the other by itself and never rounds.
+ * An exact rational. A value whose digits end and fit is two whole floats over a power of ten. Any
+ * other, such as a third of an inch or a pound per cubic foot, is two whole numbers of any size.
+ * Arithmetic switches between the two and never rounds.
  */
 export type Ratio = SmallDecimal | BigRatio;
 
@@ -28,7 +28,7 @@ export const isSmall = (a: Ratio): a is SmallDecimal => typeof a.n === 'number';
 /** True for a value whose decimal digits end. Internal. */
 export const hasEnd = (a: Ratio): boolean => isSmall(a) || a.places >= 0;
 
-/** Nothing. */
+/** Zero. */
 export const ZERO_RATIO: SmallDecimal = Object.freeze({ n: 0, d: 1 });
 
 const MOST = BigInt(Number.MAX_SAFE_INTEGER);
@@ -54,10 +54,10 @@ export function fractionOf(n: bigint, d: bigint): Ratio {
   return reducedOf(d < 0n ? -n / common : n / common, sizeOf(d) / common);
 }
 
-/** `n / d` in lowest terms, d being positive: over a power of ten where the digits end. */
+/** `n / d` in lowest terms, d being positive: over a power of ten if the digits end. */
 function reducedOf(n: bigint, d: bigint): Ratio {
   if (d === 1n) return decimalOf(n, 0);
-  // no number has more twos or fives in it than binary digits
+  // a number has no more factors of two or five than binary digits
   const power = powerOfTen(bitsOf(d));
   if (power % d !== 0n) return { n, d, places: -1 };
   return decimalOf(n * (power / d), bitsOf(d));
@@ -68,7 +68,7 @@ interface Terms {
   readonly d: bigint;
 }
 
-/** A value as two whole numbers, over a power of ten where the digits end. Internal. */
+/** A value as two whole numbers, over a power of ten if the digits end. Internal. */
 export const widened = (a: Ratio): Terms => (isSmall(a) ? { n: BigInt(a.n), d: BigInt(a.d) } : a);
 
 /** A value in lowest terms. Internal. */
@@ -99,7 +99,7 @@ export function addBig(a: Ratio, b: Ratio): Ratio {
   const spare = commonDivisor(common, sizeOf(sum));
   const n = sum / spare;
   const d = part * (y.d / spare);
-  // what ends and what does not never add up to what ends
+  // a value that ends plus one that does not never ends
   return hasEnd(a) || hasEnd(b) ? { n, d, places: -1 } : reducedOf(n, d);
 }
 

@@ -1,7 +1,7 @@
 import { fault } from '../errors.js';
 
 /**
- * The one table of units: types, conversion engine, text readers, schema and tests all come from it.
+ * The one table of units. Types, conversion engine, text readers, schema and tests all use it.
  *
  * Each unit is an exact pair: 1 unit = num / den of the SI unit of its dimension (the one whose pair
  * is 1 / 1). Every pair is exact by definition, from the international yard and pound (yd = 0.9144 m,
@@ -12,7 +12,7 @@ import { fault } from '../errors.js';
  * Sources: `nist-hb44` (Appendix C), `nist-sp811` (Appendix B.8), `survey-foot-notice`.
  */
 export interface UnitDefinition {
-  /** Numerator of the factor to the SI unit; text where a float would not hold it. */
+  /** Numerator of the factor to the SI unit; text if a float cannot hold it. */
   readonly num: number | string;
   /** Denominator of the factor to the SI unit. */
   readonly den: number;
@@ -91,7 +91,7 @@ export const UNITS = Object.freeze({
     lbf: unit(8896443230521, 2_000_000_000_000, 'pound-force', 'pounds-force'),
     kip: unit(8896443230521, 2_000_000_000, 'kip'),
   }),
-  // of a string or tape: a mass per length counts as its weight under standard gravity
+  // for a string or tape, a mass per length counts as its weight under standard gravity
   'line-weight': Object.freeze({
     'N/m': unit(1, 1, 'newton per metre', 'newtons per metre'),
     'g/m': unit(196133, 20_000_000, 'gram per metre', 'grams per metre'),
@@ -201,7 +201,7 @@ export type SpeedUnit = UnitOf<'speed'>;
 /** The unit symbols of flow: volume over time. */
 export type FlowUnit = UnitOf<'flow'>;
 
-/** The unit in which `Quantity.si` stands. */
+/** The unit of `Quantity.si`. */
 export const SI_UNIT = Object.freeze({
   length: 'm',
   area: 'm2',
@@ -222,9 +222,10 @@ export const SI_UNIT = Object.freeze({
 export const DIMENSIONS = Object.freeze(Object.keys(UNITS)) as readonly Dimension[];
 
 /**
+ *
  * The unit symbols of a dimension, in the order of the table.
  *
- * @throws `UNKNOWN_CHOICE` for what is not a dimension
+ * @throws `UNKNOWN_CHOICE` if this is not a dimension
  * @example
  * unitsOf('slope') //=> ['ratio', 'percent', 'in/ft', 'mm/m']
  */

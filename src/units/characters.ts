@@ -21,7 +21,7 @@ const FRACTION_GLYPHS: Readonly<Record<string, readonly [number, number]>> = Obj
   '⅒': [1, 10],
 });
 
-/** A built fraction that a tape has, in 128ths; undefined for any other character. Internal. */
+/** A fraction character that a tape has, in 128ths; undefined for any other character. Internal. */
 export const tapeGlyph = (code: number): number | undefined => TAPE_GLYPHS.get(code);
 
 const TAPE_GLYPHS: ReadonlyMap<number, number> = new Map(
@@ -84,7 +84,7 @@ export function isLetter(text: string, at: number): boolean {
   return lower >= 97 && lower <= 122;
 }
 
-/** Position after any white space. */
+/** Position after white space, if any. */
 export function skipSpaces(text: string, at: number): number {
   let next = at;
   while (isSpace(text, next)) next += 1;

@@ -9,12 +9,12 @@ export interface OptionFault {
   readonly params?: Issue['params'];
 }
 
-/** Judges the value of an option; undefined where it belongs. Internal. */
+/** Checks the value of an option; undefined if it is valid. Internal. */
 export type OptionCheck = (value: unknown) => OptionFault | undefined;
 
 /**
- * Makes sure that options hold known keys and values that belong, and tells about all faults at once.
- * An option that is undefined is left out. Internal.
+ * Refuses unknown keys and invalid values of options, all faults at once. An option that is
+ * undefined counts as left out. Internal.
  */
 export function checkOptions(
   options: unknown,
@@ -51,7 +51,7 @@ export const isFlag: OptionCheck = (value) =>
     ? undefined
     : { code: 'WRONG_TYPE', message: `expected true or false, got ${shown(value)}` };
 
-/** An option that is one word of a few. Internal. */
+/** An option that is one of several words. Internal. */
 export const isOneOf =
   (choices: readonly string[]): OptionCheck =>
   (value) => {
@@ -61,7 +61,7 @@ export const isOneOf =
     return { code: 'UNKNOWN_CHOICE', message, params: { choices: list } };
   };
 
-/** Reads the value of an option; a fault is told of at its name. Internal. */
+/** Reads the value of an option; a fault names the option. Internal. */
 export function readOption<T>(name: string, read: () => T): T {
   try {
     return read();

@@ -31,7 +31,7 @@ import { readNumber, readWritten, type NumberInput } from './read-number.js';
 import { unitMissing } from './reading-fault.js';
 import { aOrAn, shown } from './shown.js';
 
-/** What is accepted where a quantity is an input: the quantity, text with its unit, or value and unit. */
+/** A quantity as input: the quantity itself, text with its unit, or value and unit. */
 export type QuantityInput<D extends Dimension> = Quantity<D> | string | 0 | ValueAndUnit<D>;
 
 /** A quantity as a number and its unit; a clone of a quantity is one too. */
@@ -42,31 +42,31 @@ export interface ValueAndUnit<D extends Dimension> {
   readonly unit: UnitOf<D>;
 }
 
-/** What is accepted as a length. */
+/** A length as input. */
 export type LengthInput = QuantityInput<'length'>;
-/** What is accepted as an area. */
+/** An area as input. */
 export type AreaInput = QuantityInput<'area'>;
-/** What is accepted as a volume. */
+/** A volume as input. */
 export type VolumeInput = QuantityInput<'volume'>;
-/** What is accepted as a mass. */
+/** A mass as input. */
 export type MassInput = QuantityInput<'mass'>;
-/** What is accepted as a density. */
+/** A density as input. */
 export type DensityInput = QuantityInput<'density'>;
-/** What is accepted as a force. */
+/** A force as input. */
 export type ForceInput = QuantityInput<'force'>;
-/** What is accepted as the weight of a line per length. */
+/** The weight of a line per length as input. */
 export type LineWeightInput = QuantityInput<'line-weight'>;
-/** What is accepted as a pressure. */
+/** A pressure as input. */
 export type PressureInput = QuantityInput<'pressure'>;
-/** What is accepted as a slope. */
+/** A slope as input. */
 export type SlopeInput = QuantityInput<'slope'>;
-/** What is accepted as an angle. */
+/** An angle as input. */
 export type AngleInput = QuantityInput<'angle'>;
-/** What is accepted as a length of time. */
+/** A length of time as input. */
 export type TimeInput = QuantityInput<'time'>;
-/** What is accepted as a speed. */
+/** A speed as input. */
 export type SpeedInput = QuantityInput<'speed'>;
-/** What is accepted as a flow. */
+/** A flow as input. */
 export type FlowInput = QuantityInput<'flow'>;
 
 /**
@@ -161,7 +161,7 @@ export function pressure(value: NumberInput, unit?: UnitOf<'pressure'>): Pressur
 }
 
 /**
- * Makes a slope, rise over run. Which way is down is for the caller to say by the sign.
+ * Makes a slope, rise over run. You choose by the sign which way is down.
  *
  * @throws as {@link length}, and `SLOPE_AMBIGUOUS`
  * @example
@@ -206,7 +206,7 @@ export function speed(value: NumberInput, unit?: UnitOf<'speed'>): Speed {
 }
 
 /**
- * Makes a flow: what a pump lifts, a bucket digs or a crew moves in a time.
+ * Makes a flow: volume over time, for a pump, a bucket or a crew.
  *
  * @throws as {@link length}
  * @example
@@ -217,8 +217,8 @@ export function flow(value: NumberInput, unit?: UnitOf<'flow'>): Flow {
 }
 
 /**
- * Makes a quantity of the unit's dimension from a float: the border back from bulk geometry. The
- * float's shortest decimal digits are taken as they stand.
+ * Makes a quantity from a float and a unit, such as a result of bulk geometry. It takes the
+ * shortest decimal digits of the float as exact.
  *
  * @param value - a float, up to 1e60; a tiny one, such as the noise of a calculation, is taken
  * @param unit - unit symbol of any dimension
@@ -236,8 +236,8 @@ export function fromNumber<U extends Unit>(value: number, unit: U): Quantity<Dim
 }
 
 /**
- * Restores a quantity, exactly, from its JSON form or from a clone: what `structuredClone`,
- * `postMessage` or a store of the browser leaves of a quantity.
+ * Restores a quantity, exactly, from its JSON form or from a clone made by `structuredClone`,
+ * `postMessage` or browser storage.
  *
  * @param json - `{ value, unit }`, as `toJSON` or a clone has them
  * @throws `UNIT_UNKNOWN`, `NOT_A_NUMBER`, `NOT_FINITE`, `DIVISION_BY_ZERO`, `TOO_LONG`, `WRONG_TYPE`
@@ -245,10 +245,7 @@ export function fromNumber<U extends Unit>(value: number, unit: U): Quantity<Dim
  * fromJSON(length('1/3 in').toJSON()).equals(length('1/3 in')) //=> true
  * fromJSON(structuredClone(length('1/3 in'))).equals(length('1/3 in')) //=> true
  */
-export function fromJSON<U extends Unit>(json: {
-  readonly value: number | string;
-  readonly unit: U;
-}): Quantity<DimensionOf<U>>;
+export function fromJSON<U extends Unit>(json: QuantityClone<U>): Quantity<DimensionOf<U>>;
 export function fromJSON<D extends Dimension>(json: Quantity<D>): Quantity<D>;
 export function fromJSON(json: QuantityJSON | QuantityClone | AnyQuantity): Quantity<Dimension>;
 export function fromJSON(json: unknown): Quantity<Dimension> {
@@ -269,8 +266,8 @@ function plainParts(json: unknown): QuantityClone {
 }
 
 /**
- * Turns anything accepted as an input of a dimension into the quantity. Internal: calculations use
- * the reader, which adds the field path.
+ * Turns any accepted input into a quantity of a dimension. Internal: calculations use the reader,
+ * which adds the field path.
  */
 export function toQuantity<D extends Dimension>(
   dimension: D,
@@ -296,7 +293,7 @@ function make<D extends Dimension>(
 ): Quantity<D> {
   if (unit === undefined) return toQuantity(dimension, value as QuantityInput<D>);
   if (!isNumberInput(value)) {
-    throw fault('WRONG_TYPE', `expected a number beside the unit, got ${shown(value)}`);
+    throw fault('WRONG_TYPE', `expected a number with the unit, got ${shown(value)}`);
   }
   return fromUnit(dimension, readNumber(value), entryOf(dimension, unit).symbol as UnitOf<D>);
 }
@@ -308,7 +305,7 @@ function readText<D extends Dimension>(
   text: string,
   options: ParseLengthOptions | undefined,
 ): Quantity<D> {
-  // nothing is nothing in every unit
+  // zero is zero in every unit
   if (NOTHING.test(text)) return fromUnit(dimension, ZERO_RATIO, SI_UNIT[dimension] as UnitOf<D>);
   return parse(dimension, text, options) as Quantity<D>;
 }

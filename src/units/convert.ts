@@ -5,7 +5,7 @@ import { multiplyRatios, quotientToDecimal } from './ratio.js';
 import { readNumber, type NumberInput } from './read-number.js';
 
 /**
- * Converts a number from one unit to another of the same dimension: `value x from / to`, exact where
+ * Converts a number from one unit to another of the same dimension: `value x from / to`, exact if
  * the result ends within 40 digits.
  *
  * @param value - a number, digits as text or a decimal

@@ -6,8 +6,8 @@ export type Decimal = DecimalJs;
 const PLAIN_NOTATION = { toExpNeg: -9e15, toExpPos: 9e15 };
 
 /**
- * Decimals handed to callers: 40 significant digits, ties to even. A constructor of our own, so that
- * no setting of an app's global `Decimal` can reach the ledger, nor ours the app.
+ * Decimals in results: 40 significant digits, ties to even. Our own constructor keeps the settings
+ * of an app's `Decimal` out of the ledger, and ours out of the app.
  */
 export const Decimal40 = DecimalJs.clone({
   ...PLAIN_NOTATION,
@@ -15,7 +15,7 @@ export const Decimal40 = DecimalJs.clone({
   rounding: DecimalJs.ROUND_HALF_EVEN,
 });
 
-/** Decimals wide enough that sums and products of field values do not round. */
+/** Decimals wide enough for sums and products of field values without rounding. */
 const Wide = DecimalJs.clone({
   ...PLAIN_NOTATION,
   precision: 250,

@@ -1,4 +1,4 @@
-/** A whole number of last places, with the point where it belongs: `-1234, 2` is `-12.34`. Internal. */
+/** A whole number with its decimal point put in: `-1234, 2` is `-12.34`. Internal. */
 export function digitsText(lastPlaces: number | bigint, places: number, point = '.'): string {
   if (places === 0) return `${lastPlaces}`;
   const sign = lastPlaces < 0 ? '-' : '';

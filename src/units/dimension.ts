@@ -42,7 +42,7 @@ export type Factor<D extends Dimension> = keyof (typeof PRODUCTS)[D] & Dimension
 /** The kind of quantity of a product. */
 export type Product<D extends Dimension, E extends Factor<D>> = Entry<typeof PRODUCTS, D, E>;
 
-/** The kinds of quantity that D can be divided by, beside its own. */
+/** The kinds of quantity that D can be divided by, besides its own. */
 export type Divisor<D extends Dimension> = keyof (typeof QUOTIENTS)[D] & Dimension;
 
 /** The kind of quantity of a quotient. */
@@ -52,7 +52,7 @@ type Entry<T extends Table, D extends Dimension, E> = E extends keyof T[D]
   ? Extract<T[D][E], Dimension>
   : never;
 
-/** Looks a product or quotient up at run time. */
+/** Looks up a product or quotient at run time. */
 export function combined(table: Table, first: Dimension, second: Dimension): Dimension | undefined {
   const row: Partial<Record<Dimension, Dimension>> = table[first];
   return row[second];

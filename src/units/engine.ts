@@ -11,9 +11,9 @@ import {
 import { readWritten } from './read-number.js';
 
 /**
- * The conversion engine: `convert-units` with the exact pairs of the catalogue, one system per
- * measure (so that none of its rounded bridge ratios is ever used), calculating in exact ratios of
- * whole numbers. It derives each factor once; quantities then cost one multiplication.
+ * The conversion engine: `convert-units` with the exact pairs of the catalogue, in exact ratios of
+ * whole numbers. Each measure is one system, so the engine never uses its own rounded ratios. It
+ * derives each factor once; after that a conversion is one multiplication.
  */
 type EngineValue = string | number | Ratio;
 
@@ -51,7 +51,7 @@ function buildEngine() {
   return configureMeasurements<Dimension, 'exact', Unit, Ratio>(measures, exactArithmetic);
 }
 
-/** What a unit is: its dimension and its exact factor to SI: 1 unit is `exact` SI units. */
+/** A unit: its dimension and its exact factor to SI. 1 unit is `exact` SI units. */
 export interface UnitEntry {
   readonly symbol: Unit;
   readonly dimension: Dimension;
@@ -60,7 +60,7 @@ export interface UnitEntry {
 
 const entries = new Map<string, UnitEntry>();
 
-/** Looks a unit symbol up; undefined where the catalogue has no such unit. */
+/** Looks up a unit symbol; undefined if the catalogue has no such unit. */
 export function unitEntry(symbol: string): UnitEntry | undefined {
   return entries.get(symbol) ?? deriveEntry(symbol);
 }

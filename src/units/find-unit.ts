@@ -4,7 +4,7 @@ import { unitEntry, type UnitEntry } from './engine.js';
 import { shownText } from '../shown-text.js';
 import { shown } from './shown.js';
 
-/** Finds a unit and makes sure that it is of the dimension. Internal. */
+/** Finds a unit of a dimension. Internal. */
 export function entryOf(dimension: Dimension, unit: unknown): UnitEntry {
   const entry = typeof unit === 'string' ? unitEntry(unit) : undefined;
   if (entry === undefined) throw unknownUnit(unit, dimension);
@@ -28,12 +28,16 @@ export function anyEntryOf(unit: unknown): UnitEntry {
 function unknownUnit(unit: unknown, dimension?: Dimension): SettlineError {
   const text = typeof unit === 'string' ? shownText(unit) : typeof unit;
   if (typeof unit === 'string' && /^tons?$/i.test(unit)) {
-    return fault('UNIT_AMBIGUOUS', 'which ton? Write t (1000 kg), ton-us (2000 lb) or ton-uk', {
-      unit,
-    });
+    return fault(
+      'UNIT_AMBIGUOUS',
+      'a ton could be three units. Write t (1000 kg), ton-us (2000 lb) or ton-uk (2240 lb)',
+      {
+        unit,
+      },
+    );
   }
   if (dimension === undefined) {
-    return fault('UNIT_UNKNOWN', `${shown(unit)} is not a unit of the catalogue`, { unit: text });
+    return fault('UNIT_UNKNOWN', `${shown(unit)} is not a unit this library knows`, { unit: text });
   }
   const choices = unitsOf(dimension).join(', ');
   const message = `${shown(unit)} is not a unit of ${dimension}. Use one of ${choices}`;

@@ -22,4 +22,5 @@ function foreignJSON(quantity: AnyQuantity): Readonly<Record<'value' | 'unit', u
   return json as Readonly<Record<'value' | 'unit', unknown>>;
 }
 
-const notAQuantity = () => fault('WRONG_TYPE', 'expected a quantity, got what only looks like one');
+const notAQuantity = () =>
+  fault('WRONG_TYPE', 'expected a quantity, got an object that only looks like one');

@@ -8,10 +8,10 @@ import { isQuantity, ownQuantity, type AnyQuantity, type Length } from './quanti
 import { roundTo } from './rounding.js';
 import { shown } from './shown.js';
 
-/** The two ways in which a crew writes measures: feet and inches, or metres and millimetres. */
+/** The two systems of a crew: feet and inches, or metres and millimetres. */
 export type UnitSystem = 'us' | 'metric';
 
-/** A unit with its decimal places, for values of so many units or more. */
+/** A unit with its decimal places, and the size from which it is used. */
 type Form = readonly [unit: Unit, places: number, from: number];
 
 const TIMES: readonly Form[] = [
@@ -73,16 +73,16 @@ const LENGTHS = {
   us: { tape: 'in', step: '1/16 in', tapeFrom: '1/2 in', long: 'ft-in', nearest: '1/8 in' },
   metric: { tape: 'mm', step: '1 mm', tapeFrom: '10 mm', long: 'm', nearest: '0.001 m' },
 } as const;
-/** From here on a length is long. */
+/** Lengths from this size count as long. */
 const LONG = { us: '10 ft', metric: '3 m' } as const;
 
 const isSystem = isOneOf(['us', 'metric'] satisfies UnitSystem[]);
 
 /**
- * Prints a quantity the way the sheets do: unit and step are picked by dimension and size. Lengths up
- * to 10 ft (3 m) in sixteenths of an inch (millimetres), longer ones in feet and inches to 1/8 in
- * (metres); areas in ft2 (m2), volumes in yd3 (m3), masses in short tons or pounds (tonnes or
- * kilograms), slopes in percent. What a step of the tape does not show is printed in decimals.
+ * Prints a quantity the way the sheets do: unit and step are picked by dimension and size. Lengths
+ * up to 10 ft (3 m) in sixteenths of an inch (millimetres), longer ones in feet and inches to 1/8
+ * in (metres); areas in ft2 (m2), volumes in yd3 (m3), masses in short tons or pounds (tonnes or
+ * kilograms), slopes in percent. A value too small for a step of the tape is printed in decimals.
  *
  * @param value - a quantity of any dimension
  * @param system - `us` or `metric`
@@ -121,7 +121,7 @@ function formFor(value: AnyQuantity, forms: readonly Form[]): string {
   const [unit, places] =
     forms.find(([name, , from]) => sizeIn(value, name) >= from) ?? last ?? NONE;
   const size = sizeIn(value, unit);
-  // what would show as nothing gets two digits
+  // a value that would print as 0 gets two digits
   const isTiny = size > 0 && size < 10 ** -places;
   const shownPlaces = isTiny ? Math.min(12, 1 - Math.floor(Math.log10(size))) : places;
   const text = formatQuantity(value as Length, { as: unit as 'm', places: shownPlaces });
@@ -130,6 +130,6 @@ function formFor(value: AnyQuantity, forms: readonly Form[]): string {
 
 const NONE: Form = ['m', 3, 0];
 
-/** How many units a value is, about. */
+/** A value in units, approximately. */
 const sizeIn = (value: AnyQuantity, unit: Unit): number =>
   Math.abs((value as Length).toNumber(unit as 'm'));

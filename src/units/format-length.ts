@@ -21,11 +21,11 @@ export interface FormatLengthOptions {
    * 0.01 ft, 0.01 yd, 1 mm, 0.1 cm, 0.001 m, 0.001 km, 0.001 mi.
    */
   readonly nearest?: string | Length;
-  /** How what lies between two steps is rounded. Default: `half-even`. */
+  /** How a value between two steps is rounded. Default: `half-even`. */
   readonly rounding?: Rounding;
-  /** `typographic` prints primes, a minus sign and built fractions. Default: `plain`. */
+  /** `typographic` prints primes, a minus sign and fraction characters. Default: `plain`. */
   readonly marks?: 'plain' | 'typographic';
-  /** True prints a comma for the decimal point. Default: false. */
+  /** True to print a decimal comma. Default: false. */
   readonly decimalComma?: boolean;
 }
 
@@ -38,8 +38,8 @@ const CHECKS = {
 };
 
 /**
- * Prints a length to the nearest step: `round(length / step) x step`, rounded once. What is printed
- * reads back, with {@link parseLength}, as exactly the rounded length.
+ * Prints a length to the nearest step: `round(length / step) x step`, rounded once.
+ * {@link parseLength} reads the printed text back as exactly the rounded length.
  *
  * @param quantity - any length, negative too
  * @param options - see {@link FormatLengthOptions}
@@ -70,7 +70,7 @@ const marksOf = ({ marks }: FormatLengthOptions) => (marks === 'typographic' ? T
 
 const tooLong = () => fault('OUT_OF_RANGE', 'too long to print');
 
-/** Decimals from a whole number of steps, by the digits: nothing is rounded again. */
+/** Decimals from a whole number of steps, by the digits: no second rounding. */
 function decimalText(
   steps: number,
   style: FormatStyle & { kind: 'decimal' },

@@ -7,14 +7,13 @@ import type { LengthForm } from './quantity-types.js';
 import { shown } from './shown.js';
 
 /**
- * How the steps of a printed length are shown: so many parts of an inch as a fraction, or so many
- * decimal places of a unit.
+ * How a printed length shows its steps: as fractions of an inch, or as decimal places of a unit.
  */
 export type FormatStyle =
   | {
       /** Feet and inches, or inches, with a fraction. */
       readonly kind: 'fraction';
-      /** What is rounded to. */
+      /** The step to round to. */
       readonly step: Length;
       /** Steps in an inch, a power of two. */
       readonly partsPerInch: number;
@@ -22,7 +21,7 @@ export type FormatStyle =
   | {
       /** One unit with decimal places. */
       readonly kind: 'decimal';
-      /** What is rounded to. */
+      /** The step to round to. */
       readonly step: Length;
       /** The unit that is printed. */
       readonly unit: LengthUnit;
@@ -30,7 +29,7 @@ export type FormatStyle =
       readonly places: number;
       /** One step in units of the last place printed. */
       readonly lastPlaces: number;
-      /** True for feet and inches, the inches with decimals. */
+      /** True for feet and inches with decimals of an inch. */
       readonly hasFeet: boolean;
     };
 
@@ -51,7 +50,7 @@ const TAPE_PARTS: readonly number[] = [1, 2, 4, 8, 16, 32, 64, 128];
 const MOST_STYLES = 100;
 const styles = new Map<string, FormatStyle>();
 
-/** Works out (and remembers) how lengths are printed in a form to the nearest step. Internal. */
+/** Works out, and caches, how lengths print in a form to the nearest step. Internal. */
 export function formatStyle(form: LengthForm, nearest: string | Length | undefined): FormatStyle {
   if (nearest !== undefined && typeof nearest !== 'string') {
     return readOption('nearest', () => styleOf(form, quantityOf('length', nearest)));
@@ -68,7 +67,7 @@ export function formatStyle(form: LengthForm, nearest: string | Length | undefin
 export const isLengthForm: OptionCheck = (form) => {
   if (typeof form === 'string' && Object.hasOwn(DEFAULT_STEP, form)) return undefined;
   const choices = `ft-in, ${unitsOf('length').join(', ')}`;
-  const message = `lengths do not print as ${shown(form)}. Use one of ${choices}`;
+  const message = `${shown(form)} is not a form of a length. Use one of ${choices}`;
   return { code: 'UNIT_UNKNOWN', message, params: { choices } };
 };
 
@@ -78,7 +77,10 @@ function parseStep(form: LengthForm, nearest: string | undefined): Length {
 
 function styleOf(form: LengthForm, step: Length): FormatStyle {
   if (step.isZero() || step.isNegative()) {
-    throw fault('INCREMENT_NOT_POSITIVE', 'the step must be more than zero');
+    throw fault(
+      'INCREMENT_NOT_POSITIVE',
+      'the step is not greater than zero. Write a positive step, such as "1/16 in"',
+    );
   }
   if (form === 'ft-in' || form === 'in') {
     const partsPerInch = TAPE_PARTS.find((parts) => step.times(parts).to('in').eq(1));
@@ -89,7 +91,7 @@ function styleOf(form: LengthForm, step: Length): FormatStyle {
   if (places === undefined) {
     throw fault(
       'INCREMENT_UNSUITABLE',
-      `a step of ${step.toString()} cannot be printed in ${unit}: choose a step that ends in that unit`,
+      `lengths in ${unit} cannot be rounded to ${step.toString()}. Write a step in ${unit}, or print in another unit`,
       { unit, step: step.toString() },
     );
   }

@@ -37,7 +37,7 @@ const WORDS: Readonly<Record<string, LengthUnit>> = Object.freeze({
   'ft-us': 'ft-us',
 });
 
-/** SI symbols, in their one right case. */
+/** SI symbols, whose case matters. */
 const SYMBOLS: Readonly<Record<string, LengthUnit>> = Object.freeze({
   mm: 'mm',
   cm: 'cm',
@@ -49,7 +49,7 @@ type Found = LengthUnit | 'wrong-case' | undefined;
 
 const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
-/** The words as they are mostly written: in lower case, with a capital, in capitals. */
+/** The usual forms of a word: lower case, capitalised, upper case. */
 const USUAL: ReadonlyMap<string, LengthUnit> = new Map([
   ...Object.entries(WORDS).flatMap(([word, unit]) =>
     [word, capital(word), word.toUpperCase()].map((form) => [form, unit] as const),
@@ -57,7 +57,10 @@ const USUAL: ReadonlyMap<string, LengthUnit> = new Map([
   ...Object.entries(SYMBOLS),
 ]);
 
-/** The unit a word stands for; `'wrong-case'` for `MM` or `M`; undefined for no unit of length. Internal. */
+/**
+ * The unit that a word means; `'wrong-case'` for `MM` or `M`; undefined for no unit of length.
+ * Internal.
+ */
 export function lengthWord(word: string): Found {
   return USUAL.get(word) ?? lookUp(word);
 }

@@ -1,6 +1,6 @@
 import { UNITS, type Dimension, type Unit } from './catalogue.js';
 
-/** Words people write for units, in lower case, beside the symbols of the catalogue. */
+/** Words for units besides the symbols of the catalogue, in lower case. */
 const WORDS: Readonly<Record<Exclude<Dimension, 'length' | 'slope'>, Record<string, Unit>>> = {
   area: {
     'sq mm': 'mm2',
@@ -152,8 +152,8 @@ const WORDS: Readonly<Record<Exclude<Dimension, 'length' | 'slope'>, Record<stri
 
 /** Names that mean more than one unit, and the choices to name instead. */
 const AMBIGUOUS: Readonly<Record<string, string>> = {
-  ton: 't (tonne), ton-us or ton-uk',
-  tons: 't (tonne), ton-us or ton-uk',
+  ton: 't (1000 kg), ton-us (2000 lb) or ton-uk (2240 lb)',
+  tons: 't (1000 kg), ton-us (2000 lb) or ton-uk (2240 lb)',
   'ton/yd3': 'ton-us/yd3 or t/m3',
   'tons/yd3': 'ton-us/yd3 or t/m3',
   'ton/m3': 't/m3',
@@ -164,7 +164,7 @@ const AMBIGUOUS: Readonly<Record<string, string>> = {
   'gal/min': 'gal-us/min or l/min',
 };
 
-/** What a unit's text stands for. */
+/** The meaning of a unit's text. */
 export type MeasureWord =
   | { readonly kind: 'unit'; readonly unit: Unit }
   | { readonly kind: 'ambiguous'; readonly choices: string }
@@ -189,7 +189,7 @@ export function measureWord(
   return isMiscased ? miscased(dimension, lower) : { kind: 'unknown' };
 }
 
-/** US customary symbols have no case of their own; SI symbols do (`mN` is not `MN`). */
+/** Case does not matter in US customary symbols. It does in SI symbols (`mN` is not `MN`). */
 function miscased(dimension: Dimension, lower: string): MeasureWord {
   return /(?:ft|in|yd|lb|oz|acre|ton|psi|kip|gal|mph)/.test(lower) &&
     Object.hasOwn(UNITS[dimension], lower)

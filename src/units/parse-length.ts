@@ -32,47 +32,49 @@ import { shownText } from '../shown-text.js';
 import { shown } from './shown.js';
 import { scanAmount, startsAmount, type Amount } from './scan-amount.js';
 
-/** How a length may be written beyond the default. */
+/** Ways to write a length beyond the default. */
 export interface ParseLengthOptions {
-  /** True accepts the US survey foot (`us-ft`), retired after 2022. Default: false. */
+  /** True to accept the US survey foot (`us-ft`), retired after 2022. Default: false. */
   readonly surveyFoot?: boolean;
-  /** True reads `1,5 m` as 1.5 m; a point is then refused. Default: false. */
+  /** True to read `1,5 m` as 1.5 m; a decimal point is then refused. Default: false. */
   readonly decimalComma?: boolean;
 }
 
 const CHECKS = { surveyFoot: isFlag, decimalComma: isFlag };
 
-/** A length read from text, with what had to be understood. */
+/** A length read from text, and whether a unit was implied. */
 export interface LengthReading {
   /** The exact length. */
   readonly length: Length;
-  /** True where the inch mark was left off: `7' 3`. */
+  /** True if the inch mark was left off: `7' 3`. */
   readonly impliedInches: boolean;
 }
 
-/** No tape divides an inch finer. */
+/** The finest division of an inch on a tape. */
 const FINEST_DENOMINATOR = 128;
 const LONGEST_TEXT = 120;
-/** Beyond any map coordinate: a northing reaches 10 000 km. */
+/** More than any map coordinate: a northing reaches 10 000 km. */
 const FURTHEST = fromUnit('length', wholeRatio(100_000), 'km');
 
-/** How many inches the units of a compound hold; only these may stand together. */
+/** Inches in each unit of a compound; only these units may be combined. */
 const INCHES_IN: Partial<Record<LengthUnit, number>> = { mi: 63_360, yd: 36, ft: 12, in: 1 };
 
 /**
+ *
  * Reads a length the way it is written on a tape, a rod or a drawing, exactly.
  *
  * Accepted: feet, inches and fraction (`7' 3 5/8"`, `7'-3½"`, `7 ft 3 in`, `87-1/2"`, `4-inch`),
  * decimal feet or inches (`7.3'`), yards, miles, and one SI unit (`1.675 m`, `25.4 mm`). A unit is
- * needed; units descend; only the last part may carry a fraction or decimals; a sign covers the whole.
- * Text that could be read in two ways (`11/2 in`, `6'.25`, `1,500 mm` with a decimal comma) is refused
- * with the reason and the place. A power of ten is read as JavaScript prints it (`2.4e-16 m`).
+ * needed. Units run from large to small, and only the last part may have a fraction or decimals. A
+ * sign applies to the whole. Text that could be read in two ways (`11/2 in`, `6'.25`, `1,500 mm`
+ * with a decimal comma) is refused with the reason and the position. A power of ten is read as
+ * JavaScript prints it (`2.4e-16 m`).
  *
  * @param text - up to 120 characters, with its unit, up to 100 000 km
  * @returns the exact length
  * @throws `TEXT_UNREADABLE` with `params.reason`, one of {@link READING_REASONS}, and
- *   `params.position`, the place of the fault counted from 0; `UNIT_MISSING`, `UNIT_UNKNOWN`,
- *   `OUT_OF_RANGE`, `UNKNOWN_FIELD`, `WRONG_TYPE`
+ * `params.position`, the position of the fault, counted from 0; `UNIT_MISSING`, `UNIT_UNKNOWN`,
+ * `OUT_OF_RANGE`, `UNKNOWN_FIELD`, `WRONG_TYPE`
  * @example
  * parseLength(`7' 3 5/8"`).to('in').toString() //=> '87.625'
  * parseLength('1,5 m', { decimalComma: true }).to('mm').toString() //=> '1500'
@@ -84,7 +86,7 @@ export function parseLength(text: string, options?: ParseLengthOptions): Length 
 }
 
 /**
- * Like {@link parseLength}, and says where a unit had to be understood.
+ * Like {@link parseLength}; also flags an inch mark that was left off.
  *
  * @example
  * readLengthText(`7' 3`).impliedInches //=> true
@@ -189,7 +191,7 @@ function scanPart(
 const skipToUnit = (text: string, end: number): number =>
   isHyphen(text, end) && isLetter(text, end + 1) ? end + 1 : skipSpaces(text, end);
 
-/** `6'.25` is 6.25 ft on a rod and 6 ft 0.25 in on a tape; `6 ft.5` is no better. */
+/** `6'.25` is 6.25 ft on a rod and 6 ft 0.25 in on a tape; `6 ft.5` is just as ambiguous. */
 function refuseTightPoint(text: string, previous: Part, amount: Amount, hasUnit: boolean): void {
   if (amount.start !== previous.end) return;
   const isPoint = /[.,]/.test(text.charAt(amount.start));
@@ -235,7 +237,7 @@ function scanWord(text: string, at: number, options: ParseLengthOptions): UnitWo
   return { unit, end };
 }
 
-/** End of `us-ft`, `us ft` or `ft-us`, where the word at hand is `us` or `ft`. */
+/** End of `us-ft`, `us ft` or `ft-us`, if the current word is `us` or `ft`. */
 function surveyTail(text: string, end: number): number {
   const tail = text.slice(end, end + 3).toLowerCase();
   const isTail = tail === '-ft' || tail === '-us' || tail === ' ft';
@@ -248,7 +250,7 @@ function skipLetters(text: string, start: number): number {
   return at;
 }
 
-/** Where the next part begins, past spaces or a hyphen; the end of the text where there is none. */
+/** Start of the next part, past spaces or a hyphen; the end of the text if there is none. */
 function nextPart(text: string, part: Part): number {
   const next = skipSpaces(text, part.end);
   if (next === text.length) return next;
@@ -298,7 +300,7 @@ function notAnAmount(text: string, at: number, previous: Part | undefined) {
   return readingFault(previous === undefined ? 'NO_NUMBER' : 'UNIT_RUN', text, at);
 }
 
-/** The reason for a character that has no place where it stands. */
+/** The reason for a character that cannot be where it is. */
 function strayCharacter(text: string, at: number) {
   const character = text.charAt(at);
   if (character === ':') return readingFault('RATIO', text, at);

@@ -11,31 +11,32 @@ import { scanAmount, startsAmount } from './scan-amount.js';
 import { shownText } from '../shown-text.js';
 import { aOrAn, shown } from './shown.js';
 
-/** How a number may be written beyond the default. */
+/** Ways to write a number beyond the default. */
 export interface ParseMeasureOptions {
-  /** True reads `1,5 t` as 1.5 t; a point is then refused. Default: false. */
+  /** True to read `1,5 t` as 1.5 t; a decimal point is then refused. Default: false. */
   readonly decimalComma?: boolean;
 }
 
-/** The options that readers of measures and slopes take. Internal. */
+/** The options of the readers of measures and slopes. Internal. */
 export const MEASURE_CHECKS = { decimalComma: isFlag };
 
-/** The kinds of quantity that are read as one number and one unit. */
+/** The kinds of quantity that are written as one number and one unit. */
 export type MeasureDimension = Exclude<Dimension, 'length' | 'slope'>;
 
 const LONGEST_TEXT = 120;
 const FINEST_DENOMINATOR = 128;
 
 /**
+ *
  * Reads a measure other than a length or a slope from text: one number and one unit
  * (`'3700 lb/yd3'`, `'81 sq ft'`, `'13 t'`, `'250 kPa'`), exactly.
  *
  * @param dimension - the kind of quantity that is needed
  * @param text - up to 120 characters, with its unit
  * @param options - see {@link ParseMeasureOptions}
- * @throws `TEXT_UNREADABLE` with `params.reason`, one of {@link READING_REASONS}; `UNIT_AMBIGUOUS` for
- *   a bare ton or gallon; `UNIT_MISSING`, `UNIT_UNKNOWN`, `UNKNOWN_CHOICE` for what is not a dimension,
- *   `UNKNOWN_FIELD`, `WRONG_TYPE`
+ * @throws `TEXT_UNREADABLE` with `params.reason`, one of {@link READING_REASONS}; `UNIT_AMBIGUOUS`
+ * for   a bare ton or gallon; `UNIT_MISSING`, `UNIT_UNKNOWN`, `UNKNOWN_CHOICE` if this is not a
+ * dimension,   `UNKNOWN_FIELD`, `WRONG_TYPE`
  * @example
  * parseMeasure('area', '81 sq ft').to('yd2').toString() //=> '9'
  */

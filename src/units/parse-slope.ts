@@ -31,12 +31,13 @@ const SLOPE_WORDS: Readonly<Record<string, SlopeUnit>> = {
 };
 
 /**
- * Reads a slope from text, exactly where the form is exact.
+ *
+ * Reads a slope from text. The result is exact unless the text is an angle.
  *
  * Forms: `2%`, `2 percent`, `2 per cent`; `1:48` (rise 1 in a run of 48), `1 in 48`, and `2:1` (a
  * batter, run 2 to a rise of 1): one side must be 1 and the other no less; `1/4 in per ft`,
- * `1/4" / ft`, `6 in in 10 ft`, `1 in 12 ft` (an inch in twelve feet), `20 mm/m`; `1.2 deg`. A sign in
- * front is kept: which way is down is for the caller to say.
+ * `1/4" / ft`, `6 in in 10 ft`, `1 in 12 ft` (an inch in twelve feet), `20 mm/m`; `1.2 deg`. A sign
+ * in front is kept: you choose which way is down.
  *
  * @param text - up to 120 characters
  * @returns rise over run
@@ -117,7 +118,7 @@ function readSecond(text: string, at: number, options: ParseMeasureOptions): Rat
   return value;
 }
 
-/** One in n. Below one it would be steeper than 100 %: then 0.02:1 was meant the other way. */
+/** One in n. Below one it would be steeper than 100%: 0.02:1 was meant the other way round. */
 function oneIn(text: string, n: Ratio, position: number, sides: Sides): Slope {
   if (signOfRatio(n) === 0) throw readingFault('ZERO_DENOMINATOR', text, position);
   if (compareRatios(n, ONE_RATIO) < 0) {
@@ -128,7 +129,7 @@ function oneIn(text: string, n: Ratio, position: number, sides: Sides): Slope {
 
 const isOne = (value: Ratio): boolean => compareRatios(value, ONE_RATIO) === 0;
 
-/** The fault of a ratio with two readings, and both of them. */
+/** The fault of a ratio that can be read two ways, with both readings. */
 function ambiguous(
   reason: ReadingReason,
   text: string,
@@ -150,7 +151,7 @@ interface Division {
   readonly resume: number;
 }
 
-/** Finds ` per `, ` in ` between two lengths, or a slash after or before a unit. */
+/** Finds ` per ` or ` in ` between two lengths, or a slash after or before a unit. */
 function findDivision(text: string, from: number): Division | undefined {
   for (let at = from; at < text.length; at += 1) {
     if (text[at] === '/' && isRate(text, at)) return { end: at, resume: at + 1 };
@@ -169,7 +170,7 @@ function findDivision(text: string, from: number): Division | undefined {
 
 const PER_CENT = /^per\s+cent\s*$/i;
 
-/** A slash that no fraction has: before a unit, or after one. */
+/** A slash that is not part of a fraction: before or after a unit. */
 function isRate(text: string, slash: number): boolean {
   let before = slash - 1;
   while (isSpace(text, before)) before -= 1;
@@ -219,7 +220,7 @@ function riseOverRun(
   return fromSI('slope', divideRatios(exactOf(rise), exactOf(run)));
 }
 
-/** Reads a part of the text; a fault keeps its place in the whole. */
+/** Reads a part of the text; a fault keeps its position in the whole. */
 function partAt(offset: number, read: () => Length): Length {
   try {
     return read();
@@ -230,14 +231,14 @@ function partAt(offset: number, read: () => Length): Length {
   }
 }
 
-/** `1 in 12 ft`: the run has a unit, so that "in" is the unit of the rise. */
+/** `1 in 12 ft`: the run has a unit, so "in" is the unit of the rise. */
 function readInchesIn(
   text: string,
   riseText: string,
   run: Run,
   options: ParseMeasureOptions,
 ): Slope {
-  // inches against metres: more likely a ratio with a unit too many
+  // inches over metres: more likely a ratio with a unit too many
   if (/m(?:et(?:er|re)s?)?\.?$/i.test(run.runText)) {
     throw readingFault('SLOPE_AMBIGUOUS', text, run.at);
   }

@@ -8,11 +8,11 @@ import { PLAIN, tapeText } from './tape-text.js';
 /** How a quantity was written: a unit, or feet and inches. Internal. */
 export type WrittenAs = Unit | 'ft-in';
 
-/** A value as a person writes it, to 40 digits. Internal. */
+/** A value as people write it, to 40 digits. Internal. */
 export const fullText = (dimension: Dimension, exact: Ratio, written?: WrittenAs): string =>
   textOf(dimension, exact, written, (value) => value.toString());
 
-/** A value for a glance: six significant digits, and a mark where it goes on. Internal. */
+/** A short form of a value: six significant digits, and a mark if there are more. Internal. */
 export const shortText = (dimension: Dimension, exact: Ratio, written?: WrittenAs): string =>
   textOf(dimension, exact, written, shortened);
 
@@ -36,8 +36,8 @@ function textOf(
   return inUnit(unitOfText(dimension, written), dimension, exact, print);
 }
 
-/** Slopes and angles have one form, whatever they were written as. */
-function unitOfText(dimension: Dimension, written: Unit | undefined): Unit {
+/** Slopes and angles have one form, whatever they were written as. Internal. */
+export function unitOfText(dimension: Dimension, written: Unit | undefined): Unit {
   if (dimension === 'slope') return 'percent';
   if (dimension === 'angle') return 'deg';
   return written ?? SI_UNIT[dimension];
@@ -53,7 +53,7 @@ function inUnit(
   return `${print(value)} ${unit === 'percent' ? '%' : unit}`;
 }
 
-/** No tape divides an inch finer. */
+/** The finest division of an inch on a tape. */
 const PARTS = 128;
 
 /** Feet and inches, if the length is a whole number of marks of the tape. */

@@ -1,9 +1,9 @@
 import { SI_UNIT } from './catalogue.js';
 import type { AnyQuantity } from './quantity-types.js';
 
-/** What every copy of the package marks its quantities with. Internal. */
+/** The mark on the quantities of every copy of the package. Internal. */
 export const QUANTITY_MARK = Symbol.for('settline.quantity');
-/** What this copy marks its own with, so that they need not be looked at twice. Internal. */
+/** The mark on this copy's own quantities, which need no second check. Internal. */
 export const OWN_MARK = Symbol('settline.own');
 
 /**
@@ -18,12 +18,12 @@ export function isQuantity(value: unknown): value is AnyQuantity {
   try {
     return OWN_MARK in value || (QUANTITY_MARK in value && looksLikeQuantity(value));
   } catch {
-    // an object that does not let itself be looked at
+    // an object that throws when it is inspected
     return false;
   }
 }
 
-/** Anybody can set the mark: what bears it must look the part as well. */
+/** Any object can carry the mark, so its fields are checked as well. */
 function looksLikeQuantity(value: object): boolean {
   const { dimension, toJSON } = value as Partial<Record<'dimension' | 'toJSON', unknown>>;
   return (

@@ -2,13 +2,13 @@ import type { Dimension, LengthUnit, UnitOf } from './catalogue.js';
 import type { Decimal } from './decimal.js';
 import type { Divisor, Factor, Product, Quotient } from './dimension.js';
 
-/** A plain number as callers may give it: a number, digits as text (`'0.05'`, `'1/3'`) or a decimal. */
+/** A number without a unit: a number, digits as text (`'0.05'`, `'1/3'`) or a decimal. */
 export type NumberInput = number | string | Decimal;
 
 /** The printed forms of a length: feet and inches, or one unit. */
 export type LengthForm = 'ft-in' | LengthUnit;
 
-/** A quantity as JSON: the exact digits (or `'a/b'` where no unit ends the digits) and the unit. */
+/** A quantity as JSON: the exact digits (or `'a/b'` if they end in no unit) and the unit. */
 export interface QuantityJSON {
   /** All digits, such as `'0.0254'`, or a fraction of whole numbers, such as `'127/15000'`. */
   readonly value: string;
@@ -17,49 +17,50 @@ export interface QuantityJSON {
 }
 
 /**
- * What is left of a quantity that was posted to a worker, stored or cloned by `structuredClone`:
- * `fromJSON` restores it, and every input takes it for the quantity.
+ * A quantity after `structuredClone`, `postMessage` or browser storage. `fromJSON` restores it, and
+ * every input accepts it.
  */
-export interface QuantityClone {
+export interface QuantityClone<U extends string = string> {
   /** The exact value: a number whose digits are all of it, or the digits or a fraction as text. */
   readonly value: number | string;
-  /** The SI unit of the dimension. */
-  readonly unit: string;
+  /** A unit symbol of the catalogue: the SI unit of the dimension, as a clone has it. */
+  readonly unit: U;
 }
 
-/** What quantities of every dimension have in common. */
+/** Fields common to quantities of every dimension. */
 export interface AnyQuantity {
   /** The kind of quantity: `'length'`, `'area'` ... */
   readonly dimension: Dimension;
   /** The value in SI units (m, m2, m3, kg, kg/m3, N, N/m, Pa, ratio, rad, s, m/s, m3/s), to 40 digits. */
   readonly si: Decimal;
-  /** True for nothing: 0 in every unit. */
+  /** True for 0. */
   isZero(): boolean;
-  /** True for less than nothing. */
+  /** True for less than 0. */
   isNegative(): boolean;
   /** The exact value and its unit as text; `fromJSON` restores it. */
   toJSON(): QuantityJSON;
   /**
-   * The value and its unit as text, to 40 digits: what a template string shows. In the unit that the
-   * quantity was written in, so that equal quantities may print differently; a slope in percent, an
-   * angle in degrees, anything that was calculated from other dimensions in the SI unit.
+   * The value and its unit as text, to 40 digits, as a template string shows it. It uses the unit
+   * that the quantity was written in, so equal quantities may print differently. A slope is in
+   * percent, an angle in degrees, and a value calculated from other dimensions in the SI unit.
    */
   toString(): string;
-  /** Text for a template string. As a number, for `<`, `>`, `+` or `*`, it is refused. */
+  /** Text for a template string. Use as a number (`<`, `>`, `+`, `*`) is refused. */
   [Symbol.toPrimitive](hint: 'string' | 'number' | 'default'): string;
 }
 
 /**
- * An immutable amount of one dimension, exact: sums, products and conversions never round, because
- * the value is kept as a ratio of two whole numbers. Rounding happens where a decimal is read out
- * (40 digits) or printed.
+ *
+ * An immutable, exact amount of one dimension. The value is a ratio of two whole numbers, so sums,
+ * products and conversions never round. Rounding happens when you read a decimal out (40 digits) or
+ * print.
  *
  * Compare by `compare`, `equals`, `lessThan`, `greaterThan`, `atLeast` and `atMost`, and sort with
- * `compareQuantities`: `<`, `>`, `+` and `*` are refused with `OPERATOR_ON_QUANTITY`, because they would
- * compare text. Deep comparisons and clones see the exact value and nothing else.
+ * `compareQuantities`: `<`, `>`, `+` and `*` are refused with `OPERATOR_ON_QUANTITY`, because they
+ * would compare text. Deep comparisons and clones see only the exact value.
  *
- * Wherever a method takes a number, `'1/3'` is exactly a third; a float stands for its shortest
- * digits. A quantity of another dimension is refused with `DIMENSION_MISMATCH`, at compile time too.
+ * Wherever a method takes a number, `'1/3'` is exactly a third; a float means its shortest digits.
+ * A quantity of another dimension is refused with `DIMENSION_MISMATCH`, at compile time too.
  */
 export interface Quantity<D extends Dimension> extends AnyQuantity {
   /** The kind of quantity: `'length'`, `'area'` ... */
@@ -68,23 +69,23 @@ export interface Quantity<D extends Dimension> extends AnyQuantity {
   readonly si: Decimal;
   /** The value in a unit of the same dimension, to 40 digits; exact if it ends within them. */
   to(unit: UnitOf<D>): Decimal;
-  /** The value in a unit as the nearest float: the border to bulk geometry. */
+  /** The value in a unit as the nearest float, for bulk geometry. */
   toNumber(unit: UnitOf<D>): number;
-  /** This and another quantity added up. */
+  /** The sum of this and another quantity. */
   plus(other: Quantity<D>): Quantity<D>;
-  /** Another quantity deducted from this one. */
+  /** This quantity less another one. */
   minus(other: Quantity<D>): Quantity<D>;
-  /** The same amount with the other sign. */
+  /** The amount with the opposite sign. */
   negated(): Quantity<D>;
   /** The amount without its sign. */
   abs(): Quantity<D>;
-  /** So many times this quantity. */
+  /** This quantity times a number. */
   times(factor: NumberInput): Quantity<D>;
   /** The product of two quantities, such as length x length = area. */
   times<E extends Factor<D>>(factor: Quantity<E>): Quantity<Product<D, E>>;
-  /** One of so many equal parts of this quantity. */
+  /** This quantity divided by a number. */
   dividedBy(divisor: NumberInput): Quantity<D>;
-  /** How often another quantity of the dimension goes into this one, to 40 digits. */
+  /** This quantity over another one of the same dimension, to 40 digits. */
   dividedBy(divisor: Quantity<D>): Decimal;
   /** The quotient of two quantities, such as volume / area = length. */
   dividedBy<E extends Divisor<D>>(divisor: Quantity<E>): Quantity<Quotient<D, E>>;

@@ -59,7 +59,7 @@ export type {
 } from './quantity-types.js';
 
 class ExactQuantity<D extends Dimension> implements Quantity<D> {
-  // what a clone and a deep comparison see: the value, and nothing of how it was written
+  // a clone and a deep comparison see the value, not how it was written
   readonly value: number | string;
   readonly unit: string;
   readonly #dimension: D;
@@ -217,7 +217,7 @@ class ExactQuantity<D extends Dimension> implements Quantity<D> {
 
   #sameKind(other: Quantity<D>): Ratio {
     if (typeof other === 'object' && other !== null && #exact in other) {
-      // one of ours, as nearly always: nothing to ask it
+      // nearly always one of ours: no check needed
       const { dimension } = other;
       if (dimension === this.#dimension) return other.#exact;
     }
@@ -237,27 +237,27 @@ export function exactOf(quantity: AnyQuantity): Ratio {
   return ExactQuantity.exactOf(quantity);
 }
 
-/** How a quantity was written, where that is known. Internal. */
+/** How a quantity was written, if that is known. Internal. */
 export function writtenAs(quantity: Quantity<'length'>): LengthForm | undefined;
 export function writtenAs(quantity: AnyQuantity): WrittenAs | undefined;
 export function writtenAs(quantity: AnyQuantity): WrittenAs | undefined {
   return ExactQuantity.writtenAs(quantity);
 }
 
-/** The quantity itself, or one of this copy of the package with the value of another's. Internal. */
+/** The quantity itself, or this copy's quantity with the value of another copy's. Internal. */
 export function ownQuantity<D extends Dimension>(
   quantity: AnyQuantity & { readonly dimension: D },
 ): Quantity<D> {
   return ExactQuantity.own(quantity);
 }
 
-/** Makes sure that a value is a quantity of a dimension. Internal. */
+/** Checks that a value is a quantity of a dimension. Internal. */
 export function quantityOf<D extends Dimension>(dimension: D, value: unknown): Quantity<D> {
   if (!isQuantity(value) || value.dimension !== dimension) throw otherKind(dimension, value);
   return ownQuantity(value as AnyQuantity & { readonly dimension: D });
 }
 
-/** The fault of a value that is no quantity of the dimension that is needed. Internal. */
+/** The fault of a value that is not a quantity of the dimension needed. Internal. */
 export function otherKind(dimension: Dimension, got: unknown) {
   return fault('DIMENSION_MISMATCH', `expected ${aOrAn(dimension)}, got ${shown(got)}`, {
     expected: dimension,
@@ -279,7 +279,7 @@ export function fromSIDecimal<D extends Dimension>(dimension: D, si: Decimal): Q
   return new ExactQuantity(dimension, decimalRatio(si));
 }
 
-/** Makes a quantity from an exact value in a unit, and remembers the unit. Internal. */
+/** Makes a quantity from an exact value in a unit, and keeps the unit for printing. Internal. */
 export function fromUnit<D extends Dimension>(
   dimension: D,
   value: Ratio,
@@ -290,13 +290,17 @@ export function fromUnit<D extends Dimension>(
 }
 
 function noProduct(first: Dimension, verb: string, second: Dimension) {
-  return fault('NO_KNOWN_PRODUCT', `${first} ${verb} ${second} is no quantity of the catalogue`, {
-    first,
-    second,
-  });
+  return fault(
+    'NO_KNOWN_PRODUCT',
+    `${first} ${verb} ${second} is not a quantity this library has. Check which values you combine`,
+    {
+      first,
+      second,
+    },
+  );
 }
 
-/** True for what {@link Quantity.times} takes as a plain number. Internal. */
+/** True for a number that {@link Quantity.times} accepts. Internal. */
 export function isNumberInput(value: unknown): value is NumberInput {
   return typeof value === 'number' || typeof value === 'string' || isDecimal(value);
 }

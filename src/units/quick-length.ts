@@ -4,7 +4,7 @@ import { lengthWord } from './length-words.js';
 import type { LengthForm } from './quantity-types.js';
 import { smallDecimal, type SmallDecimal } from './small-decimal.js';
 
-/** What the quick reader read: metres, and how they were written. Internal. */
+/** A length from the quick reader: metres, and how they were written. Internal. */
 export interface QuickReading {
   /** The exact length in metres. */
   readonly metres: SmallDecimal;
@@ -27,7 +27,7 @@ const SIZES: Partial<Record<LengthUnit, number>> = {
 const INCH = 254;
 const METRE = 10_000;
 
-/** The place in the text, and the amount that was read last: `n / d`, d a power of ten or 128. */
+/** The position in the text, and the last amount read: `n / d`, d a power of ten or 128. */
 interface Scan {
   readonly text: string;
   at: number;
@@ -41,14 +41,14 @@ const POINT = 46;
 const SLASH = 47;
 const NO_BREAK_SPACE = 160;
 const MINUS = 0x2212;
-/** Digits on either side of the point that floats hold in any unit. */
+/** Digits before and after the point that floats hold in any unit. */
 const MOST_DIGITS = 6;
 
 /**
- * Reads the commonest lengths in one look: tapes, drawings, phones, and plain numbers with their unit
- * (`7' 3 5/8"`, `7'-3 5/8"`, `7′ 3⅝″`, `87-5/8"`, `7 feet 3 inches`, `2.226 m`). Gives up (undefined) on
- * everything else, faults too: the full reader then decides. What it does read, the full reader reads
- * the same; a property test holds the two together. Internal.
+ * Reads the commonest lengths in one pass: tapes, drawings, phones, and plain numbers with their
+ * unit (`7' 3 5/8"`, `7'-3 5/8"`, `7′ 3⅝″`, `87-5/8"`, `7 feet 3 inches`, `2.226 m`). Returns
+ * undefined for everything else, faults included, and leaves it to the full reader. A property test
+ * checks that both readers agree. Internal.
  */
 export function quickLength(text: string): QuickReading | undefined {
   const first = text.charCodeAt(0);
@@ -73,7 +73,7 @@ function tapeReading(n: number, unit: LengthUnit, isNegative: boolean): QuickRea
 /** The inches after whole feet. */
 function withInches(scan: Scan, isNegative: boolean): QuickReading | undefined {
   const { n: feet, d: of } = scan;
-  // a point right after the unit has two readings
+  // a point right after the unit can be read two ways
   if (of !== 1 || scan.text.charCodeAt(scan.at) === POINT) return undefined;
   if (!skipJoint(scan) || !scanAmount(scan)) return undefined;
   const { n, d } = scan;
@@ -124,7 +124,7 @@ function takeParts(scan: Scan, end: number, parts: number): boolean {
   return true;
 }
 
-/** Digits as a whole number; the place moves past them. */
+/** Digits as a whole number; the position moves past them. */
 function scanWhole(scan: Scan): number {
   const { text } = scan;
   let value = 0;
@@ -163,10 +163,10 @@ function scanFraction(scan: Scan, start: number, whole: number): boolean {
   return takeParts(scan, scan.at, whole * PARTS + upper * (PARTS / lower));
 }
 
-/** The unit after an amount, as a mark or a word, after a space or none. */
+/** The unit after an amount, as a mark or a word, with or without a space. */
 function scanUnit(scan: Scan): LengthUnit | undefined {
   const { text } = scan;
-  // a hyphen, as in 4-inch, stands before a word
+  // a hyphen comes before a word, as in 4-inch
   const isHyphened = text.charCodeAt(scan.at) === HYPHEN;
   if (isHyphened) scan.at += 1;
   else skipSpace(scan);
@@ -217,7 +217,7 @@ function skipSpace(scan: Scan): boolean {
   return true;
 }
 
-/** Nothing, a space or a hyphen between feet and inches; a hyphen after a space may be a sign. */
+/** No gap, a space or a hyphen between feet and inches; a hyphen after a space may be a sign. */
 function skipJoint(scan: Scan): boolean {
   const isApart = skipSpace(scan);
   if (scan.text.charCodeAt(scan.at) !== HYPHEN) return true;

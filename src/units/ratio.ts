@@ -25,11 +25,12 @@ export {
   ratioToDecimal,
   ratioToNumber,
   roughNumber,
+  roundedQuotient,
 } from './read-out.js';
 
 export const ONE_RATIO: SmallDecimal = Object.freeze({ n: 1, d: 1 });
 
-/** A float, nearly always a whole one, as the ratio that its digits say. */
+/** A float, nearly always a whole number, as the ratio of its digits. */
 export function wholeRatio(n: number): Ratio {
   if (Number.isSafeInteger(n)) return smallDecimal(n, 1);
   const digits = digitsOf(`${n}`);
@@ -64,7 +65,7 @@ export function negateRatio(a: Ratio): Ratio {
 export const multiplyRatios = (a: Ratio, b: Ratio): Ratio =>
   (isSmall(a) && isSmall(b) ? multiplySmall(a, b) : undefined) ?? multiplyBig(a, b);
 
-/** `a / b`; the caller has made sure that b is not zero. */
+/** `a / b`; b is not zero. */
 export const divideRatios = (a: Ratio, b: Ratio): Ratio =>
   (isSmall(a) && isSmall(b) ? divideSmall(a, b) : undefined) ?? divideBig(a, b);
 

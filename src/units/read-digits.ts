@@ -1,16 +1,16 @@
 import { decimalOf, type Ratio } from './big-ratio.js';
 
-/** Digits as they stand in text: `n / 10^places`; places may be negative. Internal. */
+/** Digits as written: `n / 10^places`; places may be negative. Internal. */
 export interface Digits {
   /** All digits as a whole number, with the sign. */
   readonly n: bigint;
-  /** How many of them stand after the point. */
+  /** Number of digits after the point. */
   readonly places: number;
 }
 
 const DIGITS = /^([+-]?)(\d*)(?:\.(\d*))?(?:[eE]([+-]?\d{1,6}))?$/;
 
-/** Takes digits apart, such as `-12`, `.5`, `1e-7`; undefined for anything else. Internal. */
+/** Splits digits such as `-12`, `.5`, `1e-7`; undefined for anything else. Internal. */
 export function digitsOf(text: string): Digits | undefined {
   const [, sign, whole = '', part = '', power = '0'] = DIGITS.exec(text) ?? [];
   if (sign === undefined || whole + part === '') return undefined;

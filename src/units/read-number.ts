@@ -11,13 +11,13 @@ import { sizeOf } from './whole.js';
 
 export type { NumberInput } from './quantity-types.js';
 
-/** A fraction of more digits than this is nobody's measure: working it out would take long. */
+/** Maximum digits of a fraction: no measure has more, and working it out would take long. */
 const LONGEST_NUMBER = 20_000;
-/** What is measured lies between these powers of ten, in any unit; beyond them it is a slip. */
+/** Measures are between these powers of ten in any unit; beyond them the input is a mistake. */
 const LARGEST_EXPONENT = 60;
 
 /**
- * Reads a plain number exactly: `0.1` is one tenth, not the nearest binary fraction.
+ * Reads a number exactly: `0.1` is one tenth, not the nearest binary fraction.
  *
  * @throws `NOT_FINITE`, `NOT_A_NUMBER`, `OUT_OF_RANGE`, `WRONG_TYPE`, `DIVISION_BY_ZERO`, `TOO_LONG`
  */
@@ -32,13 +32,13 @@ export function readNumber(value: NumberInput): Ratio {
   }
 }
 
-/** Reads a number that the library has written, however large or small. Internal. */
+/** Reads a number that the library wrote, of any size. Internal. */
 export function readWritten(value: string | number): Ratio {
   if (typeof value === 'number') return readFloat(value, LONGEST_NUMBER);
   return readSmall(value) ?? ratioOf(termsIn(value), LONGEST_NUMBER);
 }
 
-/** The digits of a float stand for themselves. */
+/** A float means its shortest digits. */
 function readFloat(value: number, most: number): Ratio {
   if (!Number.isFinite(value)) throw fault('NOT_FINITE', `${value} is not a number`);
   if (Number.isSafeInteger(value)) return wholeRatio(value);
@@ -57,7 +57,7 @@ function plainText(value: Decimal): string {
   try {
     return value.toString();
   } catch {
-    throw fault('WRONG_TYPE', 'expected a number, got what only looks like a decimal');
+    throw fault('WRONG_TYPE', 'expected a number, got an object that only looks like a decimal');
   }
 }
 
@@ -85,7 +85,7 @@ function readDigits(text: string): Digits {
   throw fault('NOT_A_NUMBER', `${shown(text)} is not a number`, { text: shownText(text) });
 }
 
-/** The number as a ratio, if its power of ten is no more than that, up or down. */
+/** The number as a ratio, if its power of ten is within the limit, up or down. */
 function ratioOf({ n, d }: Terms, most: number): Ratio {
   if (n.n === 0n) return ZERO_RATIO;
   const exponent = exponentOf(n) - exponentOf(d);

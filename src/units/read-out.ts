@@ -1,4 +1,4 @@
-import { isSmall, widened, type Ratio } from './big-ratio.js';
+import { decimalOf, isSmall, widened, type Ratio } from './big-ratio.js';
 import { Decimal40, type Decimal } from './decimal.js';
 import { divideSmall, type SmallDecimal } from './small-decimal.js';
 import { bitsOf, powerOfTen, sizeOf } from './whole.js';
@@ -16,7 +16,7 @@ export function ratioToDecimal(a: Ratio): Decimal {
     : bigToDecimal(a.n, a.d);
 }
 
-/** `a / b` as a decimal of 40 digits: exact where it ends within them, else rounded to even. */
+/** `a / b` as a decimal of 40 digits: exact if it ends within them, else rounded to even. */
 export function quotientToDecimal(a: Ratio, b: Ratio): Decimal {
   const small = isSmall(a) && isSmall(b) ? divideSmall(a, b) : undefined;
   if (small !== undefined) return smallToDecimal(small);
@@ -29,17 +29,35 @@ function smallToDecimal({ n, d }: SmallDecimal): Decimal {
   return d === 1 ? new Decimal40(n) : new Decimal40(`${n}e-${Math.round(Math.log10(d))}`);
 }
 
-/** `n / d` in 40 digits, a tie to the even one. */
+/**
+ * `a / b` as the exact value of its 40 digits; what two floats hold stays as it is. A product of many
+ * digits need not be brought into lowest terms for that.
+ */
+export function roundedQuotient(a: Ratio, b: Ratio): Ratio {
+  const small = isSmall(a) && isSmall(b) ? divideSmall(a, b) : undefined;
+  if (small !== undefined) return small;
+  const x = widened(a);
+  const y = widened(b);
+  const { digits, places } = fortyDigits(x.n * y.d, x.d * y.n);
+  return places < 0 ? decimalOf(digits * powerOfTen(-places), 0) : decimalOf(digits, places);
+}
+
 function bigToDecimal(n: bigint, d: bigint): Decimal {
-  if (n === 0n) return new Decimal40(0);
+  const { digits, places } = fortyDigits(n, d);
+  return new Decimal40(`${digits}e${-places}`);
+}
+
+/** `n / d` in 40 digits, a tie to the even one: `digits / 10^places`. */
+function fortyDigits(n: bigint, d: bigint): { readonly digits: bigint; readonly places: number } {
+  if (n === 0n) return { digits: 0n, places: 0 };
   const upper = sizeOf(n);
   const lower = sizeOf(d);
   let places = DIGITS - Math.floor((bitsOf(upper) - bitsOf(lower)) * Math.LOG10E * Math.LN2);
   let digits = scaled(upper, lower, places);
   for (; digits < LEAST; digits = scaled(upper, lower, places)) places += 1;
   for (; digits >= MOST; digits = scaled(upper, lower, places)) places -= 1;
-  const sign = n < 0n !== d < 0n ? '-' : '';
-  return new Decimal40(`${sign}${rounded(upper, lower, { places, digits })}e${-places}`);
+  const size = rounded(upper, lower, { places, digits });
+  return { digits: n < 0n !== d < 0n ? -size : size, places };
 }
 
 /** The whole of `n x 10^places / d`. */
@@ -74,7 +92,7 @@ export function quotientToNumber(a: Ratio, b: Ratio): number {
   return bigToNumber(x.n * y.d, x.d * y.n);
 }
 
-/** More binary digits than a float has, so that the last of them tells what was left out. */
+/** More binary digits than a float has; the last one shows whether digits were left out. */
 const BITS = 66;
 
 function bigToNumber(n: bigint, d: bigint): number {
@@ -84,20 +102,20 @@ function bigToNumber(n: bigint, d: bigint): number {
   const raised = shift > 0 ? upper << BigInt(shift) : upper;
   const unit = shift < 0 ? lower << BigInt(-shift) : lower;
   const whole = raised / unit;
-  // a last digit that is set breaks ties as all that was left out would
+  // setting the last digit breaks ties the way the omitted digits would
   const size = Number(whole * unit === raised ? whole : whole | 1n);
   return timesPowerOfTwo(n < 0n !== d < 0n ? -size : size, -shift) + 0;
 }
 
-/** In two steps: a power of two may lie beyond the floats where the product does not. */
+/** In two steps: the power of two may overflow although the product does not. */
 function timesPowerOfTwo(value: number, power: number): number {
   const half = Math.trunc(power / 2);
   return value * 2 ** half * 2 ** (power - half);
 }
 
 /**
- * The value as a float that may be a few units off in its last place, at a tenth of the cost: for
- * decisions that fall back on the exact value where floats cannot tell.
+ * The value as a float that may be a few units off in the last place, at a tenth of the cost. For
+ * decisions that fall back on the exact value if floats cannot tell.
  */
 export function roughNumber(a: Ratio): number {
   if (isSmall(a)) return a.n / a.d;

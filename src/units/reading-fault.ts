@@ -4,7 +4,7 @@ import { READING_REASONS, type ReadingReason } from './reading-reasons.js';
 import { shownText } from '../shown-text.js';
 import { shown } from './shown.js';
 
-/** The error for text that cannot be read: the reason, the place and the text itself. Internal. */
+/** The error for text that cannot be read: reason, position and text. Internal. */
 export function readingFault(
   reason: ReadingReason,
   text: string,

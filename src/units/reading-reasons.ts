@@ -1,31 +1,31 @@
 /**
- * Why text cannot be read, as a measure, a bearing or a date: what `params.reason` of a `TEXT_UNREADABLE` fault may be, and
- * what each reason means. A reason is stable, like a code: an app may translate by it. The fault's
- * `params.position` is the place in the text, counted from 0.
+ * Why text cannot be read as a measure, a bearing or a date: the values of `params.reason` of a
+ * `TEXT_UNREADABLE` fault, and what each means. A reason is stable, like a code: an app may
+ * translate by it. `params.position` is the position in the text, counted from 0.
  */
 export const READING_REASONS = Object.freeze({
-  EMPTY: 'nothing was typed',
-  TOO_LONG: 'text too long to be a measure',
+  EMPTY: 'the text is empty',
+  TOO_LONG: 'text that is too long for a measure',
   NO_NUMBER: 'a unit without a number',
   TWO_NUMBERS: 'two numbers with no unit between them',
-  RANGE: 'two numbers with a hyphen between: range, subtraction or feet and inches?',
+  RANGE: 'a hyphen between two numbers: a range, a subtraction, or feet and inches?',
   FRACTIONAL_MAJOR: 'a fraction of a larger unit followed by a smaller unit',
-  MINOR_OVERFLOW: 'the smaller part reaches a whole larger unit',
+  MINOR_OVERFLOW: 'the smaller part makes a whole larger unit or more, such as 13 in after feet',
   UNIT_ORDER: 'a smaller unit before a larger one',
   REPEATED_UNIT: 'the same unit twice',
   MIXED_METRIC: 'two metric units in one length',
   MIXED_SYSTEMS: 'two unit systems in one length',
   TRAILING_NUMBER: 'a number after the last unit',
   ZERO_DENOMINATOR: 'a fraction over zero',
-  IMPROPER_FRACTION: 'a fraction of one or more by itself: is a space missing?',
-  IMPROPER_MIXED: 'a mixed number whose fraction is one or more',
+  IMPROPER_FRACTION: 'a fraction of 1 or more: is a space missing?',
+  IMPROPER_MIXED: 'a mixed number with a fraction of 1 or more',
   DECIMAL_AND_FRACTION: 'a decimal and a fraction in one number',
-  DENOMINATOR: 'a denominator that is on no tape',
+  DENOMINATOR: 'a fraction that is not on a tape, such as 1/3',
   MALFORMED_FRACTION: 'a fraction that is not one whole number over another',
   TRAILING_POINT: 'a decimal point with no digit after it',
-  POINT_AFTER_UNIT: 'a point right after a unit: decimals of the unit, or of inches?',
+  POINT_AFTER_UNIT: 'a point right after a unit: decimals of that unit, or of inches?',
   TWO_POINTS: 'two decimal points in one number',
-  EXPONENT: 'a power of ten in another form than JavaScript prints small numbers in',
+  EXPONENT: 'a power of ten that is not written as JavaScript prints small numbers',
   COMMA: 'a comma: decimal or grouping?',
   GROUPING: 'three digits after a decimal comma: are they thousands?',
   MARK_RUN: 'the same mark twice in a row',
@@ -33,7 +33,7 @@ export const READING_REASONS = Object.freeze({
   DOUBLE_HYPHEN: 'two hyphens in a row',
   HYPHEN_SIGN: 'a hyphen that may be a minus sign',
   DANGLING_HYPHEN: 'a hyphen with no number after it',
-  SIGN_SPACE: 'a sign set apart from its number',
+  SIGN_SPACE: 'a space between a sign and its number',
   SIGN_RUN: 'two signs in a row',
   PRODUCT: 'a product of two lengths',
   QUALIFIER: 'an approximation or a comparison sign',
@@ -47,9 +47,9 @@ export const READING_REASONS = Object.freeze({
   BAD_CHARACTER: 'a character that does not belong in a measure',
   RATIO_BELOW_ONE: 'a ratio that could be rise to run or run to rise',
   SLOPE_AMBIGUOUS: 'a ratio in which neither side is 1',
-  BEARING: 'no bearing from north or south toward east or west',
-  DATE: 'no date of the calendar written YYYY-MM-DD',
+  BEARING: 'not a bearing from north or south toward east or west',
+  DATE: 'not a calendar date written YYYY-MM-DD',
 } as const);
 
-/** A reason for which text cannot be read: a key of {@link READING_REASONS}. */
+/** A reason why text cannot be read: a key of {@link READING_REASONS}. */
 export type ReadingReason = keyof typeof READING_REASONS;

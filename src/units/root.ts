@@ -2,7 +2,7 @@ import { decimalOf, fractionOf, hasEnd, isSmall, widened, type Ratio } from './b
 import { smallDecimal } from './small-decimal.js';
 import { bitsOf, powerOfTen, rootOf } from './whole.js';
 
-/** Significant digits of a root that does not come out. */
+/** Significant digits of a root that is not exact. */
 const DIGITS = 40;
 /** The largest root whose square a float holds. */
 const LARGEST_ROOT = 9e7;
@@ -46,12 +46,12 @@ function squareRootOf(n: bigint): bigint | undefined {
 /** The root to 40 digits, in whole numbers: three times as fast as in decimals. */
 function roundedRoot(a: Ratio): Ratio {
   const { n, d } = widened(a);
-  // two or three digits to spare
+  // with two or three digits to spare
   const places = DIGITS + 2 - Math.floor((bitsOf(n) - bitsOf(d)) * Math.log10(2) * 0.5);
   const raised = places >= 0 ? n * powerOfTen(2 * places) : n / powerOfTen(-2 * places);
   const root = rootOf(raised / d);
   const unit = powerOfTen(`${root}`.length - DIGITS);
-  // never a tie: what is left out of a root that is not exact makes half a unit more than half
+  // never a tie: the omitted digits of an inexact root make half a unit more than half
   const up = 2n * (root % unit) >= unit ? 1n : 0n;
   const rounded = (root / unit + up) * unit;
   return places >= 0 ? decimalOf(rounded, places) : decimalOf(rounded * powerOfTen(-places), 0);

@@ -36,7 +36,7 @@ function roundBig(n: bigint, d: bigint, rounding: Rounding): Ratio {
   return decimalOf(n < 0n ? -rounded : rounded, 0);
 }
 
-/** Whether a part goes up, from how much is over and how much is missing to the next whole. */
+/** Whether a part rounds up, from the excess over the last whole and the gap to the next. */
 function goesUp<T extends number | bigint>(
   isOdd: boolean,
   over: T,

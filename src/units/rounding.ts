@@ -36,7 +36,7 @@ export function roundTo<D extends Dimension>(
   return fromSI(quantity.dimension, multiplyRatios(steps, step), writtenAs(quantity));
 }
 
-/** Makes sure that a rounding mode is one. Internal. */
+/** Refuses an unknown rounding mode. Internal. */
 export function checkRounding(rounding: Rounding): Rounding {
   const found = isRounding(rounding);
   if (found !== undefined) throw fault(found.code, found.message, found.params, ['rounding']);
@@ -46,7 +46,10 @@ export function checkRounding(rounding: Rounding): Rounding {
 function stepOf<D extends Dimension>(quantity: Quantity<D>, increment: Quantity<D>): Ratio {
   const step = exactOf(quantityOf(quantity.dimension, increment));
   if (signOfRatio(step) <= 0) {
-    throw fault('INCREMENT_NOT_POSITIVE', 'the step must be more than zero');
+    throw fault(
+      'INCREMENT_NOT_POSITIVE',
+      'the step is not greater than zero. Write a positive step',
+    );
   }
   return step;
 }

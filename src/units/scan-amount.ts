@@ -22,11 +22,11 @@ import { readingFault } from './reading-fault.js';
 import { shownText } from '../shown-text.js';
 import { shown } from './shown.js';
 
-/** A number as it stands in measurement text: whole, decimal, fraction or mixed. */
+/** A number in measurement text: whole, decimal, fraction or mixed. */
 export interface Amount {
   /** The exact number, without its sign. */
   readonly value: Ratio;
-  /** True for a whole number: only such may be followed by a smaller unit. */
+  /** True for a whole number. Only a whole number may be followed by a smaller unit. */
   readonly isWhole: boolean;
   /** Where it begins in the text. */
   readonly start: number;
@@ -34,15 +34,15 @@ export interface Amount {
   readonly end: number;
 }
 
-/** How an amount may be written. */
+/** Ways to write an amount. */
 export interface AmountOptions {
-  /** True for a comma instead of the point. Default: false. */
+  /** True for a decimal comma. Default: false. */
   readonly decimalComma?: boolean;
   /** Largest denominator accepted. */
   readonly finest: number;
 }
 
-/** True where an amount begins: a digit, a point with a digit, or a fraction glyph. */
+/** True if an amount begins: a digit, a point with a digit, or a fraction glyph. */
 export function startsAmount(text: string, at: number, decimalComma = false): boolean {
   if (digit(text, at) >= 0 || fractionGlyph(text, at) !== undefined || superscript(text, at) >= 0) {
     return true;
@@ -110,10 +110,13 @@ function scanNumber(text: string, start: number, decimalComma: boolean): PlainNu
   return { value: text.slice(start, powerEnd), isWhole: false, end: powerEnd };
 }
 
-/** How JavaScript prints what is below a millionth: one digit before the point, then the power. */
+/**
+ * The form in which JavaScript prints values below a millionth: one digit before the point, then
+ * the power.
+ */
 const SMALL_FLOAT = /^[1-9](?:\.\d+)?e-(?:[7-9]|[1-9]\d{1,2})$/;
 
-/** The end of a power of ten, if there is one that apps make by printing a small number. */
+/** The end of a power of ten in the form that JavaScript prints; none for any other. */
 function skipExponent(text: string, start: number, at: number): number {
   if (text[at] !== 'e' && text[at] !== 'E') return at;
   const signed = text[at + 1] === '-' || text[at + 1] === '+' ? at + 2 : at + 1;
@@ -123,7 +126,7 @@ function skipExponent(text: string, start: number, at: number): number {
   throw readingFault('EXPONENT', text, at, hint);
 }
 
-/** No measure is as small, in any unit. */
+/** No measure is smaller than this in any unit. */
 const LEAST = readWritten('1e-60');
 
 function refuseTiny(text: string, value: Ratio, position: number): void {
@@ -132,7 +135,7 @@ function refuseTiny(text: string, value: Ratio, position: number): void {
   throw fault('OUT_OF_RANGE', message, { text: shownText(text), position });
 }
 
-/** `11/2` may be the slip for `1 1/2`. */
+/** `11/2` may be a mistake for `1 1/2`. */
 function refuseImproper(text: string, { n, d, start }: Fraction): void {
   if (n < d) return;
   const rest = n % d;
@@ -143,7 +146,7 @@ function refuseImproper(text: string, { n, d, start }: Fraction): void {
   throw readingFault('IMPROPER_FRACTION', text, start, hint);
 }
 
-/** The mixed number that was meant if a space was left out of the upper digits. */
+/** The mixed number that was meant if a space is missing in the numerator. */
 function withSpace(upper: string, d: number): string | undefined {
   for (let at = upper.length - 1; at > 0; at -= 1) {
     const part = Number(upper.slice(at));
@@ -152,7 +155,7 @@ function withSpace(upper: string, d: number): string | undefined {
   return undefined;
 }
 
-/** The fraction of a mixed number, after spaces, a tight hyphen or nothing. */
+/** The fraction of a mixed number, after spaces, a hyphen or no gap. */
 function scanMixedPart(text: string, end: number, options: AmountOptions): Fraction | undefined {
   const next = skipSpaces(text, end);
   if (isHyphen(text, next)) return scanHyphenPart(text, end, next, options);
@@ -231,7 +234,9 @@ function checked(
   if (d === 0) throw readingFault('ZERO_DENOMINATOR', text, slash + 1);
   if (d > options.finest) throw readingFault('DENOMINATOR', text, slash + 1);
   if (!Number.isSafeInteger(n)) {
-    throw fault('OUT_OF_RANGE', `${shown(text)} is beyond any measure`, { position: start });
+    throw fault('OUT_OF_RANGE', `${shown(text)} is too large to be a measurement`, {
+      position: start,
+    });
   }
   return { n, d, start, end };
 }

@@ -2,7 +2,7 @@ import { shownText } from '../shown-text.js';
 import { isDecimal } from './decimal.js';
 import { isQuantity } from './quantity-mark.js';
 
-/** How a value that does not belong is shown in a message. Internal. */
+/** An invalid value, as shown in a message. Internal. */
 export function shown(value: unknown): string {
   if (value === null) return 'null';
   if (Array.isArray(value)) return 'a list';

@@ -14,14 +14,17 @@ import { fromSIDecimal, quantityOf, type Angle, type Slope } from './quantity.js
 export function slopeOfAngle(angle: Angle): Slope {
   const own = quantityOf('angle', angle);
   if (own.abs().to('deg').gte(90)) {
-    throw fault('OUT_OF_RANGE', 'a slope must be less steep than the vertical');
+    throw fault(
+      'OUT_OF_RANGE',
+      'the angle is vertical or steeper. Write an angle below 90 degrees',
+    );
   }
   return fromSIDecimal('slope', Decimal40.tan(own.si));
 }
 
 /**
- * The angle of a slope to the level: `angle = atan(slope)`, to 40 digits. 2 % is 1.146 degrees; 2
- * degrees is 3.492 %.
+ * The angle of a slope to the level: `angle = atan(slope)`, to 40 digits. 2% is 1.146 degrees; 2
+ * degrees is 3.492%.
  *
  * @returns the angle to the level, between -90 and 90 degrees
  * @throws `DIMENSION_MISMATCH`

@@ -1,10 +1,11 @@
 /**
- * Decimals that fit two floats exactly: a whole number `n` below 2^53 over a power of ten `d`. Nearly
- * every value of a site is one, and sums and products of such cost a few nanoseconds. Every function
- * returns undefined where the result would not fit; the caller then goes on in whole numbers of any
+ *
+ * Decimals that fit two floats exactly: a whole number `n` below 2^53 over a power of ten `d`.
+ * Nearly every value on a site fits, and sums and products take a few nanoseconds. Every function
+ * returns undefined if the result does not fit; the caller then continues in whole numbers of any
  * size.
  *
- * In lowest form `n` does not end in zero unless `d` is 1, so that equal values have equal fields.
+ * In lowest form `n` does not end in zero unless `d` is 1, so equal values have equal fields.
  */
 export interface SmallDecimal {
   /** A whole number of either sign. */
@@ -20,7 +21,7 @@ export const LARGEST_PLACES = 15;
 /** Largest power of ten in a denominator. */
 const LARGEST_POWER = 1e15;
 
-/** Brings `n / d` into lowest form. */
+/** Reduces `n / d` to lowest form. */
 export function smallDecimal(n: number, d: number): SmallDecimal {
   let upper = n;
   let lower = d;
@@ -34,7 +35,7 @@ export function smallDecimal(n: number, d: number): SmallDecimal {
   return { n: upper === 0 ? 0 : upper, d: lower };
 }
 
-/** `a + b`, where the sum is a small decimal again. */
+/** `a + b`, if the sum is a small decimal. */
 export function addSmall(a: SmallDecimal, b: SmallDecimal): SmallDecimal | undefined {
   if (a.d === b.d) return fitting(a.n + b.n, a.d);
   if (a.d < b.d) return addSmall(b, a);
@@ -42,16 +43,16 @@ export function addSmall(a: SmallDecimal, b: SmallDecimal): SmallDecimal | undef
   return Math.abs(raised) > MOST ? undefined : fitting(a.n + raised, a.d);
 }
 
-/** `a x b`, where the product is a small decimal again. */
+/** `a x b`, if the product is a small decimal. */
 export function multiplySmall(a: SmallDecimal, b: SmallDecimal): SmallDecimal | undefined {
   const d = a.d * b.d;
   return d > LARGEST_POWER ? undefined : fitting(a.n * b.n, d);
 }
 
-/** `a / b`, where the quotient is a small decimal again. */
+/** `a / b`, if the quotient is a small decimal. */
 export function divideSmall(a: SmallDecimal, b: SmallDecimal): SmallDecimal | undefined {
   let [n, d] = [a.n, a.d];
-  // zeros are put behind the dividend until the divisor goes into it
+  // zeros are appended to the dividend until the divisor divides it
   while (n % b.n !== 0) {
     n *= 10;
     d *= 10;
@@ -62,7 +63,7 @@ export function divideSmall(a: SmallDecimal, b: SmallDecimal): SmallDecimal | un
   return fitting(quotient * (b.d / d), 1);
 }
 
-/** -1, 0 or 1; undefined where the comparison does not fit. */
+/** -1, 0 or 1; undefined if the comparison does not fit. */
 export function compareSmall(a: SmallDecimal, b: SmallDecimal): -1 | 0 | 1 | undefined {
   const left = a.d >= b.d ? a.n : a.n * (b.d / a.d);
   const right = b.d >= a.d ? b.n : b.n * (a.d / b.d);

@@ -12,7 +12,7 @@ export interface Marks {
   readonly fraction: (fraction: readonly [number, number]) => string;
 }
 
-/** What a keyboard has. Internal. */
+/** Marks of a keyboard. Internal. */
 export const PLAIN: Marks = {
   minus: '-',
   foot: "'",
@@ -31,7 +31,7 @@ const GLYPHS: Readonly<Record<string, string>> = {
   '7/8': '⅞',
 };
 
-/** Primes, a minus sign and built fractions. Internal. */
+/** Primes, a minus sign and fraction characters. Internal. */
 export const TYPOGRAPHIC: Marks = {
   minus: '−',
   foot: '′',
@@ -57,10 +57,7 @@ export interface TapeStyle {
   readonly marks: Marks;
 }
 
-/**
- * Feet, inches and a fraction from a whole number of parts of an inch: carries cannot go wrong.
- * Internal.
- */
+/** Feet, inches and a fraction from a whole number of parts of an inch. Internal. */
 export function tapeText(steps: number, { partsPerInch, isInches, marks }: TapeStyle): string {
   const total = Math.abs(steps);
   const sign = steps < 0 ? marks.minus : '';

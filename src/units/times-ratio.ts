@@ -10,5 +10,5 @@ export const timesRatio = <D extends Dimension>(quantity: Quantity<D>, by: Ratio
 export const overRatio = <D extends Dimension>(quantity: Quantity<D>, by: Ratio): Quantity<D> =>
   fromSI(quantity.dimension, divideRatios(exactOf(quantity), by));
 
-/** `1 + r`: a whole and its allowance. Internal. */
+/** `1 + r`: a quantity with its allowance. Internal. */
 export const onePlus = (fraction: Ratio): Ratio => addRatios(ONE_RATIO, fraction);

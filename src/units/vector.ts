@@ -11,8 +11,8 @@ import {
 import { squareRoot } from './root.js';
 
 /**
- * A plan vector in metres: the ledger's geometry, for a few hundred points. Sums and products are
- * exact; only roots are taken to 40 digits.
+ * A plan vector in metres, for exact geometry of a few hundred points. Sums and products are exact;
+ * only roots are taken to 40 digits.
  */
 export interface Vector {
   readonly x: Ratio;
@@ -33,7 +33,7 @@ export const between = (from: PlanPoint, to: PlanPoint): Vector => ({
   y: subtractRatios(exactOf(to.y), exactOf(from.y)),
 });
 
-/** The point that a vector leads to. */
+/** The end point of a vector. */
 export const pointFrom = (origin: PlanPoint, v: Vector): PlanPoint => ({
   x: origin.x.plus(fromSI('length', v.x)),
   y: origin.y.plus(fromSI('length', v.y)),
@@ -51,13 +51,13 @@ export const scaled = (a: Vector, k: Ratio): Vector => ({
   x: multiplyRatios(a.x, k),
   y: multiplyRatios(a.y, k),
 });
-/** `a k / of`, one division a coordinate. */
+/** `a k / of`, one division per coordinate. */
 export const share = (a: Vector, k: Ratio, of: Ratio): Vector => ({
   x: divideRatios(multiplyRatios(a.x, k), of),
   y: divideRatios(multiplyRatios(a.y, k), of),
 });
 export const opposite = (a: Vector): Vector => ({ x: negateRatio(a.x), y: negateRatio(a.y) });
-/** Positive where b points left of a. */
+/** Positive if b points left of a. */
 export const cross = (a: Vector, b: Vector): Ratio =>
   subtractRatios(multiplyRatios(a.x, b.y), multiplyRatios(a.y, b.x));
 export const dot = (a: Vector, b: Vector): Ratio =>

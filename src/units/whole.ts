@@ -12,16 +12,16 @@ export function powerOfTen(exponent: number): bigint {
 /** A whole number without its sign. Internal. */
 export const sizeOf = (n: bigint): bigint => (n < 0n ? -n : n);
 
-/** How many binary digits a whole number has; it may be one too many. Internal. */
+/** Number of binary digits of a whole number, or one more. Internal. */
 export function bitsOf(n: bigint): number {
   const size = Math.abs(Number(n));
   if (size < Number.POSITIVE_INFINITY) return Math.floor(Math.log2(size + 1)) + 1;
   return 4 * sizeOf(n).toString(16).length;
 }
 
-/** Up to here floats hold whole numbers, and their quotients are right to the whole. */
+/** Up to here floats hold whole numbers, and the whole part of a quotient is right. */
 const FLOAT = BigInt(Number.MAX_SAFE_INTEGER);
-/** From here on Euclid's steps are taken many at a time. */
+/** From here on Euclid's steps are taken several at a time. */
 const LONG = 2n ** 160n;
 
 /** The greatest common divisor of two whole numbers that are not negative. Internal. */
@@ -51,7 +51,7 @@ export function commonDivisorOfFloats(a: number, b: number): number {
 }
 
 /**
- * Some of Euclid's steps at once, from the leading digits alone (Lehmer; as Algorithm L of Knuth, The
+ * Several of Euclid's steps at once, from the leading digits (Lehmer; as Algorithm L of Knuth, The
  * Art of Computer Programming, volume 2, section 4.5.2, from memory).
  */
 function manySteps(a: bigint, b: bigint): [bigint, bigint] {
@@ -77,14 +77,14 @@ function manySteps(a: bigint, b: bigint): [bigint, bigint] {
   return [BigInt(p) * a + BigInt(q) * b, BigInt(r) * a + BigInt(s) * b];
 }
 
-/** Up to here the root of a float is right to the whole. */
+/** Up to here the whole part of a float's root is right. */
 const SQUARE_OF_FLOAT = 2n ** 52n;
 
-/** The largest whole number whose square is not above another. Internal. */
+/** The largest whole number whose square is no more than another. Internal. */
 export function rootOf(n: bigint): bigint {
   if (n < SQUARE_OF_FLOAT) return BigInt(Math.floor(Math.sqrt(Number(n))));
   const shift = BigInt(Math.max(0, Math.floor((bitsOf(n) - 50) / 2)));
-  // from above, so that Newton's rule comes down on it
+  // Newton's rule starts from above
   let root = (BigInt(Math.floor(Math.sqrt(Number(n >> (2n * shift))))) + 1n) << shift;
   for (;;) {
     const next = (root + n / root) >> 1n;

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import {
+  angle,
   area,
   formatLength,
   formatQuantity,
+  fromNumber,
   length,
   mass,
   parseLength,
@@ -164,6 +166,15 @@ describe('refuses', () => {
   ] as const)('%s', (run, code) => {
     expectFault(run, code);
   });
+});
+
+test('formatQuantity prints as the quantity was written where no unit is asked for', () => {
+  expect(formatQuantity(volume('5.5 yd3'))).toBe('5.50 yd3');
+  expect(formatQuantity(volume('5.5 yd3').times(2), { places: 0 })).toBe('11 yd3');
+  expect(formatQuantity(length(`7' 6"`))).toBe('7.50 ft');
+  expect(formatQuantity(slope('1:48'))).toBe('2.08 %');
+  expect(formatQuantity(angle('0.5 rad'))).toBe('28.65 deg');
+  expect(formatQuantity(fromNumber(2.5, 'm2').times(length('2 m')))).toBe('5.00 m3');
 });
 
 test('formatQuantity rounds once from the exact value', () => {

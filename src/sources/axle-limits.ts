@@ -8,9 +8,9 @@ export interface AxleLimitSet {
   readonly tandem: ReferenceValue;
   /** Limit of the whole vehicle. */
   readonly gross: ReferenceValue;
-  /** Axles no further apart than this count as one single axle. */
+  /** Axles no farther apart than this count as one single axle. */
   readonly singleSpread: ReferenceValue;
-  /** Axles no further apart than this, first to last, are a tandem. */
+  /** Axles no farther apart than this, first to last, are a tandem. */
   readonly tandemSpread: ReferenceValue;
   /** Two tandems whose first and last axles are this far apart may carry a tandem limit each. */
   readonly twoTandemsFrom: ReferenceValue;
@@ -18,7 +18,7 @@ export interface AxleLimitSet {
 
 /**
  * Axle limits to choose from. Choose; there is no default, and states, towns and haul roads have
- * lower ones. Source: `vehicle-weights`; the exception for two tandems stands in `bridge-formula`.
+ * lower ones. Source: `vehicle-weights`; the exception for two tandems is in `bridge-formula`.
  */
 export const AXLE_LIMITS = Object.freeze({
   'us-interstate': Object.freeze({
@@ -36,8 +36,8 @@ export type AxleLimitName = keyof typeof AXLE_LIMITS;
 
 /**
  * The axle-group formula `W = 500 (L N / (N - 1) + 12 N + 36)`, pounds and feet, rounded to the
- * nearest 500 lb. The printed tables round an exact half down: 42,750 lb stands as 42,500. Sources:
- * `bridge-formula` (formula), `axle-weight-table` (halves).
+ * nearest 500 lb. The printed tables round an exact half down: 42,750 lb is printed as 42,500.
+ * Sources: `bridge-formula` (formula), `axle-weight-table` (halves).
  */
 export const AXLE_GROUP_FORMULA = Object.freeze({
   step: printed('500', 'lb', 'bridge-formula'),

@@ -1,17 +1,17 @@
 import type { SourceId } from './catalogue.js';
 import { printed, type ReferenceValue } from './reference-value.js';
 
-/** Least and most compacted thickness of a bedding course. */
+/** Minimum and maximum compacted thickness of a bedding course. */
 export interface BedLimits {
   /** Minimum thickness of the bed. */
-  readonly least: ReferenceValue;
+  readonly minimum: ReferenceValue;
   /** Maximum thickness of the bed. */
-  readonly most: ReferenceValue;
+  readonly maximum: ReferenceValue;
 }
 
 /**
- * Compacted bedding thickness as four publications allow it. They differ: choose the one that the
- * job is built to. Sources: `block-paving-guide` (20 to 30 mm), `irc-sp-63-2018` (30 mm, 5 mm either way),
+ * Compacted bedding thickness in four publications. They differ, so choose the one that the job is
+ * built to. Sources: `block-paving-guide` (20 to 30 mm), `irc-sp-63-2018` (30 mm, 5 mm either way),
  * `bedding-sand-clause` (50 mm, 5 mm either way), `brick-paving-1992` (clay pavers, 25 to 38 mm).
  */
 export const BED_LIMITS = Object.freeze({
@@ -21,6 +21,9 @@ export const BED_LIMITS = Object.freeze({
   'brick-paving-1992': limits('25', '38', 'brick-paving-1992'),
 });
 
-function limits(least: string, most: string, source: SourceId): BedLimits {
-  return Object.freeze({ least: printed(least, 'mm', source), most: printed(most, 'mm', source) });
+function limits(minimum: string, maximum: string, source: SourceId): BedLimits {
+  return Object.freeze({
+    minimum: printed(minimum, 'mm', source),
+    maximum: printed(maximum, 'mm', source),
+  });
 }

@@ -1,4 +1,4 @@
-/** What a caution is about. */
+/** Subject of a caution. */
 export type CautionId =
   | 'utilities'
   | 'excavation'
@@ -13,7 +13,7 @@ export type CautionId =
   | 'cutting'
   | 'handling';
 
-/** A word of warning that travels with a result. */
+/** A warning that comes with a result. */
 export interface Caution {
   /** Short name of the danger. */
   readonly id: CautionId;
@@ -39,11 +39,11 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = Object.freeze({
   ),
   'pavement-design': caution(
     'pavement-design',
-    'An equation is no pavement design. It was fitted to asphalt roads on one soil; for other pavements, soils and climates a licensed engineer sets its inputs and answers for what comes out.',
+    'An equation is not a pavement design. It was fitted to asphalt roads on one soil. For other pavements, soils and climates a licensed engineer chooses the inputs and takes responsibility for the result.',
   ),
   drainage: caution(
     'drainage',
-    'Water must run away from buildings and not onto a neighbour. Check falls at doors and walls against the local code.',
+    'Water must run away from buildings and not onto adjoining land. Check falls at doors and walls against the local code.',
   ),
   trees: caution(
     'trees',
@@ -55,7 +55,7 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = Object.freeze({
   ),
   loads: caution(
     'loads',
-    'Legal loads depend on the truck, its axles and the road. The haulier and local law decide.',
+    'Legal loads depend on the truck, its axles and the road. The truck operator and local law decide.',
   ),
   access: caution(
     'access',
@@ -63,7 +63,7 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = Object.freeze({
   ),
   laser: caution(
     'laser',
-    'Never look into the beam, set it off eye height and follow the instructions of the instrument.',
+    'Never look into the beam. Set it above or below eye height, and follow the instructions of the instrument.',
   ),
   cutting: caution(
     'cutting',

@@ -1,7 +1,7 @@
 import { printedNumber } from './reference-value.js';
 
 /**
- * Percent of the largest dry density above which the reference is likely the wrong one (another soil,
- * or the other test). Common practice, no source.
+ * Percent of the maximum dry density above which the reference is likely the wrong one (another
+ * soil, or the other test). Common practice, no source.
  */
 export const COMPACTION_MARK = printedNumber('105', 'common-practice');

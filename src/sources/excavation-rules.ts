@@ -6,8 +6,8 @@ import {
 } from './reference-value.js';
 
 /**
- * Soil as 29 CFR 1926 Subpart P names it. Only a competent person classifies soil; ground that
- * nobody has classified is sloped as type C (1926.652(b)(1)).
+ * Soil as 29 CFR 1926 Subpart P names it. Only a competent person classifies soil; unclassified
+ * ground is sloped as type C (1926.652(b)(1)).
  */
 export const SOIL_TYPES = Object.freeze(['stable-rock', 'A', 'B', 'C', 'not-classified'] as const);
 /** A soil of {@link SOIL_TYPES}. */
@@ -15,7 +15,7 @@ export type SoilType = (typeof SOIL_TYPES)[number];
 
 /**
  * Steepest allowed sides, run over rise, to 20 ft deep. Sources: `excavation-slopes` (Table B-1),
- * `excavation-rules` (ground that nobody has classified).
+ * `excavation-rules` (unclassified ground).
  */
 export const EXCAVATION_SLOPES: Readonly<Record<SoilType, ReferenceNumber>> = Object.freeze({
   'stable-rock': printedNumber('0', 'excavation-slopes'),
@@ -26,7 +26,7 @@ export const EXCAVATION_SLOPES: Readonly<Record<SoilType, ReferenceNumber>> = Ob
 });
 
 /**
- * Type A open for a short time may stand steeper, in a shallower dig. Sources: `excavation-numbers`,
+ * Type A open for a short time may be steeper, in a shallower dig. Sources: `excavation-numbers`,
  * `excavation-definitions` (the time).
  */
 export const SHORT_TERM_SLOPE = Object.freeze({
@@ -38,27 +38,27 @@ export const SHORT_TERM_SLOPE = Object.freeze({
 
 /** Distances that the rules set beside an open dig. */
 export const EXCAVATION_DISTANCES = Object.freeze({
-  /** Spoil and gear back from the edge. */
+  /** Setback of spoil and gear from the edge. */
   spoilSetBack: printed('2', 'ft', 'excavation-rules'),
-  /** Furthest way to a ladder or ramp in a trench. */
+  /** Maximum distance to a ladder or ramp in a trench. */
   egressWithin: printed('25', 'ft', 'excavation-rules'),
-  /** A ladder stands up past the edge. */
+  /** Height of a ladder above the edge. */
   ladderAbove: printed('3', 'ft', 'excavation-numbers'),
   /**
    * Run over rise of the line from the bottom of a footing that a dig keeps outside of. Printed for
-   * pipe trenches beside a footing; that it holds for a dig for paving is common practice.
+   * pipe trenches beside a footing; its use for a paving dig is common practice.
    */
   footingLine: printedNumber('1', 'plumbing-code'),
 });
 
-/** The depths from which a rule asks for something. */
+/** The depths at which rules apply. */
 export type DepthGateId = 'egress' | 'atmosphere' | 'protective-system' | 'walkway' | 'engineer';
 
-/** A depth from which a rule asks for something. */
+/** A depth at which a rule applies. */
 export interface DepthGate {
   /** The depth from which the rule applies. */
   readonly depth: ReferenceValue;
-  /** True where the rule says "or more", false where it says "more than". */
+  /** True if the rule says "or more", false if it says "more than". */
   readonly fromDepthOn: boolean;
   /** The rule in words. */
   readonly text: string;
@@ -77,7 +77,7 @@ export const DEPTH_GATES: Readonly<Record<DepthGateId, DepthGate>> = Object.free
   atmosphere: gate(
     printed('4', 'ft', 'excavation-numbers'),
     false,
-    'Test the air before anyone goes in, where bad air can be expected.',
+    'Test the air before anyone goes in, if bad air can be expected.',
   ),
   'protective-system': gate(
     printed('5', 'ft', 'excavation-rules'),

@@ -4,12 +4,12 @@ import { printed, type ReferenceValue } from './reference-value.js';
 export interface GeotextileOverlapRow {
   /** Bearing ratio (CBR) of the soil, in percent: from this. */
   readonly cbrFrom: ReferenceValue;
-  /** To this; absent where there is no upper end. */
+  /** To this; absent if there is no upper end. */
   readonly cbrTo?: ReferenceValue;
   /** Absent where only a sewn seam will do. */
-  readonly least?: ReferenceValue;
+  readonly minimum?: ReferenceValue;
   /** Absent where the source gives one figure. */
-  readonly most?: ReferenceValue;
+  readonly maximum?: ReferenceValue;
   /** Whether a sewn seam may or must take the place of the overlap. */
   readonly sewn: 'no' | 'or' | 'must';
 }
@@ -46,12 +46,12 @@ function row(
   const unit = source === 'highway-geotextiles' ? 'mm' : 'ft';
   const percent = (value: string) => printed(value, 'percent', source);
   const distance = (value: string) => printed(value, unit, source);
-  const [least, most] = overlap ?? [];
+  const [minimum, maximum] = overlap ?? [];
   return Object.freeze({
     cbrFrom: percent(from),
     ...(to === undefined ? {} : { cbrTo: percent(to) }),
-    ...(least === undefined ? {} : { least: distance(least) }),
-    ...(most === undefined ? {} : { most: distance(most) }),
+    ...(minimum === undefined ? {} : { minimum: distance(minimum) }),
+    ...(maximum === undefined ? {} : { maximum: distance(maximum) }),
     sewn,
   });
 }

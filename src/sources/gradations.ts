@@ -1,24 +1,25 @@
 import type { SourceId } from './catalogue.js';
 import { printed, type ReferenceValue } from './reference-value.js';
 
-/** What may pass a sieve. */
+/** Limits of percent passing for a sieve. */
 export interface SieveLimits {
   /** Opening of the sieve. */
   readonly sieve: ReferenceValue;
   /** Minimum percent passing. */
-  readonly least: ReferenceValue;
+  readonly minimum: ReferenceValue;
   /** Maximum percent passing. */
-  readonly most: ReferenceValue;
+  readonly maximum: ReferenceValue;
 }
 
 /**
  * Gradation limits of bedding and joint sand, coarsest sieve first, percent passing by mass. They
- * differ: choose the one that the job is built to. Sources, and what is doubtful in them:
- * `bedding-sand-clause` lets 10 to 60 % pass 0.3 mm and 50 to 100 % pass 1.18 mm, most likely misprints
- * of the 10 to 30 and 50 to 85 that `bedding-sand-guide` prints in a table that is otherwise the same
- * (`bedding-sand-capped`); `joint-sand-clause` misprints 1.18 mm as 1.8 mm and 600 micrometres as
- * 600 mm; `washed-sand-guide`, a washed coarse sand for work that must drain, prints 25 to 50 at 0.6 mm
- * and 25 to 85 in an earlier revision, `astm-c33` 25 to 60. `astm-c144` is a sand for joints.
+ * differ, so choose the one that the job is built to. Sources, and what is doubtful in them:
+ * `bedding-sand-clause` lets 10 to 60 % pass 0.3 mm and 50 to 100 % pass 1.18 mm, most likely
+ * misprints of the 10 to 30 and 50 to 85 that `bedding-sand-guide` prints in a table that is
+ * otherwise the same (`bedding-sand-capped`); `joint-sand-clause` misprints 1.18 mm as 1.8 mm and
+ * 600 micrometres as 600 mm; `washed-sand-guide`, a washed coarse sand for work that must drain,
+ * prints 25 to 50 at 0.6 mm and 25 to 85 in an earlier revision, `astm-c33` 25 to 60. `astm-c144`
+ * is a sand for joints.
  */
 export const GRADATIONS = Object.freeze({
   'bedding-sand': table('bedding-sand-clause', [
@@ -93,14 +94,14 @@ export type GradationName = keyof typeof GRADATIONS;
 
 function table(
   source: SourceId,
-  rows: readonly (readonly [sieve: string, least: string, most: string])[],
+  rows: readonly (readonly [sieve: string, minimum: string, maximum: string])[],
 ): readonly SieveLimits[] {
   return Object.freeze(
-    rows.map(([sieve, least, most]) =>
+    rows.map(([sieve, minimum, maximum]) =>
       Object.freeze({
         sieve: printed(sieve, 'mm', source),
-        least: printed(least, 'percent', source),
-        most: printed(most, 'percent', source),
+        minimum: printed(minimum, 'percent', source),
+        maximum: printed(maximum, 'percent', source),
       }),
     ),
   );

@@ -70,7 +70,7 @@ export { FILL_FACTORS, REPOSE_ANGLES, WHEEL_SCREEN } from './production.js';
 export { SILICA_CONTROLS, type SilicaControl } from './silica-table.js';
 export {
   TOLERANCE_SETS,
-  type LeastAndMost,
+  type MinimumAndMaximum,
   type OverAndUnder,
   type OverLength,
   type ToleranceSet,

@@ -15,8 +15,8 @@ const perKilometre = (k: string): MisclosureRuleValue =>
   });
 
 /**
- * Rules for a misclosure, to choose from: there is no default. They are written for long lines; on a
- * small site the rule by set-ups is the one that fits. Source: `misclosure-rules`.
+ * Rules for a misclosure, to choose from: there is no default. They are written for long lines; on
+ * a small site use the rule by set-ups. Source: `misclosure-rules`.
  */
 export const MISCLOSURE_RULES = Object.freeze({
   'second-order-class-2': perKilometre('8.4'),
@@ -29,9 +29,9 @@ export const MISCLOSURE_RULES = Object.freeze({
 });
 
 /**
- * The sphere that stands for the earth, and how much of its curvature refraction takes back. The
- * refraction is a usual value; over hot paving it can be anything. Source: `earth-curvature`, which
- * prints the coefficients that these two figures give.
+ * The earth as a sphere, and the share of its curvature that refraction offsets. The refraction is
+ * a typical value; over hot paving it is unpredictable. Source: `earth-curvature`, which prints the
+ * coefficients that these two figures give.
  */
 export const EARTH = Object.freeze({
   diameter: printed('12740', 'km', 'earth-curvature'),
@@ -39,7 +39,7 @@ export const EARTH = Object.freeze({
 });
 
 /**
- * How many standard deviations an uncertainty counts: about 95 % of random errors lie within two.
+ * Coverage factor of an uncertainty: about 95% of random errors are within two standard deviations.
  * Source: `nist-tn1297`.
  */
 export const COVERAGE_FACTOR = printedNumber('2', 'nist-tn1297');

@@ -1,8 +1,8 @@
 import { printed, type ReferenceValue } from './reference-value.js';
 
 /**
- * Thickest lift of base stone by what compacts it, as two publications put it for example ("such as");
- * neither says whether the lift is measured loose or compacted. Choose; there is no default. Sources:
+ * Maximum lift of base stone by equipment, from examples ("such as") in two publications. Neither
+ * says whether the lift is loose or compacted. Choose; there is no default. Sources:
  * `equipment-operator` (roller, tamper), `block-paving-guide` (plate). They differ from
  * {@link PLANT_LIFTS}, which gives a tamper 100 to 150 mm where the first gives 3 in.
  */
@@ -12,11 +12,11 @@ export const LIFT_LIMITS = Object.freeze({
   plate: printed('100', 'mm', 'block-paving-guide'),
 });
 
-/** A compacted lift of granular fill and the passes that it takes. */
+/** A compacted lift of granular fill and its passes. */
 export interface PlantLift {
   /** Thickness once compacted, no more than this. */
   readonly lift: ReferenceValue;
-  /** Fewest passes over it. */
+  /** Minimum passes over it. */
   readonly passes: number;
 }
 
@@ -28,8 +28,9 @@ const lifts = (...rows: readonly (readonly [millimetres: string, passes: number]
   );
 
 /**
- * Compacted lifts of granular fill by plant, with the passes for each; a thicker lift than the last
- * is not permitted. Plates go by mass over area of the base plate. Source: `reinstatement-lifts`.
+ * Compacted lifts of granular fill by plant, with the passes for each; a lift thicker than the last
+ * is not permitted. Plates are rated by mass over area of the base plate. Source:
+ * `reinstatement-lifts`.
  */
 export const PLANT_LIFTS = Object.freeze({
   'vibrotamper, 50 kg': lifts(['100', 4], ['150', 8]),

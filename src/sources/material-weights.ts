@@ -24,7 +24,7 @@ export const OLD_PAVING_WEIGHTS: Readonly<Record<'asphalt' | 'concrete', OldPavi
 /** The kinds of old paving in the table. */
 export type OldPaving = keyof typeof OLD_PAVING_WEIGHTS;
 
-/** Loose weights of what trucks carry. Source: `army-truck-weights`. */
+/** Loose weights of truck loads. Source: `army-truck-weights`. */
 export const TRUCK_WEIGHTS = Object.freeze({
   'earth, dry loose': printed('2025', 'lb/yd3', 'army-truck-weights'),
   'earth, moist packed': printed('2565', 'lb/yd3', 'army-truck-weights'),

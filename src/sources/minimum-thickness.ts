@@ -1,6 +1,6 @@
 import { printed, type ReferenceValue } from './reference-value.js';
 
-/** What runs over a pavement. */
+/** Uses of a pavement. */
 export const PAVEMENT_USES = Object.freeze([
   'pedestrian',
   'residential-driveway',
@@ -9,12 +9,12 @@ export const PAVEMENT_USES = Object.freeze([
 /** A use of {@link PAVEMENT_USES}. */
 export type PavementUse = (typeof PAVEMENT_USES)[number];
 
-/** What a pavement stands on. */
+/** Soils below a pavement. */
 export const SUBGRADES = Object.freeze(['well-drained', 'clay', 'wet-or-weak'] as const);
 /** A subgrade of {@link SUBGRADES}. */
 export type Subgrade = (typeof SUBGRADES)[number];
 
-/** A figure that the same table prints in inches and in millimetres, rounded apart. */
+/** A figure that one table prints in inches and in millimetres, rounded separately. */
 export interface TwoEditions {
   /** As printed in inches. */
   readonly in: ReferenceValue;
@@ -29,8 +29,8 @@ const both = (inches: string, millimetres: string): TwoEditions =>
   });
 
 /**
- * Least compacted thicknesses on well-drained ground, by use. Source: `paver-tolerances`; the paver
- * thicknesses stand in `paver-construction` too.
+ * Minimum compacted thicknesses on well-drained ground, by use. Source: `paver-tolerances`; the
+ * paver thicknesses are in `paver-construction` too.
  */
 export const MINIMUM_THICKNESS: Readonly<
   Record<PavementUse, Readonly<Record<'paver' | 'bedding' | 'base', TwoEditions>>>
@@ -57,7 +57,8 @@ export type BaseAdjustmentReason = 'clay' | 'wet-or-weak' | 'frost';
 
 /**
  * Base that crews add on poor ground, on top of the published minimum. Common practice, no source:
- * "50 to 100 mm more on wet or weak clay or in frost". Confirm with someone who knows the soil.
+ * "50 to 100 mm more on wet or weak clay or in frost". Have the subgrade checked before you rely on
+ * it.
  */
 export const BASE_ADJUSTMENT: Readonly<Record<BaseAdjustmentReason, TwoEditions>> = Object.freeze({
   clay: adjustment('2', '50'),

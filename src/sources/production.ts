@@ -14,10 +14,10 @@ export const REPOSE_ANGLES = Object.freeze({
   'sand, wet': range('20', '45'),
 });
 
-function range(least: string, most: string) {
+function range(minimum: string, maximum: string) {
   return Object.freeze({
-    least: printed(least, 'deg', 'production-handbook'),
-    most: printed(most, 'deg', 'production-handbook'),
+    minimum: printed(minimum, 'deg', 'production-handbook'),
+    maximum: printed(maximum, 'deg', 'production-handbook'),
   });
 }
 
@@ -30,10 +30,10 @@ export const FILL_FACTORS = Object.freeze({
   'rock and dirt': share('1.00', '1.20'),
 });
 
-function share(least: string, most: string) {
+function share(minimum: string, maximum: string) {
   return Object.freeze({
-    least: printedNumber(least, 'production-handbook'),
-    most: printedNumber(most, 'production-handbook'),
+    minimum: printedNumber(minimum, 'production-handbook'),
+    maximum: printedNumber(maximum, 'production-handbook'),
   });
 }
 

@@ -2,8 +2,8 @@ import type { Unit } from '../units/catalogue.js';
 import type { SourceId } from './catalogue.js';
 
 /**
- * A published figure as printed: digits as text, unit and source. How far it can be traced is the
- * status of its source in `SOURCES`.
+ * A published figure as printed: digits as text, unit and source. The status of its source is in
+ * `SOURCES`.
  */
 export interface ReferenceValue {
   /** The digits as printed. */

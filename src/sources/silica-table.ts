@@ -1,14 +1,14 @@
 import type { SourceId } from './catalogue.js';
 
-/** What a row of the silica table asks for. */
+/** A row of the silica table. */
 export interface SilicaControl {
   /** The tool it applies to. */
   readonly equipment: string;
   /** Indoors or outdoors. */
   readonly place: 'outdoors' | 'indoors or enclosed' | 'anywhere';
-  /** What holds the dust down. */
+  /** Dust control. */
   readonly control: string;
-  /** Least assigned protection factor of a respirator; null where none is asked for. */
+  /** Minimum assigned protection factor of a respirator; null if none is required. */
   readonly respirator: {
     /** Protection for up to 4 hours a shift. */
     readonly upTo4Hours: number | null;
@@ -19,7 +19,8 @@ export interface SilicaControl {
   readonly source: SourceId;
 }
 
-const WATER = 'water fed to the blade all the time by a built-in system, used as its maker says';
+const WATER =
+  'water fed to the blade continuously by a built-in system, used as its maker instructs';
 
 const row = (
   equipment: string,
@@ -36,9 +37,8 @@ const row = (
   });
 
 /**
- * Saws in Table 1 of the silica rule: how dust is held down and which respirator goes with it, by
- * hours in a shift. Data, not advice: the rule has more rows and more conditions. Source:
- * `silica-table-1`.
+ * Saws in Table 1 of the silica rule: dust control and respirator, by hours in a shift. Data, not
+ * advice: the rule has more rows and more conditions. Source: `silica-table-1`.
  */
 export const SILICA_CONTROLS: readonly SilicaControl[] = Object.freeze([
   row('stationary masonry saw', 'anywhere', null, null),

@@ -1,6 +1,6 @@
 import { printed, type ReferenceValue } from './reference-value.js';
 
-/** What a slope is asked for. */
+/** Purposes of a slope. */
 export const SLOPE_PURPOSES = Object.freeze([
   'drainage',
   'hard-surface-at-foundation',
@@ -14,12 +14,12 @@ export const SLOPE_PURPOSES = Object.freeze([
 /** A purpose of {@link SLOPE_PURPOSES}. */
 export type SlopePurpose = (typeof SLOPE_PURPOSES)[number];
 
-/** The least fall that a purpose asks for, or the steepest slope that it allows. */
+/** The minimum or the maximum slope for a purpose. */
 export interface SlopeLimits {
   /** Minimum slope. */
-  readonly least?: ReferenceValue;
+  readonly minimum?: ReferenceValue;
   /** Maximum slope. */
-  readonly most?: ReferenceValue;
+  readonly maximum?: ReferenceValue;
 }
 
 /**
@@ -28,17 +28,17 @@ export interface SlopeLimits {
  * `ramp-cross-slope`, `ada-counter-slope`, `route-slope` (the two of a route).
  */
 export const SLOPE_LIMITS: Readonly<Record<SlopePurpose, SlopeLimits>> = Object.freeze({
-  drainage: Object.freeze({ least: printed('2', 'percent', 'paver-tolerances') }),
+  drainage: Object.freeze({ minimum: printed('2', 'percent', 'paver-tolerances') }),
   'hard-surface-at-foundation': Object.freeze({
-    least: printed('2', 'percent', 'residential-code'),
+    minimum: printed('2', 'percent', 'residential-code'),
   }),
-  'soil-at-foundation': Object.freeze({ least: printed('6/10', 'in/ft', 'residential-code') }),
-  'accessible-route': Object.freeze({ most: printed('1/20', 'ratio', 'route-slope') }),
-  'accessible-route-cross': Object.freeze({ most: printed('1/48', 'ratio', 'route-slope') }),
-  'accessible-ramp': Object.freeze({ most: printed('1/12', 'ratio', 'ada-ramps') }),
-  'accessible-ramp-cross': Object.freeze({ most: printed('1/48', 'ratio', 'ramp-cross-slope') }),
+  'soil-at-foundation': Object.freeze({ minimum: printed('6/10', 'in/ft', 'residential-code') }),
+  'accessible-route': Object.freeze({ maximum: printed('1/20', 'ratio', 'route-slope') }),
+  'accessible-route-cross': Object.freeze({ maximum: printed('1/48', 'ratio', 'route-slope') }),
+  'accessible-ramp': Object.freeze({ maximum: printed('1/12', 'ratio', 'ada-ramps') }),
+  'accessible-ramp-cross': Object.freeze({ maximum: printed('1/48', 'ratio', 'ramp-cross-slope') }),
   'accessible-counter-slope': Object.freeze({
-    most: printed('1/20', 'ratio', 'ada-counter-slope'),
+    maximum: printed('1/20', 'ratio', 'ada-counter-slope'),
   }),
 });
 
@@ -53,8 +53,8 @@ export const LEVEL_CHANGE_LIMITS = Object.freeze({
 });
 
 /**
- * Greatest change of grade of a driveway without a vertical curve, and how far apart such changes
- * stay. The same manual quotes 6 to 8 % as workable. Source: `driveway-profiles`.
+ * Maximum change of grade of a driveway without a vertical curve, and the distance between such
+ * changes. The same manual quotes 6 to 8 % as workable. Source: `driveway-profiles`.
  */
 export const DRIVEWAY_BREAK_LIMITS = Object.freeze({
   change: printed('3', 'percent', 'driveway-profiles'),
@@ -62,16 +62,16 @@ export const DRIVEWAY_BREAK_LIMITS = Object.freeze({
 });
 
 /**
- * Steepest gradient of a private drive, and the gradient beyond which a change of grade needs a
+ * Maximum gradient of a private drive, and the gradient above which a change of grade needs a
  * transition length. Source: `nhbc-drives`.
  */
 export const DRIVE_GRADIENTS = Object.freeze({
-  most: printed('1/6', 'ratio', 'nhbc-drives'),
+  maximum: printed('1/6', 'ratio', 'nhbc-drives'),
   transitionsBeyond: printed('1/10', 'ratio', 'nhbc-drives'),
 });
 
-/** How far paving stays below a damp-proof course. Source: `nhbc-drives`. */
+/** Clearance of a damp-proof course above the paving. Source: `nhbc-drives`. */
 export const DAMP_PROOF_FREEBOARD = printed('150', 'mm', 'nhbc-drives');
 
-/** Comfort of steps: two risers and a tread come to no more than this. Source: `masonry-handbook`. */
+/** Comfort of steps: maximum of two risers and a tread. Source: `masonry-handbook`. */
 export const STEP_COMFORT = printed('25', 'in', 'masonry-handbook');

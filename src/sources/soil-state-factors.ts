@@ -1,6 +1,6 @@
 import type { SourceId } from './catalogue.js';
 
-/** Volume of a soil loose and compacted against in the bank, as printed. */
+/** Loose and compacted volume of a soil over its bank volume, as printed. */
 export interface SoilFactorRow {
   /** Loose over bank volume, as printed. */
   readonly loosePerBank: string;
@@ -15,8 +15,8 @@ const row = (loosePerBank: string, compactedPerBank: string, source: SourceId): 
 
 /**
  * Soil conversion factors. Only the sand row was read (`soil-factors-text`); the others are from
- * memory (`fm-5-434`). Tables differ: a course sheet prints 1.05 and 0.89 for sand and 1.30 for clay.
- * Real soils vary: a trial load beats any table.
+ * memory (`fm-5-434`). Tables differ: a course sheet prints 1.05 and 0.89 for sand and 1.30 for
+ * clay. Real soils vary, and a trial load beats any table.
  */
 export const SOIL_STATE_FACTORS = Object.freeze({
   sand: row('1.11', '0.95', 'soil-factors-text'),

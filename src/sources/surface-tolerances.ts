@@ -20,6 +20,6 @@ export const PAVER_TOLERANCES = Object.freeze({
   lippageMost: guide('0.125', 'in'),
   bondLinePer50ft: guide('0.5', 'in'),
   jointFillBelowTop: guide('0.5', 'in'),
-  /** Least slope for drainage. */
+  /** Minimum slope for drainage. */
   slopeLeast: guide('2', 'percent'),
 });

@@ -10,35 +10,35 @@ import { PAVER_TOLERANCES } from './surface-tolerances.js';
 /** A gap under a straightedge or string of a length. */
 export interface OverLength {
   /** Maximum gap or distance. */
-  readonly most: ReferenceValue;
+  readonly maximum: ReferenceValue;
   /** Length of the straightedge or string. */
   readonly over: ReferenceValue;
 }
 
-/** How far a measure may lie over and under what was planned. */
+/** Tolerance above and below the plan. */
 export interface OverAndUnder {
-  /** How far above the plan it may be. */
+  /** Tolerance above the plan. */
   readonly over: ReferenceValue;
-  /** How far below the plan it may be. */
+  /** Tolerance below the plan. */
   readonly under: ReferenceValue;
 }
 
-/** A least and a largest measure, either or both. */
-export interface LeastAndMost {
+/** A minimum and a maximum, either or both. */
+export interface MinimumAndMaximum {
   /** Minimum. */
-  readonly least?: ReferenceValue;
+  readonly minimum?: ReferenceValue;
   /** Maximum. */
-  readonly most?: ReferenceValue;
+  readonly maximum?: ReferenceValue;
 }
 
 /**
- * The tolerances of one publication, or of the clauses of one contract. What it does not print is
- * absent: sets are never merged.
+ * The tolerances of one publication, or of the clauses of one contract. A tolerance that it does
+ * not print is absent; sets are never merged.
  */
 export interface ToleranceSet {
   /** Where it is printed. */
   readonly source: SourceId;
-  /** What to know about the set. */
+  /** Note on the set. */
   readonly note?: string;
   /** Gap under a straightedge. */
   readonly flatness?: Readonly<Partial<Record<'base' | 'bedding' | 'pavers', OverLength>>>;
@@ -47,21 +47,21 @@ export interface ToleranceSet {
   /** Thickness of a layer. */
   readonly thickness?: Readonly<Partial<Record<'base' | 'bedding', OverAndUnder>>>;
   /** Difference of level between neighbouring pavers. */
-  readonly lippage?: LeastAndMost;
+  readonly lippage?: MinimumAndMaximum;
   /** Paver over a drain or grate. */
-  readonly lippageAtDrain?: LeastAndMost;
+  readonly lippageAtDrain?: MinimumAndMaximum;
   /** Paver over a drain on an accessible route. */
-  readonly lippageAtAccessibleDrain?: LeastAndMost;
+  readonly lippageAtAccessibleDrain?: MinimumAndMaximum;
   /** Width of the joints. */
-  readonly joint?: LeastAndMost;
+  readonly joint?: MinimumAndMaximum;
   /** Bond lines off a string. */
   readonly bondLine?: OverLength;
   /** Slope of the surface. */
-  readonly slope?: LeastAndMost;
+  readonly slope?: MinimumAndMaximum;
   /** Dry density over the largest dry density of the named test, in percent. */
   readonly compaction?: {
     /** Minimum percent of the maximum dry density. */
-    readonly least: ReferenceNumber;
+    readonly minimum: ReferenceNumber;
     /** The Proctor test it refers to. */
     readonly test: 'standard' | 'modified';
   };
@@ -70,28 +70,28 @@ export interface ToleranceSet {
 const mm = (value: string, source: SourceId) => printed(value, 'mm', source);
 const inch = (value: string, source: SourceId) => printed(value, 'in', source);
 const percent = (value: string, source: SourceId) => printed(value, 'percent', source);
-const overTenFeet = (most: ReferenceValue): OverLength =>
-  Object.freeze({ most, over: printed('10', 'ft', most.source) });
-const overThreeMetres = (most: ReferenceValue): OverLength =>
-  Object.freeze({ most, over: printed('3', 'm', most.source) });
-const overFiftyFeet = (most: ReferenceValue): OverLength =>
-  Object.freeze({ most, over: printed('50', 'ft', most.source) });
+const overTenFeet = (maximum: ReferenceValue): OverLength =>
+  Object.freeze({ maximum, over: printed('10', 'ft', maximum.source) });
+const overThreeMetres = (maximum: ReferenceValue): OverLength =>
+  Object.freeze({ maximum, over: printed('3', 'm', maximum.source) });
+const overFiftyFeet = (maximum: ReferenceValue): OverLength =>
+  Object.freeze({ maximum, over: printed('50', 'ft', maximum.source) });
 const band = (over: ReferenceValue, under: ReferenceValue): OverAndUnder =>
   Object.freeze({ over, under });
-const between = (least: ReferenceValue, most: ReferenceValue): LeastAndMost =>
-  Object.freeze({ least, most });
-const upTo = (most: ReferenceValue): LeastAndMost => Object.freeze({ most });
-const from = (least: ReferenceValue): LeastAndMost => Object.freeze({ least });
+const between = (minimum: ReferenceValue, maximum: ReferenceValue): MinimumAndMaximum =>
+  Object.freeze({ minimum, maximum });
+const upTo = (maximum: ReferenceValue): MinimumAndMaximum => Object.freeze({ maximum });
+const from = (minimum: ReferenceValue): MinimumAndMaximum => Object.freeze({ minimum });
 
 const GUIDE = 'paver-tolerances';
 const guideCompaction = Object.freeze({
-  least: printedNumber('98', GUIDE),
+  minimum: printedNumber('98', GUIDE),
   test: 'standard',
 } as const);
 
 /**
- * Named sets of construction tolerances. Choose one; none is the default. Where a publication prints
- * inches and millimetres that are rounded apart, each edition is a set of its own.
+ * Named sets of construction tolerances. Choose one; there is no default. If a publication prints
+ * inches and millimetres that are rounded separately, each edition is its own set.
  */
 export const TOLERANCE_SETS = Object.freeze({
   'paver-guide-in': Object.freeze({
@@ -112,7 +112,7 @@ export const TOLERANCE_SETS = Object.freeze({
   }),
   'paver-guide-mm': Object.freeze({
     source: GUIDE,
-    note: 'The guide prints the bond line over 50 ft or 16 m; 50 ft is 15.24 m and stands here.',
+    note: 'The guide prints the bond line over 50 ft or 16 m; 50 ft (15.24 m) is used here.',
     flatness: Object.freeze({
       base: overThreeMetres(mm('10', GUIDE)),
       pavers: overThreeMetres(mm('10', GUIDE)),

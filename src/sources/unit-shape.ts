@@ -10,7 +10,7 @@ const ratio = (value: string, source: 'paver-tolerances' | 'permeable-tolerances
   printed(value, 'ratio', source);
 
 /**
- * Greatest length over thickness of a unit, by guide and use. Sources: `paver-tolerances`,
+ * Maximum length over thickness of a unit, by guide and use. Sources: `paver-tolerances`,
  * `permeable-tolerances` (which puts a driveway with streets).
  */
 export const UNIT_SHAPE_LIMITS: Readonly<
@@ -29,8 +29,8 @@ export const UNIT_SHAPE_LIMITS: Readonly<
 });
 
 /**
- * Smallest cut pieces. Where vehicles run: a third of a unit (`paver-tolerances`); one contract asks
- * for a quarter (`laying-clause`). Elsewhere a width (`paver-tolerances`).
+ * Minimum cut pieces. Under vehicles: a third of a unit (`paver-tolerances`); one contract requires
+ * a quarter (`laying-clause`). Elsewhere a width (`paver-tolerances`).
  */
 export const CUT_UNIT_LIMITS = Object.freeze({
   vehicularShare: printed('1/3', 'ratio', 'paver-tolerances'),

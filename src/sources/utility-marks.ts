@@ -4,8 +4,8 @@ import { printed, type ReferenceValue } from './reference-value.js';
 const zone = (inches: string, source: SourceId) => printed(inches, 'in', source);
 
 /**
- * Tolerance zones each side of a marked line, by state, measured from the outside of the line. They
- * inform; they are no default: the law where you dig decides.
+ * Tolerance zones each side of a marked line, by state, measured from the outside of the line. For
+ * information, not a default: follow the law where you dig.
  */
 export const TOLERANCE_ZONES: Readonly<Record<string, ReferenceValue>> = Object.freeze({
   California: zone('24', 'tolerance-zones'),
@@ -22,8 +22,8 @@ export const TOLERANCE_ZONES: Readonly<Record<string, ReferenceValue>> = Object.
 });
 
 /**
- * What the colours of locate marks stand for. Sources: `locate-colours` (red to green), `tolerance-zones`
- * (pink and white).
+ * Meaning of the colours of locate marks. Sources: `locate-colours` (red to green),
+ * `tolerance-zones` (pink and white).
  */
 export const LOCATE_COLOURS = Object.freeze({
   red: 'electric',
@@ -37,9 +37,8 @@ export const LOCATE_COLOURS = Object.freeze({
 });
 
 /**
- * Volume dug by hand in an hour. Source: `hand-dig-table`, which says neither how many people dig nor
- * whether the soil is measured in the bank; taking it for one person and bank volume is common
- * practice.
+ * Volume dug by hand in an hour. Source: `hand-dig-table`, which does not say how many people dig
+ * or whether the volume is bank. Use for one person and bank volume is common practice.
  */
 export const HAND_DIG_RATES = Object.freeze({
   'clay trench, to 1.5 m': printed('0.46', 'm3/h', 'hand-dig-table'),

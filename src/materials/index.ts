@@ -39,6 +39,7 @@ export {
   type BorderField,
 } from './border/border-course.js';
 export type { BorderSide } from './border/border-geometry.js';
+export type { BorderRun } from './border/border-runs.js';
 export { COURSES, type Course } from './border/course.js';
 export {
   soldierCurve,
@@ -47,7 +48,7 @@ export {
   type SoldierCurve,
   type SoldierCurveOptions,
 } from './border/soldier-curve.js';
-// orders of stone stand with the volumes and their states
+// orders of stone are in volumes, with the volume states
 export {
   baseOrder,
   type BaseOrder,
@@ -112,7 +113,12 @@ export {
   type Geotextile,
   type GeotextileLaying,
   type GeotextileOptions,
+  type GeotextileOutlineOptions,
+  type GeotextileOver,
+  type GeotextileOverLaying,
+  type GeotextileRollInput,
 } from './fabric/geotextile.js';
+export type { FabricDirection, FabricStrip } from './fabric/over-outline.js';
 export {
   geotextileOverlap,
   type GeotextileOverlap,

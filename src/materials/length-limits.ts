@@ -5,22 +5,22 @@ import type { LengthInput } from '../units/construct.js';
 import { shapeOf } from '../input/shape.js';
 import { refuseCrossed } from './within-limits.js';
 
-/** The least and the most that a length may be; on a limit it passes. */
+/** A minimum and a maximum length; a length on a limit passes. */
 export interface LengthLimitsInput {
-  /** The least that passes [length]. */
-  readonly least: LengthInput;
-  /** The most that passes [length], no less than `least`. */
-  readonly most: LengthInput;
+  /** Minimum [length]. */
+  readonly minimum: LengthInput;
+  /** Maximum [length], at least `minimum`. */
+  readonly maximum: LengthInput;
 }
 
 const shapeWithin = (range: QuantityRange<'length'>) =>
-  shapeOf<LengthLimitsInput>()({ least: quantity(range), most: quantity(range) });
+  shapeOf<LengthLimitsInput>()({ minimum: quantity(range), maximum: quantity(range) });
 
 /** Limits of a length within a range of the table. Internal. */
 export const lengthLimits = (
   range: QuantityRange<'length'>,
 ): Field<Values<ReturnType<typeof shapeWithin>>> =>
-  object(shapeWithin(range), (reader, { least, most }, path) => {
-    if (least === undefined || most === undefined) return;
-    refuseCrossed(reader, most.compare(least) < 0, path);
+  object(shapeWithin(range), (reader, { minimum, maximum }, path) => {
+    if (minimum === undefined || maximum === undefined) return;
+    refuseCrossed(reader, maximum.compare(minimum) < 0, path);
   });

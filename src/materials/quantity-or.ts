@@ -8,8 +8,8 @@ import type { Dimension } from '../units/catalogue.js';
 import type { Quantity } from '../units/quantity.js';
 
 /**
- * A quantity, or an object that tells more about it: `'12 m'` or `{ length: '12 m', ... }`. An object
- * with `value` or `unit` is a quantity. Internal.
+ * A quantity, or an object with options: `'12 m'` or `{ length: '12 m', ... }`. An object with
+ * `value` or `unit` is a quantity. Internal.
  */
 export const quantityOr = <D extends Dimension, T>(
   range: QuantityRange<D>,

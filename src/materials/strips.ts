@@ -2,8 +2,8 @@ import { exactOf, type Length } from '../units/quantity.js';
 import { countOf, wholeUp } from './whole-number.js';
 
 /**
- * How many strips or pieces of one size cover a distance where each overlaps the one before:
- * 1 where one is enough, else `1 + ceil((B - w) / (w - o))`, on exact values. The overlap is less than
+ * Number of strips or pieces of one size that cover a distance, each overlapping the one before: 1
+ * if one is enough, else `1 + ceil((B - w) / (w - o))`, on exact values. The overlap is less than
  * the size. Internal.
  */
 export function stripsAcross(distance: Length, size: Length, overlap: Length): number {

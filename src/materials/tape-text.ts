@@ -3,10 +3,10 @@ import { shapeOf } from '../input/shape.js';
 import { formatLength } from '../units/format-length.js';
 import type { Length } from '../units/quantity.js';
 
-/** The two ways an instruction is written. */
+/** The two systems of an instruction. */
 export type TapeSystem = 'us' | 'metric';
 
-/** How an instruction is written. */
+/** Options of an instruction. */
 export interface DescribeOptions {
   /** Inches to a sixteenth (`us`) or millimetres (`metric`). */
   readonly system: TapeSystem;
@@ -15,7 +15,7 @@ export interface DescribeOptions {
 /** The fields of {@link DescribeOptions}. Internal. */
 export const DESCRIBE_OPTIONS = shapeOf<DescribeOptions>()({ system: choice(['us', 'metric']) });
 
-/** A length as a crew reads it off a tape: to a sixteenth of an inch or to a millimetre. Internal. */
+/** A length as read off a tape: to a sixteenth of an inch or to a millimetre. Internal. */
 export const tapeText = (value: Length, system: TapeSystem): string =>
   system === 'us'
     ? formatLength(value, { as: 'in', nearest: '1/16 in' })

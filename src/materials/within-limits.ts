@@ -9,28 +9,28 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 
-/** Limits, both or one of them; a value on a limit is within. Internal. */
+/** A minimum, a maximum or both; a value on a limit is within. Internal. */
 export interface Limits {
-  readonly least?: Ratio | undefined;
-  readonly most?: Ratio | undefined;
+  readonly minimum?: Ratio | undefined;
+  readonly maximum?: Ratio | undefined;
 }
 
 /**
- * Compares a value that may be off by `doubt` either way with limits: `pass` where all of it lies
- * within, `fail` where all of it lies outside, else `unclear`. Internal.
+ * Compares a value, uncertain by `doubt` either way, with limits: `pass` if the whole band is
+ * within, `fail` if all of it is outside, else `unclear`. Internal.
  */
 export function verdictWithin(value: Ratio, limits: Limits, doubt: Ratio = ZERO_RATIO): Verdict {
-  const { least, most } = limits;
+  const { minimum, maximum } = limits;
   const [low, high] = [subtractRatios(value, doubt), addRatios(value, doubt)];
-  const isUnder = (a: Ratio) => least !== undefined && compareRatios(a, least) < 0;
-  const isOver = (a: Ratio) => most !== undefined && compareRatios(a, most) > 0;
+  const isUnder = (a: Ratio) => minimum !== undefined && compareRatios(a, minimum) < 0;
+  const isOver = (a: Ratio) => maximum !== undefined && compareRatios(a, maximum) > 0;
   if (isUnder(high) || isOver(low)) return 'fail';
   return isUnder(low) || isOver(high) ? 'unclear' : 'pass';
 }
 
-/** Refuses limits `{ least, most }` that are the wrong way round. Internal. */
+/** Refuses limits `{ minimum, maximum }` that are the wrong way round. Internal. */
 export function refuseCrossed(reader: Reader, isCrossed: boolean, path: FieldPath): void {
   if (!isCrossed) return;
-  const message = 'less than least. Write the larger limit as most';
-  reader.fail('LIMITS_CONTRADICT', [...path, 'most'], message);
+  const message = 'less than the minimum. Write the larger limit as maximum';
+  reader.fail('LIMITS_CONTRADICT', [...path, 'maximum'], message);
 }

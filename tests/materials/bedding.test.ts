@@ -112,8 +112,8 @@ describe('bulking of sand', () => {
     });
 
   test('by the jar', () => {
-    expect(inJar('200 mm', '160 mm').bulking.toString()).toBe('0.25');
-    expect(inJar('8 in', '8 in').bulking.toString()).toBe('0');
+    expect(inJar('200 mm', '160 mm').bulking).toBe(0.25);
+    expect(inJar('8 in', '8 in').bulking).toBe(0);
     expect(inJar('9 in', '8 in').working[1]).toMatchObject({
       formula: 'b = (h1 - h2) / h2',
       source: 'sand-bulking-course',
@@ -124,7 +124,7 @@ describe('bulking of sand', () => {
     expect(path).toEqual(['bulking', 'flooded']);
     expectFault(() => inJar('8 in', '0 in'), 'NOT_POSITIVE');
     expectFault(() => inJar('8.1 in', '4 in'), 'OUT_OF_RANGE');
-    expect(inJar('8 in', '4 in').bulking.toString()).toBe('1');
+    expect(inJar('8 in', '4 in').bulking).toBe(1);
   });
 });
 
@@ -181,7 +181,7 @@ describe('laying high', () => {
 });
 
 describe('what the base leaves of the bed', () => {
-  const limits = { least: '20 mm', most: '30 mm' };
+  const limits = { minimum: '20 mm', maximum: '30 mm' };
   const range = (deviations: readonly string[], uncertainty = '0 mm') =>
     bedRange({
       nominal: '25 mm',
@@ -227,11 +227,14 @@ describe('what the base leaves of the bed', () => {
   });
 
   test('limits as published', () => {
-    const { least, most } = BED_LIMITS['block-paving-guide'];
+    const { minimum, maximum } = BED_LIMITS['block-paving-guide'];
     const check = bedRange({
       nominal: '25 mm',
       deviations: [{ id: 'A', deviation: '-12 mm' }],
-      limits: { least: `${least.value} ${least.unit}`, most: `${most.value} ${most.unit}` },
+      limits: {
+        minimum: `${minimum.value} ${minimum.unit}`,
+        maximum: `${maximum.value} ${maximum.unit}`,
+      },
     });
     expect(check.verdict).toBe('fail');
   });
@@ -255,7 +258,7 @@ describe('what the base leaves of the bed', () => {
         bedRange({
           nominal: '25 mm',
           deviations: [{ id: 'A', deviation: '1 mm' }],
-          limits: { least: '30 mm', most: '20 mm' },
+          limits: { minimum: '30 mm', maximum: '20 mm' },
         }),
       'LIMITS_CONTRADICT',
     ],

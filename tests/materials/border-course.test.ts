@@ -23,24 +23,31 @@ describe('a border all round', () => {
     expect(borderCourse({ ...base, course: 'header' }).units).toBe(soldier.units);
     const sailor = borderCourse({ ...base, course: 'sailor' });
     expect([metres(sailor.depth), metres(sailor.pitch)]).toEqual(['0.1', '0.203']);
-    // 2 (11.9 + 4.9) / 0.203 = 165.5
+    // 11.9 / 0.203 = 58.6 and 4.9 / 0.203 = 24.1
     expect(metres(sailor.centreLine)).toBe('33.6');
-    expect(sailor.units).toBe(166);
+    expect(sailor.units).toBe(2 * 59 + 2 * 25);
   });
 
-  test('butt corners: as many units as the centre line holds, whichever course runs through', () => {
-    const { centreLine, units, sides, area, field } = borderCourse(base);
+  test('butt corners: whole units for each run along its centre line', () => {
+    const { centreLine, units, sides, runs, area, field } = borderCourse(base);
     expect(sides.map((side) => metres(side.centreLine))).toEqual(['11.8', '4.8', '11.8', '4.8']);
-    // two courses through at 12 m, two between them at 4.6 m
+    // each course through at one end and stopped at the other: 12 - 0.2 and 5 - 0.2
     expect(metres(centreLine)).toBe('33.2');
-    expect(units).toBe(323);
+    expect(runs.map((run) => [run.edges, metres(run.length), run.units])).toEqual([
+      [[0], '11.8', 115],
+      [[1], '4.8', 47],
+      [[2], '11.8', 115],
+      [[3], '4.8', 47],
+    ]);
+    expect(units).toBe(324); // 33.2 / 0.103 = 322.3 would leave two runs short
     expect(area.to('m2').toString()).toBe('6.64');
     expect(field.area.to('m2').toString()).toBe('53.36');
     expect(field.edges.map((edge) => metres(edge.length))).toEqual(['11.6', '4.6', '11.6', '4.6']);
   });
 
   test('mitred corners: whole units along the longer side of each course', () => {
-    const { sides, units, corner } = borderCourse({ ...base, corner: 'mitre' });
+    const { sides, runs, units, corner } = borderCourse({ ...base, corner: 'mitre' });
+    expect(runs.map((run) => metres(run.length))).toEqual(['12', '5', '12', '5']);
     expect(sides.map((side) => metres(side.longSide))).toEqual(['12', '5', '12', '5']);
     expect(corner).toBe('mitre');
     expect(units).toBe(117 + 49 + 117 + 49);
@@ -63,7 +70,7 @@ describe('a border all round', () => {
   test('does not care which way round the points run', () => {
     const back = { unit: 'm', points: [...drive.points].reverse() } as const;
     const other = borderCourse({ ...base, outline: back });
-    expect(other.units).toBe(323);
+    expect(other.units).toBe(324);
     expect(other.field.area.to('m2').toString()).toBe('53.36');
   });
 
@@ -165,6 +172,46 @@ describe('other outlines', () => {
     ]);
   });
 
+  test('a side in two pieces is one run, wherever the points start', () => {
+    const points = [
+      [0, 0],
+      [6.05, 0],
+      [12, 0],
+      [12, 5],
+      [0, 5],
+    ] as const;
+    const runsFrom = (start: number) => {
+      const turned = [...points.slice(start), ...points.slice(0, start)];
+      return borderCourse({ ...base, outline: { unit: 'm', points: turned } }).runs;
+    };
+    expect(runsFrom(0).map(({ edges, units }) => [edges, units])).toEqual([
+      [[0, 1], 115],
+      [[2], 47],
+      [[3], 115],
+      [[4], 47],
+    ]);
+    // the first point lies inside a side
+    expect(runsFrom(1).map(({ edges, units }) => [edges, units])).toEqual([
+      [[4, 0], 115],
+      [[1], 47],
+      [[2], 115],
+      [[3], 47],
+    ]);
+    // a gap in the border ends the run
+    const edges = [true, false, true, true, true];
+    const gap = borderCourse({ ...base, outline: { unit: 'm', points }, edges });
+    expect(gap.runs.map((run) => run.edges)).toEqual([[0], [2], [3], [4]]);
+    const bend = [
+      [0, 0],
+      [6, 0],
+      [12, 0.1],
+      [12, 5],
+      [0, 5],
+    ] as const;
+    const bent = borderCourse({ ...base, outline: { unit: 'm', points: bend } });
+    expect(bent.runs).toHaveLength(5);
+  });
+
   test('the axis of the field turns its angles', () => {
     const { field } = borderCourse({ ...base, axis: '90 deg' });
     expect(field.edges.map((edge) => edge.angle.to('deg').toString())).toEqual([
@@ -189,7 +236,11 @@ describe('arcs and holes', () => {
         { edge: 1, bulgeMiddleOrdinate: 2 },
       ],
     } as const;
-    const { centreLine, units, area, field, sides } = borderCourse({ ...base, outline: circle });
+    const { centreLine, units, area, field, sides, runs } = borderCourse({
+      ...base,
+      outline: circle,
+    });
+    expect(runs.map(({ edges }) => edges)).toEqual([[0, 1]]);
     expect(centreLine.toNumber('m')).toBeCloseTo(2 * Math.PI * 1.9, 12);
     expect(units).toBe(Math.ceil((2 * Math.PI * 1.9) / 0.103));
     expect(field.area.toNumber('m2')).toBeCloseTo(Math.PI * 1.8 ** 2, 12);
@@ -228,7 +279,11 @@ describe('arcs and holes', () => {
       ],
       arcs: [{ edge: 1, bulgeMiddleOrdinate: quarter }],
     } as const;
-    const { sides, field } = borderCourse({ ...base, outline: fillet });
+    const { sides, runs, units, field } = borderCourse({ ...base, outline: fillet });
+    // straight, rounded corner, straight: one run of 3.9 + 2.985 + 2.9 m, and two straight sides
+    expect(runs.map(({ edges }) => edges)).toEqual([[0, 1, 2], [3], [4]]);
+    expect(runs.map((run) => run.units)).toEqual([95, 57, 47]);
+    expect(units).toBe(95 + 57 + 47);
     expect(sides[1]?.centreLine.toNumber('m')).toBeCloseTo((Math.PI / 2) * 1.9, 9);
     expect(sides[1]?.longSide.toNumber('m')).toBeCloseTo(Math.PI, 9);
     expect(sides[0]?.centreLine.toNumber('m')).toBeCloseTo(3.9, 9);
@@ -321,7 +376,7 @@ describe('arcs and holes', () => {
     expect(all.area.to('m2').toString()).toBe('7.6'); // 6.64 + 1.96 - 1
     const outer = [true, true, true, true, false, false, false, false];
     const bare = borderCourse({ ...base, outline, edges: outer });
-    expect(bare.units).toBe(323);
+    expect(bare.units).toBe(324);
     expect(bare.field.area.to('m2').toString()).toBe('52.36');
     expect(bare.field.holes).toHaveLength(1);
     expect(bare.field.edges).toHaveLength(8);

@@ -86,8 +86,8 @@ describe('strips of geotextile', () => {
 
 describe('overlap by strength of the subgrade', () => {
   const lap = (cbr: number | string) => {
-    const { least, most, sewn } = geotextileOverlap({ cbr });
-    return [least?.to('ft').toString(), most?.to('ft').toString(), sewn];
+    const { minimum, maximum, sewn } = geotextileOverlap({ cbr });
+    return [minimum?.to('ft').toString(), maximum?.to('ft').toString(), sewn];
   };
 
   test('on the border of two rows', () => {
@@ -107,11 +107,11 @@ describe('overlap by strength of the subgrade', () => {
     });
     const memory = geotextileOverlap({ cbr: 2, table: 'highway-geotextiles' });
     expect(memory).toMatchObject({ source: 'highway-geotextiles', status: 'memory' });
-    expect(memory.least?.to('mm').toString()).toBe('600');
+    expect(memory.minimum?.to('mm').toString()).toBe('600');
     // the rows of AASHTO M 288, appendix, as remembered
     const rows = [4, 2, 0.7, 0.3].map((cbr) => {
-      const { least, most, sewn } = geotextileOverlap({ cbr, table: 'highway-geotextiles' });
-      return [least?.to('mm').toString(), most?.to('mm').toString(), sewn];
+      const { minimum, maximum, sewn } = geotextileOverlap({ cbr, table: 'highway-geotextiles' });
+      return [minimum?.to('mm').toString(), maximum?.to('mm').toString(), sewn];
     });
     expect(rows).toEqual([
       ['300', '450', 'no'],

@@ -78,19 +78,19 @@ describe('gradation', () => {
   });
 
   test('limits of the job', () => {
-    const limits = [{ sieve: '0.075 mm', least: 0, most: 3 }];
+    const limits = [{ sieve: '0.075 mm', minimum: 0, maximum: 3 }];
     const check = checkGradation({ passing: good, limits });
     expect(check).toMatchObject({ verdict: 'fail', source: null });
     expect(check.unused).toHaveLength(5);
     expect(check.working[0]?.source).toBe('derived');
     expect(
-      checkGradation({ passing: good, limits: [{ ...limits[0], most: 12 } as never] }).verdict,
+      checkGradation({ passing: good, limits: [{ ...limits[0], maximum: 12 } as never] }).verdict,
     ).toBe('pass');
   });
 
   test('the published limits hold together: coarser sieves let no less through', () => {
     for (const table of Object.values(GRADATIONS)) {
-      for (const edge of ['least', 'most'] as const) {
+      for (const edge of ['minimum', 'maximum'] as const) {
         const values = table.map((row) => Number(row[edge].value));
         expect(values).toEqual([...values].sort((a, b) => b - a));
       }
@@ -107,12 +107,17 @@ describe('gradation', () => {
     ['passing.1.sieve', 1.18, 'UNIT_MISSING', 'passing[1].sieve'],
     ['limits', 'gravel', 'UNKNOWN_CHOICE'],
     ['limits', [], 'EMPTY_LIST'],
-    ['limits', [{ sieve: '1 mm', least: 5, most: 4 }], 'LIMITS_CONTRADICT', 'limits[0].most'],
+    [
+      'limits',
+      [{ sieve: '1 mm', minimum: 5, maximum: 4 }],
+      'LIMITS_CONTRADICT',
+      'limits[0].maximum',
+    ],
     [
       'limits',
       [
-        { sieve: '1 mm', least: 1, most: 4 },
-        { sieve: '1.005 mm', least: 1, most: 4 },
+        { sieve: '1 mm', minimum: 1, maximum: 4 },
+        { sieve: '1.005 mm', minimum: 1, maximum: 4 },
       ],
       'DUPLICATE_ID',
       'limits[1].sieve',
@@ -133,7 +138,7 @@ describe('gradation', () => {
 test.each(Object.keys(GRADATIONS) as GradationName[])(
   'a sand on every limit of %s passes, outside it fails',
   (name) => {
-    for (const edge of ['least', 'most'] as const) {
+    for (const edge of ['minimum', 'maximum'] as const) {
       const passing = GRADATIONS[name].map((row) => ({
         sieve: `${row.sieve.value} mm`,
         percent: row[edge].value,
@@ -149,5 +154,5 @@ test.each(Object.keys(GRADATIONS) as GradationName[])(
   },
 );
 
-const shifted = (percent: string, edge: 'least' | 'most') =>
-  edge === 'most' ? `${percent}.001` : `${Math.max(0, Number(percent) - 0.001)}`;
+const shifted = (percent: string, edge: 'minimum' | 'maximum') =>
+  edge === 'maximum' ? `${percent}.001` : `${Math.max(0, Number(percent) - 0.001)}`;

@@ -70,12 +70,12 @@ const cases: Readonly<Record<string, MisspeltCase>> = {
       tickets: ['20 t', { mass: '20 t', moisture: 0.05 }],
       compactedVolume: '20 m3',
       expectedDryDensity: '2 t/m3',
-      limits: { least: 0.9, most: 1.1 },
+      limits: { minimum: 0.9, maximum: 1.1 },
     },
     [
       ['moistur', 'moisture'],
       ['tickets[1].mas', 'mass'],
-      ['limits.lest', 'least'],
+      ['limits.minimun', 'minimum'],
     ],
   ],
   beddingSand: [
@@ -99,12 +99,12 @@ const cases: Readonly<Record<string, MisspeltCase>> = {
     {
       nominal: '25 mm',
       deviations: [{ id: 'A', deviation: '7 mm' }],
-      limits: { least: '20 mm', most: '30 mm' },
+      limits: { minimum: '20 mm', maximum: '30 mm' },
     },
     [
       ['uncertanty', 'uncertainty'],
       ['deviations[0].deviaton', 'deviation'],
-      ['limits.mos', 'most'],
+      ['limits.maximun', 'maximum'],
     ],
   ],
   screedLevel: [screedLevel, bed, [['finishGrade', 'finishedGrade']]],
@@ -112,7 +112,7 @@ const cases: Readonly<Record<string, MisspeltCase>> = {
     checkGradation,
     {
       passing: [{ sieve: '1.18 mm', percent: 90 }],
-      limits: [{ sieve: '1.18 mm', least: 80, most: 100 }],
+      limits: [{ sieve: '1.18 mm', minimum: 80, maximum: 100 }],
     },
     [
       ['passings', 'passing'],
@@ -160,11 +160,11 @@ const cases: Readonly<Record<string, MisspeltCase>> = {
   ],
   rowFit: [
     rowFit,
-    { ...row, endJoints: 1, jointLimits: { least: '2 mm', most: '6 mm' } },
+    { ...row, endJoints: 1, jointLimits: { minimum: '2 mm', maximum: '6 mm' } },
     [
       ['endJoint', 'endJoints'],
       ['minimumPeice', 'minimumPiece'],
-      ['jointLimits.leats', 'least'],
+      ['jointLimits.minmum', 'minimum'],
     ],
   ],
   bondDrift: [
@@ -244,6 +244,29 @@ const cases: Readonly<Record<string, MisspeltCase>> = {
       ['upturns', 'upturn'],
       ['overlaps', 'overlap'],
       ['rollLenght', 'rollLength'],
+    ],
+  ],
+  'geotextile over an outline': [
+    geotextile,
+    {
+      outline: {
+        unit: 'm',
+        points: [
+          [0, 0],
+          [9, 0],
+          [9, 4],
+        ],
+        arcs: [{ edge: 0, bulgeMiddleOrdinate: 1 }],
+      },
+      rollWidth: '3.8 m',
+      overlap: '600 mm',
+      rollLength: '50 m',
+      endLap: '1 m',
+    },
+    [
+      ['outlin', 'outline'],
+      ['outline.point', 'points'],
+      ['rollWidht', 'rollWidth'],
     ],
   ],
   geotextileOverlap: [geotextileOverlap, { cbr: 2 }, [['tables', 'table']]],

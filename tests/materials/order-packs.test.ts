@@ -12,7 +12,13 @@ const packs = [
 describe('units by layer, pallet and truck', () => {
   test('exactly full is full, one more is one layer more', () => {
     const full = orderPacks({ units: 3200, packs });
-    expect(full).toMatchObject({ need: 3200, ordered: 3200, surplus: 0, surplusShare: 0 });
+    expect(full).toMatchObject({
+      need: 3200,
+      count: 80,
+      ordered: 3200,
+      surplus: 0,
+      surplusShare: 0,
+    });
     expect(full.load).toEqual([{ name: 'pallet', count: 8 }]);
     const more = orderPacks({ units: 3201, packs });
     expect(more).toMatchObject({ ordered: 3240, surplus: 39 });
@@ -34,7 +40,7 @@ describe('units by layer, pallet and truck', () => {
 
   test('sold by the pallet, with a smallest order', () => {
     const pallets = orderPacks({ units: 3129, packs, soldBy: 'pallet' });
-    expect(pallets).toMatchObject({ ordered: 3200, surplus: 71, isMinimumOrder: false });
+    expect(pallets).toMatchObject({ count: 8, ordered: 3200, surplus: 71, isMinimumOrder: false });
     const least = orderPacks({ units: 3129, packs, soldBy: 'pallet', minimum: 10 });
     expect(least).toMatchObject({ ordered: 4000, surplus: 871, isMinimumOrder: true });
     expect(orderPacks({ units: 3129, packs, soldBy: 'pallet', minimum: 8 }).isMinimumOrder).toBe(
@@ -76,9 +82,30 @@ describe('amounts', () => {
     expect(yards('4.3 yd3').ordered.to('yd3').toString()).toBe('4.3');
     const least = yards('4.3 yd3', { minimum: '5.5' });
     expect(least.ordered.to('yd3').toString()).toBe('5.5');
+    expect(least.count).toBe(6);
     expect(least.isMinimumOrder).toBe(true);
     expect(least.working[0]?.formula).toBe('Q = max(q, m p)');
     expect(yards('0 yd3', { minimum: 5 }).ordered.isZero()).toBe(true);
+  });
+
+  test('exactly one yard is one, a hair over it is two, nothing is none', () => {
+    const yard = [{ name: 'yard', holds: '1 yd3' }];
+    const order = (value: string, unit: 'ft3' | 'yd3') =>
+      orderPacks({ volume: { value, unit }, packs: yard });
+    expect(order('27', 'ft3').count).toBe(1);
+    expect(order('27.0000000000000000000001', 'ft3').count).toBe(2);
+    expect(order('0', 'yd3').count).toBe(0);
+    const { count, ordered, surplus } = order('2.25', 'yd3');
+    expect(count).toBe(3);
+    expect([ordered.to('yd3').toString(), surplus.to('yd3').toString()]).toEqual(['3', '0.75']);
+  });
+
+  test.each([
+    ['1 m3', '0 m3', 'NOT_POSITIVE'],
+    ['-1 m3', '1 m3', 'NEGATIVE'],
+    ['1 m3', { value: '1e-40', unit: 'm3' }, 'OUT_OF_RANGE'],
+  ] as const)('refuses %s in packs of %s', (need, holds, code) => {
+    expectFault(() => orderPacks({ volume: need, packs: [{ name: 'pack', holds }] }), code);
   });
 
   test('rolls by area and pieces by length', () => {

@@ -55,7 +55,7 @@ describe('rows without slivers', () => {
   test('what is laid is as wide as the row', () => {
     for (const width of ['4730 mm', '4123 mm', '701 mm', '230 mm', '204 mm', '4062 mm']) {
       for (const endJoints of [0, 1, 2] as const) {
-        const limits = { least: '1 mm', most: '8 mm' };
+        const limits = { minimum: '1 mm', maximum: '8 mm' };
         const { options } = rowFit({ width, ...row, endJoints, jointLimits: limits });
         for (const { whole, cuts, piece, joint } of options) {
           const pieces = whole + cuts;
@@ -74,7 +74,7 @@ describe('rows without slivers', () => {
   });
 
   test('joints are spread within limits, the nearer way', () => {
-    const limits = { least: '2 mm', most: '6 mm' };
+    const limits = { minimum: '2 mm', maximum: '6 mm' };
     const wide = rowFit({ width: '4730 mm', ...row, jointLimits: limits });
     expect(wide).toMatchObject({ kind: 'spread-joints', whole: 23 });
     expect(wide.joint.to('mm').toFixed(2)).toBe('5.65'); // 3 + 61 / 23
@@ -82,9 +82,9 @@ describe('rows without slivers', () => {
     expect(tight).toMatchObject({ kind: 'spread-joints', whole: 24 });
     expect(tight.joint.to('mm').toFixed(4)).toBe('2.0833'); // 50 / 24
     expect(wide.options.map(({ kind }) => kind)).toEqual(['spread-joints', 'one-cut', 'two-cuts']);
-    const narrow = { least: '3 mm', most: '5 mm' };
+    const narrow = { minimum: '3 mm', maximum: '5 mm' };
     expect(rowFit({ width: '4730 mm', ...row, jointLimits: narrow }).kind).toBe('two-cuts');
-    const on = { least: '2 mm', most: { value: '130/23', unit: 'mm' } } as const;
+    const on = { minimum: '2 mm', maximum: { value: '130/23', unit: 'mm' } } as const;
     expect(rowFit({ width: '4730 mm', ...row, jointLimits: on }).kind).toBe('spread-joints');
   });
 
@@ -112,7 +112,7 @@ describe('rows without slivers', () => {
     const say = (
       width: string,
       system: 'us' | 'metric',
-      jointLimits?: { least: string; most: string },
+      jointLimits?: { minimum: string; maximum: string },
     ) =>
       describeRowFit(
         rowFit({ width, ...row, ...(jointLimits === undefined ? {} : { jointLimits }) }),
@@ -120,7 +120,7 @@ describe('rows without slivers', () => {
       );
     expect(say('4730 mm', 'us')).toBe('22 whole units between two cuts of 5 1/16 in');
     expect(say('4163 mm', 'metric')).toBe('20 whole units and one cut of 100 mm');
-    expect(say('4730 mm', 'metric', { least: '2 mm', most: '6 mm' })).toBe(
+    expect(say('4730 mm', 'metric', { minimum: '2 mm', maximum: '6 mm' })).toBe(
       '23 whole units, no cut, joints of 5.7 mm',
     );
     expect(say('303 mm', 'metric')).toBe('1 whole unit and one cut of 97 mm');
@@ -149,7 +149,7 @@ describe('rows without slivers', () => {
     [() => rowFit({ width: '1 m', ...row, minimumPiece: 0 }), 'NOT_POSITIVE'],
     [() => rowFit({ width: '1 m', ...row, minimumPiece: 2 }), 'OUT_OF_RANGE'],
     [
-      () => rowFit({ width: '1 m', ...row, jointLimits: { least: '5 mm', most: '2 mm' } }),
+      () => rowFit({ width: '1 m', ...row, jointLimits: { minimum: '5 mm', maximum: '2 mm' } }),
       'LIMITS_CONTRADICT',
     ],
   ] as const)('refuses %s', (run, code) => {
@@ -197,7 +197,7 @@ describe('shape for the use', () => {
       verdict: 'fail',
     });
     expect(cut('pedestrian', { share: 0.9 })?.verdict).toBeNull();
-    expect(cut('residential-driveway', {})?.note).toContain('Not checked');
+    expect(cut('residential-driveway', {})?.note).toContain('This was not checked');
   });
 
   test('says why, and from which source', () => {

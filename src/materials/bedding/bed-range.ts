@@ -9,9 +9,9 @@ import { type Verdict, verdictOf, worstVerdict } from '../../verdict.js';
 import { given, withWorking, type Worked } from '../../working.js';
 import { lengthLimits, type LengthLimitsInput } from '../length-limits.js';
 
-/** How far the base is off at one spot. */
+/** Deviation of the base at one spot. */
 export interface BaseDeviationInput {
-  /** What the spot is called. Each id once. */
+  /** Name of the spot. Each id once. */
   readonly id: string;
   /** Base top as built less as designed [length]: high is positive, low negative; up to 10 m. */
   readonly deviation: LengthInput;
@@ -21,9 +21,9 @@ export interface BaseDeviationInput {
 export interface BedRangeOptions {
   /** Compacted bed as designed [length], more than 0 and at most 5 m. */
   readonly nominal: LengthInput;
-  /** How far the base is off, spot by spot, 1 to 10 000. */
+  /** Deviations of the base, spot by spot, 1 to 10 000. */
   readonly deviations: readonly BaseDeviationInput[];
-  /** What the compacted bed may be, each 0 to 5 m: the job's own, or those of `BED_LIMITS`. */
+  /** Limits of the compacted bed, each 0 to 5 m: your own, or those of `BED_LIMITS`. */
   readonly limits: LengthLimitsInput;
   /** Uncertainty of one deviation, either way [length], 0 to 10 m. Default: 0. */
   readonly uncertainty?: LengthInput;
@@ -40,21 +40,21 @@ const OPTIONS = shapeOf<BedRangeOptions>()({
 
 /** The bed at one spot. */
 export interface BedReading {
-  /** What the spot is called. */
+  /** Name of the spot. */
   readonly id: string;
   /** Base top as built less as designed. */
   readonly deviation: Length;
   /** Compacted bed between the base as built and the units at finished grade. */
   readonly bed: Length;
-  /** Whether the bed is within its limits. */
+  /** Verdict on the bed here. */
   readonly verdict: Verdict;
-  /** Which way it is off; null where it passes. */
+  /** Too thick or too thin; null if it passes. */
   readonly code: 'too-thick' | 'too-thin' | null;
-  /** What to do there; null where it passes. */
+  /** What to do there; null if it passes. */
   readonly note: string | null;
 }
 
-/** Whether the base as built leaves a bed within its limits. */
+/** Check of the bed that the base as built leaves. */
 export interface BedRange extends Worked {
   /** Thinnest bed. */
   readonly thinnest: Length;
@@ -67,9 +67,9 @@ export interface BedRange extends Worked {
 }
 
 /**
- * Whether the deviations of the base leave a bed within its limits: `bed = nominal - deviation`, so a
- * low base makes a thick bed. A bed on a limit passes. The bed must never make up for the base: a
- * thick spot settles more than its neighbours.
+ * Checks whether the deviations of the base leave a bed within its limits:
+ * `bed = nominal - deviation`, so a low base makes a thick bed. A bed on a limit passes. Do not
+ * make up a low base with bedding: a thick spot settles more than the rest.
  *
  * @param options - see {@link BedRangeOptions}
  * @returns thinnest and thickest bed, verdict, each reading with what to do
@@ -80,7 +80,7 @@ export interface BedRange extends Worked {
  * const bed = bedRange({
  *   nominal: '25 mm',
  *   deviations: [{ id: 'A', deviation: '7 mm' }, { id: 'B', deviation: '-12 mm' }],
- *   limits: { least: '20 mm', most: '30 mm' },
+ *   limits: { minimum: '20 mm', maximum: '30 mm' },
  * });
  * bed.thickest.to('mm').toString() //=> '37'
  * bed.readings.map(({ id, code }) => `${id} ${code}`) //=> ['A too-thin', 'B too-thick']
@@ -89,9 +89,9 @@ export function bedRange(options: BedRangeOptions): BedRange {
   const { nominal, deviations, limits, uncertainty } = readOptions(options, OPTIONS);
   const readings = deviations.map(({ id, deviation }): BedReading => {
     const bed = nominal.minus(deviation);
-    const margin = min([bed.minus(limits.least), limits.most.minus(bed)]);
+    const margin = min([bed.minus(limits.minimum), limits.maximum.minus(bed)]);
     const verdict = verdictOf(margin, uncertainty);
-    const isThick = bed.plus(bed).compare(limits.least.plus(limits.most)) > 0;
+    const isThick = bed.plus(bed).compare(limits.minimum.plus(limits.maximum)) > 0;
     const code = verdict === 'pass' ? null : isThick ? 'too-thick' : 'too-thin';
     const note = code === null ? null : NOTES[verdict === 'unclear' ? 'unclear' : code];
     return { id, deviation, bed, verdict, code, note };
@@ -119,7 +119,7 @@ export function bedRange(options: BedRangeOptions): BedRange {
 
 const NOTES = {
   'too-thick':
-    'The base is low. Add base stone, level and compact it. Do not fill with bedding sand.',
+    'The base is low. Add base stone, level it and compact it. Do not fill with bedding sand.',
   'too-thin': 'The base is high. Take it down, level and compact it again.',
   unclear: 'Too close to the limit to tell. Take more readings, then check again.',
 } as const;

@@ -1,5 +1,5 @@
-// Sand is ordered by its loose volume and measured by its compacted one; `volumes` defines the states
-// and what a volume in place takes.
+// Sand is ordered loose and measured compacted; `volumes` defines the states and the material for a
+// volume in place.
 import {
   checkDryDensity,
   DRY_DENSITY,
@@ -13,9 +13,14 @@ import { object, optional, quantity, ratio } from '../../input/field.js';
 import { AREA_OR_NONE, FRACTION, OPEN_JOINT, SMALL, THICKNESS } from '../../input/ranges.js';
 import { isLeftOut, readOptions, shapeOf, type Check, type Values } from '../../input/shape.js';
 import type { AreaInput, LengthInput } from '../../units/construct.js';
-import type { Decimal } from '../../units/decimal.js';
 import { exactOf, type Area, type Length, type Mass } from '../../units/quantity.js';
-import { divideRatios, ratioToDecimal, ZERO_RATIO, type Ratio } from '../../units/ratio.js';
+import {
+  divideRatios,
+  ratioToDecimal,
+  ratioToNumber,
+  ZERO_RATIO,
+  type Ratio,
+} from '../../units/ratio.js';
 import { onePlus, timesRatio } from '../../units/times-ratio.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { given, withWorking, type Worked } from '../../working.js';
@@ -30,27 +35,27 @@ export interface RisingSandInput {
   readonly unit: UnitInput;
   /** Joint width [length], more than 0 and at most 100 mm. */
   readonly joint: LengthInput;
-  /** How far it rises from below [length], 0 to 1 m. */
+  /** Height that it rises from below [length], 0 to 1 m. */
   readonly rise: LengthInput;
 }
 
-/** A bed to order sand for. */
+/** A bedding layer to order sand for. */
 export interface BeddingSandOptions extends DryDensityInput {
   /** Plan area of the bed [area], 0 to 1000 ha. */
   readonly area: AreaInput;
   /** Compacted thickness under the units [length], more than 0 and at most 5 m. */
   readonly thickness: LengthInput;
   /**
-   * How far the bed goes down under the plate [length], 0 to 1 m and less than the thickness: measure it
-   * on a trial unit. Without `compactedPerLoose` it gives that too, `t / (t + settlement)`. Default:
-   * none.
+   * Settlement of the bed under the plate [length], 0 to 1 m and less than the thickness. Measure
+   * it on a trial paver. It also gives `compactedPerLoose`, if you leave that out:
+   * `t / (t + settlement)`. Default: none.
    */
   readonly settlement?: LengthInput;
   /** Water over dry mass, a fraction 0 to 1. Default: 0. */
   readonly moisture?: number | string;
   /** Volume of damp sand over dry loose sand, less 1: a fraction 0 to 1, or a jar test. Default: 0. */
   readonly bulking?: number | string | JarTestInput;
-  /** What is added to the order, a fraction 0 to 1. Default: 0. */
+  /** Waste added to the order, a fraction 0 to 1. Default: 0. */
   readonly waste?: number | string;
   /** Sand that rises into the joints from below. Default: none. */
   readonly rising?: RisingSandInput;
@@ -81,28 +86,28 @@ export interface ScreededBed {
   readonly volume: StateVolume<'loose'>;
 }
 
-/** Sand for a bed. `Absent` is null where no density may be given. */
+/** Sand for a bed. `Absent` is null if no density may be given. */
 export interface BeddingSand<Absent extends null = never> extends Worked {
-  /** Volume in place under the units, what rises into the joints included, without waste. */
+  /** Volume in place under the units, sand that rises into the joints included, without waste. */
   readonly compacted: StateVolume<'compacted'>;
-  /** The bed as screeded; null where no settlement is given. */
+  /** The bed as screeded; null if no settlement is given. */
   readonly screeded: ScreededBed | null;
   /** Volume dry and loose, with waste. */
   readonly dryLoose: StateVolume<'loose'>;
   /** How much more space the damp sand takes than dry: 0.25 means a quarter more. */
-  readonly bulking: Decimal;
+  readonly bulking: number;
   /** Volume in the truck, damp and bulked, with waste: what to order by volume. */
   readonly delivered: StateVolume<'loose'>;
-  /** Mass of dry sand, with waste; null where no density is given. */
+  /** Mass of dry sand, with waste; null if no density is given. */
   readonly dryMass: Mass | Absent;
   /**
-   * Mass on the scale, of dry sand and its water, with waste: what to order by mass. Null where no
-   * density is given.
+   * Mass on the scale, water included, with waste. Order this by mass. Null if no density is given.
    */
   readonly deliveredMass: Mass | Absent;
 }
 
 /**
+ *
  * Sand for the bed under the units: `Vc = A t`, `dry = Vc (1 + waste) x dry density in place`,
  * `dry loose = Vc (1 + waste) / (compacted per loose)`, `delivered = dry loose (1 + bulking)`,
  * `mass = dry (1 + moisture)`. Damp sand takes more space than dry, so an order by volume without
@@ -110,7 +115,7 @@ export interface BeddingSand<Absent extends null = never> extends Worked {
  *
  * @param options - see {@link BeddingSandOptions}
  * @returns compacted volume; screeded thickness and volume; dry loose and delivered volume; dry and
- *   delivered mass, where a density is given
+ * delivered mass, if a density is given
  * @throws `REQUIRED` or `CONFLICTING_FIELDS` unless the ratio, both densities or a settlement are
  *   given, `OUT_OF_RANGE`, `NEGATIVE`, `NOT_POSITIVE` and the reading codes
  * @source derived
@@ -127,7 +132,7 @@ export interface BeddingSand<Absent extends null = never> extends Worked {
  * });
  * sand.compacted.to('m3').toString() //=> '1.5'
  * sand.screeded?.thickness.to('mm').toString() //=> '31'
- * sand.bulking.toString() //=> '0.25'
+ * sand.bulking //=> 0.25
  * sand.delivered.to('m3').toString() //=> '2.125'
  * sand.deliveredMass.to('t').toString() //=> '2.6775'
  * beddingSand({ area: '60 m2', thickness: '25 mm', settlement: '6 mm' }).deliveredMass //=> null
@@ -146,7 +151,7 @@ export function beddingSand(options: BeddingSandOptions): BeddingSand<null> {
     compacted: inState(taken.compacted, 'compacted'),
     screeded: screededBed(area, thickness, settlement),
     dryLoose: inState(taken.loose, 'loose'),
-    bulking: ratioToDecimal(bulked.ratio),
+    bulking: ratioToNumber(bulked.ratio),
     delivered: inState(delivered, 'loose'),
     dryMass: taken.dryMass,
     deliveredMass: taken.deliveredMass,
@@ -180,13 +185,13 @@ export function beddingSand(options: BeddingSandOptions): BeddingSand<null> {
   ]);
 }
 
-/** A settlement gives the ratio, even where it was misspelt or cannot be read. */
+/** A settlement gives the ratio, even if it was misspelt or cannot be read. */
 const checkSand: Check<typeof OPTIONS> = (reader, values, path, raw) => {
   checkDryDensity(reader, values, raw, { path, isMeasured: !isLeftOut(values, 'settlement') });
   checkSettlement(reader, values.settlement, values.thickness, path);
 };
 
-/** Compacted over screeded thickness, where a settlement was measured. */
+/** Compacted over screeded thickness, if a settlement was measured. */
 const screededRatio = (thickness: Length, settlement = NO_LENGTH): Ratio =>
   divideRatios(exactOf(thickness), exactOf(thickness.plus(settlement)));
 

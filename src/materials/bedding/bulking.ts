@@ -18,13 +18,13 @@ import {
 import { given, type Step } from '../../working.js';
 
 /**
- * Bulking of sand, measured in a straight-sided jar: fill it with damp sand and read the height, flood
- * the sand, stir, let it settle and read again. Flooded sand takes as much space as dry.
+ * Bulking of sand, measured in a straight-sided jar. Fill it with damp sand and read the height.
+ * Flood the sand, stir, let it settle and read again. Flooded sand takes as much space as dry sand.
  */
 export interface JarTestInput {
   /** Height of the damp sand [length], more than 0 and at most 5 m. */
   readonly damp: LengthInput;
-  /** Height once flooded and settled [length], no more than `damp` and no less than half of it. */
+  /** Height after flooding and settling [length], no more than `damp` and at least half of it. */
   readonly flooded: LengthInput;
 }
 
@@ -33,16 +33,16 @@ const JAR_TEST = shapeOf<JarTestInput>()({
   flooded: quantity(THICKNESS),
 });
 
-/** How much more space damp sand takes than dry, and the test it comes from. Internal. */
+/** Bulking of damp sand, and the jar test if there was one. Internal. */
 export interface Bulking {
   readonly ratio: Ratio;
   readonly jar: Values<typeof JAR_TEST> | null;
 }
 
-/** Sand that does not bulk. Internal. */
+/** No bulking. Internal. */
 export const NO_BULKING: Bulking = Object.freeze({ ratio: ZERO_RATIO, jar: null });
 
-/** A fraction, or the readings of a jar. Internal. */
+/** A fraction, or the readings of a jar test. Internal. */
 export const bulking = custom((reader: Reader, value: unknown, path: FieldPath): Bulking => {
   const isFraction = !isPlain(value) || isDecimal(value);
   if (isFraction) return { ratio: ratio(FRACTION).read(reader, value, path), jar: null };
@@ -55,7 +55,11 @@ const jarTest = object(JAR_TEST, (reader, { damp, flooded }, path) => {
   if (damp === undefined || flooded === undefined) return;
   const at = [...path, 'flooded'];
   if (flooded.compare(damp) > 0) {
-    reader.fail('OUT_OF_RANGE', at, 'flooded sand is not higher than damp sand');
+    reader.fail(
+      'OUT_OF_RANGE',
+      at,
+      'flooded sand cannot be higher than damp sand. Check which reading is which',
+    );
   } else if (flooded.times(2).compare(damp) < 0) {
     reader.fail('OUT_OF_RANGE', at, 'no sand bulks to more than twice its height. Read it again');
   }
@@ -65,7 +69,7 @@ const jarTest = object(JAR_TEST, (reader, { damp, flooded }, path) => {
 const bulkingOf = ({ damp, flooded }: Values<typeof JAR_TEST>): Ratio =>
   subtractRatios(divideRatios(exactOf(damp), exactOf(flooded)), ONE_RATIO);
 
-/** The working of a jar test, where there was one. Internal. */
+/** The working of a jar test, if there was one. Internal. */
 export const bulkingSteps = ({ ratio: bulked, jar }: Bulking): Step[] =>
   jar === null
     ? []

@@ -21,35 +21,39 @@ export interface SieveFinding {
   /** Opening of the sieve. */
   readonly sieve: Length;
   /** Percent by mass that passes; null where the sheet has no such sieve. */
-  readonly percent: Decimal | null;
-  /** The least percent that may pass. */
-  readonly least: Decimal;
-  /** The most percent that may pass. */
-  readonly most: Decimal;
+  readonly percent: number | null;
+  /** Minimum percent passing. */
+  readonly minimum: number;
+  /** Maximum percent passing. */
+  readonly maximum: number;
   /** Null where it was not measured. */
   readonly verdict: Verdict | null;
-  /** More passes than may: too fine; less: too coarse. Null where it passes or was not measured. */
+  /**
+   * `too-fine` if more passes than the maximum, `too-coarse` if less than the minimum; null if it
+   * is within its limits or was not measured.
+   */
   readonly code: 'too-fine' | 'too-coarse' | null;
 }
 
-/** Whether a sand is within its gradation limits. */
+/** Check of a sand against gradation limits. */
 export interface GradationCheck extends Worked {
-  /** `unclear` also where a sieve of the limits was not measured. */
+  /** `unclear` also if a sieve of the limits was not measured. */
   readonly verdict: Verdict;
   /** The sieves of the limits, coarsest first. */
   readonly sieves: readonly SieveFinding[];
-  /** Sieves of the sheet that the limits do not mention. */
+  /** Sieves of the sheet that have no limit. */
   readonly unused: readonly Length[];
   /** What it means, and what to do. */
   readonly note: string;
-  /** Where the limits are printed; null for the job's own. */
+  /** Where the limits are printed; null for your own. */
   readonly source: SourceId | null;
 }
 
 /**
- * Checks the sieve analysis of a sand against gradation limits, sieve by sieve; a percentage on a limit
- * passes. Nothing is read between sieves: a sieve that was not measured leaves the verdict open. Two
- * openings within one percent of each other are the same sieve (9.5 and 9.52 mm).
+ * Checks the sieve analysis of a sand against gradation limits, sieve by sieve; a percentage on a
+ * limit passes. Nothing is interpolated between sieves: a sieve that was not measured leaves the
+ * verdict unclear. Openings within one percent of each other count as the same sieve (9.5 and 9.52
+ * mm).
  *
  * @param options - see {@link CheckGradationOptions}
  * @returns verdict, each sieve, and what it means
@@ -85,14 +89,14 @@ export function checkGradation(options: CheckGradationOptions): GradationCheck {
   const verdict = worstVerdict(sieves.map((sieve) => sieve.verdict ?? 'unclear'));
   const check = { verdict, sieves, unused, note: noteOn(verdict, sieves), source: limits.source };
   return withWorking(check, () =>
-    sieves.map(({ sieve, percent, least, most, verdict: one }) => ({
+    sieves.map(({ sieve, percent, minimum, maximum, verdict: one }) => ({
       title: 'Percent passing within its limits',
       formula: 'p0 <= p <= p1',
       given: [
         given('s', 'sieve', sieve),
-        given('p0', 'least percent', least),
+        given('p0', 'minimum percent', minimum),
         given('p', 'percent passing', percent ?? 'not measured'),
-        given('p1', 'most percent', most),
+        given('p1', 'maximum percent', maximum),
       ],
       result: given('v', 'verdict', one ?? 'not measured'),
       source: limits.source ?? ('derived' as const),
@@ -102,16 +106,21 @@ export function checkGradation(options: CheckGradationOptions): GradationCheck {
 
 function findingOn(row: LimitRow, passing: readonly Passing[], doubt: Decimal): SieveFinding {
   const found = passing.find(({ sieve }) => isSameSieve(row.sieve, sieve));
-  if (found === undefined) return { ...row, percent: null, verdict: null, code: null };
+  const limits = {
+    sieve: row.sieve,
+    minimum: row.minimum.toNumber(),
+    maximum: row.maximum.toNumber(),
+  };
+  if (found === undefined) return { ...limits, percent: null, verdict: null, code: null };
   const isSeen = found.percent.isZero() || found.percent.eq(100);
   const verdict = verdictWithin(
     decimalRatio(found.percent),
-    { least: decimalRatio(row.least), most: decimalRatio(row.most) },
+    { minimum: decimalRatio(row.minimum), maximum: decimalRatio(row.maximum) },
     isSeen ? ZERO_RATIO : decimalRatio(doubt),
   );
-  const isFine = found.percent.times(2).gt(row.least.plus(row.most));
+  const isFine = found.percent.times(2).gt(row.minimum.plus(row.maximum));
   const code = verdict === 'pass' ? null : isFine ? 'too-fine' : 'too-coarse';
-  return { ...row, percent: found.percent, verdict, code };
+  return { ...limits, percent: found.percent.toNumber(), verdict, code };
 }
 
 function noteOn(verdict: Verdict, sieves: readonly SieveFinding[]): string {

@@ -11,7 +11,7 @@ import { compareRatios, divideRatios, ratioToDecimal, wholeRatio } from '../../u
 import { readNumber } from '../../units/read-number.js';
 import { refuseCrossed } from '../within-limits.js';
 
-/** What passes a sieve, from the laboratory's sheet. */
+/** Percent passing a sieve, from the laboratory's sheet. */
 export interface SievePassingInput {
   /** Opening of the sieve [length], more than 0 and at most 200 mm. Each sieve once. */
   readonly sieve: LengthInput;
@@ -19,28 +19,29 @@ export interface SievePassingInput {
   readonly percent: number | string;
 }
 
-/** What may pass a sieve. */
+/** Limits of percent passing for a sieve. */
 export interface SieveLimitsInput {
   /** Opening of the sieve [length], more than 0 and at most 200 mm. Each sieve once. */
   readonly sieve: LengthInput;
-  /** The least percent by mass that may pass, 0 to 100. */
-  readonly least: number | string;
-  /** The most percent by mass that may pass, 0 to 100. */
-  readonly most: number | string;
+  /** Minimum percent passing by mass, 0 to 100. */
+  readonly minimum: number | string;
+  /** Maximum percent passing by mass, 0 to 100. */
+  readonly maximum: number | string;
 }
 
-/** A sieve analysis, and the limits that the sand must keep. */
+/** A sieve analysis, and the limits for the sand. */
 export interface CheckGradationOptions {
-  /** From the laboratory, in any order, 1 to 100 sieves. */
+  /** Results of the laboratory, in any order, 1 to 100 sieves. */
   readonly passing: readonly SievePassingInput[];
   /**
-   * The name of a published table of `GRADATIONS`, or the job's own limits, 1 to 100 sieves. Two limits
-   * of `bedding-sand` are most likely misprints: `bedding-sand-capped` is the same table without them.
+   * The name of a published table in `GRADATIONS`, or your own limits, 1 to 100 sieves. Two limits
+   * of `bedding-sand` are most likely misprints: `bedding-sand-capped` is the same table without
+   * them.
    */
   readonly limits: GradationName | readonly SieveLimitsInput[];
   /**
-   * Uncertainty of a percentage, either way, in percent, 0 to 20. It does not count for 0 and 100: that
-   * all or nothing passed is seen, not weighed. Default: 0.
+   * Uncertainty of a percentage, either way, in percent, 0 to 20. It does not apply to 0 and 100,
+   * because all or nothing is seen, not weighed. Default: 0.
    */
   readonly uncertainty?: number | string;
 }
@@ -52,15 +53,16 @@ const PASSING = shapeOf<SievePassingInput>()({
 
 const LIMITS = shapeOf<SieveLimitsInput>()({
   sieve: quantity(SIEVE),
-  least: number(PERCENT_PASSING),
-  most: number(PERCENT_PASSING),
+  minimum: number(PERCENT_PASSING),
+  maximum: number(PERCENT_PASSING),
 });
 
 const SIEVES = { of: 'sieves', most: 100 } as const;
 
 const ownLimits = list(
-  object(LIMITS, (reader, { least, most }, path) => {
-    if (least !== undefined && most !== undefined) refuseCrossed(reader, most.lt(least), path);
+  object(LIMITS, (reader, { minimum, maximum }, path) => {
+    if (minimum !== undefined && maximum !== undefined)
+      refuseCrossed(reader, maximum.lt(minimum), path);
   }),
   SIEVES,
 );
@@ -83,9 +85,9 @@ export const GRADATION_OPTIONS = shapeOf<CheckGradationOptions>()({
   uncertainty: optional(number(PERCENT_OFF), ZERO),
 });
 
-/** What passes a sieve. Internal. */
+/** Percent passing a sieve. Internal. */
 export type Passing = Values<typeof PASSING>;
-/** What may pass a sieve. Internal. */
+/** Limits of percent passing for a sieve. Internal. */
 export type LimitRow = Values<typeof LIMITS>;
 
 function readLimits(reader: Reader, value: unknown, path: FieldPath) {
@@ -94,10 +96,10 @@ function readLimits(reader: Reader, value: unknown, path: FieldPath) {
   }
   const table = GRADATIONS[published.read(reader, value, path)];
   const figure = (text: string) => ratioToDecimal(readNumber(text));
-  const rows = table.map(({ sieve, least, most }): LimitRow => ({
+  const rows = table.map(({ sieve, minimum, maximum }): LimitRow => ({
     sieve: length(`${sieve.value} ${sieve.unit}`),
-    least: figure(least.value),
-    most: figure(most.value),
+    minimum: figure(minimum.value),
+    maximum: figure(maximum.value),
   }));
   return { rows, source: table[0]?.sieve.source ?? null, isOwn: false };
 }
@@ -128,13 +130,13 @@ function refuseTwins(
   });
 }
 
-/** The finer the sieve, the less passes. */
+/** A finer sieve cannot pass more. */
 function refuseRise(reader: Reader, passing: readonly Passing[], path: FieldPath): void {
   const sorted = coarsestFirst(passing.map((row, index) => ({ ...row, index })));
   sorted.slice(1).forEach((finer, before) => {
     const coarser = sorted[before] ?? finer;
     if (finer.percent.lte(coarser.percent)) return;
-    const message = `${finer.percent.toString()}% passes a finer sieve than the ${coarser.percent.toString()}% before. Write percent passing, not percent retained`;
+    const message = `${finer.percent.toString()}% passes this sieve, more than the ${coarser.percent.toString()}% of a coarser one. Write percent passing, not percent retained`;
     reader.fail('PASSING_RISES', [...path, finer.index, 'percent'], message);
   });
 }

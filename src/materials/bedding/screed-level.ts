@@ -10,15 +10,18 @@ import { given, withWorking, type Worked } from '../../working.js';
 import { DESCRIBE_OPTIONS, tapeText, type DescribeOptions } from '../tape-text.js';
 import { checkSettlement } from './settlement.js';
 
-/** Pavers and bed, and how far the bed settles. */
+/** Pavers and bed, and the settlement of the bed. */
 export interface ScreedLevelOptions {
   /** Thickness of the pavers [length], more than 0 and at most 5 m. */
   readonly paver: LengthInput;
   /** Compacted thickness of the bed [length], more than 0 and at most 5 m. */
   readonly bedding: LengthInput;
-  /** How far the bed goes down under the plate [length], less than the compacted bed. */
+  /** Settlement of the bed under the plate [length], less than the compacted bed. */
   readonly settlement: LengthInput;
-  /** Elevation of finished grade [length], up to 10 000 m either way. Default: none; no elevations. */
+  /**
+   * Elevation of finished grade [length], up to 10 000 m either way. Default: none; no elevations
+   * are returned.
+   */
   readonly finishedGrade?: LengthInput;
 }
 
@@ -39,24 +42,25 @@ export interface ScreedElevations {
   readonly baseTop: Length;
 }
 
-/** Where to screed so that the pavers end up at finished grade. */
+/** Screed level that brings the pavers to finished grade. */
 export interface ScreedLevel extends Worked {
-  /** How high the pavers are laid above finished grade, before the plate. */
+  /** Height of the pavers above finished grade as laid, before the plate. */
   readonly laidAboveFinish: Length;
-  /** The screeded bed below finished grade; negative where it is above. */
+  /** The screeded bed below finished grade; negative if it is above. */
   readonly screedBelowFinish: Length;
   /** The top of the base below finished grade. */
   readonly baseTopBelowFinish: Length;
   /** Thickness of the bed as screeded, loose: the height of the screed rails on the base. */
   readonly looseBed: Length;
-  /** The same surfaces as elevations; null where no elevation of finished grade is given. */
+  /** The same surfaces as elevations; null if no elevation of finished grade is given. */
   readonly elevations: ScreedElevations | null;
 }
 
 /**
- * Laying high: the bed goes down under the plate, so pavers are laid above finished grade by as much.
- * `laid = finish + c`, `screed = laid - paver`, `base top = finish - paver - bed`,
- * `loose bed = bed + c`. Settlement differs with sand, moisture and plate: measure it on a trial unit.
+ * Laying high: the bed settles under the plate, so you lay the pavers above finished grade by that
+ * much. `laid = finish + c`, `screed = laid - paver`, `base top = finish - paver - bed`,
+ * `loose bed = bed + c`. Settlement depends on sand, moisture and plate. Measure it on a trial
+ * paver.
  *
  * @param options - see {@link ScreedLevelOptions}
  * @returns heights above and below finished grade, loose bed, elevations

@@ -13,17 +13,18 @@ import { AZIMUTH, JOINT } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../../input/shape.js';
 import { sum } from '../../units/aggregate.js';
 import type { AngleInput, LengthInput } from '../../units/construct.js';
-import { exactOf, type Area, type Length } from '../../units/quantity.js';
+import type { Area, Length } from '../../units/quantity.js';
 import type { PlanPoint } from '../../units/vector.js';
 import { NO_ANGLE, NO_LENGTH } from '../../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../../working.js';
 import { edgesOf, type OutlineEdge } from '../pavers/outline-edges.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
-import { wholeUp } from '../whole-number.js';
+import { countOf } from '../whole-number.js';
 import { moveIn, sidesOf, type BorderSide } from './border-geometry.js';
+import { runsOf, type BorderRun } from './border-runs.js';
 import { COURSES, courseSize, type Course } from './course.js';
 
-/** How two sides of a border meet. */
+/** Corners of a border. */
 export type BorderCorner = 'butt' | 'mitre';
 
 /** A paving, and the course along its edges. */
@@ -34,18 +35,15 @@ export interface BorderCourseOptions {
   readonly unit: UnitInput;
   /** Joint between the units of the course [length], 0 to 100 mm. */
   readonly joint: LengthInput;
-  /** How the units lie to the edge. */
+  /** Direction of the units to the edge. */
   readonly course: Course;
-  /** How two sides meet. Default: `butt`. */
+  /** Corner of two sides. Default: `butt`. */
   readonly corner?: BorderCorner;
-  /**
-   * For each edge whether it has a border, those of the holes after those of the outer ring. Default:
-   * every edge has one.
-   */
+  /** True for each edge with a border, edges of holes last. Default: every edge has one. */
   readonly edges?: readonly boolean[];
   /**
-   * Axis of the pattern of the field, for the angles of `field.edges`, counter-clockwise from the x axis
-   * [angle], up to ten turns either way. Default: 0.
+   * Axis of the pattern in the field, for the angles of `field.edges`, counter-clockwise from the x
+   * axis [angle], up to ten turns either way. Default: 0.
    */
   readonly axis?: AngleInput;
 }
@@ -78,36 +76,42 @@ export interface BorderField {
 export interface BorderCourse extends Worked {
   /** Depth of the course, without a joint to the field. */
   readonly depth: Length;
-  /** What one unit takes of the centre line: its size along the edge and one joint. */
+  /** Length of the centre line per unit: its size along the edge and one joint. */
   readonly pitch: Length;
-  /** Along the middle of the course, over all sides. */
+  /** Length along the middle of the course, all sides. */
   readonly centreLine: Length;
-  /** Units of the border. */
+  /** Units of the border: those of its runs together. */
   readonly units: number;
-  /** How two sides meet. */
+  /** Corner of two sides. */
   readonly corner: BorderCorner;
   /** Each edge that has a border. */
   readonly sides: readonly BorderSide[];
+  /** Stretches from corner to corner, each with its whole units. */
+  readonly runs: readonly BorderRun[];
   /** Area of the course, joints included. */
   readonly area: Area;
-  /** What is inside. */
+  /** The field inside the border. */
   readonly field: BorderField;
 }
 
 /**
+ *
  * A border course along the edges of an outline: the outline is moved inward by half the depth to find
  * the centre line, and by the whole depth to find the field inside.
  *
- * Corner rule. `butt`: one course runs through and the other stops against it; at right angles the
- * courses together are as long as the centre line whichever runs through, so
- * `n = ceil(centre line / pitch)`, rounded up once. `mitre`: both courses are cut along the line that
- * halves the corner and the off-cuts fit nowhere else, so each side takes whole units along its longer
- * side, `n = sum(ceil(long side / pitch))`. Corners that are not square are cut either way. Along an
- * arc the joint is that of the centre line: it opens toward the longer side (`soldierCurve`), and an
+ * Units are counted by runs and rounded up for each: a run is a straight side, an arc, or sides and arcs
+ * that go on into each other (to 0.3 degrees), from corner to corner. What is cut off at one corner is
+ * not laid at the next.
+ *
+ * Corner rule. `butt`: each course runs through at one end and stops against its neighbour at the other,
+ * so at right angles it is as long as its centre line, `n = sum(ceil(centre line / pitch))`. `mitre`:
+ * both courses are cut along the line that halves the corner, so each run takes whole units along its
+ * longer side, `n = sum(ceil(long side / pitch))`. Corners that are not square are cut either way. Along
+ * an arc the joint is that of the centre line: it opens toward the longer side (`soldierCurve`), and an
  * arc must run on smoothly into its neighbours.
  *
  * @param options - see {@link BorderCourseOptions}
- * @returns depth, pitch, centre line, units, the sides, the area of the course, and the field inside
+ * @returns depth, pitch, centre line, units, the sides and runs, the area of the course, and the field inside
  * @throws `BORDER_TOO_DEEP`, `ARC_MEETS_CORNER`, `COUNT_MISMATCH`, `TOO_FEW` where no edge has a border,
  *   `EMPTY_LIST`, `UNKNOWN_CHOICE`, the codes of `outlineArea` and the reading codes
  * @source derived
@@ -119,7 +123,8 @@ export interface BorderCourse extends Worked {
  *   course: 'soldier',
  * });
  * border.centreLine.to('m').toString() //=> '33.2'
- * border.units //=> 323
+ * border.runs.map(({ units }) => units) //=> [115, 47, 115, 47]
+ * border.units //=> 324
  * border.field.area.to('m2').toString() //=> '53.36'
  */
 export function borderCourse(options: BorderCourseOptions): BorderCourse {
@@ -134,15 +139,18 @@ export function borderCourse(options: BorderCourseOptions): BorderCourse {
     );
   const [inner, middle] = [movedIn(depth), movedIn(depth.dividedBy(2))];
   const sides = sidesOf(outline, middle, inner).filter(({ edge }) => hasBorder[edge] === true);
+  const lengthOf = (side: BorderSide) => (corner === 'butt' ? side.centreLine : side.longSide);
+  const runs = runsOf(outline, { sides, moved: middle }, { pitch, lengthOf });
   const paving = areaOf(outline);
   const field = fieldOf(inner.outline, edgesOf(inner.outline, axis));
   const border = {
     depth,
     pitch,
     centreLine: sum(sides.map((side) => side.centreLine)),
-    units: countUnits(sides, corner, pitch),
+    units: countOf(runs.reduce((count, { units }) => count + units, 0)),
     corner,
     sides,
+    runs,
     area: paving.minus(field.area),
     field,
   };
@@ -156,10 +164,10 @@ const checkEdges: Check<typeof OPTIONS> = (reader, { outline, edges }, path) => 
   if (outline === undefined || edges === undefined) return;
   const [count, got] = [countEdges(outline), edges.length];
   if (got !== count) {
-    const message = `${got} ${got === 1 ? 'edge' : 'edges'} given, and the outline has ${count}. Write true or false for each`;
+    const message = `${got} ${got === 1 ? 'edge' : 'edges'} given, ${count} needed. Write true or false for each edge of the outline`;
     reader.fail('COUNT_MISMATCH', [...path, 'edges'], message, { edges: count, got });
   } else if (!edges.includes(true)) {
-    reader.fail('TOO_FEW', [...path, 'edges'], 'no edge has a border. Write true for one at least');
+    reader.fail('TOO_FEW', [...path, 'edges'], 'no edge has a border. Write true for at least one');
   }
 };
 
@@ -171,17 +179,10 @@ const fieldOf = (field: Outline, edges: readonly OutlineEdge[]): BorderField => 
   edges,
 });
 
-function countUnits(sides: readonly BorderSide[], corner: BorderCorner, pitch: Length): number {
-  const unitsIn = (run: Length) => wholeUp(exactOf(run), exactOf(pitch));
-  if (corner === 'butt') return unitsIn(sum(sides.map(({ centreLine }) => centreLine)));
-  return sides.reduce((count, { longSide }) => count + unitsIn(longSide), 0);
-}
-
 function stepsOf(
-  { depth, pitch, centreLine, units, corner, sides, field }: Omit<BorderCourse, 'working'>,
+  { depth, pitch, centreLine, units, sides, runs, field }: Omit<BorderCourse, 'working'>,
   paving: Area,
 ): Step[] {
-  const isButt = corner === 'butt';
   return [
     {
       title: 'Centre line of the border',
@@ -202,11 +203,11 @@ function stepsOf(
     },
     {
       title: 'Units of the border',
-      formula: isButt ? 'n = ceil(C / p)' : 'n = sum(ceil(s(k) / p))',
+      formula: 'n = sum(ceil(r(k) / p))',
       given: [
-        ...(isButt
-          ? [given('C', 'centre line', centreLine)]
-          : sides.map(({ edge, longSide }) => given(`s${edge}`, `side ${edge}`, longSide))),
+        ...runs.map(({ edges, length }, k) =>
+          given(`r${k}`, `run of side ${edges.join(', ')}`, length),
+        ),
         given('p', 'pitch: unit and joint', pitch),
       ],
       result: given('n', 'units', units),

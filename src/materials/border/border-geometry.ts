@@ -23,16 +23,16 @@ import { cross, dot, minus, norm, type Vector } from '../../units/vector.js';
 export interface BorderSide {
   /** Index of the edge: edge k runs from point k to the next, those of the holes follow. */
   readonly edge: number;
-  /** Along the middle of the course, from corner to corner. */
+  /** Length along the middle of the course, from corner to corner. */
   readonly centreLine: Length;
-  /** Along the longer side of the course: what mitred units have to reach. */
+  /** Length along the longer side of the course, which mitred units must reach. */
   readonly longSide: Length;
 }
 
 /** An outline whose edges were moved inward. Internal. */
 export interface MovedIn {
   readonly outline: Outline;
-  /** Each edge of the outline, once moved, those of the holes after those of the outer ring. */
+  /** Each moved edge of the outline, edges of holes last. */
   readonly edges: readonly EdgeMovedIn[];
 }
 
@@ -41,12 +41,13 @@ interface EdgeMovedIn {
   readonly to: Vector;
   /** Radius of an arc. */
   readonly radius: Ratio | undefined;
+  /** True where the edge goes on from the one before without a corner. */
+  readonly runsOn: boolean;
 }
 
 /**
- * Moves the edges of an outline inward, each by its own depth. Seen from the ground outside, the
- * paving is a hole that gets smaller and a hole in it is a figure that grows: that is how the edges
- * are moved. Internal.
+ * Moves the edges of an outline inward, each by its own depth. The paving is treated as a hole that
+ * shrinks, and its holes as outlines that grow. Internal.
  */
 export function moveIn(outline: Outline, depths: readonly Length[]): MovedIn {
   let first = 0;
@@ -74,25 +75,29 @@ function insideOut({ points, bulges }: Ring): Ring {
 }
 
 const endsOf = (edges: readonly MovedEdge[]): EdgeMovedIn[] =>
-  edges.map(({ corner, arc, from }, index) => ({
-    from: corner.points.at(-1) ?? from,
-    to: edges[(index + 1) % edges.length]?.corner.points[0] ?? from,
-    radius: arc?.radius,
+  edges.map((edge, index) => ({
+    from: edge.corner.points.at(-1) ?? edge.from,
+    to: edges[(index + 1) % edges.length]?.corner.points[0] ?? edge.from,
+    radius: edge.arc?.radius,
+    runsOn: isSmooth(edges.at(index - 1) ?? edge, edge),
   }));
 
-/** Sine of the angle up to which an arc counts as running on into its neighbour. */
+/** Sine of the angle up to which an edge counts as running on into its neighbour. */
 const SMOOTH = 0.005;
+
+function isSmooth(before: MovedEdge, edge: MovedEdge): boolean {
+  const [from, to] = [before.end.along, edge.start.along];
+  const turn = ratioToNumber(divideRatios(cross(from, to), multiplyRatios(norm(from), norm(to))));
+  return ratioToNumber(dot(from, to)) > 0 && Math.abs(turn) <= SMOOTH;
+}
 
 function checkEdge(edge: MovedEdge, before: MovedEdge, index: number): void {
   if (edge.vanishes) throw tooDeep(`at edge ${index} `, index);
   if (edge.arc === undefined && before.arc === undefined) return;
-  const sizes = multiplyRatios(norm(before.end.along), norm(edge.start.along));
-  const turn = ratioToNumber(divideRatios(cross(before.end.along, edge.start.along), sizes));
-  const isOnward = ratioToNumber(dot(before.end.along, edge.start.along)) > 0;
-  if (edge.isClean && isOnward && Math.abs(turn) <= SMOOTH) return;
+  if (edge.isClean && isSmooth(before, edge)) return;
   throw fault(
     'ARC_MEETS_CORNER',
-    `where edge ${index} starts, an arc meets its neighbour at a corner. A border follows arcs that run on smoothly: give this one as short straight edges`,
+    `an arc meets the next edge at a corner where edge ${index} starts. A border needs a smooth join, so draw this arc as short straight edges`,
     { edge: index },
     ['outline'],
   );
@@ -101,13 +106,13 @@ function checkEdge(edge: MovedEdge, before: MovedEdge, index: number): void {
 function tooDeep(where: string, edge?: number) {
   return fault(
     'BORDER_TOO_DEEP',
-    `${where}the paving has no room for a border this deep. Leave it out there, or take a shallower course`,
+    `${where}the paving has no room for a border this deep. Leave the border out there, or choose a shallower course`,
     edge === undefined ? {} : { edge },
     ['outline'],
   );
 }
 
-/** No courses that run into each other or over a hole, and none past the edge. */
+/** Refuses courses that run into each other, over a hole or past the edge. */
 function checkRoom(inner: Outline): void {
   const chords = ringsOf(inner).map((ring, index) => chordsOf(ring, index > 0).points);
   const isApart = chords.every((hole, index) => {

@@ -4,13 +4,13 @@ import type { Unit } from '../pavers/unit.js';
 /**
  * How the units of a border lie to its edge, laid flat: `soldier` and `header` with the long side
  * square to the edge, `sailor` with the long side along it. Soldier and header have the same plan;
- * some crews keep `soldier` for units set on end; then give the size of the face that shows.
+ * some crews use `soldier` for units set on end. For those, give the size of the face that shows.
  */
 export const COURSES = Object.freeze(['soldier', 'sailor', 'header'] as const);
 /** A course of {@link COURSES}. */
 export type Course = (typeof COURSES)[number];
 
-/** A course as laid: how deep it is, and how much of the edge one unit takes. Internal. */
+/** A course as laid: its depth, and the length of edge per unit. Internal. */
 export interface CourseSize {
   readonly depth: Length;
   readonly along: Length;

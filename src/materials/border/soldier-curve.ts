@@ -14,15 +14,15 @@ import { COURSES, courseSize, type Course, type CourseSize } from './course.js';
 export interface SoldierCurveOptions {
   /** Size of a unit, without joints. */
   readonly unit: UnitInput;
-  /** How the units lie to the edge. Default: `soldier`, the long side square to the edge. */
+  /** Direction of the units to the edge. Default: `soldier`, the long side square to the edge. */
   readonly course?: Course;
   /** Joint at the inner edge [length], 0 to 100 mm. */
   readonly joint: LengthInput;
   /** Maximum joint at the outer edge [length], more than `joint` and at most 100 mm. */
   readonly maximumJoint: LengthInput;
   /**
-   * Radius of the inner edge to check [length], up to 1000 km; a circle of it takes at least one unit
-   * and its joint across. Default: none is checked.
+   * Radius of the inner edge to check [length], up to 1000 km; the circle must hold at least one
+   * unit and its joint. Default: none is checked.
    */
   readonly radius?: LengthInput;
 }
@@ -37,9 +37,9 @@ const OPTIONS = shapeOf<SoldierCurveOptions>()({
 
 /** A full circle of units. */
 export interface CircleOfUnits {
-  /** Units that go round. */
+  /** Number of units in the circle. */
   readonly units: number;
-  /** Inner joint at which they close it. */
+  /** Inner joint that closes the circle. */
   readonly innerJoint: Length;
 }
 
@@ -47,9 +47,9 @@ export interface CircleOfUnits {
 export interface CurveAtRadius {
   /** Joint at the outer edge of the course. */
   readonly outerJoint: Length;
-  /** True where the outer joint is within the limit without cutting. */
+  /** True if the outer joint is within the limit without cutting. */
   readonly isWithinLimit: boolean;
-  /** What is cut off the inner end of each unit, in all, for even joints. */
+  /** Total width cut from the inner end of each unit to keep its joints parallel. */
   readonly taper: Length;
   /** Gap between the arc and the middle of a unit's straight side. */
   readonly chordGap: Length;
@@ -57,19 +57,19 @@ export interface CurveAtRadius {
   readonly circle: CircleOfUnits;
 }
 
-/** How tight a curve a course of uncut units can follow. */
+/** The tightest curve for a course of uncut units. */
 export interface SoldierCurve extends Worked {
-  /** Smallest inner radius at which the outer joint stays within its limit. */
+  /** Minimum inner radius with the outer joint within its limit. */
   readonly minimumRadius: Length;
-  /** The course at the radius given; null where none was. */
+  /** The course at the radius given; null if none was. */
   readonly atRadius: CurveAtRadius | null;
 }
 
 /**
- * A course of rectangular units on a curve: joints open toward the outside. With depth d, size w along
- * the curve and inner joint j: `outer joint = (w + j) (R + d) / R - w`, and
+ * A course of rectangular units on a curve: joints open toward the outside. With depth d, size w
+ * along the curve and inner joint j: `outer joint = (w + j) (R + d) / R - w`, and
  * `minimum radius = d (w + j) / (maximum joint - j)`. Units tapered to even joints lose
- * `(w + j) d / (R + d)` of their inner end. Arc lengths stand for chords, which is right to
+ * `(w + j) d / (R + d)` of their inner end. Arc lengths are used for chords, with an error of
  * `w^2 / (8 R)` ({@link CurveAtRadius.chordGap}).
  *
  * @param options - see {@link SoldierCurveOptions}
@@ -116,7 +116,7 @@ const checkCurve: Check<typeof OPTIONS> = (reader, values, path) => {
   const { joint, maximumJoint, radius, course, unit: paver } = values;
   if (joint === undefined) return;
   if (maximumJoint !== undefined && maximumJoint.compare(joint) <= 0) {
-    const message = 'must be more than the joint at the inner edge';
+    const message = 'is not more than the joint at the inner edge. Write a larger joint';
     reader.fail('OUT_OF_RANGE', [...path, 'maximumJoint'], message);
   }
   if (radius === undefined || course === undefined || paver === undefined) return;

@@ -11,7 +11,7 @@ import { quantityOr } from '../quantity-or.js';
 import { stripsAcross } from '../strips.js';
 import { countOf, wholeUp } from '../whole-number.js';
 
-/** A run of restraint with what is special about it. */
+/** One run of edge restraint with options. */
 export interface SpecialRunInput {
   /** Length of the run [length], 0 to 100 km. */
   readonly length: LengthInput;
@@ -19,16 +19,16 @@ export interface SpecialRunInput {
   readonly isCurved?: boolean;
   /** Maximum spike spacing of this run [length], more than 0, at most 100 m. Default: that of its kind. */
   readonly spikeSpacing?: LengthInput;
-  /** True against a wall or slab that holds the edge: no restraint. Default: false. */
+  /** True if a wall or slab holds the edge, so no restraint is needed. Default: false. */
   readonly isAgainstWall?: boolean;
   /** True for a ring that closes on itself. Default: false. */
   readonly isClosed?: boolean;
 }
 
-/** A run of restraint between two corners or ends: a length, or a length with what is special. */
+/** One run of edge restraint between corners or ends: a length, or an object with options. */
 export type RestraintRunInput = LengthInput | SpecialRunInput;
 
-/** Runs of restraint, and what they are made of. */
+/** Runs of restraint, and their pieces and spikes. */
 export interface EdgeRestraintOptions {
   /** The runs between corners or ends, 1 to 10 000. */
   readonly runs: readonly RestraintRunInput[];
@@ -38,7 +38,7 @@ export interface EdgeRestraintOptions {
   readonly spikeSpacing: LengthInput;
   /** Maximum spike spacing on curved runs [length], more than 0 and at most 100 m. Default: that of straight runs. */
   readonly curvedSpikeSpacing?: LengthInput;
-  /** By how much pieces overlap [length], 0 to 100 m and less than a piece. Default: 0. */
+  /** Overlap of pieces [length], 0 to 100 m and less than a piece. Default: 0. */
   readonly lap?: LengthInput;
   /** Spikes added at each joint of two pieces, a whole number up to 1 000 000. Default: 0. */
   readonly spikesPerJoint?: number | string;
@@ -86,9 +86,9 @@ export interface RestraintRun {
   readonly pieces: number;
   /** Spikes of the run. */
   readonly spikes: number;
-  /** From spike to spike, spread evenly; null where there are none. */
+  /** Even spacing of the spikes; null if there are none. */
   readonly spacing: Length | null;
-  /** Cut off the last piece. */
+  /** Length cut off the last piece. */
   readonly surplus: Length;
 }
 
@@ -100,7 +100,7 @@ export interface EdgeRestraint extends Worked {
   readonly spikes: number;
   /** Run by run, in the order given. */
   readonly runs: readonly RestraintRun[];
-  /** What to mind when setting it. */
+  /** What to watch when you set it. */
   readonly notes: readonly string[];
   /** Where the rules are printed. */
   readonly sources: readonly SourceId[];
@@ -109,13 +109,14 @@ export interface EdgeRestraint extends Worked {
 }
 
 /**
+ *
  * Edge restraint by continuous run: `pieces = ceil(L / piece)` (with a lap
- * `1 + ceil((L - piece) / (piece - lap))`), `spikes = ceil(L / s) + 1`, so that no gap is wider than s
- * and both ends are held. A closed ring takes `ceil(L / (piece - lap))` and `ceil(L / s)`. Pieces are
- * counted run by run, off-cuts not used again. Against a wall there is none.
+ * `1 + ceil((L - piece) / (piece - lap))`), `spikes = ceil(L / s) + 1`, so no gap is wider than s
+ * and both ends are held. A closed ring takes `ceil(L / (piece - lap))` and `ceil(L / s)`. Pieces
+ * are counted run by run, and off-cuts are not reused. A run against a wall takes none.
  *
  * @param options - see {@link EdgeRestraintOptions}
- * @returns pieces and spikes in all and by run, off-cuts, notes
+ * @returns total pieces and spikes, the same by run, off-cuts, notes
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `NOT_WHOLE`, `OUT_OF_RANGE`, `EMPTY_LIST`, `CAPACITY_EXCEEDED`
  *   and the reading codes
  * @source derived
@@ -151,7 +152,7 @@ const checkLap: Check<typeof OPTIONS> = (reader, { lap, piece }, path) => {
   reader.fail(
     'OUT_OF_RANGE',
     [...path, 'lap'],
-    'as long as the piece. Write how far pieces overlap',
+    'is as long as the piece. Write the overlap of two pieces',
   );
 };
 
@@ -198,7 +199,7 @@ function notesFor({ runs, curvedSpikeSpacing }: Read): string[] {
   const isGuessed = runs.some((run) => run.isCurved && run.spikeSpacing === undefined);
   if (isGuessed && curvedSpikeSpacing === undefined) {
     notes.push(
-      'Curved runs have the spike spacing of straight ones. Space spikes closer on curves.',
+      'Curved runs use the spike spacing of straight runs. Space spikes closer on curves.',
     );
   }
   return notes;

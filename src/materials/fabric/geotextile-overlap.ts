@@ -8,7 +8,7 @@ import type { ReferenceValue } from '../../sources/reference-value.js';
 import { length } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 
-/** The ground under the geotextile, and the table to look it up in. */
+/** The soil under the geotextile, and the table to use. */
 export interface GeotextileOverlapOptions {
   /** California bearing ratio of the soil in percent, more than 0 and at most 200: 3 means 3%. */
   readonly cbr: number | string;
@@ -27,12 +27,12 @@ const OPTIONS = shapeOf<GeotextileOverlapOptions>()({
   ),
 });
 
-/** What is published on the overlap of geotextile for one strength of soil. */
+/** Published overlap of geotextile for one strength of soil. */
 export interface GeotextileOverlap {
-  /** The least overlap; null where only a sewn seam will do. */
-  readonly least: Length | null;
-  /** The most; null where one figure is given, or only a sewn seam will do. */
-  readonly most: Length | null;
+  /** Minimum overlap; null where only a sewn seam will do. */
+  readonly minimum: Length | null;
+  /** Maximum overlap; null where one figure is given, or only a sewn seam will do. */
+  readonly maximum: Length | null;
   /** Whether a sewn seam may or must replace the overlap. */
   readonly sewn: 'no' | 'or' | 'must';
   /** Where it is printed. */
@@ -42,19 +42,20 @@ export interface GeotextileOverlap {
 }
 
 /**
- * Looks up what is published on the overlap of geotextile by strength of the subgrade. Exactly 3% and
- * exactly 1% take the weaker row; exactly 0.5% is not below 0.5%, so it may still be lapped. It only
- * informs: one table is secondary and the other from memory, so choose the overlap with the maker of
+ *
+ * Looks up published overlaps of geotextile by strength of the subgrade. Exactly 3% and exactly 1%
+ * take the weaker row; exactly 0.5% is not below 0.5%, so it may still be lapped. For information
+ * only: one table is secondary and the other from memory, so choose the overlap with the maker of
  * the fabric.
  *
  * @param options - see {@link GeotextileOverlapOptions}
- * @returns least and most overlap [length], whether sewn, source and status
+ * @returns minimum and maximum overlap [length], whether sewn, source and status
  * @throws `NOT_POSITIVE`, `OUT_OF_RANGE`, `UNKNOWN_CHOICE`, `REQUIRED` and the reading codes
  * @source geotextile-overlap-note
  * @source highway-geotextiles
  * @example
  * const lap = geotextileOverlap({ cbr: 2 });
- * lap.least?.to('ft').toString() //=> '1.9'
+ * lap.minimum?.to('ft').toString() //=> '1.9'
  * lap.status //=> 'read'
  * geotextileOverlap({ cbr: 0.4 }).sewn //=> 'must'
  */
@@ -65,8 +66,8 @@ export function geotextileOverlap(options: GeotextileOverlapOptions): Geotextile
     sewn === 'or' ? cbr.gte(cbrFrom.value) : cbr.gt(cbrFrom.value),
   );
   return Object.freeze({
-    least: figure(row?.least),
-    most: figure(row?.most),
+    minimum: figure(row?.minimum),
+    maximum: figure(row?.maximum),
     sewn: row?.sewn ?? 'must',
     source: table,
     status: statusOf(table),

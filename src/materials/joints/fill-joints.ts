@@ -20,9 +20,9 @@ export interface JointsInput {
   readonly joint: LengthInput;
   /** Dry density of the sand in the joint [density], more than 0 and at most 5 t/m3. */
   readonly density: DensityInput;
-  /** What is added to the order, a fraction 0 to 1. Default: 0. */
+  /** Waste added to the order, a fraction 0 to 1. Default: 0. */
   readonly waste?: number | string;
-  /** What one bag holds [mass], more than 0 and at most 100 t. Default: none; no bags are counted. */
+  /** Mass of one bag [mass], more than 0 and at most 100 t. Default: none; no bags are counted. */
   readonly bag?: MassInput;
 }
 
@@ -42,15 +42,15 @@ type Joints = Values<typeof JOINTS>;
 export interface FilledJoints {
   /** Share of the area that is joint, 0 to 1. */
   readonly jointShare: number;
-  /** Depth of joint that is filled from above. */
+  /** Depth of the joint filled from above. */
   readonly filledDepth: Length;
   /** Volume in the joints, without waste. */
   readonly volume: Volume;
   /** Mass of dry sand, with waste. */
   readonly mass: Mass;
-  /** Whole bags; null where no bag is given. */
+  /** Whole bags; null if no bag is given. */
   readonly bags: number | null;
-  /** What the bags hold beyond the mass; null where no bag is given. */
+  /** Sand left over in the bags; null if no bag is given. */
   readonly surplus: Mass | null;
 }
 

@@ -3,8 +3,8 @@ import { divideRatios, ONE_RATIO, subtractRatios, type Ratio } from '../../units
 import { moduleOf, type Unit } from '../pavers/unit.js';
 
 /**
- * Share of the area that is joint: `1 - l w / ((l + j) (w + j))`, so that the corner where two joints
- * cross counts once. Internal.
+ * Share of the area that is joint: `1 - l w / ((l + j) (w + j))`. The corner where two joints cross
+ * counts once. Internal.
  */
 export function jointShare(unit: Unit, joint: Length): Ratio {
   const filled = divideRatios(

@@ -18,11 +18,11 @@ const LIMIT = length(PAVER_TOLERANCES.jointFillBelowTop.value, 'in');
 
 /** Joints that have lost sand. */
 export interface JointTopUpOptions extends JointsInput {
-  /** Mean depth from the top of the unit down to the fill [length], 0 to 1 m. */
+  /** Average depth from the top of the unit down to the fill [length], 0 to 1 m. */
   readonly depthLost: LengthInput;
   /** Maximum depth to the fill [length], 0 to 1 m. Default: 1/2 in, as published. */
   readonly limit?: LengthInput;
-  /** Uncertainty of the mean, either way [length], 0 to 10 m. Default: 0. */
+  /** Uncertainty of the average, either way [length], 0 to 10 m. Default: 0. */
   readonly uncertainty?: LengthInput;
 }
 
@@ -33,17 +33,17 @@ const OPTIONS = shapeOf<JointTopUpOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** Sand to fill joints up again. */
+/** Sand to top up joints. */
 export interface JointTopUp extends FilledJoints, Worked {
-  /** Whether the fill is within its limit below the top; topping up is due where it fails. */
+  /** Verdict on the depth of the fill; `fail` means topping up is due. */
   readonly verdict: Verdict;
   /** What it means, and what to do. */
   readonly note: string;
 }
 
 /**
- * Sand to top up joints that have lost some: `V = A x share x mean depth lost`, and whether it is due:
- * where the fill is more than a limit below the top. A fill on the limit is not due yet.
+ * Sand to top up joints that have lost some: `V = A x share x average depth lost`. Topping up is
+ * due if the fill is deeper below the top than the limit; on the limit it is not due yet.
  *
  * @param options - see {@link JointTopUpOptions}
  * @returns as `jointSand`, and whether topping up is due
@@ -69,7 +69,7 @@ export function jointTopUp(options: JointTopUpOptions): JointTopUp {
     ...jointSteps(read, filled),
     {
       title: 'Fill below the top',
-      formula: 'due where h > h0',
+      formula: 'due if h > h0',
       given: [given('h', 'depth to the fill', depthLost), given('h0', 'maximum depth', limit)],
       result: given('due', 'topping up', NOTES[verdict]),
       source: 'paver-tolerances',
@@ -80,5 +80,5 @@ export function jointTopUp(options: JointTopUpOptions): JointTopUp {
 const NOTES: Readonly<Record<Verdict, string>> = {
   pass: 'The joints are full enough.',
   unclear: 'Too close to the limit to tell. Take more readings, then check again.',
-  fail: 'Top up the joints. Sand lost in lines or gullies is washed out: look for the drainage fault first.',
+  fail: 'Top up the joints. If sand is lost in lines or gullies, water washed it out. Find the drainage fault first.',
 };

@@ -18,16 +18,19 @@ import { NO_LENGTH } from '../../units/zero.js';
 import { given, withWorking, type Worked } from '../../working.js';
 import { wholeDown } from '../whole-number.js';
 
-/** How joints are off, and how far the pattern may drift for it. */
+/** Errors of the joints, and the tolerance of the bond line. */
 export interface BondDriftOptions {
-  /** How much too wide or too narrow every joint is [length], 0 to 1 m. Default: 0. */
+  /**
+   * Error that every joint has in one direction, too wide or too narrow [length], 0 to 1 m.
+   * Default: 0.
+   */
   readonly bias?: LengthInput;
   /**
-   * How uneven joints are, one standard deviation [length], 0 to 1 m; give twice as much to be right
-   * about nineteen times out of twenty. Default: 0.
+   * Scatter of the joints, one standard deviation [length], 0 to 1 m. Give twice as much to be
+   * right about nineteen times out of twenty. Default: 0.
    */
   readonly scatter?: LengthInput;
-  /** How far the bond line may be off [length], more than 0 and at most 10 m. */
+  /** Tolerance of the bond line [length], more than 0 and at most 10 m. */
   readonly tolerance: LengthInput;
   /** One course, unit and joint [length], more than 0 and at most 5 m. */
   readonly module: LengthInput;
@@ -40,23 +43,24 @@ const OPTIONS = shapeOf<BondDriftOptions>()({
   module: quantity(UNIT_SIDE),
 });
 
-/** How many courses a pattern may run before a line is pulled again. */
+/** Courses to lay before you pull the next line. */
 export interface BondDrift extends Worked {
-  /** Courses between two lines; 0 where one course alone drifts too far. */
+  /** Courses between two lines; 0 if one course alone drifts too far. */
   readonly courses: number;
-  /** Distance between two lines: that many courses. */
+  /** Distance between two lines. */
   readonly distance: Length;
   /** Drift after that many courses. */
   readonly drift: Length;
 }
 
 /**
- * How often to pull a line, for joints that are all a little too wide, or uneven: after n courses the
- * drift is `n bias + scatter sqrt(n)`, and n is the largest whole number for which it is within the
+ *
+ * How often to pull a line if joints are all slightly too wide, or uneven. After n courses the
+ * drift is `n bias + scatter sqrt(n)`; n is the largest whole number with a drift within the
  * tolerance.
  *
  * @param options - see {@link BondDriftOptions}
- * @returns courses between lines, their distance, the drift by then
+ * @returns courses between lines, their distance, the drift after them
  * @throws `REQUIRED` where neither bias nor scatter is more than zero, `CAPACITY_EXCEEDED`,
  *   `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived

@@ -18,7 +18,7 @@ export interface HerringboneLinesOptions {
   readonly unit: UnitInput;
   /** Joint width [length], 0 to 100 mm. */
   readonly joint: LengthInput;
-  /** Misfit of a pair that the joints can take up [length], 0 to 10 m. Default: 0. */
+  /** Misfit of a pair that the joints can absorb [length], 0 to 10 m. Default: 0. */
   readonly tolerance?: LengthInput;
   /**
    * Width of the paving square to the axis, the axis in its middle [length], more than 0 and at most
@@ -36,30 +36,30 @@ const OPTIONS = shapeOf<HerringboneLinesOptions>()({
 
 /** Reference lines of a herringbone at 45 degrees. */
 export interface HerringboneLines extends Worked {
-  /** Between two lines along the points, and from point to point along a line. */
+  /** Distance between two lines along the points, and from point to point along a line. */
   readonly spacing: Length;
-  /** Long side of a unit with its joint less two short sides with theirs: 0 where the pattern closes. */
+  /** Long side of a unit with its joint less two short sides with theirs: 0 if the pattern closes. */
   readonly misfit: Length;
-  /** True where the misfit is within the tolerance. */
+  /** True if the misfit is within the tolerance. */
   readonly isWithinTolerance: boolean;
   /** Width at which a unit of this length closes the pattern with this joint. */
   readonly fittingWidth: Length;
-  /** Joint at which this unit closes the pattern; null where none does. */
+  /** Joint at which this unit closes the pattern; null if none does. */
   readonly fittingJoint: Length | null;
   /** Distance of each line from the axis, to one side, the axis first; empty without a width. */
   readonly lines: readonly Length[];
-  /** Whether the pattern closes, and what to do where it does not. */
+  /** Whether the pattern closes, and what to do if it does not. */
   readonly note: string;
 }
 
-/** More lines than this are a slip. */
+/** More lines than this are a mistake. */
 const MOST_LINES = 10_000;
 
 /**
  * Lines for a herringbone at 45 degrees: strings along the points are `(w + j) sqrt(2)` apart. The
- * pattern closes only where two units side by side are as long as one, joints included:
- * `misfit = (l + j) - 2 (w + j) = l - 2 w - j`. A unit of exactly 2 to 1 closes without a joint only,
- * and each pair is off by one joint otherwise.
+ * pattern closes only if two units side by side are as long as one, joints included:
+ * `misfit = (l + j) - 2 (w + j) = l - 2 w - j`. A unit of exactly 2 to 1 closes only without
+ * joints; with joints each pair is off by one joint.
  *
  * @param options - see {@link HerringboneLinesOptions}
  * @returns spacing of the lines, misfit, width and joint that fit, the lines
@@ -123,7 +123,7 @@ function noteOn(misfit: Length, isWithinTolerance: boolean): string {
   if (misfit.isZero()) return 'Two units with their joints are as long as one: the pattern closes.';
   const side = misfit.isNegative() ? 'longer' : 'shorter';
   const advice = isWithinTolerance
-    ? 'The joints can take it up.'
-    : 'Joints will not run true. Ask for the work size of the unit, and change the joint or the unit.';
+    ? 'The joints can absorb it.'
+    : 'Joints will not run true. Ask the maker for the exact size of the unit, and change the joint or the unit.';
   return `Two units side by side are ${side} than one, joints included. ${advice}`;
 }

@@ -16,7 +16,7 @@ import { largestPiece, waysToFill, type Row, type RowOption } from './row-option
 
 /** A row between two fixed edges, and the units to fill it with. */
 export interface RowFitOptions {
-  /** Width between the fixed edges, where the row is narrowest [length], more than 0, up to 100 km. */
+  /** Width between the fixed edges at the narrowest point [length], more than 0, up to 100 km. */
   readonly width: LengthInput;
   /** Size of a unit along the row, without a joint [length], more than 0 and at most 5 m. */
   readonly size: LengthInput;
@@ -29,7 +29,7 @@ export interface RowFitOptions {
    * published for where vehicles run.
    */
   readonly minimumPiece?: number | string;
-  /** Joints that are still good, each 0 to 100 mm. Default: joints are not changed. */
+  /** Limits of an acceptable joint, each 0 to 100 mm. Default: joints are not changed. */
   readonly jointLimits?: LengthLimitsInput;
 }
 
@@ -42,10 +42,10 @@ const OPTIONS = shapeOf<RowFitOptions>()({
   jointLimits: optional(lengthLimits(JOINT)),
 });
 
-/** How to fill a row between two fixed edges without slivers: the way chosen, and all others. */
+/** Ways to fill a row between two fixed edges without slivers. */
 export interface RowFit extends RowOption, Worked {
   /** Whole units that go in with their joints, before anything is cut. */
-  readonly most: number;
+  readonly maximumWhole: number;
   /** What is then left of the width. */
   readonly remainder: Length;
   /** Every way, the chosen one first. */
@@ -54,10 +54,10 @@ export interface RowFit extends RowOption, Worked {
 
 /**
  * Fills a row of a width with units of a size: with `m = size + joint` and the width
- * `W' = W + (1 - end joints) joint`, `n = floor(W' / m)` units go in and `r = W' - n m` is left. Where
- * nothing is left no unit is cut. Else, in this order: joints opened or closed within limits, if limits
- * are given, `j' = (W - N size) / (N - 1 + end joints)`; one cut piece of `r - joint`, if it is large
- * enough; one unit fewer and two equal cut pieces of `(m + r) / 2 - joint`.
+ * `W' = W + (1 - end joints) joint`, `n = floor(W' / m)` units fit and `r = W' - n m` is left over.
+ * If r is 0, nothing is cut. Else, in this order: joints opened or closed within limits, if limits
+ * are given, `j' = (W - N size) / (N - 1 + end joints)`; one cut piece of `r - joint`, if it is
+ * large enough; one unit fewer and two equal cut pieces of `(m + r) / 2 - joint`.
  *
  * @param options - see {@link RowFitOptions}
  * @returns the way chosen, and all ways
@@ -76,27 +76,27 @@ export function rowFit(options: RowFitOptions): RowFit {
   const { width, size, joint, endJoints } = row;
   const module = addRatios(size, joint);
   const room = addRatios(width, multiplyRatios(wholeRatio(1 - endJoints), joint));
-  const most = wholeDown(room, module);
-  const remainder = subtractRatios(room, multiplyRatios(wholeRatio(most), module));
-  const ways = waysToFill(row, most, remainder);
+  const maximumWhole = wholeDown(room, module);
+  const remainder = subtractRatios(room, multiplyRatios(wholeRatio(maximumWhole), module));
+  const ways = waysToFill(row, maximumWhole, remainder);
   const chosen = ways.find(({ isLargeEnough }) => isLargeEnough) ?? largestPiece(ways);
   const left = fromSI('length', remainder);
   const fit = {
     ...chosen,
-    most,
+    maximumWhole,
     remainder: left,
     options: [chosen, ...ways.filter((way) => way !== chosen)],
   };
   return withWorking(fit, () => [
     {
-      title: 'What is left of the row',
+      title: 'Width left over in the row',
       formula: "r = W' - n m,  W' = W + (1 - e) j",
       given: [
         given('W', 'width', fromSI('length', width)),
         given('m', 'unit and joint', fromSI('length', module)),
         given('j', 'joint', fromSI('length', joint)),
         given('e', 'joints at the ends', endJoints),
-        given('n', 'whole units', most),
+        given('n', 'whole units', maximumWhole),
       ],
       result: given('r', 'left over', left),
       source: 'derived',
@@ -133,24 +133,35 @@ function readRow(options: unknown): Row {
     size: exactOf(size),
     joint: exactOf(joint),
     endJoints,
-    least: multiplyRatios(share, exactOf(size)),
-    limits: jointLimits && { least: exactOf(jointLimits.least), most: exactOf(jointLimits.most) },
+    minimum: multiplyRatios(share, exactOf(size)),
+    limits: jointLimits && {
+      minimum: exactOf(jointLimits.minimum),
+      maximum: exactOf(jointLimits.maximum),
+    },
   };
 }
 
 const checkRow: Check<typeof OPTIONS> = (reader, { width, size, joint, endJoints }, path) => {
   if (joint === undefined) return;
   if (size !== undefined && joint.compare(size) >= 0) {
-    reader.fail('OUT_OF_RANGE', [...path, 'joint'], 'the joint is as wide as the unit');
+    reader.fail(
+      'OUT_OF_RANGE',
+      [...path, 'joint'],
+      'the joint is as wide as the unit. Check the digits and the unit',
+    );
   }
   if (width === undefined || endJoints === undefined) return;
   if (width.compare(joint.times(endJoints)) > 0) return;
-  reader.fail('OUT_OF_RANGE', [...path, 'width'], 'no wider than the joints at its ends');
+  reader.fail(
+    'OUT_OF_RANGE',
+    [...path, 'width'],
+    'is no wider than the joints at its ends. Check the digits and the unit',
+  );
 };
 
 function readEndJoints(reader: Reader, value: unknown, path: FieldPath): 0 | 1 | 2 {
   if (value === 0 || value === 1 || value === 2) return value;
-  const message = `${shown(value)} is not one of 0, 1, 2: the joints at the two ends of the row`;
+  const message = `${shown(value)} is not one of 0, 1, 2. Write how many joints the two ends of the row have in all`;
   reader.fail('UNKNOWN_CHOICE', path, message, { choices: '0, 1, 2' });
   return 1;
 }

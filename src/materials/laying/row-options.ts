@@ -12,17 +12,17 @@ import {
 
 /** One way to fill a row. */
 export interface RowOption {
-  /** What is done: nothing is cut, the joints are changed, or pieces are cut. */
+  /** Method: no cuts, changed joints, or cut pieces. */
   readonly kind: 'whole' | 'spread-joints' | 'one-cut' | 'two-cuts';
   /** Units laid whole. */
   readonly whole: number;
-  /** How many pieces are cut. */
+  /** Number of cut pieces. */
   readonly cuts: 0 | 1 | 2;
-  /** Size of each cut piece, without a joint: what to cut. Null where nothing is cut. */
+  /** Size to cut each piece, without a joint; null if nothing is cut. */
   readonly piece: Length | null;
   /** Joint of the row. */
   readonly joint: Length;
-  /** False where the cut pieces are smaller than the minimum. */
+  /** False if the cut pieces are smaller than the minimum. */
   readonly isLargeEnough: boolean;
 }
 
@@ -33,20 +33,20 @@ export interface Row {
   readonly joint: Ratio;
   readonly endJoints: number;
   /** Smallest piece. */
-  readonly least: Ratio;
-  readonly limits: { readonly least: Ratio; readonly most: Ratio } | undefined;
+  readonly minimum: Ratio;
+  readonly limits: { readonly minimum: Ratio; readonly maximum: Ratio } | undefined;
 }
 
-/** Every way to fill the row, in the order of preference. Internal. */
+/** Every way to fill the row, in order of preference. Internal. */
 export function waysToFill(row: Row, most: number, remainder: Ratio): [RowOption, ...RowOption[]] {
-  const { size, joint, least } = row;
+  const { size, joint, minimum } = row;
   const cut = (kind: 'one-cut' | 'two-cuts', whole: number, piece: Ratio): RowOption => ({
     kind,
     whole,
     cuts: kind === 'one-cut' ? 1 : 2,
     piece: fromSI('length', piece),
     joint: fromSI('length', joint),
-    isLargeEnough: compareRatios(piece, least) >= 0,
+    isLargeEnough: compareRatios(piece, minimum) >= 0,
   });
   if (signOfRatio(remainder) === 0) return [uncut('whole', most, joint)];
   const single = subtractRatios(remainder, joint);
@@ -69,7 +69,7 @@ const uncut = (kind: 'whole' | 'spread-joints', whole: number, joint: Ratio): Ro
   isLargeEnough: true,
 });
 
-/** Joints opened for as many units as go in, or closed for one more: whichever changes them less. */
+/** Joints opened for the units that fit, or closed for one more, whichever changes them less. */
 function spreadJoints(row: Row, most: number): RowOption | undefined {
   const { width, size, joint, endJoints, limits } = row;
   if (limits === undefined) return undefined;
@@ -84,14 +84,14 @@ function spreadJoints(row: Row, most: number): RowOption | undefined {
       return { units, changed: divideRatios(over, wholeRatio(units - 1 + endJoints)) };
     })
     .filter(({ changed }) => {
-      const isWide = compareRatios(changed, limits.least) >= 0;
-      return isWide && compareRatios(changed, limits.most) <= 0;
+      const isWide = compareRatios(changed, limits.minimum) >= 0;
+      return isWide && compareRatios(changed, limits.maximum) <= 0;
     })
     .sort((a, b) => compareRatios(off(a.changed), off(b.changed)))
     .map(({ units, changed }) => uncut('spread-joints', units, changed))[0];
 }
 
-/** The way whose pieces are largest, where none is large enough. Internal. */
+/** The way with the largest pieces, if none are large enough. Internal. */
 export const largestPiece = (ways: readonly [RowOption, ...RowOption[]]): RowOption =>
   ways.reduce((a, b) =>
     a.piece !== null && b.piece !== null && b.piece.compare(a.piece) > 0 ? b : a,

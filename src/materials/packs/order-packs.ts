@@ -35,60 +35,63 @@ import {
 export interface RoundedOrder<A> {
   /** The need rounded up to this pack. */
   readonly ordered: A;
-  /** What is then left over. */
+  /** Surplus of that order. */
   readonly surplus: A;
 }
 
 /** An order in one kind of pack. */
 export interface PackCount<A> {
-  /** What the pack is called. */
+  /** Name of the pack. */
   readonly name: string;
-  /** What one holds. */
+  /** Quantity in one pack. */
   readonly holds: A;
-  /** Packs that the order takes up, the last perhaps part full. */
+  /** Packs of the order, the last perhaps part full. */
   readonly count: number;
-  /** Packs of it that are full. */
+  /** Full packs of the order. */
   readonly full: number;
-  /** What rounding the need up to this pack would make. */
+  /** The order if the need were rounded up to this pack. */
   readonly rounded: RoundedOrder<A>;
 }
 
 /** Packs of one kind on the truck. */
 export interface LoadedPacks {
-  /** What the pack is called. */
+  /** Name of the pack. */
   readonly name: string;
-  /** How many full ones come. */
+  /** Number of full packs. */
   readonly count: number;
 }
 
 /** An order rounded up to packs. */
 export interface OrderPacks<A> extends Worked {
-  /** What is needed. */
+  /** The need. */
   readonly need: A;
+  /** Packs to order, of the smallest that is sold; where parts are sold, the last may be one. */
+  readonly count: number;
   /** What is ordered. */
   readonly ordered: A;
-  /** What is left over. */
+  /** Order less need. */
   readonly surplus: A;
-  /** Surplus over need: 0.02 means two in a hundred. 0 for no need. */
+  /** Surplus over need: 0.02 means 2%. 0 for no need. */
   readonly surplusShare: number;
-  /** True where the smallest order was more than the need. */
+  /** True if the minimum order is more than the need. */
   readonly isMinimumOrder: boolean;
   /** From the smallest pack to the largest. */
   readonly packs: readonly PackCount<A>[];
-  /** The order as it comes: full packs of the largest first, then of the next; packs of none left out. */
+  /** Packs to load, largest first. Sizes with a count of 0 are left out. */
   readonly load: readonly LoadedPacks[];
 }
 
 /**
- * Rounds a need up to the packs in which it is sold: `n = ceil(need / pack)`, exactly, so that exactly
- * ten bags are ten and slightly more is eleven; nothing needed is no pack, whatever the smallest order.
- * An order is never less than the need, and less than one pack more unless the smallest order decides.
- * Colours differ from batch to batch: order once.
+ *
+ * Rounds a need up to the packs it is sold in: `n = ceil(need / pack)`. It is exact: a need of
+ * exactly ten bags is ten, slightly more is eleven. A need of 0 is no pack, whatever the minimum
+ * order. An order is never less than the need, and is less than one pack more unless the minimum
+ * order applies. Colours differ from batch to batch, so order once.
  *
  * @param options - one need: `units`, `mass`, `volume`, `area` or `length`; see
  *   {@link OrderUnitsOptions}, {@link OrderMassOptions}, {@link OrderVolumeOptions},
  *   {@link OrderAreaOptions} and {@link OrderLengthOptions}
- * @returns need, order, what is left over, packs of each kind, and the order as it comes
+ * @returns need, order, surplus, packs of each kind, and the packs to load
  * @throws `REQUIRED` or `CONFLICTING_FIELDS` unless one need is given, `UNKNOWN_ID` for a pack that is
  *   not listed, `DUPLICATE_ID`, `NOT_WHOLE`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE`, `EMPTY_LIST`,
  *   `CAPACITY_EXCEEDED` and the reading codes
@@ -99,8 +102,10 @@ export interface OrderPacks<A> extends Worked {
  *   packs: [{ name: 'layer', holds: 40 }, { name: 'pallet', holds: 10 }],
  * });
  * order.ordered //=> 3160
+ * order.count //=> 79
  * order.surplus //=> 31
  * order.load //=> [{ name: 'pallet', count: 7 }, { name: 'layer', count: 9 }]
+ * orderPacks({ volume: '27 ft3', packs: [{ name: 'yard', holds: '1 yd3' }] }).count //=> 1
  */
 export function orderPacks(options: OrderUnitsOptions): OrderPacks<number>;
 export function orderPacks(options: OrderMassOptions): OrderPacks<Mass>;
@@ -115,6 +120,7 @@ export function orderPacks(options: object): OrderPacks<Amount> {
   const surplus = subtractRatios(ordered, need);
   const result = {
     need: amount(need),
+    count: wholeUp(ordered, sold.holds),
     ordered: amount(ordered),
     surplus: amount(surplus),
     surplusShare: signOfRatio(need) === 0 ? 0 : ratioToNumber(divideRatios(surplus, need)),
@@ -136,7 +142,7 @@ export function orderPacks(options: object): OrderPacks<Amount> {
 
 type Amount = number | Quantity<Exclude<Measure, 'units'>>;
 
-/** The need in packs that are sold, or the smallest order. */
+/** The need in packs that are sold, or the minimum order. */
 function roundOrder(order: Order) {
   const { need, sellsPartPacks, minimum } = order;
   const { holds } = order.sold;
@@ -149,7 +155,7 @@ function roundOrder(order: Order) {
 const roundedUp = (need: Ratio, pack: Ratio): Ratio =>
   multiplyRatios(wholeRatio(wholeUp(need, pack)), pack);
 
-/** Full packs from the largest down; what fills no pack of the smallest is not listed. */
+/** Full packs from the largest down; a rest smaller than the smallest pack is not listed. */
 function loadOf(ordered: Ratio, packs: readonly Pack[]): LoadedPacks[] {
   let rest = ordered;
   return [...packs].reverse().flatMap(({ name, holds }) => {
@@ -165,7 +171,7 @@ const amountOf = (measure: Measure, value: Ratio): Amount =>
 function orderStep(order: Order, ordered: Ratio): Step {
   const { name, holds } = order.sold;
   const value = (amount: Ratio): StepValue =>
-    order.measure === 'units' ? ratioToDecimal(amount) : fromSI(order.measure, amount);
+    order.measure === 'units' ? ratioToNumber(amount) : fromSI(order.measure, amount);
   return {
     title: `Rounded up to ${name}`,
     formula: order.sellsPartPacks ? 'Q = max(q, m p)' : 'Q = max(ceil(q / p), m) p, 0 for q = 0',

@@ -41,21 +41,21 @@ import {
 
 /** A pack: a bag, a layer, a pallet, a truck. */
 export interface PackInput<A> {
-  /** What it is called. Each name once. */
+  /** Name of the pack. Each name once. */
   readonly name: string;
   /** The smallest pack: pieces or an amount. A larger pack: how many of the pack before. */
   readonly holds: A | number;
 }
 
-/** How an order is rounded. */
+/** Packs, and how an order is rounded. */
 export interface OrderRules<A> {
   /** From the smallest pack to the largest, 1 to 100. */
   readonly packs: readonly PackInput<A>[];
-  /** The smallest pack that is sold, by name. Default: the first of `packs`. */
+  /** Name of the smallest pack that is sold. Default: the first of `packs`. */
   readonly soldBy?: string;
-  /** True where any part of a pack is sold. Default: false. */
+  /** True if any part of a pack is sold. Default: false. */
   readonly sellsPartPacks?: boolean;
-  /** Smallest order, in packs that are sold, 0 to 1000. Default: none. */
+  /** Minimum order, in packs that are sold, 0 to 1000. Default: none. */
   readonly minimum?: number | string;
 }
 
@@ -89,7 +89,7 @@ export interface OrderLengthOptions extends OrderRules<LengthInput> {
   readonly length: LengthInput;
 }
 
-/** What an order is counted or measured in. Internal. */
+/** Kind of quantity of an order. Internal. */
 export type Measure = 'units' | 'mass' | 'volume' | 'area' | 'length';
 
 const MEASURES: readonly Measure[] = ['units', 'mass', 'volume', 'area', 'length'];
@@ -110,7 +110,7 @@ const NEED: Readonly<Record<Measure, Field<Ratio>>> = {
 
 const COUNTED = counted(whole(PIECES_IN_PACK));
 
-/** What the smallest pack holds. */
+/** Quantity in the smallest pack. */
 const HOLDS: Readonly<Record<Measure, Field<Ratio>>> = {
   units: COUNTED,
   mass: exactly(quantity(PAYLOAD)),
@@ -121,7 +121,7 @@ const HOLDS: Readonly<Record<Measure, Field<Ratio>>> = {
 
 interface AnyOrder extends OrderRules<object>, Partial<Record<Measure, unknown>> {}
 
-/** Without a need there is nothing that tells what the packs hold. */
+/** Without a need, the kind of the packs is not known. */
 const shapeFor = (measure: Measure | undefined) =>
   shapeOf<AnyOrder>()({
     units: optional(NEED.units),
@@ -145,7 +145,7 @@ const packOf = (measure: Measure | undefined) =>
     }),
   });
 
-/** A pack, and what it holds in pieces or SI units. Internal. */
+/** A pack, and its quantity in pieces or SI units. Internal. */
 export interface Pack {
   readonly name: string;
   readonly holds: Ratio;
@@ -162,7 +162,7 @@ export interface Order {
   readonly minimum: Ratio;
 }
 
-/** Reads what is needed and the packs that it is sold in. Internal. */
+/** Reads the need and the packs it is sold in. Internal. */
 export function readOrder(options: unknown): Order {
   const measure = isPlain(options)
     ? MEASURES.find((name) => options[name] !== undefined)
@@ -190,11 +190,11 @@ export function readOrder(options: unknown): Order {
 const checkOrder: Check<ReturnType<typeof shapeFor>> = (reader, values, path, raw) => {
   const [first, second] = MEASURES.filter((name) => raw[name] !== undefined);
   if (second !== undefined) {
-    const message = `one need is enough, and ${first} is given too. Leave out one of them`;
+    const message = `${first} is given too, and an order has one need. Leave out one of them`;
     reader.fail('CONFLICTING_FIELDS', [...path, second], message);
   }
   if (MEASURES.every((name) => isLeftOut(values, name))) {
-    const message = 'missing. Write what is needed as units, mass, volume, area or length';
+    const message = 'missing. Write the need as units, mass, volume, area or length';
     reader.fail('REQUIRED', [...path, 'units'], message);
   }
   const { packs, soldBy, minimum, sellsPartPacks } = values;
@@ -204,6 +204,7 @@ const checkOrder: Check<ReturnType<typeof shapeFor>> = (reader, values, path, ra
   }
   if (minimum === undefined || sellsPartPacks !== false) return;
   if (ratioToDecimal(minimum).isInteger()) return;
-  const message = 'must be a whole number of packs, unless sellsPartPacks is true';
+  const message =
+    'is not a whole number of packs. Write a whole number, or set sellsPartPacks to true';
   reader.fail('NOT_WHOLE', [...path, 'minimum'], message);
 };

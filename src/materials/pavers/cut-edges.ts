@@ -22,7 +22,7 @@ import {
 } from './pattern.js';
 import type { Module } from './unit.js';
 
-/** An edge along which units are cut. */
+/** An edge with cut units. */
 export interface CutEdgeInput {
   /** Length of the edge [length], 0 to 100 km. */
   readonly length: LengthInput;
@@ -32,13 +32,13 @@ export interface CutEdgeInput {
    */
   readonly angle?: AngleInput;
   /**
-   * How far an arc turns on its way [angle], positive to the left of travel, up to ten turns; `angle`
-   * is then that at its start. Default: 0, a straight edge.
+   * Turn of an arc from start to end [angle], positive to the left of travel, up to ten turns;
+   * `angle` is then the angle at its start. Default: 0, a straight edge.
    */
   readonly turn?: AngleInput;
-  /** True for a curve that runs in all directions equally: no angle then. Default: false. */
+  /** True for a curve that runs equally in all directions, and so has no angle. Default: false. */
   readonly isCurved?: boolean;
-  /** Share of the off-cuts of this edge that find a place, 0 to 1. Default: that of all edges. */
+  /** Share of the off-cuts of this edge that are used, 0 to 1. Default: that of all edges. */
   readonly reuse?: number | string;
 }
 
@@ -63,23 +63,23 @@ const checkEdge: Check<typeof EDGE> = (reader, { isCurved }, path, raw) => {
 const one = object(EDGE, checkEdge);
 const several = list(one, { of: 'edges', least: 0, most: 20_000 });
 
-/** The edge to be cut, or a list of them. Internal. */
+/** The edge with cuts, or a list of them. Internal. */
 export const cutEdges = custom(
   (reader: Reader, value: unknown, path: FieldPath): readonly CutEdge[] =>
     Array.isArray(value) ? several.read(reader, value, path) : [one.read(reader, value, path)],
 );
 
-/** What the edges are cut from. Internal. */
+/** Units and pattern that the edges cut. Internal. */
 export interface CutField {
   readonly pattern: LayingPattern;
   readonly module: Module;
-  /** Share of the off-cuts that find a place, where the edge has no share of its own. */
+  /** Share of the off-cuts that are used, if the edge has none of its own. */
   readonly reuse: Ratio;
 }
 
 const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
 
-/** Units met by an edge, and units more that it takes. Internal. */
+/** Units that an edge cuts, and the extra units it takes. Internal. */
 export function cutsAlong(edge: CutEdge, field: CutField) {
   const met = multiplyRatios(exactOf(edge.length), perMetre(edge, field));
   const lost = subtractRatios(ONE_RATIO, edge.reuse ?? field.reuse);

@@ -35,13 +35,16 @@ const OPTIONS = shapeOf<OutlineEdgesOptions>()({
   axis: optional(quantity(AZIMUTH), NO_ANGLE),
 });
 
-/** An edge of an outline, as a cut meets it. */
+/** An edge of an outline, for counting cuts. */
 export interface OutlineEdge {
   /** Length along the edge. */
   readonly length: Length;
-  /** Between the edge and the axis of the pattern: 0 to 90 degrees, or at the start of an arc. */
+  /**
+   * Angle between the edge and the axis of the pattern, 0 to 90 degrees; on an arc, the angle at
+   * its start.
+   */
   readonly angle: Angle;
-  /** How far an arc turns on its way, positive to the left of travel; 0 for a straight edge. */
+  /** Turn of an arc from start to end, positive to the left of travel; 0 for a straight edge. */
   readonly turn: Angle;
 }
 
@@ -53,8 +56,8 @@ export interface OutlineEdges {
 
 /**
  * The edges of an outline with their length and their angle to the axis of the pattern, ready for
- * `unitCount`: `a = |atan2(dy, dx) - axis|`, folded into 0 to 90 degrees; of an arc the angle at its
- * start and how far it turns. Angles are exact along the coordinate axes and their diagonals, else
+ * `unitCount`: `a = |atan2(dy, dx) - axis|`, folded into 0 to 90 degrees; for an arc, the angle at
+ * its start and its turn. Angles are exact along the coordinate axes and their diagonals, else
  * worked out in floats (to 1e-15 radians); lengths are taken to 40 digits.
  *
  * @param options - see {@link OutlineEdgesOptions}
@@ -105,7 +108,7 @@ function arcEdge(from: Vector, to: Vector, bulgeRight: Ratio, axis: Angle): Outl
   });
 }
 
-/** Direction of a line; which way along it does not matter. */
+/** Direction of a line, without sense. */
 function directionOf({ x, y }: Vector): Angle {
   if (signOfRatio(y) === 0) return NO_ANGLE;
   if (signOfRatio(x) === 0) return ALONG_Y;

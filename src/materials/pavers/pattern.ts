@@ -15,7 +15,7 @@ import { squareRoot } from '../../units/root.js';
 import type { Module } from './unit.js';
 import { meanOverTurn, turnOf } from './turn.js';
 
-/** How units lie to each other. */
+/** Laying pattern of the units. */
 export const LAYING_PATTERNS = Object.freeze([
   'running-bond',
   'stack-bond',
@@ -34,9 +34,9 @@ const MEAN_COSINE = decimalRatio(Decimal40.div(2, angle(180, 'deg').si));
 
 /**
  * Units that a straight cut of one metre meets on average, by the angle between the cut and the
- * pattern: `|cos a| / l + |sin a| / w` for units that lie one way, the mean of a and a + 90 degrees
- * where half of them lie square to the other half, and of a - 45 and a + 45 degrees for the
- * herringbone that is turned by 45. Internal.
+ * pattern: `|cos a| / l + |sin a| / w` for units that all point one way, the mean of a and a + 90
+ * degrees if half of them are square to the other half, and of a - 45 and a + 45 degrees for
+ * herringbone turned by 45. Internal.
  */
 export function metPerMetre(pattern: LayingPattern, module: Module, by: Angle): Ratio {
   const { cos, sin } = turnOf(by);

@@ -14,7 +14,7 @@ import { readNumber } from '../../units/read-number.js';
 import { squareRoot } from '../../units/root.js';
 import { roundQuotient } from '../../units/round-ratio.js';
 
-/** Size of cosine and sine. Internal. */
+/** Absolute values of cosine and sine. Internal. */
 export interface Turn {
   readonly cos: Ratio;
   readonly sin: Ratio;
@@ -34,9 +34,9 @@ const RATIONAL: readonly (readonly [quarters: Ratio, turn: Turn])[] = [
 ];
 
 /**
- * The size of cosine and sine of an angle. Exact where one of them is rational (0, 30, 60 and 90
- * degrees and what folds onto them), so that edges along the units count exactly; else in floats, off
- * by no more than two units in the last place. Internal.
+ * Absolute values of cosine and sine. Exact if one of them is rational (0, 30, 60 and 90 degrees
+ * and their reflections), so edges along the units count exactly; else in floats, to two units in
+ * the last place. Internal.
  */
 export function turnOf(by: Angle): Turn {
   const quarters = foldedQuarters(by);
@@ -47,9 +47,9 @@ export function turnOf(by: Angle): Turn {
 }
 
 /**
- * The mean size of cosine and sine over the way from an angle through a turn that is not zero, from
- * their integrals, in floats: off by no more than some units in the last place for a turn of a degree
- * or more. Internal.
+ * Mean absolute cosine and sine from an angle through a turn that is not zero, from their
+ * integrals, in floats: good to a few units in the last place for a turn of a degree or more.
+ * Internal.
  */
 export function meanOverTurn(by: Angle, turn: Angle): Turn {
   const [start, size] = [by.toNumber('rad'), turn.toNumber('rad')];
@@ -58,7 +58,7 @@ export function meanOverTurn(by: Angle, turn: Angle): Turn {
   return { cos: mean(cosineSize), sin: mean((x) => cosineSize(x - Math.PI / 2)) };
 }
 
-/** Integral of the size of the cosine from 0 to x: 2 over each half turn. */
+/** Integral of the absolute cosine from 0 to x: 2 over each half turn. */
 function cosineSize(x: number): number {
   const halves = Math.round(x / Math.PI);
   return 2 * halves + Math.sin(x - halves * Math.PI);

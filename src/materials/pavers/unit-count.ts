@@ -21,7 +21,7 @@ import { cutEdges, cutsAlong, edgeStep, type CutEdgeInput } from './cut-edges.js
 import { LAYING_PATTERNS, type LayingPattern } from './pattern.js';
 import { moduleOf, unit, type UnitInput } from './unit.js';
 
-/** A field of pavers, and the edges along which they are cut. */
+/** A field of pavers, and the edges with cuts. */
 export interface UnitCountOptions {
   /** Area of the field, borders deducted [area], 0 to 1000 ha. */
   readonly area: AreaInput;
@@ -29,14 +29,11 @@ export interface UnitCountOptions {
   readonly unit: UnitInput;
   /** Joint width [length], 0 to 100 mm; 0 if the size already has the joint in it. */
   readonly joint: LengthInput;
-  /** How the units lie to each other. Default: `running-bond`. */
+  /** Laying pattern. Default: `running-bond`. */
   readonly pattern?: LayingPattern;
-  /** The edge to be cut, or a list of them; see {@link outlineEdges}. Default: none. */
+  /** The edge with cuts, or a list of them; see {@link outlineEdges}. Default: none. */
   readonly edge?: CutEdgeInput | readonly CutEdgeInput[];
-  /**
-   * Share of the off-cuts that find a place, 0 to 1; those of a 45 herringbone hardly ever do.
-   * Default: 0.
-   */
+  /** Share of the off-cuts that are used, 0 to 1; in 45 herringbone hardly any are. Default: 0. */
   readonly reuse?: number | string;
   /** Broken units and spare stock, a fraction 0 to 1. Default: 0. */
   readonly breakage?: number | string;
@@ -52,43 +49,44 @@ const OPTIONS = shapeOf<UnitCountOptions>()({
   breakage: optional(ratio(FRACTION), ZERO_RATIO),
 });
 
-/** Units of a field: how many fill it, how many are cut, how many to order. */
+/** Units of a field: to fill it, to cut, to order. */
 export interface UnitCount extends Worked {
-  /** Units for one square metre, joints included. A plain number, not rounded. */
+  /** Units for one square metre, joints included. Not rounded. */
   readonly perArea: number;
-  /** What one unit takes up with its joints. */
+  /** Area of one unit with its joints. */
   readonly module: Area;
   /** Units that fill the area, rounded up. */
   readonly whole: number;
-  /** Units met by the edges, and so cut, rounded up. */
+  /** Units that the edges cut, rounded up. */
   readonly cut: number;
-  /** Units needed beyond those that fill the area, for off-cuts that find no place. Not rounded. */
+  /** Extra units beyond those that fill the area, for off-cuts that are not used. Not rounded. */
   readonly extra: number;
-  /** Extra over the units that fill the area: 0.04 means four in a hundred. 0 for no area. */
+  /** Extra units over units that fill the area: 0.04 means 4%. 0 for no area. */
   readonly extraShare: number;
   /** Units to order. */
   readonly order: number;
-  /** What to mind when cutting; empty where nothing is cut. */
+  /** What to watch when you cut; empty if nothing is cut. */
   readonly cautions: readonly Caution[];
 }
 
 /**
+ *
  * Counts the units of a field by their module, and the cuts from the geometry of its edges. A field
- * takes `N = A / ((l + j) (w + j))` units. A straight edge of length E at angle a to their long side
- * meets `n = E (|cos a| / (l + j) + |sin a| / (w + j))` of them. On average half of each is cut off, so
- * `x = n (1 - reuse) / 2` more are needed. `order = ceil((N + x) (1 + breakage))`, rounded up once, from
- * the exact sum; N and x are not rounded before.
+ * takes `N = A / ((l + j) (w + j))` units. A straight edge of length E at angle a to their long
+ * side meets `n = E (|cos a| / (l + j) + |sin a| / (w + j))` of them. On average half of each is
+ * cut off, so `x = n (1 - reuse) / 2` more are needed. `order = ceil((N + x) (1 + breakage))`,
+ * rounded up once at the end, from exact N and x.
  *
- * By pattern: herringbone at 90 degrees and basket weave have half of their units square to the other
- * half, and n is the mean of a and a + 90 degrees; for herringbone at 45 degrees a counts from the
- * line that the points run along, and n is the mean of a - 45 and a + 45 degrees. On a curve n is the
- * mean over all directions, `E (2 / pi) (1 / (l + j) + 1 / (w + j))`, and on an arc with its `turn` the
- * mean over the directions that it runs through. Arcs and angles other than 0, 30, 60 and 90 degrees
- * are worked out in floats.
+ * By pattern: herringbone at 90 degrees and basket weave have half of their units square to the
+ * other half, and n is the mean of a and a + 90 degrees; for herringbone at 45 degrees a counts
+ * from the line that the points run along, and n is the mean of a - 45 and a + 45 degrees. On a
+ * curve n is the mean over all directions, `E (2 / pi) (1 / (l + j) + 1 / (w + j))`. On an arc with
+ * a `turn` it is the mean over the directions of the arc. Arcs and angles other than 0, 30, 60 and
+ * 90 degrees are worked out in floats.
  *
- * The count of cuts is a mean over all ways in which the pattern can meet the edges. One field takes
- * about one unit more for its corners, and a lucky or unlucky start shifts it by a few. Leave out edges
- * that whole units meet without a cut.
+ * The count of cuts is an average over all positions of the pattern. A field takes about one unit
+ * more for its corners, and the starting point shifts the count by a few. Leave out edges that need
+ * no cuts.
  *
  * @param options - see {@link UnitCountOptions}
  * @returns units for a square metre, to fill the area, cut, extra and to order

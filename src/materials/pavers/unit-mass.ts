@@ -9,13 +9,13 @@ import { NO_LENGTH, NO_MASS } from '../../units/zero.js';
 import { given, withWorking, type Worked } from '../../working.js';
 import { moduleOf, unit, type Module, type UnitInput } from './unit.js';
 
-/** How units are packed. */
+/** Packing of the units. */
 export interface PalletInput {
   /** Units of one layer or band, a whole number, 1 to 1 000 000. */
   readonly unitsPerLayer: number | string;
   /** Layers on a pallet, a whole number, 1 to 1 000 000. */
   readonly layers: number | string;
-  /** Mass of the empty pallet [mass], up to 1 000 000 t. Default: nothing. */
+  /** Mass of the empty pallet [mass], up to 1 000 000 t. Default: 0. */
   readonly empty?: MassInput;
 }
 
@@ -29,7 +29,7 @@ export interface UnitMassOptions {
   readonly density: DensityInput;
   /** Joint width [length], 0 to 100 mm. Default: 0. */
   readonly joint?: LengthInput;
-  /** How the units are packed. Default: not packed. */
+  /** Packing of the units. Default: not packed. */
   readonly pallet?: PalletInput;
 }
 
@@ -47,7 +47,7 @@ const OPTIONS = shapeOf<UnitMassOptions>()({
   pallet: optional(object(PALLET)),
 });
 
-/** What packed units weigh. */
+/** Mass of packed units. */
 export interface PackedUnits {
   /** Mass of one layer or band. */
   readonly layer: Mass;
@@ -59,24 +59,27 @@ export interface PackedUnits {
   readonly covers: Area;
 }
 
-/** What units weigh, alone and packed. */
+/** Mass of units, loose and packed. */
 export interface UnitMass extends Worked {
   /** Mass of one unit. */
   readonly unit: Mass;
   /** Mass of the units of one square metre of paving. */
   readonly squareMetre: Mass;
-  /** What a layer and a pallet weigh; null where no packing is given. */
+  /** Mass of a layer and a pallet; null if no packing is given. */
   readonly packed: PackedUnits | null;
-  /** What to mind when lifting and loading. */
+  /** What to watch when you lift and load. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Mass of a unit, of a square metre, of a layer and of a pallet: `m = l w t x density`, a square metre
- * takes `1 / ((l + j) (w + j))` units. Wet units weigh more: give the density as delivered.
+ *
+ * Mass of a unit, of a square metre, of a layer and of a pallet: `m = l w t x density`, a square
+ * metre takes `1 / ((l + j) (w + j))` units. Wet units weigh more, so give the density as
+ * delivered.
  *
  * @param options - see {@link UnitMassOptions}
- * @returns mass of a unit, of a square metre, of a layer and a pallet, and what a pallet covers
+ * @returns mass of a unit, of a square metre, of a layer and a pallet, and the area that a pallet
+ * covers
  * @throws `NOT_WHOLE`, `OUT_OF_RANGE`, `NOT_POSITIVE`, `NEGATIVE` and the reading codes
  * @source derived
  * @example

@@ -10,35 +10,45 @@ import {
   type UnitShapeGuide,
 } from '../../sources/unit-shape.js';
 import { length, type LengthInput } from '../../units/construct.js';
-import type { Decimal } from '../../units/decimal.js';
 import { exactOf, type Length } from '../../units/quantity.js';
-import { compareRatios, divideRatios, ratioToDecimal, type Ratio } from '../../units/ratio.js';
+import {
+  compareRatios,
+  divideRatios,
+  ratioToDecimal,
+  ratioToNumber,
+  type Ratio,
+} from '../../units/ratio.js';
 import { readNumber } from '../../units/read-number.js';
 import { given, withWorking, type Worked } from '../../working.js';
 
-/** The smallest piece that is left after cutting. */
+/** The smallest cut piece. */
 export interface SmallestCutInput {
-  /** Share of a unit, more than 0 and at most 1: what counts where vehicles run. Default: none. */
+  /**
+   * Share of a whole unit, more than 0 and at most 1; the rule for vehicles uses it. Default: none.
+   */
   readonly share?: number | string;
-  /** Its width [length], more than 0 and at most 5 m: what counts elsewhere. Default: none. */
+  /**
+   * Width of the piece [length], more than 0 and at most 5 m; the rule elsewhere uses it. Default:
+   * none.
+   */
   readonly width?: LengthInput;
 }
 
-/** A unit, and what runs over it. */
+/** A unit, and the traffic on it. */
 export interface UnitSuitabilityOptions {
   /** Longest side of the unit [length], more than 0 and at most 5 m. */
   readonly length: LengthInput;
   /** Thickness of the unit [length], more than 0 and at most 5 m. */
   readonly thickness: LengthInput;
-  /** What runs over it. */
+  /** Traffic on it. */
   readonly use: PavementUse;
-  /** Which guide to follow. Default: `interlocking`. */
+  /** Guide to follow. Default: `interlocking`. */
   readonly guide?: UnitShapeGuide;
-  /** The smallest piece left after cutting. Default: none; cut pieces are not checked. */
+  /** The smallest cut piece. Default: none; cut pieces are not checked. */
   readonly smallestCut?: SmallestCutInput;
   /**
-   * Minimum share of a cut piece by the job's own specification, where vehicles run, more than 0 and at
-   * most 1. Default: a third, as published.
+   * Minimum share of a cut piece under vehicles by your own specification, more than 0 and at most
+   * 1. Default: a third, as published.
    */
   readonly minimumCutShare?: number | string;
 }
@@ -57,24 +67,24 @@ const OPTIONS = shapeOf<UnitSuitabilityOptions>()({
   minimumCutShare: optional(ratio(SHARE)),
 });
 
-/** One rule on the shape of units, and how the unit meets it. */
+/** One rule on the shape of units, and the verdict. */
 export interface ShapeFinding {
   /** Which rule. */
   readonly rule: 'length-to-thickness' | 'cut-share' | 'cut-width';
-  /** Null where it was not checked. */
+  /** Null if it was not checked. */
   readonly verdict: 'pass' | 'fail' | null;
-  /** The rule, and what to do where it fails. */
+  /** The rule, and what to do if it fails. */
   readonly note: string;
-  /** Where the rule is printed; null for the job's own limit. */
+  /** Where the rule is printed; null for your own limit. */
   readonly source: SourceId | null;
 }
 
-/** Whether the shape of a unit suits the use. */
+/** Check of the shape of a unit for its use. */
 export interface UnitSuitability extends Worked {
   /** Length over thickness. */
-  readonly ratio: Decimal;
+  readonly ratio: number;
   /** Largest length over thickness that the guide allows for this use. */
-  readonly maximumRatio: Decimal;
+  readonly maximumRatio: number;
   /** `fail` where a rule fails; rules that were not checked do not count. */
   readonly verdict: 'pass' | 'fail';
   /** One for each rule. */
@@ -82,9 +92,10 @@ export interface UnitSuitability extends Worked {
 }
 
 /**
- * Shape of a unit against the published rules: `length / thickness` at most 4 or 3 by use; the smallest
- * cut piece at least a third of a unit where vehicles run, and at least 3/8 in wide elsewhere. A unit
- * on a limit passes. Large slabs are outside these rules, and so is the strength of the pavement.
+ * Checks the shape of a unit against the published rules: `length / thickness` at most 4 or 3 by
+ * use; the smallest cut piece at least a third of a unit under vehicles, and at least 3/8 in wide
+ * elsewhere. A unit on a limit passes. These rules do not cover large slabs or the strength of the
+ * pavement.
  *
  * @param options - see {@link UnitSuitabilityOptions}
  * @returns the ratio and its limit, the verdict, the findings with their sources
@@ -97,7 +108,7 @@ export interface UnitSuitability extends Worked {
  *   thickness: '60 mm',
  *   use: 'residential-driveway',
  * });
- * slab.ratio.toString() //=> '5'
+ * slab.ratio //=> 5
  * slab.verdict //=> 'fail'
  */
 export function unitSuitability(options: UnitSuitabilityOptions): UnitSuitability {
@@ -109,14 +120,14 @@ export function unitSuitability(options: UnitSuitabilityOptions): UnitSuitabilit
     rule: 'length-to-thickness',
     verdict: isLong ? 'fail' : 'pass',
     note: isLong
-      ? `The unit is more than ${limit.value} times as long as it is thick. Take a thicker or a shorter one.`
+      ? `The unit is more than ${limit.value} times as long as it is thick. Choose a thicker or a shorter one.`
       : `The unit is no more than ${limit.value} times as long as it is thick.`,
     source: limit.source,
   };
   const findings = [shape, read.use === 'pedestrian' ? cutWidth(read) : cutShare(read)];
   const suitability = {
-    ratio: ratioToDecimal(ratio),
-    maximumRatio: ratioToDecimal(readNumber(limit.value)),
+    ratio: ratioToNumber(ratio),
+    maximumRatio: ratioToNumber(readNumber(limit.value)),
     verdict: findings.some(({ verdict }) => verdict === 'fail') ? 'fail' : 'pass',
     findings,
   } as const;
@@ -140,7 +151,7 @@ function cutShare({ smallestCut, minimumCutShare }: Read): ShapeFinding {
   const of = { rule: 'cut-share', source: isOwn ? null : published.source } as const;
   const share = smallestCut?.share;
   if (share === undefined) {
-    const note = `Keep every cut piece to ${least} of a unit or more. Not checked: no share of a cut piece was given.`;
+    const note = `Keep every cut piece to ${least} of a unit or more. This was not checked, because no share of a cut piece was given.`;
     return { ...of, verdict: null, note };
   }
   const isSmall = compareRatios(share, minimumCutShare ?? readNumber(published.value)) < 0;
@@ -150,7 +161,7 @@ function cutShare({ smallestCut, minimumCutShare }: Read): ShapeFinding {
   return { ...of, verdict: isSmall ? 'fail' : 'pass', note };
 }
 
-/** A share as people say it. */
+/** A share in words. */
 const shareText = (share: Ratio): string => ratioToDecimal(share).toSignificantDigits(3).toString();
 
 function cutWidth({ smallestCut }: Read): ShapeFinding {
@@ -159,7 +170,7 @@ function cutWidth({ smallestCut }: Read): ShapeFinding {
   const of = { rule: 'cut-width', source } as const;
   const width: Length | undefined = smallestCut?.width;
   if (width === undefined) {
-    const note = `Keep every cut piece to ${least} or more. Not checked: no width of a cut piece was given.`;
+    const note = `Keep every cut piece to ${least} or more. This was not checked, because no width of a cut piece was given.`;
     return { ...of, verdict: null, note };
   }
   const isSmall = width.compare(length(least)) < 0;

@@ -23,7 +23,7 @@ export const unit = object(
   shapeOf<UnitInput>()({ length: quantity(UNIT_SIDE), width: quantity(UNIT_SIDE) }),
 );
 
-/** What a unit takes up in the pattern: its own size and one joint each way. Internal. */
+/** Module of a unit: its own size and one joint each way. Internal. */
 export interface Module {
   readonly length: Length;
   readonly width: Length;

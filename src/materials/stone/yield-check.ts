@@ -16,7 +16,6 @@ import { readOptions, shapeOf } from '../../input/shape.js';
 import { YIELD_LIMITS } from '../../sources/yield-limits.js';
 import { sum } from '../../units/aggregate.js';
 import type { DensityInput, MassInput, VolumeInput } from '../../units/construct.js';
-import type { Decimal } from '../../units/decimal.js';
 import { exactOf, type Density, type Mass, type Volume } from '../../units/quantity.js';
 import {
   compareRatios,
@@ -24,6 +23,7 @@ import {
   multiplyRatios,
   ONE_RATIO,
   ratioToDecimal,
+  ratioToNumber,
   subtractRatios,
   ZERO_RATIO,
   type Ratio,
@@ -47,27 +47,29 @@ export interface MoistTicketInput {
 /** A delivery ticket: its mass, or its mass with the moisture of that day. */
 export type TicketInput = MassInput | MoistTicketInput;
 
-/** What the ratio of implied to expected density may be; on a limit it passes. */
+/** Limits of implied over expected density; on a limit it passes. */
 export interface YieldLimitsInput {
-  /** The least that passes, more than 0 and at most 1. */
-  readonly least: number | string;
-  /** The most that passes, 1 to 100. */
-  readonly most: number | string;
+  /** Minimum, more than 0 and at most 1. */
+  readonly minimum: number | string;
+  /** Maximum, 1 to 100. */
+  readonly maximum: number | string;
 }
 
 /** Tickets, and the hole that the stone went into. */
 export interface YieldCheckOptions {
-  /** Masses on the scale, each with its moisture where that is known, 1 to 10 000. */
+  /** Masses on the scale, each with its moisture if it is known, 1 to 10 000. */
   readonly tickets: readonly TicketInput[];
   /** Moisture of tickets without their own: water over dry mass, a fraction 0 to 1. Default: 0. */
   readonly moisture?: number | string;
-  /** The hole as measured, in place [volume], more than 0; or a compacted state volume. */
+  /**
+   * Volume of the hole as measured, in place [volume], more than 0; or a compacted state volume.
+   */
   readonly compactedVolume: VolumeInput | StateVolume<'compacted'>;
-  /** Dry density that compaction should give [density], more than 0 and at most 5 t/m3. */
+  /** Expected dry density after compaction [density], more than 0 and at most 5 t/m3. */
   readonly expectedDryDensity: DensityInput;
   /** Dry stone of these tickets that went elsewhere, such as into soft spots [mass]. Default: none. */
   readonly usedElsewhere?: MassInput;
-  /** What the ratio may be. Default: 0.9 to 1.1, common practice. */
+  /** Limits of the ratio. Default: 0.9 to 1.1, common practice. */
   readonly limits?: YieldLimitsInput;
   /** Uncertainty of the ratio, as a fraction of it, 0 to 1. Default: 0. */
   readonly uncertainty?: number | string;
@@ -78,7 +80,10 @@ const TICKET = shapeOf<MoistTicketInput>()({
   moisture: optional(ratio(FRACTION)),
 });
 
-const LIMITS = shapeOf<YieldLimitsInput>()({ least: ratio(SHARE), most: ratio(AT_MOST_RATIO) });
+const LIMITS = shapeOf<YieldLimitsInput>()({
+  minimum: ratio(SHARE),
+  maximum: ratio(AT_MOST_RATIO),
+});
 
 const OPTIONS = shapeOf<YieldCheckOptions>()({
   tickets: list(
@@ -93,19 +98,19 @@ const OPTIONS = shapeOf<YieldCheckOptions>()({
   uncertainty: optional(ratio(FRACTION), ZERO_RATIO),
 });
 
-/** Whether the delivered stone agrees with the hole that it went into. */
+/** Check of delivered stone against the hole. */
 export interface YieldCheck extends Worked {
   /** Mass on the tickets, water included. */
   readonly deliveredMass: Mass;
-  /** Dry stone for this hole: without the water and without what was used elsewhere. */
+  /** Dry stone for this hole: water and stone used elsewhere deducted. */
   readonly dryMass: Mass;
   /** Dry density in place, if all of it were in the hole. */
   readonly impliedDryDensity: Density;
   /** Implied over expected dry density. */
-  readonly ratio: Decimal;
+  readonly ratio: number;
   /** Whether the ratio is within its limits. */
   readonly verdict: Verdict;
-  /** Which way it is off; null where it passes. */
+  /** Too thick or too thin; null if it passes. */
   readonly code: 'too-much' | 'too-little' | null;
   /** What it means and what to do next. */
   readonly note: string;
@@ -113,8 +118,8 @@ export interface YieldCheck extends Worked {
 
 /**
  * Checks delivery tickets against the measured hole: `implied = sum(m / (1 + w)) / V`,
- * `ratio = implied / expected`. Too much stone went somewhere else (over-dig, soft spot, spill); too
- * little leaves a thin or loose layer.
+ * `ratio = implied / expected`. If there is too much stone, it went somewhere else (over-dig, soft
+ * spot, spill). If there is too little, the layer is thin or loose.
  *
  * @param options - see {@link YieldCheckOptions}
  * @returns delivered and dry mass, implied density, ratio, verdict and what it means
@@ -141,7 +146,7 @@ export function yieldCheck(options: YieldCheckOptions): YieldCheck {
   const dryMass = sum(tickets.map(dryOf)).minus(read.usedElsewhere);
   if (dryMass.isNegative()) {
     const message =
-      'more than all tickets carried, dry. Write what went elsewhere of these tickets';
+      'this is more than the dry stone on all tickets. Write only the stone of these tickets that went elsewhere';
     throw fault('OUT_OF_RANGE', message, {}, ['usedElsewhere']);
   }
   const implied = dryMass.dividedBy(hole);
@@ -153,7 +158,7 @@ export function yieldCheck(options: YieldCheckOptions): YieldCheck {
     deliveredMass: sum(tickets.map((ticket) => ticket.mass)),
     dryMass,
     impliedDryDensity: implied,
-    ratio: ratioToDecimal(ratio),
+    ratio: ratioToNumber(ratio),
     verdict,
     code: verdict === 'pass' || side === 0 ? null : side > 0 ? 'too-much' : 'too-little',
     note: noteOn(verdict, ratio),
@@ -185,8 +190,8 @@ export function yieldCheck(options: YieldCheckOptions): YieldCheck {
 }
 
 const PUBLISHED = {
-  least: readNumber(YIELD_LIMITS.least.value),
-  most: readNumber(YIELD_LIMITS.most.value),
+  minimum: readNumber(YIELD_LIMITS.minimum.value),
+  maximum: readNumber(YIELD_LIMITS.maximum.value),
 };
 
 function readHole(reader: Reader, value: unknown, path: FieldPath): Volume {
@@ -199,16 +204,16 @@ function readHole(reader: Reader, value: unknown, path: FieldPath): Volume {
   return read(reader, value.volume, path);
 }
 
-/** How far from one, in words: `11.4% more stone than`. */
+/** Deviation from one, in words: `11.4% more stone than`. */
 function noteOn(verdict: Verdict, ratio: Ratio): string {
   if (verdict === 'pass') return 'The tickets agree with the measured hole.';
   const percent = ratioToDecimal(subtractRatios(ratio, ONE_RATIO)).times(100);
   const isLess = percent.isNegative();
   const much = `${percent.abs().toFixed(1)}% ${isLess ? 'less' : 'more'} stone than the measured hole holds`;
   if (verdict === 'unclear') {
-    return `${much}, which may still be the uncertainty of the measuring. Measure the hole and the moisture more closely.`;
+    return `${much}, which may be within the uncertainty. Take more readings of the hole and the moisture, then check again.`;
   }
   return isLess
-    ? `${much}: the layer is thinner than measured, not compacted, or a ticket is missing. Shoot the layer again before you cover it.`
-    : `${much}: over-dig, a soft spot that was not booked apart, a spill, or wetter stone than booked. Find it before you order more.`;
+    ? `${much}. The layer is thinner than measured, not compacted, or a ticket is missing. Shoot the layer again before you cover it.`
+    : `${much}. The cause may be over-dig, a soft spot that was not booked separately, a spill, or wetter stone than booked. Find it before you order more.`;
 }

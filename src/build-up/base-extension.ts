@@ -19,9 +19,9 @@ const OPTIONS = shapeOf<BaseExtensionOptions>()({ baseThickness: quantity(THICKN
 
 /** How far the base is extended past the edge restraint. */
 export interface BaseExtension extends Worked {
-  /** Base past the edge restraint, on each open edge. */
+  /** Distance the base extends past the edge restraint, on each open edge. */
   readonly extension: Length;
-  /** Which side of the rule decided. */
+  /** Which part of the rule governs. */
   readonly governedBy: 'base-thickness' | 'least-extension';
   /** Where the rule is printed. */
   readonly sources: readonly SourceId[];
@@ -32,8 +32,8 @@ export interface BaseExtension extends Worked {
 const LEAST = length(LEAST_BASE_EXTENSION.value, 'in');
 
 /**
- * Base extended past the edge restraint: `extension = max(base thickness, 6 in)`. It makes base,
- * geotextile, dig, spoil and root-zone cut wider than the paving.
+ * How far the base extends past the edge restraint: `extension = max(base thickness, 6 in)`. It
+ * makes base, geotextile, dig, spoil and root-zone cut wider than the paving.
  *
  * @param options - see {@link BaseExtensionOptions}
  * @returns the extension on each open edge [length]
@@ -54,7 +54,7 @@ export function baseExtension(options: BaseExtensionOptions): BaseExtension {
     {
       title: 'Base extended past the edge restraint',
       formula: 'x = max(t, x0)',
-      given: [given('t', 'base thickness', base), given('x0', 'least extension', LEAST)],
+      given: [given('t', 'base thickness', base), given('x0', 'minimum extension', LEAST)],
       result: given('x', 'extension', extension),
       source: governedBy === 'base-thickness' ? 'edge-restraints' : 'paver-tolerances',
     },

@@ -28,14 +28,14 @@ const LAYER = shapeOf<LayerInput>()({
   material: optional(text()),
 });
 
-/** More layers than this are no pavement. Internal. */
+/** Maximum number of layers. Internal. */
 export const MOST_LAYERS = 100;
 
 const OPTIONS = shapeOf<BuildUpOptions>()({
   layers: list(object(LAYER), { of: 'layers', most: MOST_LAYERS, unique: 'name' }),
 });
 
-/** A layer in its place. */
+/** A layer with its depths. */
 export interface Layer {
   /** What the crew calls it. */
   readonly name: string;
@@ -45,8 +45,8 @@ export interface Layer {
   readonly top: Length;
   /** Depth of its bottom below finished grade, positive down. */
   readonly bottom: Length;
-  /** What it is made of, where that was given. */
-  readonly material?: string;
+  /** What it is made of; null if that was not given. */
+  readonly material: string | null;
 }
 
 /** Layers from finished grade down to the subgrade. */
@@ -85,8 +85,7 @@ export function stackLayers(read: readonly Values<typeof LAYER>[]): BuildUp {
   const layers: Layer[] = [];
   for (const { name, thickness, material } of read) {
     const top = layers.at(-1)?.bottom ?? thickness.minus(thickness);
-    const layer = { name, thickness, top, bottom: top.plus(thickness) };
-    layers.push(material === undefined ? layer : { ...layer, material });
+    layers.push({ name, thickness, top, bottom: top.plus(thickness), material: material ?? null });
   }
   const total = sum(layers.map((layer) => layer.thickness));
   return withWorking({ layers, total }, () => showWorking(layers, total));

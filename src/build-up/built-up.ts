@@ -6,7 +6,7 @@ import { length } from '../units/construct.js';
 import { isQuantity } from '../units/quantity.js';
 import { MOST_LAYERS, stackLayers, type BuildUp, type Layer } from './build-up.js';
 
-/** Makes sure that a field is a build-up as `buildUp` makes it. Internal. */
+/** Refuses a field that is not a result of `buildUp`. Internal. */
 export function requireBuildUp(reader: Reader, value: unknown, path: FieldPath): BuildUp {
   if (isBuildUp(value)) return value;
   const code = value === undefined ? 'REQUIRED' : 'WRONG_TYPE';
@@ -14,7 +14,7 @@ export function requireBuildUp(reader: Reader, value: unknown, path: FieldPath):
   return stackLayers([{ name: 'stand-in', thickness: length(1, 'm'), material: undefined }]);
 }
 
-/** A build-up that has been worked out. Internal. */
+/** A result of `buildUp`. Internal. */
 export const builtUp: Field<BuildUp> = custom(requireBuildUp);
 
 function isBuildUp(value: unknown): value is BuildUp {
@@ -27,7 +27,7 @@ const isStack = (layers: unknown): boolean =>
   Array.isArray(layers) &&
   layers.length > 0 &&
   layers.length <= MOST_LAYERS &&
-  // a gap is no layer
+  // a gap is not a layer
   Array.from<Partial<Layer> | null | undefined>(layers).every(isLayer);
 
 function isLayer(layer: Partial<Layer> | null | undefined): boolean {

@@ -5,18 +5,18 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { given, withWorking, type Step, type Worked } from '../working.js';
 import type { BuildUp } from './build-up.js';
 import { builtUp } from './built-up.js';
 
-/** A build-up and what lies where it goes. */
+/** A build-up and the ground it goes into. */
 export interface ExcavationDepthOptions {
   /** The layers that go in, from {@link buildUp}. */
   readonly buildUp: BuildUp;
   /** Thickness of old paving to strip [length], 0 to 5 m. Default: none. */
   readonly removedSurface?: LengthInput;
   /**
-   * Existing surface above finished grade [length], negative where it is below, up to 20 m either
+   * Existing surface above finished grade [length], negative if it is below, up to 20 m either
    * way. Default: level with it.
    */
   readonly existingAboveFinish?: LengthInput;
@@ -30,9 +30,9 @@ const OPTIONS = shapeOf<ExcavationDepthOptions>()({
 
 /** How deep to dig, from the existing surface down. */
 export interface ExcavationDepth extends Worked {
-  /** From the existing surface to the subgrade; negative where fill is needed. */
+  /** From the existing surface to the subgrade; negative if fill is needed. */
   readonly total: Length;
-  /** Soil left to dig once the old surface is stripped; negative where fill is needed. */
+  /** Soil to dig after stripping the old surface; negative if fill is needed. */
   readonly soil: Length;
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
@@ -61,26 +61,38 @@ export function excavationDepth(options: ExcavationDepthOptions): ExcavationDept
     removedSurface: stripped,
     existingAboveFinish: above,
   } = readOptions(options, OPTIONS);
-  const total = buildUp.total.plus(above);
-  const soil = total.minus(stripped);
+  const total = digDepth(buildUp, above);
+  const soil = soilUnder(stripped, total);
   const cautions = cautionsFor('utilities', 'excavation', 'trees');
   return withWorking({ total, soil, cautions }, () => [
-    {
-      title: 'Depth of dig below the existing surface',
-      formula: 'E = D + a',
-      given: [
-        given('D', 'total build-up', buildUp.total),
-        given('a', 'existing surface above finished grade', above),
-      ],
-      result: given('E', 'depth of dig', total),
-      source: 'derived',
-    },
-    {
-      title: 'Soil left once the old surface is stripped',
-      formula: 'S = E - o',
-      given: [given('E', 'depth of dig', total), given('o', 'old surface', stripped)],
-      result: given('S', 'soil to dig', soil),
-      source: 'derived',
-    },
+    digStep(buildUp, above),
+    soilStep(stripped, total),
   ]);
 }
+
+/** Depth of dig below an existing surface above finished grade. Internal. */
+export const digDepth = ({ total }: BuildUp, above: Length): Length => total.plus(above);
+
+/** Soil left of a dig once the old surface is stripped. Internal. */
+export const soilUnder = (stripped: Length, dig: Length): Length => dig.minus(stripped);
+
+/** The working of {@link digDepth}. Internal. */
+export const digStep = (buildUp: BuildUp, above: Length): Step => ({
+  title: 'Depth of dig below the existing surface',
+  formula: 'E = D + a',
+  given: [
+    given('D', 'total build-up', buildUp.total),
+    given('a', 'existing surface above finished grade', above),
+  ],
+  result: given('E', 'depth of dig', digDepth(buildUp, above)),
+  source: 'derived',
+});
+
+/** The working of {@link soilUnder}. Internal. */
+export const soilStep = (stripped: Length, dig: Length): Step => ({
+  title: 'Soil left once the old surface is stripped',
+  formula: 'S = E - o',
+  given: [given('E', 'depth of dig', dig), given('o', 'old surface', stripped)],
+  result: given('S', 'soil to dig', soilUnder(stripped, dig)),
+  source: 'derived',
+});

@@ -36,7 +36,7 @@ export interface Lifts extends Worked {
   readonly tops: readonly Length[];
 }
 
-/** More lifts than this are a slip. Internal. */
+/** More lifts than this are a mistake. Internal. */
 export const MOST_LIFTS = 500;
 
 /**

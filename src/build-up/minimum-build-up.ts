@@ -18,15 +18,15 @@ import { length } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 
-/** What a pavement carries and what it stands on. */
+/** Use of a pavement and the soil below it. */
 export interface MinimumBuildUpOptions {
-  /** What runs over it. */
+  /** Traffic on it. */
   readonly use: PavementUse;
-  /** What it stands on. */
+  /** Soil below it. */
   readonly subgrade: Subgrade;
-  /** True where the ground freezes below the base. Default: false. */
+  /** True if frost reaches below the base. Default: false. */
   readonly frost?: boolean;
-  /** The table prints inches and rounded millimetres. Default: `in`. */
+  /** Inches, or the rounded millimetres of the table. Default: `in`. */
   readonly edition?: 'in' | 'mm';
 }
 
@@ -120,7 +120,7 @@ export function minimumBuildUp(options: MinimumBuildUpOptions): MinimumBuildUp {
 function notesFor(adjustments: readonly BaseAdjustment[]): string[] {
   return adjustments.map(
     ({ reason }) =>
-      `Base added for ${REASON_TEXT[reason]}: common practice, no source. Ask someone who knows the soil.`,
+      `Base added for ${REASON_TEXT[reason]} is common practice, not a published figure. Have the subgrade checked before you rely on it.`,
   );
 }
 
@@ -134,7 +134,7 @@ function showWorking(
   );
   return [
     {
-      title: 'Least base',
+      title: 'Minimum base',
       formula: ['b = p', ...added.map(({ symbol }) => symbol)].join(' + '),
       given: [given('p', 'published minimum', published), ...added],
       result: given('b', 'base', base),

@@ -45,7 +45,7 @@ export function directionOf(azimuth: Angle): Vector {
 
 const absolute = (a: Ratio): Ratio => (signOfRatio(a) < 0 ? negateRatio(a) : a);
 
-/** Which of the eight main directions the signs of x and y stand for, clockwise from +y. */
+/** One of the eight main directions from the signs of x and y, clockwise from +y. */
 function eighthOf(sx: -1 | 0 | 1, sy: -1 | 0 | 1): number {
   const rows = [
     [5, 6, 7],

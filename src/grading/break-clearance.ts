@@ -2,15 +2,15 @@ import type { Length, Slope } from '../units/quantity.js';
 import { verdictOf, type Verdict } from '../verdict.js';
 import { given, type Step } from '../working.js';
 
-/** What a part of a vehicle has left over a break. */
+/** Clearance of a part of a vehicle over a break. */
 export interface BreakClearance {
   /** `underside` at a crest, `overhang` in a sag. */
   readonly part: 'underside' | 'overhang';
-  /** How far the ground reaches up toward that part. */
+  /** Height that the ground reaches up toward that part. */
   readonly reach: Length;
-  /** Height of the part less the reach; negative where it strikes. */
+  /** Height of the part less the reach; negative if the part strikes the ground. */
   readonly clearance: Length;
-  /** Whether that part clears the ground. */
+  /** Verdict on that part. */
   readonly verdict: Verdict;
 }
 

@@ -10,9 +10,15 @@ import { NO_SLOPE } from '../units/zero.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { slopeNote } from './slope-note.js';
-import { limitsGiven, limitsOf, type SlopeLimit, type SlopeLimitCheck } from './slope-limit.js';
+import {
+  limitsGiven,
+  limitsOf,
+  marginTo,
+  type SlopeLimit,
+  type SlopeLimitCheck,
+} from './slope-limit.js';
 
-/** Slope limits of your own: one of them or both. */
+/** Your own slope limits: one of them or both. */
 export interface SlopeLimitsInput {
   /** Minimum fall [slope], more than 0 and at most 10 (rise over run). Default: none. */
   readonly minimum?: SlopeInput;
@@ -22,9 +28,9 @@ export interface SlopeLimitsInput {
 
 /** A slope to check, and what to check it against. */
 export interface CheckSlopeOptions {
-  /** The slope [slope], positive where it falls the way it should; up to 10 either way. */
+  /** The slope [slope], positive if it falls in the right direction; up to 10 either way. */
   readonly fall: SlopeInput;
-  /** What the slope is for: its published limits apply. Give this or `limits`. */
+  /** Purpose of the slope, to apply its published limits. Give this or `limits`. */
   readonly purpose?: SlopePurpose;
   /** Your own limits. Give this or `purpose`. */
   readonly limits?: SlopeLimitsInput;
@@ -47,20 +53,20 @@ const OPTIONS = shapeOf<CheckSlopeOptions>()({
       }
       if (minimum === undefined || maximum === undefined) return;
       if (minimum.compare(maximum) > 0) {
-        reader.fail('LIMITS_CONTRADICT', path, 'minimum is steeper than maximum');
+        reader.fail('LIMITS_CONTRADICT', path, 'minimum is steeper than maximum. Swap them');
       }
     }),
   ),
   uncertainty: optional(quantity(SLOPE_OR_NONE), NO_SLOPE),
 });
 
-/** A slope against all its limits. */
+/** A slope compared with its limits. */
 export interface SlopeCheck extends Worked {
   /** The worst verdict of all limits. */
   readonly verdict: Verdict;
   /** The slope that was checked. */
   readonly fall: Slope;
-  /** The slope against each limit. */
+  /** The slope compared with each limit. */
   readonly checks: readonly SlopeLimitCheck[];
   /** The verdict in words, with the figures. */
   readonly note: string;
@@ -69,11 +75,11 @@ export interface SlopeCheck extends Worked {
 }
 
 /**
- * Checks a slope against the published limits for a purpose, or against your own. A minimum is
- * compared with the fall as given, so a fall in the wrong direction fails; a maximum is compared with
- * the size of the slope: `m = g - g0` or `m = g0 - |g|`. With an uncertainty u the verdict is `pass`
- * where the whole band is within the limit, `fail` where none of it is, else `unclear`. A slope
- * exactly on the limit passes.
+ * Checks a slope against the published limits for a purpose or your own limits. A minimum applies
+ * to the fall as given, so a fall in the wrong direction fails. A maximum applies to the size of
+ * the slope: `m = g - g0` or `m = g0 - |g|`. With an uncertainty u the verdict is `pass` where the
+ * whole band is within the limit, `fail` where none of it is, else `unclear`. A slope exactly on
+ * the limit passes.
  *
  * @param options - see {@link CheckSlopeOptions}
  * @returns verdict, each limit with its value, margin [slope], source and status, the verdict in words,
@@ -119,8 +125,7 @@ export function checkedSlope(
 }
 
 function judge(limit: SlopeLimit, fall: Slope, uncertainty: Slope): SlopeLimitCheck {
-  const { value } = limit;
-  const margin = limit.limit === 'minimum' ? fall.minus(value) : value.minus(fall.abs());
+  const margin = marginTo(limit, fall);
   return { ...limit, margin, verdict: verdictOf(margin, uncertainty) };
 }
 

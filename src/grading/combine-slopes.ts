@@ -9,9 +9,9 @@ import { fallOf } from './fall-of.js';
 
 /** The slopes of a surface along a direction and across it. */
 export interface CombineSlopesOptions {
-  /** Slope along the direction of travel [slope], positive where it rises; up to 10 either way. */
+  /** Slope along the direction of travel [slope], positive if it rises; up to 10 either way. */
   readonly longSlope: SlopeInput;
-  /** Slope across it [slope], positive where it rises to the left; up to 10 either way. */
+  /** Slope across it [slope], positive if it rises to the left; up to 10 either way. */
   readonly crossSlope: SlopeInput;
   /** Direction of travel [angle, clockwise from +y], up to ten turns either way. Default: none. */
   readonly travel?: AngleInput;
@@ -25,7 +25,7 @@ const OPTIONS = shapeOf<CombineSlopesOptions>()({
 
 /** The steepest slope of a surface with a long slope and a cross slope. */
 export interface CombinedSlope extends Worked {
-  /** Steepest slope, not negative. Water follows it. */
+  /** Steepest slope, not negative. Water runs along it. */
   readonly steepest: Slope;
   /** Downhill direction, clockwise from the direction of travel; null for a level surface. */
   readonly downhillFromTravel: Angle | null;
@@ -36,12 +36,13 @@ export interface CombinedSlope extends Worked {
 }
 
 /**
- * Long slope and cross slope together: `g = sqrt(l^2 + c^2)`, which water follows. 4% along and 2%
- * across make 4.47%. Rules for accessible routes look at the two separately, drainage at the steepest.
+ * Long slope and cross slope together: `g = sqrt(l^2 + c^2)`, the direction in which water runs. 4%
+ * along and 2% across make 4.47%. Rules for accessible routes limit the two separately. Drainage
+ * depends on the steepest.
  *
  * @param options - see {@link CombineSlopesOptions}
  * @returns steepest slope [slope, not negative] and the downhill direction [angle, from 0 to below 360
- *   degrees]; null where both slopes are zero
+ *   degrees]; null if both slopes are zero
  * @throws `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example

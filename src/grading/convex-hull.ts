@@ -9,7 +9,7 @@ export function convexHull(points: readonly Vector[]): Vector[] {
   return [...lower.slice(0, -1), ...upper.slice(0, -1)];
 }
 
-/** True where a point lies inside a convex outline or on it. Internal. */
+/** True if a point lies inside a convex outline or on it. Internal. */
 export const isInHull = (hull: readonly Vector[], p: Vector): boolean =>
   hull.every((a, k) => {
     const b = hull[(k + 1) % hull.length] ?? a;

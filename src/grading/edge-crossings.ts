@@ -22,7 +22,7 @@ export interface LineStake extends SurfacePoint {
 interface Edges {
   readonly path: readonly PlanPoint[];
   readonly closed: boolean;
-  /** Zero on the line, of opposite signs on its two sides; changes evenly along an edge. */
+  /** Zero on the line, with opposite signs on its two sides; changes linearly along an edge. */
   readonly gap: (p: PlanPoint) => Ratio;
   readonly levelOf: (p: PlanPoint) => SurfacePoint;
 }
@@ -46,7 +46,7 @@ export function edgeCrossings({ path, closed, gap, levelOf }: Edges): LineStake[
     });
     const starts = signOfRatio(here) === 0 ? [stake(scaled(side, ZERO_RATIO))] : [];
     const isLast = !closed && edge === ends.length - 1;
-    // a corner on the line is the start of the next edge, but for the end of an open path
+    // a corner on the line is the start of the next edge, except at the end of an open path
     if (signOfRatio(there) === 0) return isLast ? [...starts, stake(side)] : starts;
     if (signOfRatio(here) * signOfRatio(there) >= 0) return starts;
     return [stake(share(side, here, subtractRatios(here, there)))];

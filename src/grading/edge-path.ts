@@ -27,9 +27,9 @@ export interface Corner {
 
 /** An edge in plan that stations run along. Internal. */
 export interface EdgePath {
-  /** From end to end, or all the way round. */
+  /** Length from end to end, or all the way round. */
   readonly length: Length;
-  /** Places where the direction changes; the first point of a closed edge may be one. */
+  /** Points where the direction changes; the first point of a closed edge may be one. */
   readonly corners: readonly Corner[];
   /** The point at a station from 0 to the length. */
   readonly pointAt: (station: Length) => PlanPoint;
@@ -68,7 +68,7 @@ function cornersOf(sides: readonly Side[], closed: boolean): Corner[] {
   });
 }
 
-/** Which way b leaves a; undefined where it goes straight on. */
+/** Turn from a to b; undefined if it is straight. */
 function turnBetween(a: Vector, b: Vector): Turn | undefined {
   const side = signOfRatio(cross(a, b));
   if (side !== 0) return side > 0 ? 'left' : 'right';

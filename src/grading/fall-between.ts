@@ -7,11 +7,11 @@ import { given, withWorking, type Worked } from '../working.js';
 import { shortfallOf } from './shortfall.js';
 import { slopeBetween } from './slope-between.js';
 
-/** Two fixed levels, and the fall that is needed between them. */
+/** Two fixed levels, and the minimum fall between them. */
 export interface FallBetweenOptions {
-  /** Elevation that water leaves [length], up to 10 km either way. */
+  /** Elevation at the start, where water comes from [length], up to 10 km either way. */
   readonly from: LengthInput;
-  /** Elevation that water should reach [length], up to 10 km either way. */
+  /** Elevation at the end, where water should go [length], up to 10 km either way. */
   readonly to: LengthInput;
   /** Plan distance between them [length], more than 0 and at most 100 km. */
   readonly distance: LengthInput;
@@ -26,26 +26,26 @@ const OPTIONS = shapeOf<FallBetweenOptions>()({
   minimumFall: quantity(SLOPE_OF_SOME),
 });
 
-/** The fall that two fixed levels leave, and what it lacks. */
+/** The fall between two fixed levels, compared with the minimum. */
 export interface FallBetween extends Worked {
-  /** From start to end, positive where it falls. */
+  /** Fall from start to end, positive downward. */
   readonly fall: Slope;
-  /** Start less end; negative where it rises. */
+  /** Start less end; negative if it rises. */
   readonly drop: Length;
-  /** Drop that the minimum fall needs over the distance. */
+  /** Drop that the minimum fall requires over the distance. */
   readonly neededDrop: Length;
-  /** Drop less needed drop; negative where it is not enough. */
+  /** Drop less required drop; negative if the drop is not enough. */
   readonly margin: Length;
-  /** By how much to lower the end, or raise the start; 0 where the drop is enough. */
+  /** Lower the end, or raise the start, by this; 0 if the drop is enough. */
   readonly shortfall: Length;
-  /** True where the drop is enough. */
+  /** True if the drop is enough. */
   readonly isEnough: boolean;
 }
 
 /**
- * The fall between two fixed levels, such as a slab and a kerb, and what it lacks:
- * `g = (z1 - z2) / L`, `margin = (z1 - z2) - g0 L`, `shortfall = max(0, -margin)`. Find out before
- * anything is dug.
+ * The fall between two fixed levels, such as a slab and a kerb, and its shortfall:
+ * `g = (z1 - z2) / L`, `margin = (z1 - z2) - g0 L`, `shortfall = max(0, -margin)`. Check it before
+ * you dig.
  *
  * @param options - see {@link FallBetweenOptions}
  * @returns fall [slope, + falling], drop, needed drop, margin and shortfall [length], and whether it is
@@ -74,7 +74,7 @@ export function fallBetween(options: FallBetweenOptions): FallBetween {
       source: 'derived',
     },
     {
-      title: 'Drop that is lacking',
+      title: 'Missing drop',
       formula: 'S = max(0, g0 L - (z1 - z2))',
       given: [
         given('g0', 'minimum fall', minimumFall),

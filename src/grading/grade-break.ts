@@ -9,22 +9,22 @@ import { given, withWorking, type Worked } from '../working.js';
 import { clearanceOver, clearanceStep, type BreakClearance } from './break-clearance.js';
 import { countParts } from './count-parts.js';
 
-/** A vehicle that has to pass a break. Measure the one that uses the drive. */
+/** A vehicle that passes a break. Measure the one that uses the drive. */
 export interface VehicleInput {
-  /** From axle to axle [length], more than 0 and at most 100 m. */
+  /** Wheelbase, from axle to axle [length], more than 0 and at most 100 m. */
   readonly wheelbase: LengthInput;
   /** Lowest height of the underside between the axles [length], more than 0 and at most 100 m. */
   readonly underside: LengthInput;
   /**
-   * From an axle to the end of the vehicle, front or rear, whichever is longer [length], more than 0
-   * and at most 100 m. Default: not checked.
+   * Overhang from an axle to the end of the vehicle, front or rear, whichever is longer [length],
+   * more than 0 and at most 100 m. Default: not checked.
    */
   readonly overhang?: LengthInput;
   /** Lowest height under the overhang [length], more than 0 and at most 100 m. Needed with `overhang`. */
   readonly overhangHeight?: LengthInput;
 }
 
-/** How much the grade may change at one break, and how far apart breaks are. */
+/** Limit for a change of grade at one break, and the distance between breaks. */
 export interface BreakLimitInput {
   /** Maximum change of grade at one break [slope], more than 0 and at most 10. */
   readonly change: SlopeInput;
@@ -32,13 +32,13 @@ export interface BreakLimitInput {
   readonly distance: LengthInput;
 }
 
-/** A change of grade, and what has to pass it. */
+/** A change of grade, and the vehicle that passes it. */
 export interface GradeBreakOptions {
-  /** Grade before the break [slope], positive where it rises; up to 10 either way. */
+  /** Grade before the break [slope], positive if it rises; up to 10 either way. */
   readonly before: SlopeInput;
-  /** Grade after the break [slope], positive where it rises; up to 10 either way. */
+  /** Grade after the break [slope], positive if it rises; up to 10 either way. */
   readonly after: SlopeInput;
-  /** The vehicle that has to pass. Default: not checked. */
+  /** The vehicle that passes. Default: not checked. */
   readonly vehicle?: VehicleInput;
   /** A limit to spread the change over several breaks; `DRIVEWAY_BREAK_LIMITS` quotes one. Default: none. */
   readonly limit?: BreakLimitInput;
@@ -74,13 +74,13 @@ const OPTIONS = shapeOf<GradeBreakOptions>()({
 export interface BreakTransition {
   /** Number of breaks. */
   readonly breaks: number;
-  /** From the first break to the last. */
+  /** Distance from the first break to the last. */
   readonly length: Length;
-  /** Grades from the one before to the one after, in equal steps. */
+  /** Grades in equal steps, from the one before to the one after. */
   readonly grades: readonly Slope[];
 }
 
-/** A change of grade, and what passes over it. */
+/** A change of grade, and the clearance over it. */
 export interface GradeBreakCheck extends Worked {
   /** Grade after less grade before. */
   readonly change: Slope;
@@ -97,9 +97,9 @@ const MOST_BREAKS = 1000;
 
 /**
  * A change of grade `A = g2 - g1` and the vehicle over it. At a crest midway between the axles the
- * ground comes up by `h = W |A| / 4`; in a sag it comes up by `h = O |A|` under an overhang O. Spread
- * over breaks of no more than a each: `n = ceil(|A| / a)`, length `(n - 1) d`. For the grades of
- * paving; tyres, springs and load are not included.
+ * ground comes up by `h = W |A| / 4`; in a sag it comes up by `h = O |A|` under an overhang O.
+ * Spread over breaks of no more than a each: `n = ceil(|A| / a)`, length `(n - 1) d`. Grades only:
+ * tyres, springs and load are not included.
  *
  * @param options - see {@link GradeBreakOptions}
  * @returns change [slope], kind, clearance [length] with its verdict, transition

@@ -17,7 +17,7 @@ export interface GradeLineOptions {
 
 const OPTIONS = shapeOf<GradeLineOptions>()({ points: gradePoints });
 
-/** A straight stretch of the line. */
+/** A straight segment of the line. */
 export interface GradeSegment {
   /** Where it starts. */
   readonly from: GradePoint;
@@ -25,9 +25,9 @@ export interface GradeSegment {
   readonly to: GradePoint;
   /** Distance along the line. */
   readonly length: Length;
-  /** End less start; negative where it falls. */
+  /** End less start; negative if it falls. */
   readonly rise: Length;
-  /** Rise over run, positive where it rises with the stations. */
+  /** Rise over run, positive if it rises with the stations. */
   readonly grade: Slope;
 }
 
@@ -47,37 +47,39 @@ export interface GradeBreak extends GradePoint {
 
 /** The line at a station. */
 export interface GradeAt extends GradePoint {
-  /** Grade of the stretch ahead; at the last point, of the stretch behind. */
+  /** Grade of the segment ahead; at the last point, of the segment behind. */
   readonly grade: Slope;
-  /** True beyond the ends, where the end grade is extended. */
+  /** True if the station is past the ends, where the end grade is extended. */
   readonly extrapolated: boolean;
 }
 
-/** A line of straight grades through levels. */
+/** A grade line: straight grades through levels. */
 export interface GradeLine extends Worked {
   /** Points that the line runs through, in order. */
   readonly points: readonly GradePoint[];
-  /** Straight stretches from point to point. */
+  /** Straight segments from point to point. */
   readonly segments: readonly GradeSegment[];
   /** Points where the grade changes. Each needs a stake. */
   readonly breaks: readonly GradeBreak[];
   /** From the first point to the last. */
   readonly length: Length;
-  /** Elevation at any station. Beyond the ends the end grade is extended; `at` flags it. */
+  /** Elevation at any station. Past the ends the end grade is extended; `at` flags it. */
   readonly elevationAt: (station: LengthInput) => Length;
-  /** Elevation and grade at any station, with a flag beyond the ends. */
+  /** Elevation and grade at any station; flagged past the ends. */
   readonly at: (station: LengthInput) => GradeAt;
-  /** Stations between the ends where the line is at an elevation. */
+  /** Stations between the ends at which the line has an elevation. */
   readonly stationsAt: (elevation: LengthInput) => readonly Length[];
 }
 
 /**
- * A grade line through fixed levels, straight from each to the next: `g = (z2 - z1) / (s2 - s1)`,
- * `z(s) = z1 + g (s - s1)`. Exact. Where the grade changes there is a break, and a break needs a stake.
+ *
+ * A grade line through fixed levels, straight from each one to the next:
+ * `g = (z2 - z1) / (s2 - s1)`, `z(s) = z1 + g (s - s1)`. Exact. Each change of grade is a break,
+ * and a break needs a stake.
  *
  * @param options - see {@link GradeLineOptions}
  * @returns points, segments and breaks [length, slope]; `elevationAt(station)` [length];
- *   `at(station)`, which adds the grade and a flag beyond the ends; `stationsAt(elevation)` [length]
+ * `at(station)`, which adds the grade and a flag past the ends; `stationsAt(elevation)` [length]
  * @throws `TOO_FEW`, `NOT_INCREASING`, `CONFLICTING_FIELDS`, `REQUIRED`, `OUT_OF_RANGE` and the reading
  *   codes
  * @source derived
@@ -152,7 +154,7 @@ function stationsOn(segments: readonly GradeSegment[], level: Length): Length[] 
     const ends = to.elevation.equals(level) ? [to.station] : [];
     const starts = k === 0 && below.isZero() ? [from.station] : [];
     const left = rise.minus(below);
-    // strictly between the ends both parts of the rise have its sign
+    // strictly between the ends, both parts of the rise have the same sign
     const isWithin = !below.isZero() && !left.isZero() && below.isNegative() === left.isNegative();
     const between = isWithin ? [from.station.plus(shareOf(length, below, rise))] : [];
     return [...starts, ...between, ...ends];

@@ -17,17 +17,17 @@ export interface FixedPointInput {
   readonly grade?: never;
 }
 
-/** A point of a grade line by the grade that leads to it from the point before. */
+/** A point of a grade line by the grade from the point before. */
 export interface GradedPointInput {
   /** Distance along the line [length], up to 100 km either way; farther than the point before. */
   readonly station: LengthInput;
-  /** Grade from the point before [slope], positive where it rises; up to 10 either way. */
+  /** Grade from the point before [slope], positive if it rises; up to 10 either way. */
   readonly grade: SlopeInput;
   /** Not with `grade`. */
   readonly elevation?: never;
 }
 
-/** A point of a grade line: a fixed level, or a point that a grade leads to from the point before. */
+/** A point of a grade line: a fixed level, or a grade from the point before. */
 export type GradePointInput = FixedPointInput | GradedPointInput;
 
 const POINT = shapeOf<{
@@ -49,7 +49,7 @@ const POINTS = list(
   { of: 'points', least: 2 },
 );
 
-/** A point that the line runs through. */
+/** A point of the line. */
 export interface GradePoint {
   /** Distance along the line. */
   readonly station: Length;
@@ -63,7 +63,7 @@ export const gradePoints: Field<readonly GradePoint[]> = custom((reader, value, 
   // a point that could not be read is undefined
   const points: readonly (ReadPoint | undefined)[] = POINTS.read(reader, value, path);
   if (points[0]?.grade !== undefined) {
-    const why = 'the first point has no point before it. Give its elevation';
+    const why = 'the first point has no point before it. Write its elevation';
     reader.fail('REQUIRED', [...path, 0, 'elevation'], why);
   }
   points.forEach((point, k) => {
@@ -80,10 +80,10 @@ function checkForward(
 ): void {
   if (point === undefined || before === undefined) return;
   if (point.station.compare(before.station) > 0) return;
-  reader.fail('NOT_INCREASING', path, 'not beyond the point before. List the points in order');
+  reader.fail('NOT_INCREASING', path, 'is not beyond the point before. List the points in order');
 }
 
-/** The points with the elevations that the grades lead to. */
+/** The points with their elevations, grades resolved. */
 function levelled(points: readonly ReadPoint[]): GradePoint[] {
   const found: GradePoint[] = [];
   for (const { station, elevation, grade } of points) {

@@ -6,6 +6,16 @@ export {
   type GradeLineOptions,
   type GradeSegment,
 } from './grade-line.js';
+export {
+  bentGrade,
+  type BentGrade,
+  type BentGradeAt,
+  type BentGradeLeg,
+  type BentGradeOptions,
+  type BentLevelInput,
+  type GradeBend,
+  type GradeReach,
+} from './bent-grade.js';
 export type {
   FixedPointInput,
   GradedPointInput,

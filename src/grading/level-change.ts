@@ -17,11 +17,11 @@ export interface LevelChangeOptions {
 
 const OPTIONS = shapeOf<LevelChangeOptions>()({ rise: quantity(RISE) });
 
-/** How a small change of level on an accessible route may be made. */
+/** Treatment of a small change of level on an accessible route. */
 export interface LevelChange extends Worked {
-  /** `vertical`: as it is; `bevelled`: with a sloped edge; `ramp`: too high for either. */
+  /** `vertical`: no treatment; `bevelled`: a sloped edge; `ramp`: too high for either. */
   readonly treatment: 'vertical' | 'bevelled' | 'ramp';
-  /** Minimum run of the bevel in plan; null where no bevel is made. */
+  /** Minimum run of the bevel in plan; null if there is no bevel. */
   readonly bevelRun: Length | null;
   /** Where the limits are printed. */
   readonly source: SourceId;

@@ -3,7 +3,7 @@ import type { Length } from '../units/quantity.js';
 
 /** The last part of a line that starts at or before a station, else the first. Internal. */
 export function partAt<T>(
-  /** One at least, in order of their starts. */
+  /** At least one, in order of their starts. */
   parts: readonly T[],
   station: Length,
   startOf: (part: T) => Length,

@@ -6,7 +6,7 @@ export interface LocalPoint {
   readonly x: Ratio;
   readonly y: Ratio;
   readonly z: Ratio;
-  /** True for a level that cannot move: the plane runs through it. */
+  /** True for a level that cannot move: the plane passes through it. */
   readonly fixed: boolean;
 }
 
@@ -18,8 +18,8 @@ export interface PlaneFit {
 }
 
 /**
- * The plane of least squares of the upright distances that runs through every fixed point, solved in
- * whole numbers: exact. Undefined where the points do not decide it. Internal.
+ * The least-squares plane of the vertical distances that passes through every fixed point, solved
+ * in whole numbers: exact. Undefined if the points do not decide it. Internal.
  *
  * With `N p = r` the normal equations and `C p = d` the fixed points, `[N C'; C 0] [p; k] = [r; d]`.
  */

@@ -9,9 +9,9 @@ import { SURFACE_POINT, type SurfacePoint, type SurfacePointInput } from './read
 
 /** A plane by its grades and one of its points. The result of `planeThrough` is one. */
 export interface PlaneInput {
-  /** Slope along x [slope], positive where it rises with x; up to 10 either way. */
+  /** Slope along x [slope], positive if it rises with x; up to 10 either way. */
   readonly gradeX: SlopeInput;
-  /** Slope along y [slope], positive where it rises with y; up to 10 either way. */
+  /** Slope along y [slope], positive if it rises with y; up to 10 either way. */
   readonly gradeY: SlopeInput;
   /** A point of the plane. */
   readonly point: SurfacePointInput;
@@ -40,11 +40,11 @@ export const pointedPlane = ({ gradeX, gradeY, point }: PlaneValues): PointedPla
   point,
 });
 
-/** Elevation of a plane at a place, in metres. Internal. */
+/** Elevation of a plane at a point, in metres. Internal. */
 export const heightOf = ({ gradient, point }: PointedPlane, p: PlanPoint): Ratio =>
   addRatios(exactOf(point.z), dot(gradient, between(point, p)));
 
-/** The point of a plane above a place. Internal. */
+/** The point of a plane above a plan point. Internal. */
 export const levelled = (on: PointedPlane, { x, y }: PlanPoint): SurfacePoint => ({
   x,
   y,

@@ -11,11 +11,14 @@ import { fitExactly, type LocalPoint } from './plane-fit.js';
 import { describePlane, type Plane, type ReadPoint } from './plane.js';
 import { SURFACE_POINT, type SurfacePoint, type SurfacePointInput } from './read-points.js';
 
-/** A point that a plane is laid through. */
+/** A point of a plane to fit. */
 export interface PlanePointInput extends SurfacePointInput {
   /** What the crew calls it. Optional. */
   readonly id?: string;
-  /** True for a level that cannot move, such as a slab corner: the plane meets it. Default: false. */
+  /**
+   * True for a level that cannot move, such as a slab corner: the plane passes through it. Default:
+   * false.
+   */
   readonly fixed?: boolean;
 }
 
@@ -38,11 +41,10 @@ const OPTIONS = shapeOf<PlaneThroughOptions>()({
 });
 
 /**
- * The plane through three points, or the plane of least squares through more,
- * `z = z0 + gx x + gy y`: it makes the sum of the squared vertical distances as small as possible, and
- * meets every point marked `fixed`. Gradients and levels are exact; the steepest slope
- * `sqrt(gx^2 + gy^2)` and the azimuth are taken to 40 digits. Large coordinates lose nothing. For
- * scanned surfaces see `fitPlane`.
+ * The plane through three points, or the least-squares plane through more, `z = z0 + gx x + gy y`.
+ * It has the smallest sum of squared vertical distances and passes through every point marked
+ * `fixed`. Gradients and levels are exact; the steepest slope `sqrt(gx^2 + gy^2)` and the azimuth
+ * are taken to 40 digits. Large coordinates lose no accuracy. For scanned surfaces see `fitPlane`.
  *
  * @param options - see {@link PlaneThroughOptions}
  * @returns steepest `slope` [slope, not negative] and `downhillAzimuth` [angle, clockwise from +y; null
@@ -73,7 +75,7 @@ export function planeThrough(options: PlaneThroughOptions): Plane {
 }
 
 const IN_LINE =
-  'the points, or the fixed ones among them, are on one line in plan. Add one to the side of it';
+  'the points, or the fixed ones among them, are on one line in plan. Add a point to the side of it';
 const MOST_FIXED = 3;
 const NOWHERE: SurfacePoint = Object.freeze({ x: NO_LENGTH, y: NO_LENGTH, z: NO_LENGTH });
 
@@ -86,7 +88,7 @@ function checkFixed(
   const given = givenEntries(raw['points'], POINT, MOST_POINTS);
   const got = given.filter((point) => point?.['fixed'] === true).length;
   if (got <= MOST_FIXED) return;
-  const message = `${got} fixed levels. A plane meets no more than ${MOST_FIXED}`;
+  const message = `${got} fixed levels are too many for one plane. Mark no more than ${MOST_FIXED}`;
   reader.fail('TOO_MANY', [...path, 'points'], message, { most: MOST_FIXED, got });
 }
 

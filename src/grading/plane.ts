@@ -17,41 +17,41 @@ import type { LocalPoint, PlaneFit } from './plane-fit.js';
 import { PLAN_POINT, type PlanPointInput, type SurfacePoint } from './read-points.js';
 import { inWholeNumbers, ratioOfWhole } from './whole-numbers.js';
 
-/** How far a point is off the plane. */
+/** A point compared with the plane. */
 export interface PlaneResidual {
   /** What the crew calls the point; null if it was not named. */
   readonly id: string | null;
   /** Elevation of the plane there. */
   readonly fitted: Length;
-  /** Point less plane; positive where the point is above it. */
+  /** Point less plane; positive if the point is above it. */
   readonly residual: Length;
 }
 
-/** The plane at a place. */
+/** The plane at a point. */
 export interface PlaneAt extends SurfacePoint {
-  /** True outside the points, where the plane is extended. */
+  /** True if the point is outside the given points, where the plane is extended. */
   readonly extrapolated: boolean;
 }
 
-/** A plane through levels. */
+/** A plane fitted to levels. */
 export interface Plane extends Fall, Worked {
-  /** Slope along x, positive where it rises with x. */
+  /** Slope along x, positive if it rises with x. */
   readonly gradeX: Slope;
-  /** Slope along y, positive where it rises with y. */
+  /** Slope along y, positive if it rises with y. */
   readonly gradeY: Slope;
-  /** A point of the plane: at the middle of the points given. */
+  /** A point of the plane, at the centroid of the points given. */
   readonly point: SurfacePoint;
-  /** How far each point is off the plane, in the order of the points. */
+  /** Each point compared with the plane, in the order given. */
   readonly residuals: readonly PlaneResidual[];
   /** The point that is farthest off. */
   readonly worst: PlaneResidual;
   /** Root mean square of the residuals. */
   readonly rms: Length;
-  /** True where every point lies in the plane. */
+  /** True if every point is in the plane. */
   readonly isExact: boolean;
-  /** Elevation at any place. Outside the points the plane is extended; `at` flags it. */
+  /** Elevation at any point. Outside the given points the plane is extended; `at` flags it. */
   readonly elevationAt: (place: PlanPointInput) => Length;
-  /** The point of the plane at any place, with a flag outside the points. */
+  /** The point of the plane at any plan point; flagged outside the given points. */
   readonly at: (place: PlanPointInput) => PlaneAt;
 }
 
@@ -127,7 +127,7 @@ function planeSteps(
   ];
   return [
     {
-      title: count === 3 ? 'Plane through three points' : 'Plane of least squares',
+      title: count === 3 ? 'Plane through three points' : 'Least-squares plane',
       formula: 'z = z0 + gx x + gy y',
       given: [given('n', 'points', count), ...grades],
       result: given('rms', 'root mean square of the residuals', rms),

@@ -22,7 +22,10 @@ export interface RampRunOptions {
    * `maximumRisePerFlight`.
    */
   readonly landing?: LengthInput;
-  /** Plan length there is for the ramp [length], more than 0 and at most 100 km. Default: not checked. */
+  /**
+   * Plan length available for the ramp [length], more than 0 and at most 100 km. Default: not
+   * checked.
+   */
   readonly room?: LengthInput;
 }
 
@@ -34,13 +37,13 @@ const OPTIONS = shapeOf<RampRunOptions>()({
   room: optional(quantity(DISTANCE)),
 });
 
-/** Whether a ramp fits the room there is. */
+/** Fit of a ramp in the length available. */
 export interface RampRoom {
-  /** True where the ramp fits. */
+  /** True if the ramp fits. */
   readonly fits: boolean;
-  /** Room less total; negative where it does not fit. */
+  /** Length available less total; negative if the ramp does not fit. */
   readonly margin: Length;
-  /** The slope that just fits the room in one flight. */
+  /** The slope that just fits the length available in one flight. */
   readonly slope: Slope;
 }
 
@@ -48,7 +51,7 @@ export interface RampRoom {
 export interface RampRun extends Worked {
   /** Sloped length in plan, all flights together. */
   readonly run: Length;
-  /** Flights between landings; one where no limit is given. */
+  /** Flights between landings; one if no limit is given. */
   readonly flights: number;
   /** Rise of one flight. */
   readonly flightRise: Length;
@@ -56,7 +59,7 @@ export interface RampRun extends Worked {
   readonly flightRun: Length;
   /** Plan length with the landings between the flights. */
   readonly total: Length;
-  /** Whether the ramp fits the room; null if none is given. */
+  /** Fit in the length available; null if none is given. */
   readonly room: RampRoom | null;
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
@@ -66,12 +69,13 @@ export interface RampRun extends Worked {
 const MOST_FLIGHTS = 1000;
 
 /**
- * Length of a ramp: `run = rise / maximum slope`, `flights = ceil(rise / maximum rise of a flight)`,
- * `total = run + (flights - 1) x landing`. You choose the limits; `SLOPE_LIMITS` quotes what is
- * published.
+ *
+ * Length of a ramp: `run = rise / maximum slope`,
+ * `flights = ceil(rise / maximum rise of a flight)`, `total = run + (flights - 1) x landing`. You
+ * choose the limits; `SLOPE_LIMITS` quotes published ones.
  *
  * @param options - see {@link RampRunOptions}
- * @returns run, flights and total [length], whether it fits the room, cautions
+ * @returns run, flights and total [length], whether it fits the length available, cautions
  * @throws `NOT_POSITIVE`, `REQUIRED`, `CAPACITY_EXCEEDED` (more than 1000 flights), `OUT_OF_RANGE` and
  *   the reading codes
  * @source derived

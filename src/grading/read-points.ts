@@ -11,7 +11,7 @@ import { between, isZero, type PlanPoint } from '../units/vector.js';
 export interface PlanPointInput {
   /** Plan coordinate [length] on any grid. */
   readonly x: LengthInput;
-  /** Plan coordinate [length], square to x and to its left. */
+  /** Plan coordinate, left of the x direction [length]. */
   readonly y: LengthInput;
 }
 
@@ -67,7 +67,7 @@ export function checkClosed(
   if (points === undefined || closed !== true) return;
   const got = openEnd(points, closed).length;
   if (got >= LEAST_CLOSED) return;
-  const message = `${got} points, a closed edge needs ${LEAST_CLOSED}`;
+  const message = `${got} points are too few for a closed edge. List at least ${LEAST_CLOSED}`;
   reader.fail('TOO_FEW', path, message, { least: LEAST_CLOSED, got });
 }
 

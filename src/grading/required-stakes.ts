@@ -15,26 +15,26 @@ import { workedLine } from './require-grade-line.js';
 import { spacedStakes, type SpacedStake } from './spaced-stakes.js';
 import { anchorsOf, levelReasons, turnReasons, type StakeReason } from './stake-reasons.js';
 
-/** A place that needs a stake of its own: a door jamb, a drain, a change of width. */
+/** A place that needs its own stake: a door jamb, a drain, a change of width. */
 export interface NamedPlaceInput {
-  /** Distance along the edge [length], from end to end of it. */
+  /** Distance along the edge [length], between its ends. */
   readonly station: LengthInput;
   /** What is there, in your words. */
   readonly reason: string;
 }
 
-/** An edge, and what it needs stakes for. */
+/** An edge, and where it needs stakes. */
 export interface RequiredStakesOptions {
   /**
-   * The edge in plan, 2 to 10 000 points in order; a closed one 3 or more. Default: none, the stakes
-   * follow `line`.
+   * The edge in plan, 2 to 10 000 points in order, at least 3 if it is closed. Default: none; the
+   * stakes follow `line`.
    */
   readonly path?: readonly PlanPointInput[];
-  /** True where the edge runs back to its first point. Default: false. */
+  /** True if the edge runs back to its first point. Default: false. */
   readonly closed?: boolean;
   /**
-   * Grade line of the edge, from {@link gradeLine}; its stations are distances along the edge. What
-   * lies beyond the edge needs no stake. Default: none, if `path` is given.
+   * Grade line of the edge, from {@link gradeLine}; its stations are distances along the edge.
+   * Points past the edge need no stake. Default: none, if `path` is given.
    */
   readonly line?: GradeLine;
   /** Further places that need a stake, up to 10 000. Default: none. */
@@ -42,8 +42,9 @@ export interface RequiredStakesOptions {
   /** Maximum distance between stakes [length], more than 0 and at most 100 km. */
   readonly spacing: LengthInput;
   /**
-   * Places no farther apart than this share a stake [length], 0 to 100 m. It stands at the weightiest
-   * of them: ends first, then turns, high and low points, breaks, levels, named places. Default: 0.
+   * Places no farther apart than this share a stake [length], 0 to 100 m. It is set at the most
+   * important of them: ends first, then turns, high and low points, breaks, levels, named places.
+   * Default: 0.
    */
   readonly mergeWithin?: LengthInput;
 }
@@ -63,9 +64,11 @@ const OPTIONS = shapeOf<RequiredStakesOptions>()({
 export interface RequiredStake {
   /** Distance along the edge. */
   readonly station: Length;
-  /** Why it is needed, the weightiest reason first. */
+  /** Why it is needed, the most important reason first. */
   readonly reasons: readonly StakeReason[];
-  /** Distance to the next stake; from the last one of a closed edge to the first; else null at the end. */
+  /**
+   * Distance to the next stake. On a closed edge the last one counts to the first; else it is null.
+   */
   readonly toNext: Length | null;
   /** Plan coordinate; null if no edge in plan is given. */
   readonly x: Length | null;
@@ -73,7 +76,7 @@ export interface RequiredStake {
   readonly y: Length | null;
   /** Finished grade; null if no grade line is given. */
   readonly elevation: Length | null;
-  /** True where the grade line is extended beyond its ends. */
+  /** True if the grade line is extended past its ends here. */
   readonly extrapolated: boolean;
 }
 
@@ -90,7 +93,7 @@ export interface RequiredStakes extends Worked {
 /**
  * Lists the stakes that an edge needs: one at each end, turn, high or low point, grade break, fixed
  * level and named place, and enough between them that no two are farther apart than `spacing`:
- * `n = ceil(gap / spacing)` equal parts of each gap. Each stake carries its reasons.
+ * `n = ceil(gap / spacing)` equal parts of each gap. Each stake lists its reasons.
  *
  * @param options - see {@link RequiredStakesOptions}
  * @returns stakes in order with station, reasons, plan coordinates, finished grade and distance to the
@@ -167,7 +170,7 @@ function checkPlaces(span: Span, places: readonly Place[]): void {
   const reader = makeReader();
   places.forEach(({ station }, k) => {
     if (isWithin(span, station)) return;
-    const message = 'beyond the ends of the edge. Check the station';
+    const message = 'is past the ends of the edge. Check the station';
     reader.fail('OUT_OF_RANGE', ['places', k, 'station'], message);
   });
   reader.finish();

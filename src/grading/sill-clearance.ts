@@ -12,7 +12,7 @@ import { shortfallOf } from './shortfall.js';
 import { slopeBetween } from './slope-between.js';
 import { limitsOf } from './slope-limit.js';
 
-/** A finished level some way off the wall. */
+/** A finished level at a distance from the wall. */
 export interface LevelAwayInput {
   /** Elevation of finished grade there [length], up to 10 km either way. */
   readonly elevation: LengthInput;
@@ -27,11 +27,11 @@ export interface SillClearanceOptions {
   /** Elevation of finished grade at the wall [length], up to 10 km either way. */
   readonly finishedGradeAtWall: LengthInput;
   /**
-   * Minimum height of the sill above the paving [length], more than 0 and at most 100 m. You give it;
-   * `DAMP_PROOF_FREEBOARD` quotes one guide.
+   * Minimum height of the sill above the paving [length], more than 0 and at most 100 m. You choose
+   * it; `DAMP_PROOF_FREEBOARD` quotes one guide.
    */
   readonly minimumClearance: LengthInput;
-  /** A level off the wall, to check that water runs away from it. Default: not checked. */
+  /** A level away from the wall, to check that water runs away from it. Default: not checked. */
   readonly away?: LevelAwayInput;
   /** Uncertainty of a difference of two levels [length], 0 to 10 m. Default: 0. */
   readonly uncertainty?: LengthInput;
@@ -50,25 +50,25 @@ const OPTIONS = shapeOf<SillClearanceOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** How far paving stays below a sill, a slab or a damp-proof course. */
+/** Clearance of a sill, slab edge or damp-proof course above the paving. */
 export interface SillClearance extends Worked {
-  /** Sill less finished grade; negative where the paving is higher. */
+  /** Sill less finished grade; negative if the paving is higher. */
   readonly clearance: Length;
-  /** Clearance less the minimum; negative where it is not enough. */
+  /** Clearance less the minimum; negative if it is not enough. */
   readonly margin: Length;
-  /** By how much to lower the paving; 0 where the clearance is enough. */
+  /** Lower the paving by this; 0 if the clearance is enough. */
   readonly shortfall: Length;
   /** The worse of the clearance and the fall away from the wall. */
   readonly verdict: Verdict;
-  /** Fall away from the wall; null if no level off the wall is given. */
+  /** Fall away from the wall; null if no level away from it is given. */
   readonly fallAway: SlopeCheck | null;
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Clearance of a sill above the paving, `clearance = sill - finished grade at the wall`, against the
- * minimum that you give, and the fall away from the wall against the minimum for hard surfaces at a
+ * Clearance of a sill above the paving, `clearance = sill - finished grade at the wall`, against
+ * your minimum, and the fall away from the wall against the minimum for hard surfaces at a
  * foundation.
  *
  * @param options - see {@link SillClearanceOptions}

@@ -12,23 +12,29 @@ export interface SlopeLimitCheck {
   readonly limit: 'minimum' | 'maximum';
   /** The limit. */
   readonly value: Slope;
-  /** How far the slope is on the right side of the limit; negative on the wrong side. */
+  /** Margin to the limit; negative if the slope is out of limits. */
   readonly margin: Slope;
-  /** Whether the slope is within this limit. */
+  /** Verdict on this limit. */
   readonly verdict: Verdict;
-  /** Where the limit is printed; `caller` for one of your own. */
+  /** Where the limit is printed; `caller` for your own. */
   readonly source: SourceId | 'caller';
-  /** How far the limit can be traced; `caller` for one of your own. */
+  /** How far the limit can be traced; `caller` for your own. */
   readonly status: SourceStatus | 'caller';
 }
 
 /** One limit of a slope, and where it comes from. Internal. */
 export type SlopeLimit = Pick<SlopeLimitCheck, 'limit' | 'value' | 'source' | 'status'>;
 
+/** How far a slope is on the right side of a limit; negative on the wrong side. Internal. */
+export const marginTo = (
+  { limit, value }: Pick<SlopeLimit, 'limit' | 'value'>,
+  fall: Slope,
+): Slope => (limit === 'minimum' ? fall.minus(value) : value.minus(fall.abs()));
+
 /** The published limits for a purpose. Internal. */
 export function limitsOf(purpose: SlopePurpose): SlopeLimit[] {
-  const { least, most } = SLOPE_LIMITS[purpose];
-  return [...published('minimum', least), ...published('maximum', most)];
+  const { minimum, maximum } = SLOPE_LIMITS[purpose];
+  return [...published('minimum', minimum), ...published('maximum', maximum)];
 }
 
 function published(limit: SlopeLimit['limit'], figure: ReferenceValue | undefined): SlopeLimit[] {

@@ -14,7 +14,7 @@ export function slopeNote({ limit, value, verdict }: SlopeLimitCheck, fall: Slop
   return `${subject}, too close to ${rule} to tell. Take more readings, then check again.`;
 }
 
-/** Two slopes in percent, with as many decimals as it takes to tell them apart. */
+/** Two slopes in percent, with enough decimals to tell them apart. */
 function inPercent(a: Slope, b: Slope, places = 2): readonly [string, string] {
   const [first, second] = [asPercent(a, places), asPercent(b, places)];
   const areApart = first !== second || a.equals(b) || places === MOST_PLACES;

@@ -7,11 +7,11 @@ import { cross, dot } from '../units/vector.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { directionOf } from './azimuth.js';
 
-/** A plane, and the direction in which it is crossed. */
+/** A plane and a direction of travel. */
 export interface SlopesAlongOptions {
-  /** Slope along x [slope], positive where it rises with x, as `planeThrough` gives it; up to 10. */
+  /** Slope along x [slope], positive if it rises with x, as `planeThrough` gives it; up to 10. */
   readonly gradeX: SlopeInput;
-  /** Slope along y [slope], positive where it rises with y; up to 10 either way. */
+  /** Slope along y [slope], positive if it rises with y; up to 10 either way. */
   readonly gradeY: SlopeInput;
   /** Direction of travel [angle, clockwise from +y], up to ten turns either way. */
   readonly travel: AngleInput;
@@ -25,9 +25,9 @@ const OPTIONS = shapeOf<SlopesAlongOptions>()({
 
 /** The slopes of a plane along a direction and across it. */
 export interface SlopesAlong extends Worked {
-  /** Along the direction, positive where it rises. */
+  /** Slope along the direction, positive if it rises. */
   readonly longSlope: Slope;
-  /** Across it, positive where it rises to the left. */
+  /** Slope across it, positive if it rises to the left. */
   readonly crossSlope: Slope;
 }
 

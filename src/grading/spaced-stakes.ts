@@ -22,7 +22,7 @@ export function spacedStakes(
 ): SpacedStake[] {
   const stations = [...anchors.map(({ station }) => station), ...(end === undefined ? [] : [end])];
   const gaps = stations.slice(1).map((station, k) => station.minus(stations[k] ?? station));
-  // too many are refused before any is made
+  // too many are refused before any are made
   if (gaps.length > 0) countParts(sum(gaps), spacing, PARTS);
   return anchors.flatMap((anchor, k): SpacedStake[] => {
     const gap = gaps[k];

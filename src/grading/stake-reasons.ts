@@ -2,7 +2,7 @@ import type { Length } from '../units/quantity.js';
 import type { EdgePath } from './edge-path.js';
 import type { GradeLine } from './grade-line.js';
 
-/** Why a stake is needed, the weightiest reason first. */
+/** Why a stake is needed, the most important reason first. */
 const KINDS = [
   'start',
   'end',
@@ -20,11 +20,11 @@ export type StakeReasonKind = (typeof KINDS)[number];
 
 /** A reason for a stake. */
 export interface StakeReason {
-  /** What it is, as a code word. */
+  /** Code of the reason. */
   readonly kind: StakeReasonKind;
-  /** What it is, in words: `high point`, or the reason given for a named place. */
+  /** The reason in words: `high point`, or the words given for a named place. */
   readonly text: string;
-  /** The station that needs the stake; a merged stake may be a little off it. */
+  /** The station that needs the stake; a merged stake may be slightly off it. */
   readonly station: Length;
 }
 
@@ -32,7 +32,7 @@ export interface StakeReason {
 export interface Anchor {
   /** Distance along the edge. */
   readonly station: Length;
-  /** Why it needs one, the weightiest reason first. */
+  /** Why it needs one, the most important reason first. */
   readonly reasons: readonly StakeReason[];
 }
 
@@ -60,7 +60,10 @@ export function levelReasons(line: GradeLine): StakeReason[] {
   ];
 }
 
-/** Stations in order; those no further apart than a distance become one, at the weightiest. Internal. */
+/**
+ * Stations in order; those no farther apart than a distance become one, at the most important.
+ * Internal.
+ */
 export function anchorsOf(reasons: readonly StakeReason[], mergeWithin: Length): Anchor[] {
   const groups: { weightiest: StakeReason; readonly reasons: StakeReason[] }[] = [];
   for (const reason of [...reasons].sort(byStation)) {
@@ -81,7 +84,7 @@ export function anchorsOf(reasons: readonly StakeReason[], mergeWithin: Length):
 const isNear = (reason: StakeReason, to: StakeReason, within: Length): boolean =>
   reason.station.minus(to.station).compare(within) <= 0;
 
-/** In order of stations, the weightiest reason first. */
+/** In order of stations, the most important reason first. */
 function byStation(a: StakeReason, b: StakeReason): number {
   const order = a.station.compare(b.station);
   return order === 0 ? weight(a) - weight(b) : order;

@@ -10,15 +10,15 @@ import { NO_SLOPE } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { countParts } from './count-parts.js';
 
-/** A rise, and the steps that are to climb it. */
+/** A rise, and the steps that climb it. */
 export interface StepLayoutOptions {
-  /** From the walk below to the walk above [length], more than 0 and at most 100 m. */
+  /** Height from the lower walk to the upper walk [length], more than 0 and at most 100 m. */
   readonly rise: LengthInput;
   /** Maximum height of a riser [length], more than 0 and at most 100 m. */
   readonly maximumRiser: LengthInput;
   /** Depth of a tread from front to back [length], more than 0 and at most 100 m. */
   readonly tread: LengthInput;
-  /** Fall of a tread to its front, so that water runs off [slope], 0 to 10. Default: level. */
+  /** Fall of a tread to its front, which sheds water [slope], 0 to 10. Default: level. */
   readonly treadFall?: SlopeInput;
 }
 
@@ -33,9 +33,9 @@ const OPTIONS = shapeOf<StepLayoutOptions>()({
 export interface StepComfort {
   /** Two risers and a tread. */
   readonly value: Length;
-  /** No more than this is comfortable. */
+  /** Maximum for comfort. */
   readonly maximum: Length;
-  /** True where the value is no more than the maximum. */
+  /** True if the value is no more than the maximum. */
   readonly isComfortable: boolean;
 }
 
@@ -49,7 +49,7 @@ export interface StepLayout extends Worked {
   readonly riser: Length;
   /** Depth of a tread, as given. */
   readonly tread: Length;
-  /** How much a tread rises from front to back. */
+  /** Rise of a tread from front to back. */
   readonly treadRise: Length;
   /** Plan length of all treads. */
   readonly run: Length;
@@ -62,9 +62,9 @@ const MAXIMUM_COMFORT = referenceQuantity('length', STEP_COMFORT);
 const MOST_RISERS = 1000;
 
 /**
- * Equal steps in a walk. Treads that fall to their front take up a part of the rise:
- * `n = ceil((H + s T) / (R0 + s T))`, `R = (H - (n - 1) s T) / n`, `run = (n - 1) T`, with the rule of
- * comfort `2 R + T <= 25 in`.
+ * Equal steps in a walk. Treads that fall to their front take up part of the rise:
+ * `n = ceil((H + s T) / (R0 + s T))`, `R = (H - (n - 1) s T) / n`, `run = (n - 1) T`, with the rule
+ * of comfort `2 R + T <= 25 in`.
  *
  * @param options - see {@link StepLayoutOptions}
  * @returns number of risers and treads, riser, run [length], comfort
@@ -89,7 +89,7 @@ export function stepLayout(options: StepLayoutOptions): StepLayout {
   const treads = risers - 1;
   const left = rise.minus(treadRise.times(treads));
   if (left.isNegative() || left.isZero()) {
-    const why = 'the treads alone climb the whole rise. Give a smaller fall';
+    const why = 'the fall of the treads alone makes up the whole rise. Write a smaller fall';
     throw fault('OUT_OF_RANGE', why, {}, ['treadFall']);
   }
   const riser = left.dividedBy(risers);

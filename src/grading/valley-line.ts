@@ -49,13 +49,15 @@ export interface ValleyLineOptions {
   /** The second plane, likewise. */
   readonly second: PlaneInput;
   /**
-   * A place where the first plane is built, well off the line: it decides between valley and ridge.
+   * A point where the first plane is built, well off the line. It decides between valley and ridge.
    * Default: the point of the first plane.
    */
   readonly inFirst?: PlanPointInput;
-  /** Edges that the line may meet: points in order, 2 to 10 000; closed 3 or more. Default: none. */
+  /**
+   * Edges that the line may meet: 2 to 10 000 points in order, at least 3 if closed. Default: none.
+   */
   readonly path?: readonly PlanPointInput[];
-  /** True where the edges run back to the first point. Default: true. */
+  /** True if the edges run back to the first point. Default: true. */
   readonly closed?: boolean;
 }
 
@@ -74,9 +76,9 @@ export interface ValleyLine extends Worked {
    * crosses the line, or runs along it.
    */
   readonly kind: 'valley' | 'ridge' | 'break';
-  /** How the surface bends over the line: hollow or humped. */
+  /** Shape of the surface across the line: hollow (sag) or humped (crest). */
   readonly shape: 'sag' | 'crest';
-  /** A point of the line: the nearest one to the point of the first plane. */
+  /** The point of the line nearest to the point of the first plane. */
   readonly point: SurfacePoint;
   /** Fall of the line itself, not negative. It is flatter than either plane. */
   readonly slope: Slope;
@@ -114,12 +116,18 @@ export function valleyLine(options: ValleyLineOptions): ValleyLine {
   const [first, second] = [pointedPlane(read.first), pointedPlane(read.second)];
   const bend = minus(first.gradient, second.gradient);
   if (isZero(bend)) {
-    throw fault('PLANES_PARALLEL', 'both planes slope the same way', {}, ['second']);
+    throw fault(
+      'PLANES_PARALLEL',
+      'both planes slope the same way, so they do not meet in a line. Check the grades',
+      {},
+      ['second'],
+    );
   }
   const gap = (p: PlanPoint): Ratio => subtractRatios(heightOf(first, p), heightOf(second, p));
   const side = signOfRatio(gap(read.inFirst ?? first.point));
   if (side === 0) {
-    const why = 'both planes are at one elevation here. Give a place well inside the first plane';
+    const why =
+      'both planes have the same elevation here. Give a point well inside the first plane';
     throw fault('SIDE_UNKNOWN', why, {}, ['inFirst']);
   }
   const along = downAlong(first.gradient, bend);
@@ -142,7 +150,7 @@ export function valleyLine(options: ValleyLineOptions): ValleyLine {
   return withWorking(line, () => [lineStep(first.gradient, second.gradient, slope)]);
 }
 
-/** The direction of the line, downhill where it has one. */
+/** The direction of the line, downhill if it falls. */
 function downAlong(gradient: Vector, bend: Vector): Vector {
   const along = { x: negateRatio(bend.y), y: bend.x };
   return signOfRatio(dot(gradient, along)) > 0 ? opposite(along) : along;

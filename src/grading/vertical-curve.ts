@@ -11,7 +11,7 @@ import { given, withWorking, type Worked } from '../working.js';
 import type { GradePoint } from './grade-points.js';
 import { shareOf, slopeBetween } from './slope-between.js';
 
-/** A point that a curve is laid from. */
+/** The start or intersection of a curve. */
 export interface VerticalCurvePointInput {
   /** Distance along the line [length], up to 100 km either way. */
   readonly station: LengthInput;
@@ -19,11 +19,11 @@ export interface VerticalCurvePointInput {
   readonly elevation: LengthInput;
 }
 
-/** How fast the grade may change along a curve. */
+/** Maximum rate of change of grade along a curve. */
 export interface ChangePerInput {
   /** Maximum change of grade [slope], more than 0 and at most 10. */
   readonly change: SlopeInput;
-  /** Distance over which it may change by that [length], more than 0 and at most 100 km. */
+  /** Distance for that change [length], more than 0 and at most 100 km. */
   readonly distance: LengthInput;
 }
 
@@ -31,15 +31,17 @@ export interface ChangePerInput {
 export interface VerticalCurveOptions {
   /** Where the curve starts. Give this or `intersection`. */
   readonly start?: VerticalCurvePointInput;
-  /** Where the straight grades would meet. Give this or `start`. */
+  /** Where the straight grades meet. Give this or `start`. */
   readonly intersection?: VerticalCurvePointInput;
-  /** Grade before the curve [slope], positive where it rises; up to 10 either way. */
+  /** Grade before the curve [slope], positive if it rises; up to 10 either way. */
   readonly before: SlopeInput;
-  /** Grade after the curve [slope], positive where it rises; up to 10 either way. */
+  /** Grade after the curve [slope], positive if it rises; up to 10 either way. */
   readonly after: SlopeInput;
   /** Plan length of the curve [length], more than 0 and at most 100 km. Give this or `changePer`. */
   readonly length?: LengthInput;
-  /** How fast the grade may change: the curve is as short as that allows. Give this or `length`. */
+  /**
+   * Maximum rate of change of grade; the curve is as short as that allows. Give this or `length`.
+   */
   readonly changePer?: ChangePerInput;
 }
 
@@ -64,9 +66,9 @@ const OPTIONS = shapeOf<VerticalCurveOptions>()({
 
 /** The curve at a station. */
 export interface CurveAt extends GradePoint {
-  /** Grade there, positive where it rises. */
+  /** Grade there, positive if it rises. */
   readonly grade: Slope;
-  /** True before or beyond the curve, where its straight grades are extended. */
+  /** True if the station is off the curve, where its straight grades are extended. */
   readonly extrapolated: boolean;
 }
 
@@ -76,19 +78,21 @@ export interface VerticalCurve extends Worked {
   readonly length: Length;
   /** Where the curve starts. */
   readonly start: GradePoint;
-  /** Where the straight grades would meet. */
+  /** Where the straight grades meet. */
   readonly intersection: GradePoint;
   /** Where the curve ends. */
   readonly end: GradePoint;
   /** `crest`: humped; `sag`: hollow; `straight`: both grades are the same. */
   readonly kind: 'crest' | 'sag' | 'straight';
-  /** High or low point, where the grade is zero within the curve; null if there is none. */
+  /** High or low point within the curve, where the grade is zero; null if there is none. */
   readonly turningPoint: GradePoint | null;
-  /** How far the middle of the curve is below the straight grades of a crest, or above those of a sag. */
+  /**
+   * Offset of the middle of the curve: below the straight grades at a crest, above them in a sag.
+   */
   readonly middleOffset: Length;
   /** Elevation at any station. Off the curve its straight grades are extended; `at` flags it. */
   readonly elevationAt: (station: LengthInput) => Length;
-  /** Elevation and grade at any station, with a flag off the curve. */
+  /** Elevation and grade at any station; flagged off the curve. */
   readonly at: (station: LengthInput) => CurveAt;
 }
 
@@ -181,7 +185,7 @@ function curveOf(read: Values<typeof OPTIONS>): Curve {
 
 const NOWHERE: GradePoint = Object.freeze({ station: NO_LENGTH, elevation: NO_LENGTH });
 
-/** The length over which a grade may change by so much. */
+/** The length that a change of grade needs. */
 const shortest = (bend: Slope, per: Values<typeof CHANGE_PER> | undefined): Length =>
   per === undefined ? NO_LENGTH : per.distance.times(bend).dividedBy(per.change);
 
@@ -215,7 +219,7 @@ function onCurve({ start, length, before, after }: Curve, station: Length) {
 
 function turningPointOf(curve: Curve): GradePoint | null {
   const { before, after, start, length } = curve;
-  // a grade of zero at an end is no turn: the line continues level
+  // a grade of zero at an end is not a turning point: the line continues level
   if (before.isZero() || after.isZero() || before.isNegative() === after.isNegative()) return null;
   const x = length.times(before).dividedBy(before.minus(after));
   const { station, elevation } = onCurve(curve, start.station.plus(x));

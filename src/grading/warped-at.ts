@@ -4,17 +4,17 @@ import { shareOf, slopeBetween } from './slope-between.js';
 
 /** Grades of the four edges of a warped surface. */
 export interface WarpedGrades {
-  /** Right edge, positive where it rises from start to end. */
+  /** Right edge, positive if it rises from start to end. */
   readonly right: Slope;
-  /** Left edge, positive where it rises from start to end. */
+  /** Left edge, positive if it rises from start to end. */
   readonly left: Slope;
-  /** Edge at the start, positive where it rises from right to left. */
+  /** Edge at the start, positive if it rises from right to left. */
   readonly start: Slope;
-  /** Edge at the end, positive where it rises from right to left. */
+  /** Edge at the end, positive if it rises from right to left. */
   readonly end: Slope;
 }
 
-/** A warped surface at a place. */
+/** A warped surface at a point. */
 export interface WarpedAt {
   /** Distance along the right edge from the start. */
   readonly station: Length;
@@ -22,13 +22,13 @@ export interface WarpedAt {
   readonly offset: Length;
   /** Elevation there. */
   readonly elevation: Length;
-  /** Slope along the length there, positive where it rises. */
+  /** Slope along the length there, positive if it rises. */
   readonly longSlope: Slope;
-  /** Slope across there, positive where it rises to the left. */
+  /** Slope across there, positive if it rises to the left. */
   readonly crossSlope: Slope;
   /** Steepest slope there, not negative. */
   readonly steepest: Slope;
-  /** True outside the four corners, where the surface is extended. */
+  /** True if the point is outside the four corners, where the surface is extended. */
   readonly extrapolated: boolean;
 }
 
@@ -41,12 +41,12 @@ interface Surface {
   readonly twist: Length;
 }
 
-/** A warped surface at a place that has been read. Internal. */
+/** A warped surface at a point that has been read. Internal. */
 export function warpedAt(
   { origin, grades, length, width, twist }: Surface,
   { station, offset }: { readonly station: Length; readonly offset: Length },
 ): WarpedAt {
-  // along the right edge, then across, with what the twist adds to both
+  // along the right edge, then across, with the effect of the twist on both
   const twisted = shareOf(shareOf(twist, station, length), offset, width);
   const elevation = origin
     .plus(station.times(grades.right))

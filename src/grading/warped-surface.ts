@@ -41,11 +41,11 @@ export interface WarpedSurfaceOptions {
   readonly width: LengthInput;
   /** Elevations of the four corners. */
   readonly corners: WarpedCornersInput;
-  /** A paver, to see how far it rocks. Default: not checked. */
+  /** A paver, to find out how much it rocks. Default: not checked. */
   readonly paver?: PaverSizeInput;
 }
 
-/** A place on a warped surface. */
+/** A point on a warped surface. */
 export interface WarpedPlaceInput {
   /** Distance along the right edge from the start [length], up to 100 km either way. */
   readonly station: LengthInput;
@@ -74,15 +74,15 @@ const PLACE = shapeOf<WarpedPlaceInput>()({
   offset: quantity(STATION),
 });
 
-/** A surface between four corner levels that need not lie in a plane. */
+/** A surface between four corner levels that need not be in one plane. */
 export interface WarpedSurface extends Worked {
-  /** How far the corners are out of one plane: `startRight - endRight + endLeft - startLeft`. */
+  /** Distance of the corners out of one plane: `startRight - endRight + endLeft - startLeft`. */
   readonly twist: Length;
-  /** True where the four corners lie in one plane. */
+  /** True if the four corners are in one plane. */
   readonly isPlane: boolean;
   /** Grades of the four edges. */
   readonly grades: WarpedGrades;
-  /** The lowest corner, or several of one elevation. Water runs to it. */
+  /** The lowest corner, or several at the same elevation. Water runs to it. */
   readonly lowCorners: readonly WarpedCorner[];
   /** Elevation at the centre. */
   readonly centre: Length;
@@ -90,22 +90,26 @@ export interface WarpedSurface extends Worked {
   readonly steepest: Slope;
   /** Flattest slope anywhere on the surface, not negative. */
   readonly flattest: Slope;
-  /** True where the long slope rises on one side and falls on the other. */
+  /** True if the long slope rises on one side and falls on the other. */
   readonly longTurns: boolean;
-  /** True where the cross slope rises at one end and falls at the other. */
+  /** True if the cross slope rises at one end and falls at the other. */
   readonly crossTurns: boolean;
-  /** How far a corner of one paver is off the plane of its others; null if no paver is given. */
+  /**
+   * Rock of a paver: distance of one corner from the plane of the others; null if no paver is
+   * given.
+   */
   readonly paverRock: Length | null;
-  /** Elevation at any place. Outside the corners the surface is extended; `at` flags it. */
+  /** Elevation at any point. Outside the corners the surface is extended; `at` flags it. */
   readonly elevationAt: (place: WarpedPlaceInput) => Length;
-  /** Elevation and slopes at any place, with a flag outside the corners. */
+  /** Elevation and slopes at any point; flagged outside the corners. */
   readonly at: (place: WarpedPlaceInput) => WarpedAt;
 }
 
 /**
  * The warped surface over a rectangle with four corner levels, straight along and across:
  * `z(u, v) = z00 (1-u)(1-v) + z10 u (1-v) + z11 u v + z01 (1-u) v`. Exact. A string along or across
- * lies on it; a string from corner to corner is off it by a quarter of the twist at the middle.
+ * the surface lies on it. A string from corner to corner is off it by a quarter of the twist at the
+ * middle.
  *
  * @param options - see {@link WarpedSurfaceOptions}
  * @returns twist, centre [length], grades of the edges, steepest and flattest slope [slope], low
@@ -170,7 +174,7 @@ function lowCornersOf(corners: Values<typeof OPTIONS>['corners']): WarpedCorner[
   return names.filter((name) => names.every((other) => corners[name].compare(corners[other]) <= 0));
 }
 
-/** The long slope depends on the offset alone and the cross slope on the station alone. */
+/** The long slope depends only on the offset, the cross slope only on the station. */
 function extremes({ right, left, start, end }: WarpedGrades) {
   return {
     steepest: steepestOf(exactOf(larger(start, end)), exactOf(larger(right, left))),

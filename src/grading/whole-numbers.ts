@@ -8,8 +8,8 @@ export interface WholeNumbers {
 }
 
 /**
- * Brings exact values onto one common divisor, `value(i) = whole(i) / scale`, so that thirds of an
- * inch and survey feet add up without their divisors growing at every sum. Internal.
+ * Brings exact values to one common divisor, `value(i) = whole(i) / scale`, so thirds of an inch
+ * and survey feet add up without their divisors growing at every sum. Internal.
  */
 export function inWholeNumbers(values: readonly Ratio[]): WholeNumbers {
   const terms = values.map(lowestTerms);
@@ -25,7 +25,7 @@ export const ratioOfWhole = (n: bigint, d: bigint): Ratio => fractionOf(n, d);
 
 /**
  * Solves `a x = b` in whole numbers, without fractions on the way: `x(i) = whole(i) / scale`.
- * Undefined where the equations do not decide. Internal.
+ * Undefined if the equations do not decide. Internal.
  */
 export function solveWhole(
   a: readonly (readonly bigint[])[],

@@ -21,7 +21,7 @@ export interface ErrorOverDistanceInput {
 
 /** Accuracy of an instrument as an angle. */
 export interface BeamAngleInput {
-  /** How far the beam may be off level [angle], 0 to 1 degree. */
+  /** Angle by which the beam may be off level [angle], 0 to 1 degree. */
   readonly angle: AngleInput;
   /** Not with `angle`. */
   readonly error?: never;

@@ -6,15 +6,15 @@ import { correctionsOf } from './spread-misclosure.js';
 
 /** A reading of the day with its level. */
 export interface DayShot {
-  /** What the rod stood on. */
+  /** Point the rod stood on. */
   readonly point: string;
-  /** Elevation from the height of instrument of the morning. */
+  /** Elevation from the height of instrument in the morning. */
   readonly elevation: Length;
   /** `check`: on a known mark; `suspect`: shot after the last good check; `good`: any other. */
   readonly status: 'good' | 'suspect' | 'check';
-  /** What the adjustment adds; null where the shot is not adjusted. */
+  /** Correction from the adjustment; null if the shot is not adjusted. */
   readonly correction: Length | null;
-  /** Elevation with the correction; null where the shot is not adjusted. */
+  /** Elevation with the correction; null if the shot is not adjusted. */
   readonly adjusted: Length | null;
 }
 
@@ -39,7 +39,7 @@ interface RunStart {
   readonly at: Ratio;
 }
 
-/** The shots in runs that each end with a check; nothing is left over for the last run. */
+/** The shots in runs that each end with a check. */
 function runsOf(shots: readonly LevelledShot[]): LevelledShot[][] {
   const runs: LevelledShot[][] = [[]];
   for (const shot of shots) {
@@ -57,7 +57,7 @@ const suspectShot = ({ point, elevation, known }: LevelledShot): DayShot => ({
   adjusted: null,
 });
 
-/** Spreads what a run added to the misclosure evenly over it. */
+/** Spreads the change in misclosure of a run evenly over it. */
 function adjustRun(run: readonly LevelledShot[], start: RunStart, miss: Length): DayShot[] {
   const along = run.map(({ at }) => subtractRatios(at, start.at));
   const more = correctionsOf(miss.minus(start.miss), along);

@@ -7,7 +7,7 @@ import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { allowedBy, misclosureRule, type MisclosureRule } from './misclosure-rule.js';
 
-/** A rule, and the line of levels that it is for. */
+/** A rule, and a line of levels. */
 export interface AllowableMisclosureOptions {
   /** The rule. You choose it; `MISCLOSURE_RULES` quotes some. */
   readonly rule: MisclosureRule;
@@ -23,7 +23,7 @@ const OPTIONS = shapeOf<AllowableMisclosureOptions>()({
   distance: optional(quantity(DISTANCE)),
 });
 
-/** The misclosure that a line of levels may have. */
+/** Allowable misclosure of a line of levels. */
 export interface AllowableMisclosure extends Worked {
   /** Allowable misclosure, up or down. */
   readonly allowable: Length;

@@ -19,7 +19,7 @@ export const allowance: Field<Allowance> = custom((reader, value, path) =>
 export const isByDistance = (allowed: Allowance | undefined): boolean =>
   allowed !== undefined && isRule(allowed) && allowed.per !== 'set-up';
 
-/** The misclosure that is allowed over a line of levels; null where none was given. Internal. */
+/** The misclosure that is allowed over a line of levels; null if none was given. Internal. */
 export function allowableOver(
   allowed: Allowance | undefined,
   line: { readonly setUps: number; readonly distance: Length },

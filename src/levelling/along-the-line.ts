@@ -2,7 +2,7 @@ import type { FieldPath } from '../errors.js';
 import type { Reader } from '../input/reader.js';
 import { isQuantity, type Length } from '../units/quantity.js';
 
-/** How far along a line of levels a point is: a number of set-ups, or a distance. */
+/** Position along a line of levels: a number of set-ups, or a distance. */
 type Along = number | Length;
 
 /**
@@ -22,13 +22,13 @@ export function checkAlong(
       const message = 'set-ups and distances are mixed. Give set-ups for all points, or distances';
       reader.fail('WRONG_TYPE', at, message);
     } else if (isLess(along, line[k - 1])) {
-      const message = 'less than at the point before. List the points in order from the start';
+      const message = 'is less than at the point before. List the points in order from the start';
       reader.fail('NOT_INCREASING', at, message);
     }
   });
   const last = line.at(-1);
   if (last === undefined || !isNothing(last)) return;
-  const message = 'must be more than zero at the closing mark. Count from the start';
+  const message = 'is not greater than zero at the closing mark. Count from the start';
   reader.fail('NOT_POSITIVE', [...path, line.length - 1, 'along'], message);
 }
 

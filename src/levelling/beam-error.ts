@@ -10,9 +10,12 @@ import { accuracy, beamSlope, type AccuracyInput } from './accuracy.js';
 export interface BeamErrorOptions {
   /** Distance from the instrument [length], more than 0 and at most 10 km. */
   readonly distance: LengthInput;
-  /** What the maker states for each axis. */
+  /** Accuracy of each axis, as the maker states it. */
   readonly accuracy: AccuracyInput;
-  /** An error, to find the distance that leads to it [length], more than 0 and at most 10 m. Default: none. */
+  /**
+   * An error, to find the distance at which it is reached [length], more than 0 and at most 10 m.
+   * Default: none.
+   */
   readonly limit?: LengthInput;
 }
 
@@ -22,11 +25,14 @@ const OPTIONS = shapeOf<BeamErrorOptions>()({
   limit: optional(quantity(TOLERANCE_OF_SOME)),
 });
 
-/** What a beam that is not quite level does to elevations. */
+/** Effect on elevations of a beam that is not quite level. */
 export interface BeamError extends Worked {
-  /** How far off the beam can be at the distance. */
+  /** Maximum error of the beam at the distance. */
   readonly error: Length;
-  /** How far off two points can be against each other, each at the distance, on opposite sides. */
+  /**
+   * Maximum error in the height difference of two points at the distance, on opposite sides of the
+   * instrument.
+   */
   readonly between: Length;
   /** Distance at which the error reaches `limit`; null if none is given. */
   readonly maximumDistance: Length | null;
@@ -53,7 +59,7 @@ export function beamError(options: BeamErrorOptions): BeamError {
   const read = readOptions(options, OPTIONS, (reader, values, path) => {
     const { accuracy: stated, limit } = values;
     if (stated === undefined || limit === undefined || !beamSlope(stated).isZero()) return;
-    const why = 'a beam without error never reaches the limit. Give an error, or leave out limit';
+    const why = 'a beam without error never reaches a limit. Give an error, or leave out limit';
     reader.fail('NOT_POSITIVE', [...path, 'accuracy'], why);
   });
   const { distance, limit } = read;

@@ -8,9 +8,12 @@ export interface BenchmarkCheck {
   readonly point: string;
   /** Computed less known. */
   readonly misclosure: Length;
-  /** Change since the check before: positive where the line of sight sank, negative where it rose. */
+  /**
+   * Change in misclosure since the previous check: positive if the line of sight dropped, negative
+   * if it rose.
+   */
   readonly change: Length;
-  /** True where the misclosure is within the allowable. */
+  /** True if the misclosure is within the allowable. */
   readonly isAccepted: boolean;
 }
 
@@ -19,11 +22,14 @@ export interface LevelledShot extends ReadShot {
   readonly elevation: Length;
 }
 
+/** Computed less known. Internal. */
+export const missAt = (elevation: Length, known: Length): Length => elevation.minus(known);
+
 /** Computed less known; undefined for a shot that is no check. Internal. */
 export const missOf = ({ elevation, known }: LevelledShot): Length | undefined =>
-  known === undefined ? undefined : elevation.minus(known);
+  known === undefined ? undefined : missAt(elevation, known);
 
-/** True where a misclosure is within the allowable. Internal. */
+/** True if a misclosure is within the allowable. Internal. */
 export const isWithin = (miss: Length, allowable: Length): boolean =>
   miss.abs().compare(allowable) <= 0;
 

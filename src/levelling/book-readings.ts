@@ -2,23 +2,23 @@ import type { FieldPath } from '../errors.js';
 import type { GivenEntry } from '../input/given-entries.js';
 import type { Reader } from '../input/reader.js';
 
-/** What can be wrong with the readings of a row, and the words for it. */
+/** Faults in the readings of a row, and their messages. */
 const WHY = {
   'first-row': 'the first row has a backsight on the starting mark, and no other reading',
   'no-reading': 'the row has no reading. Give back, intermediate or fore',
   'sight-not-alone':
     'an intermediate sight is alone on its row. A turning point has a foresight and a backsight',
-  'back-alone': 'a backsight on a new point. Read a foresight on it first',
+  'back-alone': 'this is a backsight on a new point. Read a foresight on it first',
   'no-backsight':
     'the foresight before it ended the set-up. Give the backsight that starts the next',
-  'last-row': 'a backsight on the last row, from which nothing was read. Leave it out',
+  'last-row': 'nothing was read after this backsight. Leave it out',
 } as const;
 
 /** Makes sure that each reading has a height to count from. Internal. */
 export function checkReadings(reader: Reader, rows: readonly GivenEntry[], path: FieldPath): void {
   let hasHeight = false;
   rows.forEach((row, k) => {
-    // a row that could not be read may hold anything
+    // a row that could not be read may have any readings
     if (row === null) hasHeight = true;
     if (row === null) return;
     const before = rows[k - 1];
@@ -45,7 +45,7 @@ function firstFault({ back, intermediate, fore }: NonNullable<GivenEntry>): Reas
 }
 
 interface Place {
-  /** True where the row before has the foresight on the same point. */
+  /** True if the row before has the foresight on the same point. */
   readonly isTurn: boolean;
   readonly hasHeight: boolean;
 }

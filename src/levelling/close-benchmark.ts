@@ -8,7 +8,7 @@ import { given, withWorking, type Worked } from '../working.js';
 import { adjustedShots, type DayShot } from './adjusted-shots.js';
 import { checksOf, type BenchmarkCheck } from './benchmark-checks.js';
 import { dayShots, type DayShotInput } from './day-shots.js';
-import { heightOf, heightStep, SET_UP, type SetUpInput } from './instrument-height.js';
+import { heightOf, heightStep, levelUnder, SET_UP, type SetUpInput } from './instrument-height.js';
 
 /** A day of readings from one set-up. */
 export interface CloseBenchmarkOptions extends SetUpInput {
@@ -30,7 +30,7 @@ const OPTIONS = shapeOf<CloseBenchmarkOptions>()({
   allowable: quantity(TOLERANCE_OF_SOME),
 });
 
-/** A day of readings from one set-up, closed on a known mark. */
+/** A day of readings closed on a known mark. */
 export interface ClosedDay extends Worked {
   /** Elevation of the line of sight in the morning. */
   readonly instrumentHeight: Length;
@@ -38,13 +38,13 @@ export interface ClosedDay extends Worked {
   readonly misclosure: Length;
   /** Allowable misclosure of a check, as given. */
   readonly allowable: Length;
-  /** True where every check is within the allowable. */
+  /** True if every check is within the allowable. */
   readonly isAccepted: boolean;
   /** The checks, in order. */
   readonly checks: readonly BenchmarkCheck[];
   /** The readings, in the order given. */
   readonly shots: readonly DayShot[];
-  /** Points whose levels must not be used. */
+  /** Points whose levels you must not use. */
   readonly suspects: readonly string[];
   /** What to do. */
   readonly note: string;
@@ -52,9 +52,9 @@ export interface ClosedDay extends Worked {
 
 /**
  * Closes a day of readings from one set-up on a known mark: `HI = benchmark + backsight`,
- * `misclosure = HI - closing reading - known`. Between checks within the allowable, the misclosure is
- * deducted evenly in time (or from shot to shot). What was shot after the last good check is suspect
- * and is not adjusted. A check at midday halves what you can lose.
+ * `misclosure = HI - closing reading - known`. Between checks within the allowable, the misclosure
+ * is deducted evenly in time (or from shot to shot). Shots after the last good check are suspect
+ * and are not adjusted. A check at midday halves the number of shots you can lose.
  *
  * @param options - see {@link CloseBenchmarkOptions}
  * @returns height of instrument, misclosure [length, computed less known], whether all is accepted, the
@@ -80,7 +80,10 @@ export interface ClosedDay extends Worked {
 export function closeBenchmark(options: CloseBenchmarkOptions): ClosedDay {
   const { benchmark, back, allowable, shots: read } = readOptions(options, OPTIONS);
   const instrumentHeight = heightOf({ benchmark, back });
-  const levels = read.map((shot) => ({ ...shot, elevation: instrumentHeight.minus(shot.reading) }));
+  const levels = read.map((shot) => ({
+    ...shot,
+    elevation: levelUnder(instrumentHeight, shot.reading),
+  }));
   const checks = checksOf(levels, allowable);
   const shots = adjustedShots(levels, allowable);
   const suspects = shots.flatMap(({ point, status }) => (status === 'suspect' ? [point] : []));

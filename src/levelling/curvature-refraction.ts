@@ -22,9 +22,12 @@ import { given, withWorking, type Worked } from '../working.js';
 export interface CurvatureRefractionOptions {
   /** Length of the sight [length], 0 to 100 km. */
   readonly sight: LengthInput;
-  /** Share of the curvature that refraction takes back, 0 to 0.99. Default: that of `EARTH`, 1/7. */
+  /** Share of the curvature that refraction offsets, 0 to 0.99. Default: that of `EARTH`, 1/7. */
   readonly refraction?: NumberInput;
-  /** An error, to find the sight that leads to it [length], more than 0 and at most 10 m. Default: none. */
+  /**
+   * An error, to find the sight at which it is reached [length], more than 0 and at most 10 m.
+   * Default: none.
+   */
   readonly limit?: LengthInput;
 }
 
@@ -34,13 +37,13 @@ const OPTIONS = shapeOf<CurvatureRefractionOptions>()({
   limit: optional(quantity(TOLERANCE_OF_SOME)),
 });
 
-/** What the curved earth and the bent line of sight add to a reading. */
+/** Effect of curvature and refraction on a reading. */
 export interface CurvatureRefraction extends Worked {
-  /** How far the level surface has dropped below a straight line of sight. */
+  /** Drop of the level surface below a straight line of sight. */
   readonly curvature: Length;
-  /** How much of it refraction takes back. */
+  /** Part of it that refraction offsets. */
   readonly refraction: Length;
-  /** Curvature less refraction: the reading is too large by this. */
+  /** Curvature less refraction. The reading is too large by this. */
   readonly error: Length;
   /** Sight at which the error reaches `limit`, `sqrt(limit d / (1 - m))`; null if none is given. */
   readonly maximumSight: Length | null;
@@ -49,7 +52,7 @@ export interface CurvatureRefraction extends Worked {
 /**
  * Curvature of the earth and refraction of the line of sight: `c = D^2 / d`, `r = m c`,
  * `error = c - r`, with the diameter d and the share m of `EARTH`. Under 60 m it is a quarter of a
- * millimetre, and equal sights cancel it. Close above hot paving refraction can be anything.
+ * millimetre, and equal sights cancel it. Just above hot paving, refraction is unpredictable.
  *
  * @param options - see {@link CurvatureRefractionOptions}
  * @returns curvature, refraction and error of the reading [length, + too large]; maximum sight [length,

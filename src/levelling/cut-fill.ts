@@ -9,17 +9,17 @@ import { given, withWorking, type Worked } from '../working.js';
 import { sight, sightSteps, type InstrumentHeightInput } from './instrument-height.js';
 import { reachOf, type RodReach } from './rod-targets.js';
 
-/** A reading, and the surface that the work goes to. */
+/** A reading, and the surface to work to. */
 export interface CutFillOptions {
   /** Elevation of the line of sight [length], or the set-up `{ benchmark, back }` that gives it. */
   readonly instrumentHeight: InstrumentHeightInput;
-  /** Reading on the rod where it stands [length], 0 to 20 m. */
+  /** Reading on the rod at the point [length], 0 to 20 m. */
   readonly reading: LengthInput;
-  /** Name of the surface that the work goes to, such as `subgrade`. */
+  /** Name of the surface to work to, such as `subgrade`. */
   readonly surface: string;
   /** Elevation of that surface [length], up to 10 km either way. */
   readonly target: LengthInput;
-  /** How far the ground may be off, up or down [length], 0 to 10 m. Default: not judged. */
+  /** Tolerance of the ground, up or down [length], 0 to 10 m. Default: not judged. */
   readonly tolerance?: LengthInput;
   /** Uncertainty of the cut, for the verdict [length], 0 to 10 m. Default: 0. */
   readonly uncertainty?: LengthInput;
@@ -34,15 +34,18 @@ const OPTIONS = shapeOf<CutFillOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** How much to cut or fill where the rod stands. */
+/** Cut or fill at the point of the rod. */
 export interface CutFill extends Worked {
   /** Elevation of the line of sight. */
   readonly instrumentHeight: Length;
-  /** The surface that the work goes to. */
+  /** The surface to work to. */
   readonly surface: string;
-  /** Elevation where the rod stands. */
+  /** Elevation of the ground at the rod. */
   readonly ground: Length;
-  /** Reading on the rod once the surface is made; negative above the line of sight. */
+  /**
+   * Reading on the rod when it stands on that surface; negative if the surface is above the line of
+   * sight.
+   */
   readonly gradeRod: Length;
   /** Ground less surface: cut positive, fill negative. */
   readonly cut: Length;

@@ -10,7 +10,7 @@ import { wholeRatio, type Ratio } from '../units/ratio.js';
 
 /** A reading of the day. */
 export interface DayShotInput {
-  /** What the rod stood on. */
+  /** Point the rod stood on. */
   readonly point: string;
   /** Reading on the rod [length], 0 to 20 m. */
   readonly reading: LengthInput;
@@ -59,14 +59,14 @@ export const dayShots: Field<readonly ReadShot[]> = custom((reader, value, path)
   );
   const last = given.at(-1) ?? null;
   if (last !== null && last['known'] === undefined) {
-    const why = 'missing. Close on a mark with a known elevation, and give it here';
+    const why = 'missing. Close on a mark with a known elevation, and give its elevation here';
     const params = { reason: 'no-closing-sight' };
     reader.fail('BOOK_ROW', [...path, given.length - 1, 'known'], why, params);
   }
   return reader.faults() > before ? [] : shots.map(placed);
 });
 
-/** Where no time was noted, the number of the shot counts. */
+/** Without times, the number of the shot counts. */
 const placed = ({ point, reading, known, after }: Shot, k: number): ReadShot => ({
   point,
   reading,
@@ -90,7 +90,7 @@ function checkForward(reader: Reader, times: readonly (Time | undefined)[], path
     if (after === undefined) return;
     const isLater = before === undefined ? !after.isZero() : after.compare(before) > 0;
     if (!isLater) {
-      const message = 'not later than the reading before. List the shots in order';
+      const message = 'is not later than the reading before. List the shots in order';
       reader.fail('NOT_INCREASING', [...path, k, 'after'], message);
     }
     before = after;

@@ -5,21 +5,22 @@ import { isQuantity } from '../units/quantity.js';
 import type { CutFill } from './cut-fill.js';
 
 /**
- * The instruction for a cut or fill, rounded as it is printed.
+ *
+ * The instruction for a cut or fill, as text.
  *
  * @param cutFill - the result of `cutFill`, or a surface and its cut [length, cut positive]
- * @param options - how the length is printed, as for `formatLength`
+ * @param options - how the length is printed, as for `formatLength`. Default: as it was written
  * @returns for instance `cut 45 mm to subgrade`, `fill 3/4 in to base top`; `subgrade: on grade` if the
  *   cut rounds to nothing
  * @throws `WRONG_TYPE`, `INCREMENT_UNSUITABLE`, `UNIT_UNKNOWN` and the other codes of `formatLength`
  * @example
  * const cut = length('-18 mm');
- * describeCutFill({ surface: 'base top', cut }, { as: 'mm' }) //=> 'fill 18 mm to base top'
+ * describeCutFill({ surface: 'base top', cut }) //=> 'fill 18 mm to base top'
  * describeCutFill({ surface: 'base top', cut }, { as: 'mm', nearest: '50 mm' }) //=> 'base top: on grade'
  */
 export function describeCutFill(
   cutFill: Pick<CutFill, 'surface' | 'cut'>,
-  options: FormatLengthOptions,
+  options: FormatLengthOptions = {},
 ): string {
   if (!isCutFill(cutFill)) throw fault('WRONG_TYPE', 'pass the result of cutFill()');
   if (!isPlain(options)) throw fault('WRONG_TYPE', 'expected an object { ... }', {}, ['options']);

@@ -12,19 +12,21 @@ import { verdictOf, type Verdict } from '../verdict.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { rootSumOfSquares } from './root-sum-of-squares.js';
 
-/** A random error: what it comes from, and its standard deviation. */
+/** A random error: its cause and its standard deviation. */
 export interface RandomErrorInput {
-  /** What it comes from. */
+  /** Cause of the error. */
   readonly name: string;
   /** Its standard deviation [length], 0 to 10 m. */
   readonly sigma: LengthInput;
 }
 
-/** An error that always acts one way, such as the tilt of a beam or the sag of a string. */
+/**
+ * A systematic error, which always acts one way, such as the tilt of a beam or the sag of a string.
+ */
 export interface SystematicErrorInput {
-  /** What it comes from. */
+  /** Cause of the error. */
   readonly name: string;
-  /** Positive where it makes the result too high [length], up to 10 m either way. */
+  /** Size [length], positive if it makes the result too high; up to 10 m either way. */
   readonly error: LengthInput;
 }
 
@@ -32,17 +34,16 @@ export interface SystematicErrorInput {
 export interface ErrorBudgetOptions {
   /** Random errors, 1 to 10 000. */
   readonly random: readonly RandomErrorInput[];
-  /** Errors that always act one way. Default: none. */
+  /** Systematic errors. Default: none. */
   readonly systematic?: readonly SystematicErrorInput[];
   /** Tolerance of the elevation, up or down [length], more than 0 and at most 10 m. */
   readonly tolerance: LengthInput;
   /**
-   * How many standard deviations are counted, 1 to 5. Default: that of `COVERAGE_FACTOR`, which covers
-   * about 95%.
+   * Coverage factor: number of standard deviations, 1 to 5. Default: `COVERAGE_FACTOR`, about 95%.
    */
   readonly coverage?: NumberInput;
   /**
-   * A measured deviation from the design elevation, to judge [length], positive where it is too high;
+   * A measured deviation from the design elevation, to judge [length], positive if it is too high;
    * up to 10 m either way. The systematic errors are deducted first. Default: none.
    */
   readonly deviation?: LengthInput;
@@ -60,38 +61,41 @@ const OPTIONS = shapeOf<ErrorBudgetOptions>()({
   deviation: optional(quantity(ERROR)),
 });
 
-/** What one random error adds to the whole. */
+/** Share of one random error in the total. */
 export interface ErrorShare {
-  /** What it comes from. */
+  /** Cause of the error. */
   readonly name: string;
   /** Its standard deviation. */
   readonly sigma: Length;
-  /** Its part of the squares, 0 to 1; all parts make 1, or 0 where the total is 0. */
+  /** Share of the total variance, 0 to 1. The shares add up to 1, or to 0 if the total is 0. */
   readonly share: number;
 }
 
 /** An error budget of one elevation. */
 export interface ErrorBudget extends Worked {
-  /** Random errors together: one standard deviation. */
+  /** All random errors together, as one standard deviation. */
   readonly total: Length;
   /** The total times the coverage factor. */
   readonly uncertainty: Length;
-  /** Systematic errors together. Correct the elevation by deducting this. */
+  /** All systematic errors together. Deduct this from the elevation to correct it. */
   readonly systematic: Length;
-  /** What each random error adds, in the order given. */
+  /** Share of each random error, in the order given. */
   readonly shares: readonly ErrorShare[];
-  /** Tolerance less uncertainty and systematic errors, for the work itself; negative if they exceed it. */
+  /**
+   * Tolerance that remains for the work: tolerance less uncertainty and systematic errors. Negative
+   * if they exceed it.
+   */
   readonly remaining: Length;
-  /** True where something of the tolerance remains for the work. */
+  /** True if part of the tolerance remains for the work. */
   readonly isEnough: boolean;
   /** Whether the measured deviation is within the tolerance; null if none is given. */
   readonly verdict: Verdict | null;
 }
 
 /**
- * Error budget of one elevation by root sum of squares: `s = sqrt(s1^2 + s2^2 ...)`, `U = k s`, and what
- * remains of the tolerance for the work, `L = T - U - |systematic|`. Only random errors add up
- * like that. An error that always acts one way is given separately; it is best corrected and left out.
+ * Error budget of one elevation by root sum of squares: `s = sqrt(s1^2 + s2^2 ...)`, `U = k s`, and
+ * the tolerance that remains for the work, `L = T - U - |systematic|`. Only random errors add up
+ * like that. Give systematic errors separately, or better, correct them and leave them out.
  *
  * @param options - see {@link ErrorBudgetOptions}
  * @returns total, uncertainty and systematic errors [length], the share of each random error in the
@@ -153,7 +157,7 @@ export function errorBudget(options: ErrorBudgetOptions): ErrorBudget {
 
 const USUAL_COVERAGE = ratioToDecimal(readNumber(COVERAGE_FACTOR.value));
 
-/** Part of the squares; 0 where the total is 0. */
+/** Share of the total variance; 0 if the total is 0. */
 function shareOf(sigma: Length, total: Length): number {
   if (total.isZero()) return 0;
   const [part, whole] = [exactOf(sigma), exactOf(total)];

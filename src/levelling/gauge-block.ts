@@ -26,13 +26,13 @@ const OPTIONS = shapeOf<GaugeBlockOptions>()({
 export interface GaugeBlock extends Worked {
   /** Height of the block that centres the bubble. */
   readonly block: Length;
-  /** What the error does to the slope; null if none is given. */
+  /** Effect of the error on the slope; null if no error is given. */
   readonly slopeError: Slope | null;
 }
 
 /**
- * Block under the low end of a spirit level or straightedge that sets a slope: `b = s L`. To find the
- * error of a level, turn it end for end: it is half the difference of the two readings.
+ * Block under the low end of a spirit level or straightedge that sets a slope: `b = s L`. To find
+ * the error of a level, turn it end for end. The error is half the difference of the two readings.
  *
  * @param options - see {@link GaugeBlockOptions}
  * @returns block [length], and the error of the slope `error / L` [slope]

@@ -17,15 +17,15 @@ export interface PlaceFromInstrumentInput {
   readonly y: LengthInput;
 }
 
-/** A laser with grades dialled in, and how far it is off its heading. */
+/** A laser with grades dialled in, and its heading error. */
 export interface HeadingErrorOptions {
-  /** Dialled in along x [slope], positive where it rises away from the instrument; up to 1 either way. */
+  /** Dialled in along x [slope], positive if it rises away from the instrument; up to 1 either way. */
   readonly gradeX: SlopeInput;
-  /** Dialled in along y [slope], positive where it rises; up to 1 either way. */
+  /** Dialled in along y [slope], positive if it rises; up to 1 either way. */
   readonly gradeY: SlopeInput;
-  /** How far the instrument is turned off x [angle, counter-clockwise], up to 90 degrees either way. */
+  /** Angle of the instrument off x [angle, counter-clockwise], up to 90 degrees either way. */
   readonly heading: AngleInput;
-  /** The point to work out the error for. */
+  /** The point at which to give the error. */
   readonly at: PlaceFromInstrumentInput;
 }
 
@@ -38,20 +38,20 @@ const OPTIONS = shapeOf<HeadingErrorOptions>()({
   ),
 });
 
-/** A beam with grades dialled in that is off its heading. */
+/** A dialled-in beam that is off its heading. */
 export interface HeadingError extends Worked {
-  /** Grade that the beam has along x. */
+  /** Grade of the beam along x. */
   readonly gradeX: Slope;
-  /** Grade that the beam has along y. */
+  /** Grade of the beam along y. */
   readonly gradeY: Slope;
-  /** Beam less design at the point; negative where the beam is low. */
+  /** Beam less design at the point; negative if the beam is low. */
   readonly error: Length;
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * A laser with both grades dialled in, turned by an angle b off the x of the site:
+ * Error of a laser with both grades dialled in, turned by an angle b off the x axis of the site:
  * `gx' = gx cos b - gy sin b`, `gy' = gx sin b + gy cos b`, error at a point
  * `(gx' - gx) x + (gy' - gy) y`. It grows with the distance. To 40 digits.
  *

@@ -36,6 +36,10 @@ export const SET_UP = shapeOf<SetUpInput>()({
 /** Height of instrument, the elevation of the line of sight: `HI = benchmark + backsight`. Internal. */
 export const heightOf = ({ benchmark, back }: SetUp): Length => benchmark.plus(back);
 
+/** The level that a rod stands on, `HI - reading`. Internal. */
+export const levelUnder = (instrumentHeight: Length, reading: Length): Length =>
+  instrumentHeight.minus(reading);
+
 /** A height of instrument, and the set-up that it came from. Internal. */
 export interface Sight {
   readonly height: Length;

@@ -12,7 +12,7 @@ import { given, withWorking, type Step, type Worked } from '../working.js';
 import { accuracy, beamSlope, type AccuracyInput } from './accuracy.js';
 import { rootSumOfSquares } from './root-sum-of-squares.js';
 
-/** The two marks of one axis, before and after a half turn, as heights. */
+/** The two marks of one axis, before and after a half turn. */
 export interface ReversalMarksInput {
   /** Height of the mark before the half turn [length], up to 10 km either way. */
   readonly first: LengthInput;
@@ -28,9 +28,12 @@ export interface LaserReversalOptions {
   readonly x: ReversalMarksInput;
   /** Marks of the other axis. Default: not tested. */
   readonly y?: ReversalMarksInput;
-  /** What the maker states for each axis. */
+  /** Accuracy of each axis, as the maker states it. */
   readonly accuracy: AccuracyInput;
-  /** Uncertainty of one mark [length], 0 to 10 m; two make a root sum of squares. Default: 0. */
+  /**
+   * Uncertainty of one mark [length], 0 to 10 m; the two marks add as root sum of squares. Default:
+   * 0.
+   */
   readonly uncertainty?: LengthInput;
 }
 
@@ -51,11 +54,14 @@ const OPTIONS = shapeOf<LaserReversalOptions>()({
 export interface AxisError {
   /** First mark less second. */
   readonly difference: Length;
-  /** Half of it: how far the beam is off level over the distance, positive if the first mark is high. */
+  /**
+   * Half of the difference: the error of the beam over the distance, positive if the first mark is
+   * high.
+   */
   readonly error: Length;
   /** The error as an angle. */
   readonly angle: Angle;
-  /** Whether the axis is within the accuracy. */
+  /** Verdict on the axis. */
   readonly verdict: Verdict;
 }
 
@@ -74,10 +80,10 @@ export interface LaserReversal extends Worked {
 }
 
 /**
- * 180-degree test of a rotating laser: mark the beam on one target, turn the instrument by half a turn
- * and mark it again. `error = (first - second) / 2` over the distance; the marks may differ by
- * `2 D accuracy`. Test both axes at a good distance. A level beam tells you nothing about a dialled-in
- * grade.
+ * 180-degree test of a rotating laser: mark the beam on one target, turn the instrument by half a
+ * turn and mark it again. `error = (first - second) / 2` over the distance; the marks may differ by
+ * `2 D accuracy`. Test both axes over a long distance. A level beam tells you nothing about a
+ * dialled-in grade.
  *
  * @param options - see {@link LaserReversalOptions}
  * @returns difference and error [length], angle and verdict for each axis, maximum difference of two

@@ -8,16 +8,16 @@ import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { checkReadings } from './book-readings.js';
 
-/** A row of a level book: one point and what was read on it. */
+/** A row of a level book: one point and its readings. */
 export interface LevelRowInput {
-  /** What the rod stood on. */
+  /** Point the rod stood on. */
   readonly point: string;
   /**
-   * Backsight [length, 0 to 20 m]: it gives the next set-up its height. On the row of the foresight to
-   * the same point, or alone on the row after it.
+   * Backsight [length, 0 to 20 m], which sets the height of the next set-up. Enter it on the row of
+   * the foresight to the same point, or alone on the next row.
    */
   readonly back?: LengthInput;
-  /** Intermediate sight [length, 0 to 20 m]. It is alone on its row. */
+  /** Intermediate sight [length, 0 to 20 m], alone on its row. */
   readonly intermediate?: LengthInput;
   /** Foresight [length, 0 to 20 m]: last reading of a set-up, on a turning point or the closing mark. */
   readonly fore?: LengthInput;
@@ -67,7 +67,8 @@ function checkDistances(
     const distance = row?.distance;
     if (distance === undefined) return;
     if (farthest !== undefined && distance.compare(farthest) < 0) {
-      const message = 'less than the distance of a row before. Measure from the start of the line';
+      const message =
+        'is less than the distance of a row before. Measure from the start of the line';
       reader.fail('NOT_INCREASING', [...path, k, 'distance'], message);
     }
     farthest = distance;

@@ -15,7 +15,7 @@ import { misclosureStep } from './misclosure-step.js';
 import { checkBook, reduceRows, type BookCheck, type ReducedRow } from './reduce-rows.js';
 import { correctionsOf } from './spread-misclosure.js';
 
-/** A level book as it was kept. */
+/** A level book as kept in the field. */
 export interface ReduceLevelsOptions {
   /** Elevation of the starting mark [length], up to 10 km either way. */
   readonly start: LengthInput;
@@ -27,7 +27,7 @@ export interface ReduceLevelsOptions {
   readonly rows: readonly LevelRowInput[];
   /**
    * Elevation of the closing mark [length], up to 10 km either way; the last row then needs a
-   * foresight. Default: not known, nothing is adjusted.
+   * foresight. Default: not known; nothing is adjusted.
    */
   readonly known?: LengthInput;
   /**
@@ -35,7 +35,7 @@ export interface ReduceLevelsOptions {
    * Default: none, the misclosure is not judged.
    */
   readonly allowable?: LengthInput | MisclosureRule;
-  /** What the misclosure is spread by. Default: `set-ups`. */
+  /** How the misclosure is spread. Default: `set-ups`. */
   readonly adjustBy?: 'set-ups' | 'distance';
 }
 
@@ -49,7 +49,7 @@ const OPTIONS = shapeOf<ReduceLevelsOptions>()({
 
 /** A row of the book with its level before and after the adjustment. */
 export interface LevelRow extends ReducedRow {
-  /** What the adjustment adds; 0 where there is none. */
+  /** Correction from the adjustment; 0 if there is none. */
   readonly correction: Length;
   /** Elevation with the correction. */
   readonly adjusted: Length;
@@ -67,11 +67,14 @@ export interface LevelBook extends Worked {
   readonly misclosure: Length | null;
   /** Allowable misclosure; null if none was given. */
   readonly allowable: Length | null;
-  /** True where the misclosure is within the allowable; null if either is missing. */
+  /** True if the misclosure is within the allowable; null if either is missing. */
   readonly isAccepted: boolean | null;
-  /** What the misclosure was spread by; `none` if nothing is known, or it is not accepted. */
+  /**
+   * How the misclosure was spread; `none` if no closing elevation is known, or the misclosure is
+   * not accepted.
+   */
   readonly adjustment: 'none' | 'set-ups' | 'distance';
-  /** What to think of the levels. */
+  /** What the closure says about the levels, and what to do. */
   readonly note: string;
 }
 
@@ -134,7 +137,7 @@ export function reduceLevels(options: ReduceLevelsOptions): LevelBook {
 
 type Raw = Readonly<Record<string, unknown>>;
 
-/** What the closing mark and a count by distance ask of the rows. */
+/** What a closing mark and a rule by distance require of the rows. */
 function checkClosing(
   reader: Reader,
   values: Partial<Values<typeof OPTIONS>>,
@@ -146,7 +149,7 @@ function checkClosing(
   const at = [...path, 'rows'];
   const isClosed = raw['known'] !== undefined;
   if (isClosed && last?.['intermediate'] !== undefined && last['fore'] === undefined) {
-    const why = 'missing. The closing mark has a known elevation: read a foresight on it';
+    const why = 'missing. The closing mark has a known elevation. Read a foresight on it';
     const params = { reason: 'no-closing-sight' };
     reader.fail('BOOK_ROW', [...at, rows.length - 1, 'fore'], why, params);
   }
@@ -154,7 +157,7 @@ function checkClosing(
   if (!byDistance) return;
   rows.forEach((row, k) => {
     if (k === 0 || row === null || row['distance'] !== undefined) return;
-    const why = 'missing. Give it on every row: the misclosure is counted by distance';
+    const why = 'missing. The misclosure is spread by distance. Give the distance on every row';
     reader.fail('REQUIRED', [...at, k, 'distance'], why);
   });
   checkRun(reader, values.rows ?? [], at);
@@ -163,14 +166,14 @@ function checkClosing(
 function checkRun(reader: Reader, rows: readonly BookRow[], path: FieldPath): void {
   const [first, last] = [rows[0]?.distance ?? NO_LENGTH, rows.at(-1)?.distance];
   if (last === undefined || last.compare(first) > 0) return;
-  const why = 'not beyond the first row. Measure from the start of the line';
+  const why = 'is not beyond the first row. Measure from the start of the line';
   reader.fail('NOT_INCREASING', [...path, rows.length - 1, 'distance'], why);
 }
 
 const runTo = (rows: readonly ReducedRow[], row: ReducedRow | undefined): Length =>
   (row?.distance ?? NO_LENGTH).minus(rows[0]?.distance ?? NO_LENGTH);
 
-/** How far along the line each level was taken. */
+/** Distance or set-ups along the line for each level. */
 const sharesOf = (rows: readonly ReducedRow[], adjustBy: 'set-ups' | 'distance'): Ratio[] =>
   rows.map((row) => (adjustBy === 'set-ups' ? wholeRatio(row.setUp) : exactOf(runTo(rows, row))));
 
@@ -189,7 +192,7 @@ function adjusted(
 
 function noteFor(misclosure: Length | null, isAccepted: boolean | null): string {
   if (misclosure === null) {
-    return 'No closing elevation is known, so mistakes in reading do not show. Close on a known mark.';
+    return 'No closing elevation is known, so reading mistakes do not show. Close on a known mark.';
   }
   if (isAccepted === null) {
     return 'No allowable misclosure was given. Judge the misclosure before you use the adjusted levels.';

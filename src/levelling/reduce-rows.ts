@@ -4,7 +4,7 @@ import type { BookRow } from './level-book.js';
 
 /** A row of the book with its level. */
 export interface ReducedRow {
-  /** What the rod stood on. */
+  /** Point the rod stood on. */
   readonly point: string;
   /** Backsight; null if none was read. */
   readonly back: Length | null;
@@ -16,17 +16,17 @@ export interface ReducedRow {
   readonly distance: Length | null;
   /** The set-up from which the level was taken, counted from 1; 0 for the starting mark. */
   readonly setUp: number;
-  /** Elevation of the line of sight that the backsight gives; null without a backsight. */
+  /** Elevation of the line of sight from the backsight; null without a backsight. */
   readonly instrumentHeight: Length | null;
-  /** Rise from the point before, 0 or more; null where it falls, or at the start of a set-up. */
+  /** Rise from the point before, 0 or more; null if it falls, or at the start of a set-up. */
   readonly rise: Length | null;
-  /** Fall from the point before, more than 0; null where it rises, or at the start of a set-up. */
+  /** Fall from the point before, more than 0; null if it rises, or at the start of a set-up. */
   readonly fall: Length | null;
   /** Elevation of the point, before any adjustment. */
   readonly elevation: Length;
 }
 
-/** The sums that must agree, whichever way a book is reduced. */
+/** The sums that must agree in both methods of reduction. */
 export interface BookCheck {
   /** Sum of the backsights. */
   readonly sumBack: Length;
@@ -42,7 +42,7 @@ export interface BookCheck {
   readonly riseLessFall: Length;
   /** Last elevation less first. */
   readonly lastLessFirst: Length;
-  /** True where all three differences are the same. */
+  /** True if all three differences are the same. */
   readonly agrees: boolean;
 }
 
@@ -76,7 +76,7 @@ export function reduceRows(start: Length, rows: readonly BookRow[]): ReducedRow[
   return reduced;
 }
 
-/** By rise and fall: the reading before, from the same set-up, less this one. */
+/** Rise: the previous reading from the same set-up less this one. */
 function riseOrFall(before: BookRow | undefined, row: BookRow) {
   const first = before?.back ?? before?.intermediate;
   const second = row.fore ?? row.intermediate;

@@ -39,13 +39,13 @@ export interface RodTarget {
   readonly surface: string;
   /** Elevation of the surface. */
   readonly elevation: Length;
-  /** The reading; negative where the surface is above the line of sight. */
+  /** The reading; negative if the surface is above the line of sight. */
   readonly rod: Length;
   /** Whether the rod can show it. */
   readonly reach: RodReach;
 }
 
-/** The surfaces of a build-up as readings, from finished grade down. */
+/** The rod reading of each surface of a build-up, from finished grade down. */
 export type RodTargets = readonly RodTarget[] & Worked;
 
 /**

@@ -17,11 +17,13 @@ import {
 import { squareRoot } from '../units/root.js';
 import { given, withWorking, type Worked } from '../working.js';
 
-/** How far a point of the rod is out of plumb. */
+/** A rod out of plumb. */
 export interface LeanInput {
-  /** Distance out of plumb [length], 0 or more; the rod leans by no more than 45 degrees. */
+  /** Horizontal distance out of plumb [length], 0 or more; the rod may lean up to 45 degrees. */
   readonly by: LengthInput;
-  /** From the foot to that point, along the rod [length], more than 0 and at most 10 km. */
+  /**
+   * Distance from the foot to that point, along the rod [length], more than 0 and at most 10 km.
+   */
   readonly over: LengthInput;
 }
 
@@ -31,7 +33,7 @@ export interface RodTiltOptions {
   readonly reading: LengthInput;
   /** Tilt from plumb [angle], up to 45 degrees either way. Give this or `lean`. */
   readonly tilt?: AngleInput;
-  /** How far the rod is out of plumb. Give this or `tilt`. */
+  /** Lean of the rod. Give this or `tilt`. */
   readonly lean?: LeanInput;
 }
 
@@ -50,11 +52,11 @@ const OPTIONS = shapeOf<RodTiltOptions>()({
   ),
 });
 
-/** A reading with the error of the lean. */
+/** A reading, and its error from the lean. */
 export interface RodTilt extends Worked {
-  /** Reading less true reading, not negative: a leaning rod always reads too much. */
+  /** Reading less true reading, not negative: a leaning rod always reads too high. */
   readonly error: Length;
-  /** The reading of the rod if it were plumb. */
+  /** The reading on a plumb rod. */
   readonly corrected: Length;
 }
 
@@ -83,7 +85,7 @@ export function rodTilt(options: RodTiltOptions): RodTilt {
   const error = reading.minus(corrected);
   return withWorking({ error, corrected }, () => [
     {
-      title: 'Reading of the rod if it were plumb',
+      title: 'Reading on a plumb rod',
       formula: 'r0 = r cos(t)',
       given: [
         given('r', 'reading', reading),
@@ -102,7 +104,7 @@ function cosineOf({ tilt, lean }: Values<typeof OPTIONS>): Ratio {
   return tilt === undefined ? ONE_RATIO : decimalRatio(Decimal40.cos(tilt.si));
 }
 
-/** `1 - b^2 / l^2`; negative where the lean is longer than the rod. */
+/** `1 - b^2 / l^2`; negative if the lean is longer than the rod. */
 function squaredCosine({ by, over }: Values<typeof LEAN>): Ratio {
   const sine = divideRatios(exactOf(by), exactOf(over));
   return subtractRatios(ONE_RATIO, multiplyRatios(sine, sine));

@@ -14,20 +14,20 @@ import { withWorking, type Worked } from '../working.js';
 import { checkAlong } from './along-the-line.js';
 import { misclosureStep } from './misclosure-step.js';
 
-/** A level to adjust, and how far along the line of levels it was taken. */
+/** A level to adjust, and its position along the line of levels. */
 export interface LevelToAdjust {
-  /** What the rod stood on. */
+  /** Point the rod stood on. */
   readonly point: string;
   /** Its elevation, before adjustment [length], up to 10 km either way. */
   readonly elevation: LengthInput;
   /**
-   * Number of set-ups from the start (whole, 0 to 1 000 000) for all points, or distance from the start
-   * [length, 0 to 100 km] for all. Never less than at the point before.
+   * Number of set-ups from the start (whole, 0 to 1 000 000) for all points, or distance from the
+   * start [length, 0 to 100 km] for all. It never decreases from point to point.
    */
   readonly along: number | Exclude<LengthInput, number>;
 }
 
-/** Levels of a line, and the elevation that it should close on. */
+/** Levels of a line, and the elevation it should close on. */
 export interface SpreadMisclosureOptions {
   /** Elevation of the closing mark [length], up to 10 km either way. */
   readonly known: LengthInput;
@@ -62,11 +62,11 @@ const OPTIONS = shapeOf<SpreadMisclosureOptions>()({
 
 /** A level with its share of the misclosure deducted. */
 export interface AdjustedLevel {
-  /** What the rod stood on. */
+  /** Point the rod stood on. */
   readonly point: string;
   /** Elevation before adjustment. */
   readonly elevation: Length;
-  /** What the adjustment adds. */
+  /** Correction from the adjustment. */
   readonly correction: Length;
   /** Elevation with the correction. */
   readonly adjusted: Length;

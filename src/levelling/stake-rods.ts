@@ -10,9 +10,9 @@ import { sight, sightSteps, type InstrumentHeightInput } from './instrument-heig
 import { targetsFrom, targetSteps, type RodTarget } from './rod-targets.js';
 import { checkLifts, STACK, surfacesOf, type Surface } from './surfaces.js';
 
-/** A stake, and the ground read there if it was. */
+/** A stake, with the ground reading if there is one. */
 export interface RodStakeInput {
-  /** Each stake its own. */
+  /** Id, each used once. */
   readonly id: string;
   /** Elevation of finished grade at the stake [length], up to 10 km either way. */
   readonly finishedGrade: LengthInput;
@@ -57,7 +57,10 @@ export interface StakeRods {
   readonly targets: readonly RodTarget[];
   /** Elevation of the existing ground; null if it was not read. */
   readonly ground: Length | null;
-  /** From the existing ground to the subgrade: cut positive, fill negative; null if it was not read. */
+  /**
+   * Cut (positive) or fill (negative) from the existing ground to the subgrade; null if the ground
+   * was not read.
+   */
   readonly cut: Length | null;
 }
 
@@ -72,8 +75,9 @@ export interface RodTable extends Worked {
 }
 
 /**
- * Rod readings for every surface of a build-up at every stake, from one set-up: `rod = HI - elevation`;
- * where the ground was read, the cut to the subgrade, `subgrade rod - ground rod`.
+ * Rod readings for every surface of a build-up at every stake, from one set-up:
+ * `rod = HI - elevation`; if the ground was read, the cut to the subgrade is
+ * `subgrade rod - ground rod`.
  *
  * @param options - see {@link StakeRodsOptions}
  * @returns height of instrument [length], the names of the surfaces, and for each stake the readings,

@@ -17,13 +17,16 @@ import {
 } from './peg-sights.js';
 import { rootSumOfSquares } from './root-sum-of-squares.js';
 
-/** A rule for the error of a level. */
+/** Allowable error of a level. */
 export interface PegRuleInput {
   /** Maximum error [length], more than 0 and at most 10 m. */
   readonly error: LengthInput;
   /** Sight over which it is allowed [length], more than 0 and at most 10 km. */
   readonly over: LengthInput;
-  /** Uncertainty of one reading [length], 0 to 10 m; four make a root sum of squares. Default: 0. */
+  /**
+   * Uncertainty of one reading [length], 0 to 10 m; the four readings add as root sum of squares.
+   * Default: 0.
+   */
   readonly reading?: LengthInput;
 }
 
@@ -38,7 +41,7 @@ export interface TwoPegTestOptions {
    * and the level 5 m beyond B that is `{ a: '55 m', b: '5 m' }`.
    */
   readonly distances: PegSightsInput | PegPairInput;
-  /** A rule to judge the level by. Default: not judged. */
+  /** The allowable error, to judge the level. Default: not judged. */
   readonly rule?: PegRuleInput;
 }
 
@@ -55,40 +58,40 @@ const OPTIONS = shapeOf<TwoPegTestOptions>()({
   rule: optional(object(RULE)),
 });
 
-/** A level judged by a rule. */
+/** A level compared with its allowable error. */
 export interface PegVerdict {
-  /** Error over the sight of the rule, positive where the line of sight climbs. */
+  /** Error over the sight of the rule, positive if the line of sight climbs. */
   readonly error: Length;
   /** Maximum error, as given. */
   readonly allowable: Length;
   /** Uncertainty of the error. */
   readonly uncertainty: Length;
-  /** Whether the level is within the rule. */
+  /** Verdict on the level. */
   readonly verdict: Verdict;
 }
 
 /** The error of a level from four readings. */
 export interface TwoPegTest extends Worked {
-  /** Height of peg B above peg A; negative where it is lower. */
+  /** Height of peg B above peg A; negative if it is lower. */
   readonly trueDifference: Length;
-  /** Reading error over length of sight, positive where readings come out too large. */
+  /** Reading error over length of sight, positive if readings are too large. */
   readonly collimation: number;
-  /** The same exactly, as the slope of the line of sight: positive where it climbs. */
+  /** The same exactly, as the slope of the line of sight: positive if it climbs. */
   readonly lineOfSight: Slope;
   /** The same as an angle. */
   readonly angle: Angle;
-  /** What the second set-up should have read. */
+  /** The readings that the second set-up should have given. */
   readonly corrected: PegPair;
-  /** The level judged by the rule; null if none is given. */
+  /** The level compared with the rule; null if no rule is given. */
   readonly rule: PegVerdict | null;
 }
 
 /**
- * Two-peg test: read the same two pegs from midway, where the error of the level cancels, and from one
- * side, where it shows. `c = ((a2 - b2) - (a1 - b1)) / ((d2a - d2b) - (d1a - d1b))`, true difference
- * `a1 - b1 - c (d1a - d1b)`, corrected reading `r - c d`. Exact. The four sights may have any lengths,
- * unless the second set-up is balanced like the first; this covers reciprocal levels too. Over long
- * sights c includes the curvature of the earth.
+ * Two-peg test: read two pegs from midway, where the error of the level cancels, and from one side,
+ * where it shows. `c = ((a2 - b2) - (a1 - b1)) / ((d2a - d2b) - (d1a - d1b))`, true difference
+ * `a1 - b1 - c (d1a - d1b)`, corrected reading `r - c d`. Exact. The four sights may have any
+ * lengths, but the second set-up must not be balanced like the first. This covers reciprocal levels
+ * too. Over long sights c includes the curvature of the earth.
  *
  * @param options - see {@link TwoPegTestOptions}
  * @returns true difference of level [length, B above A], collimation [reading error over length of
@@ -109,7 +112,7 @@ export function twoPegTest(options: TwoPegTestOptions): TwoPegTest {
   const read = readOptions(options, OPTIONS, (reader, { distances }, path) => {
     if (distances === undefined || !leanOf(distances).isZero()) return;
     const why =
-      'both set-ups are balanced the same way. Read the pegs again from beyond one of them';
+      'both set-ups are balanced the same way, so the error does not show. Read the pegs again from beyond one of them';
     reader.fail('SIGHTS_EQUAL', [...path, 'distances'], why);
   });
   const { midway, offset, distances, rule } = read;
@@ -133,7 +136,7 @@ export function twoPegTest(options: TwoPegTestOptions): TwoPegTest {
 
 const differenceOf = ({ a, b }: PegPair): Length => a.minus(b);
 
-/** How much farther peg A is than peg B in the second set-up than in the first. */
+/** Difference of sights (A less B) in the second set-up, less that in the first. */
 const leanOf = ({ offset, midway }: Values<typeof OPTIONS>['distances']): Length =>
   differenceOf(offset).minus(differenceOf(midway));
 
@@ -172,7 +175,7 @@ function testSteps(
       source: 'two-peg-test',
     },
     {
-      title: 'Reading that peg A should have shown',
+      title: 'Correct reading at peg A',
       formula: 'a = a2 - c d2a',
       given: [
         given('a2', 'second set-up, peg A', offset.a),

@@ -11,9 +11,12 @@ import { given, withWorking, type Step, type Worked } from '../working.js';
 
 /** An arc, given by its chord and middle ordinate. */
 export interface ArcFromChordOptions {
-  /** Straight across the arc [length], more than 0 and at most 10 km. */
+  /** Length of the chord, straight across the arc [length], more than 0 and at most 10 km. */
   readonly chord: LengthInput;
-  /** From the middle of the chord square to the arc [length], 0 to 10 km. 0 is a straight edge. */
+  /**
+   * Distance from the middle of the chord square to the arc [length], 0 to 10 km. 0 is a straight
+   * edge.
+   */
   readonly middleOrdinate: LengthInput;
   /** Standard uncertainty of the middle ordinate [length], 0 to 10 m. Default: none. */
   readonly uncertainty?: LengthInput;
@@ -27,35 +30,36 @@ const OPTIONS = shapeOf<ArcFromChordOptions>()({
 
 /** An arc from its chord and middle ordinate. */
 export interface ArcFromChord extends Worked {
-  /** True where the middle ordinate is 0: the edge is straight and has no radius. */
+  /** True if the middle ordinate is 0, so the edge is straight and has no radius. */
   readonly isStraight: boolean;
   /** Radius [length]; null for a straight edge. */
   readonly radius: Length | null;
   /** Angle of the arc at its centre [angle], 0 for a straight edge. */
   readonly centralAngle: Angle;
-  /** Along the arc [length]. */
+  /** Length along the arc [length]. */
   readonly arcLength: Length;
-  /** Between the chord and the arc [area]. */
+  /** Area between the chord and the arc [area]. */
   readonly segmentArea: Area;
   /** Change of the radius per unit of the middle ordinate; null for a straight edge. */
   readonly radiusPerOrdinate: number | null;
   /** Standard uncertainty of the radius [length]; null for a straight edge, or without that of the ordinate. */
   readonly radiusUncertainty: Length | null;
-  /** True for an arc that turns so little that its radius is not to be trusted. */
+  /** True if the arc turns too little for a reliable radius. */
   readonly isFlat: boolean;
-  /** True where the arc is more than half a circle. */
+  /** True if the arc is more than half a circle. */
   readonly isMoreThanHalf: boolean;
   /** How to measure or set out this arc. */
   readonly note: string;
 }
 
 /**
- * Radius and length of an arc from its chord and middle ordinate: `R = C^2 / (8 M) + M / 2`, central
- * angle `4 atan(2 M / C)`, arc `R` times the angle, area `(R^2 angle - C (R - M)) / 2`. The radius is
- * exact, angle and arc hold to 40 digits. A middle ordinate of 0 is a straight edge, not an infinite
- * radius.
  *
- * The flatter the arc, the less the ordinate says about the radius: `dR / dM = 1 / 2 - C^2 / (8 M^2)`.
+ * Radius and length of an arc from its chord and middle ordinate: `R = C^2 / (8 M) + M / 2`,
+ * central angle `4 atan(2 M / C)`, arc `R` times the angle, area `(R^2 angle - C (R - M)) / 2`. The
+ * radius is exact, angle and arc are good to 40 digits. A middle ordinate of 0 is a straight edge,
+ * not an infinite radius.
+ *
+ * The flatter the arc, the less accurate the radius: `dR / dM = 1 / 2 - C^2 / (8 M^2)`.
  *
  * @param options - see {@link ArcFromChordOptions}
  * @returns radius [length, null if straight], central angle, arc length, area of the segment, change of
@@ -74,7 +78,7 @@ export function arcFromChord(options: ArcFromChordOptions): ArcFromChord {
   return measured.middleOrdinate.isZero() ? straightEdge(measured) : bentEdge(measured);
 }
 
-/** A middle ordinate this many times smaller than its chord is no measurement. */
+/** A middle ordinate this many times smaller than its chord is not a measurement. */
 const FLATTEST = 1e20;
 
 const checkOrdinate: Check<typeof OPTIONS> = (reader, { chord, middleOrdinate }, path, raw) => {
@@ -130,12 +134,12 @@ function bentEdge(measured: Measured): ArcFromChord {
   );
 }
 
-/** An arc that turns less than this is called flat. Internal. */
+/** An arc with a smaller turn is called flat. Internal. */
 export const FLAT_TURN = angle(CURVE_PRACTICE.flatTurn.value, 'deg');
 
 const NOTES = {
-  straight: 'No middle ordinate: the edge is straight and has no radius.',
-  flat: 'A flat arc: a small error in the middle ordinate changes the radius by far more. Set it out by ordinates from the chord, not by its radius.',
+  straight: 'The middle ordinate is 0, so the edge is straight and has no radius.',
+  flat: 'The arc is flat: a small error in the middle ordinate changes the radius by far more. Set it out by ordinates from the chord, not by its radius.',
   bent: 'Measure the ordinate at the exact middle of the chord, and square to it.',
 } as const;
 

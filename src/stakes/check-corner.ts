@@ -12,13 +12,13 @@ import { requireTriangles } from './triangle.js';
 
 /** A corner, by its two sides and the diagonal between their ends. */
 export interface CheckCornerOptions {
-  /** The side that stays [length], more than 0 and at most 10 km. */
+  /** Length of the side that stays [length], more than 0 and at most 10 km. */
   readonly base: LengthInput;
-  /** The side that should be square to it [length], more than 0 and at most 10 km. */
+  /** Length of the side that should be square to it [length], more than 0 and at most 10 km. */
   readonly side: LengthInput;
-  /** From the far end of the one to the far end of the other [length], more than 0 and at most 10 km. */
+  /** Diagonal between the far ends of the two sides [length], more than 0 and at most 10 km. */
   readonly diagonal: LengthInput;
-  /** For how far out of square [length], 0 to 10 m. Default: not judged. */
+  /** Tolerance for out of square [length], 0 to 10 m. Default: not judged. */
   readonly tolerance?: LengthInput;
   /**
    * Standard uncertainty of one taped length [length], 0 to 10 m. A result within twice its own
@@ -35,23 +35,23 @@ const OPTIONS = shapeOf<CheckCornerOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** How to bring the end of a side square to its base. */
+/** The move that squares the end of a side to its base. */
 export interface CornerMove {
-  /** How far [length]. */
+  /** Distance to move [length]. */
   readonly distance: Length;
   /** Along the base: toward its far end, or away from it. */
   readonly direction: 'toward' | 'away';
 }
 
-/** Whether a corner is square. */
+/** Check of a corner against a right angle. */
 export interface CornerCheck extends Worked {
   /** The corner as it is [angle]. */
   readonly angle: Angle;
-  /** A right angle less the corner [angle], + where the corner is too narrow. */
+  /** A right angle less the corner [angle], + if the corner is too narrow. */
   readonly angleError: Angle;
   /** The diagonal if the corner were square [length]. */
   readonly trueDiagonal: Length;
-  /** How far the end of the side is off the square, along the base [length]. */
+  /** Distance of the end of the side from square, along the base [length]. */
   readonly outOfSquare: Length;
   /** The correction that squares it; null if none is needed. */
   readonly move: CornerMove | null;
@@ -60,9 +60,9 @@ export interface CornerCheck extends Worked {
 }
 
 /**
- * Checks one corner by its two sides and the diagonal between their ends. The end of the side is off
- * the square by `e = (a^2 + b^2 - c^2) / (2 a)`, toward the far end of the base if e is positive. The
- * corner is `acos((a^2 + b^2 - c^2) / (2 a b))`. All lengths are level.
+ * Checks one corner by its two sides and the diagonal between their ends. The end of the side is
+ * out of square by `e = (a^2 + b^2 - c^2) / (2 a)`, toward the far end of the base if e is
+ * positive. The corner is `acos((a^2 + b^2 - c^2) / (2 a b))`. All lengths are level.
  *
  * @param options - see {@link CheckCornerOptions}
  * @returns angle, how far out of square [length, not negative], the move, verdict
@@ -121,7 +121,7 @@ const checkTriangle: Check<typeof OPTIONS> = (reader, { base, side, diagonal }, 
   requireTriangles(reader, [triangle], [...path, 'diagonal']);
 };
 
-/** Twice the standard uncertainty of how far out of square, each length counted. */
+/** Twice the standard uncertainty of the out-of-square distance, from all three lengths. */
 function doubtOf(of: {
   readonly base: Length;
   readonly side: Length;

@@ -27,17 +27,20 @@ import { pair } from './pair.js';
 
 /** Four corners that should be a rectangle. */
 export interface CheckSquareOptions {
-  /** Near and far side as they should be [length], more than 0 and at most 10 km. */
+  /** Design length of the near and far sides [length], more than 0 and at most 10 km. */
   readonly length: LengthInput;
-  /** Left and right side as they should be [length], more than 0 and at most 10 km. */
+  /** Design length of the left and right sides [length], more than 0 and at most 10 km. */
   readonly width: LengthInput;
-  /** Measured: near left to far right, then near right to far left [two lengths], each at most 10 km. */
+  /**
+   * Measured diagonals: near left to far right, then near right to far left [two lengths], each at
+   * most 10 km.
+   */
   readonly diagonals: readonly [LengthInput, LengthInput];
-  /** The sides as measured. Default: taken as they should be. */
+  /** The sides as measured. Default: their design lengths. */
   readonly sides?: MeasuredSidesInput;
   /**
-   * For how far out of square, for differences of opposite sides and for diagonals that do not fit
-   * [length], 0 to 10 m. Default: not judged.
+   * Tolerance for out of square, for differences of opposite sides and for diagonals that do not
+   * fit [length], 0 to 10 m. Default: not judged.
    */
   readonly tolerance?: LengthInput;
   /**
@@ -56,55 +59,64 @@ const OPTIONS = shapeOf<CheckSquareOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** How to square four corners up: the near side stays, the far side slides along itself. */
+/** The move that squares four corners: the near side stays, the far side slides along itself. */
 export interface SquareMove {
   /** The side to slide. */
   readonly side: 'far';
-  /** How far [length]. */
+  /** Distance to move [length]. */
   readonly distance: Length;
-  /** Seen from the near side, facing the far one: away from the end of the longer diagonal. */
+  /**
+   * Direction when you stand at the near side facing the far one: away from the end of the longer
+   * diagonal.
+   */
   readonly direction: 'left' | 'right';
 }
 
-/** What keeps four corners from being a rectangle. */
+/** Why four corners are not a rectangle. */
 export type SquareFault = 'out-of-square' | 'sides-differ' | 'length-misread';
 
-/** Whether four corners are a rectangle. */
+/** Check of four corners against a rectangle. */
 export interface SquareCheck extends Worked {
   /** Sideways offset of the middle of the far side [length]. 0 for a rectangle. */
   readonly outOfSquare: Length;
   /** The correction that squares it; null if none is needed. */
   readonly move: SquareMove | null;
-  /** A right angle less the near left corner [angle], + where the far side leans right. */
+  /** A right angle less the near left corner [angle], + if the far side leans right. */
   readonly angleError: Angle;
   /** Both diagonals if the corners were square [length]. */
   readonly trueDiagonal: Length;
   /** Root of the mean square of the two measured diagonals [length]. */
   readonly meanDiagonal: Length;
-  /** `meanDiagonal` less what the sides require [length]: more than the tape explains means a misread length. */
+  /**
+   * `meanDiagonal` less the value that fits the sides [length]. If it is more than the tape
+   * explains, a length was misread.
+   */
   readonly diagonalMisfit: Length;
-  /** Each measured side less what it should be; empty if the sides were not measured. */
+  /** Each measured side less its design length; empty if the sides were not measured. */
   readonly sideErrors: readonly SideError[];
   /** Difference of near and far, and of left and right [length]; empty if the sides were not measured. */
   readonly sideDifferences: readonly Length[];
   /** Null if no tolerance is given. */
   readonly verdict: Verdict | null;
-  /** What is certainly out of tolerance. */
+  /** Faults that are certainly out of tolerance. */
   readonly faults: readonly SquareFault[];
   /** What to do, in words. */
   readonly note: string;
 }
 
 /**
- * Checks four corners by their diagonals. Stand at the near side, facing the far one: the first
- * diagonal runs from the near left corner to the far right one, the second from the near right to the
- * far left. The far side is off by `e = (d1^2 - d2^2) / (2 (near + far))`, `(d1^2 - d2^2) / (4 L)`
- * where both are L: to the right if e is positive. Move it back by the same.
  *
- * Equal diagonals alone prove nothing: a trapezium has them too, so opposite sides are compared where
- * they were measured. And the diagonals must fit the sides, `(d1^2 + d2^2) / 2 = near far + left right`:
- * exact for a parallelogram and for an even trapezium, else off by the square of a difference of sides.
- * If they do not fit, a length was misread. All lengths are level; bring taped slopes to plan first.
+ * Checks four corners by their diagonals. Stand at the near side, facing the far one: the first
+ * diagonal runs from the near left corner to the far right one, the second from the near right to
+ * the far left. The far side is off by `e = (d1^2 - d2^2) / (2 (near + far))`,
+ * `(d1^2 - d2^2) / (4 L)` where both are L: to the right if e is positive. Move it back by that
+ * distance.
+ *
+ * Equal diagonals alone prove nothing, because a trapezium has them too. So opposite sides are
+ * compared if they were measured, and the diagonals must fit the sides,
+ * `(d1^2 + d2^2) / 2 = near far + left right`: exact for a parallelogram and for an even trapezium,
+ * else off by the square of a difference of sides. If they do not fit, a length was misread. All
+ * lengths are level. Reduce taped slopes with {@link planDistance} first.
  *
  * @param options - see {@link CheckSquareOptions}
  * @returns how far out of square [length, not negative], the move, angle error, diagonals, side errors,
@@ -150,7 +162,7 @@ export function checkSquare(options: CheckSquareOptions): SquareCheck {
 }
 
 interface Found {
-  /** + where the far side is to the right. */
+  /** + if the far side is too far to the right. */
   readonly lean: Length;
   readonly angleError: Angle;
   readonly trueDiagonal: Length;
@@ -198,7 +210,7 @@ function judge(
   const doubt = uncertainty.times(2);
   const against = (size: Length, sensitivity: number): Verdict =>
     verdictOf(tolerance.minus(size), doubt.times(sensitivity));
-  // how far each result moves for a unit of each taped length, as root of the sum of squares
+  // change of each result per unit of each taped length, as root of the sum of squares
   const spread = found.meanDiagonal.dividedBy(measured.near.plus(measured.far)).toNumber();
   const leaning = against(found.lean.abs(), spread * Math.SQRT2);
   const differing = differencesOf(measured).map((one) => against(one, Math.SQRT2));
@@ -215,11 +227,12 @@ function judge(
 const NOTES: Readonly<Record<Verdict | SquareFault | 'none', string>> = {
   none: 'Not judged. Give a tolerance.',
   pass: 'Square within tolerance.',
-  unclear: 'Too close to tell with this tape. Measure again, or with a better one.',
+  unclear:
+    'Too close to the tolerance to tell with this tape. Measure again, or with a better tape.',
   fail: 'Not square.',
   'out-of-square': 'Slide the far side along itself as the move says, then measure again.',
   'sides-differ':
-    'Opposite sides differ, so this is no rectangle even if the diagonals are equal. Bring the sides to length first.',
+    'Opposite sides differ, so this is not a rectangle even if the diagonals are equal. Set the sides to length first.',
   'length-misread':
     'The diagonals do not fit the sides: a length was misread, or a side is not as long as it should be. Measure all of them again before you move anything.',
 };

@@ -22,11 +22,11 @@ import { planRow } from './plan-row.js';
 import { rowFinding, type RowFinding } from './row-finding.js';
 import { moveStake, type StakeMove } from './stake-move.js';
 
-/** A row of stakes, and how straight it must be. */
+/** A row of stakes, and its tolerance. */
 export interface CheckStakeLineOptions {
   /** At least 2 stakes, in order along the line. */
   readonly stakes: readonly PlanStakeInput[];
-  /** Largest offset that passes [length], 0 to 10 m. An offset of exactly this passes. */
+  /** Tolerance: offset that still passes, exactly this included [length], 0 to 10 m. */
   readonly tolerance: LengthInput;
   /**
    * `ends` holds the first and the last stake, `best-fit` (orthogonal least squares) holds none.
@@ -41,35 +41,35 @@ const OPTIONS = shapeOf<CheckStakeLineOptions>()({
   reference: optional(choice(['ends', 'best-fit']), 'ends'),
 });
 
-/** Where a stake is against the line. */
+/** A stake compared with the line. */
 export interface StakeOffset {
   /** The stake. */
   readonly id: string;
-  /** Along the line from the first stake [length]. */
+  /** Distance along the line from the first stake [length]. */
   readonly station: Length;
-  /** Square to the line [length], + left of travel from the first stake to the last. */
+  /** Offset square to the line [length], + left of travel from the first stake to the last. */
   readonly offset: Length;
-  /** True where the offset is no more than the tolerance. */
+  /** True if the offset is no more than the tolerance. */
   readonly inTolerance: boolean;
 }
 
 /** The line that offsets are measured from. */
 export interface StakeLineEnds {
-  /** The line beside the first stake. */
+  /** Point of the line beside the first stake. */
   readonly from: PlanPoint;
-  /** The line beside the last stake. */
+  /** Point of the line beside the last stake. */
   readonly to: PlanPoint;
-  /** From one to the other [length]. */
+  /** Distance between the two points [length]. */
   readonly length: Length;
 }
 
-/** Whether stakes are in line, and which to move. */
+/** Check of stakes against one line. */
 export interface StakeLine extends Worked {
   /** True if every stake is in tolerance; null for two stakes, which are always in line. */
   readonly ok: boolean | null;
   /** The finding in one word. */
   readonly code: RowFinding;
-  /** Each stake against the line, in the order given. */
+  /** Each stake compared with the line, in the order given. */
   readonly offsets: readonly StakeOffset[];
   /** The stake that is farthest off. */
   readonly worst: StakeOffset;
@@ -81,8 +81,8 @@ export interface StakeLine extends Worked {
   /** True if several stakes, each moved alone, would bring the row into line. */
   readonly ambiguous: boolean;
   /**
-   * Each stake, a held end too, that may be the only one off: without it the others are in line. The
-   * moves are alternatives. Empty where no single stake explains what is out.
+   * Each stake, held ends included, that may be the only one off: without it the others are in
+   * line. The moves are alternatives. Empty if no single stake explains the error.
    */
   readonly suspects: readonly StakeMove[];
   /** The line that offsets are measured from. */
@@ -93,9 +93,8 @@ export interface StakeLine extends Worked {
 
 /**
  * Checks that stakes are in one line in plan: offset of a stake `d = cross(u, P - A)`, station
- * `s = dot(u, P - A)`, with u the unit vector of the line. Coordinates are subtracted exactly before
- * anything is multiplied, so large site coordinates lose nothing. A stake exactly on the tolerance
- * passes.
+ * `s = dot(u, P - A)`, with u the unit vector of the line. Coordinates are subtracted exactly
+ * first, so large site coordinates lose nothing. A stake exactly on the tolerance passes.
  *
  * With `ends` the first and last stakes are held, and each stake in between is judged and moved onto
  * their line. With `best-fit` no stake is held: if removing one stake leaves the others in line, move
@@ -128,7 +127,7 @@ export function checkStakeLine(options: CheckStakeLineOptions): StakeLine {
   return judge({ local, line: findLine(local, reference), tolerance, reference, origin });
 }
 
-/** The line, its point square beside the first stake. */
+/** The line, starting square beside the first stake. */
 function findLine(stakes: readonly LocalStake[], reference: 'ends' | 'best-fit'): PlanLine {
   const points = stakes.map(({ at }) => at);
   const sums = lineSums(points);
@@ -201,7 +200,7 @@ const NOTES: Readonly<Record<RowFinding, string>> = {
 
 /**
  * Stakes without which the others are in line, with the move onto the line of the others. With the
- * ends held only they are left out in turn: a stake between them shows by itself.
+ * ends held, only each end is left out in turn: a stake between them shows by itself.
  */
 function suspectMoves(
   local: readonly LocalStake[],

@@ -28,11 +28,13 @@ import { moveMark, type MarkMove } from './stake-move.js';
 
 type Reference = 'ends' | 'first' | 'best-fit';
 
-/** The marks of a row of stakes, and how even their grade must be. */
+/** The marks of a row of stakes, and their tolerance. */
 export interface CheckStakeProfileOptions {
   /** At least 2 stakes, from the first to the last. */
   readonly stakes: readonly ProfileStakeInput[];
-  /** Largest level difference that passes [length], 0 to 10 m. A difference of exactly this passes. */
+  /**
+   * Tolerance: difference of level that still passes, exactly this included [length], 0 to 10 m.
+   */
   readonly tolerance: LengthInput;
   /**
    * `ends` holds the first and the last mark, `first` the first one only (a slab that cannot move),
@@ -47,21 +49,21 @@ const OPTIONS = shapeOf<CheckStakeProfileOptions>()({
   reference: optional(choice(['ends', 'first', 'best-fit']), 'ends'),
 });
 
-/** How high the mark of a stake is against the grade. */
+/** Height of a mark above or below the grade. */
 export interface StakeRise {
   /** The stake. */
   readonly id: string;
-  /** Place along the string [length]. */
+  /** Distance along the string [length]. */
   readonly station: Length;
   /** Elevation of the straight grade at the station [length]. */
   readonly grade: Length;
   /** The mark above the grade [length], + too high. */
   readonly rise: Length;
-  /** True where the rise is no more than the tolerance, up or down. */
+  /** True if the rise is no more than the tolerance, up or down. */
   readonly inTolerance: boolean;
 }
 
-/** Whether the marks of stakes are on one straight grade, and which to move. */
+/** Check of marks against one straight grade. */
 export interface StakeProfile extends Worked {
   /** True if every mark is in tolerance; null for two marks, which are always on one grade. */
   readonly ok: boolean | null;
@@ -69,7 +71,7 @@ export interface StakeProfile extends Worked {
   readonly code: RowFinding;
   /** Slope along the stations [slope], + rising. */
   readonly slope: Slope;
-  /** Each mark against the grade, in the order given. */
+  /** Each mark compared with the grade, in the order given. */
   readonly rises: readonly StakeRise[];
   /** The mark that is farthest off. */
   readonly worst: StakeRise;
@@ -86,8 +88,8 @@ export interface StakeProfile extends Worked {
 
 /**
  * Checks that the marks of stakes are on one straight grade: `rise = z - (z0 + i (s - s0))`. It is
- * exact: a mark on the tolerance passes. A row that is straight in plan can still have a hump: check
- * both, each with its own tolerance.
+ * exact: a mark on the tolerance passes. A row that is straight in plan can still have a hump.
+ * Check both, each with its own tolerance.
  *
  * With `ends` the grade runs from the first mark to the last. With `first` it runs from the first
  * mark at the best slope, `i = sum (s - s0)(z - z0) / sum (s - s0)^2`. With `best-fit` it is the least

@@ -8,15 +8,18 @@ import { given, withWorking, type Worked } from '../working.js';
 import { radiusOf } from './arc-from-chord.js';
 import { marksAlong, ordinateAt } from './marks-along.js';
 
-/** An arc, given by its chord and middle ordinate, and how close the marks are. */
+/** An arc, given by its chord and middle ordinate, and the spacing of the marks. */
 export interface ChordOffsetsOptions {
-  /** A string straight across the arc [length], more than 0 and at most 10 km. */
+  /** Length of a string straight across the arc [length], more than 0 and at most 10 km. */
   readonly chord: LengthInput;
-  /** From the middle of the chord square to the arc [length], more than 0 and at most half the chord. */
+  /**
+   * Distance from the middle of the chord square to the arc [length], more than 0 and at most half
+   * the chord.
+   */
   readonly middleOrdinate: LengthInput;
   /**
-   * Between marks along the chord, from its start [length], more than 0 and at most 10 km. The middle
-   * and the end are added. No more than 2000 marks.
+   * Distance between marks along the chord, from its start [length], more than 0 and at most 10 km.
+   * The middle and the end are added. At most 2000 marks.
    */
   readonly spacing: LengthInput;
 }
@@ -27,30 +30,32 @@ const OPTIONS = shapeOf<ChordOffsetsOptions>()({
   spacing: quantity(SITE_LENGTH),
 });
 
-/** A mark on the chord, and how far the arc is from it there. */
+/** A mark on the chord, and the offset to the arc there. */
 export interface ChordOffset {
-  /** Along the chord from its start [length]. */
+  /** Distance along the chord from its start [length]. */
   readonly along: Length;
-  /** From the middle of the chord [length], - before it and + after it. */
+  /** Distance from the middle of the chord [length], - before it and + after it. */
   readonly fromMiddle: Length;
-  /** Square to the chord out to the arc [length]. */
+  /** Offset square from the chord to the arc [length]. */
   readonly offset: Length;
 }
 
 /** An arc set out by offsets from its chord. */
 export interface ChordOffsets extends Worked {
-  /** Of the arc [length]. */
+  /** Radius of the arc [length]. */
   readonly radius: Length;
-  /** One row a mark, from the start of the chord to its end. */
+  /** One row per mark, from the start of the chord to its end. */
   readonly rows: readonly ChordOffset[];
 }
 
 /**
+ *
  * Sets out an arc by offsets from its chord: `y = sqrt(R^2 - x^2) - (R - M)`, x from the middle of the
  * chord. For an arc of no more than half a circle.
  *
  * @param options - see {@link ChordOffsetsOptions}
- * @returns radius and, for each mark, where it is along the chord and the offset out to the arc [length]
+ * @returns radius and, for each mark, the distance along the chord and the offset to the arc
+ * [length]
  * @throws `OUTSIDE_ARC` for more than half a circle, `OUT_OF_RANGE` for more than 2000 marks,
  *   `NOT_POSITIVE` and the reading codes
  * @source curve-stakeout
@@ -90,6 +95,6 @@ const checkArc: Check<typeof OPTIONS> = (reader, { chord, middleOrdinate }, path
     asWritten(raw['middleOrdinate'], middleOrdinate),
     asWritten(raw['chord'], chord),
   ];
-  const message = `${ordinate} is more than half the chord of ${long}: the arc is more than half a circle. Set it out in two parts`;
+  const message = `${ordinate} is more than half the chord of ${long}, so the arc is more than half a circle. Set it out in two parts`;
   reader.fail('OUTSIDE_ARC', [...path, 'middleOrdinate'], message);
 };

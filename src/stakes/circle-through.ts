@@ -17,7 +17,7 @@ import { GRID_ORIGIN, PLAN_PLACE, type PlanPlaceInput } from './plan-stake.js';
 
 /** A point of a curved edge. */
 export interface CurvePointInput extends PlanPlaceInput {
-  /** Comes back with its move. Each id once. Default: its number, from 1. */
+  /** Id, each used once; moves refer to it. Default: the number of the point, from 1. */
   readonly id?: string;
 }
 
@@ -25,7 +25,9 @@ export interface CurvePointInput extends PlanPlaceInput {
 export interface CircleThroughOptions {
   /** At least 3 points, in any order. */
   readonly points: readonly CurvePointInput[];
-  /** Largest distance from the circle that passes [length], 0 to 10 m. Default: not judged. */
+  /**
+   * Tolerance: distance from the circle that still passes [length], 0 to 10 m. Default: not judged.
+   */
   readonly tolerance?: LengthInput;
 }
 
@@ -36,17 +38,17 @@ const OPTIONS = shapeOf<CircleThroughOptions>()({
   tolerance: optional(quantity(TOLERANCE)),
 });
 
-/** How to bring a point onto the circle. */
+/** The move that brings a point onto the circle. */
 export interface CurveMove {
   /** The id of the point, or its number from 1. */
   readonly id: string;
-  /** How far [length]. */
+  /** Distance to move [length]. */
   readonly distance: Length;
   /** Toward the centre or away from it. */
   readonly direction: 'inward' | 'outward';
 }
 
-/** A circle through points, or the nearest one. */
+/** A circle through points, or the best fit. */
 export interface CircleThrough extends Worked {
   /** Its centre in plan. */
   readonly centre: PlanPoint;
@@ -54,11 +56,11 @@ export interface CircleThrough extends Worked {
   readonly radius: Length;
   /** Distance of each point from the circle [length], + outside, in the order given. */
   readonly residuals: readonly Length[];
-  /** True where the circle goes through every point exactly. */
+  /** True if the circle goes through every point exactly. */
   readonly isExact: boolean;
-  /** The arc that the points span, seen from the centre [angle]. */
+  /** Angle at the centre that the points span [angle]. */
   readonly turn: Angle;
-  /** True where that is so little that the radius is not to be trusted. */
+  /** True if that angle is too small for a reliable radius. */
   readonly isFlat: boolean;
   /** Change of the radius per unit of the middle ordinate of that arc. */
   readonly radiusPerOrdinate: number;
@@ -73,13 +75,15 @@ export interface CircleThrough extends Worked {
 }
 
 /**
- * The circle through three points of a curved edge, or the best one through more: geometric least
- * squares, with the least sum of squared distances from the circle. Three points give centre and
- * radius exactly (but for one root), and so do more points that are all on one circle. Otherwise the
- * fit is made in floats, from coordinates counted from the first point, and holds to a nanometre or to
- * what the points can tell.
  *
- * Formula: for three points `|P - C|^2 = R^2` for each; for more `sum (|P - C| - R)^2` least.
+ * The circle through three points of a curved edge, or the best fit to more: geometric least
+ * squares, with the smallest sum of squared distances from the circle. Three points give centre and
+ * radius exactly (but for one root), and so do more points that are all on one circle. Otherwise
+ * the fit is made in floats, from coordinates relative to the first point, and is good to a
+ * nanometre or as far as the points decide it.
+ *
+ * Formula: for three points `|P - C|^2 = R^2` for each; for more, `sum (|P - C| - R)^2` is
+ * smallest.
  *
  * @param options - see {@link CircleThroughOptions}
  * @returns centre and radius [length], residuals [length, + outside], turn of the arc, flags, moves
@@ -176,7 +180,7 @@ const exactly = ({ centre, radius }: ExactCircle, count: number): FoundCircle =>
 function nearest(local: readonly Vector[]): FoundCircle {
   const flat = local.flatMap(({ x, y }) => [ratioToNumber(x), ratioToNumber(y)]);
   const fitted = attempt(() => fitCircle(new Float64Array(flat)));
-  // in floats the points are in line, even where they are not quite
+  // in floats the points are in line, even if not quite
   if (!fitted.ok) throw inLine();
   const fit = fitted.value;
   const metres = (value: number): Length => fromNumber(value, 'm');
@@ -191,8 +195,8 @@ function nearest(local: readonly Vector[]): FoundCircle {
 }
 
 /**
- * A full circle less the widest gap between neighbours, seen from the centre; on an arc so flat that
- * floats see no gap, the furthest point over the radius.
+ * A full circle less the widest gap between neighbours, seen from the centre. If the arc is so flat
+ * that floats see no gap: the farthest point over the radius.
  */
 function turnOf(local: readonly Vector[], centre: Vector, radius: Length): Angle {
   const places = local.map(({ x, y }) => [ratioToNumber(x), ratioToNumber(y)] as const);
@@ -204,7 +208,7 @@ function turnOf(local: readonly Vector[], centre: Vector, radius: Length): Angle
   return fromNumber(Math.max(2 * Math.PI - Math.max(...gaps), least), 'rad');
 }
 
-/** `dR / dM = 1 / 2 - C^2 / (8 M^2)` of an arc that turns so far: `C / M = 2 / tan(turn / 4)`. */
+/** `dR / dM = 1 / 2 - C^2 / (8 M^2)` of an arc with this turn: `C / M = 2 / tan(turn / 4)`. */
 function perOrdinate(turn: number): number {
   const tan = Math.tan(turn / 4);
   const change = 0.5 - 0.5 / (tan * tan);
@@ -242,7 +246,7 @@ function noteOf(of: {
 }
 
 const NOTES = {
-  flat: 'A flat arc: its radius and centre are uncertain. Set it out by ordinates from a chord.',
+  flat: 'The arc is flat, so its radius and centre are uncertain. Set it out by ordinates from a chord.',
   three: 'Three points are always on a circle. Add a fourth to check them.',
   off: 'Move the points listed.',
   good: 'The residuals show how well the points fit.',

@@ -1,19 +1,19 @@
 import { Decimal40, type Decimal } from '../units/decimal.js';
 import { fromSIDecimal, type Angle, type Area, type Length } from '../units/quantity.js';
 
-/** The measures of a circular curve between two straights. */
+/** The elements of a circular curve between two straights. */
 export interface CurveElements {
-  /** From the corner back to where the arc begins, and on to where it ends [length]. */
+  /** Distance from the corner to each end of the arc [length]. */
   readonly tangent: Length;
-  /** Along the arc [length]. */
+  /** Length along the arc [length]. */
   readonly arcLength: Length;
-  /** Straight across the arc [length]. */
+  /** Length of the chord [length]. */
   readonly chord: Length;
-  /** From the middle of the chord to the arc [length]. */
+  /** Distance from the middle of the chord to the arc [length]. */
   readonly middleOrdinate: Length;
-  /** From the corner to the arc [length]. */
+  /** Distance from the corner to the arc [length]. */
   readonly external: Length;
-  /** Between the arc and the corner [area]. */
+  /** Area between the arc and the corner [area]. */
   readonly cornerArea: Area;
 }
 
@@ -42,7 +42,7 @@ export function curveElements(radius: Length, turn: Angle): CurveElements {
   };
 }
 
-/** The angle at which a chord leaves the tangent for an arc of a length: half its central angle. Internal. */
+/** Deflection angle of the chord to a length of arc: half the central angle. Internal. */
 export const deflectionOf = (arc: Length, radius: Length): Angle =>
   fromSIDecimal('angle', arc.dividedBy(radius).div(2));
 

@@ -9,24 +9,30 @@ import { chordOf, curveElements, deflectionOf, type CurveElements } from './curv
 import { refuseBoth } from './refuse-both.js';
 import { refuseLongTable } from './refuse-long-table.js';
 
-/** A curve to set out from its beginning. */
+/** A curve to set out from its start. */
 export interface DeflectionTableOptions {
-  /** Of the arc [length], more than 0 and at most 1000 km. */
+  /** Radius of the arc [length], more than 0 and at most 1000 km. */
   readonly radius: LengthInput;
-  /** How far the second straight turns from the first [angle], more than 0 and at most 179 degrees. */
+  /** Turn from the first straight to the second [angle], more than 0 and at most 179 degrees. */
   readonly turn: AngleInput;
-  /** Between stakes along the arc [length], more than 0 and at most 10 km. No more than 2000 stakes. */
+  /**
+   * Distance between stakes along the arc [length], more than 0 and at most 10 km. At most 2000
+   * stakes.
+   */
   readonly spacing: LengthInput;
-  /** Station where the arc begins [length], up to 100 km either way. Give this or `intersection`. Default: 0. */
+  /**
+   * Station of the start of the arc [length], up to 100 km either way. Give this or `intersection`.
+   * Default: 0.
+   */
   readonly start?: LengthInput;
   /**
-   * Station of the corner of the two straights [length], up to 100 km either way: the arc begins one
-   * tangent before it. Give this or `start`.
+   * Station of the corner of the two straights [length], up to 100 km either way; the arc starts
+   * one tangent before it. Give this or `start`.
    */
   readonly intersection?: LengthInput;
   /**
-   * True: stakes are at whole multiples of the spacing, so the first and last pieces are odd. False:
-   * they are counted from the beginning of the arc. Default: false.
+   * True: stakes are at multiples of the spacing, so the first and last pieces are odd lengths.
+   * False: they are counted from the start of the arc. Default: false.
    */
   readonly wholeStations?: boolean;
 }
@@ -42,46 +48,48 @@ const OPTIONS = shapeOf<DeflectionTableOptions>()({
 
 /** From one stake of a curve to the next. */
 export interface DeflectionStep {
-  /** Along the arc [length]. */
+  /** Length along the arc [length]. */
   readonly arc: Length;
   /** Straight from stake to stake [length]. */
   readonly chord: Length;
-  /** What this piece adds to the deflection [angle]. */
+  /** Deflection that this piece adds [angle]. */
   readonly deflection: Angle;
 }
 
-/** A stake of a curve that is set out by angles from its beginning. */
+/** A stake of a curve that is set out by angles from its start. */
 export interface DeflectionRow {
   /** Station of the stake [length]. */
   readonly station: Length;
-  /** Along the arc from its beginning [length]. */
+  /** Distance along the arc from its start [length]. */
   readonly arc: Length;
-  /** Between the tangent and the chord from the beginning to this stake [angle]. */
+  /** Angle between the tangent and the chord from the start to this stake [angle]. */
   readonly deflection: Angle;
-  /** Straight from the beginning to this stake [length]. */
+  /** Straight distance from the start to this stake [length]. */
   readonly chord: Length;
-  /** From the stake before; all 0 at the first. */
+  /** Step from the stake before; all 0 at the first. */
   readonly fromPrevious: DeflectionStep;
 }
 
 /** A curve set out by deflection angles. */
 export interface DeflectionTable extends CurveElements, Worked {
-  /** Of the arc [length]. */
+  /** Radius of the arc [length]. */
   readonly radius: Length;
-  /** Station where the arc begins [length]. */
+  /** Station of the start of the arc [length]. */
   readonly start: Length;
-  /** Station where the arc ends [length]. */
+  /** Station of the end of the arc [length]. */
   readonly end: Length;
-  /** One row a stake, from the beginning of the arc to its end. */
+  /** One row per stake, from the start of the arc to its end. */
   readonly rows: readonly DeflectionRow[];
 }
 
 /**
- * Sets out a curve by deflection angles and chords from its beginning: deflection `s / (2 R)`, chord
- * `2 R sin(s / (2 R))`, s along the arc. The last deflection is half the turn: a check on the sum.
+ *
+ * Sets out a curve by deflection angles and chords from its start: deflection `s / (2 R)`, chord
+ * `2 R sin(s / (2 R))`, s along the arc. The last deflection is half the turn, which checks the
+ * sum.
  *
  * @param options - see {@link DeflectionTableOptions}
- * @returns elements of the curve, stations of its beginning and end, a row for each stake
+ * @returns elements of the curve, stations of its start and end, a row for each stake
  * @throws `CONFLICTING_FIELDS`, `NOT_POSITIVE`, `OUT_OF_RANGE` (more than 2000 stakes) and the reading
  *   codes
  * @source curve-stakeout

@@ -9,7 +9,7 @@ export interface EllipseAxes {
   readonly semiMinor: Length;
 }
 
-/** Where a point may really be, from the standard uncertainties of what fixed it. */
+/** Uncertainty of a point, from the standard uncertainties of the lengths that fix it. */
 export interface ErrorEllipse extends EllipseAxes {
   /** Standard uncertainty in the direction where it is largest [length]. */
   readonly semiMajor: Length;
@@ -19,7 +19,7 @@ export interface ErrorEllipse extends EllipseAxes {
   readonly azimuth: Angle;
   /** Root of the sum of both squares [length]. */
   readonly position: Length;
-  /** The ellipse that holds the point in 95 of 100 cases. */
+  /** The ellipse that contains the point in 95 of 100 cases. */
   readonly within95: EllipseAxes;
 }
 
@@ -38,7 +38,7 @@ const NO_CROSSING = 1e-14;
 
 /**
  * The error ellipse of a point fixed by two lengths: small errors da and db move it by
- * `(da p - db q) / sin A`, p and q square to the second and the first tape. In floats; null where the
+ * `(da p - db q) / sin A`, p and q square to the second and the first tape. In floats; null if the
  * tapes cross so flat that floats cannot tell the angle. Internal.
  */
 export function ellipseOf([first, second]: readonly [TapedLine, TapedLine]): ErrorEllipse | null {

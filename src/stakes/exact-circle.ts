@@ -15,7 +15,7 @@ export interface ExactCircle {
   readonly radius: Ratio;
 }
 
-/** The circle through three points; undefined where they lie in line. Internal. */
+/** The circle through three points; undefined if they are in line. Internal. */
 export function circleOfThree([a, b, c]: readonly [Vector, Vector, Vector]):
   ExactCircle | undefined {
   const [p, q] = [minus(b, a), minus(c, a)];

@@ -16,15 +16,20 @@ import { pair } from './pair.js';
 /** A corner to round off. */
 export interface FilletOptions {
   /**
-   * How far the second straight turns from the first [angle], more than 0 and at most 179 degrees: 90
-   * degrees at a square corner. An inner angle of 108 degrees turns 72.
+   * Turn from the first straight to the second [angle], more than 0 and at most 179 degrees. A
+   * square corner turns 90 degrees; an inner angle of 108 degrees turns 72.
    */
   readonly turn: AngleInput;
-  /** Of the arc [length], more than 0 and at most 1000 km. Give this or `tangent`. */
+  /** Radius of the arc [length], more than 0 and at most 1000 km. Give this or `tangent`. */
   readonly radius?: LengthInput;
-  /** From the corner to where the arc begins [length], more than 0 and at most 1000 km. Give this or `radius`. */
+  /**
+   * Distance from the corner to the start of the arc [length], more than 0 and at most 1000 km.
+   * Give this or `radius`.
+   */
   readonly tangent?: LengthInput;
-  /** Straight to spare on either side of the corner [two lengths]. Default: not checked. */
+  /**
+   * Length of straight available on each side of the corner [two lengths]. Default: not checked.
+   */
   readonly sides?: readonly [LengthInput, LengthInput];
 }
 
@@ -37,9 +42,9 @@ const OPTIONS = shapeOf<FilletOptions>()({
 
 /** A corner rounded off by an arc. */
 export interface Fillet extends CurveElements, Worked {
-  /** Of the arc [length]. */
+  /** Radius of the arc [length]. */
   readonly radius: Length;
-  /** Largest radius that the sides have room for [length]; null if no sides are given. */
+  /** Maximum radius that the sides have room for [length]; null if no sides are given. */
   readonly maximumRadius: Length | null;
 }
 
@@ -65,7 +70,7 @@ export function fillet(options: FilletOptions): Fillet {
   });
   const { turn, sides } = read;
   const { tan } = halfTurn(turn);
-  // one of both is given
+  // one of the two is given
   const radius = read.tangent?.dividedBy(tan) ?? read.radius ?? NO_LENGTH;
   const elements = curveElements(radius, turn);
   if (sides !== undefined) requireRoom(options, elements.tangent, sides);

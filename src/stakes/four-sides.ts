@@ -6,10 +6,10 @@ import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { requireTriangles, type WrittenLength } from './triangle.js';
 
-/** A side of four corners, seen from the near side facing the far one. */
+/** A side of four corners, seen when you stand at the near side facing the far one. */
 export type SideName = 'near' | 'far' | 'left' | 'right';
 
-/** The four sides as they were measured. */
+/** The four sides as measured. */
 export interface MeasuredSidesInput {
   /** The side you stand at [length], more than 0 and at most 10 km. */
   readonly near: LengthInput;
@@ -28,7 +28,7 @@ const SIDES = shapeOf<MeasuredSidesInput>()({
   right: quantity(SITE_LENGTH),
 });
 
-/** The four sides as they were measured. Internal. */
+/** The four sides as measured. Internal. */
 export const measuredSides = object(SIDES);
 
 /** Sides and diagonals of four corners that have been read. Internal. */
@@ -45,21 +45,21 @@ export interface FourSides extends Values<typeof SIDES> {
   readonly length: Length;
   readonly width: Length;
   readonly diagonals: readonly [Length, Length];
-  /** Each measured side less what it should be. */
+  /** Each measured side less its design length. */
   readonly errors: readonly SideError[];
 }
 
-/** How far a side is from what it should be. */
+/** Error of a side. */
 export interface SideError {
   /** Which side. */
   readonly side: SideName;
-  /** Measured less wanted [length]. */
+  /** Measured length less design length [length]. */
   readonly error: Length;
 }
 
 const NAMES = ['near', 'far', 'left', 'right'] as const;
 
-/** Sides that were not measured are taken as they should be. Internal. */
+/** Sides that were not measured have their design length. Internal. */
 export function fourSides({ length, width, diagonals, sides }: FourSidesRead): FourSides {
   const wanted = { near: length, far: length, left: width, right: width };
   const measured = sides ?? wanted;
@@ -68,8 +68,8 @@ export function fourSides({ length, width, diagonals, sides }: FourSidesRead): F
 }
 
 /**
- * Refuses diagonals that cannot join the ends of their sides. What could not be read is not judged.
- * Internal.
+ * Refuses diagonals that cannot join the ends of their sides. Values that could not be read are not
+ * checked. Internal.
  */
 export function requireDiagonals(
   reader: Reader,

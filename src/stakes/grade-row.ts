@@ -12,7 +12,7 @@ import type { Vector } from '../units/vector.js';
 import { lineSums, sumsWithout, timesCount, type LineSums } from './line-of-stakes.js';
 import type { RoughOffsets, StakeRow } from './lone-outliers.js';
 
-/** A straight grade: level at a station, and slope. Levels stand in y, stations in x. Internal. */
+/** A straight grade: level at a station, and slope. Levels are in y, stations in x. Internal. */
 export interface GradeOfStakes {
   readonly at: Vector;
   readonly slope: Ratio;
@@ -22,7 +22,7 @@ export interface GradeOfStakes {
 export const aboveGrade = ({ at, slope }: GradeOfStakes, { x, y }: Vector): Ratio =>
   subtractRatios(subtractRatios(y, at.y), multiplyRatios(slope, subtractRatios(x, at.x)));
 
-/** The grade through two stakes; undefined where they stand at one station. Internal. */
+/** The grade through two stakes; undefined if they are at one station. Internal. */
 export function gradeThrough(from: Vector, to: Vector): GradeOfStakes | undefined {
   const run = subtractRatios(to.x, from.x);
   if (signOfRatio(run) === 0) return undefined;
@@ -37,7 +37,7 @@ export function gradeFrom(held: Vector, stakes: readonly Vector[]): GradeOfStake
   return signOfRatio(xx) === 0 ? undefined : { at: held, slope: divideRatios(xy, xx) };
 }
 
-/** The grade that fits best in level; undefined where all stand at one station. Exact. Internal. */
+/** The grade that fits best in level; undefined if all are at one station. Exact. Internal. */
 export function bestGrade(sums: LineSums): GradeOfStakes | undefined {
   const { sum, xx, xy } = sums;
   const spread = timesCount(sums, xx, [sum.x, sum.x]);
@@ -47,7 +47,7 @@ export function bestGrade(sums: LineSums): GradeOfStakes | undefined {
   return { at, slope: divideRatios(timesCount(sums, xy, [sum.x, sum.y]), spread) };
 }
 
-/** Stakes in profile, ready to leave each out in turn. Internal. */
+/** Stakes in profile, ready for fits that leave out one stake each. Internal. */
 export interface GradeRow extends StakeRow {
   readonly gradeWithout: (without: number) => GradeOfStakes | undefined;
 }
@@ -75,7 +75,9 @@ function roughly(points: readonly Vector[]): Pick<StakeRow, 'rough' | 'worstFirs
       [ratioToNumber(subtractRatios(x, middle)), ratioToNumber(subtractRatios(y, level))] as const,
   );
   const place = (index: number): readonly [number, number] => places[index] ?? [0, 0];
-  let [a, b, rise] = [0, 0, 0];
+  let a = 0;
+  let b = 0;
+  let rise = 0;
   for (const [x, y] of places) {
     a += x * x;
     b += x * y;
@@ -87,12 +89,12 @@ function roughly(points: readonly Vector[]): Pick<StakeRow, 'rough' | 'worstFirs
   };
   const rough = (without: number): RoughOffsets | undefined => {
     const [x, y] = place(without);
-    // what the stake leaves free: 1 less its leverage
+    // 1 less the leverage of the stake
     const free = 1 - 1 / count - (x * x) / a;
     if (!(free > 1e-6)) return undefined;
     const pull = (y - (b / a) * x) / free;
     const offset = (of: number): number => off(of) + pull * (1 / count + (x * place(of)[0]) / a);
-    // what rounding can do to the sums, and through them to the slope and the leverage
+    // effect of rounding on the sums, and so on the slope and the leverage
     const slack = ((count + 10) * Math.sqrt(count) * 1e-14 * rise) / (free * free);
     return { slack, offset };
   };

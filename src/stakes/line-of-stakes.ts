@@ -16,8 +16,8 @@ import { isRoundedRoot } from '../units/root.js';
 import { cross, dot, minus, norm, opposite, plus, share, type Vector } from '../units/vector.js';
 
 /**
- * A straight line in plan: a point and a vector along it with its size. The vector is not brought to
- * unit length, so that an offset is one division and comes out exact where it can. Internal.
+ * A straight line in plan: a point and a vector along it with its size. The vector is not scaled to
+ * unit length: an offset is then a single division, and exact if it can be. Internal.
  */
 export interface PlanLine {
   readonly point: Vector;
@@ -43,7 +43,7 @@ const overRoot = (a: Ratio, size: Ratio): Ratio =>
 export const pointAt = (line: PlanLine, station: Ratio): Vector =>
   plus(line.point, share(line.along, station, line.size));
 
-/** The line from one point to another; undefined where they coincide. */
+/** The line from one point to another; undefined if they coincide. */
 export function lineThrough(from: Vector, to: Vector): PlanLine | undefined {
   return lineAlong(from, minus(to, from));
 }
@@ -53,7 +53,10 @@ function lineAlong(point: Vector, along: Vector): PlanLine | undefined {
   return signOfRatio(size) === 0 ? undefined : { point, along, size };
 }
 
-/** Exact sums of points, from which the lines of all and of all but one come. Internal. */
+/**
+ * Exact sums of points, for the line through all of them and the lines that leave one out.
+ * Internal.
+ */
 export interface LineSums {
   readonly count: number;
   readonly sum: Vector;
@@ -78,7 +81,7 @@ const withPoint = (sums: LineSums, { x, y }: Vector, change: Change): LineSums =
   yy: change(sums.yy, multiplyRatios(y, y)),
 });
 
-/** The sums of all points but one. Internal. */
+/** The sums without one point. Internal. */
 export const sumsWithout = (sums: LineSums, point: Vector): LineSums =>
   withPoint(sums, point, subtractRatios);
 
@@ -89,7 +92,7 @@ export const timesCount = (
   [p, q]: readonly [Ratio, Ratio],
 ): Ratio => subtractRatios(multiplyRatios(wholeRatio(count), products), multiplyRatios(p, q));
 
-/** True where the points lie exactly in one line. Internal. */
+/** True if the points are exactly in one line. Internal. */
 export function areInLine(sums: LineSums): boolean {
   const { sum, xx, xy, yy } = sums;
   const [a, c] = [timesCount(sums, xx, [sum.x, sum.x]), timesCount(sums, yy, [sum.y, sum.y])];
@@ -98,8 +101,8 @@ export function areInLine(sums: LineSums): boolean {
 }
 
 /**
- * The orthogonal least-squares line of points, directed from the first to the last of them; undefined
- * where they have no main direction. Exact but for one root.
+ * The orthogonal least-squares line of points, directed from the first to the last of them;
+ * undefined if they have no main direction. Exact but for one root.
  */
 export function bestLine(
   sums: LineSums,
@@ -120,7 +123,7 @@ export function bestLine(
   return lineAlong(mean, isBackward ? opposite(along) : along);
 }
 
-/** Eigenvector of `[[a, b], [b, c]]` with the larger eigenvalue; zero where there is none. */
+/** Eigenvector of `[[a, b], [b, c]]` with the larger eigenvalue; zero if there is none. */
 function mainDirection(a: Ratio, b: Ratio, c: Ratio): Vector {
   const difference = subtractRatios(a, c);
   const twice = addRatios(b, b);

@@ -6,7 +6,7 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 
-/** Offsets from the line of the others in floats, and how far off they may be. Internal. */
+/** Offsets from the line of the others in floats, and their error. Internal. */
 export interface RoughOffsets {
   readonly slack: number;
   readonly offset: (of: number) => number;
@@ -15,24 +15,24 @@ export interface RoughOffsets {
 /** A row of stakes to search. Internal. */
 export interface StakeRow {
   readonly count: number;
-  /** Offsets from the line of all but one, in floats; undefined where floats cannot tell. */
+  /** Offsets from the line without one stake, in floats; undefined if floats cannot tell. */
   readonly rough: (without: number) => RoughOffsets | undefined;
-  /** The same exactly; undefined where the others have no line. */
+  /** The same exactly; undefined if the others have no line. */
   readonly exact: (without: number) => ((of: number) => Ratio) | undefined;
-  /** The stakes, those furthest off the line of all first. */
+  /** The stakes, those farthest from the line of all first. */
   readonly worstFirst: readonly number[];
 }
 
-/** A stake that alone is off, and its exact offset from the line of the others. Internal. */
+/** A stake that is off by itself, and its exact offset from the line of the others. Internal. */
 export interface LoneOutlier {
   readonly index: number;
   readonly offset: Ratio;
 }
 
 /**
- * The stakes without which the others stand within tolerance. Floats decide where they can: a stake is
- * weighed exactly only where it lies closer to the tolerance than floats can tell, so that the answer
- * is that of an exact search and costs little more than one look at each stake. Internal.
+ * The stakes without which the others are within tolerance. Floats decide if they can. Exact
+ * arithmetic is used only for a stake closer to the tolerance than floats can tell, so the answer
+ * is that of an exact search at little more than the cost of one pass. Internal.
  *
  * @param among - the stakes to leave out in turn
  */
@@ -52,7 +52,10 @@ export function loneOutliers(
   return found;
 }
 
-/** The other stakes that floats cannot tell from the tolerance; `out` where one is clearly beyond. */
+/**
+ * The other stakes that floats cannot tell from the tolerance; `out` if one is clearly out of
+ * tolerance.
+ */
 function closeCalls(row: StakeRow, without: number, tolerance: number): readonly number[] | 'out' {
   const rough = row.rough(without);
   if (rough === undefined) return row.worstFirst.filter((index) => index !== without);

@@ -9,7 +9,9 @@ export function ordinateAt(radius: Length, x: Length): Length {
   return fromSI('length', squareRoot(subtractRatios(multiplyRatios(r, r), multiplyRatios(s, s))));
 }
 
-/** Marks from 0 at each spacing, the end and others too, in order and each once. Internal. */
+/**
+ * Marks from 0 at each spacing, with the end and others added, in order and each once. Internal.
+ */
 export function marksAlong(of: {
   readonly length: Length;
   readonly spacing: Length;

@@ -1,7 +1,7 @@
 import { custom, list } from '../input/field.js';
 import type { Field } from '../input/shape.js';
 
-/** Two of a kind: two diagonals, two fixed points. Internal. */
+/** Two values of one kind, such as two diagonals. Internal. */
 export function pair<T>(item: Field<T>, of: string): Field<readonly [T, T]> {
   const both = list(item, { of, least: 2, most: 2 });
   // a stand-in with gaps is never used: the reader has a fault

@@ -20,23 +20,26 @@ import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { refuseBoth } from './refuse-both.js';
 
-/** A tape that hangs free between its ends, or between supports at even distances. */
+/** A tape that hangs free between its ends, or between evenly spaced supports. */
 export interface HangingTapeInput {
   /** Weight of the tape per length [line-weight], more than 0 and at most 1000 N/m. */
   readonly weightPerLength: LineWeightInput;
-  /** Pull at its end [force], more than 0 and at most 10 000 kN. */
+  /** Tension at its end [force], more than 0 and at most 10 000 kN. */
   readonly tension: ForceInput;
-  /** Number of even bays that it hangs in, a whole number from 1. Default: 1. */
+  /** Number of equal bays it hangs in, a whole number from 1. Default: 1. */
   readonly bays?: number;
 }
 
-/** A taped length to bring to plan. */
+/** A taped length to reduce to level. */
 export interface PlanDistanceOptions {
-  /** As read on the tape [length], more than 0 and at most 10 km. */
+  /** Reading of the tape [length], more than 0 and at most 10 km. */
   readonly taped: LengthInput;
   /** Difference of level between the ends [length], up or down, less than the tape. Give this or `slope`. Default: level. */
   readonly rise?: LengthInput;
-  /** Of the tape [slope], rise over level run, up to 10 either way. Give this or `rise`. Default: level. */
+  /**
+   * Slope of the tape [slope], rise over level run, up to 10 either way. Give this or `rise`.
+   * Default: level.
+   */
   readonly slope?: SlopeInput;
   /** The tape, if it hangs free. Default: it lies on the ground. */
   readonly hanging?: HangingTapeInput;
@@ -55,7 +58,7 @@ const OPTIONS = shapeOf<PlanDistanceOptions>()({
   hanging: optional(object(HANGING_TAPE)),
 });
 
-/** A taped length brought to plan. */
+/** A taped length reduced to level. */
 export interface PlanDistance extends Worked {
   /** Level distance [length]. */
   readonly plan: Length;
@@ -68,10 +71,11 @@ export interface PlanDistance extends Worked {
 }
 
 /**
- * Brings a taped length to plan: `H = sqrt(S^2 - h^2)` from the rise h between its ends, or
- * `H = S / sqrt(1 + i^2)` from its slope i. A tape that hangs free reads too long: in each bay of
- * length L by `w^2 L^3 / (24 P^2)`, w its weight per length and P the pull. That is deducted first.
- * The rise and slope parts are exact but for one root; the sag is that of a flat curve.
+ * Reduces a taped length to level: `H = sqrt(S^2 - h^2)` from the rise h between its ends, or
+ * `H = S / sqrt(1 + i^2)` from its slope i. A tape that hangs free reads too long, in each bay of
+ * length L by `w^2 L^3 / (24 P^2)` with w its weight per length and P the tension. That is deducted
+ * first. The rise and slope parts are exact but for one root; the sag is the formula for a flat
+ * curve.
  *
  * @param options - see {@link PlanDistanceOptions}
  * @returns plan distance [length], corrections [length, negative: plan is shorter]
@@ -111,7 +115,7 @@ export function planDistance(options: PlanDistanceOptions): PlanDistance {
   );
 }
 
-/** Refuses a rise that is no less than the tape. */
+/** Refuses a rise as long as the tape or longer. */
 function checkRise(
   options: PlanDistanceOptions,
   { taped, rise }: Values<typeof OPTIONS>,
@@ -127,7 +131,7 @@ function checkRise(
 
 type HangingTape = Values<typeof HANGING_TAPE>;
 
-/** `(w L / P)^2` of a tape that loses a tenth of its length. */
+/** `(w L / P)^2` of a tape that loses a tenth of its length to sag. */
 const MOST_SAG = 2.4;
 
 /** `n w^2 L^3 / (24 P^2)` with L one of n bays. */
@@ -136,7 +140,7 @@ function sagOf(taped: Length, { weightPerLength, tension, bays }: HangingTape): 
   const square = weightPerLength.times(bay).dividedBy(tension).pow(2);
   if (square.gt(MOST_SAG)) {
     const message =
-      'the tape would sag by more than a tenth of its length. Check the units of pull and weight';
+      'the sag would take up more than a tenth of the tape. Check the units of tension and weight';
     throw fault('OUT_OF_RANGE', message, {}, ['hanging', 'tension']);
   }
   return bay.times(square).times(bays).dividedBy(24);
@@ -147,7 +151,7 @@ const sagStep = (
   { weightPerLength, tension, bays }: HangingTape,
   sag: Length,
 ): Step => ({
-  title: 'How much the sag adds to the reading',
+  title: 'Length that the sag adds to the reading',
   formula: 'n w^2 L^3 / (24 P^2)',
   given: [
     given('n', 'bays', bays),

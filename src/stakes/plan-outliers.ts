@@ -22,7 +22,7 @@ export function measureInPlan(local: readonly LocalStake[]): MeasuredStake[] {
     return {
       id,
       deleted: offset.length,
-      // adding nothing turns a negative zero into zero
+      // adding zero turns a negative zero into zero
       studentized: hasScatter ? (rough.studentized[index] ?? 0) + 0 : null,
       leverage: rough.leverage[index] ?? 0,
       move: moveStake(id, offset.length),

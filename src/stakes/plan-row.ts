@@ -3,9 +3,9 @@ import type { Vector } from '../units/vector.js';
 import { bestLine, lineSums, offsetFrom, sumsWithout, type PlanLine } from './line-of-stakes.js';
 import type { RoughOffsets, StakeRow } from './lone-outliers.js';
 
-/** Stakes in plan, ready to leave each out in turn. Internal. */
+/** Stakes in plan, ready for fits that leave out one stake each. Internal. */
 export interface PlanRow extends StakeRow {
-  /** The line of all but one; undefined where they have no main direction. */
+  /** The line without one stake; undefined if the others have no main direction. */
   readonly lineWithout: (without: number) => PlanLine | undefined;
 }
 
@@ -36,7 +36,10 @@ function roughly(points: readonly Vector[]): Pick<StakeRow, 'rough' | 'worstFirs
   const meanY = far.reduce((sum, [, y]) => sum + y, 0) / count;
   const places = far.map(([x, y]) => [x - meanX, y - meanY] as const);
   const place = (index: number): readonly [number, number] => places[index] ?? [0, 0];
-  let [a, b, c, extent] = [0, 0, 0, 0];
+  let a = 0;
+  let b = 0;
+  let c = 0;
+  let extent = 0;
   for (const [x, y] of places) {
     a += x * x;
     b += x * y;
@@ -54,7 +57,7 @@ function roughly(points: readonly Vector[]): Pick<StakeRow, 'rough' | 'worstFirs
       const [px, py] = place(of);
       return ux * (py + restY) - uy * (px + restX);
     };
-    // what rounding can do to the sums, and through them to the direction
+    // effect of rounding on the sums, and so on the direction
     const slack = (count + 10) * 1e-14 * extent * ((a + c) / line.spread);
     return { slack, offset };
   };
@@ -67,7 +70,7 @@ function roughly(points: readonly Vector[]): Pick<StakeRow, 'rough' | 'worstFirs
   return { rough, worstFirst };
 }
 
-/** Eigenvector of `[[a, b], [b, c]]` with the larger eigenvalue, and by how much it is larger. */
+/** Eigenvector of `[[a, b], [b, c]]` with the larger eigenvalue, and the difference of the two. */
 function directionOf(a: number, b: number, c: number) {
   const spread = Math.sqrt((a - c) * (a - c) + 4 * b * b);
   const [x, y] = a >= c ? [spread + (a - c), 2 * b] : [2 * b, spread + (c - a)];

@@ -9,7 +9,10 @@ import { NO_LENGTH } from '../units/zero.js';
 export interface PlanPlaceInput {
   /** First coordinate, such as the easting [length], up to 100 000 km either way. */
   readonly x: LengthInput;
-  /** Second coordinate, to the left of the first [length], up to 100 000 km either way. */
+  /**
+   * Second coordinate, such as the northing; its axis points left of the first [length], up to 100
+   * 000 km either way.
+   */
   readonly y: LengthInput;
 }
 
@@ -31,16 +34,16 @@ export type PlanStake = Values<typeof PLAN_STAKE>;
 export const planStakes = (least: number): Field<readonly PlanStake[]> =>
   list(object(PLAN_STAKE), { of: 'stakes', least, unique: 'id' });
 
-/** A stake in plan, counted from the first one. Internal. */
+/** A stake in plan, relative to the first one. Internal. */
 export interface LocalStake {
   readonly id: string;
   readonly at: Vector;
 }
 
-/** The grid's own zero. Internal. */
+/** Zero of the grid. Internal. */
 export const GRID_ORIGIN: PlanPoint = Object.freeze({ x: NO_LENGTH, y: NO_LENGTH });
 
-/** Counts stakes from the first one, exactly. Internal. */
+/** Stakes relative to the first one, exactly. Internal. */
 export function fromFirstStake(stakes: readonly PlanStake[]): {
   readonly origin: PlanPoint;
   readonly local: readonly LocalStake[];

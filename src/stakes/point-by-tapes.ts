@@ -35,7 +35,7 @@ import { twoTapes, type Tape, type TapeInput } from './tapes.js';
 export interface PointByTapesOptions {
   /** Two fixed points, each with the length taped from it. */
   readonly from: readonly [TapeInput, TapeInput];
-  /** Side of the line from the first fixed point to the second on which the point is. */
+  /** Side of the point, facing from the first fixed point to the second. */
   readonly side: 'left' | 'right';
 }
 
@@ -48,15 +48,15 @@ const OPTIONS = shapeOf<PointByTapesOptions>()({
 export interface PointByTapes extends Worked {
   /** The point in plan. */
   readonly point: PlanPoint;
-  /** Along the line from the first fixed point to the second [length]. */
+  /** Distance along the line from the first fixed point to the second [length]. */
   readonly along: Length;
-  /** Off that line [length], + left. */
+  /** Offset from that line [length], + left. */
   readonly offset: Length;
-  /** Between the two tapes at the point [angle]: best at 90 degrees. */
+  /** Angle between the two tapes at the point [angle]. 90 degrees is best. */
   readonly crossingAngle: Angle;
-  /** True where the tapes cross so flat that a small error of a tape moves the point by far more. */
+  /** True if the tapes cross so flat that a small error of a tape moves the point by far more. */
   readonly isWeakFix: boolean;
-  /** Where the point may really be; null without uncertainties, or where the tapes only touch. */
+  /** Uncertainty of the point; null without uncertainties, or if the tapes only just meet. */
   readonly ellipse: ErrorEllipse | null;
   /** What to do, in words. */
   readonly note: string;
@@ -65,8 +65,8 @@ export interface PointByTapes extends Worked {
 /**
  * Finds a point from the lengths taped to it from two fixed points, such as two corners of a house:
  * `t = (a^2 - b^2 + c^2) / (2 c)` along the line from the first to the second, and
- * `h = sqrt(a^2 - t^2)` off it. Exact but for one root. Two points fit the same lengths, one on either
- * side, so the side must be given.
+ * `h = sqrt(a^2 - t^2)` off it. Exact but for one root. Two points fit the same lengths, one on
+ * each side, so you must give the side.
  *
  * The error ellipse is that of small errors, in floats: with equal uncertainties u its axes are
  * `u / sqrt(1 + |cos A|)` and `u / sqrt(1 - |cos A|)`, A the angle at which the tapes cross.
@@ -136,7 +136,7 @@ function intersect(
   const line = between(first, second);
   const [a, b] = [exactOf(first.distance), exactOf(second.distance)];
   const square = squared(line);
-  // shares of the line from the first fixed point to the second: along it and off it
+  // along and off the line from the first fixed point to the second, as fractions of its length
   const twice = addRatios(square, square);
   const gain = addRatios(subtractRatios(multiplyRatios(a, a), multiplyRatios(b, b)), square);
   const along = divideRatios(gain, twice);
@@ -160,7 +160,7 @@ function intersect(
   };
 }
 
-/** Tapes that are too short to meet, or of which one reaches round the other. */
+/** Tapes that do not meet: both too short, or one too long for the other. */
 function noMeeting(
   [a, b]: readonly [Length, Length],
   apart: Length,

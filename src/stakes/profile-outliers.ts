@@ -73,6 +73,6 @@ function studentizedOf(of: {
   const free = subtractRatios(ONE_RATIO, of.leverage);
   const scaled = multiplyRatios(multiplyRatios(of.deleted, of.deleted), free);
   const square = divideRatios(multiplyRatios(scaled, wholeRatio(of.degrees)), of.squares);
-  // adding nothing turns a negative zero into zero
+  // adding zero turns a negative zero into zero
   return signOfRatio(of.deleted) * Math.sqrt(ratioToNumber(square)) + 0;
 }

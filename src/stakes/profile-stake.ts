@@ -5,11 +5,11 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf } from '../units/quantity.js';
 import type { Vector } from '../units/vector.js';
 
-/** A stake in profile: where its mark is along the string, and how high. */
+/** A stake in profile: station and elevation of its mark. */
 export interface ProfileStakeInput {
   /** What is written on the stake. Each id once. */
   readonly id: string;
-  /** Place along the string [length], up to 100 km either way. */
+  /** Distance along the string [length], up to 100 km either way. */
   readonly station: LengthInput;
   /** Elevation of the mark, or any height above one level plane [length], up to 10 km either way. */
   readonly elevation: LengthInput;

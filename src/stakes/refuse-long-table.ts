@@ -1,10 +1,10 @@
 import { fault, type FieldPath } from '../errors.js';
 import type { Decimal } from '../units/decimal.js';
 
-/** More rows than this are a slip of a digit or of a unit. */
+/** More rows than this point to a wrong digit or unit. */
 const MOST_ROWS = 2000;
 
-/** Refuses a table with far too many marks or stakes. Internal. */
+/** Refuses a table with too many marks or stakes. Internal. */
 export function refuseLongTable(rows: Decimal, of: string, path: FieldPath): void {
   if (rows.lte(MOST_ROWS)) return;
   const message = `makes more than ${MOST_ROWS} ${of}. Check the digits and the unit`;

@@ -8,13 +8,15 @@ export interface StakeAgainstOthers {
   /** Offset from the line of the others [length]: + left of travel in plan, + too high in profile. */
   readonly deleted: Length;
   /**
-   * The offset over its standard error, from the scatter of the others (externally studentized). Null
-   * where the others are exactly in line and there is no scatter to measure by.
+   * The offset over its standard error, from the scatter of the others (externally studentized).
+   * Null if the others are exactly in line and have no scatter.
    */
   readonly studentized: number | null;
-  /** How much the stake holds the line: 1 / n for one in the middle, 1 for one that holds it alone. */
+  /**
+   * Influence of the stake on the line: 1 / n for one in the middle, 1 for one that fixes it alone.
+   */
   readonly leverage: number;
-  /** True for a stake that is farther off than the scatter of the others explains. */
+  /** True if the stake is farther off than the scatter of the others explains. */
   readonly isOutlier: boolean;
   /** The move onto the line of the others: `left` or `right` in plan, `up` or `down` in profile. */
   readonly move: StakeMove | MarkMove;

@@ -11,11 +11,11 @@ import { inProfile, profileStakes, type ProfileStakeInput } from './profile-stak
 import type { MeasuredStake, StakeAgainstOthers } from './stake-against-others.js';
 import { outlierCritical } from '../geometry/statistics/outlier-critical.js';
 
-/** A row of stakes, and how readily one of them is called an outlier. */
+/** A row of stakes, and when to call one an outlier. */
 export interface StakeOutliersOptions {
   /** At least 4 stakes in order along the row: all in plan (`x`, `y`) or all in profile (`station`, `elevation`). */
   readonly stakes: readonly PlanStakeInput[] | readonly ProfileStakeInput[];
-  /** A stake no farther off than this is not an outlier [length], 0 to 10 m. Default: 0. */
+  /** A stake within this distance is never an outlier [length], 0 to 10 m. Default: 0. */
   readonly tolerance?: LengthInput;
   /**
    * Chance of faulting a good row, more than 0 and at most 0.5. Default: 0.05 (common practice, no
@@ -30,9 +30,9 @@ export interface StakeOutliers extends Worked {
   readonly view: 'plan' | 'profile';
   /** Each stake, in the order given. */
   readonly stakes: readonly StakeAgainstOthers[];
-  /** A studentized offset beyond this, either way, is an outlier's. */
+  /** A studentized offset beyond this, either way, marks an outlier. */
   readonly critical: number;
-  /** Of Student's t behind `critical`: three less than the number of stakes. */
+  /** Degrees of freedom of Student's t for `critical`: three less than the number of stakes. */
   readonly degreesOfFreedom: number;
   /** Chance of faulting a good row, as used. */
   readonly significance: number;
@@ -54,7 +54,7 @@ const FEWEST = 4;
 const IN_PLAN = planStakes(FEWEST);
 const IN_PROFILE = profileStakes(FEWEST);
 
-/** A row in plan or in profile: the first stake tells which. */
+/** A row in plan or in profile, as the first stake shows. */
 const row: Field<MeasuredRow> = custom((reader, value, path) => {
   if (isInProfile(value)) {
     const stakes = IN_PROFILE.read(reader, value, path);
@@ -77,10 +77,10 @@ const OPTIONS = shapeOf<StakeOutliersOptions>()({
 });
 
 /**
- * Asks the stakes themselves which of them is off: each is compared with the line of all the others,
- * and called an outlier if it is farther off than their scatter explains. Its studentized offset is
- * compared with Student's t for `significance / (2 n)` and `n - 3` degrees of freedom, so a good row
- * is faulted no more often than `significance`.
+ * Finds the stake that is off without a tolerance. Each stake is compared with the line of all the
+ * others and called an outlier if it is farther off than their scatter explains. Its studentized
+ * offset is compared with Student's t for `significance / (2 n)` and `n - 3` degrees of freedom, so
+ * a good row is faulted no more often than `significance`.
  *
  * In plan the line is the orthogonal least-squares line. Offsets and moves are exact but for one root,
  * studentized offsets are floats. In profile it is the grade that fits best in level, and
@@ -138,7 +138,7 @@ export function stakeOutliers(options: StakeOutliersOptions): StakeOutliers {
 const isFar = ({ studentized }: MeasuredStake, critical: number): boolean =>
   studentized === null || Math.abs(studentized) > critical;
 
-/** Without scatter to measure by, any offset weighs more than all that can be measured. */
+/** Without scatter, any offset outweighs every measured one. */
 const weight = ({ studentized, deleted }: MeasuredStake): number => {
   if (studentized !== null) return Math.abs(studentized);
   return deleted.isZero() ? 0 : Number.MAX_VALUE;
@@ -146,9 +146,9 @@ const weight = ({ studentized, deleted }: MeasuredStake): number => {
 
 const NOTES = {
   none: 'No stake is off by more than the scatter of the others.',
-  one: 'One stake is off: move it onto the line of the others, then check again.',
+  one: 'One stake is off. Move it onto the line of the others, then check again.',
   several:
-    'More than one stake is off. Move the worst onto the line of the others, then check again: one bad stake can make a good one look bad.',
+    'More than one stake is off. Move only the worst onto the line of the others, then check again. One bad stake can make a good one look bad.',
 } as const;
 
 const IN_LINE = 'the others are exactly in line';

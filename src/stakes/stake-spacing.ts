@@ -12,13 +12,19 @@ import { given, withWorking, type Worked } from '../working.js';
 import { angleOfArc } from './arc-from-chord.js';
 import { refuseLongTable } from './refuse-long-table.js';
 
-/** A curve that a straight string is to follow. */
+/** A curve to follow with straight strings. */
 export interface StakeSpacingOptions {
-  /** Of the curve [length], more than 0 and at most 1000 km. */
+  /** Radius of the curve [length], more than 0 and at most 1000 km. */
   readonly radius: LengthInput;
-  /** Largest distance between string and curve [length], more than 0 and at most the radius or 10 km. */
+  /**
+   * Maximum distance between string and curve [length], more than 0 and at most the radius or 10
+   * km.
+   */
   readonly deviation: LengthInput;
-  /** Of the curve [length], more than 0 and at most 10 km, to divide it into even pieces. Default: not divided. */
+  /**
+   * Length of the curve, to divide it into equal pieces [length], more than 0 and at most 10 km.
+   * Default: not divided.
+   */
   readonly length?: LengthInput;
 }
 
@@ -28,29 +34,30 @@ const OPTIONS = shapeOf<StakeSpacingOptions>()({
   length: optional(quantity(SITE_LENGTH)),
 });
 
-/** How far apart stakes may be on a curve that a straight string follows. */
+/** Maximum stake spacing on a curve for straight strings. */
 export interface StakeSpacing extends Worked {
-  /** Longest straight from stake to stake [length]. */
+  /** Maximum straight distance from stake to stake [length]. */
   readonly chord: Length;
   /** The same along the curve [length]. */
   readonly arc: Length;
-  /** Number of even pieces; null if no length of the curve is given. */
+  /** Number of equal pieces; null if no length of the curve is given. */
   readonly pieces: number | null;
   /** Length of one piece along the curve [length]; null if no length of the curve is given. */
   readonly piece: Length | null;
-  /** True where the stakes come so close that a bent strip or a template serves better. */
+  /** True if the stakes are so close that a bent strip or a template works better. */
   readonly needsTemplate: boolean;
   /** What to do, in words. */
   readonly note: string;
 }
 
 /**
- * The largest stake spacing on a curve for which a straight string stays within a distance of it:
+ *
+ * The maximum stake spacing on a curve that keeps a straight string within a distance of it:
  * `c = 2 sqrt(2 R d - d^2)`, about `sqrt(8 R d)`.
  *
  * @param options - see {@link StakeSpacingOptions}
- * @returns chord and arc from stake to stake [length], number of pieces, and whether a template serves
- *   better (stakes closer than 0.4 m: common practice, no source)
+ * @returns chord and arc from stake to stake [length], number of pieces, and whether a template
+ * works better (stakes closer than 0.4 m: common practice, no source)
  * @throws `OUT_OF_RANGE`, `NOT_POSITIVE` and the reading codes
  * @source derived
  * @example
@@ -68,7 +75,7 @@ export function stakeSpacing(options: StakeSpacingOptions): StakeSpacing {
   const note = needsTemplate ? NOTES.template : NOTES.stakes;
   return withWorking({ chord, arc, ...divided, needsTemplate, note }, () => [
     {
-      title: 'Largest stake spacing on the curve',
+      title: 'Maximum stake spacing on the curve',
       formula: 'c = 2 sqrt(2 R d - d^2)',
       given: [given('R', 'radius', radius), given('d', 'string off the curve', deviation)],
       result: given('c', 'from stake to stake', chord),

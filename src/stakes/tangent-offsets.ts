@@ -7,15 +7,17 @@ import type { Length } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { marksAlong, ordinateAt } from './marks-along.js';
 
-/** An arc and the straight it leaves, and how close the marks are. */
+/** An arc, the straight it leaves, and the spacing of the marks. */
 export interface TangentOffsetsOptions {
-  /** Of the arc [length], more than 0 and at most 1000 km. */
+  /** Radius of the arc [length], more than 0 and at most 1000 km. */
   readonly radius: LengthInput;
-  /** How far to go along the tangent [length], more than 0 and at most the radius or 10 km. */
+  /**
+   * Distance along the tangent to set out [length], more than 0 and at most the radius or 10 km.
+   */
   readonly length: LengthInput;
   /**
-   * Between marks, from the start of the arc [length], more than 0 and at most 10 km. The end is added.
-   * No more than 2000 marks.
+   * Distance between marks, from the start of the arc [length], more than 0 and at most 10 km. The
+   * end is added. At most 2000 marks.
    */
   readonly spacing: LengthInput;
 }
@@ -26,23 +28,23 @@ const OPTIONS = shapeOf<TangentOffsetsOptions>()({
   spacing: quantity(SITE_LENGTH),
 });
 
-/** A mark on the tangent, and how far the arc is from it there. */
+/** A mark on the tangent, and the offset to the arc there. */
 export interface TangentOffset {
-  /** Along the tangent from the point where the arc begins [length]. */
+  /** Distance along the tangent from the start of the arc [length]. */
   readonly along: Length;
-  /** Square to the tangent to the arc [length]. */
+  /** Offset square from the tangent to the arc [length]. */
   readonly offset: Length;
 }
 
 /** An arc set out by offsets from its tangent. */
 export interface TangentOffsets extends Worked {
-  /** One row a mark, from the start of the arc. */
+  /** One row per mark, from the start of the arc. */
   readonly rows: readonly TangentOffset[];
 }
 
 /**
  * Sets out an arc by offsets from the straight it leaves: `t = R - sqrt(R^2 - x^2)`, x along the
- * straight from the point where the arc begins.
+ * straight from the start of the arc.
  *
  * @param options - see {@link TangentOffsetsOptions}
  * @returns for each mark the distance along the tangent and the offset to the arc [length]

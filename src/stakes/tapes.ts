@@ -10,7 +10,9 @@ import { PLAN_PLACE, type PlanPlaceInput } from './plan-stake.js';
 
 /** A fixed point and the length taped from it. */
 export interface TapeInput extends PlanPlaceInput {
-  /** Level length from the fixed point to the point you look for [length], more than 0 and at most 10 km. */
+  /**
+   * Level distance from the fixed point to the new point [length], more than 0 and at most 10 km.
+   */
   readonly distance: LengthInput;
   /** Standard uncertainty of the taped length [length], 0 to 10 m: give it for both tapes or for neither. Default: not known. */
   readonly uncertainty?: LengthInput;
@@ -49,12 +51,12 @@ function requireUncertainties(
   if (tapes.every(({ uncertainty }) => uncertainty === undefined)) return;
   tapes.forEach((tape, k) => {
     if (!isLeftOut(tape, 'uncertainty')) return;
-    const message = 'missing. The other tape has one: give it for both tapes or for neither';
+    const message = 'missing. The other tape has one. Give it for both tapes or for neither';
     reader.fail('REQUIRED', [...path, k, 'uncertainty'], message);
   });
 }
 
-/** Refuses two fixed points that are one. */
+/** Refuses two fixed points at the same location. */
 function requireApart(
   reader: Reader,
   [first, second]: readonly Partial<Tape>[],

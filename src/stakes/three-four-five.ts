@@ -19,23 +19,26 @@ import {
 import { given, withWorking, type Worked } from '../working.js';
 import { PLAN_PLACE, type PlanPlaceInput } from './plan-stake.js';
 
-/** A straight that a right angle is set out from. */
+/** A base line for a right angle. */
 export interface BaseLineInput {
-  /** Where the right angle is. */
+  /** Point of the right angle. */
   readonly corner: PlanPlaceInput;
-  /** Any other point of the straight. */
+  /** Any other point of the base line. */
   readonly along: PlanPlaceInput;
-  /** Side of the square leg, seen from the corner along the straight. */
+  /** Side of the square leg, facing along the base line from the corner. */
   readonly side: 'left' | 'right';
 }
 
 /** A right angle to lay out. */
 export interface ThreeFourFiveOptions {
-  /** Longest length to tape, for the 5 parts [length], more than 0 and at most 10 km. */
+  /** Maximum length to tape, for the 5 parts [length], more than 0 and at most 10 km. */
   readonly longest: LengthInput;
-  /** One part is a whole number of these [length], such as `1 ft`, at most a fifth of `longest`. Default: any part. */
+  /**
+   * Round one part down to a multiple of this [length], such as `1 ft`, at most a fifth of
+   * `longest`. Default: not rounded.
+   */
   readonly step?: LengthInput;
-  /** The straight to start from, to get the marks in plan too. Default: none. */
+  /** The base line, to get the marks in plan too. Default: none. */
   readonly baseLine?: BaseLineInput;
   /** Standard uncertainty of one taped length [length], 0 to 10 m. Default: not known. */
   readonly uncertainty?: LengthInput;
@@ -49,7 +52,7 @@ const BASE_LINE = shapeOf<BaseLineInput>()({
 
 const checkBaseLine: Check<typeof BASE_LINE> = (reader, { corner, along }, path) => {
   if (corner === undefined || along === undefined || !isZero(between(corner, along))) return;
-  const message = 'this is the corner itself. Give another point of the straight';
+  const message = 'this is the corner itself. Give another point of the base line';
   reader.fail('POINTS_COINCIDE', [...path, 'along'], message);
 };
 
@@ -62,9 +65,9 @@ const OPTIONS = shapeOf<ThreeFourFiveOptions>()({
 
 /** Marks of a right angle in plan. */
 export interface RightAngleMarks {
-  /** End of the 4 parts, along the straight. */
+  /** End of the 4 parts, along the base line. */
   readonly four: PlanPoint;
-  /** End of the 3 parts, square to the straight. */
+  /** End of the 3 parts, square to the base line. */
   readonly three: PlanPoint;
 }
 
@@ -72,24 +75,24 @@ export interface RightAngleMarks {
 export interface ThreeFourFive extends Worked {
   /** One part [length]. */
   readonly part: Length;
-  /** 3 parts, square to the straight [length]. */
+  /** 3 parts, square to the base line [length]. */
   readonly three: Length;
-  /** 4 parts, along the straight [length]. */
+  /** 4 parts, along the base line [length]. */
   readonly four: Length;
-  /** 5 parts, from the end of the one to the end of the other [length]. */
+  /** 5 parts, the diagonal from end to end [length]. */
   readonly five: Length;
   /** The marks in plan; null without a base line. */
   readonly marks: RightAngleMarks | null;
-  /** Standard uncertainty of the right angle [angle]; null if that of the tape is not given. */
+  /** Standard uncertainty of the right angle [angle]; null if you gave none for the tape. */
   readonly angleUncertainty: Angle | null;
-  /** How to tape it, and the check. */
+  /** How to tape and check it. */
   readonly note: string;
 }
 
 /**
- * Lays out a right angle by a triangle of 3, 4 and 5 parts, as large as the tape allows: the larger,
- * the squarer. With u the standard uncertainty of each of the three lengths the angle is uncertain by
- * `u sqrt(2) 5 / (12 part)` radians.
+ * Lays out a right angle by a triangle of 3, 4 and 5 parts, as large as the tape allows. The larger
+ * the triangle, the squarer the corner. With u the standard uncertainty of each of the three
+ * lengths, the angle is uncertain by `u sqrt(2) 5 / (12 part)` radians.
  *
  * @param options - see {@link ThreeFourFiveOptions}
  * @returns part and the three lengths [length], marks, uncertainty of the angle [angle]

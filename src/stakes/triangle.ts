@@ -3,7 +3,7 @@ import { asWritten } from '../input/read-amount.js';
 import type { Reader } from '../input/reader.js';
 import type { Length } from '../units/quantity.js';
 
-/** A length as it was read, and as the caller wrote it. Internal. */
+/** A length as read, and as the caller wrote it. Internal. */
 export interface WrittenLength {
   readonly read: Length;
   readonly raw: unknown;

@@ -15,27 +15,33 @@ import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 
-/** Two edge strings, and a place between them. */
+/** Two edge strings, and a point between them. */
 export interface DepthBetweenStringsOptions {
-  /** Elevation of the left string beside the place [length], up to 10 km either way. */
+  /** Elevation of the left string beside the point [length], up to 10 km either way. */
   readonly left: LengthInput;
-  /** Elevation of the right string beside the place [length], up to 10 km either way. */
+  /** Elevation of the right string beside the point [length], up to 10 km either way. */
   readonly right: LengthInput;
   /** From string to string [length], more than 0 and at most 10 km. */
   readonly width: LengthInput;
-  /** From the left string to the place [length], up to 100 km either way. */
+  /** Distance from the left string to the point [length], up to 100 km either way. */
   readonly fromLeft: LengthInput;
   /** Name of the surface you work to, such as `subgrade`. */
   readonly surface: string;
   /** That surface below the strings, as designed [length], positive down, up to 20 m either way. */
   readonly below: LengthInput;
-  /** Sag of the line across, at the place [length], 0 to 1 m: see `stringSag`. Default: 0, as of a board. */
+  /**
+   * Sag of the line across, at the point [length], 0 to 1 m: see `stringSag`. Default: 0, as of a
+   * board.
+   */
   readonly sag?: LengthInput;
-  /** Measured down from the line to the surface as it is [length], up to 20 m. Default: not measured. */
+  /**
+   * Measured from the line down to the existing surface [length], up to 20 m. Default: not
+   * measured.
+   */
   readonly measured?: LengthInput;
-  /** Up or down [length], 0 to 10 m. Default: not judged. */
+  /** Tolerance of the surface, up or down [length], 0 to 10 m. Default: not judged. */
   readonly tolerance?: LengthInput;
-  /** Of the measure [length], 0 to 10 m, for the verdict. Default: 0. */
+  /** Uncertainty of the measure, for the verdict [length], 0 to 10 m. Default: 0. */
   readonly uncertainty?: LengthInput;
 }
 
@@ -52,33 +58,36 @@ const OPTIONS = shapeOf<DepthBetweenStringsOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** What a measure down from a line across two strings tells. */
+/** A measure down from a line across two strings. */
 export interface DepthBetweenStrings extends Worked {
   /** The surface you work to. */
   readonly surface: string;
-  /** Elevation of the straight from string to string at the place [length]. */
+  /** Elevation of the straight line from string to string at the point [length]. */
   readonly straight: Length;
-  /** Elevation of the line across the strings there [length]: lower by its own sag. */
+  /** Elevation of the line across the strings there, its sag deducted [length]. */
   readonly line: Length;
-  /** Elevation where the surface should be [length]. */
+  /** Elevation that the surface should have [length]. */
   readonly target: Length;
   /** What to measure down from the line to the surface [length]. */
   readonly measureDown: Length;
-  /** Elevation where the surface is [length]; null if it was not measured. */
+  /** Elevation of the surface as measured [length]; null if it was not. */
   readonly elevation: Length | null;
-  /** What is left to do [length], cut positive, fill negative; null if it was not measured. */
+  /**
+   * Cut (positive) or fill (negative) still to do [length]; null if the surface was not measured.
+   */
   readonly cut: Length | null;
-  /** The same in one word; null if it was not measured. */
+  /** The same in one word; null if the surface was not measured. */
   readonly action: 'cut' | 'fill' | 'none' | null;
-  /** Null if it was not measured, or without a tolerance. */
+  /** Null without a measure or a tolerance. */
   readonly verdict: Verdict | null;
-  /** True for a place outside the two strings, where their straight is extended. */
+  /** True if the point is outside the two strings, where their line is extended. */
   readonly extrapolated: boolean;
   /** What to watch, in words. */
   readonly note: string;
 }
 
 /**
+ *
  * Depth between two edge strings, from a line or a straight board laid across them:
  * `z = zl + (zr - zl) x / W - sag`, x from the left string of W apart. The surface should be at
  * `target = zl + (zr - zl) x / W - below`, so the measure down is `below - sag`. Exact.
@@ -87,8 +96,8 @@ export interface DepthBetweenStrings extends Worked {
  * crown or a valley between them needs a third string on the break.
  *
  * @param options - see {@link DepthBetweenStringsOptions}
- * @returns elevations, the measure down [length, positive down], what is left [length, cut positive],
- *   verdict; `extrapolated` outside the strings
+ * @returns elevations, the measure down [length, positive down], cut still to do [length, fill
+ * negative],   verdict; `extrapolated` outside the strings
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `EMPTY` and the reading codes
  * @source derived
  * @example
@@ -141,7 +150,7 @@ const actionOf = (cut: Length): 'cut' | 'fill' | 'none' =>
 
 const NOTES = {
   between: 'A crown or a valley between the strings needs a third string on the break.',
-  outside: 'This place is outside the two strings. Their straight is extended to it.',
+  outside: 'This point is outside the two strings. The line between them is extended to it.',
 } as const;
 
 function showWorking(
@@ -176,7 +185,7 @@ function showWorking(
   ];
   if (made.cut === null || of.measured === undefined) return steps;
   const left: Step = {
-    title: 'What is left to do (cut +, fill -)',
+    title: 'Still to do (cut +, fill -)',
     formula: 'c = b - f - m',
     given: [below, sag, given('m', 'measured down', of.measured)],
     result: given('c', 'cut', made.cut),

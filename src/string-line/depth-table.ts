@@ -30,7 +30,7 @@ import {
 } from './lift-surfaces.js';
 import { requireForward, TIE, type Tie, type TieInput } from './ties.js';
 
-/** A string over a build-up, and the rows that the table is to have. */
+/** A string over a build-up, and the rows of the table. */
 export interface DepthTableOptions {
   /** The layers that go in, from `buildUp`. */
   readonly buildUp: BuildUp;
@@ -42,7 +42,7 @@ export interface DepthTableOptions {
   readonly spacing?: LengthInput;
   /** Layers placed in lifts. Default: none. */
   readonly lifts?: readonly LiftsInput[];
-  /** The string, to deduct its sag, as of a level string. Default: no sag. */
+  /** The string, to deduct its sag (as for a level string). Default: no sag. */
   readonly string?: StringInput;
 }
 
@@ -55,23 +55,26 @@ const OPTIONS = shapeOf<DepthTableOptions>()({
   string: optional(object(STRING)),
 });
 
-/** What to measure down at one place along the string. */
+/** What to measure down at one point along the string. */
 export interface DepthRow {
-  /** Place along the string [length]. */
+  /** Distance along the string [length]. */
   readonly station: Length;
   /** Id of the stake; null between stakes. */
   readonly stake: string | null;
-  /** How low the string hangs here [length]. */
+  /** Sag of the string here [length]. */
   readonly sag: Length;
-  /** For each surface, in their order: from the string as it hangs down to the surface [length]. */
+  /** From the string as it hangs down to each surface, in the order of `surfaces` [length]. */
   readonly depths: readonly Length[];
 }
 
 /** What to measure down from a string to every surface. */
 export interface DepthTable extends Worked {
-  /** From finished grade down, with the tops of lifts; depths below the straight from tie to tie. */
+  /**
+   * From finished grade down, tops of lifts included; depths below the straight line from tie to
+   * tie.
+   */
   readonly surfaces: readonly SurfaceBelowString[];
-  /** A row for each stake, and for each place between. */
+  /** A row for each stake, and for each point between. */
   readonly rows: readonly DepthRow[];
   /** Largest sag of the string [length]; 0 if no string is given. */
   readonly maximumSag: Length;
@@ -79,14 +82,14 @@ export interface DepthTable extends Worked {
   readonly cautions: readonly Caution[];
 }
 
-/** More rows than this are a slip. */
+/** More rows than this are a mistake. */
 const MOST_ROWS = 2000;
 
 /**
- * The table that a crew measures down by: from the string to finished grade, to the top of each layer
- * and each lift, loose and compacted, and to the subgrade, at every stake and between them. With the
- * tension and weight of the string its sag is deducted, `depth = h + d - w x (L - x) / (2 H)`: between
- * stakes the string is low. Exact.
+ * The table a crew measures down by, at every stake and between stakes: from the string to finished
+ * grade, to the top of each layer and lift (loose and compacted), and to the subgrade. If you give
+ * the tension and weight of the string, its sag is deducted, because the string is low between
+ * stakes: `depth = h + d - w x (L - x) / (2 H)`. Exact.
  *
  * @param options - see {@link DepthTableOptions}
  * @returns surfaces and rows of depths [length, positive down], largest sag

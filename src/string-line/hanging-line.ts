@@ -7,7 +7,7 @@ import type { ForceInput, LineWeightInput } from '../units/construct.js';
 import { Decimal40, ZERO, type Decimal } from '../units/decimal.js';
 import { fromSIDecimal, type Length } from '../units/quantity.js';
 
-/** A string: how much it weighs and how hard it is pulled. */
+/** A string: its weight and its tension. */
 export interface StringInput {
   /** Level pull in the string [force], more than 0 and at most 10 000 kN. */
   readonly tension: ForceInput;
@@ -27,7 +27,7 @@ export const STRING = shapeOf<StringInput>()({
 /** A string that has been read. Internal. */
 export type HangingLine = Values<typeof STRING>;
 
-/** Refuses a string so slack that it would hang by half its span and more. Internal. */
+/** Refuses a string so slack that it would sag by half its span or more. Internal. */
 export function requireTaut(
   reader: Reader,
   { spans, line }: { readonly spans: readonly Length[]; readonly line: HangingLine },
@@ -35,18 +35,18 @@ export function requireTaut(
 ): void {
   if (!spans.some((span) => isSlack(span, line))) return;
   const message =
-    'the string would hang by half its span. Pull it tighter, or check the units of tension and weight';
+    'the string would sag by half its span. Pull it tighter, or check the units of tension and weight';
   reader.fail('OUT_OF_RANGE', path, message);
 }
 
 const isSlack = (span: Length, { tension, weightPerLength }: HangingLine): boolean =>
   weightPerLength.times(span).compare(tension.times(4)) > 0;
 
-/** The tension over the weight per length: the one length that shapes a hanging string. Internal. */
+/** Tension over weight per length: the length that sets the shape of a hanging string. Internal. */
 export const shapeLength = ({ tension, weightPerLength }: HangingLine): Length =>
   tension.dividedBy(weightPerLength);
 
-/** Where along a span: all as decimals in metres. Internal. */
+/** A span, as decimals in metres. Internal. */
 export interface Place {
   readonly shape: Decimal;
   readonly span: Decimal;
@@ -55,13 +55,14 @@ export interface Place {
 }
 
 /**
- * Sag of a catenary below the straight between its ties, at a level distance from the first of them.
- * With u and v the ways to both ties over the shape, `z = (u + v) / 2`, `s = (u - v) / 2` and the tilt
- * `sinh p = slope z / sinh z`:
+ *
+ * Sag of a catenary below the straight between its ties, at a level distance from the first of
+ * them. With u and v the distances to both ties over the shape, `z = (u + v) / 2`,
+ * `s = (u - v) / 2` and the tilt `sinh p = slope z / sinh z`:
  * `shape (2 cosh p sinh(u / 2) sinh(v / 2) - sinh p sinh s + slope s)`.
  *
- * The product stands for a difference of cosines, so that taut strings lose no digits and a level
- * string has no sag at its ties. Internal.
+ * The product replaces a difference of cosines, so taut strings lose no digits and a level string
+ * has no sag at its ties. Internal.
  */
 export function catenarySag({ shape, span, slope }: Place, from: Decimal): Decimal {
   const [u, v] = [from.div(shape), span.minus(from).div(shape)];

@@ -39,3 +39,12 @@ export {
   type DepthBetweenStrings,
   type DepthBetweenStringsOptions,
 } from './depth-between-strings.js';
+export {
+  meanDepthAlong,
+  type MeanDepthAlong,
+  type MeanDepthAlongOptions,
+  type MeanDepthOfString,
+  type ReadStakeInput,
+  type ReadStringInput,
+  type UnreadStake,
+} from './mean-depth-along.js';

@@ -9,6 +9,7 @@ import { shapeOf, type Values } from '../input/shape.js';
 import { shownText } from '../shown-text.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
+import { belowString } from './below-string.js';
 
 /** How a layer is placed in lifts. */
 export interface LiftsInput {
@@ -34,13 +35,13 @@ export const liftsOfLayers = list(object(LIFTS), {
   unique: 'layer',
 });
 
-/** A surface below the string. */
+/** A surface and its depth below the string. */
 export interface SurfaceBelowString {
   /** Such as `finished grade`, `base top`, `base lift 1 loose`, `subgrade`. */
   readonly surface: string;
   /** `loose` for a lift as spread, `ground` for the subgrade, else `compacted`. */
   readonly state: 'compacted' | 'loose' | 'ground';
-  /** From the straight between the ties down to it [length]. */
+  /** Distance below the straight line between the ties [length]. */
   readonly below: Length;
 }
 
@@ -62,7 +63,7 @@ export function requireLayers(
   });
 }
 
-/** More names than these nobody reads. */
+/** Maximum number of names in a message. */
 const MOST_NAMES = 7;
 
 function namesOf(layers: BuildUp['layers']): string {
@@ -87,7 +88,7 @@ export function splitLayers(
   });
 }
 
-/** Every surface from finished grade down, with the lifts as they go up. Internal. */
+/** Every surface from finished grade down, lifts included. Internal. */
 export function surfacesBelow(
   buildUp: BuildUp,
   stringHeight: Length,
@@ -100,7 +101,7 @@ export function surfacesBelow(
   ) => ({
     surface,
     state,
-    below: stringHeight.plus(depth),
+    below: belowString(stringHeight, depth),
   });
   const surfaces = buildUp.layers.flatMap(({ name, top, bottom }, k) => {
     const above = at(k === 0 ? 'finished grade' : `${name} top`, top);
@@ -114,7 +115,7 @@ export function surfacesBelow(
       const rolled = at(`${name} lift ${lift + 1} top`, foot.minus(compacted));
       return isLast ? [spread] : [spread, rolled];
     });
-    // the last lift is spread higher than it ends
+    // the top lift is spread higher than its compacted top
     const [last = [], ...lower] = rising.reverse();
     return [...last, above, ...lower.flat()];
   });

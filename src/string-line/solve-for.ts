@@ -1,12 +1,12 @@
 import { Decimal40, type Decimal } from '../units/decimal.js';
 
 const MOST_STEPS = 60;
-/** What is left after a step is of the order of that step times the one before. */
+/** The error after a step is of the order of that step times the one before. */
 const SETTLED = new Decimal40('1e-36');
 
 /**
- * Where a smooth function takes a value, by secant steps from a start close to it: to some 35 digits.
- * Internal.
+ * Finds where a smooth function takes a value, by secant steps from a close start, to some 35
+ * digits. Internal.
  */
 export function solveFor(
   value: Decimal,

@@ -13,7 +13,7 @@ import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 
-/** How stakes are offset from an edge, and what the string on them is level with. */
+/** Stakes offset from an edge, and how the string on them is set. */
 export interface OffsetStringInput {
   /** String above finished grade [length], 0 to 5 m. */
   readonly stringHeight: LengthInput;
@@ -48,9 +48,12 @@ export interface StringAtStakeOptions extends OffsetStringInput {
   readonly finishedGrade: LengthInput;
   /** Elevation of the ground at the stake [length], up to 10 km either way. Default: not known. */
   readonly ground?: LengthInput;
-  /** How deep the stake goes in [length], 0 to 50 m: gives its length. Needs `ground`. Default: not asked for. */
+  /**
+   * Depth of the stake in the ground, to get its length [length], 0 to 50 m. Needs `ground`.
+   * Default: no length.
+   */
   readonly inGround?: LengthInput;
-  /** How much of the stake is above the string [length], 0 to 100 m. Default: 0. */
+  /** Height of the stake above the string [length], 0 to 100 m. Default: 0. */
   readonly aboveString?: LengthInput;
 }
 
@@ -68,7 +71,10 @@ export interface OffsetTie {
   readonly elevation: Length;
   /** The string above finished grade at the edge [length]. */
   readonly aboveEdge: Length;
-  /** What the cross slope adds between edge and stake [length], + up, carried by the string or not. */
+  /**
+   * Rise of the cross slope from edge to stake [length], + up, whether the string carries it or
+   * not.
+   */
   readonly crossRise: Length;
   /** The string above the ground at the stake [length], negative below it; null if the ground is not known. */
   readonly aboveGround: Length | null;
@@ -80,14 +86,14 @@ export interface OffsetTie {
 
 /** The string at one stake. */
 export interface StringAtStake extends OffsetTie, Worked {
-  /** Whole length of the stake, foot to top [length]; null if `inGround` is not given. */
+  /** Length of the stake, foot to top [length]; null if `inGround` is not given. */
   readonly stakeLength: Length | null;
 }
 
 /**
- * Where to tie the string on a stake that is offset from the edge, so the dig does not disturb it:
- * `z = finish + k i o + h`, with k 1 if the string carries the cross slope out and 0 if it does not.
- * You have to say which: 2% over 0.45 m is 9 mm.
+ * Where to tie the string on a stake that is offset from the edge, so that the dig does not disturb
+ * it: `z = finish + k i o + h`, with k 1 if the string carries the cross slope out and 0 if it does
+ * not. You must say which: 2% over 0.45 m is 9 mm.
  *
  * If the string would touch the ground, raise it along the whole line, not on one stake.
  *

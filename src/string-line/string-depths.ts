@@ -1,6 +1,7 @@
 // string-line uses build-up: the depths below a string are the depths of a build-up, moved up
 import type { BuildUp } from '../build-up/build-up.js';
 import { builtUp } from '../build-up/built-up.js';
+import { soilUnder } from '../build-up/excavation-depth.js';
 import { list, object, optional, quantity } from '../input/field.js';
 import { LEVEL_DIFFERENCE, STRING_HEIGHT, THICKNESS_OR_NONE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
@@ -9,15 +10,18 @@ import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
+import { belowString, digAt } from './below-string.js';
 import { TIE, type TieInput } from './ties.js';
 
 /** A stake on the string, and the ground measured below the string there. */
 export interface StringStakeInput extends TieInput {
   /**
-   * Measured from the string down to the existing surface [length], negative where that is above the
+   * Measured from the string down to the existing surface [length], negative if that is above the
    * string, up to 20 m either way. Default: not measured.
    */
   readonly ground?: LengthInput;
+  /** Thickness of old paving to strip here [length], 0 to 5 m. Default: that of the whole string. */
+  readonly removedSurface?: LengthInput;
 }
 
 /** A string over a build-up, and its stakes. */
@@ -35,6 +39,7 @@ export interface StringDepthsOptions {
 const STRING_STAKE = shapeOf<StringStakeInput>()({
   ...TIE,
   ground: optional(quantity(LEVEL_DIFFERENCE)),
+  removedSurface: optional(quantity(THICKNESS_OR_NONE)),
 });
 
 const OPTIONS = shapeOf<StringDepthsOptions>()({
@@ -54,10 +59,10 @@ export interface LayerBelowString {
   readonly bottom: Length;
 }
 
-/** What is left to do at a measured stake. */
+/** What to do at a measured stake. */
 export type DigAction = 'dig' | 'fill' | 'none';
 
-/** Depths below the string that are the same at every stake, positive down. */
+/** Depths below the string, the same at every stake, positive down. */
 export interface DepthsBelowString {
   /** From the string down to finished grade [length]. */
   readonly finish: Length;
@@ -71,7 +76,7 @@ export interface DepthsBelowString {
 export interface StakeDepths extends DepthsBelowString {
   /** The stake. */
   readonly id: string;
-  /** Place along the string [length]. */
+  /** Distance along the string [length]. */
   readonly station: Length;
   /** From the string down to the existing surface, as measured [length]; null if it was not. */
   readonly ground: Length | null;
@@ -95,7 +100,7 @@ export interface StringDepths extends DepthsBelowString, Worked {
 
 /**
  * Depths below a string set at a constant height above finished grade: `finish = h`,
- * `layer top = h + depth of its top`, `subgrade = h + build-up`. Where the ground was measured,
+ * `layer top = h + depth of its top`, `subgrade = h + build-up`. If the ground was measured,
  * `dig = subgrade - ground` (cut positive, fill negative) and `soil = dig - old surface`.
  *
  * The string is taken as straight: `depthTable` deducts its sag between stakes.
@@ -119,28 +124,28 @@ export function stringDepths(options: StringDepthsOptions): StringDepths {
   const { buildUp, stringHeight: height, stakes, removedSurface } = readOptions(options, OPTIONS);
   const layers = buildUp.layers.map(({ name, top, bottom }) => ({
     name,
-    top: height.plus(top),
-    bottom: height.plus(bottom),
+    top: belowString(height, top),
+    bottom: belowString(height, bottom),
   }));
-  const subgrade = height.plus(buildUp.total);
+  const subgrade = belowString(height, buildUp.total);
   const below = { finish: height, layers, subgrade };
   const depths = stakes.map((stake) => atStake(stake, below, removedSurface));
   const cautions = cautionsFor('utilities', 'excavation', 'trees');
   return withWorking({ stringHeight: height, ...below, stakes: depths, cautions }, () =>
-    showWorking(buildUp.total, { height, subgrade, stakes: depths, removed: removedSurface }),
+    showWorking(buildUp.total, { height, subgrade, stakes: depths }),
   );
 }
 
 const NOT_MEASURED = { ground: null, dig: null, soil: null, action: null } as const;
 
 function atStake(
-  { id, station, ground }: Values<typeof STRING_STAKE>,
+  { id, station, ground, removedSurface }: Values<typeof STRING_STAKE>,
   below: DepthsBelowString,
   removed: Length,
 ): StakeDepths {
   if (ground === undefined) return { id, station, ...below, ...NOT_MEASURED };
-  const dig = below.subgrade.minus(ground);
-  const soil = dig.minus(removed);
+  const dig = digAt(below.subgrade, ground);
+  const soil = soilUnder(removedSurface ?? removed, dig);
   const action = dig.isZero() ? 'none' : dig.isNegative() ? 'fill' : 'dig';
   return { id, station, ...below, ground, dig, soil, action };
 }
@@ -151,7 +156,6 @@ function showWorking(
     readonly height: Length;
     readonly subgrade: Length;
     readonly stakes: readonly StakeDepths[];
-    readonly removed: Length;
   },
 ): Step[] {
   const first: Step = {
@@ -161,10 +165,10 @@ function showWorking(
     result: given('B', 'subgrade below the string', of.subgrade),
     source: 'derived',
   };
-  return [first, ...of.stakes.flatMap((stake) => stakeSteps(stake, of.removed))];
+  return [first, ...of.stakes.flatMap((stake) => stakeSteps(stake))];
 }
 
-function stakeSteps({ id, subgrade, ground, dig, soil }: StakeDepths, removed: Length): Step[] {
+function stakeSteps({ id, subgrade, ground, dig, soil }: StakeDepths): Step[] {
   if (ground === null || dig === null || soil === null) return [];
   return [
     {
@@ -180,7 +184,7 @@ function stakeSteps({ id, subgrade, ground, dig, soil }: StakeDepths, removed: L
     {
       title: `Soil at stake ${id} after stripping the old surface`,
       formula: 'S = E - o',
-      given: [given('E', 'dig', dig), given('o', 'old surface', removed)],
+      given: [given('E', 'dig', dig), given('o', 'old surface', dig.minus(soil))],
       result: given('S', 'soil (cut +, fill -)', soil),
       source: 'derived',
     },

@@ -23,13 +23,19 @@ import { solveFor } from './solve-for.js';
 export interface StringSagOptions extends StringInput {
   /** Level distance from tie to tie [length], more than 0 and at most 10 km. */
   readonly span: LengthInput;
-  /** Of the straight between the ties [slope], rise over run, up to 1 either way. Default: level. */
+  /**
+   * Slope of the straight line between the ties [slope], rise over run, up to 1 either way.
+   * Default: level.
+   */
   readonly slope?: SlopeInput;
-  /** Where else you want the sag: level distance from the first tie [length], 0 to the span. Default: nowhere else. */
+  /**
+   * A further point to give the sag at: level distance from the first tie [length], 0 to the span.
+   * Default: none.
+   */
   readonly from?: LengthInput;
   /**
-   * Largest sag you accept [length], more than 0 and at most half the span: gives the maximum span and
-   * the minimum tension. Default: not judged.
+   * Maximum sag [length], more than 0 and at most half the span. It sets the maximum span and the
+   * minimum tension. Default: not judged.
    */
   readonly tolerance?: LengthInput;
 }
@@ -42,45 +48,46 @@ const OPTIONS = shapeOf<StringSagOptions>()({
   tolerance: optional(quantity(TOLERANCE_OF_SOME)),
 });
 
-/** The sag at one place of a string. */
+/** The sag at one point of a string. */
 export interface SagAt {
   /** Level distance from the first tie [length]. */
   readonly from: Length;
-  /** Below the straight between the ties [length], as a catenary. */
+  /** Sag below the straight line between the ties [length], as a catenary. */
   readonly sag: Length;
 }
 
-/** How far a string hangs below the straight between its ties. */
+/** How far a string sags below the straight line between its ties. */
 export interface StringSag extends Worked {
-  /** In the middle of the span, as a parabola [length]: the form to work with. */
+  /** Sag at midspan, as a parabola [length]. Work with this one. */
   readonly sagAtMidspan: Length;
-  /** In the middle of the span, as an exact catenary [length]: slightly more. */
+  /** Sag at midspan, as an exact catenary [length]: slightly more. */
   readonly catenarySag: Length;
-  /** At the place you asked for; null if you asked for none. */
+  /** The sag at `from`; null if you gave none. */
   readonly at: SagAt | null;
-  /** In the middle of each half, if you set a stake at midspan [length], as a catenary. */
+  /** Sag in the middle of each half if you set a stake at midspan [length], as a catenary. */
   readonly sagWithMidStake: Length;
   /** True if the catenary is within the tolerance; null without one. */
   readonly inTolerance: boolean | null;
-  /** Longest span within the tolerance at this tension [length]; null without a tolerance. */
+  /** Maximum span within the tolerance at this tension [length]; null without a tolerance. */
   readonly maximumSpan: Length | null;
-  /** Lowest tension within the tolerance on this span [force]; null without a tolerance. */
+  /** Minimum tension within the tolerance on this span [force]; null without a tolerance. */
   readonly minimumTension: Force | null;
   /** What to do, in words. */
   readonly note: string;
 }
 
 /**
+ *
  * Sag of a string under its own weight: in the middle `f = w L^2 / (8 H)` as a parabola, exactly, and
  * `f = (H / w) (cosh(w L / (2 H)) - 1)` as a catenary, to 40 digits. A string that sags is low between
  * its stakes: if you measure a fixed depth down from it, you dig too deep there by the sag.
  *
- * H is the level pull in the string. At a tie it pulls harder by the weight of the sag, which is
- * nothing for a string. An inclined string sags more, by 1 over the cosine of its slope.
+ * H is the level pull in the string. At a tie the pull is larger by the weight of the sag, which is
+ * negligible for a string. An inclined string sags more, by 1 over the cosine of its slope.
  *
  * @param options - see {@link StringSagOptions}
- * @returns sag in the middle [length, positive down] as parabola and catenary, at the place asked for,
- *   with a stake in the middle; maximum span [length] and minimum tension [force] by the catenary
+ * @returns sag in the middle [length, positive down] as parabola and catenary, at `from`,   with a
+ * stake in the middle; maximum span [length] and minimum tension [force] by the catenary
  * @throws `NOT_POSITIVE`, `OUT_OF_RANGE` (a sag or a tolerance of half the span, or a place beyond it)
  *   and the reading codes
  * @source derived
@@ -136,17 +143,17 @@ function sagOf(of: Span): StringSag {
 }
 
 const NOTES = {
-  low: 'Between its ties the string is low by the sag. Measure down that much less.',
+  low: 'Between its ties the string is low by the sag. Measure down that much less there.',
   slack:
-    'The string sags too much. Set a stake between, or pull it tighter, or deduct the sag from what you measure down.',
+    'The string sags too much. Set a stake between the ties, pull the string tighter, or deduct the sag when you measure down.',
 } as const;
 
 const NO_LIMITS = { maximumSpan: null, minimumTension: null } as const;
 
-/** Found to more digits than these, and cut to the side that keeps the tolerance. */
+/** Limits are cut to these digits, on the side that stays within the tolerance. */
 const DIGITS = 30;
 
-/** By the catenary, so that both keep the tolerance; the parabola is where the search starts. */
+/** By the catenary, so both stay within the tolerance. The search starts from the parabola. */
 function limitsFor(of: Span, tolerance: Length, sagAtMidspan: Length) {
   const { span, weightPerLength } = of;
   const slope = of.slope.si;

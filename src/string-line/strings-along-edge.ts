@@ -28,7 +28,7 @@ import {
 } from './string-at-stake.js';
 import { requireForward, TIE, type TieInput } from './ties.js';
 
-/** A stake of a string along an edge; its station is the place on the edge beside it. */
+/** A stake of a string along an edge; its station is the point of the edge beside it. */
 export interface EdgeStakeInput extends TieInput {
   /** Elevation of the ground at the stake [length], up to 10 km either way. Default: not known. */
   readonly ground?: LengthInput;
@@ -61,7 +61,7 @@ export interface EdgeStake extends OffsetTie {
   readonly station: Length;
   /** Elevation of finished grade at the edge [length]. */
   readonly finishedGrade: Length;
-  /** True beyond the ends of the grade line, where its end grade is extended. */
+  /** True if the stake is past the ends of the grade line, where its end grade is extended. */
   readonly extrapolated: boolean;
 }
 
@@ -71,13 +71,13 @@ export interface StringSpan {
   readonly from: string;
   /** Id of the stake where it ends. */
   readonly to: string;
-  /** Level distance [length]. */
+  /** Level length of the span [length]. */
   readonly length: Length;
   /** End less start [length]. */
   readonly rise: Length;
   /** Rise over level distance [slope], + rising. */
   readonly slope: Slope;
-  /** In the middle, below the straight, as a parabola [length]; null if no string is given. */
+  /** Sag at midspan, as a parabola [length]; null if no string is given. */
   readonly sag: Length | null;
 }
 
@@ -85,11 +85,13 @@ export interface StringSpan {
 export interface BreakWithoutStake {
   /** Where the grade breaks [length]. */
   readonly station: Length;
-  /** The string above where it should be [length], + too high, as in a hollow; its own sag is not included. */
+  /**
+   * Error of the string there [length], + too high, as in a hollow; its own sag is not included.
+   */
   readonly stringError: Length;
 }
 
-/** Strings along a sloped edge. */
+/** The strings along a sloped edge. */
 export interface StringsAlongEdge extends Worked {
   /** The string at each stake, in order. */
   readonly stakes: readonly EdgeStake[];
@@ -106,7 +108,7 @@ export interface StringsAlongEdge extends Worked {
 /**
  * Heights of a string along an edge that slopes: at each stake `z = finish(s) + k i o + h` (see
  * `stringAtStake`), with finish(s) from the grade line of the edge. From stake to stake a string is
- * straight: where a grade break has no stake, you get how far the string is off there. Exact.
+ * straight: if a grade break has no stake, `breaksWithoutStake` gives the error there. Exact.
  *
  * @param options - see {@link StringsAlongEdgeOptions}
  * @returns the string at each stake, each span, breaks without a stake [length, + up]
@@ -165,7 +167,7 @@ const checkStakes: Check<typeof OPTIONS> = (reader, { stakes, string }, path) =>
 const NOTES = {
   breaks: 'Set a stake at each grade break listed: a string is straight from stake to stake.',
   low: 'The string is too low over the ground. Raise it along the whole line, never on one stake.',
-  beyond: 'Some stakes are beyond the ends of the grade line. Its end grade is extended to them.',
+  beyond: 'Some stakes are past the ends of the grade line. Its end grade is extended to them.',
 } as const;
 
 function tie(

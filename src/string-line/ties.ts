@@ -1,3 +1,4 @@
+import type { FieldPath } from '../errors.js';
 import { quantity, text } from '../input/field.js';
 import { STATION } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
@@ -9,7 +10,7 @@ import type { Length } from '../units/quantity.js';
 export interface TieInput {
   /** What is written on the stake. Each id once. */
   readonly id: string;
-  /** Place along the string [length], up to 100 km either way. */
+  /** Distance along the string [length], up to 100 km either way. */
   readonly station: LengthInput;
 }
 
@@ -22,12 +23,16 @@ export interface Tie {
   readonly station: Length;
 }
 
-/** Refuses stations that do not run forward. Internal. */
-export function requireForward(reader: Reader, stakes: readonly Tie[] | undefined): void {
+/** Refuses stations that do not run forward; the path is that of the object with the stakes. Internal. */
+export function requireForward(
+  reader: Reader,
+  stakes: readonly Tie[] | undefined,
+  path: FieldPath = [],
+): void {
   stakes?.forEach(({ station }, index) => {
     const before = stakes[index - 1];
     if (before === undefined || station.compare(before.station) > 0) return;
     const message = 'is not beyond the stake before. List the stakes in order along the string';
-    reader.fail('NOT_INCREASING', ['stakes', index, 'station'], message);
+    reader.fail('NOT_INCREASING', [...path, 'stakes', index, 'station'], message);
   });
 }

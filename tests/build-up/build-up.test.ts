@@ -22,7 +22,7 @@ describe('buildUp', () => {
       ['4.25', '12.25'],
     ]);
     expect(drive.layers[2]?.material).toBe('crushed stone');
-    expect(drive.layers[0]).not.toHaveProperty('material');
+    expect(drive.layers[0]?.material).toBeNull();
   });
 
   test('is frozen and shows its working', () => {

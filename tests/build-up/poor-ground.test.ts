@@ -25,7 +25,7 @@ describe('more base on poor ground', () => {
         least.adjustments.map(() => status),
       );
       expect(least.notes).toHaveLength(least.adjustments.length);
-      expect(least.notes.join()).toContain('common practice, no source');
+      expect(least.notes.join()).toContain('is common practice, not a published figure');
       expect(least.sources).toContain('common-practice');
     }
   });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { pathText } from 'settline';
 import {
+  bentGrade,
   checkSlope,
   combineSlopes,
   fallBetween,
@@ -33,6 +34,24 @@ const LINE = {
 } as const;
 
 const CASES: Readonly<Record<string, MisspeltCase>> = {
+  bentGrade: [
+    bentGrade,
+    {
+      levels: [
+        { name: 'door', x: '0 m', y: '0 m', elevation: '30 m' },
+        { x: '9 m', y: '0 m', elevation: '29.8 m' },
+      ],
+      crossSlope: '1%',
+      halfWidth: '2 m',
+    },
+    [
+      ['level', 'levels'],
+      ['levels[0].nam', 'name'],
+      ['levels[1].elevatoin', 'elevation'],
+      ['crossSlop', 'crossSlope'],
+      ['halfwidth', 'halfWidth'],
+    ],
+  ],
   gradeLine: [
     gradeLine,
     LINE,

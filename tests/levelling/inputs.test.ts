@@ -261,7 +261,8 @@ describe('answers or refuses, whatever is put into a field', () => {
       expect(fault.message).toBe('pass the result of cutFill()');
     }
     const cut = { surface: 'base top', cut: length('5 mm') };
-    expectFault(() => describeCutFill(cut, undefined as never), 'WRONG_TYPE');
+    expectFault(() => describeCutFill(cut, null as never), 'WRONG_TYPE');
+    expect(describeCutFill(cut)).toBe('cut 5 mm to base top');
   });
 });
 

@@ -334,7 +334,7 @@ describe('messages speak in the unit of whoever wrote the field', () => {
     ],
     [
       () => chordOffsets({ chord: '16 ft', middleOrdinate: '9 ft', spacing: '1 ft' }),
-      '9 ft is more than half the chord of 16 ft: the arc is more than half a circle. Set it out in two parts',
+      '9 ft is more than half the chord of 16 ft, so the arc is more than half a circle. Set it out in two parts',
     ],
     [
       () => tangentOffsets({ radius: '12 ft', length: '13 ft', spacing: '1 ft' }),
@@ -358,7 +358,7 @@ describe('messages speak in the unit of whoever wrote the field', () => {
     ],
     [
       () => checkStakeLine({ stakes: inPlan.slice(0, 1), tolerance: 0 }),
-      '1 stake, at least 2 are needed',
+      '1 stake given, at least 2 needed',
     ],
   ])('%#', (run, message) => {
     expect(said(run)).toEqual([message]);

@@ -59,7 +59,7 @@ describe('four corners', () => {
     expect(check.outOfSquare.isZero()).toBe(true);
     expect(check.verdict).toBe('fail');
     expect(check.faults).toEqual(['sides-differ']);
-    expect(check.note).toContain('no rectangle');
+    expect(check.note).toContain('not a rectangle');
     expect(check.diagonalMisfit.toNumber('m')).toBeCloseTo(0, 12);
     expect(
       check.sideErrors.map(({ side: name, error }) => `${name} ${error.to('mm').toFixed(0)}`),

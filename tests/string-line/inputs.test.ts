@@ -5,6 +5,7 @@ import { gradeLine } from 'settline/grading';
 import {
   depthBetweenStrings,
   depthTable,
+  meanDepthAlong,
   stringAtStake,
   stringDepths,
   stringSag,
@@ -52,6 +53,15 @@ const cases: Readonly<Record<string, MisspeltCase>> = {
       ['removedSurfaces', 'removedSurface'],
       ['stakes[0].grounds', 'ground'],
       ['stakes[1].staton', 'station'],
+    ],
+  ],
+  meanDepthAlong: [
+    meanDepthAlong,
+    { strings: [{ id: 'A', stakes: [{ id: 'A1', station: '0 m', depth: '300 mm' }] }] },
+    [
+      ['strins', 'strings'],
+      ['strings[0].stake', 'stakes'],
+      ['strings[0].stakes[0].depths', 'depth'],
     ],
   ],
   depthTable: [
@@ -229,7 +239,7 @@ describe('messages name the value as it was written, and what to write', () => {
   test.each([
     [
       () => stringDepths({ buildUp: drive, stringHeight: '-1 in', stakes }),
-      'must not be negative, got -1 in',
+      '-1 in is negative. Write 0 or more',
     ],
     [
       () => stringDepths({ buildUp: { total: 5 } as never, stringHeight: '6 in', stakes }),
@@ -271,7 +281,7 @@ describe('messages name the value as it was written, and what to write', () => {
     ],
     [
       () => stringSag({ ...string, span: '50 ft', tension: '0.01 lbf' }),
-      'the string would hang by half its span. Pull it tighter, or check the units of tension and weight',
+      'the string would sag by half its span. Pull it tighter, or check the units of tension and weight',
     ],
   ])('%#', (run, message) => {
     expect(said(run)).toEqual([message]);

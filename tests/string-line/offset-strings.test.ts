@@ -142,7 +142,7 @@ describe('strings along a sloped edge', () => {
     expect(stringsAlongEdge(edge).raiseStringBy.isZero()).toBe(true);
   });
 
-  test('beyond the ends of the grade line it answers, and says so', () => {
+  test('beyond the ends of the grade line it answers, and flags it', () => {
     const found = stringsAlongEdge({
       ...edge,
       stakes: [
@@ -152,7 +152,7 @@ describe('strings along a sloped edge', () => {
     });
     expect(found.stakes.map(({ extrapolated }) => extrapolated)).toEqual([false, true]);
     expect(metres(found.stakes[1]?.finishedGrade)).toBe('10');
-    expect(found.notes.some((note) => note.includes('beyond the ends'))).toBe(true);
+    expect(found.notes.some((note) => note.includes('past the ends'))).toBe(true);
   });
 
   test('sag of each span', () => {
@@ -224,7 +224,7 @@ describe('depth between two edge strings', () => {
     expect(depthBetweenStrings({ ...spot, uncertainty: '0.5 mm' }).verdict).toBe('fail');
   });
 
-  test('outside the strings it answers, and says so', () => {
+  test('outside the strings it answers, and flags it', () => {
     expect(depthBetweenStrings({ ...across, fromLeft: '5 m' }).extrapolated).toBe(false);
     const right = depthBetweenStrings({ ...across, fromLeft: '6 m' });
     expect(right.extrapolated).toBe(true);

@@ -6,11 +6,11 @@ import type { AreaInput, LengthInput } from '../units/construct.js';
 import { sum } from '../units/aggregate.js';
 import type { Area, Volume } from '../units/quantity.js';
 
-/** Sections along a strip and how far apart they are. */
+/** Sections along a strip and their spacing. */
 export interface AverageEndAreaOptions {
   /** Areas of two sections or more, in order [area], not negative. */
   readonly areas: readonly AreaInput[];
-  /** Between neighbours [length], more than 0: one for all, or a list, one fewer than areas. */
+  /** Distance between neighbours [length], more than 0: one for all, or a list with one fewer than `areas`. */
   readonly spacing: LengthInput | readonly LengthInput[];
 }
 
@@ -26,9 +26,9 @@ const countsMatch: Check<typeof OPTIONS> = (reader, { areas, spacing }) => {
 };
 
 /**
- * Volume along a strip from areas of its sections: `V = sum(L (A1 + A2) / 2)` over neighbours. It is
- * exact where the area changes evenly along the strip; toward an end that runs out to nothing it is
- * too large (see `endAreaVolumes`). On a curve, give spacings along the centroids of the sections.
+ * Volume along a strip by average end areas: `V = sum(L (A1 + A2) / 2)` over neighbours. It is exact
+ * if the area changes evenly along the strip. Toward an end that runs out to nothing it is too large:
+ * use `endAreaVolumes` there. On a curve, give spacings along the centroids of the sections.
  *
  * @param options - see {@link AverageEndAreaOptions}
  * @returns the volume, in the state of the sections: bank for a dig [volume]

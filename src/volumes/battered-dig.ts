@@ -9,23 +9,24 @@ import { ringsOf, type Outline } from '../outline/ring.js';
 import { widenRead, type WidenedOutline } from '../outline/widen-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
-import type { Area, Length, Volume } from '../units/quantity.js';
+import type { Length } from '../units/quantity.js';
 import type { NumberInput } from '../units/read-number.js';
 import { given, withWorking, type Worked } from '../working.js';
+import { SLICES, slopedVolume } from './sloped-volume.js';
 import { inState, type StateVolume } from './state-volume.js';
 
-/** A dig of even depth and the slope of its sides. */
+/** A dig of even depth with sloped sides. */
 export interface BatteredDigOptions {
-  /** Of the bottom, as in `outlineArea`; a hole is an island that stays. */
+  /** Outline of the bottom, as in `outlineArea`. A hole is an island that is left standing. */
   readonly outline: OutlineInput;
   /** Depth of the dig [length], more than 0 and at most 50 m. */
   readonly depth: LengthInput;
   /**
    * Batter of the sides, 0 (vertical) to 10: one for all, or one for each edge (0 against a
-   * building). It has no default: soil, water and law decide.
+   * building). There is no default: it depends on the soil, the water and the law.
    */
   readonly horizontalPerVertical: NumberInput | readonly NumberInput[];
-  /** How corners are turned on the way up. Default: `mitred`. */
+  /** Shape of the corners on the way up. Default: `mitred`. */
   readonly corners?: 'mitred' | 'round';
 }
 
@@ -45,35 +46,35 @@ const countsMatch: Check<typeof OPTIONS> = (reader, { outline, horizontalPerVert
   refuseMismatch(reader, horizontalPerVertical, { path: ['horizontalPerVertical'], ...edges });
 };
 
-/** A dig with sloped sides. */
+/** Volume and top edge of a dig with sloped sides. */
 export interface BatteredDig extends Worked {
   /** Soil to dig, in place. */
   readonly volume: StateVolume<'bank'>;
-  /** Over the bottom alone: with vertical sides. */
+  /** Volume with vertical sides, over the bottom alone. */
   readonly upright: StateVolume<'bank'>;
-  /** What the sloped sides add. */
+  /** Volume that the sloped sides add. */
   readonly extra: StateVolume<'bank'>;
-  /** The edge of the dig at the top. */
+  /** Edge of the dig at the top. */
   readonly top: WidenedOutline;
   /**
-   * False where sides run into each other on the way up, or an arc is cut where it meets its
-   * neighbour: then the volume is summed in slices.
+   * False if sides run into each other on the way up, or an arc is cut where it meets its neighbour.
+   * The volume is then summed in slices.
    */
   readonly isExact: boolean;
-  /** What to have checked, and by whom. */
+  /** What to have checked before anyone digs, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Volume of a dig of even depth whose sides are sloped: `V = d / 6 (A0 + 4 Am + A1)` with the areas of
- * the bottom, half way and at the top, each the bottom widened by `s` times the height. For one batter
- * all round with mitred corners that is `A0 d + P s d^2 / 2 + s^2 d^3 / 3 sum(tan(turn / 2))`. Exact,
- * unless sides run into each other or an arc is cut where it meets its neighbour at an inner corner:
- * then the volume is summed in 32 slices. With arcs exact means to `1e-9`.
+ * Volume of a dig of even depth with sloped sides: `V = d / 6 (A0 + 4 Am + A1)`, with the areas at the
+ * bottom, half way up and at the top. Each is the bottom widened by `s` times the height. For one
+ * batter all round and mitred corners that is `A0 d + P s d^2 / 2 + s^2 d^3 / 3 sum(tan(turn / 2))`.
+ * The result is exact, with arcs to `1e-9`, unless sides run into each other or an arc is cut where it
+ * meets its neighbour at an inner corner. The volume is then summed in 32 slices.
  *
  * @param options - see {@link BatteredDigOptions}
- * @returns volume in the bank, what it is with vertical sides, what the batter adds, the top edge;
- *   cautions
+ * @returns bank volume, the same with vertical sides, the volume that the batter adds, the top edge
+ *   and cautions
  * @throws `COUNT_MISMATCH`, `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the codes of `widenOutline`
  * @source derived
  * @example
@@ -100,15 +101,10 @@ export function batteredDig(options: BatteredDigOptions): BatteredDig {
       corners,
       path: ['outline'],
     });
-  const top = at(depth);
   const bottomArea = areaOf(outline);
-  const middleArea = at(depth.dividedBy(2)).area;
-  const areaAt = (height: Length): Area => at(height).area;
-  const whole = simpson(bottomArea, middleArea, top.area, depth);
   const hasArcs = ringsOf(outline).some(({ bulges }) => bulges !== undefined);
-  const isExact =
-    !top.closesUp && (!hasArcs || isSame(whole, inSlices(bottomArea, areaAt, depth, 2)));
-  const volume = isExact ? whole : inSlices(bottomArea, areaAt, depth, SLICES);
+  const sloped = slopedVolume({ bottom: bottomArea, depth, at, hasArcs });
+  const { volume, top, middle, isExact } = sloped;
   const upright = bottomArea.times(depth);
   const dig = {
     volume: inState(volume, 'bank'),
@@ -125,38 +121,11 @@ export function batteredDig(options: BatteredDigOptions): BatteredDig {
       given: [
         given('d', 'depth', depth),
         given('A0', 'area of the bottom', bottomArea),
-        given('Am', 'area half way up', middleArea),
+        given('Am', 'area half way up', middle),
         given('A1', 'area at the top', top.area),
       ],
-      result: given('V', 'volume in the bank', volume),
+      result: given('V', 'bank volume', volume),
       source: 'derived',
     },
   ]);
-}
-
-const simpson = (first: Area, middle: Area, last: Area, height: Length): Volume =>
-  first.plus(middle.times(4)).plus(last).times(height).dividedBy(6);
-
-/** Even; the error is what happens within the one slice where two sides meet. */
-const SLICES = 32;
-
-/** Areas with arcs are held to 40 digits, and their moved corners are led to a millimetre. */
-const isSame = (a: Volume, b: Volume): boolean => a.minus(b).abs().compare(a.times('1e-9')) <= 0;
-
-function inSlices(
-  bottom: Area,
-  areaAt: (height: Length) => Area,
-  depth: Length,
-  slices: number,
-): Volume {
-  const height = (k: number): Length => depth.times(k).dividedBy(2 * slices);
-  const slice = height(2);
-  let below = bottom;
-  let total = bottom.times(0).times(depth);
-  for (let k = 1; k < 2 * slices; k += 2) {
-    const above = areaAt(height(k + 1));
-    total = total.plus(simpson(below, areaAt(height(k)), above, slice));
-    below = above;
-  }
-  return total;
 }

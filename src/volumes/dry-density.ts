@@ -10,8 +10,8 @@ import { divideRatios, ONE_RATIO, type Ratio } from '../units/ratio.js';
 import { overRatio } from '../units/times-ratio.js';
 
 /**
- * How heavy a material is, dry. Two of the three give the third, because
- * `compacted per loose = loose density / compacted density`. The ratio alone gives volumes and no
+ * Dry density of a material. Any two of the three fields give the third:
+ * `compacted per loose = loose density / compacted density`. The ratio alone gives volumes but no
  * masses.
  */
 export interface DryDensityInput {
@@ -23,7 +23,7 @@ export interface DryDensityInput {
   readonly compactedPerLoose?: number | string;
 }
 
-/** A density is given: then there are masses too. */
+/** Options with at least one density: the result has masses too. */
 export type WithDensity =
   | {
       /** Dry density, compacted in place [density]. */
@@ -43,16 +43,16 @@ export const DRY_DENSITY = {
 
 type Densities = Values<typeof DRY_DENSITY>;
 
-/** What the densities come to. Internal. */
+/** The densities and their ratio. Internal. */
 export interface DryDensity {
-  /** In place; null where no density is given. */
+  /** In place; null if no density is given. */
   readonly compacted: Density | null;
   readonly compactedPerLoose: Ratio;
 }
 
 /**
- * Makes sure that two of the three densities are given, or the ratio alone. `isMeasured`: a ratio was
- * measured otherwise and needs not be given. Internal.
+ * Checks that two of the three fields are given, or the ratio alone. `isMeasured` is true if the ratio
+ * was measured another way and need not be given. Internal.
  */
 export function checkDryDensity(
   reader: Reader,
@@ -65,7 +65,7 @@ export function checkDryDensity(
   const hasBoth = isGiven('compactedDryDensity') && isGiven('looseDryDensity');
   if (hasBoth && isGiven('compactedPerLoose')) {
     const message =
-      'the two densities give it. Leave out compactedDryDensity, looseDryDensity or this';
+      'the two densities already give it. Leave out compactedDryDensity, looseDryDensity or this';
     reader.fail('CONFLICTING_FIELDS', at, message);
   }
   const lacksDensity =
@@ -80,7 +80,7 @@ export function checkDryDensity(
   readCompactedPerLoose(reader, loose.dividedBy(compacted), [...path, 'looseDryDensity']);
 }
 
-/** Works out density and ratio from what was read and checked. Internal. */
+/** Works out density and ratio from the checked fields. Internal. */
 export function dryDensityOf(
   { compactedDryDensity, looseDryDensity, compactedPerLoose: ratio }: Densities,
   measured: Ratio = ONE_RATIO,

@@ -8,9 +8,9 @@ import { NO_AREA, NO_VOLUME } from '../units/zero.js';
 import { given, withWorking, type Step, type Worked } from '../working.js';
 import { inState, type StateVolume } from './state-volume.js';
 
-/** A section across a strip. */
+/** A cross section of a strip. */
 export interface SectionInput {
-  /** Distance along the strip [length]; each is beyond the one before. */
+  /** Distance along the strip [length], more than at the section before. */
   readonly station: LengthInput;
   /** Area of cut in the section [area], not negative. Default: none. */
   readonly cut?: AreaInput;
@@ -18,11 +18,11 @@ export interface SectionInput {
   readonly fill?: AreaInput;
 }
 
-/** The sections of a strip. */
+/** The cross sections of a strip, in order. */
 export interface EndAreaVolumesOptions {
   /** Two sections or more, in order. */
   readonly sections: readonly SectionInput[];
-  /** How cut or fill ends at a section without any: to a point or to a line. Default: `pyramid`. */
+  /** How cut or fill runs out at a section that has none: to a point or to a line. Default: `pyramid`. */
   readonly runOut?: 'pyramid' | 'wedge';
 }
 
@@ -46,22 +46,22 @@ const stationsIncrease: Check<typeof OPTIONS> = (reader, { sections = [] }, path
   });
 };
 
-/** How a volume between two sections was taken. */
+/** Rule used for the volume between two sections. */
 export type EndRule = 'end-area' | 'pyramid' | 'wedge' | 'none';
 
-/** What lies between two sections. */
+/** Cut and fill between two sections. */
 export interface EndAreaInterval {
   /** Station of the first section. */
   readonly from: Length;
   /** Station of the last section. */
   readonly to: Length;
-  /** Cut between them, in the bank. */
+  /** Cut between them, bank volume. */
   readonly cut: Volume;
-  /** How the cut was taken. */
+  /** Rule used for the cut. */
   readonly cutRule: EndRule;
   /** Fill between them, compacted. */
   readonly fill: Volume;
-  /** How the fill was taken. */
+  /** Rule used for the fill. */
   readonly fillRule: EndRule;
   /** Cut less fill from the first station up to `to`. */
   readonly netToHere: Volume;
@@ -73,19 +73,19 @@ export interface EndAreaVolumes extends Worked {
   readonly cut: StateVolume<'bank'>;
   /** Soil to fill, compacted. */
   readonly fill: StateVolume<'compacted'>;
-  /** Cut less fill, as volumes of the site. */
+  /** Cut less fill, both as measured on the site. */
   readonly net: Volume;
-  /** What lies between each section and the next. */
+  /** Cut and fill between each section and the next. */
   readonly intervals: readonly EndAreaInterval[];
 }
 
 /**
- * Cut and fill along a strip by average end areas, with its run-outs: between two sections
- * `V = L (A1 + A2) / 2`; where one of them is nothing, the body runs out to a point, a pyramid
- * `V = L A / 3`, or to a line, a wedge `V = L A / 2`.
+ * Cut and fill along a strip by average end areas, with run-outs. Between two sections
+ * `V = L (A1 + A2) / 2`. If one of the areas is zero, the soil runs out to a point (a pyramid,
+ * `V = L A / 3`) or to a line (a wedge, `V = L A / 2`).
  *
  * @param options - see {@link EndAreaVolumesOptions}
- * @returns cut in the bank, fill compacted, net, each interval with its rule and the sum so far
+ * @returns bank cut, compacted fill, net, and each interval with its rule and the sum so far
  * @throws `TOO_FEW`, `NOT_INCREASING`, `NEGATIVE`, `OUT_OF_RANGE` and the reading codes
  * @source derived
  * @example
@@ -150,7 +150,7 @@ function stepsOf(intervals: readonly EndAreaInterval[]): Step[] {
       title: `${what} between two sections`,
       formula: FORMULAS[rule],
       given: [given('from', 'station', from), given('to', 'station', to)],
-      result: given('V', what === 'Cut' ? 'cut, in the bank' : 'fill, compacted', volume),
+      result: given('V', what === 'Cut' ? 'cut, bank' : 'fill, compacted', volume),
       source: 'derived',
     });
     return [
@@ -163,7 +163,7 @@ function stepsOf(intervals: readonly EndAreaInterval[]): Step[] {
 const netStep = (cut: Volume, fill: Volume, net: Volume): Step => ({
   title: 'Cut less fill',
   formula: 'N = C - F',
-  given: [given('C', 'cut, in the bank', cut), given('F', 'fill, compacted', fill)],
+  given: [given('C', 'cut, bank', cut), given('F', 'fill, compacted', fill)],
   result: given('N', 'net', net),
   source: 'derived',
 });

@@ -7,11 +7,11 @@ import { meshOutline, readRings } from '../geometry/surface/outline-mesh.js';
 import { cutToTriangle, makePiece, setTriangle } from '../geometry/surface/piece.js';
 import type { Triangulation } from '../geometry/surface/triangulation.js';
 
-/** A cell of a grid that has all its corners. Internal. */
+/** A grid cell with all four corners known. Internal. */
 export interface Cell {
   readonly row: number;
   readonly column: number;
-  /** At the corner toward the origin, the next along x, the one across, the next along y. */
+  /** Corner nearest the origin, then the next along x, the one diagonally across, the next along y. */
   readonly depths: readonly [Length, Length, Length, Length];
 }
 
@@ -30,18 +30,18 @@ export function cellsOf(rows: readonly (readonly (Length | null)[])[]): readonly
   });
 }
 
-/** What an outline leaves of the cells of a grid. Internal. */
+/** The cells of a grid inside an outline. Internal. */
 export interface ClippedCells {
   readonly whole: readonly Cell[];
   /** Cells that the outline cuts. */
   readonly partial: readonly Cell[];
-  /** Sums over the parts of them inside, in cells; depths in the unit asked for. */
+  /** Sums over the parts inside, in cells; depths in the unit requested. */
   readonly parts: Parts;
   /** Area of the outline, in cells. */
   readonly outlineArea: number;
 }
 
-/** The grid that an outline lies on. Internal. */
+/** Position and spacing of the grid under an outline. Internal. */
 export interface GridPlace {
   readonly origin: { readonly x: Length; readonly y: Length };
   readonly spacing: { readonly x: Length; readonly y: Length };
@@ -91,7 +91,7 @@ export function floatDepths({ depths }: Cell, unit: 'm' | 'ft'): CellDepths {
   return [float(d00), float(d10), float(d11), float(d01)];
 }
 
-/** Two triangles for each cell, in cells from the first place of the grid. */
+/** Two triangles for each cell, in cells from the first grid point. */
 function trianglesOf(cells: readonly Cell[]): Triangulation {
   const xy = new Float64Array(8 * cells.length);
   const triangles = new Uint32Array(6 * cells.length);
@@ -104,7 +104,7 @@ function trianglesOf(cells: readonly Cell[]): Triangulation {
   return { xy, triangles, halfedges: new Int32Array(triangles.length).fill(-1) };
 }
 
-/** The rings of an outline in cells: exact quotients, so that grid lines stay grid lines. */
+/** The rings of an outline in cells. Quotients are exact, so grid lines stay grid lines. */
 function ringsInCells(outline: Outline, { origin, spacing }: GridPlace): readonly Float64Array[] {
   const [dx, dy] = [outline.origin.x.minus(origin.x), outline.origin.y.minus(origin.y)];
   return ringsOf(outline).map((ring, index) =>

@@ -4,9 +4,9 @@ import { floatDepths, type Cell } from './grid-cells.js';
 import type { SiteFrame } from './site-frame.js';
 import { cellParts } from '../geometry/surface/bilinear.js';
 
-/** The deepest place of a grid, not negative, by its row and column from 0. */
+/** The deepest corner of a grid, by row and column from 0. */
 export interface GridDepth {
-  /** How deep, of the cut or of the fill. */
+  /** Depth of the cut or fill, not negative. */
   readonly depth: Length;
   /** Row of the corner, from 0 at the origin. */
   readonly row: number;
@@ -25,11 +25,11 @@ export const cornersOf = (row: number, column: number) =>
     [row + 1, column],
   ] as const;
 
-/** Depths summed over cells: times the area of a cell they are volumes. Internal. */
+/** Depths summed over cells. Times the area of a cell, they are volumes. Internal. */
 export interface CellSums {
   readonly cut: Length;
   readonly fill: Length;
-  /** In cells. */
+  /** Area of cut, in cells. */
   readonly cutCells: number;
   readonly fillCells: number;
 }
@@ -37,7 +37,7 @@ export interface CellSums {
 /** Sums over no cells. Internal. */
 export const NOTHING: CellSums = { cut: ZERO_LENGTH, fill: ZERO_LENGTH, cutCells: 0, fillCells: 0 };
 
-/** One whole cell. The net is exact; where there is cut and fill, the smaller of them is rounded. Internal. */
+/** Sums of one whole cell. The net is exact; in a cell with cut and fill, the smaller is rounded. Internal. */
 export function sumsOf(cell: Cell, frame: SiteFrame): CellSums & { readonly isMixed: boolean } {
   const net = cell.depths.reduce((total, depth) => total.plus(depth)).dividedBy(4);
   const isCut = cell.depths.some((depth) => !depth.isNegative() && !depth.isZero());
@@ -60,7 +60,7 @@ export const addSums = (a: CellSums, b: CellSums): CellSums => ({
   fillCells: a.fillCells + b.fillCells,
 });
 
-/** The corner of the cells that lies deepest on one side of zero. Internal. */
+/** The deepest corner of the cells on one side of zero; null if there is none. Internal. */
 export function deepest(cells: readonly Cell[], sign: 1 | -1): GridDepth | null {
   let found: GridDepth | null = null;
   for (const { row, column, depths } of cells) {

@@ -27,23 +27,23 @@ import { inState, type StateVolume } from './state-volume.js';
 
 export type { GridDepth } from './grid-sums.js';
 
-/** A grid of spot heights or depths, and where to dig. */
+/** A grid of spot heights or depths, and the area to dig. */
 export interface GridVolumesOptions {
   /**
-   * Depths, + where the existing surface is above the design; or give `heights`. Row 0 lies at the
-   * origin, the next rows along y; columns run along x; `null` where there is none. At most 20 000
-   * places.
+   * Depths, + if the existing surface is above the design; or give `heights`. Row 0 is at the origin
+   * and the next rows follow along y; columns run along x. Write `null` for a missing depth. No more
+   * than 20 000 grid points.
    */
   readonly depths?: GridInput;
   /** Elevations of the existing surface, with `design`; or give `depths`. */
   readonly heights?: GridInput;
   /** The plane to dig or fill to, with `heights`, as in `siteVolumes`. */
   readonly design?: SitePlaneInput;
-  /** Of rows and columns [length], more than 0: one for both, or `{ x, y }`. */
+  /** Spacing of rows and columns [length], more than 0: one for both, or `{ x, y }`. */
   readonly spacing: LengthInput | GridPointInput;
-  /** Where row 0, column 0 is [length]. Default: 0, 0. */
+  /** Location of row 0, column 0 [length]. Default: 0, 0. */
   readonly origin?: GridPointInput;
-  /** Where to dig, as in `outlineArea`. Default: all cells. */
+  /** Outline of the dig, as in `outlineArea`. Default: all cells. */
   readonly outline?: OutlineInput;
 }
 
@@ -96,7 +96,7 @@ const OPTIONS = shapeOf<GridVolumesOptions>()({
 const oneSurface: Check<typeof OPTIONS> = (reader, _, path, raw) => {
   const which = exactlyOne(reader, raw, ['depths', 'heights'], path);
   if (which === 'depths' && raw['design'] !== undefined) {
-    const message = 'depths are below the design already. Give it with heights';
+    const message = 'depths are measured from the design already. Give a design with heights only';
     reader.fail('CONFLICTING_FIELDS', ['design'], message, { choices: 'depths, design' });
   }
   if (which === 'heights' && raw['design'] === undefined) {
@@ -114,21 +114,21 @@ export interface GridVolumes extends Worked {
   readonly cut: StateVolume<'bank'>;
   /** Soil to fill, compacted. */
   readonly fill: StateVolume<'compacted'>;
-  /** Cut less fill, as volumes of the site. */
+  /** Cut less fill, both as measured on the site. */
   readonly net: Volume;
-  /** Where there is cut. */
+  /** Area of cut. */
   readonly cutArea: Area;
-  /** Where there is fill. */
+  /** Area of fill. */
   readonly fillArea: Area;
-  /** Of the cells and parts of cells that were counted. */
+  /** Area of the cells and parts of cells that were counted. */
   readonly area: Area;
-  /** Part of the outline that no cell reaches: nothing is counted there. */
+  /** Area of the outline outside the cells; nothing is counted there. */
   readonly uncoveredArea: Area;
-  /** True where the cells reach over the whole outline, or none was given. */
+  /** True if the cells cover the whole outline, or no outline was given. */
   readonly isCovered: boolean;
-  /** Net over the area, + where there is cut. */
+  /** Net volume over the area, + for cut. */
   readonly meanDepth: Length;
-  /** How many cells were counted. */
+  /** Number of cells counted. */
   readonly cells: {
     /** Cells counted whole. */
     readonly whole: number;
@@ -137,24 +137,24 @@ export interface GridVolumes extends Worked {
     /** Whole cells with both cut and fill. */
     readonly mixed: number;
   };
-  /** Places with a depth that are a corner of no cell: they count for nothing. */
+  /** Grid points with a depth that are not a corner of any cell; they are not counted. */
   readonly unusedPlaces: number;
-  /** The corner with the deepest cut, of the cells counted; null where there is no cut. */
+  /** Corner with the deepest cut among the cells counted; null if there is no cut. */
   readonly deepestCut: GridDepth | null;
-  /** The corner with the deepest fill, of the cells counted; null where there is no fill. */
+  /** Corner with the deepest fill among the cells counted; null if there is no fill. */
   readonly deepestFill: GridDepth | null;
-  /** What to have checked, and by whom. */
+  /** What to have checked before anyone digs, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Cut and fill over a grid of spot heights: each cell holds `V = A (d1 + d2 + d3 + d4) / 4`, which is
- * exact for a surface that is straight along and across between the corners. Cells with cut and fill
- * are split along their zero line, cells at the outline are cut by it (both in floats, to 12 digits,
- * arcs in chords). Cells that lack a corner count for nothing.
+ * Cut and fill over a grid of spot heights. Each cell counts as `V = A (d1 + d2 + d3 + d4) / 4`, which
+ * is exact for a surface that is straight along and across between the corners. Cells with both cut
+ * and fill are split along their zero line, and cells at the outline are cut by it (both in floats, to
+ * 12 digits, arcs as chords). Cells with a corner missing are not counted.
  *
  * @param options - see {@link GridVolumesOptions}; `{ unit, rows }` or rows of lengths
- * @returns cut in the bank, fill compacted, net, areas, mean depth, counts of cells, deepest corners
+ * @returns bank cut, compacted fill, net, areas, mean depth, counts of cells, deepest corners
  * @throws `COUNT_MISMATCH`, `TOO_FEW`, `SURFACES_APART`, `CONFLICTING_FIELDS`, `NOT_POSITIVE`,
  *   `OUT_OF_RANGE`, `TOO_MANY`, the codes of `outlineArea` and the reading codes
  * @source derived
@@ -175,12 +175,18 @@ export function gridVolumes(options: GridVolumesOptions): GridVolumes {
   const cells = cellsOf(depths);
   if (cells.length === 0) {
     const which = read.depths === undefined ? 'heights' : 'depths';
-    throw fault('TOO_FEW', 'no cell has all its four corners', {}, [which]);
+    throw fault(
+      'TOO_FEW',
+      'no cell has all four corners. Give the depths of at least one full cell',
+      {},
+      [which],
+    );
   }
   const frame = makeFrame({ ...origin, z: NO_LENGTH }, grid.unit);
   const clipped = outline && clipCells(cells, outline, { ...place, unit: frame.unit });
   if (clipped !== undefined && clipped.whole.length + clipped.partial.length === 0) {
-    const message = 'no cell of the grid reaches into the outline';
+    const message =
+      'no cell of the grid overlaps the outline. Check the origin, the spacing and the unit';
     throw fault('SURFACES_APART', message, {}, ['outline']);
   }
   const used = new Set(cells.flatMap(({ row, column }) => cornersOf(row, column).map(String)));
@@ -193,7 +199,7 @@ const NO_GRID = Object.freeze({ rows: [], unit: undefined });
 
 type Rows = readonly (readonly (Length | null)[])[];
 
-/** How far each height stands above the plane. */
+/** Height of each point above the plane. */
 function depthsUnder(
   rows: Rows,
   { z0, gradeX, gradeY }: ReadPlane,
@@ -216,7 +222,7 @@ interface Counted {
   readonly unused: number;
 }
 
-/** Of the area of an outline: what its parts may miss by rounding. */
+/** Share of the area of an outline that its parts may miss by rounding. */
 const ROUNDING = 1e-9;
 
 function describe({ cells, clipped, cellArea, frame, unused }: Counted): GridVolumes {
@@ -268,7 +274,7 @@ function describe({ cells, clipped, cellArea, frame, unused }: Counted): GridVol
         given('A', 'area of a cell', cellArea),
         given('n', 'whole cells', whole.length),
         given('m', 'cells cut by the outline', partial.length),
-        given('C', 'cut, in the bank', cut),
+        given('C', 'cut, bank', cut),
         given('F', 'fill, compacted', fill),
       ],
       result: given('N', 'net', net),

@@ -17,7 +17,6 @@ export {
 } from './base-order.js';
 export type { DryDensityInput, WithDensity } from './dry-density.js';
 export { loads, type Load, type Loads, type LoadsOptions } from './loads.js';
-export { wholePacks, type WholePacks, type WholePacksOptions } from './whole-packs.js';
 export {
   siteVolumes,
   type SiteDepth,

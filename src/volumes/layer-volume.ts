@@ -18,8 +18,8 @@ const OPTIONS = shapeOf<LayerVolumeOptions>()({
 });
 
 /**
- * Volume of a layer in place: `V = A x t`, compacted, because thicknesses are compacted unless they
- * say loose.
+ * Volume of a layer in place: `V = A x t`. It is compacted, because a thickness is compacted unless
+ * it is called loose.
  *
  * @param options - see {@link LayerVolumeOptions}
  * @returns a compacted volume

@@ -10,7 +10,7 @@ export const LAYER = Object.freeze({ sign: 'not-negative', most: length(20, 'm')
 /** Weight of soil, stone or paving: up to 5 t/m3. */
 export const DENSITY = Object.freeze({ sign: 'positive', most: density(5, 't/m3') } as const);
 
-/** Weight of what is on a truck, its water included: up to 10 t/m3. */
+/** Weight of a load on a truck, including its water: up to 10 t/m3. */
 export const LOADED_DENSITY = Object.freeze({
   sign: 'positive',
   most: density(10, 't/m3'),
@@ -25,7 +25,7 @@ export const PAYLOAD = Object.freeze({ sign: 'positive', most: mass(1000, 't') }
 /** Moisture of dry mass, waste, breakage: a fraction, not a percentage. */
 export const FRACTION = Object.freeze({ sign: 'not-negative', most: 1 } as const);
 
-/** Elevation above any datum: within 10 km. */
+/** Elevation: within 10 km of any datum. */
 export const ELEVATION: QuantityRule<'length'> = Object.freeze({
   sign: 'any',
   most: length(10, 'km'),
@@ -43,7 +43,7 @@ export const GRADE: QuantityRule<'slope'> = Object.freeze({
   most: slope(10, 'ratio'),
 });
 
-/** Between two sections: more than zero, up to 100 km. */
+/** Distance between two sections: more than zero, up to 100 km. */
 export const SPACING: QuantityRule<'length'> = Object.freeze({
   sign: 'positive',
   most: length(100, 'km'),
@@ -55,17 +55,17 @@ export const STATION: QuantityRule<'length'> = Object.freeze({
   most: length(100, 'km'),
 });
 
-/** Across a strip: up to 1 km. */
+/** Width across a strip: up to 1 km. */
 export const WIDTH: QuantityRule<'length'> = Object.freeze({
   sign: 'not-negative',
   most: length(1, 'km'),
 });
 
-/** A dig: more than zero, up to 20 m. */
+/** Depth of a dig: more than zero, up to 20 m. */
 export const DEPTH: QuantityRule<'length'> = Object.freeze({
   sign: 'positive',
   most: length(20, 'm'),
 });
 
-/** Batter of a side, horizontal over vertical: upright to ten to one. */
+/** Batter of a side, horizontal over vertical: vertical to ten to one. */
 export const BATTER = Object.freeze({ sign: 'not-negative', most: 10 } as const);

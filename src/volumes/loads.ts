@@ -8,13 +8,13 @@ import type { Mass, Volume } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { inStateField, type StateVolume } from './state-volume.js';
 
-/** What is hauled and the truck that hauls it. */
+/** The soil to haul and the truck that hauls it. */
 export interface LoadsOptions {
   /** Loose volume, from `stateVolume(v, 'loose')` or `toState`. */
   readonly volume: StateVolume<'loose'>;
   /** Density in the truck, water included [density]. */
   readonly looseDensity: DensityInput;
-  /** What the box holds, level [volume]. */
+  /** Volume of the box, filled level [volume]. */
   readonly boxVolume: VolumeInput;
   /** Legal payload [mass]. */
   readonly payload: MassInput;
@@ -27,32 +27,32 @@ const OPTIONS = shapeOf<LoadsOptions>()({
   payload: quantity(PAYLOAD),
 });
 
-/** A volume and what it weighs. */
+/** Volume and mass of a load. */
 export interface Load {
-  /** In the truck. */
+  /** Volume in the truck. */
   readonly volume: Volume;
-  /** On the weighbridge, without the truck. */
+  /** Net mass on the weighbridge, without the truck. */
   readonly mass: Mass;
 }
 
-/** How many loads, and what limits them. */
+/** Number of loads, and what limits them. */
 export interface Loads extends Worked {
-  /** Truck loads. */
+  /** Number of truck loads. */
   readonly count: number;
-  /** `volume` where the box is full before the payload is reached, else `mass`. */
+  /** `volume` if the box is full before the payload is reached, else `mass`. */
   readonly limitedBy: 'volume' | 'mass';
   /** A full load. */
   readonly perLoad: Load;
-  /** What is left for the last load. */
+  /** The last load, which may be a part load. */
   readonly lastLoad: Load;
   /** All loads together. */
   readonly total: Load;
-  /** What to have checked, and by whom. */
+  /** What to have checked before you haul, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Truck loads by volume and by mass, whichever is reached first:
+ * Number of truck loads by volume and by mass, whichever limit is reached first:
  * `per load = min(box, payload / loose density)`, `n = ceil(V / per load)`.
  *
  * @param options - see {@link LoadsOptions}

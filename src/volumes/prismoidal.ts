@@ -4,7 +4,7 @@ import { readOptions, shapeOf } from '../input/shape.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import type { Volume } from '../units/quantity.js';
 
-/** Three sections of a body. */
+/** Three sections of a dig or fill. */
 export interface PrismoidalOptions {
   /** Area of the first section [area], not negative. */
   readonly first: AreaInput;
@@ -12,7 +12,7 @@ export interface PrismoidalOptions {
   readonly middle: AreaInput;
   /** Area of the last section [area], not negative. */
   readonly last: AreaInput;
-  /** From the first section to the last [length], more than 0. */
+  /** Distance from the first section to the last [length], more than 0. */
   readonly length: LengthInput;
 }
 
@@ -24,10 +24,10 @@ const OPTIONS = shapeOf<PrismoidalOptions>()({
 });
 
 /**
- * Volume between two sections by the prismoidal rule: `V = L / 6 (A1 + 4 Am + A2)`. Exact for every
- * body whose area is at most a cubic of the distance: prisms, wedges, pyramids, battered pits. The
- * middle area is measured half way, or worked out from the mean dimensions; it is not the mean of
- * the end areas.
+ * Volume between two sections by the prismoidal rule: `V = L / 6 (A1 + 4 Am + A2)`. It is exact for
+ * every shape whose area is at most a cubic in the distance: prisms, wedges, pyramids, battered pits.
+ * Measure the middle area half way, or work it out from the mean dimensions. It is not the mean of the
+ * end areas.
  *
  * @param options - see {@link PrismoidalOptions}
  * @returns the volume, in the state of the sections [volume]

@@ -7,12 +7,12 @@ import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import type { NumberInput } from '../units/read-number.js';
 
-/** Depths or elevations on a grid, row by row: all in one unit, or lengths. `null` where there is none. */
+/** Depths or elevations on a grid, row by row: numbers in one unit, or lengths. `null` if a value is missing. */
 export type GridInput =
   | {
       /** The unit of every number. */
       readonly unit: LengthUnit;
-      /** Rows along y, each along x; `null` where there is no value. */
+      /** Rows in order along y, values in order along x; `null` if a value is missing. */
       readonly rows: readonly (readonly (NumberInput | null)[])[];
     }
   | readonly (readonly (LengthInput | null)[])[];
@@ -35,7 +35,7 @@ export function readGrid(reader: Reader, value: unknown, path: FieldPath): ReadG
   const unit = isList ? undefined : fields['unit'];
   if (!isList && typeof unit !== 'string') {
     const code = unit === undefined ? 'UNIT_MISSING' : 'WRONG_TYPE';
-    reader.fail(code, [...path, 'unit'], 'name the unit of the rows, such as "ft" or "m"');
+    reader.fail(code, [...path, 'unit'], 'write the unit of the rows, such as "ft" or "m"');
     return { rows: [], unit: undefined };
   }
   const list = reader.list(isList ? value : fields['rows'], at);
@@ -43,11 +43,11 @@ export function readGrid(reader: Reader, value: unknown, path: FieldPath): ReadG
   const width = rows[0]?.length ?? 0;
   rows.forEach((row, index) => {
     if (row.length === width) return;
-    const words = `has ${row.length} places, the first row has ${width}. Write null where there is none`;
+    const words = `has ${row.length} of the ${width} values of the first row. Write null for a missing value`;
     reader.fail('COUNT_MISMATCH', [...at, index], words, { got: row.length, expected: width });
   });
   if (rows.length * width > MOST_NODES) {
-    const words = `more than ${MOST_NODES} places. Give them to surfaceVolumes as points, in metres`;
+    const words = `more than ${MOST_NODES} grid points. Pass them to surfaceVolumes as points, in metres`;
     reader.fail('TOO_MANY', at, words, { most: MOST_NODES });
     return { rows: [], unit: undefined };
   }

@@ -15,7 +15,7 @@ import {
   type SpotsInput,
 } from './read-spots.js';
 
-/** A design plane by its elevation at x = y = 0. */
+/** A design plane, given by its elevation at x = y = 0. */
 export interface SitePlaneAtZeroInput {
   /** Elevation at x = y = 0 [length]. */
   readonly z0: LengthInput;
@@ -25,9 +25,9 @@ export interface SitePlaneAtZeroInput {
   readonly gradeY: SlopeInput;
 }
 
-/** A design plane by any point of it, as `planeThrough` gives it. */
+/** A design plane, given by any point on it, as `planeThrough` returns it. */
 export interface SitePlaneByPointInput {
-  /** A point of the plane. */
+  /** A point on the plane. */
   readonly point: SpotHeight;
   /** Rise over run along x [slope], + rising. */
   readonly gradeX: SlopeInput;
@@ -52,11 +52,11 @@ export type SiteDesignInput =
   | SpotsInput
   | SiteCornersInput
   | {
-      /** The corners, of three lengths each. */
+      /** The corners, three lengths each. */
       readonly corners: readonly SpotHeight[];
     };
 
-/** A plane that has been read, from its elevation at x = y = 0. Internal. */
+/** A plane that has been read, by its elevation at x = y = 0. Internal. */
 export interface ReadPlane {
   readonly kind: 'plane';
   readonly z0: Length;
@@ -103,7 +103,7 @@ export function readSiteDesign(
       : readSpots(reader, fields, { path, list: 'corners' });
   const count = spots.spots.length;
   if (count > 0 && count !== 4) {
-    const words = `${count === 1 ? '1 corner' : `${count} corners`}, a warped surface has 4`;
+    const words = `${count === 1 ? '1 corner' : `${count} corners`}, a warped surface has 4. Give them in order around the site`;
     reader.fail('COUNT_MISMATCH', at, words, { expected: 4, got: count });
   }
   return { kind: 'corners', spots };
@@ -131,5 +131,5 @@ export function readPlane(reader: Reader, fields: Readonly<Record<string, unknow
   return { kind: 'plane', z0, gradeX, gradeY };
 }
 
-/** The level of a plane far from its site may be anything. */
+/** The level of a plane far from its site can be any number. */
 const LEVEL_AT_ZERO = PLACE;

@@ -10,7 +10,7 @@ import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import type { NumberInput } from '../units/read-number.js';
 
-/** A spot height of three lengths. */
+/** A spot height, given as three lengths. */
 export interface SpotHeight {
   /** Plan coordinate [length]. */
   readonly x: LengthInput;
@@ -25,7 +25,7 @@ export const spotHeight: Field<Spot> = object(
   shapeOf<SpotHeight>()({ x: quantity(PLACE), y: quantity(PLACE), z: quantity(ELEVATION) }),
 );
 
-/** Spot heights: x, y and elevation, all in one unit or of three lengths each. */
+/** Spot heights: x, y and elevation, as numbers in one unit or as three lengths each. */
 export type SpotsInput =
   | {
       /** The unit of all three numbers of every point. */
@@ -47,13 +47,18 @@ export interface Spots {
   readonly spots: readonly Spot[];
   readonly path: FieldPath;
   readonly unit: string | undefined;
+  /**
+   * True for a surface put into cells too small for their diagonals to matter: one of them counts.
+   * Default: both do.
+   */
+  readonly isFine?: boolean;
 }
 
 /** The exact border reads every digit; more points than this go through the bulk function. */
 const MOST_SPOTS = 20_000;
 
 /**
- * Reads spot heights; `list` is the field that holds them where they have a unit in common. Internal.
+ * Reads spot heights. `list` is the field that holds them if they share a unit. Internal.
  */
 export function readSpots(
   reader: Reader,
@@ -72,7 +77,7 @@ export function readSpots(
   const { unit } = fields;
   if (typeof unit !== 'string') {
     const code = unit === undefined ? 'UNIT_MISSING' : 'WRONG_TYPE';
-    reader.fail(code, [...path, 'unit'], 'name the unit of the points, such as "ft" or "m"');
+    reader.fail(code, [...path, 'unit'], 'write the unit of the points, such as "ft" or "m"');
     return { spots: [], path: at, unit: undefined };
   }
   const spots = few(reader, reader.list(fields[list], at), at).map((item, index) =>
@@ -83,7 +88,7 @@ export function readSpots(
 
 function few(reader: Reader, list: readonly unknown[], path: FieldPath): readonly unknown[] {
   if (list.length <= MOST_SPOTS) return list;
-  const words = `${list.length} spot heights. Give more than ${MOST_SPOTS} to surfaceVolumes, in metres`;
+  const words = `${list.length} spot heights, maximum ${MOST_SPOTS}. Pass them to surfaceVolumes, in metres`;
   reader.fail('TOO_MANY', path, words, { most: MOST_SPOTS, got: list.length });
   return [];
 }

@@ -1,7 +1,9 @@
-import { chordsOf } from '../outline/chords.js';
+import { isOutwardRight } from '../outline/chords.js';
 import { ringsOf, type Outline } from '../outline/ring.js';
 import { fromNumber } from '../units/construct.js';
 import { fromSI, type Area, type Length, type Volume } from '../units/quantity.js';
+import type { Ratio } from '../units/ratio.js';
+import { chordsIn } from './bows.js';
 import type { Spot } from './read-spots.js';
 
 /**
@@ -24,7 +26,9 @@ const rounded = (value: number): number => Number(value.toPrecision(DIGITS));
 /** Units whose whole numbers stay whole in feet and inches. */
 const IMPERIAL = new Set(['ft', 'in', 'yd']);
 
-/** Makes a frame: floats are feet where the data are in feet, so that whole feet stay whole. Internal. */
+/**
+ * Makes a frame: floats are feet where the data are in feet, so whole feet stay whole. Internal.
+ */
 export function makeFrame(origin: Spot, unit: string | undefined): SiteFrame {
   const isImperial = unit !== undefined && IMPERIAL.has(unit);
   const [length, area, volume] = isImperial
@@ -55,7 +59,7 @@ export const unitMeasured = (spots: readonly Spot[]): 'ft' | 'm' =>
     ? 'ft'
     : 'm';
 
-/** Spot heights as floats: x, y and z of each in turn. Internal. */
+/** Spot heights as floats: interleaved, x0, y0, z0, x1. Internal. */
 export function floatsOf(spots: readonly Spot[], { origin, unit }: SiteFrame): Float64Array {
   const floats = new Float64Array(3 * spots.length);
   spots.forEach(({ x, y, z }, k) => {
@@ -66,15 +70,26 @@ export function floatsOf(spots: readonly Spot[], { origin, unit }: SiteFrame): F
   return floats;
 }
 
-/** The rings of an outline as floats, chords for its arcs. Internal. */
-export function ringsIn(outline: Outline, { origin, unit }: SiteFrame): readonly Float64Array[] {
+/** The rings of an outline as floats, chords for its arcs, and what lies between the two. Internal. */
+export function outlineIn(
+  outline: Outline,
+  { origin, unit }: SiteFrame,
+): { readonly rings: readonly Float64Array[]; readonly bows: Float64Array } {
   const [dx, dy] = [outline.origin.x.minus(origin.x), outline.origin.y.minus(origin.y)];
-  return ringsOf(outline).map((ring, index) =>
-    Float64Array.from(
-      chordsOf(ring, index > 0).points.flatMap(({ x, y }) => [
-        dx.plus(fromSI('length', x)).toNumber(unit),
-        dy.plus(fromSI('length', y)).toNumber(unit),
-      ]),
-    ),
-  );
+  const toUnit = (value: Ratio): number => fromSI('length', value).toNumber(unit);
+  const chains = ringsOf(outline).map((ring, index) => {
+    const isRight = isOutwardRight(ring, index > 0);
+    const points = ring.points.map(({ x, y }): [number, number] => [
+      dx.plus(fromSI('length', x)).toNumber(unit),
+      dy.plus(fromSI('length', y)).toNumber(unit),
+    ]);
+    const bulges = ring.bulges?.map((bulge) => (bulge === undefined ? 0 : toUnit(bulge)));
+    return bulges === undefined
+      ? { xy: points.flat(), bows: [] }
+      : chordsIn(points, bulges, isRight);
+  });
+  return {
+    rings: chains.map(({ xy }) => Float64Array.from(xy)),
+    bows: Float64Array.from(chains.flatMap(({ bows }) => bows)),
+  };
 }

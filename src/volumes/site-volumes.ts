@@ -5,14 +5,17 @@ import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { readOutline, type Outline, type OutlineInput } from '../outline/read-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
+import type { PlanPoint } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { readSiteDesign, type ReadDesign, type SiteDesignInput } from './read-site-design.js';
-import { readSpots, type Spots, type SpotsInput } from './read-spots.js';
-import { floatsOf, makeFrame, ringsIn, unitMeasured, type SiteFrame } from './site-frame.js';
+import { readSpots, type SpotsInput } from './read-spots.js';
+import { floatsOf, makeFrame, outlineIn, unitMeasured, type SiteFrame } from './site-frame.js';
 import { inState, type StateVolume } from './state-volume.js';
-import { compare, type Compared, type LocalPlane } from '../geometry/surface/compare.js';
-import { readRings } from '../geometry/surface/outline-mesh.js';
+import { makeHeights } from '../geometry/surface/heights.js';
+import { compare, type Compared } from '../geometry/surface/compare.js';
+import type { LocalPlane } from '../geometry/surface/compare-with-plane.js';
+import { readRings, type Rings } from '../geometry/surface/outline-mesh.js';
 import { readSurface } from '../geometry/surface/read-surface.js';
 import type { Depth } from '../geometry/surface/tally.js';
 import type { Surface } from '../geometry/surface/triangulation.js';
@@ -52,6 +55,11 @@ export interface SiteVolumes extends Worked {
   readonly fill: StateVolume<'compacted'>;
   /** Cut less fill, as volumes of the site. */
   readonly net: Volume;
+  /**
+   * By how much cut or fill may be more or less than given, because points on one circle, such as the
+   * corners of a grid cell, can be joined in more than one way; 0 where nothing is open.
+   */
+  readonly diagonalDoubt: Volume;
   /** Where there is cut. */
   readonly cutArea: Area;
   /** Where there is fill. */
@@ -76,13 +84,19 @@ export interface SiteVolumes extends Worked {
  * Cut and fill of a site between existing spot heights and a design, inside an outline:
  * `cut = integral of max(existing - design, 0)` over the triangles between the heights, `fill`
  * likewise below. The heights are read exactly, from the first one on; the sums are taken in floats
- * and kept to 12 digits. Arcs of the outline count as chords of 1/50 rad.
+ * and kept to 12 digits. Up to an arc of the outline, areas are exact to 12 digits and volumes to
+ * 1e-9 of the whole.
+ *
+ * Four spot heights on one circle, such as the corners of a grid cell, can be joined along either
+ * diagonal. Both count: the volumes are the mean, and `diagonalDoubt` is half of what they differ by,
+ * summed over the site. More points on one circle count as the mean over fans of triangles. The order
+ * of the heights makes no difference.
  *
  * @param options - see {@link SiteVolumesOptions}; the existing surface as `{ unit, points: [x, y, z][] }`
  *   or a list of `{ x, y, z }` lengths; the design as a plane `{ z0, gradeX, gradeY }` (`z0` at
  *   x = y = 0) or `{ point, gradeX, gradeY }`, as spot heights, or as `{ unit, corners: [x, y, z][] }`
- * @returns cut in the bank, fill compacted, net, areas, mean depth, deepest cut and fill with their
- *   places, and the area of the outline that the heights do not reach
+ * @returns cut bank, fill compacted, net, what diagonals leave open, areas, mean depth, deepest cut and fill with their
+ * places, and the area of the outline that the heights do not reach
  * @throws `TOO_FEW`, `POINTS_COLLINEAR`, `TWO_HEIGHTS`, `CORNERS_NOT_CONVEX`,
  *   `SURFACES_APART`, `SELF_INTERSECTION`, `HOLE_OUTSIDE`, `ZERO_AREA`, `TOO_MANY`,
  *   `CONFLICTING_FIELDS` and the reading codes
@@ -104,29 +118,89 @@ export type ReadSite = Values<typeof OPTIONS>;
 
 /** Cut and fill of a site that has been read. Internal. */
 export function volumesBetween({ existing, design, outline }: ReadSite): SiteVolumes {
-  const frame = frameOf(existing, outline);
-  const compared = located({ existing: existing.path, design: pathOf(design) }, () =>
-    compare(
-      readSurface(floatsOf(existing.spots, frame), 'existing', NOWHERE),
-      localDesign(design, frame),
-      outline && readRings(ringsIn(outline, frame), NOWHERE),
-    ),
-  );
-  return describe(compared, frame);
+  const [first] = existing.spots;
+  const origin = outline?.origin ?? first ?? { x: NO_LENGTH, y: NO_LENGTH };
+  return volumesFrom({ existing, design }, origin).inside(outline);
 }
+
+/** An existing surface and a design that have been put in triangles. Internal. */
+export interface SiteSurfaces {
+  /** Cut and fill inside an outline. */
+  readonly inside: (outline: Outline | undefined) => SiteVolumes;
+  /** Elevation of the existing surface at a place; null where the heights do not reach. */
+  readonly existingAt: (place: PlanPoint) => Length | null;
+  /** Existing surface less design at a place; null where one of them does not reach. */
+  readonly depthAt: (place: PlanPoint) => Length | null;
+}
+
+/**
+ * Cut and fill of a site inside one outline after another, and depths at places: the surfaces are put
+ * in triangles once. All is seen from the origin. Internal.
+ */
+export function volumesFrom(
+  { existing, design }: Omit<ReadSite, 'outline'>,
+  { x, y }: PlanPoint,
+): SiteSurfaces {
+  const z = existing.spots[0]?.z ?? NO_LENGTH;
+  const frame = makeFrame({ x, y, z }, existing.unit ?? unitMeasured(existing.spots));
+  const paths = { existing: existing.path, design: pathOf(design) };
+  const surfaces = located(paths, () => ({
+    existing: readSurface(floatsOf(existing.spots, frame), 'existing', NOWHERE),
+    design: localDesign(design, frame),
+  }));
+  const heightOf = {
+    existing: once(() => heightsOf(surfaces.existing)),
+    design: once(() => heightsOf(surfaces.design)),
+  };
+  const heightAt = (of: keyof typeof surfaces, { x, y }: PlanPoint): number | undefined =>
+    heightOf[of]()(
+      x.minus(frame.origin.x).toNumber(frame.unit),
+      y.minus(frame.origin.y).toNumber(frame.unit),
+    );
+  return {
+    inside: (outline) => {
+      const rings = outline && ringsOf(outline, frame);
+      return describe(
+        located(paths, () => compare(surfaces.existing, surfaces.design, rings)),
+        frame,
+      );
+    },
+    existingAt: (place) => {
+      const height = heightAt('existing', place);
+      return height === undefined ? null : frame.origin.z.plus(frame.toLength(height));
+    },
+    depthAt: (place) => {
+      const [above, below] = [heightAt('existing', place), heightAt('design', place)];
+      return above === undefined || below === undefined ? null : frame.toLength(above - below);
+    },
+  };
+}
+
+/** Makes something when it is first asked for. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
+}
+
+/** Heights of a surface; undefined where it does not reach. */
+const heightsOf = (
+  surface: Surface | LocalPlane,
+): ((x: number, y: number) => number | undefined) =>
+  'z0' in surface
+    ? (x, y) => surface.z0 + surface.gradeX * x + surface.gradeY * y
+    : makeHeights(surface);
 
 const NOWHERE = Object.freeze({ x: 0, y: 0 });
 
-function frameOf(existing: Spots, outline: Outline | undefined): SiteFrame {
-  const [first] = existing.spots;
-  const z = first?.z ?? NO_LENGTH;
-  const { x, y } = outline?.origin ?? first ?? { x: NO_LENGTH, y: NO_LENGTH };
-  return makeFrame({ x, y, z }, existing.unit ?? unitMeasured(existing.spots));
+function ringsOf(outline: Outline, frame: SiteFrame): Rings {
+  const { rings, bows } = outlineIn(outline, frame);
+  return readRings(rings, NOWHERE, bows);
 }
 
 function localDesign(design: ReadDesign, frame: SiteFrame): Surface | LocalPlane {
   if (design.kind === 'spots') {
-    return readSurface(floatsOf(design.spots.spots, frame), 'design', NOWHERE);
+    const { spots, isFine = false } = design.spots;
+    return readSurface(floatsOf(spots, frame), 'design', { ...NOWHERE, isFine });
   }
   if (design.kind === 'corners') {
     return meshWarped(floatsOf(design.spots.spots, frame), ['design']);
@@ -171,6 +245,7 @@ function describe(compared: Compared, frame: SiteFrame): SiteVolumes {
     cut: inState(cutVolume, 'bank'),
     fill: inState(fillVolume, 'compacted'),
     net,
+    diagonalDoubt: frame.toVolume(compared.diagonalDoubt),
     cutArea: frame.toArea(compared.cutArea),
     fillArea: frame.toArea(compared.fillArea),
     area: whole,
@@ -186,7 +261,7 @@ function describe(compared: Compared, frame: SiteFrame): SiteVolumes {
       title: 'Cut and fill between the surfaces',
       formula: 'N = C - F',
       given: [
-        given('C', 'cut, in the bank', cutVolume),
+        given('C', 'cut, bank', cutVolume),
         given('F', 'fill, compacted', fillVolume),
         given('A', 'area compared', whole),
       ],

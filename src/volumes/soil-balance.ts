@@ -17,16 +17,16 @@ import {
 export interface SoilBalanceOptions {
   /** Bank volume, from `stateVolume(v, 'bank')`, `siteVolumes` or `endAreaVolumes`. */
   readonly cut: StateVolume<'bank'>;
-  /** Compacted volume, likewise. */
+  /** Compacted volume, from the same functions. */
   readonly fill: StateVolume<'compacted'>;
-  /** How the soil swells and shrinks. */
+  /** Swell and shrinkage of the soil. */
   readonly factors: SoilFactors;
-  /** Part of the cut that is fit for fill, a fraction 0 to 1. Default: 1. */
+  /** Share of the cut that is fit for fill, a fraction 0 to 1. Default: 1. */
   readonly usable?: number | string;
 }
 
 const OPTIONS = shapeOf<SoilBalanceOptions>()({
-  cut: inStateField('bank', 'a cut is measured in the bank'),
+  cut: inStateField('bank', 'a cut is a bank volume'),
   fill: inStateField('compacted', 'a fill is measured compacted'),
   factors: soilFactorsField,
   usable: optional(number(FRACTION), ONE),
@@ -34,19 +34,19 @@ const OPTIONS = shapeOf<SoilBalanceOptions>()({
 
 /** Where the soil of a site comes from and goes to. */
 export interface SoilBalance extends Worked {
-  /** Bank soil that the fill takes when it is compacted. */
+  /** Bank soil needed for the compacted fill. */
   readonly neededBank: StateVolume<'bank'>;
-  /** Of the cut: what goes into the fill. */
+  /** Cut that is reused in the fill. */
   readonly reused: StateVolume<'bank'>;
-  /** Of the cut: what is hauled away, in place. */
+  /** Cut that is hauled away, as bank volume. */
   readonly spoil: StateVolume<'bank'>;
   /** The same in the truck. */
   readonly spoilLoose: StateVolume<'loose'>;
-  /** What has to be brought, in the bank of its pit, for soil of the same factors. */
+  /** Borrow to bring in, as bank volume at the pit, for soil of the same factors. */
   readonly borrow: StateVolume<'bank'>;
   /** The same in the truck. */
   readonly borrowLoose: StateVolume<'loose'>;
-  /** All in the bank: cut and borrow against reuse in the fill and spoil. */
+  /** Check of the sums, all as bank volume: cut and borrow against fill and spoil. */
   readonly conservation: {
     /** Cut and borrow. */
     readonly into: Volume;
@@ -58,10 +58,10 @@ export interface SoilBalance extends Worked {
 }
 
 /**
- * Balances cut against fill through the states of the soil: the fill takes
- * `B = F / (compacted per bank)` of bank soil; of the cut `min(C u, B)` goes into it, the rest is
- * spoil, and what is missing is borrowed. Bank volumes alone do not tell: soil shrinks when it is
- * compacted and swells on the truck.
+ * Balances cut and fill, with the swell and shrinkage of the soil. The fill needs
+ * `B = F / (compacted per bank)` of bank soil. The cut supplies `min(C u, B)` of it and the rest of
+ * the cut is spoil; borrow makes up any shortage. Cut less fill alone is not the answer: soil shrinks
+ * when you compact it and swells in the truck.
  *
  * @param options - see {@link SoilBalanceOptions}
  * @returns soil reused, spoil and borrow, each in place and in the truck, and the sums in and out
@@ -99,19 +99,19 @@ export function soilBalance(options: SoilBalanceOptions): SoilBalance {
     conservation: { into, outOf, difference: into.minus(outOf) },
   };
   return withWorking(balance, () => [
-    step('Bank soil that the fill takes', 'B = F / c', [
+    step('Bank soil needed for the fill', 'B = F / c', [
       given('F', 'fill, compacted', fill),
       given('c', 'compacted per bank', factors.compactedPerBank),
       given('B', 'bank soil', needed),
     ]),
     step('Spoil', 'S = C - min(C u, B)', [
-      given('C', 'cut, in the bank', cut),
+      given('C', 'cut, bank', cut),
       given('u', 'part fit for fill', usable),
-      given('S', 'spoil, in the bank', spoil),
+      given('S', 'spoil, bank', spoil),
     ]),
     step('Borrow', 'W = B - min(C u, B)', [
-      given('B', 'bank soil that the fill takes', needed),
-      given('W', 'borrow, in the bank', borrow),
+      given('B', 'bank soil needed for the fill', needed),
+      given('W', 'borrow, bank', borrow),
     ]),
   ]);
 }

@@ -13,12 +13,12 @@ import { isQuantity, type Volume } from '../units/quantity.js';
 import { NO_VOLUME } from '../units/zero.js';
 import type { VolumeUnit } from '../units/catalogue.js';
 
-/** Whether soil lies undisturbed, is dug and loose, or is compacted in place. */
+/** State of soil: undisturbed in the ground, dug and loose, or compacted in place. */
 export type SoilState = 'bank' | 'loose' | 'compacted';
 
 /**
- * A volume with its state in the type: a loose volume does not compile where a bank volume is
- * needed. `to` and `toNumber` read the volume.
+ * A volume of soil or stone with its state in the type, so a loose volume passed as a bank volume does
+ * not compile. `to` and `toNumber` read the volume.
  */
 export interface StateVolume<S extends SoilState> {
   /** The state of the soil. */
@@ -31,15 +31,15 @@ export interface StateVolume<S extends SoilState> {
   toNumber(unit: VolumeUnit): number;
 }
 
-/** Volumes of one soil in its states, against the bank. */
+/** Swell and shrinkage of one soil: its loose and compacted volume over its bank volume. */
 export interface SoilFactors {
   /** Loose over bank volume, 0.9 to 3. */
   readonly loosePerBank: number | string;
   /** Compacted over bank volume, 0.4 to 2. */
   readonly compactedPerBank: number | string;
-  /** Where the factors are from, as `soilFactors` gives it; for the reader alone. Optional. */
+  /** Source of the factors, as `soilFactors` returns it. It is not used in calculations. Optional. */
   readonly source?: SourceId;
-  /** How far they can be traced, as `soilFactors` gives it; for the reader alone. Optional. */
+  /** How far the factors can be traced, as `soilFactors` returns it. Not used in calculations. Optional. */
   readonly status?: SourceStatus;
 }
 
@@ -52,7 +52,7 @@ const FACTORS = shapeOf<SoilFactors>()({
 
 const STATES = ['bank', 'loose', 'compacted'] as const;
 
-/** What state volumes inherit, so that their own fields stay plain data. */
+/** Methods that state volumes inherit, so their own fields stay plain data. */
 const READABLE = Object.freeze({
   to(this: StateVolume<SoilState>, unit: VolumeUnit): Decimal {
     return this.volume.to(unit);
@@ -79,7 +79,7 @@ export function stateVolume<S extends SoilState>(volume: VolumeInput, state: S):
   return inState(read, state);
 }
 
-/** Gives a volume that has been worked out its state. Internal. */
+/** Gives a calculated volume its state. Internal. */
 export function inState<S extends SoilState>(volume: Volume, state: S): StateVolume<S> {
   const plain = Object.create(READABLE) as { state: S; volume: Volume };
   plain.state = state;
@@ -88,8 +88,8 @@ export function inState<S extends SoilState>(volume: Volume, state: S): StateVol
 }
 
 /**
- * Turns a volume of soil from one state into another: `loose = bank x (loose per bank)`,
- * `compacted = bank x (compacted per bank)`. Exact: there and back gives the same volume.
+ * Converts a volume of soil from one state to another: `loose = bank x (loose per bank)`,
+ * `compacted = bank x (compacted per bank)`. It is exact: converting back gives the same volume.
  *
  * @param volume - from {@link stateVolume}
  * @param to - the state wanted
@@ -131,7 +131,7 @@ export function isStateVolume(value: unknown): value is StateVolume<SoilState> {
   return STATES.some((one) => one === state) && isQuantity(volume) && volume.dimension === 'volume';
 }
 
-/** A volume in whatever state, not negative. */
+/** Reads a volume in any state, not negative. */
 function readState(reader: Reader, value: unknown, path: FieldPath): StateVolume<SoilState> {
   if (!isStateVolume(value)) {
     const code = value === undefined ? 'REQUIRED' : 'WRONG_TYPE';
@@ -139,12 +139,12 @@ function readState(reader: Reader, value: unknown, path: FieldPath): StateVolume
     return inState(NO_VOLUME, 'bank');
   }
   if (value.volume.isNegative()) {
-    reader.fail('NEGATIVE', path, 'a volume of soil must not be negative');
+    reader.fail('NEGATIVE', path, 'a volume of soil cannot be negative');
   }
   return value;
 }
 
-/** A volume in one state; `why` says what it is for. Internal. */
+/** A field for a volume in one state; `why` is the reason, for the message. Internal. */
 export const inStateField = <S extends SoilState>(state: S, why: string): Field<StateVolume<S>> =>
   custom((reader, value, path) => {
     const read = readState(reader, value, path);
@@ -155,21 +155,21 @@ export const inStateField = <S extends SoilState>(state: S, why: string): Field<
     return inState(read.volume, state);
   });
 
-/** Factors of a soil of the table, with how far they can be traced. */
+/** Factors of a soil in the table, with their source. */
 export interface TabulatedSoilFactors extends SoilFactors {
   /** Loose over bank volume, as printed. */
   readonly loosePerBank: string;
   /** Compacted over bank volume, as printed. */
   readonly compactedPerBank: string;
-  /** Where they are printed. */
+  /** Source in which they are printed. */
   readonly source: SourceId;
   /** How far they can be traced. */
   readonly status: SourceStatus;
 }
 
 /**
- * Volume factors of a named soil. Only `sand` was read in a source; the rest are from memory: see
- * `status`, and measure a load of your own soil.
+ * Swell and shrinkage of a named soil. Only `sand` was read in a source; the rest are from memory, as
+ * `status` shows. Measure a load of your own soil.
  *
  * @throws `UNKNOWN_CHOICE`
  * @source soil-factors-text

@@ -5,14 +5,14 @@ import { given, type Step } from '../working.js';
 import type { DryDensity } from './dry-density.js';
 import { inState } from './state-volume.js';
 
-/** Density, and what is added. Internal. */
+/** Density, moisture and waste. Internal. */
 export interface Allowances {
   readonly density: DryDensity;
   readonly moisture: Ratio;
   readonly waste: Ratio;
 }
 
-/** What a volume in place takes. Internal. */
+/** Material for a volume in place. Internal. */
 export interface Taken {
   readonly compacted: Volume;
   readonly loose: Volume;
@@ -20,7 +20,7 @@ export interface Taken {
   readonly deliveredMass: Mass | null;
 }
 
-/** Works out what a volume in place takes. Internal. */
+/** Works out the material for a volume in place. Internal. */
 export function workOut(compacted: Volume, { density, moisture, waste }: Allowances): Taken {
   const withWaste = timesRatio(compacted, onePlus(waste));
   const dryMass = density.compacted === null ? null : withWaste.times(density.compacted);
@@ -51,7 +51,7 @@ export const volumeStep = ({ compacted, loose }: Taken, { density, waste }: Allo
   source: 'derived',
 });
 
-/** The working of the mass, where there is one. Internal. */
+/** The working of the mass, if there is one. Internal. */
 export function massSteps(
   { compacted, deliveredMass }: Taken,
   { density, moisture, waste }: Allowances,

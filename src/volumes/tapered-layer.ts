@@ -6,13 +6,13 @@ import type { Volume } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { inState, type StateVolume } from './state-volume.js';
 
-/** A layer that gets thinner, narrower or both, by its two ends. */
+/** A layer that gets thinner, narrower or both, given by its two ends. */
 export interface TaperedLayerOptions {
-  /** Along the taper [length], more than 0. */
+  /** Length along the taper [length], more than 0. */
   readonly length: LengthInput;
-  /** Across it at the first end [length], not negative. */
+  /** Width at the first end [length], not negative. */
   readonly width: LengthInput;
-  /** Across it at the last end [length], not negative. Default: the same width. */
+  /** Width at the last end [length], not negative. Default: the same width. */
   readonly lastWidth?: LengthInput;
   /** Compacted thickness at the first end [length], 0 to 5 m. */
   readonly thickness: LengthInput;
@@ -28,18 +28,18 @@ const OPTIONS = shapeOf<TaperedLayerOptions>()({
   lastThickness: quantity(THICKNESS_OR_NONE),
 });
 
-/** A layer that gets thinner, narrower or both. */
+/** Volume and shape of a layer that gets thinner, narrower or both. */
 export interface TaperedLayer extends Worked {
-  /** Its volume in place. */
+  /** Volume in place. */
   readonly volume: StateVolume<'compacted'>;
-  /** `wedge` where the thickness runs out, `pyramid` where thickness and width run out together. */
+  /** `wedge` if the thickness runs out, `pyramid` if thickness and width run out together. */
   readonly shape: 'even' | 'taper' | 'wedge' | 'pyramid';
 }
 
 /**
  * Volume of a layer whose thickness and width change evenly along its length:
  * `V = L / 6 (2 w1 t1 + w1 t2 + w2 t1 + 2 w2 t2)`. A taper of one width is `w L (t1 + t2) / 2`, a wedge
- * that runs out to a line `w L t / 2`, a pyramid that runs out to a point `w L t / 3`.
+ * that runs out to a line is `w L t / 2`, and a pyramid that runs out to a point is `w L t / 3`.
  *
  * @param options - see {@link TaperedLayerOptions}
  * @returns compacted volume and the shape
@@ -63,7 +63,7 @@ export function taperedLayer(options: TaperedLayerOptions): TaperedLayer {
     thickness: t1,
     lastThickness: t2,
   } = readOptions(options, OPTIONS);
-  // the two ends, each against its own width twice and the other's once
+  // each end counts its own width twice and the other's once
   const [byFirst, byLast] = [w1.times(2).plus(w2), w2.times(2).plus(w1)];
   const volume: Volume = byFirst.times(t1).plus(byLast.times(t2)).times(along).dividedBy(6);
   const runsOut = t1.isZero() || t2.isZero();

@@ -1,13 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  baseOrder,
-  layerVolume,
-  loads,
-  soilFactors,
-  stateVolume,
-  toState,
-  wholePacks,
-} from 'settline/volumes';
+import { baseOrder, layerVolume, loads, soilFactors, stateVolume, toState } from 'settline/volumes';
 import { volume } from 'settline/units';
 import { expectFault, faultsOf } from '../faults.js';
 
@@ -56,21 +48,10 @@ describe('states', () => {
 });
 
 describe('orders', () => {
-  test('9 ft x 9 ft x 4 in is exactly one yard, ordered as one', () => {
+  test('9 ft x 9 ft x 4 in is exactly one yard', () => {
     const layer = layerVolume({ area: '81 ft2', thickness: '4 in' });
     expect(layer.state).toBe('compacted');
     expect(layer.to('yd3').toString()).toBe('1');
-    expect(wholePacks({ volume: layer.volume, pack: '1 yd3' })).toMatchObject({ count: 1 });
-  });
-
-  test('a hair over one yard is two', () => {
-    const pack = '1 yd3';
-    expect(
-      wholePacks({ volume: { value: '27.0000000000000000000001', unit: 'ft3' }, pack }).count,
-    ).toBe(2);
-    expect(wholePacks({ volume: '0 yd3', pack }).count).toBe(0);
-    const { surplus, ordered } = wholePacks({ volume: '2.25 yd3', pack });
-    expect([ordered.to('yd3').toString(), surplus.to('yd3').toString()]).toEqual(['3', '0.75']);
   });
 
   test('moisture weighs on the bridge, waste on everything, neither on the hole', () => {
@@ -113,9 +94,6 @@ describe('orders', () => {
   test.each([
     [() => layerVolume({ area: '1 m2' } as never), 'REQUIRED'],
     [() => layerVolume({ area: '1 m', thickness: '1 m' }), 'UNIT_UNKNOWN'],
-    [() => wholePacks({ volume: '1 m3', pack: '0 m3' }), 'NOT_POSITIVE'],
-    [() => wholePacks({ volume: '-1 m3', pack: '1 m3' }), 'NEGATIVE'],
-    [() => wholePacks({ volume: '1 m3', pack: { value: '1e-40', unit: 'm3' } }), 'OUT_OF_RANGE'],
   ] as const)('refuses %s', (run, code) => {
     expectFault(run, code);
   });

@@ -1,7 +1,7 @@
 import { fault } from '../errors.js';
 import { optional, quantity, text } from '../input/field.js';
 import { TOLERANCE } from '../input/ranges.js';
-import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import type { OverLength } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
@@ -19,7 +19,7 @@ import type { Limits } from './limits.js';
 import { bondField, type BondReadingInput } from './line-readings.js';
 import { stringOffsets } from './string-offsets.js';
 import {
-  checkTolerance,
+  checkSetFor,
   limitsFrom,
   overLengthField,
   overLengthOf,
@@ -29,18 +29,18 @@ import {
   type SetWith,
 } from './tolerance.js';
 
-/** A line of joints and how straight it has to be. */
+/** A line of joints, and its tolerance. */
 export interface CheckBondLineOptions {
-  /** What the line is called. Default: `bond line`. */
+  /** Name of the line. Default: `bond line`. */
   readonly line?: string;
   /** Joints along the line, 3 to 10 000, some of them between the ends of the string. */
   readonly readings: readonly BondReadingInput[];
   /**
-   * A set of `TOLERANCE_SETS` that limits bond lines, or your own largest distance over a string of a
-   * length.
+   * A set of `TOLERANCE_SETS` that limits bond lines, or your own maximum distance over a string of
+   * a length.
    */
   readonly tolerance: SetWith<'bondLine'> | OverLengthInput;
-  /** How far off a distance may be, either way [length], 0 to 10 m. Default: 0. */
+  /** Uncertainty of a distance, either way [length], 0 to 10 m. Default: 0. */
   readonly uncertainty?: LengthInput;
 }
 
@@ -51,23 +51,23 @@ const OPTIONS = shapeOf<CheckBondLineOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** The largest distance of a joint from the string, wherever it is held. */
+/** The largest distance of a joint from the string, over all positions of the string. */
 export interface CheckedBond extends CheckedReading {
   /** Distance along the line. */
   readonly station: Length;
-  /** Stations of the two readings that the string is held on; null for one that is only an end. */
+  /** Stations of the two readings that hold the string; null if the joint is only ever an end. */
   readonly between: readonly [Length, Length] | null;
 }
 
 /** The straightness of a bond line; the `value` of a reading is its distance, + left of travel. */
 export interface BondLineCheck extends LayerCheck<Length> {
-  /** What the check is about. */
+  /** Kind of check. */
   readonly check: 'bond-line';
-  /** Largest distance allowed, right (negative) and left. */
+  /** Maximum distance, right (negative) and left. */
   readonly limits: Limits<Length>;
   /** The string of the tolerance. */
   readonly stringLength: Length;
-  /** The largest distance, either way. */
+  /** Largest distance found, either way. */
   readonly greatest: Length;
   /** Station of the largest distance. */
   readonly at: Length;
@@ -79,9 +79,9 @@ export interface BondLineCheck extends LayerCheck<Length> {
 
 /**
  * Checks how straight a bond line (a line of joints) runs: a string is held on two readings as far
- * apart as its length allows and moved along, and no reading between may be farther from it than the
- * tolerance allows: `d = y - (y1 + (y2 - y1)(s - s1)/(s2 - s1))`. Distances are square to the base line
- * that stations and offsets were taken from, so the base line itself need not be parallel. Exact: a
+ * apart as its length allows and moved along, and no reading between may be farther from it than
+ * the tolerance allows: `d = y - (y1 + (y2 - y1)(s - s1)/(s2 - s1))`. Distances are square to the
+ * base line of the stations and offsets, which need not be parallel to the bond line. Exact: a
  * distance on the limit passes.
  *
  * @param options - see {@link CheckBondLineOptions}
@@ -116,7 +116,7 @@ export function checkBondLine(options: CheckBondLineOptions): BondLineCheck {
     exactOf(tolerance.over),
   );
   if (offsets.every((one) => one === null)) {
-    const message = 'nowhere is a reading between the ends of the string. Take more readings';
+    const message = 'no reading is between the ends of the string. Take more readings';
     throw fault('READINGS_TOO_SPARSE', message, {}, ['readings']);
   }
   const limits = { minimum: tolerance.maximum.negated(), maximum: tolerance.maximum };
@@ -148,9 +148,7 @@ const BOND_LINE: Needed<OverLength> = {
   find: ({ bondLine }) => bondLine,
 };
 
-const checkSet: Check<typeof OPTIONS> = (reader, { tolerance }, path) => {
-  checkTolerance(reader, tolerance, BOND_LINE, [...path, 'tolerance']);
-};
+const checkSet = checkSetFor(BOND_LINE);
 
 const toTheString = (offset: Length) =>
   move(offset.isNegative() ? 'move-left' : 'move-right', offset);

@@ -55,7 +55,7 @@ export interface MinimumPercentInput {
   readonly minimumPercent: number | string;
 }
 
-/** Density tests of a layer and how dense it has to be. */
+/** Density tests of a layer, and the minimum. */
 export interface CheckCompactionOptions {
   /** The layer, such as `base` or `subgrade`. */
   readonly layer: string;
@@ -63,14 +63,11 @@ export interface CheckCompactionOptions {
   readonly readings: readonly DensityReadingInput[];
   /** Maximum dry density of the laboratory test [density], more than 0 and at most 5 t/m3. */
   readonly maximumDryDensity: DensityInput;
-  /**
-   * Effort of that test. It must be the one that the tolerance means, because modified densities are
-   * higher.
-   */
+  /** Effort of that test. It must match the tolerance, because modified densities are higher. */
   readonly test: CompactionTest;
   /** A set of `TOLERANCE_SETS` that limits compaction, or your own minimum percent. */
   readonly tolerance: SetWith<'compaction'> | MinimumPercentInput;
-  /** How far off a percentage may be, either way, in percent, 0 to 20. Default: 0. */
+  /** Uncertainty of a percentage, either way, in percent, 0 to 20. Default: 0. */
   readonly uncertainty?: number | string;
 }
 
@@ -91,7 +88,7 @@ const OPTIONS = shapeOf<CheckCompactionOptions>()({
   uncertainty: optional(number(PERCENT_OFF), ZERO),
 });
 
-/** A density test against the minimum; its `value` is the dry density. */
+/** A density test compared with the minimum; its `value` is the dry density. */
 export interface CheckedDensity extends CheckedReading<Density> {
   /** Percent of the maximum dry density, as the nearest float. */
   readonly percent: number;
@@ -99,9 +96,11 @@ export interface CheckedDensity extends CheckedReading<Density> {
   readonly isSuspect: boolean;
 }
 
-/** The compaction of a layer; the `value` of a reading is its dry density. */
+/**
+ * The compaction of a layer compared with the minimum; the `value` of a reading is its dry density.
+ */
 export interface CompactionCheck extends LayerCheck<Density> {
-  /** What the check is about. */
+  /** Kind of check. */
   readonly check: 'compaction';
   /** Minimum dry density. */
   readonly limits: Limits<Density, null>;
@@ -118,9 +117,9 @@ export interface CompactionCheck extends LayerCheck<Density> {
 }
 
 /**
- * Checks the compaction of a layer at each spot that was tested: dry density at least a percentage of
- * the maximum dry density of a laboratory test. One spot says nothing about the rest of a layer. Exact:
- * a spot on the limit passes.
+ * Checks the compaction of a layer at each tested spot: the dry density must be at least a
+ * percentage of the maximum dry density of a laboratory test. One spot tells you nothing about the
+ * rest of the layer. Exact: a spot on the limit passes.
  *
  * @param options - see {@link CheckCompactionOptions}
  * @returns verdict; each spot with dry density [density], percent, verdict
@@ -204,7 +203,9 @@ function minimumPercentOf(tolerance: Tolerance<Own>) {
     tolerance.set === null
       ? { set: null, own: { percent: decimalRatio(tolerance.own.minimumPercent) } }
       : tolerance;
-  return limitsFrom(exact, COMPACTION, ({ least }) => ({ percent: readNumber(least.value) }));
+  return limitsFrom(exact, COMPACTION, ({ minimum }) => ({
+    percent: readNumber(minimum.value),
+  }));
 }
 
 type Own = typeof LEAST extends Field<infer T> ? T : never;
@@ -215,6 +216,6 @@ const checkSet: Check<typeof OPTIONS> = (reader, { tolerance, test }, path) => {
   const set: ToleranceSet = TOLERANCE_SETS[tolerance.set];
   const meant = COMPACTION.find(set)?.test;
   if (meant === undefined || meant === test) return;
-  const message = `"${tolerance.set}" means the ${meant} test, and the maximum dry density is of the ${test} one. Use the density of the ${meant} test`;
+  const message = `"${tolerance.set}" is for the ${meant} test, and the maximum dry density is from the ${test} test. Use the density of the ${meant} test`;
   reader.fail('CONFLICTING_FIELDS', [...path, 'test'], message, { meant, test });
 };

@@ -1,8 +1,8 @@
 import { list, object, optional, quantity, text } from '../input/field.js';
 import { FALL, LEVEL_DIFFERENCE, SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
-import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { cautionsFor } from '../sources/cautions.js';
-import type { LeastAndMost } from '../sources/tolerance-sets.js';
+import type { MinimumAndMaximum } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios, wholeRatio, type Ratio } from '../units/ratio.js';
@@ -19,9 +19,8 @@ import {
 } from './layer-check.js';
 import { betweenField, marginOf, type BetweenInput } from './limits.js';
 import {
-  betweenOf,
-  checkTolerance,
-  limitsFrom,
+  checkSetFor,
+  limitsBetween,
   toleranceField,
   type Needed,
   type SetWith,
@@ -31,13 +30,13 @@ import {
 export interface FallReadingInput {
   /** What the crew calls it. Each id once. */
   readonly id: string;
-  /** How far the surface drops over the run, + the way it should [length], up to 20 m either way. */
+  /** Drop of the surface over the run, + in the right direction [length], up to 20 m either way. */
   readonly fall: LengthInput;
   /** Plan distance between the two points [length], more than 0 and at most 10 km. */
   readonly run: LengthInput;
 }
 
-/** Falls of a surface and what they must be. */
+/** Falls of a surface, and their limits. */
 export interface CheckFallOptions {
   /** The surface, such as `pavers`. */
   readonly layer: string;
@@ -65,19 +64,22 @@ const OPTIONS = shapeOf<CheckFallOptions>()({
   standardUncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** A slope, with the uncertainty that its two heights leave. */
+/** A slope, with its uncertainty from the two heights. */
 export interface CheckedFall extends CheckedReading<Slope> {
-  /** How far the surface drops over the run. */
+  /** Drop of the surface over the run. */
   readonly fall: Length;
   /** Plan distance between the two points. */
   readonly run: Length;
-  /** Of the slope, either way, about 95%. */
+  /** Uncertainty of the slope, either way, about 95%. */
   readonly uncertainty: Slope;
 }
 
-/** Slopes of a surface against their limits; the `value` of a reading is its slope, + as it should fall. */
+/**
+ * Slopes of a surface compared with their limits; the `value` of a reading is its slope, + in the
+ * right direction.
+ */
 export interface FallCheck extends LayerCheck<Slope> {
-  /** What the check is about. */
+  /** Kind of check. */
   readonly check: 'fall';
   /** Every reading, judged. */
   readonly readings: readonly CheckedFall[];
@@ -89,11 +91,11 @@ export interface FallCheck extends LayerCheck<Slope> {
 const COVERAGE = 2;
 
 /**
- * Checks slopes that were measured as a fall over a run, with the uncertainty of the two heights:
- * `i = d / L`, `u = 2 sqrt(2) s / L` with s the standard uncertainty of one height. `pass` if the whole
- * band `i - u` to `i + u` is within the limits, `fail` if none of it is, else `unclear`. Exact but for
- * the root, which is rounded to 40 digits. The run is taken as known: an error of 1% in it changes the
- * slope by 1% of itself.
+ * Checks slopes measured as a drop over a run, with the uncertainty of the two heights:
+ * `i = d / L`, `u = 2 sqrt(2) s / L` with s the standard uncertainty of one height. `pass` if the
+ * whole band `i - u` to `i + u` is within the limits, `fail` if none of it is, else `unclear`.
+ * Exact except for the root, which is rounded to 40 digits. The run is taken as exact: an error of
+ * 1% in it changes the slope by 1% of its value.
  *
  * @param options - see {@link CheckFallOptions}
  * @returns verdict; each reading with its slope, margin and uncertainty [slope], verdict, and how far
@@ -118,9 +120,8 @@ const COVERAGE = 2;
 export function checkFall(options: CheckFallOptions): FallCheck {
   const read = readOptions(options, OPTIONS, checkSet);
   const { layer, readings: rows, standardUncertainty: ofHeight } = read;
-  const origin = limitsFrom(read.tolerance, FALL_OF_SURFACE, betweenOf('slope'));
-  const { maximum = null } = origin;
-  const limits = { minimum: origin.minimum ?? maximum?.negated() ?? null, maximum };
+  const { limits: asked, origin } = limitsBetween('slope', read.tolerance, FALL_OF_SURFACE);
+  const limits = { ...asked, minimum: asked.minimum ?? asked.maximum?.negated() ?? null };
   const readings = rows.map(({ id, fall, run }): CheckedFall => {
     const value = slopeOf(fall, exactOf(run));
     const uncertainty = uncertaintyOf(ofHeight, run);
@@ -143,11 +144,9 @@ export function checkFall(options: CheckFallOptions): FallCheck {
   );
 }
 
-const FALL_OF_SURFACE: Needed<LeastAndMost> = { words: 'slope', find: ({ slope }) => slope };
+const FALL_OF_SURFACE: Needed<MinimumAndMaximum> = { words: 'slope', find: ({ slope }) => slope };
 
-const checkSet: Check<typeof OPTIONS> = (reader, { tolerance }, path) => {
-  checkTolerance(reader, tolerance, FALL_OF_SURFACE, [...path, 'tolerance']);
-};
+const checkSet = checkSetFor(FALL_OF_SURFACE);
 
 const slopeOf = (rise: Length, run: Ratio): Slope =>
   fromSI('slope', divideRatios(exactOf(rise), run));

@@ -2,6 +2,7 @@ import { exactlyOne } from '../input/exactly-one.js';
 import { optional, quantity, text } from '../input/field.js';
 import { SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import { shownText } from '../shown-text.js';
 import type { OverLength } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import { fromSI, type Length } from '../units/quantity.js';
@@ -33,30 +34,32 @@ import {
   type OverLengthLimit,
 } from './tolerance.js';
 
-/** A profile and the straightedge that is slid along it. */
+/** A profile, and the straightedge to slide along it. */
 export interface CheckFlatnessOptions {
-  /** 2 to 10 000 readings along a line; 3 or more under the straightedge to have it judged. */
+  /** Readings along a line, 2 to 10 000; a verdict needs 3 or more under the straightedge. */
   readonly profile: readonly ProfileReadingInput[];
   /**
-   * A set of `TOLERANCE_SETS` that limits flatness, or your own largest gap over a straightedge of a
-   * length. This, or `length`.
+   * A set of `TOLERANCE_SETS` that limits flatness, or your own maximum gap over a straightedge of
+   * a length. Give this or `length`.
    */
   readonly tolerance?: SetWith<'flatness'> | OverLengthInput;
-  /** `base`, `bedding` or `pavers`; with your own limits any name. Needed with `tolerance`. */
+  /**
+   * Layer: `base`, `bedding` or `pavers`; with your own limits any name. Needed with `tolerance`.
+   */
   readonly layer?: string;
-  /** How far off a gap may be, either way [length], 0 to 10 m. Default: 0. Goes with `tolerance`. */
+  /** Uncertainty of a gap, either way [length], 0 to 10 m. Default: 0. Only with `tolerance`. */
   readonly uncertainty?: LengthInput;
-  /** Length of a straightedge, to measure without a verdict [length]. This, or `tolerance`. */
+  /** Length of a straightedge, to measure without a verdict [length]. Give this or `tolerance`. */
   readonly length?: LengthInput;
 }
 
-/** What has a flatness judged. */
+/** Flatness with a verdict. */
 export interface WithTolerance {
-  /** A set of `TOLERANCE_SETS`, or your own largest gap over a length. */
+  /** A set of `TOLERANCE_SETS`, or your own maximum gap over a length. */
   readonly tolerance: SetWith<'flatness'> | OverLengthInput;
 }
 
-/** What has a flatness measured, without a verdict. */
+/** Flatness measured without a verdict. */
 export interface WithEdgeLength {
   /** Length of the straightedge. */
   readonly length: LengthInput;
@@ -74,20 +77,20 @@ const OPTIONS = shapeOf<CheckFlatnessOptions>()({
   length: optional(quantity(SITE_LENGTH)),
 });
 
-/** The largest gap over a reading, wherever the straightedge lies. */
+/** The largest gap over a reading, over all positions of the straightedge. */
 export interface CheckedGap extends CheckedReading {
   /** Distance along the line. */
   readonly station: Length;
-  /** Stations of the two readings that the straightedge rests on; null if it never bridges this one. */
+  /** Stations of the two readings that hold the straightedge; null if it never bridges this one. */
   readonly between: readonly [Length, Length] | null;
 }
 
 /** The flatness of a surface; the `value` of a reading is the largest gap over it. */
 export interface FlatnessCheck
   extends LayerCheck<Length>, Omit<Straightedge, 'working' | 'readings'> {
-  /** What the check is about. */
+  /** Kind of check. */
   readonly check: 'flatness';
-  /** Largest gap allowed. */
+  /** Maximum gap. */
   readonly limits: Limits<null, Length>;
   /** The straightedge of the tolerance. */
   readonly edgeLength: Length;
@@ -98,16 +101,17 @@ export interface FlatnessCheck
 }
 
 /**
- * Measures or checks the flatness of a surface: a straightedge is slid along the sampled profile.
- * Wherever it is set down it rests on two readings, neighbours on the upper hull of those under it, so
- * that none is above it. Over all such pairs i, j not farther apart than the edge is long, and each
- * reading k between: `gap = z_i + (z_j - z_i)(s_k - s_i)/(s_j - s_i) - z_k`. Exact; gaps are plumb, so a
- * profile that is tilted as a whole gives the same. It knows the readings alone: take them close
- * together, a tenth of the edge apart or less, high and low spots among them.
  *
- * With `tolerance` no reading may be deeper below the edge than it allows; a gap exactly on the limit
- * passes. If somewhere fewer than three readings are under the straightedge, a pass would say nothing
- * about that stretch, and the verdict is `unclear`. With `length` the gap is measured and not judged.
+ * Measures or checks the flatness of a surface: a straightedge is slid along the sampled profile.
+ * In every position it rests on two readings that are neighbours on the upper hull of those under
+ * it, so none is above it. Over all such pairs i, j not farther apart than the edge is long, and
+ * each reading k between: `gap = z_i + (z_j - z_i)(s_k - s_i)/(s_j - s_i) - z_k`. Exact; gaps are
+ * plumb, so tilting the whole profile changes nothing. The check knows only the readings: take them
+ * close together, a tenth of the edge apart or less, and include high and low spots.
+ *
+ * With `tolerance` a gap exactly on the limit passes. If some position of the straightedge has
+ * fewer than three readings under it, a pass proves nothing there, and the verdict is `unclear`.
+ * With `length` the gap is measured and not judged.
  *
  * @param options - see {@link CheckFlatnessOptions}
  * @returns largest gap, where and on which contacts [length], how well the readings show it; with a
@@ -148,19 +152,19 @@ const checkOptions: Check<typeof OPTIONS> = (reader, { tolerance, layer }, path,
   if (form === 'length') {
     for (const name of ['layer', 'uncertainty']) {
       if (raw[name] === undefined) continue;
-      const message = 'goes with tolerance, and without one nothing is judged. Leave it out';
+      const message = 'belongs to tolerance, and there is none. Leave it out';
       reader.fail('CONFLICTING_FIELDS', [...path, name], message);
     }
   }
   if (form !== 'tolerance') return;
-  // its own reading says that it is missing
+  // reading the field already reports that it is missing
   if (raw['layer'] === undefined) LAYER.read(reader, undefined, [...path, 'layer']);
   if (layer === undefined) return;
   checkTolerance(reader, tolerance, flatnessOf(layer), [...path, 'tolerance']);
 };
 
 const flatnessOf = (layer: string): Needed<OverLength> => ({
-  words: `flatness of the ${layer}`,
+  words: `flatness of the ${shownText(layer)}`,
   find: ({ flatness }) =>
     layer === 'base' || layer === 'bedding' || layer === 'pavers' ? flatness?.[layer] : undefined,
 });
@@ -196,7 +200,7 @@ function judgeFlatness(
   return layerCheck(parts, () => [{ ...gapStep(edge, edgeLength), source: sourceOf(tolerance) }]);
 }
 
-/** The largest gap over each reading; none where the straightedge never bridges it. */
+/** The largest gap over each reading; none if the straightedge never bridges it. */
 function gapsOver(profile: readonly LineReading[], gaps: readonly (EdgeGap | null)[]) {
   return profile.map(({ id, station }, index) => {
     const found = gaps[index] ?? null;
@@ -214,5 +218,5 @@ function noteOn(verdict: Verdict, worst: Verdict): string {
   if (verdict === 'pass') return 'No gap under the straightedge is out of tolerance.';
   if (verdict === 'unclear')
     return 'Too close to the limit to tell. Take more readings, then check again.';
-  return 'Fill the low spots listed. If one high spot holds the straightedge up on both sides, take that down instead. Then measure again.';
+  return 'Fill the low spots listed. If one high spot holds the straightedge up on both sides, cut that instead. Then measure again.';
 }

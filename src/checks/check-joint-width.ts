@@ -1,7 +1,7 @@
 import { list, number, object, optional, quantity, text } from '../input/field.js';
 import { SHARE_OR_NONE, SMALL, TOLERANCE } from '../input/ranges.js';
-import { readOptions, shapeOf, type Check } from '../input/shape.js';
-import type { LeastAndMost } from '../sources/tolerance-sets.js';
+import { readOptions, shapeOf } from '../input/shape.js';
+import type { MinimumAndMaximum } from '../sources/tolerance-sets.js';
 import { max, min, sum } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import { ONE, type Decimal } from '../units/decimal.js';
@@ -20,9 +20,8 @@ import {
 } from './layer-check.js';
 import { betweenField, marginOf, type BetweenInput } from './limits.js';
 import {
-  betweenOf,
-  checkTolerance,
-  limitsFrom,
+  checkSetFor,
+  limitsBetween,
   toleranceField,
   type Needed,
   type SetWith,
@@ -36,7 +35,7 @@ export interface JointReadingInput {
   readonly width: LengthInput;
 }
 
-/** Joints and how wide they may be. */
+/** Joints, and their limits. */
 export interface CheckJointWidthOptions {
   /** Joints, 1 to 10 000. */
   readonly readings: readonly JointReadingInput[];
@@ -44,7 +43,7 @@ export interface CheckJointWidthOptions {
   readonly tolerance: SetWith<'joint'> | BetweenInput;
   /** Minimum share of joints within the limits, 0 to 1. Default: 1, all of them. */
   readonly minimumShare?: number | string;
-  /** How far off a width may be, either way [length], 0 to 10 m. Default: 0. */
+  /** Uncertainty of a width, either way [length], 0 to 10 m. Default: 0. */
   readonly uncertainty?: LengthInput;
 }
 
@@ -57,9 +56,9 @@ const OPTIONS = shapeOf<CheckJointWidthOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** Joint widths against their limits; the `value` of a reading is its width. */
+/** Joint widths compared with their limits; the `value` of a reading is its width. */
 export interface JointWidthCheck extends LayerCheck<Length> {
-  /** What the check is about. */
+  /** Kind of check. */
   readonly check: 'joint-width';
   /** Share of joints within the limits, 0 to 1; those too close to tell are not counted. */
   readonly share: number;
@@ -76,12 +75,13 @@ export interface JointWidthCheck extends LayerCheck<Length> {
 }
 
 /**
+ *
  * Checks joint widths: `minimum <= w <= maximum` for each joint, and the share of joints within the limits.
  * Exact: a joint on a limit passes. The layer passes if the share is at least `minimumShare`.
  *
  * @param options - see {@link CheckJointWidthOptions}
  * @returns verdict, share, narrowest, widest and average width [length]; each joint with margin,
- *   verdict and how far to open or close it to the nearest limit
+ * verdict and how far to open or close it to reach the nearest limit
  * @throws `LIMIT_NOT_SET`, `LIMITS_CONTRADICT`, `DUPLICATE_ID`, `NEGATIVE`, `OUT_OF_RANGE`,
  *   `EMPTY_LIST` and the reading codes
  * @source paver-tolerances
@@ -101,9 +101,8 @@ export interface JointWidthCheck extends LayerCheck<Length> {
 export function checkJointWidth(options: CheckJointWidthOptions): JointWidthCheck {
   const read = readOptions(options, OPTIONS, checkSet);
   const { readings: rows, minimumShare, uncertainty } = read;
-  const origin = limitsFrom(read.tolerance, JOINT_WIDTH, betweenOf('length'));
-  const { minimum = null, maximum = null } = origin;
-  const limits = { minimum, maximum };
+  const { limits, origin } = limitsBetween('length', read.tolerance, JOINT_WIDTH);
+  const { minimum, maximum } = limits;
   const readings = rows.map(({ id, width }) =>
     judge({ id, value: width, limits, uncertainty }, (value) =>
       move(
@@ -148,13 +147,14 @@ export function checkJointWidth(options: CheckJointWidthOptions): JointWidthChec
   ]);
 }
 
-const JOINT_WIDTH: Needed<LeastAndMost> = { words: 'joint width', find: ({ joint }) => joint };
+const JOINT_WIDTH: Needed<MinimumAndMaximum> = { words: 'joint width', find: ({ joint }) => joint };
 
-const checkSet: Check<typeof OPTIONS> = (reader, { tolerance }, path) => {
-  checkTolerance(reader, tolerance, JOINT_WIDTH, [...path, 'tolerance']);
-};
+const checkSet = checkSetFor(JOINT_WIDTH);
 
-/** Pass if enough joints are surely within, unclear if the doubtful ones could make it, else fail. */
+/**
+ * Pass if enough joints are surely within limits, unclear if only the uncertain ones could make it,
+ * else fail.
+ */
 function verdictOnShare(
   needed: Decimal,
   { within, atBest }: { readonly within: number; readonly atBest: number },

@@ -1,6 +1,7 @@
 import { list, object, optional, quantity, text } from '../input/field.js';
 import { ELEVATION, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import { shownText } from '../shown-text.js';
 import type { OverAndUnder } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
@@ -26,7 +27,7 @@ import {
   type SetWith,
 } from './tolerance.js';
 
-/** A level as planned and as shot. */
+/** A level as designed and as shot. */
 export interface LevelReadingInput {
   /** What the crew calls it. Each id once. */
   readonly id: string;
@@ -36,15 +37,15 @@ export interface LevelReadingInput {
   readonly measured: LengthInput;
 }
 
-/** Levels of a surface and how far off they may be. */
+/** Levels of a surface, and their tolerance. */
 export interface CheckLevelsOptions {
-  /** `sub-base`, `base` or `pavers`; with your own limits any name, such as `subgrade`. */
+  /** Layer: `sub-base`, `base` or `pavers`; with your own limits any name, such as `subgrade`. */
   readonly layer: string;
   /** Levels, 1 to 10 000. */
   readonly readings: readonly LevelReadingInput[];
   /** A set of `TOLERANCE_SETS` that limits levels, or your own `over` and `under`. */
   readonly tolerance: SetWith<'level'> | BandInput;
-  /** How far off a measured level may be, either way [length], 0 to 10 m. Default: 0. */
+  /** Uncertainty of a measured level, either way [length], 0 to 10 m. Default: 0. */
   readonly uncertainty?: LengthInput;
 }
 
@@ -61,7 +62,7 @@ const OPTIONS = shapeOf<CheckLevelsOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** A level against the plan. */
+/** A level compared with the plan. */
 export interface CheckedLevel extends CheckedReading {
   /** Elevation of the plan. */
   readonly plan: Length;
@@ -69,9 +70,12 @@ export interface CheckedLevel extends CheckedReading {
   readonly measured: Length;
 }
 
-/** The levels of a surface against the plan; the `value` of a reading is measured less plan, + high. */
+/**
+ * The levels of a surface compared with the plan; the `value` of a reading is measured less plan, +
+ * high.
+ */
 export interface LevelCheck extends LayerCheck<Length> {
-  /** What the check is about. */
+  /** Kind of check. */
   readonly check: 'level';
   /** Allowed difference, low (negative) and high. */
   readonly limits: Limits<Length>;
@@ -130,7 +134,7 @@ export function checkLevels(options: CheckLevelsOptions): LevelCheck {
 }
 
 const levelOf = (layer: string): Needed<OverAndUnder> => ({
-  words: `level of the ${layer}`,
+  words: `level of the ${shownText(layer)}`,
   find: ({ level }) =>
     layer === 'sub-base' || layer === 'base' || layer === 'pavers' ? level?.[layer] : undefined,
 });
@@ -140,5 +144,5 @@ const checkSet: Check<typeof OPTIONS> = (reader, { layer, tolerance }, path) => 
   checkTolerance(reader, tolerance, levelOf(layer), [...path, 'tolerance']);
 };
 
-/** Cut what is too high, add what is missing. */
+/** Cut if it is too high, add if it is too low. */
 const cutOrAdd = (difference: Length) => move(difference.isNegative() ? 'add' : 'cut', difference);

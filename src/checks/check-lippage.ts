@@ -2,7 +2,7 @@ import { choice, list, object, optional, quantity, text } from '../input/field.j
 import { LIP, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import { cautionsFor } from '../sources/cautions.js';
-import type { LeastAndMost, ToleranceSet } from '../sources/tolerance-sets.js';
+import type { MinimumAndMaximum, ToleranceSet } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
@@ -17,9 +17,8 @@ import {
 } from './layer-check.js';
 import { betweenField, marginOf, type BetweenInput } from './limits.js';
 import {
-  betweenOf,
   checkTolerance,
-  limitsFrom,
+  limitsBetween,
   toleranceField,
   type Needed,
   type SetWith,
@@ -35,13 +34,13 @@ export interface LippageReadingInput {
   /** What the crew calls it. Each id once. */
   readonly id: string;
   /**
-   * The lip [length], up to 1 m. Between pavers not negative; at a drain + if the paver is above the
-   * grate, negative below.
+   * The lip [length], up to 1 m. Not negative between pavers; at a drain + if the paver is above
+   * the grate, negative below.
    */
   readonly lippage: LengthInput;
 }
 
-/** Lips and how large they may be. */
+/** Lips, and their limits. */
 export interface CheckLippageOptions {
   /** Where the lips are. */
   readonly place: LippagePlace;
@@ -49,7 +48,7 @@ export interface CheckLippageOptions {
   readonly readings: readonly LippageReadingInput[];
   /** A set of `TOLERANCE_SETS` that limits lippage at that place, or your own limits. */
   readonly tolerance: SetWith<'lippage'> | BetweenInput;
-  /** How far off a lip may be, either way [length], 0 to 10 m. Default: 0. */
+  /** Uncertainty of a lip, either way [length], 0 to 10 m. Default: 0. */
   readonly uncertainty?: LengthInput;
 }
 
@@ -62,9 +61,9 @@ const OPTIONS = shapeOf<CheckLippageOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** Lips between pavers or at drains; the `value` of a reading is the lip. */
+/** Lips compared with their limits; the `value` of a reading is the lip. */
 export interface LippageCheck extends LayerCheck<Length> {
-  /** What the check is about. */
+  /** Kind of check. */
   readonly check: 'lippage';
   /** Where the lips are. */
   readonly place: LippagePlace;
@@ -75,13 +74,14 @@ export interface LippageCheck extends LayerCheck<Length> {
 }
 
 /**
+ *
  * Checks lippage, the difference of level from one paver to the next, or of the paver above a drain.
  * Exact: a lip on the limit passes. A lip between pavers has no sign; at a drain it is positive if the
  * paver is above the grate, and a paver below it fails a minimum.
  *
  * @param options - see {@link CheckLippageOptions}
- * @returns verdict, each reading with margin [length], verdict and how far to raise or lower it to the
- *   nearest limit; cautions
+ * @returns verdict, each reading with margin [length], verdict and how far to raise or lower it to
+ * reach the nearest limit; cautions
  * @throws `LIMIT_NOT_SET`, `LIMITS_CONTRADICT`, `DUPLICATE_ID`, `UNKNOWN_CHOICE`, `NEGATIVE`,
  *   `OUT_OF_RANGE`, `EMPTY_LIST` and the reading codes
  * @source paver-tolerances
@@ -100,9 +100,8 @@ export interface LippageCheck extends LayerCheck<Length> {
 export function checkLippage(options: CheckLippageOptions): LippageCheck {
   const { place, readings: rows, tolerance, uncertainty } = readOptions(options, OPTIONS, checkAll);
   const needed = lippageAt(place);
-  const origin = limitsFrom(tolerance, needed, betweenOf('length'));
-  const { minimum = null, maximum = null } = origin;
-  const limits = { minimum, maximum };
+  const { limits, origin } = limitsBetween('length', tolerance, needed);
+  const { minimum, maximum } = limits;
   const readings = rows.map(({ id, lippage }) =>
     judge({ id, value: lippage, limits, uncertainty }, (value) =>
       move(
@@ -147,7 +146,7 @@ const WORDS: Readonly<Record<LippagePlace, string>> = {
   'accessible-drain': 'lippage at a drain on an accessible route',
 };
 
-const lippageAt = (place: LippagePlace): Needed<LeastAndMost> => ({
+const lippageAt = (place: LippagePlace): Needed<MinimumAndMaximum> => ({
   words: WORDS[place],
   find: (set) => set[PART[place]],
 });
@@ -159,7 +158,7 @@ const checkAll: Check<typeof OPTIONS> = (reader, { place, readings = [], toleran
   readings.forEach(({ lippage }, index) => {
     if (!lippage.isNegative()) return;
     const got = lippage.toString();
-    const message = `must not be negative between pavers, got ${got}. Write it without a sign`;
+    const message = `${got} is negative, and a lip between pavers has no sign. Write it without a sign`;
     reader.fail('NEGATIVE', [...path, 'readings', index, 'lippage'], message, { got });
   });
 };

@@ -7,6 +7,7 @@ import {
   TOLERANCE,
 } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import { shownText } from '../shown-text.js';
 import type { OverAndUnder } from '../sources/tolerance-sets.js';
 import { max, min, sum } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
@@ -38,8 +39,8 @@ import {
 } from './tolerance.js';
 
 /**
- * A thickness at a spot, in one of three forms: measured in a hole; from the elevations of top and
- * bottom; or from rod readings on top and bottom under one height of instrument.
+ * A thickness at a spot, in one of three forms: measured in a hole, from elevations of top and
+ * bottom, or from rod readings on top and bottom under one height of instrument.
  */
 export type ThicknessReadingInput =
   ThicknessInHoleInput | ThicknessByLevelsInput | ThicknessByRodInput;
@@ -72,9 +73,9 @@ export interface ThicknessByRodInput {
   readonly rodOnBottom: LengthInput;
 }
 
-/** Thicknesses of a layer and how far off they may be. */
+/** Thicknesses of a layer, and their tolerance. */
 export interface CheckThicknessOptions {
-  /** `base` or `bedding`; with your own limits any name. */
+  /** Layer: `base` or `bedding`; with your own limits any name. */
   readonly layer: string;
   /** Compacted thickness of the design [length], more than 0 and at most 5 m. */
   readonly design: LengthInput;
@@ -84,7 +85,7 @@ export interface CheckThicknessOptions {
   readonly tolerance: SetWith<'thickness'> | BandInput;
   /** Your own `over` and `under` for the average. Default: those of each reading. */
   readonly averageTolerance?: BandInput;
-  /** How far off a thickness may be, either way [length], 0 to 10 m. Default: 0. */
+  /** Uncertainty of a thickness, either way [length], 0 to 10 m. Default: 0. */
   readonly uncertainty?: LengthInput;
 }
 
@@ -135,9 +136,11 @@ const OPTIONS = shapeOf<CheckThicknessOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** The thicknesses of a layer against the design; the `value` of a reading is its thickness. */
+/**
+ * The thicknesses of a layer compared with the design; the `value` of a reading is its thickness.
+ */
 export interface ThicknessCheck extends LayerCheck<Length> {
-  /** What the check is about. */
+  /** Kind of check. */
   readonly check: 'thickness';
   /** Minimum and maximum thickness of a reading. */
   readonly limits: Limits<Length>;
@@ -147,7 +150,7 @@ export interface ThicknessCheck extends LayerCheck<Length> {
   readonly thinnest: Length;
   /** The thickest reading. */
   readonly thickest: Length;
-  /** The average of the readings against its own limits; its id is `average`. */
+  /** The average of the readings compared with its own limits; its id is `average`. */
   readonly average: CheckedReading;
   /** Minimum and maximum of the average. */
   readonly averageLimits: Limits<Length>;
@@ -225,7 +228,7 @@ const LEAVE_DEEP =
   'Out of tolerance. Make the corrections listed, then measure again. If a layer is thick over a deep dig but its top is on grade, leave it.';
 
 const thicknessOf = (layer: string): Needed<OverAndUnder> => ({
-  words: `thickness of the ${layer}`,
+  words: `thickness of the ${shownText(layer)}`,
   find: ({ thickness }) =>
     layer === 'base' || layer === 'bedding' ? thickness?.[layer] : undefined,
 });

@@ -2,8 +2,8 @@ import { divideRatios, multiplyRatios, subtractRatios, type Ratio } from '../uni
 import type { Vector } from '../units/vector.js';
 
 /**
- * How far a point lies below a chord from the same start, square to the stations: what an edge or a
- * string leaves between. Internal.
+ * Distance of a point below a chord from the same start, square to the stations: the gap under an
+ * edge or a string. Internal.
  */
 export const belowChord = (chord: Vector, point: Vector): Ratio =>
   subtractRatios(divideRatios(multiplyRatios(chord.y, point.x), chord.x), point.y);

@@ -2,24 +2,27 @@ import { fault } from '../errors.js';
 import { isPlain } from '../input/plain.js';
 import { formatLength, type FormatLengthOptions } from '../units/format-length.js';
 import { isLength } from '../units/is-length.js';
-import { NO_LENGTH } from '../units/zero.js';
 import type { CheckAction, CheckMove } from './layer-check.js';
 
 /**
- * The instruction for a reading that is out of tolerance, rounded as it is printed. What would round
- * to nothing is rounded up to one step.
+ *
+ * The instruction for a reading that is out of tolerance, as text. A length that would round to 0
+ * is rounded up to one step.
  *
  * @param move - of a checked reading; null if there is nothing to do
- * @param options - how the length is printed, as for `formatLength`
+ * @param options - how the length is printed, as for `formatLength`. Default: as it was written
  * @returns for instance `cut 12 mm`, `add 3/8 in`, `move 15 mm left`; `leave` if there is no move
- * @throws `WRONG_TYPE` for what is not a move, `INCREMENT_UNSUITABLE`, `UNIT_UNKNOWN` and the other codes
- *   of `formatLength`
+ * @throws `WRONG_TYPE` if the argument is not a move, `INCREMENT_UNSUITABLE`, `UNIT_UNKNOWN` and
+ * the other codes   of `formatLength`
  * @example
- * describeCheckMove({ action: 'cut', by: length('12 mm') }, { as: 'mm' }) //=> 'cut 12 mm'
+ * describeCheckMove({ action: 'cut', by: length('12 mm') }) //=> 'cut 12 mm'
  * describeCheckMove({ action: 'add', by: length('3/8 in') }, { as: 'in' }) //=> 'add 3/8 in'
  * describeCheckMove(null, { as: 'mm' }) //=> 'leave'
  */
-export function describeCheckMove(move: CheckMove | null, options: FormatLengthOptions): string {
+export function describeCheckMove(
+  move: CheckMove | null,
+  options: FormatLengthOptions = {},
+): string {
   if (move === null) return 'leave';
   if (!isCheckMove(move)) {
     throw fault('WRONG_TYPE', 'pass the move of a checked reading, or null', {}, ['move']);
@@ -27,12 +30,12 @@ export function describeCheckMove(move: CheckMove | null, options: FormatLengthO
   const [before, after] = WORDS[move.action];
   if (move.by === null) return `${before}${after}`;
   const text = formatLength(move.by, options);
-  const isNothing = text === formatLength(NO_LENGTH, options);
+  const isNothing = text === formatLength(move.by.minus(move.by), options);
   const shown = isNothing ? formatLength(move.by, { ...options, rounding: 'up' }) : text;
   return `${before} ${shown}${after}`;
 }
 
-/** True for a move as a check makes it. Internal. */
+/** True for a move that a check returned. Internal. */
 export function isCheckMove(value: unknown): value is CheckMove {
   if (!isPlain(value)) return false;
   const { action, by } = value;

@@ -16,9 +16,9 @@ export interface EdgeGap {
 }
 
 /**
- * For each reading, the other contact of an edge that is set down with its left end there and tipped
- * until it touches: the reading that is steepest seen from it, the farthest of equals, among those
- * that the edge reaches; null where it reaches none. Exact. Internal.
+ * For each reading, the other contact of an edge set down with its left end there and tipped until
+ * it touches: among the readings within reach the one at the steepest slope, the farthest of
+ * equals; null if none is within reach. Exact. Internal.
  */
 export function edgeRests(profile: readonly Vector[], length: Ratio): readonly (number | null)[] {
   return profile.map((from, i) => {
@@ -33,11 +33,12 @@ export function edgeRests(profile: readonly Vector[], length: Ratio): readonly (
 }
 
 /**
+ *
  * The largest gap over each reading, over all positions of an edge along a profile; null for a
  * reading that the edge never bridges. `rests` are the contacts that {@link edgeRests} finds.
  *
- * No other position leaves a larger gap: wherever the edge lies, its left contact may be taken as its
- * left end, which can only bring more readings under it, and so can only lift it. Exact. Internal.
+ * No other position leaves a larger gap. Any position can be moved until its left end is its left
+ * contact; that can only bring more readings under the edge, and so only lift it. Exact. Internal.
  */
 export function edgeGaps(
   profile: readonly Vector[],
@@ -58,7 +59,7 @@ export function edgeGaps(
   return greatest;
 }
 
-/** The largest of some gaps that are more than none, the first of equals. Internal. */
+/** The largest gap above 0, the first of equals. Internal. */
 export function greatestGap(gaps: readonly (EdgeGap | null)[]): EdgeGap | null {
   return gaps.reduce<EdgeGap | null>(
     (most, one) =>
@@ -67,20 +68,22 @@ export function greatestGap(gaps: readonly (EdgeGap | null)[]): EdgeGap | null {
   );
 }
 
-/** How well readings show what lies under an edge. Internal. */
+/** How well readings show the surface under an edge. Internal. */
 export interface EdgeReach {
   /**
-   * The shortest stretch that the readings under the edge span, over the places where the profile
-   * carries the whole edge; the whole profile where it is shorter than the edge.
+   * The shortest length that the readings under the edge span, over positions of the whole edge on
+   * the profile; the whole profile if it is shorter than the edge.
    */
   readonly reach: Ratio;
-  /** The fewest readings under the edge at these places. */
+  /** The fewest readings under the edge at these positions. */
   readonly fewest: number;
   /** The most readings under it anywhere. */
   readonly most: number;
 }
 
-/** How well readings show what lies under an edge, set down with its left end at each. Internal. */
+/**
+ * How well readings show the surface under an edge, set down with its left end at each. Internal.
+ */
 export function edgeReach(profile: readonly Vector[], length: Ratio): EdgeReach {
   const stations = profile.map(({ x }) => x);
   const [first, last] = [stations[0] ?? ZERO_RATIO, stations.at(-1) ?? ZERO_RATIO];

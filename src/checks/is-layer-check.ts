@@ -1,13 +1,12 @@
 import { isPlain } from '../input/plain.js';
 import { SOURCES } from '../sources/catalogue.js';
 import type { Dimension } from '../units/catalogue.js';
-import { isDecimal } from '../units/decimal.js';
 import { isQuantity } from '../units/quantity.js';
 import { isCheckMove } from './describe-check-move.js';
 import type { CheckKind } from './layer-check.js';
 import type { AnyLayerCheck } from './report-words.js';
 
-/** Whether a value is what a place in a result holds. */
+/** Checks whether a value is valid for a field of a result. */
 type Test = (value: unknown) => boolean;
 
 const isText: Test = (value) => typeof value === 'string';
@@ -29,7 +28,7 @@ const hasAll =
   (value) =>
     isPlain(value) && Object.entries(fields).every(([name, test]) => test(value[name]));
 
-/** A list of which each entry passes; a gap is no entry. */
+/** A list whose entries all pass; a gap does not. */
 const listOf =
   (test: Test): Test =>
   (value) => {
@@ -40,8 +39,7 @@ const listOf =
 
 const isSource: Test = (value) => typeof value === 'string' && Object.hasOwn(SOURCES, value);
 const isVerdict = oneOf('pass', 'unclear', 'fail');
-const isStepValue: Test = (value) =>
-  isText(value) || isNumber(value) || isQuantity(value) || isDecimal(value);
+const isStepValue: Test = (value) => isText(value) || isNumber(value) || isQuantity(value);
 const isStepInput = hasAll({ symbol: isText, name: isText, value: isStepValue });
 const isStep = hasAll({
   title: isText,
@@ -51,7 +49,7 @@ const isStep = hasAll({
   source: isSource,
 });
 
-/** What a report uses of every check. */
+/** Fields of every check that a report uses. */
 const COMMON = {
   subject: isText,
   verdict: isVerdict,
@@ -62,7 +60,7 @@ const COMMON = {
   working: listOf(isStep),
 };
 
-/** What a report uses of every reading. */
+/** Fields of every reading that a report uses. */
 const readingOf = (dimension: Dimension, own: Readonly<Record<string, Test>> = {}): Test =>
   hasAll({
     id: isText,
@@ -80,7 +78,7 @@ const both = hasAll({ minimum: isLength, maximum: isLength });
 const plain = { readings: listOf(readingOf('length')) };
 const along = { readings: listOf(readingOf('length', { station: isLength })) };
 
-/** What a report uses of each kind of check. */
+/** Fields of each kind of check that a report uses. */
 const KINDS: Readonly<Record<CheckKind, Readonly<Record<string, Test>>>> = {
   level: { limits: both, ...plain },
   thickness: { limits: both, averageLimits: both, average: readingOf('length'), ...plain },
@@ -100,7 +98,7 @@ const KINDS: Readonly<Record<CheckKind, Readonly<Record<string, Test>>>> = {
   },
 };
 
-/** True for the result of a check, with all that a report uses of it. Internal. */
+/** True for the result of a check with all fields that a report uses. Internal. */
 export function isLayerCheck(value: unknown): value is AnyLayerCheck {
   if (!isPlain(value)) return false;
   const { check } = value;

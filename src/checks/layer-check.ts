@@ -26,17 +26,17 @@ export type CheckAction =
 export interface CheckMove {
   /** What to do. */
   readonly action: CheckAction;
-  /** By how much, not negative; null for an action without a length. */
+  /** Length of the correction, not negative; null for an action without one. */
   readonly by: Length | null;
 }
 
-/** One reading against its limits. */
+/** One reading compared with its limits. */
 export interface CheckedReading<Q extends AnyQuantity = Length> {
   /** The reading. */
   readonly id: string;
-  /** What is judged: a gap, a thickness, a difference of level ... */
+  /** The value that is judged: a gap, a thickness, a difference of level ... ... */
   readonly value: Q;
-  /** How far inside the nearer limit; negative beyond it. */
+  /** Margin to the nearer limit; negative out of limits. */
   readonly margin: Q;
   /** How the value compares with its limits. */
   readonly verdict: Verdict;
@@ -44,9 +44,9 @@ export interface CheckedReading<Q extends AnyQuantity = Length> {
   readonly move: CheckMove | null;
 }
 
-/** What every check of a layer gives. */
+/** Fields of every check of a layer. */
 export interface LayerCheck<Q extends AnyQuantity = AnyQuantity> extends Worked, ToleranceOrigin {
-  /** What the check is about. */
+  /** Kind of check. */
   readonly check: CheckKind;
   /** The layer or place that was checked, such as `base`. */
   readonly subject: string;
@@ -58,13 +58,13 @@ export interface LayerCheck<Q extends AnyQuantity = AnyQuantity> extends Worked,
   readonly readings: readonly CheckedReading<Q>[];
   /** The readings that do not pass. */
   readonly outOfTolerance: readonly CheckedReading<Q>[];
-  /** The outcome in words, without measures. */
+  /** The outcome in words, without figures. */
   readonly note: string;
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
-/** A value that is to be judged. Internal. */
+/** A value to judge. Internal. */
 export interface Judged<D extends Dimension> {
   readonly id: string;
   readonly value: Quantity<D>;
@@ -72,7 +72,7 @@ export interface Judged<D extends Dimension> {
   readonly uncertainty: Quantity<D>;
 }
 
-/** Judges a value; `moveFor` is asked only where it fails. Internal. */
+/** Judges a value; calls `moveFor` only if it fails. Internal. */
 export function judge<D extends Dimension>(
   { id, value, limits, uncertainty }: Judged<D>,
   moveFor: (value: Quantity<D>) => CheckMove,
@@ -91,7 +91,7 @@ export const move = (action: CheckAction, by: Length | null): CheckMove => ({
 /** The source to show beside a step. Internal. */
 export const sourceOf = ({ source }: ToleranceOrigin): SourceId => source ?? 'derived';
 
-/** What a check is made from. Internal. */
+/** The parts of a check. Internal. */
 export interface CheckParts<Q extends AnyQuantity, R extends CheckedReading<Q>> {
   readonly subject: string;
   readonly limits: Limits<Q | null>;
@@ -103,10 +103,7 @@ export interface CheckParts<Q extends AnyQuantity, R extends CheckedReading<Q>> 
   readonly cautions?: readonly Caution[];
 }
 
-/**
- * Makes the result of a check: what all have in common from the parts, the rest of the parts beside
- * it, and the working. Internal.
- */
+/** Makes the result of a check from its parts, and adds the working. Internal. */
 export function layerCheck<
   Q extends AnyQuantity,
   R extends CheckedReading<Q>,

@@ -20,7 +20,7 @@ import {
 
 /** The checks that go into a report. */
 export interface LayerReportOptions {
-  /** What the report is on, such as `Base of the drive`. */
+  /** Subject of the report, such as `Base of the drive`. */
   readonly layer: string;
   /**
    * Results of `checkLevels`, `checkThickness`, `checkFlatness`, `checkLippage`, `checkJointWidth`,
@@ -29,7 +29,7 @@ export interface LayerReportOptions {
   readonly checks: readonly AnyLayerCheck[];
   /** `us` (feet and inches) or `metric`. */
   readonly system: ReportSystem;
-  /** Date, place, instrument, who measured: whatever is to be kept, on one line. Default: none. */
+  /** Date, place, instrument, who measured, or other notes on one line. Default: none. */
   readonly remarks?: string;
 }
 
@@ -62,9 +62,9 @@ export interface ReportedReading {
   readonly verdict: Verdict;
   /** As printed, such as `gap 12 mm at station 1.500 m`. */
   readonly measured: string;
-  /** What is judged, exactly. */
+  /** The value that is judged, exact. */
   readonly value: QuantityJSON;
-  /** How far inside the nearer limit, exactly; negative beyond it. */
+  /** Margin to the nearer limit, exact; negative out of limits. */
   readonly margin: QuantityJSON;
   /** What to do, such as `add 12 mm`; null if it passes. */
   readonly move: string | null;
@@ -84,9 +84,9 @@ export interface ReportedSource {
 
 /** A value of the working in a report. */
 export interface ReportedValue {
-  /** Its letter in the formula. */
+  /** Symbol in the formula. */
   readonly symbol: string;
-  /** What it is. */
+  /** Name of the value. */
   readonly name: string;
   /** As printed. */
   readonly value: string;
@@ -94,13 +94,13 @@ export interface ReportedValue {
 
 /** A step of the working in a report. */
 export interface ReportedStep {
-  /** What is worked out. */
+  /** Title of the step. */
   readonly title: string;
   /** The formula. */
   readonly formula: string;
-  /** Values put in. */
+  /** Inputs. */
   readonly given: readonly ReportedValue[];
-  /** What comes out. */
+  /** Result. */
   readonly result: ReportedValue;
   /** Where the formula or the limit is printed. */
   readonly source: ReportedSource;
@@ -108,7 +108,7 @@ export interface ReportedStep {
 
 /** One check in a report. */
 export interface ReportedCheck {
-  /** What the check is about. */
+  /** Kind of check. */
   readonly check: CheckKind;
   /** The same in words. */
   readonly title: string;
@@ -116,15 +116,15 @@ export interface ReportedCheck {
   readonly verdict: Verdict;
   /** As printed, such as `no more than 10 mm under 3 m`. */
   readonly limits: string;
-  /** Name of the set in `TOLERANCE_SETS`; null for the job's own limits. */
+  /** Name of the set in `TOLERANCE_SETS`; null for your own limits. */
   readonly toleranceSet: string | null;
-  /** Where the limits are printed; null for the job's own limits. */
+  /** Where the limits are printed; null for your own limits. */
   readonly source: ReportedSource | null;
   /** Every reading. */
   readonly readings: readonly ReportedReading[];
   /** The readings that do not pass. */
   readonly outOfTolerance: readonly ReportedReading[];
-  /** The outcome in words, without measures. */
+  /** The outcome in words, without figures. */
   readonly note: string;
   /** The working of the check. */
   readonly working: readonly ReportedStep[];
@@ -132,34 +132,34 @@ export interface ReportedCheck {
 
 /** The checks of one layer, as plain data to print and to keep. */
 export interface LayerReport {
-  /** Always `layer`: what kind of report it is. */
+  /** Kind of report: always `layer`. */
   readonly report: 'layer';
-  /** What the report is on. */
+  /** Subject of the report. */
   readonly layer: string;
   /** Units of the printed text. */
   readonly system: ReportSystem;
   /** Fail if one check fails, unclear if one is, else pass. */
   readonly verdict: Verdict;
-  /** What was to be kept; null if nothing. */
+  /** Your notes; null if there are none. */
   readonly remarks: string | null;
   /** The checks, in the order given. */
   readonly checks: readonly ReportedCheck[];
-  /** Cautions of all checks, each once. */
+  /** Cautions of all checks, without repeats. */
   readonly cautions: readonly Caution[];
   /** The report as lines of text. */
   readonly lines: readonly string[];
 }
 
 /**
- * Puts the checks of one layer together as a report: plain frozen data, so that
- * `JSON.parse(JSON.stringify(report))` is the same again, with the readings that are out of tolerance,
- * the correction for each, the source of each limit and the working. A reading is printed fine enough
- * that one that fails reads as beyond its limit.
+ *
+ * Combines the checks of one layer into a report: the readings out of tolerance, the correction for
+ * each, the source of each limit and the working. The report is plain frozen data and survives JSON
+ * unchanged. Readings are printed fine enough to show that a failed one is out of limits.
  *
  * @param options - see {@link LayerReportOptions}
  * @returns verdict, checks, cautions and the lines to print
- * @throws `EMPTY_LIST`, `EMPTY`, `WRONG_TYPE` for what is not the result of a check, `TOO_MANY`,
- *   `TOO_LONG`, `BAD_CHARACTER`, `UNKNOWN_CHOICE`, `REQUIRED`
+ * @throws `EMPTY_LIST`, `EMPTY`, `WRONG_TYPE` if an entry is not the result of a check, `TOO_MANY`,
+ * `TOO_LONG`, `BAD_CHARACTER`, `UNKNOWN_CHOICE`, `REQUIRED`
  * @source derived
  * @example
  * const flatness = checkFlatness({

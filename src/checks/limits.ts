@@ -38,7 +38,7 @@ export function betweenField<D extends Dimension>(
   return object(shape, check);
 }
 
-/** How far a value is inside the nearer of its limits; negative beyond. Internal. */
+/** Margin of a value to its nearer limit; negative out of limits. Internal. */
 export function marginOf<D extends Dimension>(
   value: Quantity<D>,
   { minimum, maximum }: Limits<Quantity<D> | null>,

@@ -10,9 +10,11 @@ import type { Vector } from '../units/vector.js';
 
 /** A reading on a profile. */
 export interface ProfileReadingInput {
-  /** What the crew calls it. Default: its number in the list, from 1. */
+  /** Name of the reading. Default: its number in the list, from 1. */
   readonly id?: string;
-  /** Distance along the line [length], up to 100 km either way. Grows from reading to reading. */
+  /**
+   * Distance along the line [length], up to 100 km either way. Increases from reading to reading.
+   */
   readonly station: LengthInput;
   /** Height above any level line [length], up to 10 km either way. */
   readonly height: LengthInput;
@@ -20,9 +22,11 @@ export interface ProfileReadingInput {
 
 /** A joint along a bond line. */
 export interface BondReadingInput {
-  /** What the crew calls it. Default: its number in the list, from 1. */
+  /** Name of the reading. Default: its number in the list, from 1. */
   readonly id?: string;
-  /** Distance along the line [length], up to 100 km either way. Grows from reading to reading. */
+  /**
+   * Distance along the line [length], up to 100 km either way. Increases from reading to reading.
+   */
   readonly station: LengthInput;
   /** Distance from any straight base line along the stations, + left of travel [length]. */
   readonly offset: LengthInput;
@@ -77,7 +81,7 @@ function lineField<T extends { readonly id: string | undefined; readonly station
   });
 }
 
-/** Each id once, with the numbers that stand for ids; each station beyond the one before. */
+/** Each id is used once, default numbers included, and each station is beyond the one before. */
 function checkLine(
   reader: Reader,
   readings: readonly (LineReading | undefined)[],
@@ -88,7 +92,7 @@ function checkLine(
     if (reading === undefined) return;
     const earlier = ids.get(reading.id);
     if (earlier !== undefined) {
-      const message = `"${reading.id.slice(0, 37)}" is already used at position ${earlier}. Give each its own`;
+      const message = `"${reading.id.slice(0, 37)}" is already used at position ${earlier}. Give each reading its own`;
       reader.fail('DUPLICATE_ID', [...path, index, 'id'], message, { earlier });
     }
     ids.set(reading.id, index);

@@ -2,12 +2,12 @@ import type { FieldPath } from '../errors.js';
 import type { Reader } from '../input/reader.js';
 import type { Shape } from '../input/shape.js';
 
-/** The fields of one form of a reading: all of them belong to it. Internal. */
+/** The fields of one form of a reading, all required. Internal. */
 export type Form = readonly [string, ...string[]];
 
 /**
- * Makes sure that a reading is given in one form, whole. Returns the first field of the form; undefined
- * if there is none, or more than one. Internal.
+ * Refuses a reading that is not given in exactly one complete form. Returns the first field of the
+ * form; undefined if there is none, or more than one. Internal.
  */
 export function oneForm(
   reader: Reader,
@@ -32,7 +32,7 @@ export function oneForm(
     return undefined;
   }
   for (const name of form) {
-    // its own reading says that it is missing
+    // reading the field already reports that it is missing
     if (!isGiven(name)) shape[name]?.read(reader, undefined, [...path, name]);
   }
   return form[0];

@@ -1,4 +1,4 @@
-import { isDecimal } from '../units/decimal.js';
+import { formatFor, type UnitSystem } from '../units/format-for.js';
 import { formatLength, type FormatLengthOptions } from '../units/format-length.js';
 import { formatQuantity } from '../units/format-quantity.js';
 import { length, slope } from '../units/construct.js';
@@ -13,7 +13,7 @@ import { roundTo } from '../units/rounding.js';
 import type { StepValue } from '../working.js';
 
 /** How a report is written: feet and inches, or metres and millimetres. */
-export type ReportSystem = 'us' | 'metric';
+export type ReportSystem = UnitSystem;
 
 type Step = FormatLengthOptions & { readonly nearest: string };
 
@@ -26,20 +26,20 @@ const TAPE: Readonly<Record<ReportSystem, readonly Step[]>> = {
   metric: [step('mm', '1 mm'), step('mm', '0.1 mm')],
 };
 
-/** Where no step of the tape says it. */
+/** Decimal places, if no step of the tape will do. */
 const FINEST: Readonly<Record<ReportSystem, Step>> = {
   us: step('in', '0.001 in'),
   metric: step('mm', '0.001 mm'),
 };
 
-/** How moves are printed: to the step of a tape. Internal. */
+/** The step of the tape to which moves are printed. Internal. */
 export const tapeOf = (system: ReportSystem): FormatLengthOptions => ({
   as: system === 'us' ? 'in' : 'mm',
 });
 
 /**
- * A length to the coarsest step of the tape that keeps what `holds` asks for, such as that a reading
- * beyond a limit reads as beyond it. Internal.
+ * A length to the coarsest step of the tape for which `holds` is true, such as a step at which a
+ * reading out of limits still reads as out. Internal.
  */
 export function tapeText(
   value: Length,
@@ -50,10 +50,10 @@ export function tapeText(
   return formatLength(value, fit ?? FINEST[system]);
 }
 
-/** A limit in full, in whichever of the two systems writes it without rounding. Internal. */
+/** A limit in full, in the system that prints it without rounding. Internal. */
 export function limitText(value: Length, system: ReportSystem): string {
   const [tape, other] = [TAPE[system], TAPE[system === 'us' ? 'metric' : 'us']];
-  // in tape marks of either system first, then in decimals
+  // in tape marks of both systems first, then in decimals
   const forms = [...tape, ...other].sort(
     (a, b) => Number(isDecimalStep(a)) - Number(isDecimalStep(b)),
   );
@@ -77,7 +77,7 @@ const isExactFor =
 export const stationText = (value: Length, system: ReportSystem): string =>
   formatLength(value, { as: system === 'us' ? 'ft' : 'm' });
 
-/** A slope in percent, to the fewest places that keep what `holds` asks for. Internal. */
+/** A slope in percent, to the fewest places for which `holds` is true. Internal. */
 export function slopeText(value: Slope, holds: (rounded: Slope) => boolean): string {
   const places = PLACES.find((count) => holds(roundTo(value, slope(`1e-${count}`, 'percent'))));
   return formatQuantity(value, { as: 'percent', places: places ?? 4 });
@@ -89,17 +89,17 @@ const PLACES = [1, 2, 3] as const;
 export const slopeLimitText = (value: Slope): string =>
   `${value.to('percent').toDecimalPlaces(4).toString()} %`;
 
-/** A density as the crew's paper has it. Internal. */
+/** A density in the units of the crew's paperwork. Internal. */
 export const densityText = (value: Density, system: ReportSystem): string =>
   formatQuantity(value, { as: system === 'us' ? 'lb/ft3' : 'kg/m3', places: 1 });
 
 /** A value of the working. Internal. */
 export function workingText(value: StepValue, system: ReportSystem): string {
   if (isQuantity(value)) return quantityText(value, system);
-  if (isDecimal(value)) return value.toSignificantDigits(8).toString();
   return typeof value === 'number' ? String(Number(value.toPrecision(8))) : value;
 }
 
+/** As the sheets write it, but finer where a reading is judged against a limit. */
 function quantityText(value: AnyQuantity, system: ReportSystem): string {
   switch (value.dimension) {
     case 'length':
@@ -109,7 +109,7 @@ function quantityText(value: AnyQuantity, system: ReportSystem): string {
     case 'density':
       return densityText(value as Density, system);
     default:
-      return value.toString();
+      return formatFor(value, system);
   }
 }
 

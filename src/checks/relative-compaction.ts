@@ -27,7 +27,9 @@ export interface RelativeCompactionOptions {
   readonly moisture: number | string;
   /** Maximum dry density of the laboratory test [density], more than 0 and at most 5 t/m3. */
   readonly maximumDryDensity: DensityInput;
-  /** Optimum moisture of that test, a fraction 0 to 1. Default: no water to add is worked out. */
+  /**
+   * Optimum moisture of that test, a fraction 0 to 1. Default: the water to add is not worked out.
+   */
   readonly optimumMoisture?: number | string;
 }
 
@@ -38,15 +40,15 @@ const OPTIONS = shapeOf<RelativeCompactionOptions>()({
   optimumMoisture: optional(number(FRACTION)),
 });
 
-/** How dense a layer is, compared with a laboratory test. */
+/** Density of a layer compared with a laboratory test. */
 export interface RelativeCompaction extends Worked {
   /** Density in place without its water. */
   readonly dryDensity: Density;
   /** Dry density over the maximum dry density, in percent, as the nearest float. */
   readonly percent: number;
   /**
-   * Water to add to each volume in place to reach the optimum moisture; negative to dry it by as much.
-   * Null if no optimum is given.
+   * Water to add per volume in place to reach the optimum moisture; negative to dry it by that
+   * much. Null if no optimum is given.
    */
   readonly waterToAdd: Density | null;
   /** True above 105%: the laboratory test is likely of another material or another effort. */
@@ -55,7 +57,8 @@ export interface RelativeCompaction extends Worked {
 
 /**
  * Relative compaction: `dry density = wet density / (1 + w)`, `percent = 100 x dry / maximum dry`.
- * Moisture is water over **dry** mass; taken on wet mass it makes the layer look denser than it is.
+ * Moisture is water over **dry** mass. If you take it over wet mass, the layer looks denser than it
+ * is.
  *
  * @param options - see {@link RelativeCompactionOptions}
  * @returns dry density, percent, water to add per volume [density], whether the test is suspect
@@ -87,7 +90,7 @@ export function relativeCompaction(options: RelativeCompactionOptions): Relative
   return withWorking(compaction, () => compactionSteps({ wet, moisture, dry, most }));
 }
 
-/** Dry density of a wet one, exactly. Internal. */
+/** Dry density from wet density, exactly. Internal. */
 export const dryOf = (wet: Density, moisture: Decimal): Density =>
   fromSI('density', divideRatios(exactOf(wet), addRatios(ONE_RATIO, decimalRatio(moisture))));
 
@@ -95,7 +98,7 @@ export const dryOf = (wet: Density, moisture: Decimal): Density =>
 export const percentOf = (dry: Density, most: Density): Ratio =>
   divideRatios(multiplyRatios(exactOf(dry), wholeRatio(100)), exactOf(most));
 
-/** Whether a percentage says more about the laboratory test than about the layer. Internal. */
+/** Whether a percentage is so high that the laboratory test is suspect. Internal. */
 export const isSuspect = (percent: Ratio): boolean =>
   compareRatios(percent, readNumber(COMPACTION_MARK.value)) > 0;
 

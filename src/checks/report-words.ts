@@ -21,7 +21,7 @@ import {
   type ReportSystem,
 } from './print-amount.js';
 
-/** Any check that a report can hold. */
+/** Any check that a report can include. */
 export type AnyLayerCheck =
   | LevelCheck
   | ThicknessCheck
@@ -31,6 +31,12 @@ export type AnyLayerCheck =
   | BondLineCheck
   | FallCheck
   | CompactionCheck;
+
+/** A check, or what is kept of a check of levels or thicknesses. Internal. */
+export type KeptCheck =
+  | AnyLayerCheck
+  | Pick<LevelCheck, 'check' | 'limits' | 'readings'>
+  | Pick<ThicknessCheck, 'check' | 'limits' | 'readings' | 'average' | 'averageLimits'>;
 
 /** What a check is, in words. Internal. */
 export function titleOf(check: AnyLayerCheck): string {
@@ -55,7 +61,7 @@ export function titleOf(check: AnyLayerCheck): string {
 }
 
 /** The limits of a check, in words. Internal. */
-export function limitsOf(check: AnyLayerCheck, system: ReportSystem): string {
+export function limitsOf(check: KeptCheck, system: ReportSystem): string {
   const length = (value: Length) => limitText(value, system);
   switch (check.check) {
     case 'level': {
@@ -75,14 +81,14 @@ export function limitsOf(check: AnyLayerCheck, system: ReportSystem): string {
   }
 }
 
-/** A reading and what was measured, in words. Internal. */
+/** A reading and its value, in words. Internal. */
 export interface ReadingText {
   readonly reading: CheckedReading<AnyQuantity>;
   readonly measured: string;
 }
 
-/** The readings of a check, in words, the average of thicknesses last. Internal. */
-export function readingTexts(check: AnyLayerCheck, system: ReportSystem): readonly ReadingText[] {
+/** The readings of a check in words, an average thickness last. Internal. */
+export function readingTexts(check: KeptCheck, system: ReportSystem): readonly ReadingText[] {
   const all = <R extends CheckedReading<AnyQuantity>>(
     readings: readonly R[],
     text: (reading: R) => string,
@@ -123,7 +129,7 @@ export function readingTexts(check: AnyLayerCheck, system: ReportSystem): readon
   }
 }
 
-/** A size with its side; without one where there is nothing. */
+/** A size with its side; no side if the size is 0. */
 function sided(size: string, value: Length, [plus, minus]: readonly [string, string]): string {
   if (value.isZero()) return size;
   return `${size} ${value.isNegative() ? minus : plus}`;
@@ -137,7 +143,7 @@ function fallText({ value, uncertainty, verdict }: CheckedFall, { limits }: Fall
   return uncertainty.isZero() ? text : `${text} +/- ${slopeText(uncertainty, (u) => !u.isZero())}`;
 }
 
-/** A percentage to the fewest places that do not bring a spot that fails up to the minimum. */
+/** A percentage to the fewest places at which a failed spot still reads below the minimum. */
 function percentText({ percent, verdict }: CheckedDensity, minimum: number): string {
   const places = [1, 2, 3].find(
     (count) => verdict !== 'fail' || Number(percent.toFixed(count)) < minimum,

@@ -14,33 +14,36 @@ export interface EdgeContact {
   readonly height: Length;
 }
 
-/** The largest gap under a straightedge that is slid along a profile. */
+/** The largest gap under a straightedge slid along a profile. */
 export interface Straightedge extends Worked {
-  /** Plumb, from the edge down to the reading; zero if it lies without a gap everywhere. */
+  /** Plumb distance from the edge down to the reading; 0 if there is no gap anywhere. */
   readonly greatestGap: Length;
   /** Station of that reading; of the first contact if there is no gap. */
   readonly at: Length;
-  /** The two readings that the edge rests on there, the farthest apart if it touches more. */
+  /** The two readings that the edge rests on there; the outermost two if it touches more. */
   readonly contacts: readonly [EdgeContact, EdgeContact];
-  /** True if somewhere fewer than three readings are under the edge: a gap there does not show. */
+  /**
+   * True if some positions of the edge have fewer than three readings under it, where a gap does
+   * not show.
+   */
   readonly isSparse: boolean;
   /** True if the profile is shorter than the straightedge. */
   readonly overhangs: boolean;
   /**
-   * The shortest stretch that the readings under the edge span: at most its length. The nearer to it,
-   * the more of the true gap shows.
+   * The shortest length that the readings under the edge span, at most the length of the edge. The
+   * closer the two are, the more of the true gap shows.
    */
   readonly reach: Length;
 }
 
-/** An edge that was slid along readings, and the largest gap over each. Internal. */
+/** An edge slid along readings, and the largest gap over each. Internal. */
 export interface SlidEdge {
   readonly edge: Omit<Straightedge, 'working'>;
   readonly gaps: readonly (EdgeGap | null)[];
 }
 
 /**
- * Slides an edge along readings that have been read; somewhere it must have `least` of them under it.
+ * Slides an edge along readings; at least one position must have `least` of them under it.
  * Internal.
  */
 export function slideEdge(
@@ -71,7 +74,7 @@ export function slideEdge(
 const tooSparse = (least: 2 | 3) =>
   fault(
     'READINGS_TOO_SPARSE',
-    `nowhere are ${least === 2 ? 'two' : 'three'} readings under the straightedge. Take readings closer together`,
+    `no position of the straightedge has ${least === 2 ? 'two' : 'three'} readings under it. Take readings closer together`,
     { least },
     ['profile'],
   );
@@ -81,7 +84,7 @@ function contactAt(readings: readonly LineReading[], index: number): EdgeContact
   return { station, height: value };
 }
 
-/** Stands for a reading that is not there, which no caller can bring about. */
+/** Replaces a missing reading, which cannot occur. */
 const NO_READING = { station: NO_LENGTH, value: NO_LENGTH };
 
 /** The working of the largest gap. Internal. */

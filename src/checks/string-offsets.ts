@@ -15,9 +15,9 @@ export interface StringOffset {
 }
 
 /**
- * The largest distance of each reading from a string, + left of travel, over all places of the string;
- * none for a reading that is only ever an end. The string is held on two readings as far apart as its
- * length allows, and moved on from reading to reading. Exact. Internal.
+ * The largest distance of each reading from a string, + left of travel, over all positions of the
+ * string; none for a reading that is always an end. The string is held on two readings as far apart
+ * as its length allows, and moved from reading to reading. Exact. Internal.
  */
 export function stringOffsets(
   line: readonly Vector[],
@@ -28,7 +28,7 @@ export function stringOffsets(
   line.forEach((from, i) => {
     const known = end;
     while (end + 1 < line.length && isWithin(from, line[end + 1] ?? from, length)) end += 1;
-    // a string that ends where the last one did is only a shorter one
+    // a string with the same end as the last one is only shorter
     if (end === known && i > 0) return;
     const chord = minus(line[end] ?? from, from);
     for (let k = i + 1; k < end; k += 1) {

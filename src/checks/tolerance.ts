@@ -5,9 +5,10 @@ import type { Reader } from '../input/reader.js';
 import { shapeOf, type Field } from '../input/shape.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import type { SourceId } from '../sources/catalogue.js';
+import type { ReferenceValue } from '../sources/reference-value.js';
 import {
   TOLERANCE_SETS,
-  type LeastAndMost,
+  type MinimumAndMaximum,
   type OverAndUnder,
   type OverLength,
   type ToleranceSet,
@@ -33,7 +34,7 @@ export interface ToleranceOrigin {
   readonly source: SourceId | null;
 }
 
-/** How far a measure may be over and under the plan. */
+/** Tolerance above and below the plan. */
 export interface BandInput {
   /** Allowed above the plan [length], 0 to 10 m. */
   readonly over: LengthInput;
@@ -41,43 +42,43 @@ export interface BandInput {
   readonly under: LengthInput;
 }
 
-/** How far a measure may be over and under the plan. Internal. */
+/** Tolerance above and below the plan. Internal. */
 export interface Band {
   readonly over: Length;
   readonly under: Length;
 }
 
-/** Your own over and under. Internal. */
+/** Your own tolerance above and below. Internal. */
 export const bandField: Field<Band> = object(
   shapeOf<BandInput>()({ over: quantity(TOLERANCE), under: quantity(TOLERANCE) }),
 );
 
-/** The largest gap or distance under a straightedge or string of a length. */
+/** Maximum gap or distance under a straightedge or string of a length. */
 export interface OverLengthInput {
-  /** Largest gap or distance [length], 0 to 10 m. */
+  /** Maximum gap or distance [length], 0 to 10 m. */
   readonly maximum: LengthInput;
   /** Length of the straightedge or string [length], more than 0 and at most 10 km. */
   readonly over: LengthInput;
 }
 
-/** The largest gap or distance over a length. Internal. */
+/** Maximum gap or distance over a length. Internal. */
 export interface OverLengthLimit {
   readonly maximum: Length;
   readonly over: Length;
 }
 
-/** Your own largest gap or distance over a length. Internal. */
+/** Your own maximum gap or distance over a length. Internal. */
 export const overLengthField: Field<OverLengthLimit> = object(
   shapeOf<OverLengthInput>()({ maximum: quantity(TOLERANCE), over: quantity(SITE_LENGTH) }),
 );
 
-/** A tolerance as read: the name of a set, or limits of the caller's own. Internal. */
+/** A tolerance as read: the name of a set, or your own limits. Internal. */
 export type Tolerance<T> =
   { readonly set: ToleranceSetName; readonly own: null } | { readonly set: null; readonly own: T };
 
 const NAMES = Object.keys(TOLERANCE_SETS) as [ToleranceSetName, ...ToleranceSetName[]];
 
-/** A tolerance: text is the name of a set, anything else is read as the caller's own. Internal. */
+/** A tolerance: text names a set, anything else is your own limits. Internal. */
 export const toleranceField = <T>(own: Field<T>): Field<Tolerance<T>> =>
   custom((reader, value, path): Tolerance<T> => {
     if (typeof value === 'string') return { set: reader.choice(value, path, NAMES), own: null };
@@ -87,14 +88,14 @@ export const toleranceField = <T>(own: Field<T>): Field<Tolerance<T>> =>
     return { set: NAMES[0], own: null };
   });
 
-/** The part of a set that a check needs, and what it is called in a message. Internal. */
+/** The part of a set that a check needs, and its name in a message. Internal. */
 export interface Needed<P> {
   /** Such as `flatness of the base`. */
   readonly words: string;
   readonly find: (set: ToleranceSet) => P | undefined;
 }
 
-/** Refuses a set that does not print what a check needs. Internal. */
+/** Refuses a set without the tolerance that a check needs. Internal. */
 export function checkTolerance(
   reader: Reader,
   tolerance: Tolerance<unknown> | undefined,
@@ -128,15 +129,33 @@ export const bandOf = ({ over, under }: OverAndUnder): Band => ({
 });
 
 /** A published largest gap or distance over a length. Internal. */
-export const overLengthOf = ({ most, over }: OverLength): OverLengthLimit => ({
-  maximum: referenceQuantity('length', most),
+export const overLengthOf = ({ maximum, over }: OverLength): OverLengthLimit => ({
+  maximum: referenceQuantity('length', maximum),
   over: referenceQuantity('length', over),
 });
 
-/** A published minimum and maximum. Internal. */
-export const betweenOf =
-  <D extends Dimension>(dimension: D) =>
-  ({ least, most }: LeastAndMost): Limits<Quantity<D> | undefined> => ({
-    minimum: least === undefined ? undefined : referenceQuantity(dimension, least),
-    maximum: most === undefined ? undefined : referenceQuantity(dimension, most),
-  });
+/** A minimum and a maximum that have been checked, and where they come from. Internal. */
+export function limitsBetween<D extends Dimension>(
+  dimension: D,
+  tolerance: Tolerance<Limits<Quantity<D> | undefined>>,
+  needed: Needed<MinimumAndMaximum>,
+): { readonly limits: Limits<Quantity<D> | null>; readonly origin: ToleranceOrigin } {
+  const published = (limit: ReferenceValue | undefined) =>
+    limit === undefined ? undefined : referenceQuantity(dimension, limit);
+  const origin = limitsFrom(tolerance, needed, ({ minimum, maximum }) => ({
+    minimum: published(minimum),
+    maximum: published(maximum),
+  }));
+  return { limits: { minimum: origin.minimum ?? null, maximum: origin.maximum ?? null }, origin };
+}
+
+/** Refuses a set that does not print the one tolerance of a check. Internal. */
+export const checkSetFor =
+  (needed: Needed<unknown>) =>
+  (
+    reader: Reader,
+    { tolerance }: { readonly tolerance?: Tolerance<unknown> | undefined },
+    path: FieldPath,
+  ): void => {
+    checkTolerance(reader, tolerance, needed, [...path, 'tolerance']);
+  };

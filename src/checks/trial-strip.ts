@@ -66,14 +66,18 @@ const FORMS: readonly Form[] = [
   ['bottom', 'looseTop', 'compactedTop'],
 ];
 
-/** Stone that has grown, or shrunk to less than half, was not measured right. */
+/** A ratio above 1 or below one half is a wrong reading. */
 const checkReading: Check<typeof READING> = (reader, values, path, raw) => {
   const form = oneForm(reader, raw, { forms: FORMS, shape: READING, path });
   const spot = spotOf(values);
   if (form === undefined || spot === undefined) return;
   const isByLevels = form === 'bottom';
   if (spot.loose.isNegative() || spot.loose.isZero()) {
-    reader.fail('NOT_POSITIVE', [...path, 'looseTop'], 'must be above the bottom');
+    reader.fail(
+      'NOT_POSITIVE',
+      [...path, 'looseTop'],
+      'is not above the bottom. Check which reading is which',
+    );
     return;
   }
   const at = [...path, isByLevels ? 'compactedTop' : 'compacted'];
@@ -85,7 +89,7 @@ const OPTIONS = shapeOf<TrialStripOptions>()({
   compactedThickness: optional(quantity(THICKNESS)),
 });
 
-/** The smallest and the largest ratio of a single reading. */
+/** Range of the ratio of single readings. */
 export interface RatioRange {
   /** The smallest. */
   readonly minimum: number;
@@ -97,7 +101,7 @@ export interface RatioRange {
 export interface TrialStrip extends Worked {
   /** Compacted over loose, all readings together, as the nearest float: what `lifts` takes. */
   readonly compactedPerLoose: number;
-  /** The smallest and the largest ratio of a single reading. */
+  /** Range of the ratio of single readings. */
   readonly range: RatioRange;
   /** Standard uncertainty of the ratio; null for fewer than 3 readings. */
   readonly standardUncertainty: number | null;
@@ -111,9 +115,10 @@ export interface TrialStrip extends Worked {
 
 /**
  * The compaction ratio measured on a trial strip: `r = sum(compacted) / sum(loose)`, and from its
- * scatter `u = sqrt(sum (c - r l)^2 / (n (n - 1))) / mean(l)`. To spread: `T / r`. Exact, but for the
- * root and for the floats that ratios are returned as. Ground that settles under the plate makes the
- * stone look less compacted than it is: shoot it through a plate.
+ * scatter `u = sqrt(sum (c - r l)^2 / (n (n - 1))) / mean(l)`. To spread: `T / r`. Exact except for
+ * the root and for ratios, which are returned as floats. If the ground settles under the plate, the
+ * stone looks less compacted than it is. To allow for it, set a plate on the ground below and shoot
+ * the plate.
  *
  * @param options - see {@link TrialStripOptions}
  * @returns ratio with its range and standard uncertainty; average thicknesses [length]; loose thickness
@@ -175,7 +180,7 @@ function spotOf(reading: Partial<Values<typeof READING>>): Spot | undefined {
   return { loose: looseTop.minus(bottom), compacted: compactedTop.minus(bottom) };
 }
 
-/** Stands for a reading that could not be read, which the check does not let through. */
+/** Replaces a reading that could not be read; the check refuses it. */
 const NOWHERE: Spot = { loose: NO_LENGTH, compacted: NO_LENGTH };
 
 /** `sqrt(sum (c - r l)^2 / (n (n - 1))) / mean(l)` */

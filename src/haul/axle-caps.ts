@@ -56,7 +56,7 @@ export interface AxleCaps {
 
 const NAMES = Object.keys(AXLE_LIMITS) as [AxleLimitName, ...AxleLimitName[]];
 
-/** Each cap needs the spread it is for, and the other way round. */
+/** A cap needs its spread, and a spread its cap. */
 const checkOwn: Check<typeof OWN> = (reader, _, path, raw) => {
   bothOrNeither(reader, raw, ['tandem', 'tandemSpread'], path);
   for (const [spread, cap] of [

@@ -35,9 +35,9 @@ const OPTIONS = shapeOf<AxleGroupLimitOptions>()({
 
 /** What the axle-group formula allows on a group. */
 export interface AxleGroupLimit extends Worked {
-  /** The formula to the last digit. */
+  /** The formula before rounding. */
   readonly unrounded: Mass;
-  /** To the nearest 500 lb, an exact half down, as the tables print it. */
+  /** To the nearest 500 lb, an exact half rounded down as in the printed tables. */
   readonly limit: Mass;
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
@@ -73,7 +73,7 @@ const PER_AXLE = readNumber(AXLE_GROUP_FORMULA.perAxle.value);
 const CONSTANT = readNumber(AXLE_GROUP_FORMULA.constant.value);
 const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
 
-/** The formula to the last digit. Internal. */
+/** The formula before rounding. Internal. */
 export function groupFormula(axles: number, spread: Length): Mass {
   const feet = divideRatios(exactOf(spread), FOOT);
   const n = wholeRatio(axles);

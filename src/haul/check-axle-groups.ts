@@ -24,13 +24,13 @@ export interface AxleInput {
   readonly load?: MassInput;
 }
 
-/** A vehicle and the caps that hold for it. */
+/** A vehicle and the caps that apply to it. */
 export interface CheckAxleGroupsOptions {
   /** Axles from front to back, 2 to 20. */
   readonly axles: readonly AxleInput[];
   /**
-   * The name of a set of `AXLE_LIMITS`, such as `us-interstate`, or your own caps; `{}` for the formula
-   * alone. No default: the law of the road decides.
+   * The name of a set of `AXLE_LIMITS`, such as `us-interstate`, or your own caps; `{}` for the
+   * formula alone. No default: it depends on the law of the road.
    */
   readonly caps: AxleLimitName | AxleCapsInput;
 }

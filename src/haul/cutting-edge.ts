@@ -19,7 +19,7 @@ export interface LoadedRadii {
   readonly rearRight: LengthInput;
 }
 
-/** What wear has taken from the two ends of an edge. */
+/** Wear at both ends of a cutting edge. */
 export interface EdgeWear {
   /** Lost at the left end [length], 0 to 1 m. */
   readonly left: LengthInput;
@@ -41,7 +41,7 @@ export interface CuttingEdgeOptions {
   readonly reach: LengthInput;
   /** Width of the bucket or blade [length], more than 0 and at most 50 m. */
   readonly edgeWidth: LengthInput;
-  /** What wear has taken from the edge. Default: nothing. */
+  /** Wear of the edge. Default: none. */
   readonly wear?: EdgeWear;
 }
 
@@ -68,7 +68,7 @@ const OPTIONS = shapeOf<CuttingEdgeOptions>()({
 
 /** How tyres and wear move a cutting edge. Up is positive. */
 export interface CuttingEdge extends Worked {
-  /** Change of height of the middle, against good tyres and an unworn edge. */
+  /** Change of height of the middle, compared with good tyres and an unworn edge. */
   readonly middle: Length;
   /** Change of height of the left end. */
   readonly left: Length;
@@ -83,10 +83,10 @@ export interface CuttingEdge extends Worked {
 }
 
 /**
- * What soft tyres and a worn edge do to the height of a bucket or blade that reaches out ahead of the
- * front axle: `middle = f + (f - r) reach / wheelbase` with f and r the mean change of loaded radius
- * in front and behind, `tilt = (l - g) / track` with l and g that on the left and on the right. A
- * worn edge is higher by what it has lost.
+ * What soft tyres and a worn edge do to the height of a bucket or blade that reaches out ahead of
+ * the front axle: `middle = f + (f - r) reach / wheelbase` with f and r the mean change of loaded
+ * radius in front and behind, `tilt = (l - g) / track` with l and g that on the left and on the
+ * right. A worn edge is higher by its wear.
  *
  * @param options - see {@link CuttingEdgeOptions}
  * @returns change of height of the edge in the middle and at both ends, tilt [up positive]
@@ -120,7 +120,7 @@ export function cuttingEdge(options: CuttingEdgeOptions): CuttingEdge {
     right,
     across: left.minus(right),
     crossTilt,
-    note: 'Measure both ends of the edge above a level slab before you cut to grade. A load in the bucket and soft ground change it again.',
+    note: 'Measure both ends of the edge above a level slab before you cut to grade. A loaded bucket and soft ground change it again.',
   };
   return withWorking(found, () => [
     {

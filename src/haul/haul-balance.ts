@@ -12,13 +12,13 @@ import { given, withWorking, type Worked } from '../working.js';
 
 /** The times of a truck, and what it carries. */
 export interface HaulBalanceOptions {
-  /** To fill one truck [time], more than 0 and at most 10 000 h. */
+  /** Time to fill one truck [time], more than 0 and at most 10 000 h. */
   readonly loadTime: TimeInput;
-  /** Full, to the tip [time], 0 to 10 000 h. */
+  /** Time to drive to the tip, loaded [time], 0 to 10 000 h. */
   readonly haulTime: TimeInput;
-  /** At the tip, waiting included [time], 0 to 10 000 h. */
+  /** Time at the tip, waiting included [time], 0 to 10 000 h. */
   readonly dumpTime: TimeInput;
-  /** Empty, back to the machine [time], 0 to 10 000 h. */
+  /** Time to drive back to the machine, empty [time], 0 to 10 000 h. */
   readonly returnTime: TimeInput;
   /** Loose volume of a full, legal load [volume], more than 0 and at most 1000 m3. */
   readonly truckLoad: VolumeInput;
@@ -38,7 +38,7 @@ const OPTIONS = shapeOf<HaulBalanceOptions>()({
   volume: optional(inStateField('loose', 'trucks carry loose soil')),
 });
 
-/** What a number of trucks moves. */
+/** What a fleet moves. */
 export interface Fleet {
   /** How many trucks. */
   readonly trucks: number;
@@ -52,7 +52,7 @@ export interface Fleet {
 
 /** Trucks against the machine that loads them. */
 export interface HaulBalance extends Worked {
-  /** Load, haul, dump, return. */
+  /** Time to load, haul, dump and return. */
   readonly truckCycle: Time;
   /** Truck cycle over loading time: trucks that just keep the machine busy. */
   readonly balance: number;

@@ -34,9 +34,9 @@ const OPTIONS = shapeOf<MachineTimeOptions>()({
   efficiency: number(SHARE),
 });
 
-/** How long a machine digs. */
+/** How long a machine takes to dig. */
 export interface MachineTime extends Worked {
-  /** All of the soil, dug. */
+  /** All of the soil, loose. */
   readonly loose: StateVolume<'loose'>;
   /** Loose volume in one bucket. */
   readonly perBucket: Volume;

@@ -5,13 +5,13 @@ import type { AreaInput, LengthInput, SpeedInput } from '../units/construct.js';
 import type { Flow, Length, Time } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
 
-/** A layer to compact and the plate or roller that does it. */
+/** A layer to compact, and the plate or roller for it. */
 export interface PlateTimeOptions {
   /** Area to compact [area], more than 0 and at most 1000 ha. */
   readonly area: AreaInput;
   /** Width of the plate or drum [length], more than 0 and at most 50 m. */
   readonly plateWidth: LengthInput;
-  /** Share of the width that runs over the last lane again, 0 to 0.9. */
+  /** Share of the width that overlaps the last lane, 0 to 0.9. */
   readonly overlap: number | string;
   /** Speed of travel [speed], more than 0 and at most 50 km/h. */
   readonly speed: SpeedInput;
@@ -36,15 +36,15 @@ const OPTIONS = shapeOf<PlateTimeOptions>()({
   lift: optional(quantity(THICKNESS)),
 });
 
-/** How long a plate or roller is at work. */
+/** How long a plate or roller takes. */
 export interface PlateTime extends Worked {
   /** Width that a lane gains: plate less overlap. */
   readonly lane: Length;
-  /** Once over the whole area. */
+  /** Time for one pass over the whole area. */
   readonly perPass: Time;
-  /** All passes over one lift. */
+  /** Time for all passes over one lift. */
   readonly perLift: Time;
-  /** All passes over all lifts. */
+  /** Time for all passes over all lifts. */
   readonly time: Time;
   /** Compacted volume over time; null if no thickness of a lift is given. */
   readonly output: Flow | null;
@@ -53,11 +53,12 @@ export interface PlateTime extends Worked {
 }
 
 /**
+ *
  * Time of a plate or roller: `once over = A / (width (1 - overlap) speed efficiency)`,
  * `time = once over x passes x lifts`; compacted output `= lane x speed x lift x efficiency / passes`.
  *
  * @param options - see {@link PlateTimeOptions}
- * @returns lane, time once over, for a lift and for all lifts; output
+ * @returns lane width, time for one pass, for a lift and for all lifts; output
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `NOT_WHOLE` and the reading codes
  * @source derived
  * @example
@@ -101,5 +102,5 @@ export function plateTime(options: PlateTimeOptions): PlateTime {
 const NOTES: readonly string[] = Object.freeze([
   'Turns and edges take another 20 to 30% (common practice, no source). Lower the efficiency.',
   'Plates suit stone and sand. Use a rammer or a padded roller on clay.',
-  'A trial strip shows how many passes are enough. No table does.',
+  'Only a trial strip shows how many passes are enough. No table does.',
 ]);

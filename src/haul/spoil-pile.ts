@@ -36,7 +36,7 @@ const OPTIONS = shapeOf<SpoilPileOptions>()({
   room: optional(quantity(SITE_LENGTH)),
 });
 
-/** The heap that spoil makes. */
+/** The heap. */
 export interface SpoilPile extends Worked {
   /** `cone` also for a ridge with too little spoil to fill its two ends. */
   readonly shape: 'cone' | 'ridge';
@@ -46,7 +46,7 @@ export interface SpoilPile extends Worked {
   readonly width: Length;
   /** Along the base, both ends included. */
   readonly length: Length;
-  /** Ground that the heap covers. */
+  /** Area that the heap covers. */
   readonly footprint: Area;
   /** From the edge of the dig to the far side of the heap. */
   readonly reach: Length;
@@ -54,7 +54,7 @@ export interface SpoilPile extends Worked {
   readonly fits: boolean | null;
   /** True if the set-back is less than the 2 ft of the excavation rules. */
   readonly isInsideSetBack: boolean;
-  /** Where not to heap it. */
+  /** Where not to put it. */
   readonly notes: readonly string[];
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];

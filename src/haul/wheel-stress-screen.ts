@@ -34,9 +34,9 @@ const OPTIONS = shapeOf<WheelStressScreenOptions>()({
   geotextile: flag,
 });
 
-/** A rough look at soft ground under one wheel. A screen, out of scope for design. */
+/** A rough check of soft ground under one wheel. A screen, not a design. */
 export interface WheelStressScreen extends Worked {
-  /** Always `screen-only`: it designs nothing. */
+  /** Always `screen-only`: it is not a design. */
   readonly scope: 'screen-only';
   /** Side of the square that the tyre presses on. */
   readonly contactSide: Length;
@@ -56,8 +56,9 @@ export interface WheelStressScreen extends Worked {
 
 /**
  * Screens the stress of one wheel on soft subgrade: the tyre presses on a square `a = sqrt(P / p)`,
- * spread 2 down to 1 out: `s = P / (a + z)^2`, against `2.8 C` without and `5.0 C` with a geotextile.
- * The rule was written for unpaved aggregate roads. It is no pavement design and replaces none.
+ * spread 2 down to 1 out: `s = P / (a + z)^2`, against `2.8 C` without and `5.0 C` with a
+ * geotextile. The rule was written for unpaved aggregate roads. It is not a pavement design and
+ * does not replace one.
  *
  * @param options - see {@link WheelStressScreenOptions}
  * @returns contact side, stress, what the rule allows, their ratio, whether it is over; cautions
@@ -90,7 +91,7 @@ export function wheelStressScreen(options: WheelStressScreenOptions): WheelStres
     permissible,
     ratio: stress.dividedBy(permissible).toNumber(),
     isOver: stress.compare(permissible) > 0,
-    note: 'A screen for one wheel on soft ground, out of scope for design. A licensed engineer decides the thickness under vehicles.',
+    note: 'This is a screen for one wheel on soft ground, not a design. A licensed engineer decides the thickness under vehicles.',
     cautions: cautionsFor('structure'),
   } as const;
   return withWorking(found, () => [

@@ -14,7 +14,7 @@ import {
   type ReliabilityOptions,
 } from './flexible-equation.js';
 
-/** A pavement whose traffic is worked out. */
+/** A pavement, to find its allowable traffic. */
 export interface AllowableEsalsOptions extends ReliabilityOptions {
   /** Structural number per inch, more than 0 and at most 30; see {@link structuralNumber}. */
   readonly structuralNumber: number | string;
@@ -28,20 +28,22 @@ const OPTIONS = shapeOf<AllowableEsalsOptions>()({
   resilientModulus: quantity(RESILIENT_MODULUS),
 });
 
-/** Traffic that a flexible pavement carries until it is worn. */
+/** Traffic that a flexible pavement carries over its life. */
 export interface AllowableEsals extends EquationResult {
   /** Passes of the standard axle of 18 000 lb. */
   readonly esals: number;
 }
 
 /**
+ *
  * Passes of the standard axle that a flexible pavement of a structural number carries:
- * `log10 W = Z s + 9.36 log10(SN + 1) - 0.20 + log10(dPSI / 2.7) / (0.40 + 1094 / (SN + 1)^5.19) +
- * 2.32 log10 M - 8.07`, M in psi. In floats, to `1e-13` of the traffic. The deviate Z is that of the
- * normal distribution, rounded to three places as tables print it.
+ * `log10 W = Z s + 9.36 log10(SN + 1) - 0.20 + log10(dPSI / 2.7) / (0.40 + 1094 / (SN + 1)^5.19) + 2.32 log10 M - 8.07`,
+ * M in psi. In floats, to `1e-13` of the traffic. The deviate Z is that of the normal distribution,
+ * rounded to three places as in printed tables.
  *
  * @param options - see {@link AllowableEsalsOptions}
- * @returns passes of the standard axle, the deviate used, what lies beyond the chart, cautions
+ * @returns passes of the standard axle, the deviate used, which figures are beyond the chart,
+ * cautions
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source flexible-pavement-sheet
  * @example

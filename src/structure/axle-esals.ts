@@ -6,11 +6,11 @@ import { given, type Step } from '../working.js';
 
 /** Axles or trucks of one kind. */
 export interface AxleCountInput {
-  /** What they are, such as `20 kip single`. */
+  /** Name of the kind, such as `20 kip single`. */
   readonly name: string;
-  /** How many pass a day, 0 to 1 000 000. */
+  /** Number per day, 0 to 1 000 000. */
   readonly perDay: number | string;
-  /** Damage of one of them over that of the standard axle, 0 to 10 000; from the tables of a guide. */
+  /** Damage of one pass over that of the standard axle, 0 to 10 000, from the tables of a guide. */
   readonly factor: number | string;
 }
 
@@ -25,23 +25,23 @@ type AxleCount = Values<typeof AXLE_COUNT>;
 
 /** Axles or trucks of one kind, in passes of the standard axle. */
 export interface AxleEsals {
-  /** What they are. */
+  /** Name of the kind. */
   readonly name: string;
-  /** How many pass a day. */
+  /** Number per day. */
   readonly perDay: number;
-  /** Damage of one of them over that of the standard axle. */
+  /** Damage of one pass over that of the standard axle. */
   readonly factor: number;
-  /** Passes of the standard axle a day that do the same damage. */
+  /** Passes of the standard axle per day with the same damage. */
   readonly esals: number;
 }
 
 const esalsOf = ({ perDay, factor }: AxleCount): Decimal => perDay.times(factor);
 
-/** Passes of the standard axle a day that do the damage of all axles. Internal. */
+/** Passes of the standard axle per day with the damage of all axles. Internal. */
 export const sumOfEsals = (axles: readonly AxleCount[]): Decimal =>
   axles.map(esalsOf).reduce((sum, esals) => sum.plus(esals), ZERO);
 
-/** What axles of one kind do. Internal. */
+/** The damage of one kind of axle. Internal. */
 export const axleEsals = (axle: AxleCount): AxleEsals => ({
   name: axle.name,
   perDay: axle.perDay.toNumber(),

@@ -15,30 +15,30 @@ import {
 } from './axle-esals.js';
 import { growthFactor, grownBy } from './growth.js';
 
-/** Traffic of a day, and how it goes on over the years. */
+/** Traffic of a day, and its growth over the years. */
 export interface DesignEsalsOptions {
-  /** Axles or trucks that pass on a day in both directions, by kind, when counted. This or `perDay`. */
+  /** Axles or trucks per day in both directions, by kind, when counted. Give this or `perDay`. */
   readonly axles?: readonly AxleCountInput[];
   /**
-   * Passes of the standard axle a day in both directions, when counted: more than 0 and at most 10 000
-   * million. This or `axles`.
+   * Passes of the standard axle per day in both directions, when counted, more than 0 and at most
+   * 10 000 million. Give this or `axles`.
    */
   readonly perDay?: number | string;
-  /** Years of the life, more than 0 and at most 100. */
+  /** Design life in years, more than 0 and at most 100. */
   readonly years: number | string;
-  /** Growth a year, a fraction: 0.03 for 3%, -0.5 to 1. Default: 0. */
+  /** Growth per year, a fraction: 0.03 for 3%, -0.5 to 1. Default: 0. */
   readonly growth?: number | string;
-  /** Days in a year with such traffic, more than 0 and at most 366. Default: 365. */
+  /** Days per year with this traffic, more than 0 and at most 366. Default: 365. */
   readonly days?: number | string;
   /** Share of the traffic in one direction, more than 0 and at most 1. Default: 1. */
   readonly direction?: number | string;
-  /** Share of that in the design lane, more than 0 and at most 1. Default: 1. */
+  /** Share of that direction in the design lane, more than 0 and at most 1. Default: 1. */
   readonly lane?: number | string;
   /** Years from the count to the opening, 0 to 100. Default: 0. */
   readonly yearsBefore?: number | string;
 }
 
-/** Days in a year, where none are given. */
+/** Days per year, if none are given. */
 const ALL_DAYS = new Decimal40(365);
 
 const OPTIONS = shapeOf<DesignEsalsOptions>()({
@@ -56,25 +56,27 @@ const OPTIONS = shapeOf<DesignEsalsOptions>()({
 export interface DesignEsals extends Worked {
   /** Passes of the standard axle in the design lane over all the years. */
   readonly esals: number;
-  /** Of them in the first year after opening. */
+  /** Passes in the first year after opening. */
   readonly firstYear: number;
-  /** By how many first years the whole is counted. */
+  /** Growth factor: the total over the first year. */
   readonly growthFactor: number;
-  /** Passes of the standard axle a day in both directions, when counted. */
+  /** Passes of the standard axle per day in both directions, when counted. */
   readonly perDay: number;
-  /** What each kind of axle does to it; empty where the passes a day were given. */
+  /** Passes by kind of axle; empty if you gave `perDay`. */
   readonly axles: readonly AxleEsals[];
 }
 
 /**
+ *
  * Passes of the standard axle in the design lane over the life of a pavement: a day's traffic
- * `E = sum(n f)`, in the first year `F = E days direction lane (1 + r)^before`, in all
- * `W = F ((1 + r)^n - 1) / r`, and `F n` without growth. The factors f depend on axle, load, structural
- * number and loss: they come from the tables of a guide, and none is built in. Counted to 40 digits;
- * the results are the nearest floats.
+ * `E = sum(n f)`, in the first year `F = E days direction lane (1 + r)^before`, in total
+ * `W = F ((1 + r)^n - 1) / r`, or `F n` without growth. The factors f depend on axle, load,
+ * structural number and loss. They come from the tables of a guide; none are built in. Counted to
+ * 40 digits; the results are the nearest floats.
  *
  * @param options - see {@link DesignEsalsOptions}
- * @returns passes over all the years, in the first year and a day, in all and by kind; growth factor
+ * @returns passes over the design life, in the first year and per day, in total and by kind; growth
+ * factor
  * @throws `REQUIRED` or `CONFLICTING_FIELDS` unless either axles or passes a day are given,
  *   `EMPTY_LIST`, `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_TYPE` and the reading codes
  * @source flexible-pavement-guide
@@ -112,7 +114,7 @@ export function designEsals(options: DesignEsalsOptions): DesignEsals {
   ]);
 }
 
-/** A day's traffic is given one way. */
+/** Refuses a day's traffic that is given in two ways. */
 const checkTraffic: Check<typeof OPTIONS> = (reader, _, path, raw) => {
   exactlyOne(reader, raw, ['axles', 'perDay'], [...path, 'perDay']);
 };

@@ -11,18 +11,18 @@ import { FLEXIBLE_CHART, FLEXIBLE_EQUATION } from '../sources/flexible-pavements
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { given, withWorking, type StepInput, type Worked } from '../working.js';
 
-/** How certain it is that the pavement lasts, and how much it may wear until then. */
+/** Reliability and wear of the design. */
 export interface ReliabilityOptions {
-  /** Percent, 50 to 99.99. */
+  /** Reliability in percent, 50 to 99.99. */
   readonly reliability: number | string;
   /**
-   * Standard normal deviate to use instead of that of the reliability, such as the value of a printed
-   * table: -4 to 0. Default: the distribution's own value, rounded to three places.
+   * Standard normal deviate to use instead of the one for the reliability, such as the value of a
+   * printed table: -4 to 0. Default: the value of the normal distribution, rounded to three places.
    */
   readonly standardNormalDeviate?: number | string;
   /** Standard deviation of log10 of traffic, 0 to 1; 0.40 to 0.50 is usual for asphalt (from memory). */
   readonly overallDeviation: number | string;
-  /** Serviceability when new less that at the end of the life, 0.2 to 4. */
+  /** Loss of serviceability: when new less at the end of the design life, 0.2 to 4. */
   readonly serviceabilityLoss: number | string;
 }
 
@@ -34,7 +34,7 @@ export const RELIABILITY_FIELDS = {
   serviceabilityLoss: float(SERVICEABILITY_LOSS),
 } as const;
 
-/** The terms of the equation that every form of it has. Internal. */
+/** The terms common to all forms of the equation. Internal. */
 export interface Terms {
   readonly reliability: number;
   /** 0 or negative. */
@@ -43,14 +43,14 @@ export interface Terms {
   readonly serviceabilityLoss: number;
 }
 
-/** Where an answer lies beyond the chart of the equation. */
+/** A figure beyond the chart of the equation. */
 export type BeyondChart = 'esals' | 'resilient-modulus';
 
-/** What every form of the equation returns beside its answer. */
+/** Fields common to all three forms of the equation. */
 export interface EquationResult extends Worked {
-  /** The deviate used: that of the reliability or the one given, 0 or negative. */
+  /** The deviate used, 0 or negative: the one given, or the one for the reliability. */
   readonly standardNormalDeviate: number;
-  /** Which figures lie beyond the chart that the equation is printed with; empty for none. */
+  /** Figures beyond the chart that is printed with the equation; empty for none. */
   readonly beyondChart: readonly BeyondChart[];
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
@@ -69,13 +69,13 @@ const EQUATION = [
 const figure = (name: keyof typeof FLEXIBLE_EQUATION): number =>
   Number(FLEXIBLE_EQUATION[name].value);
 
-/** Completes what was read with the deviate of the reliability. Internal. */
+/** Adds the deviate for the reliability to the options. Internal. */
 export function termsOf(read: Values<typeof RELIABILITY_FIELDS>): Terms {
   const deviate = read.standardNormalDeviate ?? -normalDeviate(read.reliability);
   return { ...read, deviate: deviate === 0 ? 0 : deviate };
 }
 
-/** What the structural number adds to the logarithm of traffic. Internal. */
+/** Term of the structural number in the logarithm of traffic. Internal. */
 export function structureTerm(structuralNumber: number, { serviceabilityLoss }: Terms): number {
   const more = Math.log10(structuralNumber + 1);
   // (SN + 1)^-5.19, by its logarithm
@@ -84,18 +84,18 @@ export function structureTerm(structuralNumber: number, { serviceabilityLoss }: 
   return figure('structureFactor') * more + lost / (figure('lossConstant') + thinner);
 }
 
-/** What is the same whatever the structural number. Internal. */
+/** Terms that do not depend on the structural number. Internal. */
 export const constantTerm = ({ deviate, overallDeviation }: Terms): number =>
   deviate * overallDeviation + figure('constant') + figure('modulusConstant');
 
-/** What the modulus [psi] adds. Internal. */
+/** Term of the modulus [psi]. Internal. */
 export const modulusTerm = (psi: number): number => figure('modulusFactor') * Math.log10(psi);
 
-/** The modulus [psi] that adds a term. Internal. */
+/** The modulus [psi] for a term. Internal. */
 export const modulusOf = (term: number): number =>
   Math.exp((term / figure('modulusFactor')) * Math.LN10);
 
-/** What a form of the equation was given and found. Internal. */
+/** Inputs and answer of one form of the equation. Internal. */
 export interface Solution {
   readonly terms: Terms;
   readonly esals: number;
@@ -103,17 +103,17 @@ export interface Solution {
   readonly psi: number;
 }
 
-/** The one step of working, told by what differs from form to form. Internal. */
+/** The step of working, from the parts that differ between forms. Internal. */
 export interface SolutionStep {
   readonly title: string;
-  /** The letter that the equation was solved for, if not the traffic. */
+  /** Symbol that the equation was solved for, if not the traffic. */
   readonly unknown?: string;
-  /** What comes before the terms and what after them. */
+  /** Inputs shown before and after the common terms. */
   readonly known: readonly [before: readonly StepInput[], after: readonly StepInput[]];
   readonly result: StepInput;
 }
 
-/** An answer with all that goes with it. Internal. */
+/** An answer with its common fields. Internal. */
 export function solved<T extends object>(
   answer: T,
   { terms, esals, psi }: Solution,

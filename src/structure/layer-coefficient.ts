@@ -29,13 +29,14 @@ export interface LayerCoefficient extends Worked {
 }
 
 /**
+ *
  * Layer coefficient of unbound stone by its modulus E in psi: base `a = 0.249 log10 E - 0.977`,
  * sub-base `a = 0.227 log10 E - 0.839`.
  *
  * @param options - see {@link LayerCoefficientOptions}
  * @returns coefficient per inch, cautions
- * @throws `UNKNOWN_CHOICE`, `NOT_POSITIVE`, `OUT_OF_RANGE` (also where the relation gives nothing
- *   above 0), `REQUIRED`, `WRONG_TYPE` and the reading codes
+ * @throws `UNKNOWN_CHOICE`, `NOT_POSITIVE`, `OUT_OF_RANGE` (also if the formula gives no
+ * coefficient above 0), `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source layer-coefficient-sheet
  * @example
  * layerCoefficient({ layer: 'base', modulus: '31000 psi' }).coefficient.toFixed(3) //=> '0.141'
@@ -47,7 +48,7 @@ export function layerCoefficient(options: LayerCoefficientOptions): LayerCoeffic
   const coefficient = Number(factor.value) * log + Number(constant.value);
   if (coefficient <= 0) {
     const got = modulus.toString();
-    const message = `at ${got} the relation gives no coefficient. Check the digits and the unit`;
+    const message = `the formula gives no coefficient at ${got}. Check the digits and the unit`;
     throw fault('OUT_OF_RANGE', message, { got }, ['modulus']);
   }
   return withWorking({ coefficient, cautions: cautionsFor('pavement-design') }, () => [

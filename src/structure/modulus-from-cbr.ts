@@ -7,7 +7,7 @@ import { referenceQuantity } from '../reference-quantity.js';
 import type { Pressure } from '../units/quantity.js';
 import { given, withWorking, type Worked } from '../working.js';
 
-/** The soil whose modulus is estimated. */
+/** A soil, to estimate its modulus. */
 export interface ModulusFromCbrOptions {
   /** California bearing ratio in percent, more than 0 and at most 200: 3.5 means 3.5%. */
   readonly cbr: number | string;
@@ -15,20 +15,20 @@ export interface ModulusFromCbrOptions {
 
 const OPTIONS = shapeOf<ModulusFromCbrOptions>()({ cbr: number(BEARING_RATIO) });
 
-/** Resilient modulus that goes with a bearing ratio. */
+/** Resilient modulus estimated from a bearing ratio. */
 export interface ModulusFromCbr extends Worked {
   /** Resilient modulus of the soil. */
   readonly resilientModulus: Pressure;
-  /** True above the ratio up to which the rule is said to hold. */
+  /** True if the ratio is above the range of the rule. */
   readonly isBeyondRule: boolean;
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Resilient modulus of fine soil by its California bearing ratio: `M = 1500 psi x CBR`, said to hold up
- * to a ratio of 10 (from memory; one printed sheet ends it below 5). A rough rule: a test of the soil is
- * better.
+ * Resilient modulus of fine soil by its California bearing ratio: `M = 1500 psi x CBR`, said to
+ * apply up to a ratio of 10 (from memory; one printed sheet ends it below 5). It is a rough rule. A
+ * test of the soil is better.
  *
  * @param options - see {@link ModulusFromCbrOptions}
  * @returns modulus [pressure], whether the ratio is beyond the rule, cautions

@@ -15,7 +15,7 @@ import {
   type ReliabilityOptions,
 } from './flexible-equation.js';
 
-/** A pavement and its traffic, for the ground to carry. */
+/** A pavement and its traffic. */
 export interface RequiredModulusOptions extends ReliabilityOptions {
   /** Passes of the standard axle over the life, more than 0 and at most 10 000 million. */
   readonly esals: number | string;
@@ -29,18 +29,19 @@ const OPTIONS = shapeOf<RequiredModulusOptions>()({
   ...RELIABILITY_FIELDS,
 });
 
-/** Modulus that the ground must have. */
+/** Modulus that the subgrade must have. */
 export interface RequiredModulus extends EquationResult {
   /** Resilient modulus of the subgrade. */
   readonly resilientModulus: Pressure;
 }
 
 /**
+ *
  * Resilient modulus that the subgrade must have for a pavement of a structural number to carry given
  * traffic: the equation of {@link allowableEsals} solved for M.
  *
  * @param options - see {@link RequiredModulusOptions}
- * @returns modulus [pressure], the deviate used, what lies beyond the chart, cautions
+ * @returns modulus [pressure], the deviate used, which figures are beyond the chart, cautions
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source flexible-pavement-sheet
  * @example
@@ -65,7 +66,7 @@ export function requiredModulus(options: RequiredModulusOptions): RequiredModulu
     { resilientModulus },
     { terms, esals, psi },
     {
-      title: 'Modulus that the ground must have',
+      title: 'Modulus that the subgrade must have',
       unknown: 'M',
       known: [
         [

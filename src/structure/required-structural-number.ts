@@ -16,11 +16,13 @@ import {
   type Terms,
 } from './flexible-equation.js';
 
-/** Traffic, and the ground under the pavement that must carry it. */
+/** Traffic, and the soil below the pavement. */
 export interface RequiredStructuralNumberOptions extends ReliabilityOptions {
   /** Passes of the standard axle over the life, more than 0 and at most 10 000 million. */
   readonly esals: number | string;
-  /** Resilient modulus of what lies below [pressure], more than 0 and at most 100 000 MPa. */
+  /**
+   * Resilient modulus of the soil or layer below [pressure], more than 0 and at most 100 000 MPa.
+   */
   readonly resilientModulus: PressureInput;
 }
 
@@ -32,17 +34,18 @@ const OPTIONS = shapeOf<RequiredStructuralNumberOptions>()({
 
 /** Structural number that carries the traffic. */
 export interface RequiredStructuralNumber extends EquationResult {
-  /** Per inch; 0 where the ground alone carries the traffic. */
+  /** Structural number per inch; 0 if the ground alone carries the traffic. */
   readonly structuralNumber: number;
 }
 
 /**
- * Structural number of a flexible pavement that carries given traffic: the equation of
- * {@link allowableEsals} solved for SN, to the last digit of a float. For the layers over a base or a
+ *
+ * Structural number that a flexible pavement needs for its ESALs: the equation of
+ * {@link allowableEsals} solved for SN, to the last digit of a float. For the layers over a base or
  * sub-base, give its modulus instead of that of the subgrade.
  *
  * @param options - see {@link RequiredStructuralNumberOptions}
- * @returns structural number, the deviate used, what lies beyond the chart, cautions
+ * @returns structural number, the deviate used, which figures are beyond the chart, cautions
  * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE` (also where more than 30 would be needed),
  *   `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source flexible-pavement-sheet
@@ -79,11 +82,11 @@ export function requiredStructuralNumber(
   );
 }
 
-/** Halves the span until no float is left in it: the term only rises. */
+/** Bisects until no float is left between the ends; the term only rises. */
 function solve(needed: number, terms: Terms): number {
   const { most } = STRUCTURAL_NUMBER;
   if (structureTerm(most, terms) < needed) {
-    const message = `so much traffic needs a structural number over ${most}. Check the digits and the unit of the modulus`;
+    const message = `this traffic needs a structural number over ${most}. Check the digits and the unit of the modulus`;
     throw fault('OUT_OF_RANGE', message, { most }, ['esals']);
   }
   if (structureTerm(0, terms) >= needed) return 0;

@@ -5,7 +5,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { given, withWorking, type Worked } from '../working.js';
 import { yearsFor } from './growth.js';
 
-/** What a pavement carries, and how fast traffic uses it up. */
+/** The traffic that a pavement can carry, and the traffic on it. */
 export interface ServiceLifeOptions {
   /**
    * Passes of the standard axle that the pavement carries, more than 0 and at most 10 000 million; see
@@ -14,7 +14,7 @@ export interface ServiceLifeOptions {
   readonly esals: number | string;
   /** Passes in the first year, more than 0 and at most 10 000 million; see {@link designEsals}. */
   readonly firstYear: number | string;
-  /** Growth a year, a fraction: 0.03 for 3%, -0.5 to 1. Default: 0. */
+  /** Growth per year, a fraction: 0.03 for 3%, -0.5 to 1. Default: 0. */
   readonly growth?: number | string;
 }
 
@@ -24,17 +24,17 @@ const OPTIONS = shapeOf<ServiceLifeOptions>()({
   growth: optional(float(GROWTH), 0),
 });
 
-/** How long a pavement lasts under its traffic. */
+/** Life of a pavement under its traffic. */
 export interface ServiceLife extends Worked {
-  /** Years until the passes are used up; null where traffic falls off so fast that they never are. */
+  /** Years until the passes are used up; null if traffic declines so fast that they never are. */
   readonly years: number | null;
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Years in which traffic uses up the passes that a pavement carries:
- * `n = log(1 + r W / F) / log(1 + r)`, and `W / F` without growth.
+ * Years until traffic uses up the passes that a pavement can carry:
+ * `n = log(1 + r W / F) / log(1 + r)`, or `W / F` without growth.
  *
  * @param options - see {@link ServiceLifeOptions}
  * @returns years, null for no end; cautions

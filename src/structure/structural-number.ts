@@ -15,15 +15,15 @@ export interface StructuralLayerInput {
   /** Compacted thickness [length], more than 0 and at most 5 m. */
   readonly thickness: LengthInput;
   /**
-   * Layer coefficient per inch, more than 0 and at most 1: 0.44 for new asphalt, 0.14 for good crushed
-   * stone, say (from memory).
+   * Layer coefficient per inch, more than 0 and at most 1, such as 0.44 for new asphalt or 0.14 for
+   * good crushed stone (from memory).
    */
   readonly coefficient: number | string;
   /** Drainage coefficient of an unbound layer, 0.2 to 1.5. Default: 1. */
   readonly drainage?: number | string;
 }
 
-/** The layers whose structural number is worked out. */
+/** The layers of a pavement. */
 export interface StructuralNumberOptions {
   /** Layers from the top down. */
   readonly layers: readonly StructuralLayerInput[];
@@ -40,7 +40,7 @@ const OPTIONS = shapeOf<StructuralNumberOptions>()({
   layers: list(object(LAYER), { of: 'layers', most: 100 }),
 });
 
-/** What a layer adds to the structural number. */
+/** Contribution of a layer to the structural number. */
 export interface StructuralLayer {
   /** What the crew calls it. */
   readonly name: string;
@@ -48,11 +48,11 @@ export interface StructuralLayer {
   readonly thickness: Length;
   /** Layer coefficient per inch. */
   readonly coefficient: number;
-  /** Drainage coefficient, 1 where none was given. */
+  /** Drainage coefficient; 1 if none was given. */
   readonly drainage: number;
-  /** What it adds to the structural number, per inch. */
+  /** Contribution to the structural number, per inch. */
   readonly adds: number;
-  /** Structural number of it and all layers above. */
+  /** Structural number of this layer and all layers above. */
   readonly downTo: number;
 }
 
@@ -67,11 +67,12 @@ export interface StructuralNumber extends Worked {
 }
 
 /**
+ *
  * Structural number of the layers of a flexible pavement: `SN = sum(a D m)`, D in inches. Exact
  * decimals; the results are the nearest floats.
  *
  * @param options - see {@link StructuralNumberOptions}
- * @returns structural number, what each layer adds, cautions
+ * @returns structural number, the contribution of each layer, cautions
  * @throws `EMPTY_LIST`, `NOT_POSITIVE`, `OUT_OF_RANGE`, `REQUIRED`, `WRONG_TYPE` and the reading codes
  * @source flexible-pavement-guide
  * @example

@@ -15,7 +15,7 @@ import { roundTo } from '../units/rounding.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { given, withWorking, type Worked } from '../working.js';
 
-/** The structural number to reach, and the layer that reaches it. */
+/** The structural number to reach, and the layer that makes it up. */
 export interface StructuralThicknessOptions {
   /** Structural number needed, more than 0 and at most 30; see {@link requiredStructuralNumber}. */
   readonly needed: number | string;
@@ -25,7 +25,7 @@ export interface StructuralThicknessOptions {
   readonly coefficient: number | string;
   /** Drainage coefficient of the layer, 0.2 to 1.5. Default: 1. */
   readonly drainage?: number | string;
-  /** Thickness is rounded up to a multiple of it [length], more than 0, at most 5 m. Default: 1 in. */
+  /** Step to round the thickness up to [length], more than 0 and at most 5 m. Default: 1 in. */
   readonly step?: LengthInput;
 }
 
@@ -39,9 +39,9 @@ const OPTIONS = shapeOf<StructuralThicknessOptions>()({
   step: optional(quantity(THICKNESS), ONE_INCH),
 });
 
-/** How thick a layer must be for a structural number. */
+/** Thickness of a layer for a structural number. */
 export interface StructuralThickness extends Worked {
-  /** Exact thickness; zero where what lies above is enough. */
+  /** Exact thickness; 0 if the layers above are enough. */
   readonly thickness: Length;
   /** Thickness rounded up to the next whole step. */
   readonly rounded: Length;
@@ -53,7 +53,7 @@ export interface StructuralThickness extends Worked {
 
 /**
  * Thickness of a layer that brings a pavement to a structural number:
- * `D = (SN needed - SN above) / (a m)` in inches, and up to the next whole step.
+ * `D = (SN needed - SN above) / (a m)` in inches, then rounded up to the next whole step.
  *
  * @param options - see {@link StructuralThicknessOptions}
  * @returns thickness and rounded thickness [length], structural number then, cautions

@@ -109,7 +109,7 @@ describe('layerReport', () => {
       guide,
       'Flatness of the base: FAIL (no more than 10 mm under 3 m)',
       '  2: gap 12 mm at station 1.500 m: add 12 mm',
-      '  2 of 3 within tolerance. Fill the low spots listed. If one high spot holds the straightedge up on both sides, take that down instead. Then measure again.',
+      '  2 of 3 within tolerance. Fill the low spots listed. If one high spot holds the straightedge up on both sides, cut that instead. Then measure again.',
       guide,
       'Lippage between pavers: FAIL (no more than 3 mm)',
       '  door: 3.4 mm: lower 1 mm',

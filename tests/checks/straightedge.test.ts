@@ -84,9 +84,9 @@ describe('checkFlatness without a tolerance', () => {
   });
 });
 
-test('a straightedge that reaches no second reading says so in words', () => {
+test('a straightedge that reaches no second reading is refused in words', () => {
   const run = () => checkFlatness({ profile: every(1, [0, -5, 0]), length: '0.5 m' });
-  expect(run).toThrow('nowhere are two readings under the straightedge');
+  expect(run).toThrow('no position of the straightedge has two readings under it');
 });
 
 testRefusals(checkFlatness, { profile: every(1, [0, -5, 0]), length: '3 m' }, [

@@ -2,7 +2,8 @@
 // program. No publication stands behind them.
 import { expect, test } from 'vitest';
 
-import { baseOrder, wholePacks } from 'settline/volumes';
+import { orderPacks } from 'settline/materials';
+import { baseOrder } from 'settline/volumes';
 
 test('9 ft by 9 ft by 4 in is one yard, and one yard is ordered', () => {
   // common practice, no source
@@ -13,5 +14,6 @@ test('9 ft by 9 ft by 4 in is one yard, and one yard is ordered', () => {
     compactedDryDensity: '3700 lb/yd3',
   });
   expect(order.compacted.to('yd3').toString()).toBe('1');
-  expect(wholePacks({ volume: order.loose.volume, pack: '1 yd3' }).count).toBe(1);
+  const packs = [{ name: 'yard', holds: '1 yd3' }];
+  expect(orderPacks({ volume: order.loose.volume, packs }).count).toBe(1);
 });

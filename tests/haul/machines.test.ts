@@ -24,7 +24,7 @@ describe('wheel stress screen', () => {
     const screen = wheelStressScreen({ ...valid, geotextile: true });
     expect(screen.permissible.toNumber('kPa')).toBeCloseTo(450 / 7, 12);
     expect(screen.scope).toBe('screen-only');
-    expect(screen.note).toMatch(/out of scope for design/);
+    expect(screen.note).toMatch(/not a design/);
   });
 
   testRefusals(wheelStressScreen, valid, [

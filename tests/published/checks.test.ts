@@ -121,7 +121,7 @@ describe('paver guide', () => {
           tolerance: 'paver-guide-in',
         }).verdict;
       expect([verdict('1960 kg/m3'), verdict('1959.999999 kg/m3')]).toEqual(['pass', 'fail']);
-      expectExact(TOLERANCE_SETS['paver-guide-in'].compaction.least.value, '98');
+      expectExact(TOLERANCE_SETS['paver-guide-in'].compaction.minimum.value, '98');
     },
   );
 });
@@ -328,7 +328,7 @@ published(
   'a second page of the association: 98 % standard, pavers of 60 and 80 mm',
   () => {
     const { compaction } = TOLERANCE_SETS['paver-guide-mm'];
-    expectExact(`${compaction.least.value} ${compaction.test}`, '98 standard');
+    expectExact(`${compaction.minimum.value} ${compaction.test}`, '98 standard');
     const { pedestrian, 'parking-or-residential-street': street } = MINIMUM_THICKNESS;
     expectExact([pedestrian.paver.in.value, street.paver.in.value], ['2.375', '3.125']);
     expectExact([pedestrian.paver.mm.value, street.paver.mm.value], ['60', '80']);

@@ -349,7 +349,7 @@ describe('limits', () => {
     { source: 'paver-tolerances', section: 'tolerance tables', kind: 'printed' },
     'drainage: 2 %',
     () => {
-      expectExact(SLOPE_LIMITS.drainage.least?.value, '2');
+      expectExact(SLOPE_LIMITS.drainage.minimum?.value, '2');
     },
   );
 
@@ -357,7 +357,7 @@ describe('limits', () => {
     { source: 'residential-code', section: 'R401.3 and its exception', kind: 'printed' },
     'at a foundation: 2 % for hard surfaces, 6 in in 10 ft for soil',
     () => {
-      expectExact(SLOPE_LIMITS['hard-surface-at-foundation'].least?.value, '2');
+      expectExact(SLOPE_LIMITS['hard-surface-at-foundation'].minimum?.value, '2');
       const soil = checkSlope({ fall: '5%', purpose: 'soil-at-foundation' });
       expectExact(soil.checks[0]?.value.times(length('10 ft')).to('in').toString(), '6');
       expect(soil.verdict).toBe('pass');
@@ -373,7 +373,7 @@ describe('limits', () => {
   ] as const) {
     published({ source, section, kind: 'printed' }, `${purpose}: ${printed}`, () => {
       const [check] = checkSlope({ fall: '0%', purpose }).checks;
-      const limit = SLOPE_LIMITS[purpose].most;
+      const limit = SLOPE_LIMITS[purpose].maximum;
       expectExact(limit?.value.replace('/', ':'), printed);
       expect(check?.value.equals(slope(printed))).toBe(true);
       expect(check).toMatchObject({ source, status: 'read' });
@@ -403,8 +403,8 @@ describe('limits', () => {
     { source: 'nhbc-drives', section: '10.2.6', kind: 'printed' },
     'drives: 1 in 6, transitions beyond 1 in 10, 150 mm below the damp-proof course',
     () => {
-      const { most, transitionsBeyond } = DRIVE_GRADIENTS;
-      expectExact([most.value, transitionsBeyond.value], ['1/6', '1/10']);
+      const { maximum, transitionsBeyond } = DRIVE_GRADIENTS;
+      expectExact([maximum.value, transitionsBeyond.value], ['1/6', '1/10']);
       expectExact(DAMP_PROOF_FREEBOARD.value, '150');
     },
   );

@@ -185,7 +185,11 @@ describe('sand and stone', () => {
     'bulking: none dry, 25 to 30 % at 5 % moisture, 10 % at 10 %',
     () => {
       expectExact(
-        SAND_BULKING.map(({ moisture, least, most }) => [moisture.value, least.value, most.value]),
+        SAND_BULKING.map(({ moisture, minimum, maximum }) => [
+          moisture.value,
+          minimum.value,
+          maximum.value,
+        ]),
         [
           ['0', '0', '0'],
           ['0.05', '0.25', '0.30'],
@@ -198,8 +202,8 @@ describe('sand and stone', () => {
 
 describe('overlap of geotextile', () => {
   const lap = (cbr: number) => {
-    const { least, most, sewn } = geotextileOverlap({ cbr, table: 'geotextile-overlap-note' });
-    return [least?.to('ft').toString(), most?.to('ft').toString(), sewn];
+    const { minimum, maximum, sewn } = geotextileOverlap({ cbr, table: 'geotextile-overlap-note' });
+    return [minimum?.to('ft').toString(), maximum?.to('ft').toString(), sewn];
   };
 
   published(
@@ -304,9 +308,9 @@ describe('gradations', () => {
       expect(GRADATIONS[name].every(({ sieve }) => sieve.source === source)).toBe(true);
       const rows = GRADATIONS[name].map((row) => [
         row.sieve.value,
-        row.least.value === row.most.value
-          ? row.least.value
-          : `${row.least.value}-${row.most.value}`,
+        row.minimum.value === row.maximum.value
+          ? row.minimum.value
+          : `${row.minimum.value}-${row.maximum.value}`,
       ]);
       expectExact(rows, PRINTED[name]);
     });
@@ -362,12 +366,12 @@ describe('shape of units', () => {
 
 describe('beds, lifts and sands', () => {
   publishedEach({ source: 'brick-paving-1992', section: 'p. 24, Figure 1', kind: 'printed' }, [
-    'least',
-    'most',
+    'minimum',
+    'maximum',
   ])('clay pavers: the %s bed of 1 to 1 1/2 in (25 to 38 mm)', (side) => {
     const { value } = BED_LIMITS['brick-paving-1992'][side];
-    expectExact(value, side === 'least' ? '25' : '38');
-    const inches = side === 'least' ? '1 in' : '1 1/2 in';
+    expectExact(value, side === 'minimum' ? '25' : '38');
+    const inches = side === 'minimum' ? '1 in' : '1 1/2 in';
     expectPrinted(length(inches).toNumber('mm'), value);
   });
 
@@ -375,8 +379,8 @@ describe('beds, lifts and sands', () => {
     { source: 'block-paving-guide', section: 'base course and bedding sand', kind: 'printed' },
     'base in layers of 100 mm, bed of 20 to 30 mm, laid loose at 35 to 40 mm',
     () => {
-      const { least, most } = BED_LIMITS['block-paving-guide'];
-      expectExact([LIFT_LIMITS.plate.value, least.value, most.value], ['100', '20', '30']);
+      const { minimum, maximum } = BED_LIMITS['block-paving-guide'];
+      expectExact([LIFT_LIMITS.plate.value, minimum.value, maximum.value], ['100', '20', '30']);
     },
   );
 
@@ -415,7 +419,7 @@ describe('beds, lifts and sands', () => {
       const jar = { damp: '200 mm', flooded: '160 mm' };
       const bed = { area: '1 m2', thickness: '25 mm', compactedPerLoose: '0.8' };
       const { bulking } = beddingSand({ ...bed, bulking: jar });
-      expectPrinted(100 * bulking.toNumber(), '25');
+      expectPrinted(100 * bulking, '25');
     },
   );
 });

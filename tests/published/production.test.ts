@@ -56,7 +56,9 @@ describe("equipment-maker's performance handbook, edition 47", () => {
     'p. 30-2: angles of repose',
     () => {
       expectExact(
-        Object.values(REPOSE_ANGLES).map(({ least, most }) => `${least.value}-${most.value}`),
+        Object.values(REPOSE_ANGLES).map(
+          ({ minimum, maximum }) => `${minimum.value}-${maximum.value}`,
+        ),
         ['20-45', '25-45', '25-30', '30-50', '20-35', '20-30', '30-45', '20-45'],
       );
     },

@@ -1,6 +1,7 @@
 import { relativeCompaction } from 'settline/checks';
 import { describe, expect } from 'vitest';
-import { loads, soilFactors, stateVolume, toState, wholePacks } from 'settline/volumes';
+import { orderPacks } from 'settline/materials';
+import { loads, soilFactors, stateVolume, toState, type StateVolume } from 'settline/volumes';
 import { expectExact, expectMisprint, expectPrinted } from '../printed.js';
 import { published, publishedEach } from './published.js';
 
@@ -15,6 +16,9 @@ published(
   },
 );
 
+const truckLoads = ({ volume }: StateVolume<'loose'>, holds: string): number =>
+  orderPacks({ volume, packs: [{ name: 'truck', holds }] }).count;
+
 describe('Estimating in Building Construction, chapter 9 Excavation', () => {
   published(
     { source: 'estimating-textbook', section: 'chapter 9, Example 9-2', kind: 'printed' },
@@ -25,7 +29,7 @@ describe('Estimating in Building Construction, chapter 9 Excavation', () => {
         compactedPerBank: 1,
       });
       expectExact(loose.to('yd3').toString(), '1300');
-      expectExact(wholePacks({ volume: loose.volume, pack: '7 yd3' }).count, 186);
+      expectExact(truckLoads(loose, '7 yd3'), 186);
     },
   );
 
@@ -38,7 +42,7 @@ describe('Estimating in Building Construction, chapter 9 Excavation', () => {
       expectPrinted(toState(fill, 'bank', factors).toNumber('yd3'), '526');
       const loose = toState(fill, 'loose', factors);
       expectPrinted(loose.toNumber('yd3'), '605');
-      expectExact(wholePacks({ volume: loose.volume, pack: '7 yd3' }).count, 87);
+      expectExact(truckLoads(loose, '7 yd3'), 87);
     },
   );
 
@@ -84,7 +88,7 @@ describe('Equipment management solution manual, chapter 5, swell and shrinkage f
       const used = toState(stateVolume('817 yd3', 'compacted'), 'bank', factors).volume;
       const left = stateVolume(stateVolume('3000 yd3', 'bank').volume.minus(used), 'bank');
       const loose = toState(left, 'loose', factors);
-      expectExact(wholePacks({ volume: loose.volume, pack: '30 yd3' }).count, 84);
+      expectExact(truckLoads(loose, '30 yd3'), 84);
     },
   );
 });

@@ -376,7 +376,7 @@ describe('cover over a found line', () => {
     ['400.001 mm', 'fail', 'less-than-minimum', /Stop above it and call the utility owner/],
     ['549.999 mm', 'fail', 'less-than-minimum', /its owner requires 150 mm/],
     ['550 mm', 'pass', 'minimum-kept', /hand tools in the zone/],
-    ['700 mm', 'pass', 'minimum-kept', /^300 mm left over/],
+    ['700 mm', 'pass', 'minimum-kept', /^300 mm of cover is left over/],
   ] as const)('%s: %s, %s', (found, verdict, code, note) => {
     const result = cover(found);
     expect([result.verdict, result.code]).toEqual([verdict, code]);
@@ -481,7 +481,7 @@ describe('locate window', () => {
     expect([on('2030-06-02').status, on('2030-06-02').daysLeft]).toEqual(['expired', 0]);
     expect(on('2030-06-02').note).toMatch(/Do not dig. Renew/);
     expect(on('2030-05-27').note).toMatch(/Do not dig before 2030-05-28/);
-    expect(on('2030-05-28').note).toMatch(/only where every owner has answered/);
+    expect(on('2030-05-28').note).toMatch(/only if every owner has answered/);
     expect(window({}).status).toBeNull();
   });
 

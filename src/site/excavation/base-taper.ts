@@ -18,9 +18,9 @@ export interface BaseTaperOptions {
   readonly second: LengthInput;
   /** Slope of the subgrade in the taper, rise over run [slope], more than 0 and at most 1: `1:4`. */
   readonly slope: SlopeInput;
-  /** Across the taper [length], more than 0 and at most 10 km. */
+  /** Width across the taper [length], more than 0 and at most 10 km. */
   readonly width: LengthInput;
-  /** Between stations [length], 200 stations at most. Default: a quarter of the taper. */
+  /** Distance between stations [length], at most 200 stations. Default: a quarter of the taper. */
   readonly spacing?: LengthInput;
 }
 
@@ -40,23 +40,23 @@ export interface TaperStation {
   readonly thickness: Length;
 }
 
-/** The run over which a thick base becomes a thin one. */
+/** The taper from a thick base to a thin one. */
 export interface BaseTaper extends Worked {
-  /** Along the slope, in plan. */
+  /** Length of the taper in plan. */
   readonly length: Length;
-  /** Base in the taper. */
+  /** Volume of base in the taper. */
   readonly volume: StateVolume<'compacted'>;
-  /** Side that tapers: always the thinner base, so that the thicker one keeps its full depth. */
+  /** Side that tapers: always the thinner base, so the thicker one keeps its full depth. */
   readonly side: 'first' | 'second' | 'none';
-  /** Thickness from the thick end on, at every spacing and at the thin end. */
+  /** Thickness at each station, from the thick end to the thin end. */
   readonly stations: readonly TaperStation[];
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Tapered step of the subgrade between two build-ups, such as drive and walk: `L = |T1 - T2| / slope`,
- * `V = w (T1 + T2) / 2 x L`. It goes on the thin side.
+ * Tapered step of the subgrade between two build-ups, such as drive and walk:
+ * `L = |T1 - T2| / slope`, `V = w (T1 + T2) / 2 x L`. The taper is on the thin side.
  *
  * @param options - see {@link BaseTaperOptions}
  * @returns length [length], compacted volume, side, thickness at stations; cautions
@@ -73,7 +73,7 @@ export function baseTaper(options: BaseTaperOptions): BaseTaper {
   const step = first.minus(second).abs();
   const run = step.dividedBy(fall);
   if (spacing !== undefined && run.compare(spacing.times(MOST_STATIONS)) > 0) {
-    const message = `makes more than ${MOST_STATIONS} stations. Take a larger spacing`;
+    const message = `makes more than ${MOST_STATIONS} stations. Write a larger spacing`;
     throw fault('CAPACITY_EXCEEDED', message, { most: MOST_STATIONS }, ['spacing']);
   }
   const order = first.compare(second);

@@ -12,21 +12,21 @@ import type {
 import type { Area } from '../../units/quantity.js';
 import { given, withWorking, type Worked } from '../../working.js';
 
-/** How fast a crew closes a dig, and how long it has. */
+/** The pace of a crew, and its time left. */
 export interface ClosingCrewInput {
   /** Area that the crew closes in `time` [area], more than 0 and at most 1000 ha. */
   readonly area: AreaInput;
-  /** How long it takes for `area` [time], more than 0 and at most 10 000 h. */
+  /** Time the crew takes for `area` [time], more than 0 and at most 10 000 h. */
   readonly time: TimeInput;
   /** Time left today [time], more than 0 and at most 10 000 h. */
   readonly timeLeft: TimeInput;
 }
 
-/** Stone on site, what closes the dig, and the crew. */
+/** Stone on site, the base to place, and the crew. */
 export interface ClosableAreaOptions {
   /** Stone on site, as delivered [mass], more than 0 and at most 1 000 000 t. */
   readonly stone: MassInput;
-  /** Water of the stone over its dry mass, a fraction 0 to 1. No default. */
+  /** Moisture of the stone: water over dry mass, a fraction 0 to 1. No default. */
   readonly moisture: number | string;
   /** Compacted thickness that closes the dig [length], more than 0 and at most 5 m. */
   readonly thickness: LengthInput;
@@ -50,23 +50,23 @@ const OPTIONS = shapeOf<ClosableAreaOptions>()({
   crew: optional(object(CREW)),
 });
 
-/** How much of a dig can be closed with stone before the day or the weather ends. */
+/** Area of a dig that can be covered with base in the time left. */
 export interface ClosableArea extends Worked {
-  /** The lesser of the two: open no more than this. */
+  /** The smaller of the two. Open no more than this. */
   readonly area: Area;
   /** Area that the stone on site closes. */
   readonly byStone: Area;
   /** Area that the crew closes in the time left; null if no crew is given. */
   readonly byCrew: Area | null;
-  /** Which of the two is the lesser. */
+  /** Which of the two is smaller. */
   readonly limitedBy: 'stone' | 'crew';
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Open area that can be closed today: `by stone = dry stone on site / (thickness x dry density)`,
- * `by crew = area a crew closes in a time x time left`, and the lesser of the two.
+ * Open area that can be closed today, the smaller of two:
+ * `by stone = dry stone on site / (thickness x dry density)`, `by crew = area / time x time left`.
  *
  * @param options - see {@link ClosableAreaOptions}
  * @returns area by stone, by crew, the lesser and which it is; cautions

@@ -21,24 +21,24 @@ import { given, withWorking, type Worked } from '../../working.js';
 
 /** A footing near the dig. */
 export interface FootingInput {
-  /** From the foot of the side to the footing [length], 0 to 10 km. */
+  /** Distance from the foot of the side to the footing [length], 0 to 10 km. */
   readonly distance: LengthInput;
   /** Depth of the bottom of the footing, from the surface the dig is measured from [length], 0 to 50 m. */
   readonly bottom: LengthInput;
 }
 
-/** An open dig and what is beside it. */
+/** An open dig, and loads and footings near it. */
 export interface ExcavationGatesOptions {
   /** Deepest point of the dig [length], more than 0 and at most 50 m. */
   readonly depth: LengthInput;
   /**
-   * Soil as a competent person has classified it: `stable-rock`, `A`, `B` or `C`; else `not-classified`,
+   * Soil class set by a competent person: `stable-rock`, `A`, `B` or `C`; else `not-classified`,
    * which is sloped as C.
    */
   readonly soil: SoilType;
-  /** From the edge to spoil and gear [length], 0 to 100 m. Default: not known. */
+  /** Distance from the edge to spoil and gear [length], 0 to 100 m. Default: not known. */
   readonly spoilDistance?: LengthInput;
-  /** How long the dig stays open [time]. Up to 24 h, soil A may be steeper. Default: not known. */
+  /** Time the dig stays open [time]. Up to 24 h, soil A may be steeper. Default: not known. */
   readonly openTime?: TimeInput;
   /** A footing near the dig. Default: none. */
   readonly footing?: FootingInput;
@@ -67,9 +67,9 @@ export interface ReachedGate {
     | 'no-system'
     | 'footing-level'
     | 'footing-line';
-  /** Depth or distance that the rule names; null for a rule without one. */
+  /** Depth or distance in the rule; null if it has none. */
   readonly from: Length | null;
-  /** What the rule says, in the words the crew uses. */
+  /** The rule in the words the crew uses. */
   readonly text: string;
   /** Where it is printed. */
   readonly source: SourceId;
@@ -79,13 +79,16 @@ export interface ReachedGate {
 
 /** The sides of an open dig and the rules that apply. */
 export interface ExcavationGates extends Worked {
-  /** Run over rise of the steepest side in the table; null below the end of the table. */
+  /** Batter of the steepest side in the table, run over rise; null below the end of the table. */
   readonly runOverRise: string | null;
-  /** From the foot of the side out to its top edge, at that slope; null below the end of the table. */
+  /**
+   * Distance from the foot of the side out to its top edge, at that slope; null below the end of
+   * the table.
+   */
   readonly daylightOffset: Length | null;
   /** True if the table gives no slope: an engineer designs the sides. */
   readonly isBeyondTable: boolean;
-  /** Rules that apply. That a rule is not listed is no guarantee. */
+  /** Rules that apply. Other rules may apply that are not listed. */
   readonly gates: readonly ReachedGate[];
   /** Who decides. */
   readonly whoDecides: string;
@@ -96,9 +99,9 @@ export interface ExcavationGates extends Worked {
 }
 
 /**
- * Rules of 29 CFR 1926 Subpart P that apply to a dig of a depth, and how far the top edge is set back
- * if the sides are sloped: `offset = depth x run / rise`. It lists rules and judges nothing: a
- * competent person on the site decides, and other rules hold elsewhere.
+ * Rules of 29 CFR 1926 Subpart P that apply at a depth, and the setback of the top edge if the
+ * sides are sloped: `offset = depth x run / rise`. It lists rules and approves nothing. A competent
+ * person on the site decides, and other rules apply elsewhere.
  *
  * @param options - see {@link ExcavationGatesOptions}
  * @returns slope and offset of the top edge, the rules that apply, who decides; cautions
@@ -150,7 +153,7 @@ const WHO_DECIDES =
   'A competent person on the site classifies the soil and decides on sides, access and spoil, before every shift and after rain. This list is a reminder, not an approval.';
 const NOTES: readonly string[] = Object.freeze([
   'Soil dug before, wet, layered toward the dig or shaken by traffic and plates is weaker than it looks.',
-  'The slopes are for simple sides without loads beside them; trees, walls, slabs and trucks near the edge need more.',
+  'The slopes are for simple sides without loads near the edge. Trees, walls, slabs and trucks near the edge need more.',
 ]);
 
 const COMPETENT_PERSON: ReachedGate = Object.freeze({
@@ -200,7 +203,7 @@ function noSystemGate(): ReachedGate {
   return {
     id: 'no-system',
     from: referenceQuantity('length', figure),
-    text: 'Under 5 ft the sides may be left without protection only where a competent person has looked at the ground and found no sign that it could cave in.',
+    text: 'Under 5 ft the sides may be left without protection only if a competent person has examined the ground and found no sign that it could cave in.',
     source: figure.source,
     status: statusOf(figure.source),
   };
@@ -223,14 +226,14 @@ function spoilGate(distance: Length | undefined): ReachedGate[] {
 
 type Footing = Values<typeof FOOTING>;
 
-/** A dig that goes below the bottom of a footing (1926.651(i)(2)), or below 1 to 1 from it. */
+/** A dig below the bottom of a footing (1926.651(i)(2)), or below 1 to 1 from it. */
 function footingGates(depth: Length, footing: Footing | undefined): ReachedGate[] {
   if (footing === undefined || depth.compare(footing.bottom) <= 0) return [];
   const { footingLine } = EXCAVATION_DISTANCES;
   const level: ReachedGate = {
     id: 'footing-level',
     from: footing.bottom,
-    text: 'The dig goes below the bottom of a footing: where that could be a hazard it is allowed only with underpinning, in stable rock, or where a registered engineer has approved it.',
+    text: 'The dig goes below the bottom of a footing. If that could be a hazard, it is allowed only with underpinning, in stable rock, or with the approval of a registered engineer.',
     source: 'excavation-rules',
     status: statusOf('excavation-rules'),
   };
@@ -239,7 +242,7 @@ function footingGates(depth: Length, footing: Footing | undefined): ReachedGate[
   const line: ReachedGate = {
     id: 'footing-line',
     from: footing.bottom,
-    text: 'The dig goes below a line of 1 to 1 from the bottom of the footing: stop and ask an engineer.',
+    text: 'The dig goes below a line of 1 to 1 from the bottom of the footing. Stop and ask an engineer.',
     source: footingLine.source,
     status: statusOf(footingLine.source),
   };

@@ -6,12 +6,12 @@ import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import type { AreaInput, DensityInput, LengthInput } from '../../units/construct.js';
 import type { Area, Mass } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-// the stone in the hole is ordered like any base
+// stone for a soft spot is ordered like base
 import { baseOrder } from '../../volumes/base-order.js';
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
 import { given, withWorking, type Worked } from '../../working.js';
 
-/** A soft spot and the stone that fills it. */
+/** A soft spot, and the stone to fill it. */
 export interface SoftSpotOptions {
   /** Plan area of the spot [area], more than 0 and at most 1000 ha. */
   readonly area: AreaInput;
@@ -21,11 +21,11 @@ export interface SoftSpotOptions {
   readonly compactedPerLoose: number | string;
   /** Dry density of the stone in place [density], more than 0 and at most 5 t/m3. */
   readonly compactedDryDensity: DensityInput;
-  /** Water of the stone over its dry mass, a fraction 0 to 1. No default. */
+  /** Moisture of the stone: water over dry mass, a fraction 0 to 1. No default. */
   readonly moisture: number | string;
   /** Perimeter of the spot [length], more than 0 and at most 10 km. Default: no geotextile. */
   readonly perimeter?: LengthInput;
-  /** Geotextile folded back on top, all round [length], 0 to 100 m. Default: 0. */
+  /** Lap of geotextile folded back on top all around [length], 0 to 100 m. Default: 0. */
   readonly lap?: LengthInput;
 }
 
@@ -43,7 +43,7 @@ const OPTIONS = shapeOf<SoftSpotOptions>()({
 export interface SoftSpot extends Worked {
   /** Soil to haul away, in place. */
   readonly spoil: StateVolume<'bank'>;
-  /** Stone in the hole. */
+  /** Stone in place. */
   readonly stoneCompacted: StateVolume<'compacted'>;
   /** Stone in the truck. */
   readonly stoneLoose: StateVolume<'loose'>;
@@ -53,16 +53,16 @@ export interface SoftSpot extends Worked {
   readonly deliveredMass: Mass;
   /** Geotextile over the bottom and up the sides; null if no perimeter is given. */
   readonly geotextile: Area | null;
-  /** What to find out before you fill it. */
+  /** What to check before you fill it. */
   readonly notes: readonly string[];
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Soil, stone and geotextile for a soft spot that is dug out below the subgrade: `V = A e`, stone as
- * for a base, `geotextile = A + perimeter x (e + lap)`. Book the stone apart from the base, or the
- * yield of the base comes out wrong.
+ * Soil, stone and geotextile for a soft spot that is dug out below the subgrade: `V = A e`, stone
+ * as for a base, `geotextile = A + perimeter x (e + lap)`. Book this stone separately, or the yield
+ * check of the base will be wrong.
  *
  * @param options - see {@link SoftSpotOptions}
  * @returns spoil as bank volume, stone compacted, loose, dry and delivered, geotextile; cautions
@@ -122,7 +122,7 @@ export function softSpot(options: SoftSpotOptions): SoftSpot {
 }
 
 const NOTES: readonly string[] = Object.freeze([
-  'Find where the water comes from first: stone in a spring stays soft.',
+  'First find where the water comes from. Stone over a spring stays soft.',
   'Do not undercut beside a footing, kerb or wall without an engineer.',
-  'Book this stone apart from the base.',
+  'Book this stone separately from the base.',
 ]);

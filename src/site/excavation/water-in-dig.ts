@@ -12,7 +12,7 @@ import { given, withWorking, type Worked } from '../../working.js';
 export interface DrainingAreaInput {
   /** Plan area [area], more than 0 and at most 1000 ha. */
   readonly area: AreaInput;
-  /** Share of the rain that runs off it, 0 to 1. */
+  /** Share of the rain that runs off, 0 to 1. */
   readonly coefficient: number | string;
 }
 
@@ -24,7 +24,7 @@ export interface WaterInDigOptions {
   readonly rain: LengthInput;
   /** Ground and roofs that drain into the dig. Default: none. */
   readonly drainsIn?: readonly DrainingAreaInput[];
-  /** What the pump lifts [flow], more than 0. Default: no pump. */
+  /** Rate of the pump [flow], more than 0. Default: no pump. */
   readonly pump?: FlowInput;
 }
 
@@ -40,15 +40,15 @@ const OPTIONS = shapeOf<WaterInDigOptions>()({
   pump: optional(quantity(FLOW)),
 });
 
-/** Water that rain leaves in an open dig. */
+/** Rain water in an open dig. */
 export interface WaterInDig extends Worked {
   /** Water in the dig. */
   readonly volume: Volume;
-  /** Depth, spread level over the dig. */
+  /** Depth of the water, level over the dig. */
   readonly depth: Length;
-  /** Time to pump it out once the rain is over; null if no pump is given. */
+  /** Time to pump it out after the rain; null if no pump is given. */
   readonly pumpTime: Time | null;
-  /** What to do before work goes on. */
+  /** What to do before work resumes. */
   readonly notes: readonly string[];
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
@@ -56,7 +56,7 @@ export interface WaterInDig extends Worked {
 
 /**
  * Water in an open dig after rain: `V = rain x (A + sum of C A of what drains in)`, its depth over
- * the dig and the time to pump it out. Soil is taken as full: nothing soaks away.
+ * the dig and the time to pump it out. The soil is assumed saturated: nothing soaks away.
  *
  * @param options - see {@link WaterInDigOptions}
  * @returns volume of water, depth, pumping time; cautions
@@ -94,7 +94,7 @@ export function waterInDig(options: WaterInDigOptions): WaterInDig {
 }
 
 const NOTES: readonly string[] = Object.freeze([
-  'Nobody works where water stands or gathers in a dig until a competent person has decided how.',
+  'If water stands or gathers in a dig, keep everyone out until a competent person has decided how to work.',
   'A competent person inspects the sides again after rain, before anyone goes in.',
-  'Keep off wet clay, pump to where water may go, and check the compaction again when it has dried.',
+  'Keep off wet clay. Pump only to where water may be discharged. Check the compaction again when the clay has dried.',
 ]);

@@ -2,18 +2,14 @@ import { list, object, optional, quantity, text } from '../../input/field.js';
 import { givenEntries } from '../../input/given-entries.js';
 import { AREA, DENSITY, THICKNESS } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../../input/shape.js';
+import { referenceQuantity } from '../../reference-quantity.js';
 import type { SourceId } from '../../sources/catalogue.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import { OLD_PAVING_WEIGHTS, type OldPaving } from '../../sources/material-weights.js';
 import { sum } from '../../units/aggregate.js';
-import {
-  density,
-  type AreaInput,
-  type DensityInput,
-  type LengthInput,
-} from '../../units/construct.js';
+import type { AreaInput, DensityInput, LengthInput } from '../../units/construct.js';
 import type { Area, Density, Length, Mass, Volume } from '../../units/quantity.js';
-// broken-out paving is a loose volume, and loads are counted from state volumes
+// broken-out paving is a loose volume; loads take state volumes
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
 import { given, withWorking, type Step, type Worked } from '../../working.js';
 import { measureCuts, sawCuts, type SawCuts, type SawCutsInput } from './saw-cuts.js';
@@ -32,11 +28,11 @@ export interface OldPavingLayerInput {
   readonly looseDensity?: DensityInput;
 }
 
-/** Old paving to take out. */
+/** Old paving to break out. */
 export interface OldPavingOptions {
   /** Layers from the top down, 1 to 10. */
   readonly layers: readonly OldPavingLayerInput[];
-  /** What is to be sawn. Default: nothing. */
+  /** Saw cuts to make. Default: none. */
   readonly sawCuts?: SawCutsInput;
 }
 
@@ -57,7 +53,7 @@ const OPTIONS = shapeOf<OldPavingOptions>()({
   sawCuts: optional(sawCuts),
 });
 
-/** One layer of old paving, measured. */
+/** One layer of old paving, with its mass and volumes. */
 export interface OldPavingLayer {
   /** What it is made of. */
   readonly material: string;
@@ -79,7 +75,7 @@ export interface OldPavingLayer {
   readonly loose: StateVolume<'loose'>;
 }
 
-/** Old paving to take out, measured. */
+/** Old paving to break out, with its mass and volumes. */
 export interface RemovedPaving extends Worked {
   /** From the top down. */
   readonly layers: readonly OldPavingLayer[];
@@ -89,11 +85,11 @@ export interface RemovedPaving extends Worked {
   readonly mass: Mass;
   /** Volume broken out, in the bin, all layers together. */
   readonly loose: StateVolume<'loose'>;
-  /** Thickness of the layers together: what the saw has to go through. */
+  /** Thickness of all layers, which the saw has to cut. */
   readonly thickness: Length;
-  /** Saw cuts; null if nothing is to be sawn. */
+  /** Saw cuts; null if there are none. */
   readonly saw: SawCuts | null;
-  /** What to look for before you break it out. */
+  /** What to check before you break it out. */
   readonly notes: readonly string[];
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
@@ -102,7 +98,7 @@ export interface RemovedPaving extends Worked {
 /**
  * Mass and broken-out volume of old paving, one layer or several (asphalt over concrete), and the
  * length of saw cuts: `M = A t d`, `loose = M / loose density`. Layers of different materials are
- * listed apart: each goes in a load of its own.
+ * listed separately: each goes in its own load.
  *
  * @param options - see {@link OldPavingOptions}
  * @returns each layer and all together: volume in place, mass, loose volume; saw cuts; cautions
@@ -140,12 +136,12 @@ const weightsOf = (material: unknown) =>
     ? OLD_PAVING_WEIGHTS[material as OldPaving]
     : undefined;
 
-/** A material without published weights brings its own densities. */
+/** A material without published weights needs its own densities. */
 const checkWeights: Check<typeof OPTIONS> = (reader, _, path, raw) => {
   givenEntries(raw['layers'], LAYER, MOST_LAYERS).forEach((layer, index) => {
     if (layer === null || weightsOf(layer['material']) !== undefined) return;
     for (const name of ['inPlaceDensity', 'looseDensity'] as const) {
-      // its own reading says that it is missing
+      // reading the field already reports that it is missing
       if (layer[name] === undefined) {
         WEIGHT.read(reader, undefined, [...path, 'layers', index, name]);
       }
@@ -160,7 +156,7 @@ function measureLayer(layer: Values<typeof LAYER>): OldPavingLayer {
   const weight = (own: Density | undefined, row: 'inPlace' | 'loose'): Density => {
     if (own !== undefined || published === undefined) return own ?? DENSITY.most;
     sources.add(published[row].source);
-    return density(published[row].value, 'lb/yd3');
+    return referenceQuantity('density', published[row]);
   };
   const inPlaceDensity = weight(layer.inPlaceDensity, 'inPlace');
   const looseDensity = weight(layer.looseDensity, 'loose');
@@ -185,7 +181,7 @@ function notesFor(layers: readonly OldPavingLayer[]): string[] {
     'Reinforced slabs are heavier and slower to saw. Look for steel at the first cut.',
   ];
   if (materials.size > 1) {
-    notes.push(`Keep ${[...materials].join(' and ')} apart: mixed loads may be refused.`);
+    notes.push(`Keep ${[...materials].join(' and ')} apart. Mixed loads may be refused.`);
   }
   return notes;
 }
@@ -194,7 +190,7 @@ function layerSteps(layer: OldPavingLayer): Step[] {
   const source = layer.sources[0] ?? 'derived';
   return [
     {
-      title: `Old ${layer.material} to take out`,
+      title: `Old ${layer.material} to strip`,
       formula: 'M = A o d',
       given: [
         given('A', 'area', layer.area),

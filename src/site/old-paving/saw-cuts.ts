@@ -7,7 +7,7 @@ import { wholeNumberUp } from '../../units/format-quantity.js';
 import type { Area, Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 
-/** A rectangle to saw into pieces that can be lifted. */
+/** A rectangle to saw into liftable pieces. */
 export interface SawGridInput {
   /** Length of the rectangle [length], more than 0 and at most 10 km. */
   readonly along: LengthInput;
@@ -17,9 +17,9 @@ export interface SawGridInput {
   readonly maximumPiece: LengthInput;
 }
 
-/** What is to be sawn. */
+/** Saw cuts to make. */
 export interface SawCutsInput {
-  /** Cuts along edges where old paving stays [length each]. Default: none. */
+  /** Lengths of cuts along edges where old paving stays [length each]. Default: none. */
   readonly runs?: readonly LengthInput[];
   /** A rectangle to saw into pieces. Default: none. */
   readonly grid?: SawGridInput;
@@ -41,7 +41,7 @@ export const sawCuts: Field<Values<typeof CUTS>> = object(CUTS);
 
 /** Saw cuts through old paving. */
 export interface SawCuts {
-  /** All cuts together. */
+  /** Total length of cuts. */
   readonly length: Length;
   /** Cuts along edges. */
   readonly runs: Length;
@@ -49,11 +49,11 @@ export interface SawCuts {
   readonly grid: Length;
   /** Pieces that the grid makes; 1 without a grid. */
   readonly pieces: number;
-  /** Length times thickness: what wears the blade. */
+  /** Length times thickness, for the wear of the blade. */
   readonly face: Area;
 }
 
-/** Saw cuts through paving of a thickness. Internal. */
+/** Saw cuts through old paving. Internal. */
 export function measureCuts({ runs, grid }: Values<typeof CUTS>, thickness: Length): SawCuts {
   const along = sum([NO_LENGTH, ...runs]);
   const { cuts, pieces } = grid === undefined ? NO_GRID : measureGrid(grid);

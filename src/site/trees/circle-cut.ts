@@ -2,9 +2,9 @@ import { Decimal40, type Decimal } from '../../units/decimal.js';
 import { PI } from '../../units/pi.js';
 
 /**
- * Share of a circle beyond a straight line: `(acos(x) - x sqrt(1 - x^2)) / pi` with x the distance of
- * the line from the centre over the radius, negative where the centre lies beyond the line. 0 to 1,
- * to some 38 digits. Internal.
+ * Share of a circle beyond a straight line: `(acos(x) - x sqrt(1 - x^2)) / pi` with x the distance
+ * of the line from the centre over the radius, negative if the centre lies beyond the line. 0 to 1,
+ * good to about 38 digits. Internal.
  */
 export function shareBeyond(x: Decimal): Decimal {
   if (x.gte(1)) return new Decimal40(0);

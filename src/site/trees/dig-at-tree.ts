@@ -2,7 +2,7 @@ import type { Decimal } from '../../units/decimal.js';
 import type { Length } from '../../units/quantity.js';
 import type { StepInput } from '../../working.js';
 
-/** What a dig beside a tree does to its root zone. Internal. */
+/** A dig beside a tree. Internal. */
 export interface DigAtTree {
   /** Distance to the trunk, and part of a root zone of a radius that is in the dig, 0 to 1. */
   readonly cut: (radius: Length) => { readonly distance: Length; readonly share: Decimal };

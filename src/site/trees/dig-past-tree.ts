@@ -5,7 +5,7 @@ import { given } from '../../working.js';
 import { shareBeyond } from './circle-cut.js';
 import type { DigAtTree } from './dig-at-tree.js';
 
-/** A straight dig past a tree: from its near edge to its far edge, or on past the zone. Internal. */
+/** A straight dig past a tree, from its near edge to its far edge or past the zone. Internal. */
 export function digPastTree(near: Length, far: Length | undefined): DigAtTree {
   return {
     cut: (radius) => {
@@ -22,7 +22,7 @@ export function digPastTree(near: Length, far: Length | undefined): DigAtTree {
   };
 }
 
-/** From the trunk to the nearest edge; none where the dig runs under the trunk. */
+/** Distance from the trunk to the nearest edge; none if the dig runs under the trunk. */
 function distanceTo(near: Length, far: Length | undefined): Length {
   if (!near.isNegative()) return near;
   return far?.isNegative() === true ? far.negated() : NO_LENGTH;

@@ -41,10 +41,13 @@ export function drawnDigAtTree(dig: Outline, trunk: PlanPoint): DigAtTree {
   };
 }
 
-/** The rings of a dig as seen from the trunk, the outer one first. */
+/** The rings of a dig relative to the trunk, the outer one first. */
 type SeenRings = readonly (readonly Vector[])[];
 
-/** Share of the circle in the dig, rounded to 1e-12, where the floats end: beyond the zone zero. */
+/**
+ * Share of the circle in the dig, rounded to 1e-12, the accuracy of the floats; 0 if the dig is
+ * outside the zone.
+ */
 function shareInDig(seen: SeenRings, radius: number): number {
   const [outer = 0, ...holes] = seen.map((ring) => circleInRing(floatsOf(ring), radius));
   const area = holes.reduce((rest, hole) => rest - hole, outer);
@@ -53,7 +56,7 @@ function shareInDig(seen: SeenRings, radius: number): number {
 
 const TRUNK: Vector = Object.freeze({ x: ZERO_RATIO, y: ZERO_RATIO });
 
-/** From the middle of the trunk to the dig; zero where the dig runs under it. */
+/** Distance from the middle of the trunk to the dig; 0 if the dig runs under it. */
 function distanceToDig(seen: SeenRings): Length {
   const [outer = [], ...holes] = seen;
   const isUnder = contains(outer, TRUNK) && !holes.some((hole) => contains(hole, TRUNK));
@@ -62,7 +65,7 @@ function distanceToDig(seen: SeenRings): Length {
   return fromSI('length', distanceToEdge(a, b));
 }
 
-/** The nearest edge is looked for in floats; how far it is, is then worked out exactly. */
+/** Floats find the nearest edge; its distance is then worked out exactly. */
 function nearestEdge(seen: SeenRings): { readonly a: Vector; readonly b: Vector } {
   let nearest = { a: TRUNK, b: TRUNK, distance: Infinity };
   for (const ring of seen) {
@@ -81,7 +84,10 @@ function floatDistance(a: Vector, b: Vector): number {
   return Math.hypot(ax + share * dx, ay + share * dy);
 }
 
-/** From the origin to an edge: to its line where the foot lies on the edge, else to its nearer end. */
+/**
+ * Distance from the origin to an edge: to its line if the foot is on the edge, else to its nearer
+ * end.
+ */
 function distanceToEdge(a: Vector, b: Vector): Ratio {
   const along = minus(b, a);
   if (signOfRatio(dot(a, along)) >= 0) return norm(a);

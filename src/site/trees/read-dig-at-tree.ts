@@ -18,7 +18,7 @@ export type DigAtTreeInput = DigPastTreeInput | DrawnDigAtTreeInput;
 export interface DigPastTreeInput {
   /** Near edge of the dig [length], up to 10 km either way; negative if it is beyond the trunk. */
   readonly near: LengthInput;
-  /** Far edge, beyond `near` [length]. Default: the dig goes on past the zone. */
+  /** Far edge, beyond `near` [length]. Default: the dig extends past the zone. */
   readonly far?: LengthInput;
 }
 
@@ -46,7 +46,7 @@ const checkDig: Check<typeof DIG> = (reader, { near, far, outline, trunk }, path
   const other = form === 'near' ? 'outline' : 'near';
   const stray = GOES_WITH[other];
   if (raw[stray] !== undefined) {
-    const message = `goes with ${other}, and the dig is given by ${form}. Leave one of them out`;
+    const message = `belongs to ${other}, and the dig is given by ${form}. Leave one of them out`;
     reader.fail('CONFLICTING_FIELDS', [...path, stray], message);
   }
   if (form === 'outline' && raw['trunk'] === undefined) {
@@ -64,7 +64,7 @@ const checkDig: Check<typeof DIG> = (reader, { near, far, outline, trunk }, path
 /** A dig beside a tree. Internal. */
 export const digAtTree: Field<Values<typeof DIG>> = object(DIG, checkDig);
 
-/** What a dig that has been read does to a root zone. Internal. */
+/** The cut of a dig that has been read. Internal. */
 export function digFrom({ near, far, outline, trunk }: Values<typeof DIG>): DigAtTree {
   return outline === undefined || trunk === undefined
     ? digPastTree(near ?? NO_LENGTH, far)

@@ -4,33 +4,33 @@ import type { Area, Length } from '../../units/quantity.js';
 import { given, type Step } from '../../working.js';
 import type { DigAtTree } from './dig-at-tree.js';
 
-/** A mark that a published source draws. */
+/** A published limit for cuts near a tree. */
 export interface RootCutMark {
   /** `share`: a quarter of the zone. `diameters`: three trunk diameters. */
   readonly id: 'share' | 'diameters';
-  /** True if the dig cuts more, or comes closer. */
+  /** True if the dig cuts more or comes closer. */
   readonly isReached: boolean;
-  /** What the mark is and how well it is founded. */
+  /** The limit in words, and its basis. */
   readonly text: string;
   /** Where it is printed. */
   readonly source: SourceId;
 }
 
-/** What a dig cuts of a root zone. */
+/** The cut of a dig in a root zone. */
 export interface RootCut {
-  /** Of the zone within the dig. */
+  /** Area of the zone within the dig. */
   readonly area: Area;
-  /** Part of the zone, 0 to 1. */
+  /** Share of the zone, 0 to 1. */
   readonly share: number;
-  /** From the middle of the trunk to the dig; zero if the dig runs under it. */
+  /** Distance from the middle of the trunk to the dig; 0 if the dig runs under it. */
   readonly distance: Length;
-  /** The distance over the trunk diameter. */
+  /** Distance over trunk diameter. */
   readonly diameters: number;
-  /** The published marks, reached or not. */
+  /** The published limits, and whether the dig reaches them. */
   readonly marks: readonly RootCutMark[];
 }
 
-/** What a dig cuts of a root zone, and the marks it reaches. Internal. */
+/** The cut of a dig in a root zone, and the limits it reaches. Internal. */
 export function rootCut(
   dig: DigAtTree,
   tree: { readonly radius: Length; readonly area: Area; readonly trunk: Length },
@@ -47,7 +47,7 @@ export function rootCut(
       {
         id: 'share',
         isReached: share.gt(ROOT_CUT_MARKS.share.value),
-        text: 'More than a quarter of the root zone would be disturbed. The published quarter is of the roots inside the drip line: taking it of this circle is common practice.',
+        text: 'More than a quarter of the root zone would be disturbed. The published quarter applies to the roots inside the drip line. Applying it to this circle is common practice.',
         source: ROOT_CUT_MARKS.share.source,
       },
       {

@@ -11,15 +11,15 @@ import { given, withWorking, type Step, type Worked } from '../../working.js';
 import { digAtTree, digFrom, type DigAtTreeInput } from './read-dig-at-tree.js';
 import { rootCut, rootCutStep, type RootCut } from './root-cut.js';
 
-/** The rule of the ordinance where the tree stands. */
+/** The rule of the local ordinance. */
 export interface RootZoneRuleInput {
   /** Radius over trunk diameter, 1 to 40: 12 is one foot of radius to an inch of trunk. No default. */
   readonly radiusPerDiameter: number | string;
-  /** The zone is never smaller than this radius [length], more than 0 and at most 100 m. Optional. */
+  /** Minimum radius of the zone [length], more than 0 and at most 100 m. Optional. */
   readonly minimumRadius?: LengthInput;
 }
 
-/** A tree, the rule for its root zone, and a dig beside it. */
+/** A tree, the rule for its root zone, and a dig near it. */
 export interface RootZoneOptions {
   /**
    * Trunk diameter at 4.5 ft (1.4 m) above ground [length], more than 0 and at most 20 m. Count several
@@ -45,13 +45,13 @@ const OPTIONS = shapeOf<RootZoneOptions>()({
 
 /** The root zone of a tree. */
 export interface RootZone extends Worked {
-  /** Of the zone, from the middle of the trunk. */
+  /** Radius of the zone, from the middle of the trunk. */
   readonly radius: Length;
-  /** Of the zone. */
+  /** Area of the zone. */
   readonly area: Area;
-  /** Three trunk diameters: no straight trench closer than this, by one study. */
+  /** Three trunk diameters: by one study, no straight trench closer than this. */
   readonly closestTrench: Length;
-  /** What the dig cuts; null if no dig is given. */
+  /** The cut of the dig; null if no dig is given. */
   readonly cut: RootCut | null;
   /** What to do next. */
   readonly note: string;
@@ -63,11 +63,11 @@ export interface RootZone extends Worked {
 
 /**
  * Root zone of a tree and the share of it that a dig cuts: `R = k D`; a line at distance d cuts
- * `A = R^2 acos(d / R) - d sqrt(R^2 - d^2)`, a strip the difference of its two edges, a drawn dig the
- * part of the circle that is in its outline. The cut is compared with two published marks: a quarter
- * of the zone, and three trunk diameters. Angles are taken to 40 digits; the share that a drawn dig
- * cuts is worked out in floats (good to 1e-12), with arcs of its outline taken as chords that leave
- * them by less than 1/300 000 of their radius. The rest is exact.
+ * `A = R^2 acos(d / R) - d sqrt(R^2 - d^2)`, a strip the difference of its two edges, a drawn dig
+ * the part of the circle that is in its outline. The cut is compared with two published limits: a
+ * quarter of the zone, and three trunk diameters. Angles are taken to 40 digits; the share that a
+ * drawn dig cuts is worked out in floats (good to 1e-12), with arcs of its outline as chords,
+ * within 1/300 000 of their radius. The rest is exact.
  *
  * @param options - see {@link RootZoneOptions}
  * @returns radius, area, what the dig cuts with the marks it reaches, what to do; cautions
@@ -149,6 +149,6 @@ function noteFor(cut: RootCut | null): string {
 
 const NOTES: readonly string[] = Object.freeze([
   'Ordinances differ in the factor, the minimum radius and the way stems are counted. Use the one that applies.',
-  'Keep stockpiles, machines and spoil off the root zone. Compacted soil kills roots as cutting does.',
-  'The marks are published rules of thumb, no guarantee that a tree stands or lives.',
+  'Keep stockpiles, machines and spoil off the root zone. Compacted soil kills roots just as cutting does.',
+  'The limits are published rules of thumb. They do not guarantee that a tree stays up or lives.',
 ]);

@@ -16,25 +16,25 @@ import { stripsAlong, zoneArea, type Strip } from '../../geometry/ring/zone-area
 export interface LineZone {
   /** The line. */
   readonly id: string;
-  /** Of the zone within the dig; zero if it does not reach into it. */
+  /** Area of the zone within the dig; 0 if it does not reach the dig. */
   readonly area: Area;
-  /** What this zone adds to those of the lines before it. */
+  /** Area that this zone adds to those of the lines before it. */
   readonly added: Area;
 }
 
-/** Digging by hand across marked lines, in a drawn dig. */
+/** Hand digging across marked lines in a drawn dig. */
 export interface DrawnHandDig extends Worked {
   /** The zone of each line, in the order given. */
   readonly zones: readonly LineZone[];
-  /** Of all zones together, each spot counted once. */
+  /** Area of all zones together, overlaps counted once. */
   readonly area: Area;
-  /** Of the whole dig, less its holes. */
+  /** Area of the whole dig, less its holes. */
   readonly digArea: Area;
-  /** Part of the dig to dig by hand, 0 to 1. */
+  /** Share of the dig to hand dig, 0 to 1. */
   readonly share: number;
-  /** To dig by hand, in place (bank). */
+  /** Volume to hand dig, in place (bank). */
   readonly volume: Volume;
-  /** At the rate given; null if none is given. */
+  /** Time at the rate given; null if no rate is given. */
   readonly time: Time | null;
   /** How to dig in a zone. */
   readonly notes: readonly string[];
@@ -91,6 +91,6 @@ function measureZones(outline: Outline, lines: readonly MarkedLine[]): LineZone[
   });
 }
 
-/** Back into the ledger, without what is below the accuracy of the floats; no negative zero. */
+/** Floats back into exact values, rounded to the accuracy of the floats; no negative zero. */
 const toArea = (squareMetres: number): Area =>
   fromNumber(Math.round(squareMetres * 1e10) / 1e10 + 0, 'm2');

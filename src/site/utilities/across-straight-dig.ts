@@ -7,7 +7,7 @@ import { given, withWorking, type Step, type Worked } from '../../working.js';
 import { HAND_DIG_NOTES } from './hand-dig-notes.js';
 import { reachOf, type MarkedLine } from './marked-line.js';
 
-/** Ground to dig by hand: zones that overlap or touch are one. */
+/** Ground to hand dig: zones that overlap or touch count as one. */
 export interface HandDigZone {
   /** Lines in the zone, from the lowest offset to the highest. */
   readonly lines: readonly string[];
@@ -15,25 +15,25 @@ export interface HandDigZone {
   readonly from: Length;
   /** Offset of its far side. */
   readonly to: Length;
-  /** Across the lines. */
+  /** Width across the lines. */
   readonly width: Length;
-  /** Of the zone within the dig. */
+  /** Area of the zone within the dig. */
   readonly area: Area;
-  /** To dig by hand, in place (bank). */
+  /** Volume to hand dig, in place (bank). */
   readonly volume: Volume;
 }
 
-/** Digging by hand across marked lines, in a straight dig. */
+/** Hand digging across marked lines in a straight dig. */
 export interface HandDig extends Worked {
-  /** The zones, those that touch as one. */
+  /** The zones; those that touch count as one. */
   readonly zones: readonly HandDigZone[];
   /** Length of each zone along the lines, from one side of the dig to the other. */
   readonly along: Length;
-  /** Of all zones together. */
+  /** Area of all zones together. */
   readonly area: Area;
-  /** To dig by hand, in place (bank). */
+  /** Volume to hand dig, in place (bank). */
   readonly volume: Volume;
-  /** At the rate given; null if none is given. */
+  /** Time at the rate given; null if no rate is given. */
   readonly time: Time | null;
   /** How to dig in a zone. */
   readonly notes: readonly string[];
@@ -104,7 +104,7 @@ function zoneOf(line: MarkedLine): Zone {
   return { lines: [id], from: offset.minus(reach), to: offset.plus(reach) };
 }
 
-/** The union of zones: those that overlap or touch become one. */
+/** Joins zones that overlap or touch. */
 function mergeZones(zones: readonly Zone[]): Zone[] {
   const merged: Zone[] = [];
   for (const zone of [...zones].sort((a, b) => a.from.compare(b.from))) {

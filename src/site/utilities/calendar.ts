@@ -29,8 +29,8 @@ const leapDays = (year: number): number => {
 };
 
 /**
- * The number of a day, counted from 1 January of the year 1, which was a Monday: pure arithmetic,
- * no clock and no time zone. Internal.
+ * The number of a day, counted from 1 January of the year 1, a Monday. No clock or time zone.
+ * Internal.
  */
 function dayNumber(year: number, month: number, day: number): number {
   const afterLeapDay = month > 2 && isLeap(year) ? 1 : 0;

@@ -16,30 +16,34 @@ import { checkOffsets, checkPaths, markedLines, type MarkedLineInput } from './m
 
 /** A dig and the marked lines that cross it. */
 export interface HandDigOptions {
-  /** Whole width of a straight dig [length], more than 0 and at most 10 km. This, or `outline`. */
+  /**
+   * Full width of a straight dig [length], more than 0 and at most 10 km. Give this or `outline`.
+   */
   readonly digWidth?: LengthInput;
-  /** Between the lines and a straight dig [angle], 5 to 175 degrees. Needed with `digWidth`. */
+  /**
+   * Angle between the lines and a straight dig [angle], 5 to 175 degrees. Needed with `digWidth`.
+   */
   readonly crossingAngle?: AngleInput;
   /**
-   * Outline of the whole dig, extension included, as `outlineArea` takes it, with arcs and holes. This,
-   * or `digWidth`.
+   * Outline of the whole dig, extension included, as `outlineArea` takes it, with arcs and holes.
+   * Give this or `digWidth`.
    */
   readonly outline?: OutlineInput;
   /** Depth of the dig [length], more than 0 and at most 50 m. */
   readonly depth: LengthInput;
   /** Marked lines: 1 to 50 across a straight dig, 1 to 20 across a drawn one. */
   readonly lines: readonly MarkedLineInput[];
-  /** Volume dug by hand over time [flow]. Default: no time. */
+  /** Rate of hand digging [flow]. Default: no time is returned. */
   readonly rate?: FlowInput;
 }
 
-/** What makes a dig a drawn one. */
+/** A drawn dig. */
 export interface WithOutline {
   /** Outline of the whole dig, extension included. */
   readonly outline: OutlineInput;
 }
 
-/** What makes a dig a straight one. */
+/** A straight dig. */
 export interface WithoutOutline {
   /** Not given: the dig is straight. */
   readonly outline?: undefined;
@@ -47,7 +51,7 @@ export interface WithoutOutline {
 
 const FLATTEST = angle('5 deg');
 
-/** An angle that is not so flat that a line runs along the dig. */
+/** A crossing angle, not so flat that a line runs along the dig. */
 const crossing: Field<Angle> = custom((reader, value, path) => {
   const before = reader.faults();
   const read = reader.quantity('angle', value, path, CROSSING);
@@ -69,17 +73,19 @@ const OPTIONS = shapeOf<HandDigOptions>()({
 });
 
 /**
- * Soil to dig by hand where marked lines cross a dig. A zone reaches `w / 2 + T` to each side of the
- * middle of its line; where zones overlap, the ground is counted once. The dig is the whole dig, with
- * the base extended past the edge, not the paving alone.
+ *
+ * Soil to hand dig where marked lines cross a dig. A zone reaches `w / 2 + T` to each side of the
+ * middle of its line. Overlapping zones are counted once. The dig is the whole dig, with the base
+ * extended past the edge, not the paving alone.
  *
  * Straight dig, parallel lines: zone `W = w + 2 T`, length in the dig `L = dig width / sin(angle)`,
- * `V = W L depth`. Exact, but for the sine, which is taken to 40 digits.
+ * `V = W L depth`. Exact except for the sine, which is taken to 40 digits.
  *
- * Drawn dig, lines at any angle: area of the union of the zones within the outline, times the depth.
- * A zone reaches as far past the ends and bends of its line (square, a little more than the round
- * end). Holes are left out. Worked out in floats and rounded to 1e-10 m2 (a dig of 100 m or more is
- * not known better); arcs are taken as chords that leave them by less than 1/300 000 of the radius.
+ * Drawn dig, lines at any angle: area of the union of the zones within the outline, times the
+ * depth. A zone reaches the same distance past the ends and bends of its line (square, slightly
+ * more than a round end). Holes are left out. The area is worked out in floats and rounded to 1e-10
+ * m2, their accuracy for a dig of 100 m or more. Arcs become chords, within 1/300 000 of the
+ * radius.
  *
  * @param options - see {@link HandDigOptions}
  * @returns zones, area, bank volume, time; for a drawn dig the share of the dig as well; cautions
@@ -133,7 +139,7 @@ const checkForm: Check<typeof OPTIONS> = (reader, values, path, raw) => {
   }
   if (form !== 'digWidth' || raw['outline'] !== undefined) return;
   checkOffsets(reader, lines);
-  // its own reading says that it is missing
+  // reading the field already reports that it is missing
   if (isLeftOut(values, 'crossingAngle') && raw['crossingAngle'] === undefined) {
     crossing.read(reader, undefined, [...path, 'crossingAngle']);
   }

@@ -3,7 +3,7 @@ import { MARK_DAYS, NOTICE_DAYS } from '../../input/ranges.js';
 import { shapeOf, type Check, type Field, type Values } from '../../input/shape.js';
 import { readDay, WEEKDAYS, weekdayOf, type Weekday } from './calendar.js';
 
-/** How long locate marks hold. */
+/** How long locate marks are valid. */
 export interface MarkValidity {
   /** The last day is this many days after the day counted from, 1 to 400. */
   readonly days: number;
@@ -13,11 +13,11 @@ export interface MarkValidity {
   readonly from: 'request' | 'start';
 }
 
-/** How the law counts where the dig is. Nothing in it has a default. */
+/** The rule of the law where the dig is. No field has a default. */
 export interface LocateRule {
   /** Working days of notice, 1 to 60. */
   readonly workingDays: number;
-  /** True if the day of the request is the first of them, when it is a working day. */
+  /** True if the day of the request counts as the first of them (if it is a working day). */
   readonly requestDayCounts: boolean;
   /** Whether digging may start on the last day of notice, or on the working day after it. */
   readonly start: 'last-day-of-notice' | 'working-day-after';
@@ -25,7 +25,7 @@ export interface LocateRule {
   readonly weekend: readonly Weekday[];
   /** Dates `YYYY-MM-DD` that are not working days. May be empty. */
   readonly holidays: readonly string[];
-  /** How long the marks hold. */
+  /** How long the marks are valid. */
   readonly validity: MarkValidity;
 }
 
@@ -49,16 +49,20 @@ const RULE = shapeOf<LocateRule>()({
 
 const checkWeekend: Check<typeof RULE> = (reader, { weekend = [] }, path) => {
   if (new Set(weekend).size < WEEKDAYS.length) return;
-  reader.fail('OUT_OF_RANGE', [...path, 'weekend'], 'no working day is left in the week');
+  reader.fail(
+    'OUT_OF_RANGE',
+    [...path, 'weekend'],
+    'all seven days are weekend, so no working day is left. Remove at least one',
+  );
 };
 
-/** How the law counts. Internal. */
+/** A locate rule. Internal. */
 export const locateRule: Field<ReadRule> = object(RULE, checkWeekend);
 
 /** A rule that has been read. Internal. */
 export type ReadRule = Values<typeof RULE>;
 
-/** The next so many working days after a day, the day itself among them if it counts. Internal. */
+/** The next working days after a day, that day included if it counts. Internal. */
 export function workingDays(
   from: number,
   days: number,

@@ -11,13 +11,13 @@ import {
   type ReadRule,
 } from './locate-rule.js';
 
-/** A locate request and the law that counts its days. */
+/** A locate request, and the rule that counts its days. */
 export interface LocateWindowOptions {
   /** Date of the locate request, `YYYY-MM-DD`, 1900 to 2999. */
   readonly request: string;
-  /** How the law counts where the dig is. */
+  /** The rule of the law where the dig is. */
   readonly rule: LocateRule;
-  /** A date to judge, `YYYY-MM-DD`. Default: none is judged. */
+  /** A date to check, `YYYY-MM-DD`. Default: none. */
   readonly today?: string;
 }
 
@@ -27,7 +27,7 @@ const OPTIONS = shapeOf<LocateWindowOptions>()({
   today: optional(dayField),
 });
 
-/** When marked ground may be dug. */
+/** The days on which marked ground may be dug. */
 export interface LocateWindow extends Worked {
   /** Days of notice, each a date. */
   readonly notice: readonly string[];
@@ -35,13 +35,13 @@ export interface LocateWindow extends Worked {
   readonly earliest: string;
   /** Its day of the week. */
   readonly earliestWeekday: Weekday;
-  /** Last day on which the marks hold. */
+  /** Last day on which the marks are valid. */
   readonly expires: string;
-  /** Whether the day to judge is before the window, in it or after it; null if no day is given. */
+  /** Whether the day to check is before, in or after the window; null if no day is given. */
   readonly status: 'wait' | 'open' | 'expired' | null;
-  /** Calendar days from the day to judge to the last day, both counted; null if no day is given. */
+  /** Calendar days from the day to check to the last day, both counted; null if no day is given. */
   readonly daysLeft: number | null;
-  /** What to do on the day to judge; null if no day is given. */
+  /** What to do on the day to check; null if no day is given. */
   readonly note: string | null;
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
@@ -49,8 +49,8 @@ export interface LocateWindow extends Worked {
 
 /**
  * The days on which a located dig may be opened, counted as your law counts: working days of notice
- * after the request, weekends and holidays left out, and the life of the marks. Pure calendar
- * arithmetic: dates are text, there is no clock and no time zone.
+ * after the request, weekends and holidays left out, and the life of the marks. Calendar arithmetic
+ * only: dates are text, without clock or time zone.
  *
  * @param options - see {@link LocateWindowOptions}
  * @returns the days counted, first and last day, where the day to judge is, what to do
@@ -115,8 +115,8 @@ function noteText(status: 'wait' | 'open' | 'expired', earliest: string, expires
     case 'wait':
       return `Do not dig before ${earliest}, and not before every owner has answered.`;
     case 'expired':
-      return `The marks ran out on ${expires}. Do not dig. Renew the request.`;
+      return `The marks expired on ${expires}. Do not dig. Renew the request.`;
     default:
-      return `The notice has run. Dig only where every owner has answered and the marks still show. Renew before ${expires}.`;
+      return `The notice period is over. Dig only if every owner has answered and the marks still show. Renew before ${expires}.`;
   }
 }

@@ -11,7 +11,7 @@ import type { Length } from '../../units/quantity.js';
 import { between, isZero, type PlanPoint } from '../../units/vector.js';
 import { placeField, refuseFarPlace, type PlaceInput } from '../drawn-dig.js';
 
-/** A marked line that crosses a dig. */
+/** A marked line across a dig. */
 export interface MarkedLineInput {
   /** What the crew calls it. Each id once in a dig. */
   readonly id: string;
@@ -23,8 +23,8 @@ export interface MarkedLineInput {
    */
   readonly tolerance: LengthInput;
   /**
-   * For a straight dig: middle of the line, square to it, from any mark [length], up to 10 km either
-   * way. Needed if there are several lines.
+   * For a straight dig: offset of the middle of the line, square to it, from any mark [length], up
+   * to 10 km either way. Needed if there are several lines.
    */
   readonly offset?: LengthInput;
   /**
@@ -62,28 +62,31 @@ export const markedLines: Field<readonly MarkedLine[]> = list(object(LINE), {
 export const reachOf = ({ width, tolerance }: MarkedLine): Length =>
   tolerance.plus(width.dividedBy(2));
 
-/** The lines of a call: as they were given, and what could be read of them. Internal. */
+/** The lines as given, and as far as they could be read. Internal. */
 export interface GivenLines {
   readonly value: unknown;
   readonly read: readonly MarkedLine[] | undefined;
   readonly path: FieldPath;
 }
 
-/** Lines across a straight dig have an offset, unless there is one alone, and no path. Internal. */
+/**
+ * Lines across a straight dig need an offset, unless there is only one, and have no path. Internal.
+ */
 export function checkOffsets(reader: Reader, { value, path }: GivenLines): void {
   const lines = givenEntries(value, LINE, MOST_LINES);
   lines.forEach((line, index) => {
     if (line?.['path'] !== undefined) {
-      const message = 'a straight dig has no plan. Give offset, or draw the dig as outline';
+      const message =
+        'a straight dig has no plan, so lines have no path. Give offset, or draw the dig as outline';
       reader.fail('CONFLICTING_FIELDS', [...path, index, 'path'], message);
     }
     if (line === null || line['offset'] !== undefined || lines.length === 1) return;
-    // its own reading says that it is missing
+    // reading the field already reports that it is missing
     OFFSET.read(reader, undefined, [...path, index, 'offset']);
   });
 }
 
-/** Lines across a drawn dig have a path near it, each point apart from the next. Internal. */
+/** Lines across a drawn dig have a path near it, with no repeated point. Internal. */
 export function checkPaths(
   reader: Reader,
   { value, read = [], path }: GivenLines,
@@ -91,14 +94,14 @@ export function checkPaths(
 ): void {
   const lines = givenEntries(value, LINE, MOST_LINES);
   if (lines.length > MOST_DRAWN) {
-    const message = `${lines.length} lines, no more than ${MOST_DRAWN} are taken across a drawn dig`;
+    const message = `${lines.length} lines are more than the limit of ${MOST_DRAWN} for a drawn dig`;
     reader.fail('TOO_MANY', path, message, { most: MOST_DRAWN, got: lines.length });
   }
   lines.forEach((line, index) => {
     if (line === null) return;
     if (line['path'] === undefined) PATH.read(reader, undefined, [...path, index, 'path']);
     if (line['offset'] === undefined) return;
-    const message = 'a drawn dig has no offsets. Give the path of the line alone';
+    const message = 'a drawn dig has no offsets. Give only the path of the line';
     reader.fail('CONFLICTING_FIELDS', [...path, index, 'offset'], message);
   });
   read.forEach((line, index) => {

@@ -9,7 +9,7 @@ import { NO_LENGTH } from '../../units/zero.js';
 import { verdictOf, type Verdict } from '../../verdict.js';
 import { given, withWorking, type Worked } from '../../working.js';
 
-/** A line in a test hole and the dig that comes near it. Measure depths from one surface. */
+/** A line in a test hole, and the dig near it. Measure both depths from one surface. */
 export interface UtilityCoverOptions {
   /**
    * Depth of the top of the line, measured in a test hole [length], 0 to 50 m. Never a usual or a marked
@@ -20,7 +20,7 @@ export interface UtilityCoverOptions {
   readonly dig: LengthInput;
   /** Minimum cover that the owner of the line requires [length], 0 to 50 m. No default. */
   readonly minimumCover: LengthInput;
-  /** How far off the depth may be, either way [length], 0 to 10 m. Default: 0. */
+  /** Uncertainty of the depth, either way [length], 0 to 10 m. Default: 0. */
   readonly uncertainty?: LengthInput;
 }
 
@@ -31,10 +31,10 @@ const OPTIONS = shapeOf<UtilityCoverOptions>()({
   uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
 });
 
-/** What the depth of a line means for the dig. No code says that digging on is harmless. */
+/** What the depth of a line means for the dig. No code means that it is safe to dig on. */
 export type CoverCode = 'line-in-dig' | 'less-than-minimum' | 'unclear' | 'minimum-kept';
 
-/** One sentence in both systems of units. */
+/** One sentence in both unit systems. */
 export interface CoverNote {
   /** With inches. */
   readonly us: string;
@@ -42,7 +42,7 @@ export interface CoverNote {
   readonly metric: string;
 }
 
-/** Ground left over a line. */
+/** Cover over a line. */
 export interface UtilityCover extends Worked {
   /** Top of the line less depth of dig; negative if the line is in the dig. */
   readonly cover: Length;
@@ -59,8 +59,8 @@ export interface UtilityCover extends Worked {
 }
 
 /**
- * Cover left over a line that was uncovered in a test hole: `cover = depth of its top - depth of dig`,
- * against the minimum cover that its owner requires.
+ * Cover left over a line that was exposed in a test hole:
+ * `cover = depth of its top - depth of dig`, against the minimum cover that its owner requires.
  *
  * @param options - see {@link UtilityCoverOptions}
  * @returns cover [length], verdict, what to do next, cautions
@@ -118,17 +118,17 @@ function noteText(
 ): string {
   switch (code) {
     case 'line-in-dig':
-      return `Stop. The line reaches ${text(cover.abs())} into the dig. Dig no deeper here. Call the utility owner, and change the levels or have the line moved.`;
+      return `Stop. The line reaches ${text(cover.abs())} into the dig. Do not dig deeper here. Call the utility owner, and change the levels or have the line moved.`;
     case 'less-than-minimum':
-      return `Only ${text(cover)} would be left over the line, and its owner requires ${text(least)}. Stop above it and call the utility owner before you go deeper.`;
+      return `Only ${text(cover)} of cover is left over the line, and its owner requires ${text(least)}. Stop above it and call the utility owner before you dig deeper.`;
     case 'unclear':
-      return `About ${text(cover)} would be left over the line, too close to the ${text(least)} that its owner requires. Measure again in a test hole.`;
+      return `About ${text(cover)} of cover is left over the line, too close to the ${text(least)} that its owner requires. Measure again in a test hole.`;
     default:
-      return `${text(cover)} left over the line at the test hole. Go on with hand tools in the zone, and open another test hole at each change of direction.`;
+      return `${text(cover)} of cover is left over the line at the test hole. Use hand tools in the zone, and open another test hole at each change of direction.`;
   }
 }
 
 const NOTES: readonly string[] = Object.freeze([
-  'The depth is right at the test hole only: lines rise and fall between holes. Open one at each crossing.',
-  'Plates and trucks press on what is under them. Ask the utility owner before you compact over the line.',
+  'The depth is right only at the test hole, because lines rise and fall between holes. Open one at each crossing.',
+  'Plates and trucks load the line below them. Ask the utility owner before you compact over the line.',
 ]);

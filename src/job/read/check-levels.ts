@@ -4,7 +4,7 @@ import { isLeftOut } from '../../input/shape.js';
 import { shown } from '../../input/shown.js';
 import type { Length } from '../../units/quantity.js';
 import type { PlanPoint } from '../../units/vector.js';
-import type { PartJob, PartPavement } from './cross-checks.js';
+import type { PartJob, PartPavement } from './part-job.js';
 import { areFarApart, farApart } from './far-apart.js';
 import { areCorners } from './four-corners.js';
 
@@ -12,7 +12,7 @@ type PartGrade = NonNullable<PartPavement['grade']>;
 type PartLevel = NonNullable<NonNullable<PartGrade['levels']>[number]>;
 type Known = Pick<PartLevel, 'elevation' | 'levelled'>;
 
-/** Faults in fixed levels, level book and instrument that only the whole job shows. Internal. */
+/** Checks fixed levels, level book and instrument against the rest of the job. Internal. */
 export function checkLevels(reader: Reader, job: PartJob): void {
   const { levelBook, levelling } = job;
   if (levelBook?.allowable !== undefined && levelBook.rule !== undefined) {
@@ -24,7 +24,7 @@ export function checkLevels(reader: Reader, job: PartJob): void {
   job.pavements?.forEach((pavement, index) => {
     if (pavement === undefined) return;
     if (pavement.finishedLevels !== undefined && isLeftOut(job, 'existingLevels')) {
-      const message = 'missing. Finished levels are compared with the existing ones';
+      const message = 'missing. Give the existing levels: finished levels are compared with them';
       reader.fail('REQUIRED', ['existingLevels'], message);
     }
     checkGrade(reader, job, { pavement, index });
@@ -35,16 +35,23 @@ export function checkLevels(reader: Reader, job: PartJob): void {
 const conflict = (reader: Reader, path: FieldPath, message: string): void =>
   reader.fail('CONFLICTING_FIELDS', path, message);
 
-/** A stake gives no level of its own where the pavement has a grade through fixed levels. */
-function checkFinishes(reader: Reader, { pavements = [], stringLines = [] }: PartJob): void {
+/** Refuses a level at a stake if the pavement has a grade through fixed levels. */
+function checkFinishes(
+  reader: Reader,
+  { pavements = [], stringLines = [], stakes = [] }: PartJob,
+): void {
   const laid = new Set(pavements.filter((one) => one?.grade !== undefined).map((one) => one?.id));
-  stringLines.forEach((line, index) => {
-    if (line?.pavement === undefined || !laid.has(line.pavement)) return;
-    line.stakes?.forEach((stake, k) => {
-      if (stake?.finish === undefined) return;
-      const message = `${shown(line.pavement)} has a grade through fixed levels already. Remove one of them`;
-      conflict(reader, ['stringLines', index, 'stakes', k, 'finish'], message);
-    });
+  const served = new Map(
+    stringLines
+      .filter((line) => line?.pavement !== undefined && laid.has(line.pavement))
+      .flatMap((line) => line?.stakes?.map((id) => [id, line.pavement] as const) ?? []),
+  );
+  stakes.forEach((stake, index) => {
+    if (stake?.finish === undefined) return;
+    const pavement = served.get(stake.id);
+    if (pavement === undefined) return;
+    const message = `${shown(pavement)} already has a grade through fixed levels. Remove one of them`;
+    conflict(reader, ['stakes', index, 'finish'], message);
   });
 }
 
@@ -57,7 +64,7 @@ function checkGrade(
   if (grade === undefined) return;
   for (const name of ['finishedLevels', 'crossFall'] as const) {
     if (pavement[name] === undefined) continue;
-    const message = 'the grade through fixed levels gives it already. Remove one of them';
+    const message = 'the grade through fixed levels already gives it. Remove one of them';
     conflict(reader, ['pavements', index, name], message);
   }
   const { kind, levels = [] } = grade;
@@ -83,7 +90,7 @@ function checkCount(reader: Reader, { kind, levels }: PartGrade, path: FieldPath
   if (kind === undefined || levels === undefined || levels.length === 0) return;
   const [least, got] = [LEAST[kind], levels.length];
   if (got < least) {
-    const message = `${got === 1 ? '1 level' : `${got} levels`}, a grade of kind ${kind} needs ${least}`;
+    const message = `${got === 1 ? '1 level' : `${got} levels`}. Give ${least} for a grade of kind ${kind}`;
     reader.fail('TOO_FEW', path, message, { least, got });
     return;
   }
@@ -91,7 +98,7 @@ function checkCount(reader: Reader, { kind, levels }: PartGrade, path: FieldPath
     level?.x === undefined || level.y === undefined ? [] : [{ x: level.x, y: level.y }],
   );
   if (kind === 'warped' && places.length === got && !areCorners(places)) {
-    const message = 'a warped surface needs the four corners of a rectangle, in order around it';
+    const message = 'the corners do not form a rectangle. Give the four corners in order around it';
     reader.fail('NOT_FOUR_CORNERS', path, message);
   }
   if (kind === 'line') checkApart(reader, levels, path);
@@ -107,14 +114,14 @@ function checkApart(
   levels.forEach((level, k) => {
     const before = k === 0 ? undefined : levels[k - 1];
     if (!isSame(level?.x, before?.x) || !isSame(level?.y, before?.y)) return;
-    const message = 'this level is at the same point as the one before it';
+    const message = 'this level is at the same point as the one before it. Remove one of them';
     reader.fail('POINTS_COINCIDE', [...path, k], message);
   });
   const far = levels.findIndex((level, k) => k > 0 && areFarApart(levels[k - 1], level));
   if (far > 0) reader.fail('OUT_OF_RANGE', [...path, far], farApart('level'));
 }
 
-/** A level is given, or named from the level book. */
+/** Checks that a level is given or named from the level book, not both. */
 function checkKnown(
   reader: Reader,
   job: PartJob,
@@ -131,14 +138,14 @@ function checkKnown(
   checkPoint(reader, job, { levelled, at });
 }
 
-/** A point of the level book is listed there once. */
+/** Checks that a point is listed once in the level book. */
 function checkPoint(
   reader: Reader,
   job: PartJob,
   { levelled, at }: { readonly levelled: string; readonly at: FieldPath },
 ): void {
   const rows = isLeftOut(job, 'levelBook') ? [] : job.levelBook?.rows;
-  // a book that could not be read may have the point
+  // a book that could not be read may contain the point
   if (rows === undefined) return;
   const points = rows.map((row) => row?.point);
   if (!points.includes(undefined) && !points.includes(levelled)) {
@@ -146,10 +153,10 @@ function checkPoint(
     reader.fail('UNKNOWN_ID', at, message, { id: levelled });
   }
   const found = points.flatMap((point, k) => (point === levelled ? [k] : []));
-  // a loop of levels begins and ends on one mark, whose adjusted level is one
+  // a loop of levels starts and ends on one mark, which has one adjusted level
   const isLoop = found.length === 2 && found[0] === 0 && found[1] === points.length - 1;
   if (found.length > 1 && !isLoop) {
-    const message = `${shown(levelled)} is listed ${found.length} times in the level book`;
+    const message = `${shown(levelled)} is listed ${found.length} times in the level book. Give each point its own name`;
     reader.fail('DUPLICATE_ID', at, message, { id: levelled });
   }
 }

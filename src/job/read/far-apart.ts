@@ -1,6 +1,6 @@
 import type { Length } from '../../units/quantity.js';
 
-/** Neighbours on a site are nearer than this [m]: beyond it a coordinate has a wrong digit. */
+/** Maximum distance of neighbours on a site [m]. Beyond it a coordinate has a wrong digit. */
 const MOST = 10_000;
 
 interface Place {
@@ -8,7 +8,7 @@ interface Place {
   readonly y?: Length | undefined;
 }
 
-/** True where two places that could be read are farther apart than a site is long. Internal. */
+/** True for two readable points that are farther apart than neighbours on a site. Internal. */
 export function areFarApart(a: Place | undefined, b: Place | undefined): boolean {
   if (a?.x === undefined || a.y === undefined || b?.x === undefined || b.y === undefined) {
     return false;
@@ -17,6 +17,6 @@ export function areFarApart(a: Place | undefined, b: Place | undefined): boolean
   return Math.hypot(dx, dy) > MOST;
 }
 
-/** The words for it. Internal. */
+/** The message for points too far apart. Internal. */
 export const farApart = (what: string): string =>
   `this ${what} is more than 10 km from the one before it. Check the digits, the unit and the axis`;

@@ -1,7 +1,7 @@
 import { signOfRatio } from '../../units/ratio.js';
 import { between, cross, isZero, minus, type PlanPoint } from '../../units/vector.js';
 
-/** True for four corners, in order, of a rectangle or of one that is pushed askew. Internal. */
+/** True for the four corners of a rectangle or a skewed rectangle, in order. Internal. */
 export function areCorners(levels: readonly PlanPoint[]): boolean {
   const [a, b, c, d] = levels;
   if (a === undefined || b === undefined || c === undefined || d === undefined) return false;

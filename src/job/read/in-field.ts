@@ -2,8 +2,7 @@ import { isSettlineError, type FieldPath, type Issue } from '../../errors.js';
 import { jobInvalid } from './read-job.js';
 
 /**
- * Runs a calculation on parts of a job; its faults come back with the path that the part has in the
- * job. Internal.
+ * Runs a calculation on parts of a job, and gives its faults the path of the part in the job. Internal.
  *
  * @throws `JOB_INVALID`
  */
@@ -18,7 +17,7 @@ export function inField<T>(run: () => T, place: (path: FieldPath) => FieldPath):
   }
 }
 
-/** What several parts share is at fault once. */
+/** Lists the fault of a shared part only once. */
 function onceEach(issues: readonly Issue[]): Issue[] {
   const keys = issues.map(({ code, path }) => `${code} ${JSON.stringify(path)}`);
   return issues.filter((_, index) => keys.indexOf(keys[index] ?? '') === index);

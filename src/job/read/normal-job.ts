@@ -1,15 +1,15 @@
 import type { Decimal } from '../../units/decimal.js';
 import { isDecimal } from '../../units/decimal.js';
 import { fromSI, isQuantity } from '../../units/quantity.js';
-import { pointFrom, type PlanPoint } from '../../units/vector.js';
+import { pointFrom } from '../../units/vector.js';
 import type { OutlineInput } from '../../outline/read-outline.js';
 import type { Outline, Ring } from '../../outline/ring.js';
 import type { JobInput } from '../schema/job-input.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
 /**
- * The job as a plain job input again: quantities as they are, numbers as digits, outlines as lists of
- * points. Reading it gives the same job. Internal.
+ * Converts a job back to a plain input: quantities as they are, numbers as digits, outlines as lists
+ * of points. Reading it gives the same job. Internal.
  */
 export function normalJob(job: ReadJob): JobInput {
   return normal(job) as JobInput;
@@ -19,7 +19,7 @@ function normal(value: unknown): unknown {
   if (typeof value !== 'object' || value === null || isQuantity(value)) return value;
   if (isDecimal(value)) return decimalText(value);
   if (Array.isArray(value)) return value.map(normal);
-  if (isOutline(value)) return plainOutline(value);
+  if (isOutline(value)) return outlineWith(value, 1);
   const fields = Object.entries(value).filter(([, field]) => field !== undefined);
   return Object.fromEntries(fields.map(([key, field]) => [key, normal(field)]));
 }
@@ -28,17 +28,21 @@ const decimalText = (value: Decimal): string => value.toFixed();
 
 const isOutline = (value: object): value is Outline => 'origin' in value && 'points' in value;
 
-/** An outline as it is given: a list of points; with arcs or holes an object. Internal. */
-export function plainOutline(outline: Outline): OutlineInput {
-  const { origin, holes } = outline;
-  const outer = plainRing(outline, origin);
-  if (holes.length === 0 && outer.arcs.length === 0) return outer.points;
-  return { ...outer, holes: holes.map((hole) => plainRing(hole, origin)) };
-}
+/** Converts an outline to an input: a list of points, or an object if it has arcs or holes. Internal. */
+export const plainOutline = (outline: Outline): OutlineInput => outlineWith(outline, 0);
 
-const plainRing = ({ points, bulges = [] }: Ring, origin: PlanPoint) => ({
-  points: points.map((point) => pointFrom(origin, point)),
-  arcs: bulges.flatMap((bulge, edge) =>
-    bulge === undefined ? [] : [{ edge, bulgeMiddleOrdinate: fromSI('length', bulge) }],
-  ),
-});
+/** The same, with edges counted from a given number; a job counts them from 1. */
+function outlineWith(outline: Outline, firstEdge: number): OutlineInput {
+  const { origin, holes } = outline;
+  const plainRing = ({ points, bulges = [] }: Ring) => ({
+    points: points.map((point) => pointFrom(origin, point)),
+    arcs: bulges.flatMap((bulge, edge) =>
+      bulge === undefined
+        ? []
+        : [{ edge: edge + firstEdge, bulgeMiddleOrdinate: fromSI('length', bulge) }],
+    ),
+  });
+  const outer = plainRing(outline);
+  if (holes.length === 0 && outer.arcs.length === 0) return outer.points;
+  return { ...outer, holes: holes.map(plainRing) };
+}

@@ -3,9 +3,9 @@ import type { Decimal } from '../../units/decimal.js';
 import type { AnyQuantity } from '../../units/quantity.js';
 
 /** Values that are read as a whole or not at all. */
-type Whole = AnyQuantity | Decimal | Outline | string | number | boolean;
+type Whole = AnyQuantity | Decimal | Outline | string | number | boolean | null;
 
-/** What could be read of something: parts that could not are undefined. Internal. */
+/** The readable parts of a value; the others are undefined. Internal. */
 export type Partly<T> = T extends Whole
   ? T
   : T extends readonly (infer E)[]

@@ -3,8 +3,8 @@ import { isQuantity } from '../../units/quantity.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
 /**
- * The part of a path that a job has: a fault of a calculation on parts of a job is shown at the field
- * that holds it, never at a field of the calculation. Internal.
+ * The part of a path that exists in the job. A fault of a calculation on parts of a job is shown at a
+ * field of the job, never at a field of the calculation. Internal.
  */
 export function pathInJob(job: ReadJob, path: FieldPath): FieldPath {
   let value: unknown = job;
@@ -16,7 +16,7 @@ export function pathInJob(job: ReadJob, path: FieldPath): FieldPath {
   return known < 0 ? path : path.slice(0, known);
 }
 
-/** True for a field of a part of the job, given or left out; what is read as a whole has none. */
+/** True for a field of a part of the job, given or left out. A value read as a whole has no fields. */
 const hasField = (
   value: unknown,
   step: string | number,

@@ -7,12 +7,13 @@ import { crossChecks } from './cross-checks.js';
 import { normalJob } from './normal-job.js';
 
 /**
- * Reads a job of unknown origin, such as an imported JSON file: every field by its type and range, no
- * unknown key, and what only the whole shows (ids, edges, levels). All faults come at once.
+ * Reads a job of unknown origin, such as an imported JSON file. It checks the type and range of every
+ * field, refuses unknown keys, and checks ids, edges and levels across the job. You get all faults at
+ * once.
  *
- * @param job - what `JSON.parse` gives; not changed
- * @returns the job, typed, every quantity read: the same job for `planJob`
- * @throws `JOB_INVALID`: every fault is in `issues` with its field path, code and words
+ * @param job - the result of `JSON.parse`; not changed
+ * @returns the typed job with every quantity read; `planJob` gives the same plan for it
+ * @throws `JOB_INVALID`: every fault is in `issues` with its field path, code and message
  * @example
  * const text = '{ "version": 1, "name": "Mill Lane" }';
  * const outcome = attempt(() => readJob(JSON.parse(text)));
@@ -30,7 +31,7 @@ export function readJob(job: unknown): JobInput {
 export function readWholeJob(input: unknown): ReadJob {
   const reader = makeReader({ keepsParts: true });
   if (typeof input === 'string') {
-    const message = 'expected a job object, got text. Parse the JSON first';
+    const message = 'expected a job object, got text. Pass the result of JSON.parse';
     reader.fail('WRONG_TYPE', [], message, { expected: 'an object { ... }' });
   }
   const job = reader.faults() > 0 ? {} : readShape(reader, input, [], JOB);
@@ -41,7 +42,7 @@ export function readWholeJob(input: unknown): ReadJob {
     if (isSettlineError(error)) throw jobInvalid(error.issues);
     throw error;
   }
-  // without a fault every field is there
+  // if there is no fault, every field is present
   return job as ReadJob;
 }
 

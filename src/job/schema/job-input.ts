@@ -1,66 +1,67 @@
 import type { LengthInput, SlopeInput } from '../../units/construct.js';
-import type {
-  JobBeddingInput,
-  JobPaverInput,
-  JobSoilInput,
-  JobStoneInput,
-  JobTruckInput,
-} from './material-input.js';
+import type { JobMaterialsInput, JobSoilInput, JobTruckInput } from './material-input.js';
 import type { JobLevelBookInput, JobLevellingInput } from './level-input.js';
 import type { JobPavementInput, SpotHeightsInput } from './pavement-input.js';
+import type { JobRatesInput } from './rates-input.js';
 import type {
   JobExcavationInput,
-  JobSuppliesInput,
+  JobOldPavingInput,
   JobTreeInput,
   JobUtilityInput,
 } from './site-input.js';
-import type { JobStringLineInput } from './string-line-input.js';
+import type { JobStakeInput, JobStringInput, JobStringLineInput } from './string-line-input.js';
 
 /**
- * The description of a job, as it is written in a job file: strict (an unknown field is a fault),
- * every length, area, mass and slope with its unit.
+ * The contents of a job file. An unknown field is a fault, and every length, area, mass and slope
+ * needs a unit.
  */
 export interface JobInput {
+  /** Address of the JSON Schema of a job file, for editors. It is not used in calculations. Optional. */
+  readonly $schema?: string;
   /** Version of the file format: 1. */
   readonly version: 1;
   /** Name of the site. */
   readonly name: string;
-  /** String above finished grade. */
+  /** Height of the string above finished grade. */
   readonly stringHeight: LengthInput;
-  /** How far a stake may be out of line. */
+  /** Maximum distance of a stake out of line. */
   readonly stakeTolerance: LengthInput;
   /** Minimum fall for drainage. Default: 2%, the published minimum. */
   readonly minimumFall?: SlopeInput;
   /** Width of the edge restraint outside the paving. Default: none. */
   readonly edgeRestraintWidth?: LengthInput;
-  /** Dig beyond the base on open edges. Default: none. */
+  /** Width of the dig beyond the base on open edges. Default: none. */
   readonly workingRoom?: LengthInput;
+  /** Step to which the sheet rounds up the distances for setting out the dig. Default: 1/4 in, metric 5 mm. */
+  readonly setOutStep?: LengthInput;
+  /** Weight and tension of the string, to work out its sag. Optional. */
+  readonly string?: JobStringInput;
   /** Spot heights of the existing surface. Optional. */
   readonly existingLevels?: SpotHeightsInput;
-  /** The instrument as it stands: one set-up for the day. Optional. */
+  /** The level as set up for the day: one set-up. Optional. */
   readonly levelling?: JobLevellingInput;
-  /** A level book as it was kept. Optional. */
+  /** The level book, as written on site. Optional. */
   readonly levelBook?: JobLevelBookInput;
-  /** The pavements, 1 to 50. */
+  /** Materials, each described once. */
+  readonly materials: JobMaterialsInput;
+  /** Stakes, each listed once, 2 to 10 000. */
+  readonly stakes: readonly JobStakeInput[];
+  /** Pavements, 1 to 50. */
   readonly pavements: readonly JobPavementInput[];
-  /** The strings, 1 to 200. */
+  /** Strings, 1 to 200. */
   readonly stringLines: readonly JobStringLineInput[];
-  /** Base and sub-base stone, and how it is placed. */
-  readonly base: JobStoneInput;
-  /** Bedding sand. */
-  readonly bedding: JobBeddingInput;
-  /** The pavers, to count them. Optional. */
-  readonly paver?: JobPaverInput;
-  /** What is ordered besides stone, sand and pavers, and the packs things are sold in. Optional. */
-  readonly materials?: JobSuppliesInput;
-  /** Marked lines: pipes, cables, ducts. At most 20. Optional. */
+  /** Old paving to strip, up to 100. Optional. */
+  readonly oldPaving?: readonly JobOldPavingInput[];
+  /** Marked lines: pipes, cables, ducts. Up to 20. Optional. */
   readonly utilities?: readonly JobUtilityInput[];
-  /** Trees near the dig. At most 200. Optional. */
+  /** Trees near the dig. Up to 200. Optional. */
   readonly trees?: readonly JobTreeInput[];
-  /** What a competent person says about the ground. Optional. */
+  /** A competent person's findings on the ground. Optional. */
   readonly excavation?: JobExcavationInput;
-  /** The soil that is dug. */
+  /** Soil to dig. */
   readonly soil: JobSoilInput;
-  /** The truck that hauls. */
+  /** Truck that hauls. */
   readonly truck: JobTruckInput;
+  /** How fast machine, hands, plate and trucks work, for the hours of each step. Optional. */
+  readonly rates?: JobRatesInput;
 }

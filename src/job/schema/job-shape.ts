@@ -1,16 +1,16 @@
-import { compactedPerLoose } from '../../input/compaction-ratio.js';
-import { choice, flag, list, number, optional, quantity } from '../../input/field.js';
+import { choice, flag, list, number, optional, quantity, text, whole } from '../../input/field.js';
 import {
-  AREA,
-  AZIMUTH,
+  BATTER,
   BOX,
   COMPACTED_PER_BANK,
+  COUNT,
   DENSITY,
+  DISTANCE,
   ELEVATION,
   FALL,
-  FRACTION,
-  JOINT,
+  FORCE,
   LEVEL_DIFFERENCE,
+  LINE_WEIGHT,
   LOOSE_PER_BANK,
   PAYLOAD,
   PLACE,
@@ -18,33 +18,29 @@ import {
   STRING_HEIGHT,
   THICKNESS,
   TOLERANCE,
-  UNIT_SIDE,
+  TOLERANCE_OF_SOME,
 } from '../../input/ranges.js';
 import { shapeOf, type Field, type Values } from '../../input/shape.js';
 import { COURSES } from '../../materials/border/course.js';
-import { LAYING_PATTERNS } from '../../materials/pavers/pattern.js';
 import { PAVEMENT_USES, SUBGRADES } from '../../sources/minimum-thickness.js';
+import { edgeField } from './edge-field.js';
 import type { JobInput } from './job-input.js';
 import { GRADE_SHAPE, LEVEL_BOOK, LEVELLING } from './level-shapes.js';
-import type {
-  JobBeddingInput,
-  JobPaverInput,
-  JobSoilInput,
-  JobStoneInput,
-  JobTruckInput,
-} from './material-input.js';
-import { part } from './part.js';
+import type { JobSoilInput, JobTruckInput } from './material-input.js';
+import { MATERIALS } from './material-shapes.js';
 import { NAME } from './name-field.js';
 import { outlineField } from './outline-field.js';
+import { part } from './part.js';
 import type {
+  JobBetweenStringsInput,
   JobBorderInput,
   JobLayerInput,
-  JobOldSurfaceInput,
   JobPavementInput,
 } from './pavement-input.js';
-import { EXCAVATION, SUPPLIES, TREE, UTILITY } from './site-shapes.js';
+import { RATES } from './rates-shapes.js';
+import { EXCAVATION, OLD_PAVING, TREE, UTILITY } from './site-shapes.js';
 import { spotHeights } from './spot-heights-field.js';
-import type { JobStakeInput, JobStringLineInput } from './string-line-input.js';
+import type { JobStakeInput, JobStringInput, JobStringLineInput } from './string-line-input.js';
 
 const LAYER = shapeOf<JobLayerInput>()({
   kind: choice(['paver', 'bedding', 'base', 'sub-base']),
@@ -53,16 +49,17 @@ const LAYER = shapeOf<JobLayerInput>()({
   material: optional(NAME),
 });
 
-const OLD_SURFACE = shapeOf<JobOldSurfaceInput>()({
-  material: choice(['asphalt', 'concrete']),
-  thickness: quantity(THICKNESS),
-  area: optional(quantity(AREA)),
-});
-
 const BORDER = shapeOf<JobBorderInput>()({
   course: choice(COURSES),
   corner: optional(choice(['butt', 'mitre'])),
-  edges: optional(list(flag, { of: 'edges' })),
+  edges: optional(list(whole(COUNT), { of: 'edges' })),
+  paver: optional(NAME),
+});
+
+const BETWEEN = shapeOf<JobBetweenStringsInput>()({
+  from: NAME,
+  to: NAME,
+  spacing: quantity(DISTANCE),
 });
 
 const PAVEMENT = shapeOf<JobPavementInput>()({
@@ -73,13 +70,15 @@ const PAVEMENT = shapeOf<JobPavementInput>()({
   frost: optional(flag),
   layers: list(part('JobLayerInput', LAYER), { of: 'layers', most: 20 }),
   outline: outlineField,
-  edges: optional(list(choice(['open', 'restrained', 'building']), { of: 'edges' })),
-  oldSurface: optional(part('JobOldSurfaceInput', OLD_SURFACE)),
+  edges: optional(list(edgeField, { of: 'edges' })),
+  batter: optional(number(BATTER)),
+  taperedBase: optional(flag),
   existingAboveFinish: optional(quantity(LEVEL_DIFFERENCE)),
   crossFall: optional(quantity(FALL)),
   grade: optional(part('JobGradeInput', GRADE_SHAPE)),
   border: optional(part('JobBorderInput', BORDER)),
   finishedLevels: optional(spotHeights),
+  betweenStrings: optional(part('JobBetweenStringsInput', BETWEEN)),
 });
 
 const STAKE = shapeOf<JobStakeInput>()({
@@ -87,7 +86,15 @@ const STAKE = shapeOf<JobStakeInput>()({
   x: quantity(PLACE),
   y: quantity(PLACE),
   finish: optional(quantity(ELEVATION)),
+  finishAt: optional(choice(['stake', 'edge'])),
   ground: optional(quantity(LEVEL_DIFFERENCE)),
+  groundFrom: optional(NAME),
+  groundOn: optional(choice(['soil', 'old-paving'])),
+});
+
+const STRING = shapeOf<JobStringInput>()({
+  tension: quantity(FORCE),
+  weightPerLength: quantity(LINE_WEIGHT),
 });
 
 const STRING_LINE = shapeOf<JobStringLineInput>()({
@@ -95,26 +102,7 @@ const STRING_LINE = shapeOf<JobStringLineInput>()({
   pavement: NAME,
   height: optional(quantity(STRING_HEIGHT)),
   reference: optional(choice(['ends', 'best-fit'])),
-  stakes: list(part('JobStakeInput', STAKE), { of: 'stakes', least: 2, most: 500 }),
-});
-
-const BEDDING = shapeOf<JobBeddingInput>()({
-  compactedDryDensity: quantity(DENSITY),
-  compactedPerLoose,
-  moisture: optional(number(FRACTION)),
-  waste: optional(number(FRACTION)),
-});
-
-const STONE = shapeOf<JobStoneInput>()({ maxLift: quantity(THICKNESS), ...BEDDING });
-
-const PAVER = shapeOf<JobPaverInput>()({
-  length: quantity(UNIT_SIDE),
-  width: quantity(UNIT_SIDE),
-  joint: quantity(JOINT),
-  breakage: optional(number(FRACTION)),
-  pattern: optional(choice(LAYING_PATTERNS)),
-  axis: optional(quantity(AZIMUTH)),
-  reuse: optional(number(FRACTION)),
+  stakes: list(NAME, { of: 'stakes', least: 2, most: 10_000 }),
 });
 
 const SOIL = shapeOf<JobSoilInput>()({
@@ -129,14 +117,18 @@ const VERSION: Field<1> = {
   read: (reader, value, path) => {
     if (value === 1) return value;
     if (value === undefined) reader.fail('REQUIRED', path, 'missing. Write 1');
-    else reader.fail('UNKNOWN_CHOICE', path, 'this library reads version 1', { choices: '1' });
+    else
+      reader.fail('UNKNOWN_CHOICE', path, 'this library reads version 1 only. Write 1', {
+        choices: '1',
+      });
     return 1;
   },
   about: { kind: 'choice', choices: [1] },
 };
 
-/** How a job is read. Internal. */
+/** Shape of a job. Internal. */
 export const JOB = shapeOf<JobInput>()({
+  $schema: optional(text(1000)),
   version: VERSION,
   name: NAME,
   stringHeight: quantity(STRING_HEIGHT),
@@ -144,9 +136,18 @@ export const JOB = shapeOf<JobInput>()({
   minimumFall: optional(quantity(FALL)),
   edgeRestraintWidth: optional(quantity(SET_BACK)),
   workingRoom: optional(quantity(SET_BACK)),
+  setOutStep: optional(quantity(TOLERANCE_OF_SOME)),
+  string: optional(part('JobStringInput', STRING)),
   existingLevels: optional(spotHeights),
   levelling: optional(part('JobLevellingInput', LEVELLING)),
   levelBook: optional(part('JobLevelBookInput', LEVEL_BOOK)),
+  materials: part('JobMaterialsInput', MATERIALS),
+  stakes: list(part('JobStakeInput', STAKE), {
+    of: 'stakes',
+    least: 2,
+    most: 10_000,
+    unique: 'id',
+  }),
   pavements: list(part('JobPavementInput', PAVEMENT), {
     of: 'pavements',
     most: 50,
@@ -157,10 +158,13 @@ export const JOB = shapeOf<JobInput>()({
     most: 200,
     unique: 'id',
   }),
-  base: part('JobStoneInput', STONE),
-  bedding: part('JobBeddingInput', BEDDING),
-  paver: optional(part('JobPaverInput', PAVER)),
-  materials: optional(part('JobSuppliesInput', SUPPLIES)),
+  oldPaving: optional(
+    list(part('JobOldPavingInput', OLD_PAVING), {
+      of: 'pieces of old paving',
+      least: 0,
+      most: 100,
+    }),
+  ),
   utilities: optional(
     list(part('JobUtilityInput', UTILITY), {
       of: 'marked lines',
@@ -180,6 +184,7 @@ export const JOB = shapeOf<JobInput>()({
   excavation: optional(part('JobExcavationInput', EXCAVATION)),
   soil: part('JobSoilInput', SOIL),
   truck: part('JobTruckInput', TRUCK),
+  rates: optional(part('JobRatesInput', RATES)),
 });
 
 /** A job that has been read. Internal. */

@@ -4,12 +4,15 @@ import { unitsOf, type Dimension } from '../../units/catalogue.js';
 import type { QuantityRange } from '../../input/ranges.js';
 import type { NumberRule } from '../../input/rule.js';
 import { FIELD_TEXTS } from './field-texts.js';
+import { fieldTitle } from './field-title.js';
 import { JOB } from './job-shape.js';
 import { NUMBER_SCHEMA, NUMBER_TEXT_SCHEMA } from './json-parts.js';
+import { unitPattern } from './unit-pattern.js';
 
 /**
- * The job description as a JSON Schema (draft 2020-12), for editors and other languages. Texts,
- * ranges and choices are those of {@link JobInput} and of the reader.
+ * Returns the JSON Schema (draft 2020-12) of a job file, for editors and other languages. Texts, ranges
+ * and choices are those of {@link JobInput} and of the reader. The package contains it as
+ * `job.schema.json`, and a job file may name that in `$schema`.
  *
  * @example
  * jobJsonSchema()['type'] //=> 'object'
@@ -17,10 +20,36 @@ import { NUMBER_SCHEMA, NUMBER_TEXT_SCHEMA } from './json-parts.js';
 export function jobJsonSchema(): Record<string, unknown> {
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
-    title: 'A job of settline',
-    ...objectSchema(JOB, 'JobInput'),
+    $id: 'job.schema.json',
+    title: 'settline job',
+    ...withTitles(objectSchema(JOB, 'JobInput')),
   };
 }
+
+/** Adds a title to every property, at every depth. */
+function withTitles(schema: JsonSchemaPart): JsonSchemaPart {
+  return mapValues(schema, (key, value) =>
+    key === 'properties' && isPart(value) ? mapValues(value, titled) : deeper(value),
+  );
+}
+
+function titled(key: string, value: unknown): unknown {
+  return isPart(value) ? { title: fieldTitle(key), ...withTitles(value) } : value;
+}
+
+function deeper(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(deeper);
+  return isPart(value) ? withTitles(value) : value;
+}
+
+const isPart = (value: unknown): value is JsonSchemaPart =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const mapValues = (
+  part: JsonSchemaPart,
+  change: (key: string, value: unknown) => unknown,
+): JsonSchemaPart =>
+  Object.fromEntries(Object.entries(part).map(([key, value]) => [key, change(key, value)]));
 
 function objectSchema(shape: Shape, name: string | undefined): JsonSchemaPart {
   const texts = FIELD_TEXTS[name ?? ''] ?? {};
@@ -78,11 +107,15 @@ function quantitySchema({ dimension, sign, most, example }: QuantityRange<Dimens
     anyOf: [
       {
         type: 'string',
-        description: `the number with its unit (${SIGNS[sign]}, no more than ${most.toString()}), such as ${example}`,
+        pattern: unitPattern(dimension),
+        description: `A number with its unit (${SIGNS[sign]}, maximum ${most.toString()}), such as ${example}.`,
       },
       {
         type: 'object',
-        properties: { value: NUMBER_SCHEMA, unit: { enum: unitsOf(dimension) } },
+        properties: {
+          value: { description: 'The number.', ...NUMBER_SCHEMA },
+          unit: { description: 'Unit of the number.', enum: unitsOf(dimension) },
+        },
         required: ['value', 'unit'],
         additionalProperties: false,
       },
@@ -98,7 +131,7 @@ function numberSchema({ sign, least, most, example }: NumberRule, isWhole: boole
     type: isWhole ? 'integer' : 'number',
     ...low,
     ...(most === undefined ? {} : { maximum: most }),
-    ...(example === undefined ? {} : { description: `such as ${example}` }),
+    ...(example === undefined ? {} : { description: `Such as ${example}.` }),
   };
   return { anyOf: [number, NUMBER_TEXT_SCHEMA] };
 }

@@ -4,6 +4,14 @@ import { NO_LENGTH } from '../../units/zero.js';
 import type { ReadJob } from './job-shape.js';
 import type { LayerKind } from './pavement-input.js';
 
+/** The group of materials for each kind of layer. Internal. */
+export const MATERIALS_OF = {
+  paver: 'pavers',
+  bedding: 'sands',
+  base: 'stones',
+  'sub-base': 'stones',
+} as const satisfies Readonly<Record<LayerKind, string>>;
+
 /** A pavement that has been read. Internal. */
 export type Pavement = ReadJob['pavements'][number];
 

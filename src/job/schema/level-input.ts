@@ -1,8 +1,8 @@
 import type { LengthInput, SlopeInput } from '../../units/construct.js';
 
-/** A point with a level that the finished surface has to meet. */
+/** A point with a level that the finished surface must meet. */
 export interface JobFixedLevelInput {
-  /** What cannot move: slab, sill, street. Default: its number. */
+  /** Name of the thing that cannot move, such as slab, sill or street. Default: its number. */
   readonly name?: string;
   /** Plan coordinate. */
   readonly x: LengthInput;
@@ -10,55 +10,55 @@ export interface JobFixedLevelInput {
   readonly y: LengthInput;
   /** Elevation; or give `levelled`. */
   readonly elevation?: LengthInput;
-  /** The point of the level book whose level it takes. */
+  /** Point of the level book that gives this level; or give `elevation`. */
   readonly levelled?: string;
-  /** True where a plane must meet it exactly. Default: false. */
+  /** True if a plane must meet this level exactly. Default: false. */
   readonly fixed?: boolean;
 }
 
 /** Finished grade by levels that cannot move, instead of stake by stake. */
 export interface JobGradeInput {
-  /** A line of levels, a plane, or a surface warped between four corners. */
+  /** Type of surface: a line of levels, a plane, or a surface warped between four corners. */
   readonly kind: 'line' | 'plane' | 'warped';
-  /** The levels: two or more for a line, three or more for a plane, four for a warped surface. */
+  /** Levels to meet: two or more for a line, three or more for a plane, four for a warped surface. */
   readonly levels: readonly JobFixedLevelInput[];
-  /** Of a line: slope square to it, + rising to the left. Default: level. */
+  /** Cross slope of a line: the slope square to it, + rising to the left. Default: level. */
   readonly crossSlope?: SlopeInput;
 }
 
-/** The mark that the instrument is set up from. */
+/** The benchmark of the set-up. */
 export interface JobBenchmarkInput {
   /** Name of the mark. Optional. */
   readonly name?: string;
   /** Elevation; or give `levelled`. */
   readonly elevation?: LengthInput;
-  /** The point of the level book whose level it takes. */
+  /** Point of the level book that gives this level; or give `elevation`. */
   readonly levelled?: string;
 }
 
-/** The benchmark read again at the end of the day. */
+/** The second reading on the benchmark, at the end of the day. */
 export interface JobClosingInput {
   /** Reading on the benchmark at the end of the day. */
   readonly reading: LengthInput;
-  /** By how much it may differ from the backsight. */
+  /** Maximum difference from the backsight. */
   readonly tolerance: LengthInput;
 }
 
-/** The instrument as it stands: one set-up for the day. */
+/** The level as set up for the day: one set-up. */
 export interface JobLevellingInput {
-  /** The mark that heights count from. */
+  /** Mark from which heights are measured. */
   readonly benchmark: JobBenchmarkInput;
   /** Reading on the benchmark. */
   readonly backsight: LengthInput;
-  /** Longest reading of the rod. Optional. */
+  /** Longest reading on the rod. Optional. */
   readonly rodLength?: LengthInput;
-  /** The check on the benchmark at the end of the day. Optional. */
+  /** Check on the benchmark at the end of the day. Optional. */
   readonly closing?: JobClosingInput;
 }
 
 /** A row of a level book. */
 export interface JobLevelRowInput {
-  /** What the rod stood on. */
+  /** Name of the point the rod was held on. */
   readonly point: string;
   /** Backsight: the first reading of a set-up. Optional. */
   readonly back?: LengthInput;
@@ -66,30 +66,30 @@ export interface JobLevelRowInput {
   readonly intermediate?: LengthInput;
   /** Foresight: the last reading of a set-up. Optional. */
   readonly fore?: LengthInput;
-  /** From the start, along the levels. Optional. */
+  /** Distance from the start, along the line of levels. Optional. */
   readonly distance?: LengthInput;
 }
 
-/** An allowable misclosure by the rule k times the root of n. */
+/** A rule for the allowable misclosure: k times the square root of n. */
 export interface JobMisclosureRuleInput {
   /** Constant k of the rule. */
   readonly k: LengthInput;
-  /** Distance that counts as one. Default: a set-up counts as one. */
+  /** Distance that counts as one in n. Default: n is the number of set-ups. */
   readonly per?: LengthInput;
 }
 
-/** A level book as it was kept. */
+/** A level book, as written on site. */
 export interface JobLevelBookInput {
   /** Elevation of the starting mark. */
   readonly start: LengthInput;
-  /** The rows in the order they were read, 1 to 2000. */
+  /** Rows in the order they were read, 1 to 2000. */
   readonly rows: readonly JobLevelRowInput[];
-  /** Elevation of the closing mark. Optional. */
+  /** Known elevation of the closing mark. Optional. */
   readonly known?: LengthInput;
   /** Allowable misclosure; or give `rule`. */
   readonly allowable?: LengthInput;
-  /** Allowable misclosure by a rule; or give `allowable`. */
+  /** Rule for the allowable misclosure; or give `allowable`. */
   readonly rule?: JobMisclosureRuleInput;
-  /** How the misclosure is spread. Default: `set-ups`. */
+  /** Basis on which the misclosure is spread. Default: `set-ups`. */
   readonly adjustBy?: 'set-ups' | 'distance';
 }

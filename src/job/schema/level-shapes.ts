@@ -24,7 +24,7 @@ import type {
 import { part } from './part.js';
 import { NAME } from './name-field.js';
 
-/** How the parts of a job about levels are read. Internal. */
+/** Shapes of the parts of a job about levels. Internal. */
 
 const FIXED_LEVEL = shapeOf<JobFixedLevelInput>()({
   name: optional(NAME),

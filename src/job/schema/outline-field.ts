@@ -3,7 +3,7 @@ import type { Field } from '../../input/shape.js';
 import { readOutline, type Outline } from '../../outline/read-outline.js';
 import { LENGTH_UNIT_SCHEMA, NUMBER_SCHEMA } from './json-parts.js';
 
-/** An object with some fields that must be there and some that may. */
+/** The schema of an object with required and optional fields. */
 const fields = (
   required: Readonly<Record<string, JsonSchemaPart>>,
   more: Readonly<Record<string, JsonSchemaPart>> = {},
@@ -23,18 +23,22 @@ const PAIRS = {
 };
 
 const ARC = fields({
-  edge: { type: 'integer', minimum: 0, description: 'The edge that is an arc.' },
+  edge: {
+    type: 'integer',
+    minimum: 1,
+    description: 'Number of the edge that is an arc, counted from 1.',
+  },
   bulgeMiddleOrdinate: {
     description:
-      'Height of the arc over the middle of its chord, + outward from the paving. A bare number has the unit of the points.',
+      'Height of the arc over the middle of its chord, + outward from the paving. A bare number takes the unit of the points.',
   },
 });
 
 const ringOf = (points: JsonSchemaPart, more: Readonly<Record<string, JsonSchemaPart>> = {}) =>
   fields(
-    { points: { ...points, description: 'Corners in order round the paving.' } },
+    { points: { ...points, description: 'Corners in order around the paving.' } },
     {
-      unit: { ...LENGTH_UNIT_SCHEMA, description: 'The unit of the points.' },
+      unit: { ...LENGTH_UNIT_SCHEMA, description: 'Unit of the points.' },
       arcs: { type: 'array', items: ARC, description: 'Edges that are arcs. Optional.' },
       ...more,
     },
@@ -47,9 +51,9 @@ const HOLES = {
   description: 'Islands left in the paving. Optional.',
 };
 
-/** An outline of a job. Internal. */
+/** An outline of a job. Its edges count from 1, as on the sheet. Internal. */
 export const outlineField: Field<Outline> = {
-  read: readOutline,
+  read: (reader, value, path) => readOutline(reader, value, path, { firstEdge: 1 }),
   about: {
     kind: 'custom',
     schema: { anyOf: [ringOf(RING_POINTS, { holes: HOLES }), POINTS] },

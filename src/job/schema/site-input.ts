@@ -1,5 +1,7 @@
 import type { SoilType } from '../../sources/excavation-rules.js';
-import type { DensityInput, LengthInput, MassInput, VolumeInput } from '../../units/construct.js';
+import type { OutlineInput } from '../../outline/read-outline.js';
+import type { OldPaving } from '../../sources/material-weights.js';
+import type { DensityInput, LengthInput, MassInput } from '../../units/construct.js';
 import type { NumberInput } from '../../units/read-number.js';
 
 /** A point in plan. */
@@ -10,23 +12,23 @@ export interface JobPointInput {
   readonly y: LengthInput;
 }
 
-/** A marked line: a pipe, a cable, a duct. What a law or an owner sets has no default. */
+/** A marked line: a pipe, cable or duct. Values set by law or by the utility owner have no default. */
 export interface JobUtilityInput {
   /** Id of the line, unique in the job. */
   readonly id: string;
-  /** The line as it is marked, 2 to 50 points. */
+  /** Points of the line as marked on the ground, 2 to 50. */
   readonly path: readonly JobPointInput[];
-  /** Outside diameter or width. */
+  /** Outside diameter or width of the line. */
   readonly width: LengthInput;
-  /** Zone to dig by hand on each side, as the law where you dig sets it. */
+  /** Width of the zone to dig by hand on each side, as the law where you dig requires. */
   readonly tolerance: LengthInput;
-  /** Depth of its top, measured in a test hole. Never a usual or a marked depth. Optional. */
+  /** Depth to the top of the line, measured in a test hole. Never use a usual or a marked depth. Optional. */
   readonly found?: LengthInput;
-  /** Minimum cover that its owner requires. Optional. */
+  /** Minimum cover that the utility owner requires. Optional. */
   readonly leastCover?: LengthInput;
 }
 
-/** A tree near the dig. What an authority sets has no default. */
+/** A tree near the dig. Values set by an authority have no default. */
 export interface JobTreeInput {
   /** Id of the tree, unique in the job. */
   readonly id: string;
@@ -36,17 +38,33 @@ export interface JobTreeInput {
   readonly y: LengthInput;
   /** Diameter of the trunk at 4.5 ft (1.4 m) above ground. */
   readonly trunkDiameter: LengthInput;
-  /** Radius of the root zone over trunk diameter, as the authority sets it, 1 to 40. */
+  /** Root zone radius over trunk diameter, as the authority requires, 1 to 40. */
   readonly radiusPerDiameter: NumberInput;
-  /** The zone is never smaller than this. Optional. */
+  /** Minimum radius of the root zone. Optional. */
   readonly leastRadius?: LengthInput;
 }
 
-/** What a competent person says about the ground. */
+/** Old paving to strip: inside an outline, or over a share of the dig of one pavement. */
+export interface JobOldPavingInput {
+  /** Material of the old paving. */
+  readonly material: OldPaving;
+  /** Thickness of the old paving, measured at a cut. */
+  readonly thickness: LengthInput;
+  /** Density in place. Default: a published density of the material. */
+  readonly density?: DensityInput;
+  /** Outline of the old paving; or give `pavement`. Only the part in a dig is stripped. In its arcs, `edge` counts from 1. */
+  readonly outline?: OutlineInput;
+  /** Id of the pavement whose dig contains it; or give `outline`. */
+  readonly pavement?: string;
+  /** Share of the dig of `pavement` that it covers, more than 0, maximum 1. Default: 1. */
+  readonly share?: NumberInput;
+}
+
+/** A competent person's findings on the ground. */
 export interface JobExcavationInput {
-  /** Class of the soil. */
+  /** Soil type, as classified by the competent person. */
   readonly soil: SoilType;
-  /** From the edge of the dig to spoil and gear. Optional. */
+  /** Distance from the edge of the dig to spoil and gear. Optional. */
   readonly spoilDistance?: LengthInput;
 }
 
@@ -54,25 +72,25 @@ export interface JobExcavationInput {
 export interface JobJointSandInput {
   /** Dry density in the joint. */
   readonly density: DensityInput;
-  /** Top of the paver down to the fill. Default: none. */
+  /** Depth from the top of the paver to the joint sand. Default: none. */
   readonly recess?: LengthInput;
-  /** Joint filled from below by the bedding. Default: none. */
+  /** Height of the joint that bedding sand fills from below. Default: none. */
   readonly riseFromBed?: LengthInput;
-  /** Added to the order, as a fraction. Default: 0. */
+  /** Allowance added to the order, as a fraction. Default: 0. */
   readonly waste?: NumberInput;
-  /** What a bag holds. Optional. */
+  /** Mass of a bag. Optional. */
   readonly bag?: MassInput;
 }
 
-/** Edge restraint in pieces with spikes. */
+/** Edge restraint, in pieces held by spikes. */
 export interface JobEdgeRestraintInput {
   /** Length of a piece. */
   readonly piece: LengthInput;
   /** Maximum spacing of spikes on straight runs. */
   readonly spikeSpacing: LengthInput;
-  /** Maximum spacing of spikes on curves. Default: that of straight runs. */
+  /** Maximum spacing of spikes on curves. Default: the spacing on straight runs. */
   readonly curvedSpikeSpacing?: LengthInput;
-  /** Lap of the pieces. Default: none. */
+  /** Length by which pieces overlap. Default: none. */
   readonly lap?: LengthInput;
 }
 
@@ -84,50 +102,8 @@ export interface JobGeotextileInput {
   readonly rollLength?: LengthInput;
   /** Overlap of strips side by side. */
   readonly overlap: LengthInput;
-  /** Fabric turned up the sides of the dig. Default: none. */
+  /** Height of fabric turned up the sides of the dig. Default: none. */
   readonly upturn?: LengthInput;
-  /** Overlap of pieces end to end. Default: that of the sides. */
+  /** Overlap of pieces end to end. Default: the same as side by side. */
   readonly endLap?: LengthInput;
-}
-
-/** A pack of stone or sand, by volume or by mass. */
-export interface JobPackInput {
-  /** What a pack is called: yard, bag, truck. */
-  readonly name: string;
-  /** What a pack holds, loose; or give `mass`. */
-  readonly volume?: VolumeInput;
-  /** What a pack weighs; or give `volume`. */
-  readonly mass?: MassInput;
-  /** Minimum order, in packs. Default: none. */
-  readonly minimum?: NumberInput;
-}
-
-/** A pack of pavers. */
-export interface JobPaverPackInput {
-  /** What a pack is called: band, pallet. */
-  readonly name: string;
-  /** Pavers in the pack; of a larger pack, how many of the pack before. */
-  readonly holds: NumberInput;
-}
-
-/** The packs things are sold in. */
-export interface JobPacksInput {
-  /** Packs of base stone. Optional. */
-  readonly base?: JobPackInput;
-  /** Packs of bedding sand. Optional. */
-  readonly bedding?: JobPackInput;
-  /** Packs of pavers, from the smallest up, 1 to 5. Optional. */
-  readonly pavers?: readonly JobPaverPackInput[];
-}
-
-/** What is ordered besides stone, sand and pavers, and the packs things are sold in. */
-export interface JobSuppliesInput {
-  /** Joint sand. Optional. */
-  readonly jointSand?: JobJointSandInput;
-  /** Edge restraint. Optional. */
-  readonly edgeRestraint?: JobEdgeRestraintInput;
-  /** Geotextile under the base. Optional. */
-  readonly geotextile?: JobGeotextileInput;
-  /** The packs things are sold in. Optional. */
-  readonly packs?: JobPacksInput;
 }

@@ -22,8 +22,8 @@ export interface SpotHeight {
 }
 
 const LEAST_SPOTS = 3;
-/** More than a crew shoots; scanned sites go to surfaceVolumes. */
-const MOST_SPOTS = 5000;
+/** More than a crew shoots. Scanned sites belong in surfaceVolumes. */
+const MOST_SPOTS = 100_000;
 const SIZE = Object.freeze({ minItems: LEAST_SPOTS, maxItems: MOST_SPOTS });
 const TRIPLE = { type: 'array', minItems: 3, maxItems: 3, items: NUMBER_SCHEMA };
 
@@ -62,7 +62,7 @@ function readSpots(reader: Reader, value: unknown, path: FieldPath): SpotHeight[
 /** Points of three numbers each, all in one unit. */
 function readTable(reader: Reader, value: unknown, path: FieldPath): SpotHeight[] {
   const { unit, points = [] } = readShape(reader, value, path, TABLE);
-  // points whose unit is not known are read for their faults alone
+  // if the unit is not known, points are read only for their faults
   const read = points.map((point, index) =>
     readTriple(reader, point, { unit: unit ?? 'mm', path: [...path, 'points', index] }),
   );
@@ -83,21 +83,21 @@ function readTriple(
   return { x: read(0, PLACE), y: read(1, PLACE), z: read(2, ELEVATION) };
 }
 
-/** Stands in for a point that could not be read: it is never used, the reader has a fault. */
+/** Placeholder for a point that could not be read. It is never used, because the reader has a fault. */
 const NOWHERE: SpotHeight = { x: NO_LENGTH, y: NO_LENGTH, z: NO_LENGTH };
 
-/** A list of so many points as make a surface and as a crew shoots. */
+/** Reads a list with enough points for a surface and no more than a crew shoots. */
 function readCounted(reader: Reader, value: unknown, path: FieldPath): readonly unknown[] {
   if (Array.isArray(value) && value.length > MOST_SPOTS) {
     const got = value.length;
-    const words = `${got} spot heights, no more than ${MOST_SPOTS} are taken`;
+    const words = `${got} spot heights, maximum ${MOST_SPOTS}. Thin them out`;
     reader.fail('TOO_MANY', path, words, { most: MOST_SPOTS, got });
     return [];
   }
   const list = reader.list(value, path);
   const got = list.length;
   if (got > 0 && got < LEAST_SPOTS) {
-    const words = `${got === 1 ? '1 spot height' : `${got} spot heights`}, a surface needs ${LEAST_SPOTS} or more`;
+    const words = `${got === 1 ? '1 spot height' : `${got} spot heights`}, a surface needs ${LEAST_SPOTS} or more. Take more levels`;
     reader.fail('TOO_FEW', path, words, { least: LEAST_SPOTS, got });
   }
   return list;

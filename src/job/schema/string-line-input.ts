@@ -1,6 +1,6 @@
-import type { LengthInput } from '../../units/construct.js';
+import type { ForceInput, LengthInput, LineWeightInput } from '../../units/construct.js';
 
-/** A stake of a string. */
+/** A stake of the job. */
 export interface JobStakeInput {
   /** Id on the stake, unique in the job. */
   readonly id: string;
@@ -10,8 +10,22 @@ export interface JobStakeInput {
   readonly y: LengthInput;
   /** Elevation of finished grade at the stake. Optional. */
   readonly finish?: LengthInput;
-  /** Measured from the string down to the existing surface. Optional. */
+  /** Location of the `finish` level: the stake, or the edge of the paving beside it. Default: `stake`. */
+  readonly finishAt?: 'stake' | 'edge';
+  /** Depth from the string to the existing surface, as measured. Optional. */
   readonly ground?: LengthInput;
+  /** Id of the string that `ground` was measured from, if the stake serves strings of different heights. Default: its only height. */
+  readonly groundFrom?: string;
+  /** Surface that `ground` was measured to. Default: old paving if the job has any there, else soil. */
+  readonly groundOn?: 'soil' | 'old-paving';
+}
+
+/** The string itself, to work out its sag. */
+export interface JobStringInput {
+  /** Horizontal tension in the string. */
+  readonly tension: ForceInput;
+  /** Weight per length of the string as it hangs. */
+  readonly weightPerLength: LineWeightInput;
 }
 
 /** A string over a pavement and its stakes. */
@@ -20,10 +34,10 @@ export interface JobStringLineInput {
   readonly id: string;
   /** Id of the pavement that the string serves. */
   readonly pavement: string;
-  /** String above finished grade. Default: that of the job. */
+  /** Height of the string above finished grade. Default: the height of the job. */
   readonly height?: LengthInput;
-  /** The line the stakes are checked against. Default: `ends`. */
+  /** Line to check the stakes against. Default: `ends`. */
   readonly reference?: 'ends' | 'best-fit';
-  /** The stakes in order along the string, 2 to 500. */
-  readonly stakes: readonly JobStakeInput[];
+  /** Ids of its stakes in order along the string, 2 to 10 000. A stake may serve several strings. */
+  readonly stakes: readonly string[];
 }

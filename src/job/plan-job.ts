@@ -7,6 +7,12 @@ import { inField } from './read/in-field.js';
 import { normalJob } from './read/normal-job.js';
 import { pathInJob } from './read/path-in-job.js';
 import { levellingSteps, levelsFrom, planLevelBook, planLevelling } from './plan/plan-levels.js';
+import { layOut } from './plan/lay-out.js';
+import { refuseOverlaps } from './plan/refuse-overlaps.js';
+import { shareOut } from './plan/share-out.js';
+import { stakesById } from './plan/stake-grounds.js';
+import { UPRIGHT } from './plan/plan-sides.js';
+import { planAllSides } from './plan/shared-sides.js';
 import { planPavement, type PlannedPavement } from './plan/plan-pavement.js';
 import { PUBLISHED_LEAST_FALL } from './plan/plan-slopes.js';
 import { planStringLine, type PlannedStringLine } from './plan/plan-string-line.js';
@@ -20,8 +26,8 @@ import { findWarnings } from './warnings/warnings.js';
 
 /**
  * Plans a whole job: reads the description strictly, then works out for each pavement the build-up,
- * dig, widened areas, lifts, orders and spoil, and for each string the depths at its stakes, whether
- * they stand in line, and the falls between them.
+ * dig, widened areas, earth, lifts and orders, each spot counted once, and for each string the depths of
+ * every surface below it, whether its stakes stand in line, and the falls between them.
  *
  * @param job - a {@link JobInput}; not changed. In the example it is examples/cedar-court.json
  * @returns one plain, frozen {@link JobPlan}; `JSON.stringify` keeps all of it, `planFromJSON` reads
@@ -30,9 +36,10 @@ import { findWarnings } from './warnings/warnings.js';
  * @source paver-tolerances
  * @source edge-restraints
  * @example
- * const { pavements, warnings } = planJob(job);
- * pavements[0]?.dig.belowString.to('in').toString() //=> '36.75'
- * warnings[0]?.code //=> 'STAKE_OUT_OF_LINE'
+ * const { stringLines, totals } = planJob(job);
+ * stringLines[0]?.surfaces.at(-1)?.belowString.to('in').toString() //=> '36.75'
+ * stringLines[0]?.moves[0]?.id //=> 'K2'
+ * totals.pavers[0]?.order //=> 6817
  */
 export function planJob(job: JobInput): JobPlan {
   return planRead(readWholeJob(job));
@@ -61,15 +68,37 @@ function planParts(job: ReadJob): JobPlan {
   const levelBook = planLevelBook(job);
   const levelOf = levelsFrom(levelBook);
   const levelling = planLevelling(job, levelOf);
-  const pavements = planAll(job.pavements, 'pavements', (pavement, path) =>
-    planPavement(job, pavement, { path, levelOf }),
+  const stakes = stakesById(job);
+  refuseOverlaps(job.pavements);
+  const laid = planAll(job.pavements, 'pavements', (pavement, path) =>
+    layOut(job, pavement, { path, levelOf, stakes }),
   );
+  const owned = shareOut(
+    laid.map(({ pavement: { id }, dig, bottom, base }) => ({
+      id,
+      depth: dig.depth,
+      dig: bottom,
+      base,
+    })),
+  );
+  const sloped = planAllSides(laid);
+  const pavements = planAll(laid, 'pavements', (one, [, index]) => {
+    const own = owned[Number(index)] ?? { dig: [], base: [] };
+    const sides = sloped[Number(index)] ?? UPRIGHT;
+    return planPavement(job, one, { own, sides, stakes });
+  });
   const lines = planAll(job.stringLines, 'stringLines', (line) => {
     const index = job.pavements.findIndex(({ id }) => id === line.pavement);
     const [pavement, planned] = [job.pavements[index], pavements[index]];
     if (pavement === undefined || planned === undefined) throw jobInvalid([]);
     const { plan: plannedPavement, surface } = planned;
-    return planStringLine(job, line, { pavement, planned: plannedPavement, surface, levelling });
+    return planStringLine(job, line, {
+      pavement,
+      planned: plannedPavement,
+      surface,
+      levelling,
+      stakes,
+    });
   });
   const pavementPlans = pavements.map(({ plan }) => plan);
   const linePlans = lines.map(({ plan }) => plan);
@@ -89,6 +118,8 @@ function planParts(job: ReadJob): JobPlan {
     warnings: findWarnings(job, {
       pavements: pavementPlans,
       lines: linePlans,
+      laid,
+      stakes,
       levelBook,
       levelling,
     }),
@@ -158,7 +189,7 @@ function planAll<T, R>(
 }
 
 function cautionsOf(job: ReadJob): readonly Caution[] {
-  const hasOldPaving = job.pavements.some(({ oldSurface }) => oldSurface !== undefined);
+  const hasOldPaving = (job.oldPaving ?? []).length > 0;
   return cautionsFor(
     'utilities',
     'excavation',
@@ -166,14 +197,16 @@ function cautionsOf(job: ReadJob): readonly Caution[] {
     'drainage',
     'trees',
     ...(hasOldPaving ? (['dust'] as const) : []),
-    ...(job.paver?.pattern === undefined ? [] : (['cutting'] as const)),
+    ...((job.materials.pavers ?? []).every(({ pattern }) => pattern === undefined)
+      ? []
+      : (['cutting'] as const)),
     ...(job.levelling === undefined ? [] : (['laser'] as const)),
     'loads',
   );
 }
 
 function sourcesOf(job: ReadJob, isAdjusted: boolean): PlanSource[] {
-  const hasOldPaving = job.pavements.some(({ oldSurface }) => oldSurface !== undefined);
+  const hasOldPaving = (job.oldPaving ?? []).length > 0;
   const used: SourceId[] = ['paver-tolerances', 'edge-restraints'];
   if (hasOldPaving) used.push('debris-training-sheet', 'state-debris-weights');
   if (job.levelBook !== undefined) used.push('level-booking');

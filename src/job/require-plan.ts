@@ -1,16 +1,26 @@
 import { fault } from '../errors.js';
 import { shown } from '../input/shown.js';
 import type { JobCheck } from './check/check-job.js';
+import type { PlanChange } from './compare/plan-change.js';
 import type { JobPlan } from './plan/plan.js';
+import type { WorkStep } from './steps/work-step.js';
 
 const PLAN = Symbol.for('settline.plan');
 const CHECK = Symbol.for('settline.check');
+const STEP = Symbol.for('settline.step');
+const CHANGE = Symbol.for('settline.change');
 
 /** Marks a plan before it is frozen, so that what only looks like one can be told from it. Internal. */
 export const markPlan = <T extends object>(plan: T): T => mark(plan, PLAN);
 
 /** Marks a check before it is frozen. Internal. */
 export const markCheck = <T extends object>(check: T): T => mark(check, CHECK);
+
+/** Marks a step of work before it is frozen. Internal. */
+export const markStep = <T extends object>(step: T): T => mark(step, STEP);
+
+/** Marks a change of a plan before it is frozen. Internal. */
+export const markChange = <T extends object>(change: T): T => mark(change, CHANGE);
 
 const mark = <T extends object>(result: T, as: symbol): T =>
   Object.defineProperty(result, as, { value: true, enumerable: false });
@@ -34,6 +44,26 @@ export function requirePlan(value: unknown): asserts value is JobPlan {
 export function requireCheck(value: unknown): asserts value is JobCheck {
   if (isMarked(value, CHECK)) return;
   throw fault('WRONG_TYPE', `pass the result of checkJob(), got ${shown(value)}`);
+}
+
+/**
+ * Refuses what is no step of work. Internal.
+ *
+ * @throws `WRONG_TYPE`
+ */
+export function requireStep(value: unknown): asserts value is WorkStep {
+  if (isMarked(value, STEP)) return;
+  throw fault('WRONG_TYPE', `pass a step of workSteps(), got ${shown(value)}`);
+}
+
+/**
+ * Refuses what is no change of a plan. Internal.
+ *
+ * @throws `WRONG_TYPE`
+ */
+export function requireChange(value: unknown): asserts value is PlanChange {
+  if (isMarked(value, CHANGE)) return;
+  throw fault('WRONG_TYPE', `pass a change of comparePlans(), got ${shown(value)}`);
 }
 
 const isMarked = (value: unknown, as: symbol): boolean =>

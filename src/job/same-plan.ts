@@ -4,9 +4,7 @@ import { shown } from '../input/shown.js';
 import { toQuantity } from '../units/construct.js';
 import { isDecimal, type Decimal } from '../units/decimal.js';
 import { isQuantity, type AnyQuantity } from '../units/quantity.js';
-
-/** Engines may differ in the last digit of a sine: less than this is no difference. */
-const HAIR = 1e-9;
+import { isNear } from './near.js';
 
 /**
  * Holds a part of a saved plan against the same part planned again. It goes no deeper than the plan,
@@ -69,9 +67,6 @@ function readSaved(own: AnyQuantity, saved: unknown, path: FieldPath): AnyQuanti
     throw invalid(error.message, isPlain(saved) ? [...path, at] : path);
   }
 }
-
-const isNear = (a: number, b: number): boolean =>
-  Math.abs(a - b) <= HAIR * Math.max(1, Math.abs(a), Math.abs(b));
 
 const invalid = (message: string, path: FieldPath): SettlineError =>
   fault('PLAN_INVALID', message, {}, path);

@@ -5,7 +5,7 @@ import { minus, plus, pointFrom, scaled, type Vector } from '../../units/vector.
 import { slopeAt, type FinishSurface } from './finish-surface.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 
-/** The edges at a building, counted from 0, over which the surface sheds water at it. Internal. */
+/** The edges, counted from 1, that drain toward a building or slab. Internal. */
 export function edgesShedAtBuilding(
   { outline, edges }: Pavement,
   surface: FinishSurface,
@@ -14,10 +14,11 @@ export function edgesShedAtBuilding(
   const found: number[] = [];
   const isRight = isOutwardRight(outline, false);
   forEachEdge(outline.points, (a, b, edge) => {
-    if (edges[edge] !== 'building') return;
+    const along = edges[edge]?.along;
+    if (along !== 'building' && along !== 'slab') return;
     const middle = pointFrom(outline.origin, scaled(plus(a, b), HALF));
     const outward = square(minus(b, a), isRight);
-    if (slopeAt(surface, middle, outward).isNegative()) found.push(edge);
+    if (slopeAt(surface, middle, outward).isNegative()) found.push(edge + 1);
   });
   return found;
 }

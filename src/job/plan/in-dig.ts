@@ -7,14 +7,14 @@ import type { Ratio } from '../../units/ratio.js';
 import { between, type PlanPoint } from '../../units/vector.js';
 import type { DigRing, PavementPlan } from './plan.js';
 
-/** The lines of a dig. Internal. */
+/** The outlines of a dig. Internal. */
 export interface DigRings {
   readonly outer: DigRing;
-  /** Islands left in it. */
+  /** Islands left in the dig. */
   readonly holes: readonly DigRing[];
 }
 
-/** A dig as an outline, seen from its first corner. Internal. */
+/** A dig as an outline, relative to its first corner. Internal. */
 export function digOutline({ outer, holes }: DigRings): Outline {
   const origin = outer.points[0] ?? ORIGIN;
   return {
@@ -32,13 +32,17 @@ function ringFrom(origin: PlanPoint, { points, arcs }: DigRing): Ring {
   return { points: corners, bulges };
 }
 
-/** Tells whether a place lies in the dig of a pavement, its islands left out. Internal. */
+/** Makes a test for points in the dig of a pavement, outside its islands. Internal. */
 export function digOf({
   digOutline: points,
   digArcs: arcs,
   digHoles,
 }: PavementPlan): (place: PlanPoint) => boolean {
-  const { origin, holes, ...ring } = digOutline({ outer: { points, arcs }, holes: digHoles });
+  return insideOf(digOutline({ outer: { points, arcs }, holes: digHoles }));
+}
+
+/** Makes a test for points in an outline, outside its holes. Internal. */
+export function insideOf({ origin, holes, ...ring }: Outline): (place: PlanPoint) => boolean {
   const outer = chordsOf(ring, false).points;
   const islands = holes.map((hole) => chordsOf(hole, true).points);
   return (place) => {

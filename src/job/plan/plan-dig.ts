@@ -1,99 +1,90 @@
 import type { BuildUp } from '../../build-up/build-up.js';
-import { sum } from '../../units/aggregate.js';
-import type { Length } from '../../units/quantity.js';
-import { given, type Step } from '../../working.js';
+import { digStep, soilStep, soilUnder } from '../../build-up/excavation-depth.js';
+import type { Outline } from '../../outline/ring.js';
+import type { Area, Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import type { Pavement } from '../schema/layer-kinds.js';
-import type { DigPlan, PavementPlan } from './plan.js';
-import type { ReadJob } from '../schema/job-shape.js';
-import { heightOfFirstString } from './string-height.js';
+import { given, type Step } from '../../working.js';
+import type { Ground } from './ground.js';
+import type { DigPlan } from './plan.js';
+import type { StakeDig } from './stake-grounds.js';
 
-/**
- * Depth of dig below the existing surface: the mean of the digs measured at the stakes, or build-up
- * and existing level where none was measured. Internal.
- */
+/** Depth of a dig below the existing surface, and soil to dig after stripping. Internal. */
 export function planDig(
-  job: ReadJob,
-  pavement: Pavement,
-  stack: BuildUp,
-  measured: readonly Length[],
+  ground: Ground,
+  {
+    dig,
+    area,
+    stripped,
+    measured,
+  }: {
+    readonly dig: Outline;
+    readonly area: Area;
+    /** Mean thickness stripped. */
+    readonly stripped: Length | null;
+    readonly measured: readonly (readonly StakeDig[])[];
+  },
 ): DigPlan {
-  const uniform = stack.total.plus(pavement.existingAboveFinish ?? NO_LENGTH);
-  const isMeasured = measured.length > 0;
-  const depth = isMeasured ? sum(measured).dividedBy(measured.length) : uniform;
+  const depth = ground.depth ?? meanDepth(ground, dig, area);
+  const stakes = measured.flat();
+  const idsOf = (isMeasured: boolean) => [
+    ...new Set(stakes.filter((stake) => (stake.dig !== null) === isMeasured).map(({ id }) => id)),
+  ];
+  const known = idsOf(true);
   return {
     depth,
-    soil: depth.minus(pavement.oldSurface?.thickness ?? NO_LENGTH),
-    belowString: heightOfFirstString(job, pavement).plus(stack.total),
-    basis: isMeasured ? 'measured' : 'uniform',
-    measuredStakes: measured.length,
+    soil: soilUnder(stripped ?? NO_LENGTH, depth),
+    basis: ground.basis,
+    measured: known,
+    unmeasured: idsOf(false).filter((id) => !known.includes(id)),
   };
 }
 
-/** Digs measured at the stakes of a pavement: subgrade below the string less the ground. Internal. */
-export function measuredDigs(job: ReadJob, { id, layers }: Pavement): Length[] {
-  const total = sum(layers.map(({ thickness }) => thickness));
-  return job.stringLines
-    .filter(({ pavement }) => pavement === id)
-    .flatMap(({ stakes, height }) =>
-      stakes.flatMap(({ ground }) =>
-        ground === undefined ? [] : [total.plus(height ?? job.stringHeight).minus(ground)],
-      ),
-    );
+function meanDepth(ground: Ground, dig: Outline, area: Area): Length {
+  const { cut, fill } = ground.measure(dig, NO_LENGTH);
+  return cut.minus(fill).dividedBy(area);
 }
 
 /** The working of the depth of dig. Internal. */
-export function digSteps(plan: PavementPlan, measured: readonly Length[]): Step[] {
-  const { dig, oldSurface } = plan;
-  return [
-    depthStep(plan, measured),
-    {
-      title: 'Soil left once the old surface is stripped',
-      formula: 'S = E - o',
-      given: [
-        given('E', 'depth of dig', dig.depth),
-        given('o', 'old surface', oldSurface?.thickness ?? NO_LENGTH),
-      ],
-      result: given('S', 'soil', dig.soil),
-      source: 'derived',
-    },
-  ];
-}
-
-function surfaceStep(dig: DigPlan, { areas, earthwork }: PavementPlan): Step {
-  const [cut, fill] = [earthwork?.cut.volume, earthwork?.fill.volume];
-  return {
-    title: 'Depth of dig, mean over the spot heights',
-    formula: 'E = (C - F) / A',
-    given: [
-      given('C', 'cut, in the bank', cut ?? 0),
-      given('F', 'fill, in place', fill ?? 0),
-      given('A', 'area of the dig', areas.dig),
-    ],
-    result: given('E', 'mean depth of dig', dig.depth),
-    source: 'derived',
-  };
-}
-
-function depthStep(plan: PavementPlan, measured: readonly Length[]): Step {
-  const { dig, buildUp } = plan;
-  if (dig.basis === 'surface') return surfaceStep(dig, plan);
-  const result = given('E', 'depth of dig', dig.depth);
-  if (measured.length === 0) {
-    const above = dig.depth.minus(buildUp.total);
-    return {
-      title: 'Depth of dig',
-      formula: 'E = D + a',
-      given: [given('D', 'build-up', buildUp.total), given('a', 'existing above finish', above)],
+export function digSteps(
+  { depth, soil, basis }: DigPlan,
+  {
+    stack,
+    measured,
+  }: {
+    readonly stack: BuildUp;
+    readonly measured: readonly (readonly StakeDig[])[];
+  },
+): Step[] {
+  const result = given('E', 'depth of dig', depth);
+  const step: Step = {
+    'spot-heights': {
+      title: 'Depth of dig, mean over the spot heights',
+      formula: 'E = (integral of existing surface - subgrade) / A',
+      given: [given('D', 'build-up', stack.total)],
       result,
-      source: 'derived',
-    };
-  }
-  return {
-    title: 'Depth of dig, mean of the stakes',
-    formula: 'E = sum(e) / n',
-    given: measured.map((one, index) => given(`e${index + 1}`, 'dig measured at a stake', one)),
-    result,
-    source: 'derived',
-  };
+      source: 'derived' as const,
+    },
+    'stake-levels': {
+      title: 'Depth of dig, mean over the ground at the stakes',
+      formula: 'E = (integral of existing surface - subgrade) / A',
+      given: digsGiven(measured),
+      result,
+      source: 'derived' as const,
+    },
+    'along-strings': {
+      title: 'Depth of dig, mean along the strings',
+      formula: 'E = sum(L (e1 + e2) / 2) / sum(L) from reading to reading',
+      given: digsGiven(measured),
+      result,
+      source: 'derived' as const,
+    },
+    // any depth beyond the build-up is above finished grade
+    uniform: digStep(stack, depth.minus(stack.total)),
+  }[basis];
+  return [step, soilStep(depth.minus(soil), depth)];
 }
+
+const digsGiven = (measured: readonly (readonly StakeDig[])[]) =>
+  measured
+    .flat()
+    .flatMap(({ id, dig }) => (dig === null ? [] : [given(`e ${id}`, `dig at ${id}`, dig)]));

@@ -1,9 +1,15 @@
-import type { FieldPath } from '../../errors.js';
+import { fault, type FieldPath } from '../../errors.js';
+import { turnsBackAt, type BentLine } from '../../grading/bent-line.js';
 import { steepestOf } from '../../grading/fall-of.js';
 import { gradeLine } from '../../grading/grade-line.js';
 import type { Plane } from '../../grading/plane.js';
+import { marginTo } from '../../grading/slope-limit.js';
+import { chordsOf } from '../../outline/chords.js';
+import { contains } from '../../outline/contains.js';
+import type { Outline } from '../../outline/ring.js';
 import { exactOf, fromSI, type Length, type Slope } from '../../units/quantity.js';
-import { between, norm } from '../../units/vector.js';
+import { between, norm, pointFrom } from '../../units/vector.js';
+import { exactVerdict } from '../../verdict.js';
 import type { Step } from '../../working.js';
 import { edgesShedAtBuilding } from './building-edges.js';
 import {
@@ -21,25 +27,25 @@ import type { GradePlan, GradeStretchPlan } from './plan.js';
 
 type Grade = NonNullable<Pavement['grade']>;
 
-/** Finished grade of a pavement by fixed levels. Internal. */
+/** Finished grade of a pavement through fixed levels. Internal. */
 export interface PlannedGrade {
   readonly plan: GradePlan;
   readonly surface: FinishSurface;
-  /** The surface, where it is a plane. */
+  /** The surface if it is a plane, else null. */
   readonly plane: Plane | null;
   readonly steps: () => readonly Step[];
 }
 
-/** What a grade is laid by. Internal. */
+/** Levels and limits for laying a grade. Internal. */
 export interface GradeBasis {
   readonly levelOf: LevelOf;
-  /** The least fall. */
+  /** The minimum fall. */
   readonly least: Slope;
   /** The path of the pavement. */
   readonly path: FieldPath;
 }
 
-/** Lays finished grade through the fixed levels of a pavement; null where it has none. Internal. */
+/** Lays finished grade through the fixed levels of a pavement; null if it has none. Internal. */
 export function planGrade(
   pavement: Pavement,
   { levelOf, least, path }: GradeBasis,
@@ -54,7 +60,7 @@ export function planGrade(
     fixed: level.fixed ?? false,
   }));
   const made = inField(
-    () => makeSurface(grade, levels),
+    () => makeSurface(pavement, grade, levels),
     (fault) => [...path, 'grade', ...pathInGrade(grade, fault)],
   );
   const flattest = made.flattest;
@@ -70,7 +76,7 @@ export function planGrade(
     downhillAzimuth: made.downhillAzimuth,
     steepest: made.steepest,
     flattest,
-    verdict: flattest.compare(least) >= 0 ? 'pass' : 'fail',
+    verdict: exactVerdict(marginTo({ limit: 'minimum', value: least }, flattest)),
     shedAtBuilding: edgesShedAtBuilding(pavement, made.surface),
   };
   return { plan, surface: made.surface, plane: made.plane, steps: made.steps };
@@ -85,8 +91,8 @@ interface Made extends Pick<
   readonly steps: () => readonly Step[];
 }
 
-function makeSurface(grade: Grade, levels: readonly FixedLevel[]): Made {
-  if (grade.kind === 'line') return madeLine(levels, grade.crossSlope ?? NO_SLOPE);
+function makeSurface(pavement: Pavement, grade: Grade, levels: readonly FixedLevel[]): Made {
+  if (grade.kind === 'line') return madeLine(pavement, levels, grade.crossSlope ?? NO_SLOPE);
   if (grade.kind === 'warped') return madeWarped(levels);
   const { plane, surface } = planeSurface(levels);
   return {
@@ -104,7 +110,7 @@ function makeSurface(grade: Grade, levels: readonly FixedLevel[]): Made {
 /** The corners of a warped surface, in the order of the levels. */
 const CORNERS = ['startRight', 'endRight', 'endLeft', 'startLeft'];
 
-/** Where a fault of the surface stands in the grade: `points[1].z` is an elevation of its levels. */
+/** Path of a surface's fault in the grade: `points[1].z` is an elevation of its levels. */
 function pathInGrade(grade: Grade, [list, point, field]: FieldPath): FieldPath {
   const isCorner = list === 'corners';
   const index = isCorner ? CORNERS.indexOf(String(point)) : point;
@@ -129,7 +135,7 @@ function madeWarped(levels: readonly FixedLevel[]): Made {
   };
 }
 
-function madeLine(levels: readonly FixedLevel[], crossSlope: Slope): Made {
+function madeLine({ outline }: Pavement, levels: readonly FixedLevel[], crossSlope: Slope): Made {
   let station: Length = NO_LENGTH;
   const points = levels.map((level, k) => {
     const run = fromSI('length', norm(between(levels[k - 1] ?? level, level)));
@@ -147,8 +153,11 @@ function madeLine(levels: readonly FixedLevel[], crossSlope: Slope): Made {
     fall: steepestOf(exactOf(grade), exactOf(crossSlope)),
   }));
   const falls = stretches.map(({ fall }) => fall);
+  refuseTurnBack(levels);
+  const { line: bent, surface } = lineSurface(levels, crossSlope);
+  refuseSteps(outline, bent, levels);
   return {
-    surface: lineSurface(levels, crossSlope),
+    surface,
     plane: null,
     stretches,
     twist: null,
@@ -157,4 +166,33 @@ function madeLine(levels: readonly FixedLevel[], crossSlope: Slope): Made {
     flattest: falls.reduce((a, b) => (a.compare(b) <= 0 ? a : b)),
     steps: () => line.working,
   };
+}
+
+function refuseTurnBack(levels: readonly FixedLevel[]): void {
+  const back = turnsBackAt(levels);
+  if (back === undefined) return;
+  const message =
+    'the line of levels turns straight back here. Give them in order along the paving';
+  throw fault('SELF_INTERSECTION', message, {}, ['levels', back]);
+}
+
+/** Refuses paving beyond the point inside a bend where a leg of the line has no length left. */
+function refuseSteps(outline: Outline, line: BentLine, levels: readonly FixedLevel[]): void {
+  const { points } = chordsOf(outline, false);
+  const inPaving = line.apexes.find(({ place }) =>
+    contains(points, between(outline.origin, place)),
+  );
+  const beyond = points
+    .map((point) => line.at(pointFrom(outline.origin, point)))
+    .find(({ isBeyondReach }) => isBeyondReach);
+  const leg = inPaving?.leg ?? beyond?.leg;
+  if (leg === undefined) return;
+  const [from, to] = [levels[leg]?.name ?? '', levels[leg + 1]?.name ?? ''];
+  const step = line.legs[leg]?.rise.abs().toString() ?? '';
+  throw fault(
+    'BEND_TOO_TIGHT',
+    `the paving reaches so far inside a bend that the line from "${from}" to "${to}" has no length left there, and its rise of ${step} becomes a step. Run the line of levels closer to the inside of the bend, or split the paving in two`,
+    { from, to, step },
+    ['levels', leg],
+  );
 }

@@ -1,4 +1,5 @@
-import { heightOf, heightStep } from '../../levelling/instrument-height.js';
+import { isWithin, missAt } from '../../levelling/benchmark-checks.js';
+import { heightOf, heightStep, levelUnder } from '../../levelling/instrument-height.js';
 import { reduceLevels, type LevelBook } from '../../levelling/reduce-levels.js';
 import type { Length } from '../../units/quantity.js';
 import { given, type Step } from '../../working.js';
@@ -10,7 +11,7 @@ import type { ReadJob } from '../schema/job-shape.js';
 
 type Levelling = NonNullable<ReadJob['levelling']>;
 
-/** The level book of a job, reduced; null where it has none. Internal. */
+/** The reduced level book of a job; null if it has none. Internal. */
 export function planLevelBook({ levelBook }: ReadJob): LevelBook | null {
   if (levelBook === undefined) return null;
   const { start, rows, known, allowable, rule, adjustBy } = levelBook;
@@ -33,15 +34,15 @@ export function planLevelBook({ levelBook }: ReadJob): LevelBook | null {
 
 const SET_UP = 'set-up';
 
-/** Levels that parts of a job refer to: their own, or those of the level book. Internal. */
+/** Finds the level for a part of a job: its own, or one from the level book. Internal. */
 export type LevelOf = (at: {
   readonly elevation?: Length | undefined;
   readonly levelled?: string | undefined;
 }) => Length;
 
-/** Looks levels up. Names have been checked. Internal. */
+/** Makes the look-up of levels. Names have been checked. Internal. */
 export function levelsFrom(book: LevelBook | null): LevelOf {
-  // of a loop the first row counts: its level is the one that was given
+  // in a loop the first row counts, because its level is the given one
   const rows = [...(book?.rows ?? [])].reverse();
   const byName = new Map(rows.map(({ point, adjusted }) => [point, adjusted]));
   return ({ elevation, levelled }) => {
@@ -56,20 +57,26 @@ export function planLevelling({ levelling }: ReadJob, levelOf: LevelOf): Levelli
   if (levelling === undefined) return null;
   const { benchmark, backsight } = levelling;
   const elevation = levelOf(benchmark);
+  const instrumentHeight = heightOf({ benchmark: elevation, back: backsight });
   return {
     benchmark: benchmark.name ?? benchmark.levelled ?? 'benchmark',
     elevation,
     backsight,
-    instrumentHeight: heightOf({ benchmark: elevation, back: backsight }),
-    closing: closingCheck(levelling),
+    instrumentHeight,
+    closing: closingCheck(levelling, { elevation, instrumentHeight }),
   };
 }
 
-function closingCheck({ backsight, closing }: Levelling): LevellingPlan['closing'] {
+function closingCheck(
+  { closing }: Levelling,
+  morning: Pick<LevellingPlan, 'elevation' | 'instrumentHeight'>,
+): LevellingPlan['closing'] {
   if (closing === undefined) return null;
-  const drift = closing.reading.minus(backsight);
-  const isKept = drift.abs().compare(closing.tolerance) <= 0;
-  return { ...closing, drift, verdict: isKept ? 'pass' : 'fail' };
+  const { reading, tolerance } = closing;
+  const misclosure = missAt(levelUnder(morning.instrumentHeight, reading), morning.elevation);
+  const verdict = isWithin(misclosure, tolerance) ? 'pass' : 'fail';
+  // a longer reading on the same mark gives a lower level
+  return { ...closing, drift: misclosure.negated(), verdict };
 }
 
 /** The working of the height of instrument and of its check. Internal. */
@@ -80,7 +87,7 @@ export function levellingSteps(levelling: LevellingPlan | null): Step[] {
   const height = heightStep(setUp, { benchmark: levelling.benchmark, back: 'backsight' });
   if (closing === null) return [height];
   const check: Step = {
-    title: 'The benchmark read again at the end of the day',
+    title: 'Check on the benchmark at the end of the day',
     formula: 'd = R - BS',
     given: [given('R', 'last reading', closing.reading), given('BS', 'backsight', backsight)],
     result: given('d', `drift: ${closing.verdict}`, closing.drift),

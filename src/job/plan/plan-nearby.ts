@@ -8,20 +8,26 @@ import { max } from '../../units/aggregate.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_AREA } from '../../units/zero.js';
 import type { Step, Worked } from '../../working.js';
-import type { DigPlan, DigRing, EarthworkPlan, NearbyPlan, TreePlan, UtilityPlan } from './plan.js';
+import type { DigPlan, DigRing, NearbyPlan, TreePlan, UtilityPlan } from './plan.js';
+import { depthAlong } from './depth-along.js';
+import { digOutline } from './in-dig.js';
+import type { PlanPoint } from '../../units/vector.js';
 import { inField } from '../read/in-field.js';
 import { withoutGaps } from './without-gaps.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
-/** The dig of a pavement, as lines, trees and rules see it. Internal. */
+/** The dig of a pavement, for checks of lines, trees and rules. Internal. */
 export interface NearbyBasis {
   readonly rings: { readonly outer: DigRing; readonly holes: readonly DigRing[] };
   readonly dig: DigPlan;
   readonly measured: readonly Length[];
-  readonly earthwork: EarthworkPlan | null;
+  /** Deepest dig from spot heights; null if they do not give it. */
+  readonly deepest: Length | null;
+  /** Depth of dig at a place; null where levels do not reach. */
+  readonly depthAt: (place: PlanPoint) => Length | null;
 }
 
-/** What lies near a dig, and the working behind it. Internal. */
+/** Lines, trees and rules near a dig, with the working. Internal. */
 export interface PlannedNearby {
   readonly plan: NearbyPlan;
   readonly steps: () => readonly Step[];
@@ -32,11 +38,11 @@ const NONE: PlannedNearby = {
   steps: () => [],
 };
 
-/** Marked lines, trees and the rules of open digs near the dig of a pavement. Internal. */
+/** Plans marked lines, trees and excavation rules near the dig of a pavement. Internal. */
 export function planNearby(job: ReadJob, basis: NearbyBasis): PlannedNearby {
   const { utilities = [], trees = [], excavation } = job;
-  const depth = deepest(basis);
-  // nothing is dug where the ground is filled
+  const depth = deepestOf(basis);
+  // ground that is filled is not dug
   if (depth.isNegative() || depth.isZero()) return NONE;
   if (utilities.length + trees.length === 0 && excavation === undefined) return NONE;
   const worked: Worked[] = [];
@@ -49,10 +55,14 @@ export function planNearby(job: ReadJob, basis: NearbyBasis): PlannedNearby {
   const byHand = utilities.length === 0 ? null : keep(handDigFor(utilities, outline, depth));
   const plan: NearbyPlan = {
     utilities: utilities.map((line, index): UtilityPlan => {
-      const cover = coverOf(line, depth, index);
+      const handDigArea = byHand?.zones.find((zone) => zone.id === line.id)?.area ?? NO_AREA;
+      const isNear = line.found !== undefined && !handDigArea.isZero();
+      const dug = isNear ? depthAlong(line.path, digOutline(basis.rings), basis) : null;
+      const cover = dug === null ? null : coverOf(line, dug, index);
       return {
         id: line.id,
-        handDigArea: byHand?.zones.find((zone) => zone.id === line.id)?.area ?? NO_AREA,
+        handDigArea,
+        left: dug === null ? null : (line.found?.minus(dug) ?? null),
         cover: cover && keep(cover),
       };
     }),
@@ -93,13 +103,14 @@ function handDigFor(
 
 type Line = NonNullable<ReadJob['utilities']>[number];
 
-/** Cover left over a line; null where it was not found, or its owner names no least cover. */
+/** Cover left over a line; null where it was not found, its owner names no least cover, or nothing is dug. */
 function coverOf(
   { found, leastCover }: Line,
   depth: Length,
   index: number,
 ): ReturnType<typeof utilityCover> | null {
   if (found === undefined || leastCover === undefined) return null;
+  if (depth.isZero() || depth.isNegative()) return null;
   return inField(
     () => utilityCover({ found, dig: depth, minimumCover: leastCover }),
     ([first]) => [
@@ -123,13 +134,13 @@ function zoneOf(
   return rootZone({ trunkDiameter, rule, dig: { outline, trunk: { x, y } } });
 }
 
-/** Where a fault of the root zone stands in a tree of the job. */
+/** Path of a root zone's fault in a tree of the job. */
 const treePath = (path: FieldPath): FieldPath => {
   const last = path.at(-1);
   if (path[0] === 'dig') return last === 'x' || last === 'y' ? [last] : [];
   return last === 'minimumRadius' ? ['leastRadius'] : path.slice(-1);
 };
 
-/** The deepest dig that is known: lines and rules go by it, not by the mean. */
-const deepest = ({ dig, measured, earthwork }: NearbyBasis): Length =>
-  max([dig.depth, ...measured, ...(earthwork?.deepestCut ? [earthwork.deepestCut.depth] : [])]);
+/** The deepest known dig. Lines and rules depend on it, not on the mean. */
+const deepestOf = ({ dig, measured, deepest }: NearbyBasis): Length =>
+  max([dig.depth, ...measured, ...(deepest === null ? [] : [deepest])]);

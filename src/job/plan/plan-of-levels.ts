@@ -1,19 +1,19 @@
 import type { RodTarget } from '../../levelling/rod-targets.js';
 import type { Angle, Length, Slope } from '../../units/quantity.js';
 
-/** A level that finished grade is laid through. */
+/** A fixed level of finished grade, and the grade there. */
 export interface GradeLevelPlan {
-  /** What cannot move. */
+  /** Name of the thing that cannot move. */
   readonly name: string;
   /** Plan coordinate. */
   readonly x: Length;
   /** Plan coordinate. */
   readonly y: Length;
-  /** The level itself. */
+  /** Elevation of the fixed level. */
   readonly elevation: Length;
-  /** Finished grade there. */
+  /** Elevation of finished grade at the point. */
   readonly finish: Length;
-  /** Level less finished grade: zero where the grade meets it. */
+  /** Fixed level less finished grade: zero if the grade meets it. */
   readonly miss: Length;
 }
 
@@ -25,42 +25,42 @@ export interface GradeStretchPlan {
   readonly to: string;
   /** Distance in plan. */
   readonly length: Length;
-  /** Rise along it; negative where it falls. */
+  /** Rise along the stretch; negative if it falls. */
   readonly rise: Length;
-  /** Along the line, + rising. */
+  /** Slope along the line, + rising. */
   readonly grade: Slope;
-  /** Square to it, + rising to the left. */
+  /** Slope square to the line, + rising to the left. */
   readonly crossSlope: Slope;
-  /** Steepest, both together; not negative. */
+  /** Steepest slope, both combined; not negative. */
   readonly fall: Slope;
 }
 
-/** Finished grade of a pavement by levels that cannot move. */
+/** Finished grade of a pavement through fixed levels. */
 export interface GradePlan {
-  /** How the surface was laid. */
+  /** Type of surface. */
   readonly kind: 'line' | 'plane' | 'warped';
-  /** The levels it has to meet. */
+  /** Levels that it must meet. */
   readonly levels: readonly GradeLevelPlan[];
-  /** Of a line. */
+  /** Stretches between the levels of a line; empty for other surfaces. */
   readonly stretches: readonly GradeStretchPlan[];
-  /** Of a warped surface: how far its corners are out of one plane. */
+  /** Distance of the corners of a warped surface out of one plane; null for other surfaces. */
   readonly twist: Length | null;
-  /** Of a plane: the way water runs, clockwise from +y. */
+  /** Downhill direction of a plane, clockwise from +y; null if there is none. */
   readonly downhillAzimuth: Angle | null;
   /** Steepest slope of the surface, not negative. */
   readonly steepest: Slope;
-  /** Flattest slope of the surface, not negative: what the least fall is held against. */
+  /** Flattest slope of the surface, not negative. It is compared with the minimum fall. */
   readonly flattest: Slope;
-  /** `pass` where the flattest slope is at least the minimum fall. */
+  /** `pass` if the flattest slope is at least the minimum fall. */
   readonly verdict: 'pass' | 'fail';
-  /** Edges at a building, counted from 0, over which water runs at the building. */
+  /** Edges that drain toward a building or slab, counted from 1. */
   readonly shedAtBuilding: readonly number[];
 }
 
-/** What the rod reads on one surface at a stake. */
+/** Rod reading on one surface at a stake. */
 export type RodPlan = RodTarget;
 
-/** The level as it stands. */
+/** The level as set up for the day. */
 export interface LevellingPlan {
   /** Name of the benchmark. */
   readonly benchmark: string;
@@ -70,15 +70,15 @@ export interface LevellingPlan {
   readonly backsight: Length;
   /** Elevation of the line of sight. */
   readonly instrumentHeight: Length;
-  /** The benchmark read again at the end of the day; null where it was not. */
+  /** The benchmark read again at the end of the day; null if it was not. */
   readonly closing: {
     /** Reading at the end of the day. */
     readonly reading: Length;
-    /** By how much it may differ. */
+    /** Maximum difference. */
     readonly tolerance: Length;
     /** Last reading less backsight. */
     readonly drift: Length;
-    /** `pass` where the drift is within the tolerance. */
+    /** `pass` if the drift is within the tolerance. */
     readonly verdict: 'pass' | 'fail';
   } | null;
 }

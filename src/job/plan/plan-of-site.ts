@@ -1,5 +1,5 @@
 import type { EdgeRestraint } from '../../materials/edging/edge-restraint.js';
-import type { Geotextile } from '../../materials/fabric/geotextile.js';
+import type { GeotextileOver } from '../../materials/fabric/geotextile.js';
 import type { JointSand } from '../../materials/joints/joint-sand.js';
 import type { ExcavationGates } from '../../site/excavation/excavation-gates.js';
 import type { DrawnHandDig } from '../../site/utilities/across-drawn-dig.js';
@@ -9,7 +9,7 @@ import type { Area, Length, Volume } from '../../units/quantity.js';
 import type { SiteDepth } from '../../volumes/site-volumes.js';
 import type { StateVolume } from '../../volumes/state-volume.js';
 
-/** A closed line of the dig. */
+/** A closed outline of the dig. */
 export interface DigRing {
   /** Corners in order. */
   readonly points: readonly {
@@ -27,23 +27,28 @@ export interface DigRing {
   }[];
 }
 
-/** Joint sand, edge restraint and fabric for one pavement; null where the job does not ask for it. */
+/** Joint sand, edge restraint and geotextile for one pavement; each is null if the job does not include it. */
 export interface SuppliesPlan {
   /** Joint sand. */
   readonly jointSand: Omit<JointSand, 'working'> | null;
   /** Edge restraint and its spikes. */
   readonly edgeRestraint: Omit<EdgeRestraint, 'working'> | null;
   /** Geotextile under the base. */
-  readonly geotextile: Omit<Geotextile, 'working'> | null;
+  readonly geotextile: Omit<GeotextileOver, 'working'> | null;
 }
 
 /** A marked line beside or in a dig. */
 export interface UtilityPlan {
   /** Id of the line. */
   readonly id: string;
-  /** The part of its zone that lies in the dig: to dig by hand. */
+  /** Area of its zone inside the dig, to dig by hand. */
   readonly handDigArea: Area;
-  /** Ground left over it; null where it was not found in a test hole, or no cover is asked for. */
+  /**
+   * Ground left between the line and the bottom of the dig, where the dig along it is deepest; negative
+   * where the line lies above the bottom; null where it was not found in a test hole, or is clear of the dig.
+   */
+  readonly left: Length | null;
+  /** Cover against the minimum of its owner; null where that or the depth of the line is not given, or nothing is dug there. */
   readonly cover: Omit<UtilityCover, 'working'> | null;
 }
 
@@ -51,52 +56,50 @@ export interface UtilityPlan {
 export interface TreePlan {
   /** Id of the tree. */
   readonly id: string;
-  /** Its root zone and what the dig cuts of it. */
+  /** Root zone of the tree, and the part that the dig cuts. */
   readonly zone: Omit<RootZone, 'working'>;
 }
 
-/** What lies near the dig of one pavement. */
+/** Marked lines, trees and excavation rules near the dig of one pavement. */
 export interface NearbyPlan {
-  /** Marked lines whose zone reaches into the dig, or whose cover is known. */
+  /** Marked lines with a zone that reaches into the dig, or with known cover. */
   readonly utilities: readonly UtilityPlan[];
-  /** All zones together, each spot counted once; null where no line is given. */
+  /** Hand dig, all zones, with overlaps counted once; null if no line is given. */
   readonly handDig: Omit<DrawnHandDig, 'working'> | null;
   /** Trees near the dig. */
   readonly trees: readonly TreePlan[];
-  /** The rules that an open dig of this depth comes under; null where no soil is given. */
+  /** Excavation rules that apply to an open dig of this depth; null if no soil type is given. */
   readonly gates: Omit<ExcavationGates, 'working'> | null;
 }
 
-/** The deepest place of a dig or a fill. */
+/** Deepest point of a dig or a fill. */
 export type DeepestPlan = SiteDepth;
 
-/** Earth between the existing surface and the subgrade, by spot heights. */
-export interface EarthworkPlan {
-  /** What the finished surface was taken from; `sampled` where it is put in small triangles. */
-  readonly finish: 'plane' | 'spot-heights' | 'sampled' | 'stakes';
-  /** Existing above subgrade, old paving included; `uncovered` counts in at the mean depth. */
+/** Cut and fill of a dig after stripping. Ground shared by several digs is counted once. */
+export interface EarthPlan {
+  /** Source of finished grade; `sampled` if it was split into small triangles; null if one depth is used. */
+  readonly finish: 'plane' | 'spot-heights' | 'sampled' | 'stakes' | null;
+  /** Old paving stripped, in place. */
+  readonly stripped: Volume;
+  /** Soil above the subgrade, including that of sloped sides. */
   readonly cut: StateVolume<'bank'>;
-  /** Existing below subgrade: to fill, in place. */
+  /** Soil that sloped sides add to the cut, at the mean depth of the dig. Soil inside another dig counts there. */
+  readonly sides: Volume;
+  /** Fill in low ground up to the subgrade. */
   readonly fill: StateVolume<'compacted'>;
-  /** Where there is cut. */
-  readonly cutArea: Area;
-  /** Where there is fill. */
-  readonly fillArea: Area;
-  /** The part of the dig that the spot heights do not reach. */
+  /** Area of cut; null if one depth is used. */
+  readonly cutArea: Area | null;
+  /** Area of fill; null if one depth is used. */
+  readonly fillArea: Area | null;
+  /** Area of the dig that no ground levels cover, counted at the mean depth of the rest. */
   readonly uncovered: Area;
-  /** Where the cut is deepest; null where there is none. */
+  /**
+   * How far cut or fill of the whole dig is open, because four levels on one circle, such as the corners
+   * of a grid cell, can be joined along either diagonal: both count, and this is half the difference.
+   */
+  readonly diagonalDoubt: Volume;
+  /** Deepest dig from the existing surface, old paving included; null if nothing is dug or one depth is used. */
   readonly deepestCut: DeepestPlan | null;
-  /** Where the fill is deepest; null where there is none. */
+  /** Point where the existing surface is farthest below the subgrade; null if nothing is filled or one depth is used. */
   readonly deepestFill: DeepestPlan | null;
-  /** What a dig of one depth all over would have said. */
-  readonly uniform: {
-    /** The one depth. */
-    readonly depth: Length;
-    /** Area of the dig times that depth. */
-    readonly volume: Volume;
-    /** Measured at the stakes, or from the build-up. */
-    readonly basis: 'measured' | 'uniform';
-  };
-  /** That less the cut here: how far it was off, + where it was too much. */
-  readonly uniformOff: Volume;
 }

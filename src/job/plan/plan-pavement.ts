@@ -1,174 +1,178 @@
-import { baseExtension } from '../../build-up/base-extension.js';
-import { buildUp, type BuildUp } from '../../build-up/build-up.js';
 import { minimumBuildUp } from '../../build-up/minimum-build-up.js';
-import type { FieldPath } from '../../errors.js';
-import { measureOutline } from '../../outline/outline-area.js';
-import { widen } from '../../outline/widen-outline.js';
-import { baseOrder } from '../../volumes/base-order.js';
-import type { Area, Length } from '../../units/quantity.js';
 import type { Step } from '../../working.js';
-import type { FinishSurface } from './finish-surface.js';
-import { NO_LENGTH } from '../../units/zero.js';
-import { isStone, thicknessOf, type Pavement } from '../schema/layer-kinds.js';
-import { digSteps, measuredDigs, planDig } from './plan-dig.js';
-import { digBySurface, earthworkSteps, planEarthwork } from './plan-earthwork.js';
-import { areaSteps, planEdges } from './plan-edges.js';
-import { planGrade } from './plan-grade.js';
-import type { LevelOf } from './plan-levels.js';
-import { planLifts } from './plan-lifts.js';
-import { oldSurfaceSteps, planOldSurface } from './plan-old-surface.js';
-import { planNearby } from './plan-nearby.js';
-import { planPavers } from './plan-pavers.js';
-import { planSupplies } from './plan-supplies.js';
-import { PUBLISHED_LEAST_FALL } from './plan-slopes.js';
-import { planSpoil, spoilSteps } from './plan-spoil.js';
-import type { PavementPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
-import { heightOfFirstString } from './string-height.js';
+import type { FinishSurface } from './finish-surface.js';
+import type { LaidOut } from './lay-out.js';
+import { paverOf, sandOf } from './materials.js';
+import { planBetween } from './plan-between.js';
+import type { TaperedBase } from './tapered-base.js';
+import { isStone, thicknessOf } from '../schema/layer-kinds.js';
+import { NO_LENGTH } from '../../units/zero.js';
+import { digSteps } from './plan-dig.js';
+import { planEarth } from './plan-earth.js';
+import { areaSteps, withTops } from './plan-edges.js';
+import { planLifts } from './plan-lifts.js';
+import { planNearby } from './plan-nearby.js';
+import { planOldPaving } from './plan-old-paving.js';
+import { planOrders } from './plan-orders.js';
+import { planPavers } from './plan-pavers.js';
+import { type PlannedSides } from './plan-sides.js';
+import { planSpoil, spoilSteps } from './plan-spoil.js';
+import { planSupplies } from './plan-supplies.js';
+import type { PavementPlan } from './plan.js';
+import { areaOfRegions } from './regions.js';
+import type { OwnParts } from './share-out.js';
+import type { StakesById } from './stake-grounds.js';
 
-/** A pavement's plan and the working behind it. Internal. */
+/** A pavement's plan with its working. Internal. */
 export interface PlannedPavement {
   readonly plan: PavementPlan;
-  /** Finished grade by fixed levels; null where the stakes tell. */
+  /** Finished grade through fixed levels; null if the stakes give it. */
   readonly surface: FinishSurface | null;
   readonly steps: () => readonly Step[];
 }
 
-/** Plans one pavement: build-up, dig, widened areas, lifts, orders and spoil. Internal. */
+/** A pavement that has been laid out, its share of areas, and the job. */
+interface Basis {
+  readonly job: ReadJob;
+  readonly laid: LaidOut;
+  readonly own: OwnParts;
+  readonly sides: PlannedSides;
+  readonly stakes: StakesById;
+}
+
+/** Plans one pavement that has been laid out: earth, lifts, orders and spoil. Internal. */
 export function planPavement(
   job: ReadJob,
-  pavement: Pavement,
-  { path, levelOf }: { readonly path: FieldPath; readonly levelOf: LevelOf },
+  laid: LaidOut,
+  { own, sides, stakes }: Pick<Basis, 'own' | 'sides' | 'stakes'>,
 ): PlannedPavement {
-  const stack = stackLayers(pavement);
-  const stone = thicknessOf(pavement, isStone);
-  const extension = baseExtension({ baseThickness: stone });
-  const { edges, widened, dug } = planOutlines(job, pavement, {
-    extension: extension.extension,
-    path,
-  });
-  const paving = measureOutline(pavement.outline).area;
-  const measured = measuredDigs(job, pavement);
-  const uniform = planDig(job, pavement, stack, measured);
-  const least = job.minimumFall ?? PUBLISHED_LEAST_FALL;
-  const grade = planGrade(pavement, { levelOf, least, path });
-  const rings = { outer: { points: dug.outline, arcs: dug.arcs }, holes: dug.holes };
-  const earthwork = planEarthwork(
-    job,
-    { pavement, grade, total: stack.total, dig: uniform, digArea: dug.area, rings },
-    path,
-  );
-  const removed = pavement.oldSurface?.thickness ?? NO_LENGTH;
-  const dig = digBySurface(uniform, earthwork, { digArea: dug.area, removed });
-  const oldSurface = planOldSurface(pavement, paving);
-  const frost = pavement.frost ?? false;
-  const minimum = minimumBuildUp({ use: pavement.use, subgrade: pavement.subgrade, frost });
-  const { base, bedding } = stoneOrders(job, pavement, { stone, baseArea: widened.area, paving });
-  const pavers = planPavers(job, pavement, { paving, path });
-  const supplies = planSupplies(job, pavement, { paving, edges, digOutline: dug.outline });
-  const nearby = planNearby(job, { rings, dig, measured, earthwork });
-  const plan: PavementPlan = {
-    id: pavement.id,
-    name: pavement.name ?? pavement.id,
-    use: pavement.use,
-    subgrade: pavement.subgrade,
-    frost,
-    buildUp: stack,
-    layerKinds: pavement.layers.map(({ kind }) => kind),
-    stringHeight: heightOfFirstString(job, pavement),
-    minimum,
+  const { pavement, stack, extension, paving, grade, dig } = laid;
+  const basis = { job, laid, own, sides, stakes };
+  const dug = planEarthOf(basis);
+  const placed = planPlaced(basis, dug.plan.earth);
+  const near = planNearby(job, {
+    rings: ringsOf(laid),
     dig,
-    earthwork,
+    measured: laid.measured.flatMap((line) => line.flatMap((one) => one.dig ?? [])),
+    deepest: dug.plan.earth.deepestCut?.depth ?? null,
+    depthAt: laid.ground.depthAt,
+  });
+  const plan: PavementPlan = {
+    ...identityOf(basis),
+    ...dug.plan,
+    ...placed.plan,
     extension: extension.extension,
-    edges,
-    areas: { paving, base: widened.area, dig: dug.area },
-    digOutline: dug.outline,
-    digArcs: dug.arcs,
-    digHoles: dug.holes,
-    digClosesUp: dug.closesUp,
-    digLongMitres: dug.longMitres,
+    areas: {
+      paving,
+      base: laid.widened.area,
+      dig: laid.dug.area,
+      ownBase: areaOfRegions(own.base),
+      ownDig: areaOfRegions(own.dig),
+    },
     grade: grade?.plan ?? null,
-    lifts: planLifts(job, pavement, stack),
-    base,
-    bedding,
-    pavers: pavers.plan,
-    supplies: supplies.plan,
-    nearby: nearby.plan,
-    oldSurface,
-    spoil: planSpoil(job, earthwork?.cut.volume ?? dug.area.times(dig.depth), oldSurface),
+    betweenStrings: planBetween(job, pavement, { stakes, total: stack.total, path: laid.path }),
+    nearby: near.plan,
   };
   const steps = () => [
     ...stack.working,
-    ...minimum.working,
+    ...plan.minimum.working,
     ...(grade?.steps() ?? []),
     ...extension.working,
-    ...digSteps(plan, measured),
-    ...earthworkSteps(earthwork, dug.area),
+    ...digSteps(dig, { stack, measured: laid.measured }),
     ...areaSteps(plan),
-    ...base.working,
-    ...bedding.working,
-    ...pavers.steps(),
-    ...supplies.steps(),
-    ...nearby.steps(),
-    ...oldSurfaceSteps(oldSurface),
+    ...dug.steps(),
+    ...placed.steps(),
+    ...near.steps(),
     ...spoilSteps(job, plan),
   ];
   return { plan, surface: grade?.surface ?? null, steps };
 }
 
-/** The outlines of base and dig: the edges of the paving moved out. */
-function planOutlines(
-  job: ReadJob,
-  pavement: Pavement,
-  { extension, path }: { readonly extension: Length; readonly path: FieldPath },
-) {
-  const edges = planEdges(job, pavement, extension);
-  const outward = (name: 'base' | 'dig') =>
-    widen(
-      pavement.outline,
-      edges.map((edge) => edge[name]),
-      [...path, 'outline'],
-    );
-  const widened = outward('base');
-  const isSame = edges.every((edge) => edge.base.equals(edge.dig));
-  return { edges, widened, dug: isSame ? widened : outward('dig') };
+const ringsOf = ({ dug }: LaidOut) => ({
+  outer: { points: dug.outline, arcs: dug.arcs },
+  holes: dug.holes,
+});
+
+/** The name, use and layers of a pavement. */
+function identityOf({ job, laid: { pavement, stack } }: Basis) {
+  const { use, subgrade, frost = false } = pavement;
+  return {
+    id: pavement.id,
+    name: pavement.name ?? pavement.id,
+    use,
+    subgrade,
+    frost,
+    buildUp: stack,
+    layerKinds: pavement.layers.map(({ kind }) => kind),
+    settlement: sandOf(job.materials, pavement).settlement ?? null,
+    minimum: minimumBuildUp({ use, subgrade, frost }),
+  };
 }
 
-function stackLayers({ layers }: Pavement): BuildUp {
-  return buildUp({
-    layers: layers.map(({ name, kind, thickness, material }) => ({
-      name: name ?? kind,
-      thickness,
-      ...(material === undefined ? {} : { material }),
-    })),
+/** Plans the dig: old paving, soil, sloped sides. */
+function planEarthOf({ job, laid, own, sides }: Basis) {
+  const { dug, ground, dig } = laid;
+  const old = planOldPaving(own.dig, laid.oldPaving);
+  const earth = planEarth({
+    ground,
+    dig: laid.bottom,
+    regions: own.dig,
+    oldPaving: laid.oldPaving,
+    stripped: old.inPlace,
+    sides: sides.extra,
   });
+  const plan = {
+    dig,
+    earth: earth.plan,
+    edges: withTops(laid.edges, dig.depth),
+    digOutline: dug.outline,
+    digArcs: dug.arcs,
+    digHoles: dug.holes,
+    digClosesUp: dug.closesUp,
+    digLongMitres: dug.longMitres.map((corner) => corner + 1),
+    top: sides.top,
+    oldPaving: old.plans,
+    spoil: planSpoil(job, earth.plan.cut),
+  };
+  return { plan, steps: () => [...old.steps(), ...earth.steps()] };
 }
 
-/** Base over the widened area, bedding under the paving. */
-function stoneOrders(
-  job: ReadJob,
-  pavement: Pavement,
-  areas: { readonly stone: Length; readonly baseArea: Area; readonly paving: Area },
-) {
-  return {
-    base: baseOrder({
-      area: areas.baseArea,
-      thickness: areas.stone,
-      ...orderOptions(job.base),
-    }),
-    bedding: baseOrder({
-      area: areas.paving,
-      thickness: thicknessOf(pavement, ({ kind }) => kind === 'bedding'),
-      ...orderOptions(job.bedding),
-    }),
-  };
-}
+/** The tapered base of a pavement; null for full thickness. */
+const taperOf = (job: ReadJob, { pavement, edges, path }: LaidOut): TaperedBase | null =>
+  pavement.taperedBase === true
+    ? {
+        paving: pavement.outline,
+        edges,
+        restraint: job.edgeRestraintWidth ?? NO_LENGTH,
+        thickness: thicknessOf(pavement, isStone),
+        path: [...path, 'outline'],
+      }
+    : null;
 
-function orderOptions(stone: ReadJob['bedding']) {
-  return {
-    compactedDryDensity: stone.compactedDryDensity,
-    compactedPerLoose: stone.compactedPerLoose.toString(),
-    moisture: stone.moisture?.toString() ?? 0,
-    waste: stone.waste?.toString() ?? 0,
+/** Plans the materials placed: lifts, stone, sand, pavers and supplies. */
+function planPlaced({ job, laid, own }: Basis, earth: PavementPlan['earth']) {
+  const { pavement, path, paving, stack, dig } = laid;
+  const amounts = {
+    base: areaOfRegions(own.base),
+    paving,
+    fill: earth.fill.volume,
+    taper: taperOf(job, laid),
   };
+  const orders = planOrders(job, pavement, amounts);
+  const pavers = planPavers(job, pavement, { paving, path });
+  const supplies = planSupplies(job, pavement, {
+    paving,
+    edges: withTops(laid.edges, dig.depth),
+    dig: ringsOf(laid),
+    paver: paverOf(job.materials, pavement),
+  });
+  const plan = {
+    lifts: planLifts(job, pavement, stack),
+    stones: orders.stones,
+    bedding: orders.bedding,
+    pavers: pavers.plan,
+    supplies: supplies.plan,
+  };
+  return { plan, steps: () => [...orders.steps(), ...pavers.steps(), ...supplies.steps()] };
 }

@@ -1,39 +1,47 @@
 import type { FieldPath } from '../../errors.js';
 import { borderCourse } from '../../materials/border/border-course.js';
 import { outlineEdges } from '../../materials/pavers/outline-edges.js';
-import { unitCount, type UnitCount } from '../../materials/pavers/unit-count.js';
-import { wholeNumberUp } from '../../units/format-quantity.js';
+import { unitCount, type UnitCountOptions } from '../../materials/pavers/unit-count.js';
+import { ringsOf } from '../../outline/ring.js';
 import type { Area } from '../../units/quantity.js';
+import { NO_AREA } from '../../units/zero.js';
 import { given, type Step } from '../../working.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import { inField } from '../read/in-field.js';
 import { plainOutline } from '../read/normal-job.js';
-import type { PaverPlan } from './plan.js';
+import { looseOf, paverOf, type Paver } from './materials.js';
+import type { PaverPlan, UnitsPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
-type Paver = NonNullable<ReadJob['paver']>;
-
-/** Units of a pavement and the working behind them. Internal. */
+/** Pavers of a pavement, with the working. Internal. */
 export interface PlannedPavers {
   readonly plan: PaverPlan | null;
   readonly steps: () => readonly Step[];
 }
 
 /**
- * Units that fill a pavement by their module (size with joint), and the order: with a flat share for
- * cuts and breakage, or, where a pattern is named, with the cuts counted along the edges. Internal.
+ * Counts the pavers that fill a pavement, by their module (size with joint), and the order. The order
+ * adds a flat share for cuts and breakage or, if a pattern is given, the cuts counted along the edges.
+ * Internal.
  */
 export function planPavers(
-  { paver }: ReadJob,
+  { materials }: ReadJob,
   pavement: Pavement,
   { paving, path }: { readonly paving: Area; readonly path: FieldPath },
 ): PlannedPavers {
-  if (paver === undefined) return { plan: null, steps: () => [] };
+  const paver = paverOf(materials, pavement);
+  if (paver === null) return { plan: null, steps: () => [] };
+  const edging = pavement.border?.paver;
+  const units = {
+    paver,
+    edging: edging === undefined ? paver : looseOf(materials.pavers ?? [], edging),
+  };
+  const at = ['materials', 'pavers', materials.pavers?.indexOf(paver) ?? 0];
   return inField(
-    () => countPavers(paver, pavement, paving),
+    () => countPavers(units, pavement, paving),
     ([first = '', ...rest]) => {
-      if (first === 'unit') return ['paver', ...rest];
-      if (PAVER_FIELDS.has(first)) return ['paver', first, ...rest];
+      if (first === 'unit') return [...at, ...rest];
+      if (PAVER_FIELDS.has(first)) return [...at, first, ...rest];
       if (BORDER_FIELDS.has(first)) return [...path, 'border', first, ...rest];
       return [...path, 'outline'];
     },
@@ -43,27 +51,35 @@ export function planPavers(
 const PAVER_FIELDS = new Set<FieldPath[number]>(['axis', 'joint', 'pattern', 'breakage', 'reuse']);
 const BORDER_FIELDS = new Set<FieldPath[number]>(['course', 'corner', 'edges']);
 
-function countPavers(paver: Paver, pavement: Pavement, paving: Area): PlannedPavers {
-  const edging = borderOf(paver, pavement);
+interface Units {
+  /** Paver of the field. */
+  readonly paver: Paver;
+  /** Paver of the border. */
+  readonly edging: Paver;
+}
+
+function countPavers(units: Units, pavement: Pavement, paving: Area): PlannedPavers {
+  const { paver } = units;
+  const edging = borderOf(units.edging, pavement);
   const field = edging?.field.area ?? paving;
-  const counted = countedByPattern(paver, pavement, { field, edging });
   const border = edging?.units ?? 0;
-  const module = paver.length.plus(paver.joint).times(paver.width.plus(paver.joint));
-  const allowance = paver.breakage?.plus(1) ?? 1;
+  const hasPattern = paver.pattern !== undefined;
+  const counted = unitCount({
+    area: field,
+    ...unitOptions(paver),
+    ...(hasPattern ? patternOptions(paver, pavement, edging) : {}),
+  });
+  const { module, whole, cut, order } = counted;
   const plan: PaverPlan = {
     area: field,
     module,
-    whole: counted?.whole ?? wholeNumberUp(field, module),
-    cut: counted?.cut ?? null,
+    whole,
+    cut: hasPattern ? cut : null,
     border,
-    order:
-      (counted?.order ?? wholeNumberUp(field.times(allowance), module)) +
-      wholeNumberUp(module.times(border).times(allowance), module),
+    orders: ordersOf(units, { field: order, border }),
   };
-  return {
-    plan,
-    steps: () => [...(edging?.working ?? []), ...(counted?.working ?? [shareStep(paver, plan)])],
-  };
+  const steps = () => (hasPattern ? counted.working : [shareStep(paver, plan)]);
+  return { plan, steps: () => [...(edging?.working ?? []), ...steps()] };
 }
 
 type Border = ReturnType<typeof borderCourse>;
@@ -78,31 +94,55 @@ function borderOf(paver: Paver, { border, outline }: Pavement): Border | null {
     joint: paver.joint,
     course: border.course,
     ...(border.corner === undefined ? {} : { corner: border.corner }),
-    ...(border.edges === undefined ? {} : { edges: border.edges }),
+    ...(border.edges === undefined ? {} : { edges: flagsOf(border.edges, outline) }),
     ...(paver.axis === undefined ? {} : { axis: paver.axis }),
   });
 }
 
-/** Whole and cut units along the edges; null where no pattern is named. */
-function countedByPattern(
-  paver: Paver,
+const unitOptions = (paver: Paver) => ({
+  unit: sizeOf(paver),
+  joint: paver.joint,
+  ...(paver.breakage === undefined ? {} : { breakage: paver.breakage.toString() }),
+});
+
+/** Options for counting cuts: pattern, direction, and share of off-cuts used. */
+function patternOptions(
+  { pattern, axis, reuse }: Paver,
   { outline }: Pavement,
-  { field, edging }: { readonly field: Area; readonly edging: Border | null },
-): UnitCount | null {
-  const { pattern, axis, reuse, breakage } = paver;
-  if (pattern === undefined) return null;
+  edging: Border | null,
+): Pick<UnitCountOptions, 'pattern' | 'edge' | 'reuse'> {
   const turned = axis === undefined ? {} : { axis };
   const edge =
     edging?.field.edges ?? outlineEdges({ outline: plainOutline(outline), ...turned }).edges;
-  return unitCount({
-    area: field,
-    unit: sizeOf(paver),
-    joint: paver.joint,
-    pattern,
+  return {
+    ...(pattern === undefined ? {} : { pattern }),
     edge,
-    ...(breakage === undefined ? {} : { breakage: breakage.toString() }),
     ...(reuse === undefined ? {} : { reuse: reuse.toString() }),
-  });
+  };
+}
+
+/** Pavers to order for a border, from the area that the same number fills when laid like the field. */
+function borderOrder(paver: Paver, border: number): number {
+  const options = unitOptions(paver);
+  const { module } = unitCount({ area: NO_AREA, ...options });
+  return border === 0 ? 0 : unitCount({ area: module.times(border), ...options }).order;
+}
+
+/** One order if field and border use the same paver, else two. */
+function ordersOf(
+  { paver, edging }: Units,
+  { field, border }: { readonly field: number; readonly border: number },
+): UnitsPlan[] {
+  const round = borderOrder(edging, border);
+  if (edging.id === paver.id) return [{ paver: paver.id, order: field + round }];
+  const own = round === 0 ? [] : [{ paver: edging.id, order: round }];
+  return [{ paver: paver.id, order: field }, ...own];
+}
+
+/** One flag for each edge, true if it is listed; edges are counted from 1. */
+function flagsOf(edges: readonly number[], outline: Pavement['outline']): boolean[] {
+  const count = ringsOf(outline).reduce((total, { points }) => total + points.length, 0);
+  return Array.from({ length: count }, (_, index) => edges.includes(index + 1));
 }
 
 function shareStep(paver: Paver, plan: PaverPlan): Step {
@@ -112,12 +152,16 @@ function shareStep(paver: Paver, plan: PaverPlan): Step {
     given: [
       given('A', 'area of the field', plan.area),
       given('q', 'cuts and breakage', paver.breakage ?? 0),
-      given('l', 'length of a unit', paver.length),
-      given('w', 'width of a unit', paver.width),
+      given('l', 'length of one paver', paver.length),
+      given('w', 'width of one paver', paver.width),
       given('j', 'joint', paver.joint),
-      given('b', 'units of the border', plan.border),
+      given('b', 'pavers in the border', plan.border),
     ],
-    result: given('n', 'units to order', plan.order),
+    result: given(
+      'n',
+      'pavers to order',
+      plan.orders.reduce((n, { order }) => n + order, 0),
+    ),
     source: 'derived',
   };
 }

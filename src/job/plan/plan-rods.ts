@@ -12,7 +12,7 @@ export const rodSurfaces = (pavement: Surfaced, stringHeight: Length): Surface[]
   ...surfacesBelow(pavement).map(({ surface, depth }) => ({ surface, depth })),
 ];
 
-/** What the rod reads on each surface at a stake; null where its level is not known. Internal. */
+/** Rod readings on each surface at a stake; null if its level is not known. Internal. */
 export function rodsAt(
   finish: Length | null,
   day: {

@@ -1,22 +1,10 @@
+import { steepestAlong } from '../../grading/fall-of.js';
+import { slopeBetween } from '../../grading/slope-between.js';
+import { marginTo } from '../../grading/slope-limit.js';
+import { referenceQuantity } from '../../reference-quantity.js';
 import { PAVER_TOLERANCES } from '../../sources/surface-tolerances.js';
-import { slope } from '../../units/construct.js';
-import { Decimal40 } from '../../units/decimal.js';
-import {
-  exactOf,
-  fromSI,
-  fromSIDecimal,
-  type AnyQuantity,
-  type Length,
-  type Slope,
-} from '../../units/quantity.js';
-import {
-  addRatios,
-  compareRatios,
-  divideRatios,
-  multiplyRatios,
-  negateRatio,
-  type Ratio,
-} from '../../units/ratio.js';
+import { fromSI, type Length, type Slope } from '../../units/quantity.js';
+import { negateRatio, type Ratio } from '../../units/ratio.js';
 import {
   between as planVector,
   norm,
@@ -26,6 +14,7 @@ import {
   type PlanPoint,
 } from '../../units/vector.js';
 import { NO_SLOPE } from '../../units/zero.js';
+import { exactVerdict } from '../../verdict.js';
 import { given, type Step } from '../../working.js';
 import { slopeAt, type FinishSurface } from './finish-surface.js';
 import type { SlopePlan } from './plan.js';
@@ -33,14 +22,12 @@ import type { ReadJob } from '../schema/job-shape.js';
 
 interface Stake extends PlanPoint {
   readonly id: string;
-  /** Elevation of finished grade; null where it is not known. */
+  /** Elevation of finished grade; null if it is not known. */
   readonly finish: Length | null;
 }
 
-/** The least fall of a job that names none: the published minimum. */
-export const PUBLISHED_LEAST_FALL = slope(PAVER_TOLERANCES.slopeLeast.value, 'percent');
-
-const square = (value: AnyQuantity): Ratio => multiplyRatios(exactOf(value), exactOf(value));
+/** The minimum fall if the job gives none: the published minimum. */
+export const PUBLISHED_LEAST_FALL = referenceQuantity('slope', PAVER_TOLERANCES.slopeLeast);
 
 interface PlannedSlope {
   readonly slope: SlopePlan;
@@ -48,9 +35,8 @@ interface PlannedSlope {
 }
 
 /**
- * The fall between neighbouring stakes whose finished grade is given:
- * `slope = rise / run`, `steepest fall = sqrt(slope^2 + cross fall^2)`. Whether it reaches the
- * minimum is decided on the squares, exactly. Internal.
+ * The fall between neighbouring stakes with known finished grade: `slope = rise / run`,
+ * `steepest fall = sqrt(slope^2 + cross fall^2)`. The comparison with the minimum is exact. Internal.
  */
 export function planSlopes(
   stakes: readonly Stake[],
@@ -70,7 +56,7 @@ export function planSlopes(
   return planned;
 }
 
-/** The fall of a surface square to the way from one stake to the next, midway. */
+/** The fall of a surface midway between two stakes, square to the line between them. */
 function crossFallOf(surface: FinishSurface, from: Stake, to: Stake): Slope {
   const ahead = planVector(from, to);
   const middle = pointFrom(from, scaled(ahead, HALF));
@@ -90,16 +76,9 @@ function between(
   const across = planVector(from, to);
   const run = fromSI('length', norm(across));
   const rise = high.minus(low);
-  const along = fromSI('slope', divideRatios(exactOf(rise), exactOf(run)));
-  // compare rise^2 + (cross fall x run)^2 with (least x run)^2: no root, no rounding at the limit
-  const squaredRun = squared(across);
-  const sideways = multiplyRatios(square(crossFall), squaredRun);
-  const reached = addRatios(square(rise), sideways);
-  const wanted = multiplyRatios(square(least), squaredRun);
-  const verdict = compareRatios(reached, wanted) >= 0 ? 'pass' : 'fail';
-  const fall = crossFall.isZero()
-    ? along.abs()
-    : fromSIDecimal('slope', Decimal40.hypot(along.si, crossFall.si));
+  const along = slopeBetween(rise, run);
+  const fall = crossFall.isZero() ? along.abs() : steepestAlong(rise, squared(across), crossFall);
+  const verdict = exactVerdict(marginTo({ limit: 'minimum', value: least }, fall));
   const plan = { from: from.id, to: to.id, run, rise, slope: along, fall, verdict } as const;
   return {
     slope: plan,
@@ -116,12 +95,12 @@ function between(
         source: 'derived',
       },
       {
-        title: `Steepest fall from ${from.id} to ${to.id} against the minimum`,
+        title: `Steepest fall from ${from.id} to ${to.id}, compared with the minimum`,
         formula: 'f = sqrt(s^2 + c^2)',
         given: [
           given('s', 'slope along the string', along),
           given('c', 'cross fall', crossFall),
-          given('f0', 'least fall', least),
+          given('f0', 'minimum fall', least),
         ],
         result: given('f', `steepest fall: ${verdict}`, fall),
         source: 'paver-tolerances',

@@ -1,30 +1,48 @@
 import type { BuildUp } from '../../build-up/build-up.js';
 import { checkStakeLine, type StakeLine } from '../../stakes/check-stake-line.js';
 import { stringDepths, type StringDepths } from '../../string-line/string-depths.js';
+import { stringSag } from '../../string-line/string-sag.js';
 import type { Length } from '../../units/quantity.js';
-import { given, type Step } from '../../working.js';
+import { given, type Step, type Worked } from '../../working.js';
+import { inField } from '../read/in-field.js';
+import type { ReadJob } from '../schema/job-shape.js';
 import type { FinishSurface } from './finish-surface.js';
-import type { LevellingPlan, LiftPlan, PavementPlan, StakePlan, StringLinePlan } from './plan.js';
+import { oldPavingOf, strippedAt } from './plan-old-paving.js';
 import { rodsAt, rodSteps, rodSurfaces } from './plan-rods.js';
 import { planSlopes } from './plan-slopes.js';
-import type { ReadJob } from '../schema/job-shape.js';
+import type {
+  LevellingPlan,
+  PavementPlan,
+  StakePlan,
+  StringLinePlan,
+  StringSagPlan,
+} from './plan.js';
+import {
+  heightOf,
+  isMeasuredFrom,
+  stakesOf,
+  type Stake,
+  type StakesById,
+  type StringLine,
+} from './stake-grounds.js';
+import { surfacesBelowString } from './surfaces.js';
 
-type StringLine = ReadJob['stringLines'][number];
 type Pavement = ReadJob['pavements'][number];
 
-/** A string's plan and the working behind it. */
+/** A string's plan with its working. */
 export interface PlannedStringLine {
   readonly plan: StringLinePlan;
   readonly steps: () => readonly Step[];
 }
 
-/** What a string stands on. Internal. */
+/** The pavement and the levels of a string. Internal. */
 export interface LineBasis {
   readonly pavement: Pavement;
   readonly planned: PavementPlan;
-  /** Finished grade by fixed levels; null where the stakes tell. */
+  /** Finished grade through fixed levels; null if the stakes give it. */
   readonly surface: FinishSurface | null;
   readonly levelling: LevellingPlan | null;
+  readonly stakes: StakesById;
 }
 
 /** Checks the stakes of a string and finds the depths below it. Internal. */
@@ -34,21 +52,18 @@ export function planStringLine(
   basis: LineBasis,
 ): PlannedStringLine {
   const { pavement, planned, surface } = basis;
-  const { buildUp: stack, lifts } = planned;
+  const own = stakesOf(line, basis.stakes);
   const reference = line.reference ?? 'ends';
-  const stringHeight = line.height ?? job.stringHeight;
+  const stringHeight = heightOf(job, line);
   const check = checkStakeLine({
-    stakes: line.stakes.map(({ id, x, y }) => ({ id, x, y })),
+    stakes: own.map(({ id, x, y }) => ({ id, x, y })),
     tolerance: job.stakeTolerance,
     reference,
   });
-  const depths = depthsOf(line, pavement, stack, stringHeight, check);
-  const finishes = line.stakes.map((stake) => finishAt(stake, surface));
+  const depths = depthsOf(job, line, { own, planned, stringHeight, check });
+  const finishes = own.map((stake) => finishAt(stake, surface));
   const slopes = planSlopes(
-    line.stakes.map((stake, index) => ({
-      ...stake,
-      finish: finishes[index]?.finishElevation ?? null,
-    })),
+    own.map((stake, index) => ({ ...stake, finish: finishes[index]?.finishElevation ?? null })),
     { crossFall: pavement.crossFall, surface },
     job,
   );
@@ -57,6 +72,7 @@ export function planStringLine(
     job,
     levelling: basis.levelling,
   };
+  const sags = planSags(job, depths.stakes);
   const plan: StringLinePlan = {
     id: line.id,
     pavement: line.pavement,
@@ -82,17 +98,16 @@ export function planStringLine(
       };
     }),
     slopes: slopes.map(({ slope }) => slope),
-    liftTops: lifts.map(({ lift, belowFinish }) => ({
-      lift,
-      belowString: stringHeight.plus(belowFinish),
-    })),
+    surfaces: surfacesBelowString(planned, stringHeight),
+    sags: sags.plans,
   };
   const steps = () => [
     ...depths.working,
-    ...liftSteps(plan, lifts),
+    ...surfaceSteps(plan),
     ...check.working,
     ...slopes.flatMap(({ steps: made }) => made()),
     ...rodSteps(basis.levelling, plan.stakes),
+    ...sags.worked.flatMap(({ working }) => working),
   ];
   return { plan, steps };
 }
@@ -101,8 +116,8 @@ type Finish = Pick<StakePlan, 'finishElevation' | 'finishFrom' | 'carriedOn'>;
 
 const NO_FINISH: Finish = { finishElevation: null, finishFrom: null, carriedOn: false };
 
-/** Finished grade at a stake: its own, or that of the fixed levels. */
-function finishAt(stake: StringLine['stakes'][number], surface: FinishSurface | null): Finish {
+/** Finished grade at a stake: its own level, or that of the fixed levels. */
+function finishAt(stake: Stake, surface: FinishSurface | null): Finish {
   if (stake.finish !== undefined) {
     return { finishElevation: stake.finish, finishFrom: 'stake', carriedOn: false };
   }
@@ -112,33 +127,62 @@ function finishAt(stake: StringLine['stakes'][number], surface: FinishSurface | 
 }
 
 function depthsOf(
+  job: ReadJob,
   line: StringLine,
-  pavement: Pavement,
-  stack: BuildUp,
-  stringHeight: Length,
-  check: StakeLine,
-): StringDepths {
-  return stringDepths({
-    buildUp: stack,
+  {
+    own,
+    planned,
     stringHeight,
-    stakes: line.stakes.map(({ id, ground }, index) => ({
-      id,
-      station: check.offsets[index]?.station ?? stringHeight,
-      ...(ground === undefined ? {} : { ground }),
-    })),
-    ...(pavement.oldSurface === undefined ? {} : { removedSurface: pavement.oldSurface.thickness }),
+    check,
+  }: {
+    readonly own: readonly Stake[];
+    readonly planned: { readonly buildUp: BuildUp };
+    readonly stringHeight: Length;
+    readonly check: StakeLine;
+  },
+): StringDepths {
+  const laid = oldPavingOf(job, line.pavement);
+  return stringDepths({
+    buildUp: planned.buildUp,
+    stringHeight,
+    stakes: own.map((stake, index) => {
+      const { id, ground } = stake;
+      const station = check.offsets[index]?.station ?? stringHeight;
+      if (ground === undefined || !isMeasuredFrom(line, stake)) return { id, station };
+      return { id, station, ground, removedSurface: strippedAt(stake, laid) };
+    }),
   });
 }
 
-function liftSteps(plan: StringLinePlan, lifts: readonly LiftPlan[]): Step[] {
-  return plan.liftTops.map(({ lift, belowString }, index) => ({
-    title: `Top of lift ${lift} below the string`,
-    formula: 'B = h + d',
-    given: [
-      given('h', 'string above finished grade', plan.stringHeight),
-      given('d', 'lift top below finished grade', lifts[index]?.belowFinish ?? belowString),
-    ],
-    result: given('B', 'lift top below the string', belowString),
-    source: 'derived',
-  }));
+/** Sag of the string between neighbouring stakes, if its weight and tension are given. */
+function planSags(
+  { string }: ReadJob,
+  stakes: readonly { readonly id: string; readonly station: Length }[],
+): { readonly plans: readonly StringSagPlan[]; readonly worked: readonly Worked[] } {
+  if (string === undefined) return { plans: [], worked: [] };
+  const spans = stakes.slice(1).map((to, index) => {
+    const from = stakes[index] ?? to;
+    const span = to.station.minus(from.station).abs();
+    const sag = inField(
+      () => stringSag({ span, ...string }),
+      () => ['string'],
+    );
+    return { sag, plan: { from: from.id, to: to.id, sag: sag.sagAtMidspan } };
+  });
+  return { plans: spans.map(({ plan }) => plan), worked: spans.map(({ sag }) => sag) };
+}
+
+function surfaceSteps({ stringHeight, surfaces }: StringLinePlan): Step[] {
+  return surfaces
+    .filter(({ kind }) => kind === 'lift')
+    .map(({ surface, belowFinish, belowString }) => ({
+      title: `${surface} below the string`,
+      formula: 'B = h + d',
+      given: [
+        given('h', 'string above finished grade', stringHeight),
+        given('d', 'below finished grade', belowFinish),
+      ],
+      result: given('B', 'below the string', belowString),
+      source: 'derived',
+    }));
 }

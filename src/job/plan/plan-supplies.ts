@@ -2,42 +2,48 @@ import { edgeRestraint, type RestraintRunInput } from '../../materials/edging/ed
 import { geotextile } from '../../materials/fabric/geotextile.js';
 import { jointSand } from '../../materials/joints/joint-sand.js';
 import { sum } from '../../units/aggregate.js';
-import { exactOf, fromSI, type Area, type Length } from '../../units/quantity.js';
-import { compareRatios, divideRatios, subtractRatios, type Ratio } from '../../units/ratio.js';
-import { cross, dot, minus, norm, type Vector } from '../../units/vector.js';
+import type { Area } from '../../units/quantity.js';
 import type { Step, Worked } from '../../working.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import type { Pavement } from '../schema/layer-kinds.js';
-import type { EdgePlan, SuppliesPlan } from './plan.js';
+import type { Paver } from './materials.js';
+import type { DigRing, EdgePlan, SuppliesPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { withoutGaps } from './without-gaps.js';
 import { inField } from '../read/in-field.js';
 
-/** What the supplies of a pavement are counted from. Internal. */
+/** Areas and edges for counting the supplies of a pavement. Internal. */
 export interface SuppliesBasis {
   readonly paving: Area;
   readonly edges: readonly EdgePlan[];
-  readonly digOutline: readonly { readonly x: Length; readonly y: Length }[];
+  readonly dig: { readonly outer: DigRing; readonly holes: readonly DigRing[] };
+  readonly paver: Paver | null;
 }
 
-type Materials = NonNullable<ReadJob['materials']>;
+type Materials = ReadJob['materials'];
 
-/** Joint sand, edge restraint and fabric of a pavement, where the job asks for them. Internal. */
+/** Joint sand, edge restraint and geotextile of a pavement, if the job includes them. Internal. */
 export function planSupplies(
-  { materials, paver }: ReadJob,
+  { materials }: ReadJob,
   pavement: Pavement,
   basis: SuppliesBasis,
 ): { readonly plan: SuppliesPlan; readonly steps: () => readonly Step[] } {
+  const { paver } = basis;
   const sand =
-    materials?.jointSand === undefined || paver === undefined
+    materials.jointSand === undefined || paver === null
       ? null
-      : sandFor(materials.jointSand, { paver, pavement, area: basis.paving });
+      : sandFor(materials.jointSand, {
+          paver,
+          index: materials.pavers?.indexOf(paver) ?? 0,
+          pavement,
+          area: basis.paving,
+        });
   const restraint =
-    materials?.edgeRestraint === undefined
+    materials.edgeRestraint === undefined
       ? null
       : restraintFor(materials.edgeRestraint, pavement, basis.edges);
   const fabric =
-    materials?.geotextile === undefined ? null : fabricFor(materials.geotextile, basis.digOutline);
+    materials.geotextile === undefined ? null : fabricFor(materials.geotextile, basis.dig);
   const worked: readonly (Worked | null)[] = [sand, restraint, fabric];
   return {
     plan: { jointSand: sand, edgeRestraint: restraint, geotextile: fabric },
@@ -49,10 +55,13 @@ function sandFor(
   { density, recess, riseFromBed, waste, bag }: NonNullable<Materials['jointSand']>,
   {
     paver,
+    index,
     pavement,
     area,
   }: {
-    readonly paver: NonNullable<ReadJob['paver']>;
+    readonly paver: Paver;
+    /** Index of the paver in the job. */
+    readonly index: number;
     readonly pavement: Pavement;
     readonly area: Area;
   },
@@ -70,16 +79,16 @@ function sandFor(
   };
   return inField(
     () => jointSand(options),
-    (path) => (path[0] === 'joint' ? ['paver', ...path] : ['materials', 'jointSand', ...path]),
+    (path) =>
+      path[0] === 'joint'
+        ? ['materials', 'pavers', index, ...path]
+        : ['materials', 'jointSand', ...path],
   );
 }
 
-const fabricFor = (
-  fabric: NonNullable<Materials['geotextile']>,
-  digOutline: SuppliesBasis['digOutline'],
-) =>
+const fabricFor = (fabric: NonNullable<Materials['geotextile']>, dig: SuppliesBasis['dig']) =>
   inField(
-    () => geotextile({ ...boxOf(digOutline), ...withoutGaps(fabric) }),
+    () => geotextile({ outline: { ...dig.outer, holes: dig.holes }, ...withoutGaps(fabric) }),
     (path) => ['materials', 'geotextile', ...path],
   );
 
@@ -111,11 +120,13 @@ interface RunEdge {
   readonly curved: boolean;
 }
 
-/** The open edges of a ring that hang together; where straight and curved edges meet a run ends. */
+/** True for an open edge, or one the job does not describe. */
+const isOpen = ({ edge: { kind } }: RunEdge): boolean => kind === 'open' || kind === null;
+
+/** The runs of connected open edges of a ring. A run ends where straight and curved edges meet. */
 function runsOf(ring: readonly RunEdge[]): RestraintRunInput[] {
-  const isSame = (a: RunEdge, b: RunEdge) =>
-    (a.edge.kind === 'open') === (b.edge.kind === 'open') && a.curved === b.curved;
-  // start where two kinds meet, so that no run is broken by the first point of the ring
+  const isSame = (a: RunEdge, b: RunEdge) => isOpen(a) === isOpen(b) && a.curved === b.curved;
+  // start between two kinds, so that the first point of the ring breaks no run
   const first = ring.findIndex((one, k) => !isSame(ring.at(k - 1) ?? one, one));
   const isClosed = first < 0;
   const turned = isClosed ? ring : [...ring.slice(first), ...ring.slice(0, first)];
@@ -127,32 +138,10 @@ function runsOf(ring: readonly RunEdge[]): RestraintRunInput[] {
     else last.push(one);
   }
   return groups
-    .filter(([one]) => one?.edge.kind === 'open')
+    .filter(([one]) => one !== undefined && isOpen(one))
     .map((group) => ({
       length: group.reduce((total, { edge }) => total.plus(edge.length), NO_LENGTH),
       isCurved: group[0]?.curved ?? false,
       isClosed,
     }));
-}
-
-/** Length and width of the box round a dig, laid along its longest edge. */
-function boxOf(points: SuppliesBasis['digOutline']): { length: Length; width: Length } {
-  const [first] = points;
-  const vectors = points.map(({ x, y }): Vector => ({ x: exactOf(x), y: exactOf(y) }));
-  const sides = vectors.map((from, k) => minus(vectors[(k + 1) % vectors.length] ?? from, from));
-  const longest = sides.reduce((a, b) => (compareRatios(norm(b), norm(a)) > 0 ? b : a));
-  if (first === undefined) return { length: NO_LENGTH, width: NO_LENGTH };
-  const size = norm(longest);
-  const spread = (of: (vector: Vector) => Ratio): Length => {
-    const values = vectors.map(of);
-    const [low, high] = [
-      values.reduce((a, b) => (compareRatios(b, a) < 0 ? b : a)),
-      values.reduce((a, b) => (compareRatios(b, a) > 0 ? b : a)),
-    ];
-    return fromSI('length', divideRatios(subtractRatios(high, low), size));
-  };
-  return {
-    length: spread((vector) => dot(longest, vector)),
-    width: spread((vector) => cross(longest, vector)),
-  };
 }

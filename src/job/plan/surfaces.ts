@@ -1,14 +1,15 @@
+import { belowString } from '../../string-line/below-string.js';
 import type { Length } from '../../units/quantity.js';
-import type { LiftPlan, PavementPlan } from './plan.js';
-
-/** What a surface belongs to: limits and next actions go by it. */
-export type SurfaceKind = 'subgrade' | 'lift' | 'sub-base' | 'base' | 'bedding' | 'pavers';
+import type { LiftPlan, PavementPlan, SurfacePlan } from './plan.js';
+import type { SurfaceKind } from './surface-kind.js';
 
 /** A surface of the work, and its depth below finished grade. Internal. */
 export interface PlannedSurface {
   readonly surface: string;
   readonly kind: SurfaceKind;
   readonly depth: Length;
+  /** Depth as placed, before the plate; null if it is not known or nothing is placed. */
+  readonly placed: Length | null;
 }
 
 const KINDS = {
@@ -19,18 +20,25 @@ const KINDS = {
 } as const;
 
 /** The parts of a pavement that have surfaces. Internal. */
-export type Surfaced = Pick<PavementPlan, 'buildUp' | 'lifts' | 'layerKinds'>;
+export type Surfaced = Pick<PavementPlan, 'buildUp' | 'lifts' | 'layerKinds' | 'settlement'>;
 
 /** The surfaces of a pavement from finished grade down to the subgrade. Internal. */
-export function surfacesBelow({ buildUp, lifts, layerKinds }: Surfaced): PlannedSurface[] {
-  const layers = buildUp.layers.map(({ name, top }, index): PlannedSurface => ({
-    surface: index === 0 ? 'finished grade' : `${name} top`,
-    kind: KINDS[layerKinds[index] ?? 'base'],
-    depth: top,
-  }));
+export function surfacesBelow(pavement: Surfaced): PlannedSurface[] {
+  const { buildUp, lifts, layerKinds, settlement } = pavement;
+  const layers = buildUp.layers.map(({ name, top }, index): PlannedSurface => {
+    const kind = KINDS[layerKinds[index] ?? 'base'];
+    const isSet = kind === 'pavers' || kind === 'bedding';
+    return {
+      surface: index === 0 ? 'finished grade' : `${name} top`,
+      kind,
+      depth: top,
+      // pavers and screed are set high by the settlement of the bedding
+      placed: isSet ? (settlement?.negated().plus(top) ?? null) : spreadTop(lifts, top),
+    };
+  });
   return [
     ...[...layers, ...liftTops(lifts, layers)].sort((a, b) => a.depth.compare(b.depth)),
-    { surface: 'subgrade', kind: 'subgrade', depth: buildUp.total },
+    { surface: 'subgrade', kind: 'subgrade', depth: buildUp.total, placed: null },
   ];
 }
 
@@ -45,4 +53,21 @@ const liftTops = (
       surface: `lift ${lift} top`,
       kind: 'lift',
       depth: belowFinish,
+      placed: spreadTop(lifts, belowFinish),
     }));
+
+/** The loose top of a lift, from its compacted top. */
+function spreadTop(lifts: readonly LiftPlan[], top: Length): Length | null {
+  const lift = lifts.find(({ belowFinish }) => belowFinish.equals(top));
+  return lift === undefined ? null : top.minus(lift.loose.minus(lift.compacted));
+}
+
+/** The surfaces of a pavement below a string. Internal. */
+export const surfacesBelowString = (pavement: Surfaced, height: Length): SurfacePlan[] =>
+  surfacesBelow(pavement).map(({ surface, kind, depth, placed }) => ({
+    surface,
+    kind,
+    belowFinish: depth,
+    belowString: belowString(height, depth),
+    placedBelowString: placed === null ? null : belowString(height, placed),
+  }));

@@ -1,4 +1,5 @@
 import type { PlanWarning, JobPlan, PavementPlan, StringLinePlan } from '../plan/plan.js';
+import { PUBLISHED_LEAST_FALL } from '../plan/plan-slopes.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { warning } from './warning.js';
 
@@ -41,13 +42,10 @@ export function gradeWarnings(job: ReadJob, { name, grade }: PavementPlan): Plan
       : [
           warning('FALL_TOO_SMALL', name, {
             fall: grade.flattest,
-            ...(job.minimumFall === undefined ? {} : { least: job.minimumFall }),
+            least: job.minimumFall ?? PUBLISHED_LEAST_FALL,
           }),
         ];
-  const wet = grade.shedAtBuilding.map((edge) =>
-    warning('FALLS_TO_BUILDING', name, { edge: edge + 1 }),
-  );
-  return [...misses, ...flat, ...wet];
+  return [...misses, ...flat];
 }
 
 /** Stakes whose rod readings cannot be taken. Internal. */

@@ -1,92 +1,97 @@
-import { length } from '../../units/construct.js';
-import { digOf } from '../plan/in-dig.js';
-import { gradeWarnings, levelWarnings, rodWarnings } from './level-warnings.js';
-import type {
-  EarthworkPlan,
-  JobPlan,
-  PavementPlan,
-  PlanWarning,
-  StringLinePlan,
-} from '../plan/plan.js';
+import type { LaidOut } from '../plan/lay-out.js';
+import { PUBLISHED_LEAST_FALL } from '../plan/plan-slopes.js';
+import type { JobPlan, PavementPlan, PlanWarning, StringLinePlan } from '../plan/plan.js';
+import type { StakesById } from '../plan/stake-grounds.js';
 import type { ReadJob } from '../schema/job-shape.js';
+import { footingWarnings, waterWarnings } from './building-warnings.js';
+import { crossFallWarnings, existingWarnings, groundWarnings } from './contradictions.js';
+import { curveWarnings } from './curve-warnings.js';
+import { digWarnings, stakeWarnings, topWarnings } from './dig-warnings.js';
+import { edgeWarnings } from './edge-warnings.js';
+import { existingSurface } from './existing-surface.js';
+import { gateWarnings } from './gate-warnings.js';
+import { reachWarnings } from './grade-reach.js';
+import { gradeWarnings, levelWarnings, rodWarnings } from './level-warnings.js';
+import { materialWarnings } from './material-warnings.js';
 import { nearbyWarnings, shapeWarnings } from './site-warnings.js';
+import { steepSpans, steepSurfaces } from './slope-warnings.js';
+import { stringWarnings } from './string-warnings.js';
 import { thicknessWarnings } from './thickness-warnings.js';
 import { warning } from './warning.js';
 
+/** What warnings are found from, beside the job. Internal. */
+export interface WarningBasis extends Pick<JobPlan, 'levelBook' | 'levelling'> {
+  readonly pavements: readonly PavementPlan[];
+  readonly lines: readonly StringLinePlan[];
+  /** The pavements as laid out, in the same order. */
+  readonly laid: readonly LaidOut[];
+  readonly stakes: StakesById;
+}
+
 /** What a crew should look at before it digs. Internal. */
-export function findWarnings(
-  job: ReadJob,
-  plan: Pick<JobPlan, 'levelBook' | 'levelling'> & {
-    readonly pavements: readonly PavementPlan[];
-    readonly lines: readonly StringLinePlan[];
-  },
-): PlanWarning[] {
-  const { pavements, lines } = plan;
-  const laid = new Set(pavements.filter(({ grade }) => grade !== null).map(({ id }) => id));
+export function findWarnings(job: ReadJob, basis: WarningBasis): PlanWarning[] {
+  const { pavements, laid } = basis;
+  const existingAt = existingSurface(job, laid);
   return [
-    ...levelWarnings(plan),
-    ...pavements.flatMap((pavement, index) => [
-      ...thicknessWarnings(job.pavements[index]?.layers ?? [], pavement),
-      ...shapesOf(job, pavement, index),
-      ...digWarnings(job, pavement),
-      ...gradeWarnings(job, pavement),
-      ...nearbyWarnings(pavement),
-    ]),
-    ...lines.flatMap((line) => [
-      ...lineWarnings(line),
-      ...(laid.has(line.pavement) ? [] : slopeWarnings(job, line)),
-      ...rodWarnings(line, plan),
-    ]),
-    ...stakesInDig(job, pavements),
+    ...levelWarnings(basis),
+    ...materialWarnings(job),
+    ...edgeWarnings(job.pavements),
+    ...pavements.flatMap((plan, index) => {
+      const one = laid[index];
+      return one === undefined ? [] : pavementWarnings(job, one, { plan, basis });
+    }),
+    ...topWarnings(pavements),
+    ...lineWarnings(job, basis, existingAt),
+    ...groundWarnings(laid, existingAt),
+    ...stakeWarnings(job, pavements),
   ];
 }
 
-function shapesOf(job: ReadJob, { name }: PavementPlan, index: number): PlanWarning[] {
-  const pavement = job.pavements[index];
-  return pavement === undefined ? [] : shapeWarnings(job, pavement, name);
+function pavementWarnings(
+  job: ReadJob,
+  laid: LaidOut,
+  { plan, basis: { lines, stakes } }: { readonly plan: PavementPlan; readonly basis: WarningBasis },
+): PlanWarning[] {
+  const own = lines.filter(({ pavement }) => pavement === plan.id);
+  return [
+    ...thicknessWarnings(laid.pavement.layers, plan),
+    ...shapeWarnings(job, laid.pavement, plan.name),
+    ...digWarnings(job, plan),
+    ...gateWarnings(job, laid, plan),
+    ...footingWarnings(laid),
+    ...gradeWarnings(job, plan),
+    ...reachWarnings(laid),
+    ...steepSurfaces(laid, plan),
+    ...waterWarnings(job, laid, stakes),
+    ...crossFallWarnings(laid, own, stakes),
+    ...existingWarnings(laid),
+    ...nearbyWarnings(job, plan),
+  ];
 }
 
-function digWarnings(job: ReadJob, plan: PavementPlan): PlanWarning[] {
-  const { name, oldSurface, areas, earthwork } = plan;
-  const found: PlanWarning[] = plan.digClosesUp ? [warning('DIG_CLOSES_UP', name)] : [];
-  for (const corner of plan.digLongMitres) {
-    found.push(warning('DIG_RUNS_OUT', name, { edge: corner + 1 }));
-  }
-  if (earthwork !== null) {
-    found.push(...earthWarnings(name, earthwork));
-  } else {
-    if (job.existingLevels !== undefined) found.push(warning('NO_FINISHED_SURFACE', name));
-    found.push(...depthWarnings(plan));
-  }
-  if (oldSurface !== null && oldSurface.area.compare(areas.dig) > 0) {
-    found.push(
-      warning('OLD_SURFACE_WIDER_THAN_DIG', name, { area: oldSurface.area, dig: areas.dig }),
-    );
-  }
-  return found;
+function lineWarnings(
+  job: ReadJob,
+  basis: WarningBasis,
+  existingAt: ReturnType<typeof existingSurface>,
+): PlanWarning[] {
+  const { pavements, laid, lines, stakes } = basis;
+  const least = job.minimumFall ?? PUBLISHED_LEAST_FALL;
+  return lines.flatMap((line) => {
+    const index = pavements.findIndex(({ id }) => id === line.pavement);
+    const [plan, one] = [pavements[index], laid[index]];
+    if (plan === undefined || one === undefined) return [];
+    const isLaid = plan.grade !== null;
+    return [
+      ...rowWarnings(line),
+      ...(isLaid ? [] : [...flatSpans(job, line), ...steepSpans(line, plan)]),
+      ...stringWarnings({ job, line, laid: one, stakes, existingAt, least }),
+      ...curveWarnings(job, line, { laid: one, stakes }),
+      ...rodWarnings(line, basis),
+    ];
+  });
 }
 
-function depthWarnings({ name, dig }: PavementPlan): PlanWarning[] {
-  if (dig.depth.isNegative()) {
-    return [warning('FILL_NEEDED', name, { fill: dig.depth.abs() })];
-  }
-  if (!dig.soil.isNegative()) return [];
-  const values = { dig: dig.depth, fill: dig.soil.abs() };
-  return [warning('OLD_SURFACE_DEEPER_THAN_DIG', name, values)];
-}
-
-/** Less than this is float noise. */
-const NOISE = length('0.001', 'mm');
-
-function earthWarnings(name: string, earthwork: EarthworkPlan): PlanWarning[] {
-  const { uncovered, deepestFill, fillArea } = earthwork;
-  const gap = uncovered.isZero() ? [] : [warning('SURFACE_GAP', name, { area: uncovered })];
-  if (deepestFill === null || deepestFill.depth.compare(NOISE) < 0) return gap;
-  const { depth, x, y } = deepestFill;
-  return [...gap, warning('LOW_GROUND', name, { area: fillArea, depth, x, y })];
-}
-
-function lineWarnings(line: StringLinePlan): PlanWarning[] {
+function rowWarnings(line: StringLinePlan): PlanWarning[] {
   const fills = line.stakes
     .filter(({ dig }) => dig?.isNegative() === true)
     .map(({ id, dig }) => warning('FILL_NEEDED', `stake ${id}`, { fill: dig?.abs() ?? '' }));
@@ -100,26 +105,11 @@ function lineWarnings(line: StringLinePlan): PlanWarning[] {
   return [...moves, ...fills];
 }
 
-function slopeWarnings(job: ReadJob, line: StringLinePlan): PlanWarning[] {
+function flatSpans(job: ReadJob, line: StringLinePlan): PlanWarning[] {
+  const least = job.minimumFall ?? PUBLISHED_LEAST_FALL;
   return line.slopes
     .filter(({ verdict }) => verdict === 'fail')
     .map(({ from, to, fall }) =>
-      warning('FALL_TOO_SMALL', `string ${line.id}, ${from} to ${to}`, {
-        fall,
-        ...(job.minimumFall === undefined ? {} : { least: job.minimumFall }),
-      }),
+      warning('FALL_TOO_SMALL', `string ${line.id}, ${from} to ${to}`, { fall, least }),
     );
-}
-
-/** Stakes that the dig would take out. */
-function stakesInDig(job: ReadJob, pavements: readonly PavementPlan[]): PlanWarning[] {
-  const digs = pavements.map((pavement) => ({ name: pavement.name, holds: digOf(pavement) }));
-  return job.stringLines.flatMap(({ stakes }) =>
-    stakes.flatMap(({ id, x, y }) => {
-      const hit = digs.find(({ holds }) => holds({ x, y }));
-      return hit === undefined
-        ? []
-        : [warning('STAKE_IN_DIG', `stake ${id}`, { pavement: hit.name })];
-    }),
-  );
 }

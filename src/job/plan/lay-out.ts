@@ -1,0 +1,120 @@
+import { baseExtension, type BaseExtension } from '../../build-up/base-extension.js';
+import { buildUp, type BuildUp } from '../../build-up/build-up.js';
+import type { FieldPath } from '../../errors.js';
+import type { Outline } from '../../outline/ring.js';
+import { measureOutline } from '../../outline/outline-area.js';
+import { widen, type WidenedOutline } from '../../outline/widen-outline.js';
+import type { Area } from '../../units/quantity.js';
+import type { ReadJob } from '../schema/job-shape.js';
+import { isStone, thicknessOf, type Pavement } from '../schema/layer-kinds.js';
+import { finishesOfStakes } from './finishes-of-stakes.js';
+import { findGround } from './find-ground.js';
+import type { Ground } from './ground.js';
+import { digOutline } from './in-dig.js';
+import { planDig } from './plan-dig.js';
+import { planEdges, type PlannedEdge } from './plan-edges.js';
+import { planGrade, type PlannedGrade } from './plan-grade.js';
+import type { LevelOf } from './plan-levels.js';
+import { meanStripped, oldPavingOf, type LaidOldPaving } from './plan-old-paving.js';
+import { PUBLISHED_LEAST_FALL } from './plan-slopes.js';
+import type { DigPlan } from './plan.js';
+import { digsAlongStrings, type StakeDig, type StakesById } from './stake-grounds.js';
+
+/** A pavement laid out on its own, before areas shared with others are known. Internal. */
+export interface LaidOut {
+  readonly pavement: Pavement;
+  readonly path: FieldPath;
+  readonly stack: BuildUp;
+  readonly extension: BaseExtension;
+  readonly edges: readonly PlannedEdge[];
+  readonly paving: Area;
+  /** The base as a widened outline, and as an outline. */
+  readonly widened: WidenedOutline;
+  readonly base: Outline;
+  /** The bottom of the dig as a widened outline, and as an outline. */
+  readonly dug: WidenedOutline;
+  readonly bottom: Outline;
+  readonly grade: PlannedGrade | null;
+  readonly measured: readonly (readonly StakeDig[])[];
+  readonly ground: Ground;
+  readonly oldPaving: readonly LaidOldPaving[];
+  readonly dig: DigPlan;
+}
+
+/** Lays out one pavement: build-up, edges, outlines of base and dig, grade and depth of dig. Internal. */
+export function layOut(
+  job: ReadJob,
+  pavement: Pavement,
+  {
+    path,
+    levelOf,
+    stakes,
+  }: { readonly path: FieldPath; readonly levelOf: LevelOf; readonly stakes: StakesById },
+): LaidOut {
+  const stack = stackLayers(pavement);
+  const extension = baseExtension({ baseThickness: thicknessOf(pavement, isStone) });
+  const edges = planEdges(job, pavement, extension.extension);
+  const { widened, dug } = widenTwice(pavement, edges, [...path, 'outline']);
+  const bottom = outlineOf(dug);
+  const least = job.minimumFall ?? PUBLISHED_LEAST_FALL;
+  const grade = planGrade(pavement, { levelOf, least, path });
+  const finishes = finishesOfStakes(job, pavement, { stakes, surface: grade?.surface ?? null });
+  const { total } = stack;
+  const measured = digsAlongStrings(job, stakes, { id: pavement.id, total, finishAt: finishes.at });
+  const ground = findGround(job, {
+    pavement,
+    grade,
+    stack,
+    dig: bottom,
+    measured,
+    finishes: finishes.levels,
+    path,
+  });
+  const oldPaving = oldPavingOf(job, pavement.id);
+  const stripped = meanStripped(bottom, oldPaving);
+  const dig = planDig(ground, { dig: bottom, area: dug.area, stripped, measured });
+  return {
+    pavement,
+    path,
+    stack,
+    extension,
+    edges,
+    paving: measureOutline(pavement.outline).area,
+    widened,
+    base: dug === widened ? bottom : outlineOf(widened),
+    dug,
+    bottom,
+    grade,
+    measured,
+    ground,
+    oldPaving,
+    dig,
+  };
+}
+
+function stackLayers({ layers }: Pavement): BuildUp {
+  return buildUp({
+    layers: layers.map(({ name, kind, thickness, material }) => ({
+      name: name ?? kind,
+      thickness,
+      ...(material === undefined ? {} : { material }),
+    })),
+  });
+}
+
+/** The outlines of base and dig, from the edges of the paving moved out. */
+function widenTwice({ outline }: Pavement, edges: readonly PlannedEdge[], path: FieldPath) {
+  const outward = (name: 'base' | 'dig') =>
+    widen(
+      outline,
+      edges.map((edge) => edge[name]),
+      path,
+    );
+  const widened = outward('base');
+  const isSame = edges.every((edge) => edge.base.equals(edge.dig));
+  return { widened, dug: isSame ? widened : outward('dig') };
+}
+
+/** A widened outline as an outline. Internal. */
+export const outlineOf = ({ outline: points, arcs, holes }: WidenedOutline): Outline =>
+  digOutline({ outer: { points, arcs }, holes });

@@ -1,26 +1,45 @@
 export {
   materialList,
   type Amount,
+  type MaterialKind,
   type MaterialLine,
   type MaterialList,
-  type MaterialName,
 } from './order/material-list.js';
+export { workSteps } from './steps/work-steps.js';
+export type {
+  HoldPoint,
+  WorkAmount,
+  WorkCondition,
+  WorkFigure,
+  WorkHeight,
+  WorkHours,
+  WorkLoads,
+  WorkStep,
+  WorkStepKind,
+} from './steps/work-step.js';
+export { comparePlans } from './compare/compare-plans.js';
+export type { ChangeSubject, PlanChange, PlanValue } from './compare/plan-change.js';
 export { readJob } from './read/read-job.js';
 export { jobSchema } from './read/job-schema.js';
 export { jobJsonSchema } from './schema/json-schema.js';
 export type { JobInput, JobInput as Job } from './schema/job-input.js';
 export type {
   EdgeKind,
+  JobBetweenStringsInput,
   JobBorderInput,
+  JobEdgeInput,
   JobLayerInput,
-  JobOldSurfaceInput,
   JobPavementInput,
   LayerKind,
   SpotHeightInput,
   SpotHeightsInput,
   SpotTableInput,
 } from './schema/pavement-input.js';
-export type { JobStakeInput, JobStringLineInput } from './schema/string-line-input.js';
+export type {
+  JobStakeInput,
+  JobStringInput,
+  JobStringLineInput,
+} from './schema/string-line-input.js';
 export type {
   JobBenchmarkInput,
   JobClosingInput,
@@ -32,32 +51,41 @@ export type {
   JobMisclosureRuleInput,
 } from './schema/level-input.js';
 export type {
-  JobBeddingInput,
+  JobLooseInput,
+  JobMaterialsInput,
+  JobPackInput,
   JobPaverInput,
+  JobPaverPackInput,
+  JobSandInput,
   JobSoilInput,
   JobStoneInput,
   JobTruckInput,
 } from './schema/material-input.js';
 export type {
+  JobHaulInput,
+  JobMachineInput,
+  JobPlateInput,
+  JobRatesInput,
+} from './schema/rates-input.js';
+export type {
   JobEdgeRestraintInput,
   JobExcavationInput,
   JobGeotextileInput,
   JobJointSandInput,
-  JobPackInput,
-  JobPacksInput,
-  JobPaverPackInput,
+  JobOldPavingInput,
   JobPointInput,
-  JobSuppliesInput,
   JobTreeInput,
   JobUtilityInput,
 } from './schema/site-input.js';
 export { planJob, tryPlanJob } from './plan-job.js';
 export { planFromJSON } from './plan-from-json.js';
 export type {
+  BetweenStringsPlan,
   DeepestPlan,
   DigPlan,
   DigRing,
-  EarthworkPlan,
+  DigTopPlan,
+  EarthPlan,
   EdgePlan,
   GradeLevelPlan,
   GradePlan,
@@ -66,9 +94,13 @@ export type {
   JobTotals,
   LevellingPlan,
   LiftPlan,
+  LooseOrderPlan,
+  LooseTotalPlan,
   NearbyPlan,
-  OldSurfacePlan,
+  OldPavingPlan,
+  OldPavingTotalPlan,
   PaverPlan,
+  PaverTotalPlan,
   PavementPlan,
   PlanSource,
   PlanStep,
@@ -79,8 +111,11 @@ export type {
   StakePlan,
   StreamPlan,
   StringLinePlan,
+  StringSagPlan,
   SuppliesPlan,
+  SurfacePlan,
   TreePlan,
+  UnitsPlan,
   UtilityPlan,
   WarningCode,
 } from './plan/plan.js';
@@ -88,22 +123,58 @@ export { renderJobSheet } from './sheet/render-job-sheet.js';
 export type { DescribePartOptions, JobSheetOptions } from './sheet/sheet-options.js';
 export { renderWorking, type RenderWorkingOptions } from './sheet/render-working.js';
 export type { SubjectStep } from './sheet/is-steps.js';
-export { describeMove, describeWarning } from './sheet/describe.js';
-export type { SheetSystem } from './sheet/units-of-sheet.js';
+export { describeWorkStep } from './sheet/work-step-words.js';
+export { describeChange } from './sheet/change-words.js';
+export { renderWorkSteps } from './sheet/steps-section.js';
 export {
-  checkJob,
-  type CheckedStake,
-  type JobCheck,
-  type NextStep,
-  type SurfaceCheck,
-} from './check/check-job.js';
+  describeMove,
+  describeWarning,
+  type DescribeMoveOptions,
+  type StakeFacing,
+} from './sheet/describe.js';
+export type { SheetSystem } from './sheet/units-of-sheet.js';
+export { checkJob, type JobCheck } from './check/check-job.js';
+export type { CheckedStake, NextStep, SurfaceCheck } from './check/check-surface.js';
+export type { NotChecked, PavementCheck } from './check/check-pavement.js';
+export type { PlacedCheck, PlacedCheckResult } from './check/placed-check.js';
+export type {
+  JobBondLineInput,
+  JobCompactionInput,
+  JobFallInput,
+  JobFlatnessInput,
+  JobJointWidthInput,
+  JobLippageInput,
+  JobPlaceInput,
+  JobPlacedReadings,
+  JobSurfacePlaceInput,
+} from './check/placed-input.js';
 export type { JobReadings } from './check/read-job-readings.js';
 export type { JobThicknessTolerances, JobTolerances } from './check/tolerance-fields.js';
 export type { JobReadingInput } from './check/check-readings.js';
-export type { SurfaceKind } from './plan/surfaces.js';
+export type { SurfaceKind } from './plan/surface-kind.js';
 export {
   describeNextStep,
   describeStakeAction,
   type DescribeStakeActionOptions,
 } from './sheet/describe-check.js';
 export { renderCheckSheet } from './sheet/render-check-sheet.js';
+export { renderHandOver } from './sheet/render-hand-over.js';
+export {
+  readPointTable,
+  type PointTable,
+  type PointTableOptions,
+  type PointTableRows,
+} from './tables/read-point-table.js';
+export type { PointColumn, PointTableKind } from './tables/point-columns.js';
+export type { TableDelimiter } from './tables/split-table.js';
+export type { DecimalMark } from './tables/decimal-mark.js';
+export { stakeTable, type StakeRow } from './tables/stake-table.js';
+export {
+  cornerTable,
+  type CornerRow,
+  type CornerTable,
+  type CornerTableOptions,
+  type OffsetPoint,
+  type OffsetPointInput,
+} from './tables/corner-table.js';
+export { tableText, type TableTextOptions } from './tables/table-text.js';

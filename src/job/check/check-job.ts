@@ -1,63 +1,12 @@
-import { checkLevels, type CheckedLevel, type LevelCheck } from '../../checks/check-levels.js';
-import { checkThickness, type ThicknessCheck } from '../../checks/check-thickness.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
-import type { Length } from '../../units/quantity.js';
 import { worstVerdict, type Verdict } from '../../verdict.js';
 import { withWorking, type Step, type Worked } from '../../working.js';
 import { markCheck, requirePlan } from '../require-plan.js';
-import type { JobReading } from './check-readings.js';
+import type { JobPlan } from '../plan/plan.js';
+import { surfacesBelow } from '../plan/surfaces.js';
+import { checkPavement, type PavementCheck } from './check-pavement.js';
+import { checkSurface, isSame, type SurfaceCheck } from './check-surface.js';
 import { readJobReadings, type JobReadings, type ReadReadings } from './read-job-readings.js';
-import { inField } from '../read/in-field.js';
-import type { JobPlan, PavementPlan } from '../plan/plan.js';
-import { surfacesBelow, type PlannedSurface, type SurfaceKind } from '../plan/surfaces.js';
-import { withoutGaps } from '../plan/without-gaps.js';
-
-/** A stake of a checked surface. */
-export interface CheckedStake extends CheckedLevel {
-  /** Planned and measured below the string. */
-  readonly plannedBelowString: Length;
-  /** Measured below the string. */
-  readonly measuredBelowString: Length;
-  /** Loose stone to spread where compacted stone is missing; null elsewhere. */
-  readonly looseToAdd: Length | null;
-}
-
-/** What is to be done next on a surface. */
-export interface NextStep {
-  /** What to do. */
-  readonly step: 'correct' | 'measure-again' | 'measure-rest' | 'go-on';
-  /** The stakes it is about. */
-  readonly stakes: readonly string[];
-  /** The surface to build next; null where this was the last, or must wait. */
-  readonly surface: string | null;
-  /** How thick to spread it loose, for stone; null elsewhere. */
-  readonly spread: Length | null;
-}
-
-/** One surface of one pavement against the plan. */
-export interface SurfaceCheck {
-  /** Name of the pavement. */
-  readonly pavement: string;
-  /** Name of the surface. */
-  readonly surface: string;
-  /** What the surface belongs to. */
-  readonly kind: SurfaceKind;
-  /** The worst verdict of level and thickness. */
-  readonly verdict: Verdict;
-  /** Levels measured against the plan. */
-  readonly level: Omit<LevelCheck, 'working' | 'readings' | 'outOfTolerance'> & {
-    /** Ids of the stakes that do not pass. */
-    readonly outOfTolerance: readonly string[];
-  };
-  /** Each stake that was read. */
-  readonly stakes: readonly CheckedStake[];
-  /** Stakes of the pavement with no reading on this surface. */
-  readonly missing: readonly string[];
-  /** Thickness of the layer under this surface; null where it was not read or not asked for. */
-  readonly thickness: Omit<ThicknessCheck, 'working'> | null;
-  /** What to do next. */
-  readonly next: NextStep;
-}
 
 /** The work as built against the plan. */
 export interface JobCheck extends Worked {
@@ -65,24 +14,29 @@ export interface JobCheck extends Worked {
   readonly kind: 'settline-check';
   /** Name of the site. */
   readonly name: string;
-  /** The worst verdict of all surfaces. */
+  /** The worst verdict of all that was measured. */
   readonly verdict: Verdict;
-  /** From the subgrade up, pavement by pavement. */
+  /** Levels and thicknesses at the stakes, from the subgrade up, pavement by pavement. */
   readonly surfaces: readonly SurfaceCheck[];
+  /** Each pavement of the plan: its build-up, the checks between the stakes, what was not checked. */
+  readonly pavements: readonly PavementCheck[];
   /** What to have checked, and by whom. */
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Holds readings of the work as built against the plan, stake by stake and surface by surface:
- * `d = measured - planned`, + high. Exact: a reading on the limit passes. It says what to do next on
- * each surface: correct, measure again, measure the rest, or go on with the layer above.
+ * Compares readings of the work as built with the plan: levels stake by stake and surface by surface,
+ * `d = measured - planned`, + high; between the stakes compaction, flatness, fall, lippage, joint
+ * widths and bond lines, each by its own function. Exact: a reading on the limit passes. It says what
+ * to do next on each surface, and what was not checked.
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
  * @param readings - see {@link JobReadings}
- * @returns verdicts, differences, margins and moves [length] and the next step, for each surface
+ * @returns verdicts, differences, margins and moves [length] and the next step, for each surface; the
+ *   checks between the stakes of each pavement
  * @throws `PLAN_INVALID` for what is no plan, `UNKNOWN_ID`, `UNKNOWN_CHOICE`, `DUPLICATE_ID`,
- *   `CONFLICTING_FIELDS`, `REQUIRED`, `LIMIT_NOT_SET`, `EMPTY_LIST`, `UNKNOWN_FIELD` and the reading codes
+ *   `CONFLICTING_FIELDS`, `REQUIRED`, `LIMIT_NOT_SET`, `EMPTY_LIST`, `UNKNOWN_FIELD`, the codes of the
+ *   checks and the reading codes
  * @source derived
  * @example
  * const check = checkJob(planJob(job), {
@@ -91,195 +45,68 @@ export interface JobCheck extends Worked {
  *     { stake: 'K2', surface: 'subgrade', belowString: '35 7/8 in' },
  *   ],
  *   tolerances: { subgrade: { over: '0 in', under: '3/4 in' } },
+ *   jointWidth: [
+ *     {
+ *       pavement: 'court',
+ *       place: 'by the gate',
+ *       readings: [{ id: 'a', width: '1/8 in' }],
+ *       tolerance: 'paver-guide-in',
+ *     },
+ *   ],
  * });
  * check.verdict //=> 'fail'
  * check.surfaces[0]?.next.stakes //=> ['K2']
+ * check.pavements[0]?.checks.map(({ place, check }) => `${place}: ${check.verdict}`) //=> ['by the gate: pass']
  */
 export function checkJob(plan: JobPlan, readings: JobReadings): JobCheck {
   requirePlan(plan);
   const given = readJobReadings(plan, readings);
   const worked: Worked[] = [];
-  const surfaces = plan.pavements.flatMap((pavement) =>
-    surfacesBelow(pavement)
-      .reverse()
-      .flatMap((surface) => {
-        const own = given.readings.filter(
-          (one) => one.pavement === pavement && isSame(one.surface, surface),
-        );
-        if (own.length === 0) return [];
-        return [checkSurface(plan, { pavement, surface, own, given, worked })];
-      }),
+  const surfaces = checkSurfaces(plan, given, worked);
+  const pavements = plan.pavements.map((pavement) =>
+    checkPavement(pavement, {
+      surfaces: surfaces.get(pavement.id) ?? [],
+      placed: given.placed.filter((one) => one.pavement === pavement),
+    }),
   );
+  const made = pavements.flatMap(({ checks }) => checks.map(({ check }) => check));
   const check = {
     kind: 'settline-check',
     name: plan.name,
-    verdict: worstVerdict(surfaces.map(({ verdict }) => verdict)),
-    surfaces,
-    cautions: cautionsFor('utilities', 'excavation', 'structure', 'drainage'),
+    verdict: worstVerdict(pavements.flatMap(({ verdict }) => verdict ?? [])),
+    surfaces: [...surfaces.values()].flat(),
+    pavements,
+    cautions: cautionsOf(made.flatMap(({ cautions }) => cautions)),
   } as const;
   return withWorking(markCheck(check), () =>
-    worked.flatMap(({ working }): readonly Step[] => working),
+    [...worked, ...made].flatMap(({ working }): readonly Step[] => working),
   );
 }
 
-const isSame = (a: PlannedSurface, b: PlannedSurface): boolean => a.surface === b.surface;
-
-interface SurfaceBasis {
-  readonly pavement: PavementPlan;
-  readonly surface: PlannedSurface;
-  /** Readings on this surface. */
-  readonly own: readonly JobReading[];
-  readonly given: ReadReadings;
-  readonly worked: Worked[];
-}
-
-function checkSurface(plan: JobPlan, basis: SurfaceBasis): SurfaceCheck {
-  const { pavement, surface, own, worked } = basis;
-  const { kind } = surface;
-  const level = levelsOf(basis);
-  worked.push(level);
-  const { readings: levels, ...rest } = level;
-  const thickness = thicknessOf(basis);
-  if (thickness !== null) worked.push(thickness);
-  const ids = plan.stringLines
-    .filter(({ pavement: id }) => id === pavement.id)
-    .flatMap(({ stakes }) => stakes.map(({ id }) => id));
-  const missing = ids.filter((id) => own.every(({ stake }) => stake.id !== id));
-  const stakes = levels.map((one, index) => atStake(plan, one, { reading: own[index], surface }));
-  const verdict = worstVerdict([level.verdict, thickness?.verdict ?? 'pass']);
-  const parts = {
-    stakes,
-    missing,
-    thickness,
-    verdict,
-    surfaces: surfacesBelow(pavement),
-    surface,
-    pavement,
-  };
-  return {
-    pavement: pavement.name,
-    surface: surface.surface,
-    kind,
-    verdict,
-    level: { ...rest, outOfTolerance: rest.outOfTolerance.map(({ id }) => id) },
-    stakes,
-    missing,
-    thickness,
-    next: nextStep(parts),
-  };
-}
-
-/** Levels of a surface: as elevations where all stakes have one, else above finished grade. */
-function levelsOf({ surface, own, given }: SurfaceBasis): LevelCheck {
-  const finishes = own.map(({ stake }) => stake.finishElevation);
-  const isLevelled = finishes.every((finish) => finish !== null);
-  const { kind } = surface;
-  const { tolerances, uncertainty } = given;
-  return inField(
-    () =>
-      checkLevels({
-        layer: kind,
-        readings: own.map(({ stake, height }, index) => {
-          const datum = isLevelled ? (finishes[index] ?? null) : null;
-          const planned = surface.depth.negated();
-          return {
-            id: stake.id,
-            plan: datum?.plus(planned) ?? planned,
-            measured: datum?.plus(height) ?? height,
-          };
-        }),
-        // each kind that was read has its tolerance
-        tolerance: tolerances[kind] ?? { over: '0 m', under: '0 m' },
-        ...withoutGaps({ uncertainty }),
-      }),
-    ([, at]) => ['readings', own[Number(at)]?.index ?? 0],
-  );
-}
-
-/** Thickness from this surface down to the bottom of its layer, where that was read too. */
-function thicknessOf(basis: SurfaceBasis): ThicknessCheck | null {
-  const { pavement, surface, own, given } = basis;
-  const { readings, uncertainty } = given;
-  const { kind } = surface;
-  if (kind === 'pavers' || kind === 'subgrade' || kind === 'lift') return null;
-  const tolerance = given.thickness?.[kind];
-  const layer = pavement.buildUp.layers.find(({ top }) => top.equals(surface.depth));
-  if (tolerance === undefined || layer === undefined) return null;
-  const below = readings.filter(
-    (one) => one.pavement === pavement && one.surface.depth.equals(layer.bottom),
-  );
-  const pairs = own.flatMap(({ stake, height, index }) => {
-    const under = below.find((one) => one.stake === stake);
-    return under === undefined ? [] : [{ id: stake.id, top: height, bottom: under.height, index }];
-  });
-  if (pairs.length === 0) return null;
-  return inField(
-    () =>
-      checkThickness({
-        layer: kind,
-        design: layer.thickness,
-        readings: pairs.map(({ id, top, bottom }) => ({ id, top, bottom })),
-        tolerance,
-        ...withoutGaps({ uncertainty }),
-      }),
-    ([, at]) => ['readings', pairs[Number(at)]?.index ?? 0],
-  );
-}
-
-function atStake(
+/** The surfaces that were read, by the id of their pavement. */
+const checkSurfaces = (
   plan: JobPlan,
-  level: CheckedLevel,
-  {
-    reading,
-    surface,
-  }: { readonly reading: JobReading | undefined; readonly surface: PlannedSurface },
-): CheckedStake {
-  const height = reading?.line.stringHeight ?? plan.stringHeight;
-  const plannedBelowString = height.plus(surface.depth);
-  const isStone = surface.kind !== 'bedding' && surface.kind !== 'pavers';
-  const { move } = level;
-  return {
-    ...level,
-    plannedBelowString,
-    measuredBelowString: plannedBelowString.minus(level.value),
-    looseToAdd:
-      isStone && move?.action === 'add' && move.by !== null
-        ? move.by.dividedBy(compactedPerLoose(plan))
-        : null,
-  };
-}
-
-const compactedPerLoose = ({ job }: JobPlan): string => String(job.base.compactedPerLoose);
-
-function nextStep({
-  stakes,
-  missing,
-  thickness,
-  verdict,
-  surfaces,
-  surface,
-  pavement,
-}: Pick<SurfaceCheck, 'stakes' | 'missing' | 'thickness' | 'verdict'> & {
-  readonly surfaces: readonly PlannedSurface[];
-  readonly surface: PlannedSurface;
-  readonly pavement: PavementPlan;
-}): NextStep {
-  const waits = { surface: null, spread: null };
-  const of = (wanted: Verdict): string[] => {
-    const found = [...stakes, ...(thickness?.readings ?? [])];
-    return [...new Set(found.filter((one) => one.verdict === wanted).map(({ id }) => id))];
-  };
-  if (verdict === 'fail') return { step: 'correct', stakes: of('fail'), ...waits };
-  if (verdict === 'unclear') return { step: 'measure-again', stakes: of('unclear'), ...waits };
-  if (missing.length > 0) return { step: 'measure-rest', stakes: missing, ...waits };
-  const above = surfaces[surfaces.findIndex((one) => isSame(one, surface)) - 1];
-  const lift = pavement.lifts.find(
-    ({ belowFinish }) => above !== undefined && belowFinish.equals(above.depth),
+  given: ReadReadings,
+  worked: Worked[],
+): ReadonlyMap<string, readonly SurfaceCheck[]> =>
+  new Map(
+    plan.pavements.map((pavement) => [
+      pavement.id,
+      surfacesBelow(pavement)
+        .reverse()
+        .flatMap((surface) => {
+          const own = given.readings.filter(
+            (one) => one.pavement === pavement && isSame(one.surface, surface),
+          );
+          if (own.length === 0) return [];
+          return [checkSurface(plan, { pavement, surface, own, given, worked })];
+        }),
+    ]),
   );
-  return {
-    step: 'go-on',
-    stakes: [],
-    surface: above?.surface ?? null,
-    spread: lift?.loose ?? null,
-  };
+
+/** Those of every check of a job, and what the checks add; each once. */
+function cautionsOf(added: readonly Caution[]): readonly Caution[] {
+  return [
+    ...new Set([...cautionsFor('utilities', 'excavation', 'structure', 'drainage'), ...added]),
+  ];
 }

@@ -1,6 +1,6 @@
 import { exactlyOne } from '../../input/exactly-one.js';
 import { list, object, optional, quantity, text } from '../../input/field.js';
-import { givenEntries } from '../../input/given-entries.js';
+import { givenEntries, type GivenEntry } from '../../input/given-entries.js';
 import { ELEVATION, LEVEL_DIFFERENCE, ROD_READING } from '../../input/ranges.js';
 import type { Reader } from '../../input/reader.js';
 import { shapeOf, type Check, type Field, type Values } from '../../input/shape.js';
@@ -8,13 +8,27 @@ import { shown } from '../../input/shown.js';
 import type { FieldPath } from '../../errors.js';
 import type { LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
-import { surfacesBelow, type SurfaceKind } from '../plan/surfaces.js';
-import { placeAt, type Place, type Places } from './places.js';
+import { surfacesBelow } from '../plan/surfaces.js';
+import type { SurfaceKind } from '../plan/surface-kind.js';
+import {
+  differByString,
+  placeAt,
+  stakePlaces,
+  surfaceAt,
+  type Place,
+  type Places,
+  type StakePlace,
+} from './places.js';
 
 /** One reading of the work as built: on a surface, at a stake, by string, rod or elevation. */
 export interface JobReadingInput {
   /** Id of the stake. */
   readonly stake: string;
+  /**
+   * Id of the string. Needed if the stake serves strings of different heights or pavements; default: any
+   * of its strings.
+   */
+  readonly string?: string;
   /** As the plan names it: `subgrade`, `lift 1 top`, `base top`, `bedding top`, `finished grade`. */
   readonly surface: string;
   /** Measured from the string straight down [length, up to 100 m]; or give `rod` or `elevation`. */
@@ -35,6 +49,7 @@ export interface JobReading extends Place {
 
 const READING = shapeOf<JobReadingInput>()({
   stake: text(),
+  string: optional(text()),
   surface: text(),
   belowString: optional(quantity(LEVEL_DIFFERENCE)),
   rod: optional(quantity(ROD_READING)),
@@ -54,41 +69,95 @@ export const readingsField = (places: Places): Field<readonly ReadReading[]> =>
 /** The kinds of surface that were read, whatever else is wrong with the readings. Internal. */
 export function kindsRead(readings: unknown, places: Places): ReadonlySet<SurfaceKind> {
   const given = givenEntries(readings, READING, MOST_READINGS);
-  return new Set(
-    given.flatMap(
-      (entry) => placeAt(places, entry?.['stake'], entry?.['surface'])?.surface.kind ?? [],
-    ),
+  return new Set(given.flatMap((entry) => kindOf(entry, places) ?? []));
+}
+
+/** The kind of the surface; undefined where the strings of the stake do not agree on it. */
+function kindOf(entry: GivenEntry, places: Places): SurfaceKind | undefined {
+  const own = stakePlaces(places, entry?.['stake'], entry?.['string']);
+  const kinds = new Set(
+    own.map((place) => surfaceAt(place, entry?.['surface'])?.surface.kind ?? null),
   );
+  const [kind] = kinds;
+  return kinds.size === 1 && kind !== null ? kind : undefined;
 }
 
 const checkReading =
   (places: Places): Check<typeof READING> =>
-  (reader, { stake, surface }, path, raw) => {
+  (reader, { stake, string, surface }, path, raw) => {
     const way = exactlyOne(reader, raw, WAYS, path);
     if (stake === undefined) return;
-    const found = places.get(stake);
-    if (found === undefined) {
+    const all = places.get(stake);
+    if (all === undefined) {
       const message = `the plan has no stake ${shown(stake)}`;
       reader.fail('UNKNOWN_ID', [...path, 'stake'], message, { id: stake });
       return;
     }
-    const surfaces = surfacesBelow(found.pavement).map((one) => one.surface);
-    if (surface !== undefined && !surfaces.includes(surface)) {
-      const choices = surfaces.join(', ');
-      const message = `${shown(surface)} is not one of ${choices}`;
-      reader.fail('UNKNOWN_CHOICE', [...path, 'surface'], message, { choices });
+    const isNamed = raw['string'] !== undefined;
+    const own = isNamed ? checkString(reader, { stake, string, all }, [...path, 'string']) : all;
+    if (!isNamed && differByString(all)) {
+      const message = `missing. ${stake} serves ${stringsOf(all, 'and')}. Name the string you measured from`;
+      reader.fail('REQUIRED', [...path, 'string'], message);
     }
-    if (way === undefined || way === 'belowString' || found.stake.finishElevation !== null) return;
+    checkSurface(reader, { surface, own }, [...path, 'surface']);
+    const isLevelled = own.every(({ stake: at }) => at.finishElevation !== null);
+    if (way === undefined || way === 'belowString' || isLevelled) return;
     const message = `missing. Finished grade at ${stake} has no elevation in the plan, so measure below the string`;
     reader.fail('REQUIRED', [...path, 'belowString'], message);
   };
 
+/** The place of the string that is named; all places of the stake where it is not one of its strings. */
+function checkString(
+  reader: Reader,
+  {
+    stake,
+    string,
+    all,
+  }: {
+    readonly stake: string;
+    readonly string: string | undefined;
+    readonly all: readonly StakePlace[];
+  },
+  path: FieldPath,
+): readonly StakePlace[] {
+  // a string that could not be read has its fault
+  if (string === undefined) return all;
+  const own = all.filter(({ line }) => line.id === string);
+  if (own.length > 0) return own;
+  const message = `${stake} is not a stake of ${shown(string)}. Use ${stringsOf(all, 'or')}`;
+  reader.fail('UNKNOWN_ID', path, message, { id: string });
+  return all;
+}
+
+const stringsOf = (places: readonly StakePlace[], word: string): string =>
+  places.map(({ line }) => line.id).join(` ${word} `);
+
+function checkSurface(
+  reader: Reader,
+  { surface, own }: { readonly surface: string | undefined; readonly own: readonly StakePlace[] },
+  path: FieldPath,
+): void {
+  const surfaces = new Set(
+    own.flatMap(({ pavement }) => surfacesBelow(pavement).map((one) => one.surface)),
+  );
+  if (surface === undefined || surfaces.has(surface)) return;
+  const choices = [...surfaces].join(', ');
+  const message = `${shown(surface)} is not one of ${choices}`;
+  reader.fail('UNKNOWN_CHOICE', path, message, { choices });
+}
+
 /** Refuses a second reading in one place. Internal. */
-export function refuseSecond(reader: Reader, readings: readonly Partial<ReadReading>[]): void {
+export function refuseSecond(
+  reader: Reader,
+  readings: readonly Partial<ReadReading>[],
+  places: Places,
+): void {
   const seen = new Set<string>();
-  readings.forEach(({ stake, surface }, index) => {
+  readings.forEach(({ stake, string, surface }, index) => {
     if (stake === undefined || surface === undefined) return;
-    const key = JSON.stringify([stake, surface]);
+    const place = placeAt(places, { stake, string, surface });
+    if (place === undefined) return;
+    const key = JSON.stringify([stake, place.pavement.id, surface]);
     const path: FieldPath = ['readings', index];
     const message = `${shown(stake)} has two readings on ${shown(surface)}. Keep the last`;
     if (seen.has(key)) reader.fail('DUPLICATE_ID', path, message);
@@ -102,7 +171,7 @@ export const heightsOf = (
   { places, sight }: { readonly places: Places; readonly sight: Length | undefined },
 ): readonly JobReading[] =>
   readings.flatMap((reading, index) => {
-    const place = placeAt(places, reading.stake, reading.surface);
+    const place = placeAt(places, reading);
     const height = place === undefined ? undefined : heightOf(reading, place, sight);
     return place === undefined || height === undefined ? [] : [{ ...place, height, index }];
   });

@@ -1,15 +1,16 @@
 import { orderPacks, type OrderPacks } from '../../materials/packs/order-packs.js';
 import { sum } from '../../units/aggregate.js';
-import type { AnyQuantity, Mass, Volume } from '../../units/quantity.js';
+import type { AnyQuantity, Area, Mass, Volume } from '../../units/quantity.js';
 import { withWorking, type Step, type Worked } from '../../working.js';
-import type { JobPlan, PavementPlan } from '../plan/plan.js';
+import type { BaseOrder } from '../../volumes/base-order.js';
+import type { JobPlan, LooseTotalPlan, PavementPlan } from '../plan/plan.js';
 import { readWholeJob } from '../read/read-job.js';
 import { requirePlan } from '../require-plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
-/** What a job orders. */
-export type MaterialName =
-  'base' | 'bedding' | 'pavers' | 'joint-sand' | 'edge-restraint' | 'spikes' | 'geotextile';
+/** What is ordered. */
+export type MaterialKind =
+  'stone' | 'sand' | 'pavers' | 'joint-sand' | 'edge-restraint' | 'spikes' | 'geotextile';
 
 /** An amount: a quantity, or a number of pieces. */
 export type Amount = AnyQuantity | number;
@@ -17,13 +18,19 @@ export type Amount = AnyQuantity | number;
 /** One line of the order list. */
 export interface MaterialLine {
   /** What is ordered. */
-  readonly material: MaterialName;
+  readonly kind: MaterialKind;
+  /** Id of the stone, sand or paver in the materials of the job; null for what has none. */
+  readonly material: string | null;
+  /** Name on the order. */
+  readonly name: string;
   /** What `need`, `ordered` and `surplus` say: loose volume, mass, pieces, rolls ... */
   readonly measure: 'loose-volume' | 'delivered-mass' | 'dry-mass' | 'pieces' | 'rolls' | 'area';
   /** What each pavement needs. */
   readonly parts: readonly {
     /** Name of the pavement. */
     readonly pavement: string;
+    /** Name of the layer, `fill` for what fills low ground; null for what is no layer. */
+    readonly layer: string | null;
     /** What the pavement needs. */
     readonly need: Amount;
   }[];
@@ -55,7 +62,7 @@ export interface MaterialList extends Worked {
 }
 
 /**
- * The order list of a planned job: base and bedding loose, units, and joint sand, edge restraint,
+ * The order list of a planned job: each stone and sand loose, units of each paver, and joint sand, edge restraint,
  * spikes and fabric where the job asks for them, each by pavement and in all, rounded up to what is
  * sold with what is left over. The packs stand in `materials` of the job; without one the need stands
  * as it is, and loose goods come in truck loads.
@@ -66,16 +73,17 @@ export interface MaterialList extends Worked {
  * @source derived
  * @example
  * const list = materialList(planJob(job));
- * list.lines.map(({ material }) => material) //=> ['base', 'bedding', 'pavers']
+ * list.lines.map(({ kind }) => kind) //=> ['stone', 'sand', 'pavers']
  * list.lines[2]?.ordered //=> 6817
  */
 export function materialList(plan: JobPlan): MaterialList {
   requirePlan(plan);
   const job = readWholeJob(plan.job);
   const worked: Worked[] = [];
+  const { stones, sands } = plan.totals;
   const lines = [
-    stoneLine(plan, job, { material: 'base', worked }),
-    stoneLine(plan, job, { material: 'bedding', worked }),
+    ...stones.map((total) => looseLine(plan, job, { kind: 'stone', total, worked })),
+    ...sands.map((total) => looseLine(plan, job, { kind: 'sand', total, worked })),
     ...paverLines(plan, job, worked),
     ...sandLines(plan),
     ...restraintLines(plan),
@@ -86,52 +94,65 @@ export function materialList(plan: JobPlan): MaterialList {
   );
 }
 
+interface Part<A extends Amount> {
+  readonly pavement: string;
+  readonly layer: string | null;
+  readonly need: A;
+}
+
 /** Runs through the pavements that have a part. */
 function partsOf<T, A extends Amount>(
   { pavements }: JobPlan,
   part: (pavement: PavementPlan) => T | null,
   need: (part: T) => A,
-): { readonly pavement: string; readonly need: A }[] {
+): Part<A>[] {
   return pavements.flatMap((pavement) => {
     const found = part(pavement);
-    return found === null ? [] : [{ pavement: pavement.name, need: need(found) }];
+    return found === null ? [] : [{ pavement: pavement.name, layer: null, need: need(found) }];
   });
 }
 
-type StoneName = 'base' | 'bedding';
+/** Runs through the layers that are made of a stone or sand. */
+const layersOf = <A extends Amount>(
+  { pavements }: JobPlan,
+  material: string,
+  need: (order: BaseOrder) => A,
+): Part<A>[] =>
+  pavements.flatMap(({ name, stones, bedding }) =>
+    [...stones, bedding].flatMap((one) =>
+      one.material === material
+        ? [{ pavement: name, layer: one.layer, need: need(one.order) }]
+        : [],
+    ),
+  );
 
-function stoneLine(
-  plan: JobPlan,
-  job: ReadJob,
-  { material, worked }: { readonly material: StoneName; readonly worked: Worked[] },
-): MaterialLine {
-  const loads = plan.totals[material].loads.count;
-  const pack = job.materials?.packs?.[material];
-  const order = (pavement: PavementPlan) => pavement[material];
+interface LooseBasis {
+  readonly kind: 'stone' | 'sand';
+  readonly total: LooseTotalPlan;
+  readonly worked: Worked[];
+}
+
+/** A stone or sand, in its pack by mass or by volume, or loose. */
+function looseLine(plan: JobPlan, job: ReadJob, { kind, total, worked }: LooseBasis): MaterialLine {
+  const { material, name } = total;
+  const head = { kind, material, name };
+  const loads = total.loads.count;
+  const group: readonly Loose[] = kind === 'stone' ? job.materials.stones : job.materials.sands;
+  const pack = group.find(({ id }) => id === material)?.pack;
   if (pack?.mass !== undefined) {
-    const parts = partsOf(plan, order, ({ deliveredMass }) => deliveredMass);
+    const parts = layersOf(plan, material, ({ deliveredMass }) => deliveredMass);
     const made = orderPacks({
       mass: sum(parts.map(({ need }): Mass => need)),
       packs: [{ name: pack.name, holds: pack.mass }],
       ...smallest(pack.minimum),
     });
     worked.push(made);
-    return { material, measure: 'delivered-mass', parts, ...orderedAs(made), loads };
+    return { ...head, measure: 'delivered-mass', parts, ...orderedAs(made), loads };
   }
-  const parts = partsOf(plan, order, ({ loose }) => loose.volume);
+  const parts = layersOf(plan, material, ({ loose }) => loose.volume);
   const need = sum(parts.map(({ need: one }): Volume => one));
   if (pack?.volume === undefined) {
-    const surplus = need.minus(need);
-    return {
-      material,
-      measure: 'loose-volume',
-      parts,
-      need,
-      ordered: need,
-      surplus,
-      packs: [],
-      loads,
-    };
+    return { ...head, measure: 'loose-volume', parts, ...asNeeded(need), loads };
   }
   const made = orderPacks({
     volume: need,
@@ -139,8 +160,18 @@ function stoneLine(
     ...smallest(pack.minimum),
   });
   worked.push(made);
-  return { material, measure: 'loose-volume', parts, ...orderedAs(made), loads };
+  return { ...head, measure: 'loose-volume', parts, ...orderedAs(made), loads };
 }
+
+type Loose = Omit<ReadJob['materials']['sands'][number], 'settlement'>;
+
+/** The need itself, where no pack is given. */
+const asNeeded = <Q extends Mass | Volume | Area>(need: Q) => ({
+  need,
+  ordered: need,
+  surplus: need.times(0),
+  packs: [],
+});
 
 const smallest = (minimum: { toString: () => string } | undefined) =>
   minimum === undefined ? {} : { minimum: minimum.toString() };
@@ -154,69 +185,67 @@ const orderedAs = <A extends Amount>({ need, ordered, surplus, load }: OrderPack
 
 const added = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
+interface Head {
+  readonly kind: MaterialKind;
+  readonly material: string | null;
+  readonly name: string;
+}
+
+const plain = (kind: MaterialKind, name: string): Head => ({ kind, material: null, name });
+
 /** What is counted in pieces and sold by the piece. */
 function piecesLine(
-  material: MaterialName,
+  head: Head,
   measure: 'pieces' | 'rolls',
-  parts: readonly { readonly pavement: string; readonly need: number }[],
+  parts: readonly Part<number>[],
 ): MaterialLine[] {
   if (parts.length === 0) return [];
   const need = added(parts.map((part) => part.need));
-  return [{ material, measure, parts, need, ordered: need, surplus: 0, packs: [], loads: null }];
+  return [{ ...head, measure, parts, need, ordered: need, surplus: 0, packs: [], loads: null }];
 }
 
-function paverLines(plan: JobPlan, job: ReadJob, worked: Worked[]): MaterialLine[] {
-  const parts = partsOf(
-    plan,
-    ({ pavers }) => pavers,
-    ({ order }) => order,
-  );
-  const packs = job.materials?.packs?.pavers;
-  const [line] = piecesLine('pavers', 'pieces', parts);
-  if (line === undefined || packs === undefined) return line === undefined ? [] : [line];
-  const made = orderPacks({
-    units: added(parts.map(({ need }) => need)),
-    packs: packs,
+const paverLines = (plan: JobPlan, job: ReadJob, worked: Worked[]): MaterialLine[] =>
+  plan.totals.pavers.flatMap(({ paver: id, name, order: units }) => {
+    const parts = partsOf(
+      plan,
+      ({ pavers }) => pavers?.orders.find(({ paver }) => paver === id) ?? null,
+      ({ order }) => order,
+    );
+    const lines = piecesLine({ kind: 'pavers', material: id, name }, 'pieces', parts);
+    const packs = job.materials.pavers?.find((paver) => paver.id === id)?.packs;
+    if (packs === undefined) return lines;
+    const made = orderPacks({ units, packs });
+    worked.push(made);
+    return lines.map((line) => ({ ...line, ...orderedAs(made) }));
   });
-  worked.push(made);
-  return [{ ...line, ...orderedAs(made) }];
-}
 
 function sandLines(plan: JobPlan): MaterialLine[] {
-  const of = ({ supplies }: PavementPlan) => supplies.jointSand;
-  const parts = partsOf(plan, of, ({ mass }) => mass);
+  const parts = partsOf(
+    plan,
+    ({ supplies }) => supplies.jointSand,
+    ({ mass }) => mass,
+  );
   if (parts.length === 0) return [];
   const need = sum(parts.map((part): Mass => part.need));
-  const bag = plan.job.materials?.jointSand?.bag;
+  const head = plain('joint-sand', 'joint sand');
+  const bag = plan.job.materials.jointSand?.bag;
   if (bag === undefined) {
-    const surplus = need.minus(need);
-    return [
-      {
-        material: 'joint-sand',
-        measure: 'dry-mass',
-        parts,
-        need,
-        ordered: need,
-        surplus,
-        packs: [],
-        loads: null,
-      },
-    ];
+    return [{ ...head, measure: 'dry-mass', parts, ...asNeeded(need), loads: null }];
   }
   const made = orderPacks({ mass: need, packs: [{ name: 'bag', holds: bag }] });
-  return [{ material: 'joint-sand', measure: 'dry-mass', parts, ...orderedAs(made), loads: null }];
+  return [{ ...head, measure: 'dry-mass', parts, ...orderedAs(made), loads: null }];
 }
 
 function restraintLines(plan: JobPlan): MaterialLine[] {
   const of = ({ supplies }: PavementPlan) => supplies.edgeRestraint;
   return [
     ...piecesLine(
-      'edge-restraint',
+      plain('edge-restraint', 'edge restraint, pieces'),
       'pieces',
       partsOf(plan, of, ({ pieces }) => pieces),
     ),
     ...piecesLine(
-      'spikes',
+      plain('spikes', 'spikes'),
       'pieces',
       partsOf(plan, of, ({ spikes }) => spikes),
     ),
@@ -232,19 +261,8 @@ function fabricLines(plan: JobPlan): MaterialLine[] {
     (pavement) => of(pavement)?.rolls ?? null,
     (count) => count,
   );
-  if (rolls.length > 0) return piecesLine('geotextile', 'rolls', rolls);
+  const head = plain('geotextile', 'geotextile');
+  if (rolls.length > 0) return piecesLine(head, 'rolls', rolls);
   const need = sum(areas.map((part) => part.need));
-  const surplus = need.minus(need);
-  return [
-    {
-      material: 'geotextile',
-      measure: 'area',
-      parts: areas,
-      need,
-      ordered: need,
-      surplus,
-      packs: [],
-      loads: null,
-    },
-  ];
+  return [{ ...head, measure: 'area', parts: areas, ...asNeeded(need), loads: null }];
 }

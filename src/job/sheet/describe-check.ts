@@ -1,5 +1,5 @@
-import type { CheckedStake, NextStep, SurfaceCheck } from '../check/check-job.js';
-import type { SurfaceKind } from '../plan/surfaces.js';
+import type { CheckedStake, NextStep, SurfaceCheck } from '../check/check-surface.js';
+import type { SurfaceKind } from '../plan/surface-kind.js';
 import { fault } from '../../errors.js';
 import { choice } from '../../input/field.js';
 import { isPlain } from '../../input/plain.js';
@@ -46,15 +46,25 @@ export function describeStakeAction(
     throw fault('WRONG_TYPE', `pass a stake of the result of checkJob(), got ${shown(stake)}`);
   }
   const { kind, system } = readOptions(options, ACTION_OPTIONS);
-  const units = unitsOfSheet(system);
   if (stake.verdict === 'pass') return 'within tolerance';
-  if (stake.verdict === 'unclear' || stake.move === null) {
-    return 'too close to the limit to tell: measure again, more closely';
-  }
-  const by = units.depthWithUnit(stake.value.abs());
+  const todo = stakeAction(stake, { kind, system });
+  if (stake.verdict === 'unclear') return `too close to the limit to tell: ${todo}`;
+  const by = unitsOfSheet(system).depthWithUnit(stake.value.abs());
   const off = `${by} ${stake.value.isNegative() ? 'low' : 'high'}`;
-  return `${off}: ${actionWords(stake, kind, units)}`;
+  return `${off}: ${todo}`;
 }
+
+/** What to do at a stake that does not pass. Internal. */
+export const stakeAction = (
+  stake: CheckedStake,
+  { kind, system }: DescribeStakeActionOptions,
+): string =>
+  stake.verdict === 'fail' && stake.move !== null
+    ? actionWords(stake, kind, unitsOfSheet(system))
+    : AGAIN;
+
+/** Where a reading is too close to a limit. Internal. */
+export const AGAIN = 'take more readings, then check again';
 
 function isCheckedStake(value: unknown): value is CheckedStake {
   if (!isPlain(value)) return false;
@@ -121,7 +131,7 @@ export function describeNextStep(
     case 'correct':
       return `Correct ${at}, then measure again. Do not cover this surface.`;
     case 'measure-again':
-      return `Measure ${at} again, more closely, before you cover this surface.`;
+      return `Take more readings at ${at}, then check again before you cover this surface.`;
     case 'measure-rest':
       return `Within tolerance so far. Measure ${at} too before you cover this surface.`;
     case 'go-on': {

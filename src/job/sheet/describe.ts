@@ -1,29 +1,60 @@
 import { fault } from '../../errors.js';
+import { object, text } from '../../input/field.js';
 import { isPlain } from '../../input/plain.js';
+import { readOptions, shapeOf } from '../../input/shape.js';
 import { shown } from '../../input/shown.js';
 import type { StakeMove } from '../../stakes/stake-move.js';
 import { isQuantity, type Area, type Length, type Slope } from '../../units/quantity.js';
 import type { PlanWarning } from '../plan/plan.js';
 import { isLength, isSound } from './is-measure.js';
-import { readSystem, type DescribePartOptions } from './sheet-options.js';
-import { slopeText, unitsOfSheet, type SheetSystem } from './units-of-sheet.js';
+import { readSystem, systemField, type DescribePartOptions } from './sheet-options.js';
+import {
+  inWords,
+  measureText,
+  slopeText,
+  unitsOfSheet,
+  type SheetSystem,
+} from './units-of-sheet.js';
 import { WARNING_WORDS } from './warning-words.js';
 
+/** The stakes that tell left from right. */
+export interface StakeFacing {
+  /** Id of the stake to stand at: the first of the string. */
+  readonly from: string;
+  /** Id of the stake to face: the last of the string. */
+  readonly to: string;
+}
+
+/** How the instruction for a stake is written. */
+export interface DescribeMoveOptions extends DescribePartOptions {
+  /** Which way to face. */
+  readonly facing: StakeFacing;
+}
+
+const MOVE_OPTIONS = shapeOf<DescribeMoveOptions>()({
+  system: systemField,
+  facing: object(shapeOf<StakeFacing>()({ from: text(), to: text() })),
+});
+
 /**
- * The instruction for a stake that stands out of line.
+ * The instruction for a stake that is out of line, and which way to face.
  *
  * @param move - of a string line, or of a line check
- * @param options - see {@link DescribePartOptions}
- * @returns for instance `move S4 1 3/16 in right`, seen from the first stake to the last
- * @throws `WRONG_TYPE` for what is no move, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
+ * @param options - see {@link DescribeMoveOptions}
+ * @returns for instance `facing from S1 to S5, move S4 1 3/16 in right`
+ * @throws `WRONG_TYPE` for what is not a move, `REQUIRED`, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
- * describeMove({ id: 'S4', distance: length('1 3/16 in'), direction: 'right' }, { system: 'us' })
- * //=> 'move S4 1 3/16 in right'
+ * describeMove(
+ *   { id: 'S4', distance: length('1 3/16 in'), direction: 'right' },
+ *   { system: 'us', facing: { from: 'S1', to: 'S5' } },
+ * ) //=> 'facing from S1 to S5, move S4 1 3/16 in right'
  */
-export function describeMove(move: StakeMove, options: DescribePartOptions): string {
+export function describeMove(move: StakeMove, options: DescribeMoveOptions): string {
   if (!isMove(move)) throw fault('WRONG_TYPE', `pass a move of a string line, got ${shown(move)}`);
-  const { depthWithUnit } = unitsOfSheet(readSystem(options));
-  return `move ${move.id} ${depthWithUnit(move.distance)} ${move.direction}`;
+  const { system, facing } = readOptions(options, MOVE_OPTIONS);
+  const { depthWithUnit } = unitsOfSheet(system);
+  const by = depthWithUnit(move.distance);
+  return `facing from ${facing.from} to ${facing.to}, move ${move.id} ${by} ${move.direction}`;
 }
 
 function isMove(value: unknown): value is StakeMove {
@@ -43,7 +74,7 @@ function isMove(value: unknown): value is StakeMove {
  * describeWarning(
  *   { code: 'STAKE_IN_DIG', subject: 'stake S4', values: { pavement: 'Drive' } },
  *   { system: 'us' },
- * ) //=> 'Stake S4 stands inside the dig of Drive: it will be dug out. Set it further off.'
+ * ) //=> 'Stake S4 is inside the dig of Drive and will be dug out. Reset it outside the dig line.'
  */
 export function describeWarning(warning: PlanWarning, options: DescribePartOptions): string {
   if (!isWarning(warning)) {
@@ -70,13 +101,13 @@ const isFigure = (value: unknown): boolean =>
   typeof value === 'string' || Number.isFinite(value) || isSound(value);
 
 /** Places and reaches are said as long lengths, the rest as depths. */
-const PLACES = new Set(['x', 'y', 'reach']);
+const PLACES = new Set(['x', 'y', 'reach', 'run', 'far', 'farLimit']);
 
 function speaker(warning: PlanWarning, system: SheetSystem): (name: string) => string {
   const units = unitsOfSheet(system);
   return (name) => {
     const value = warning.values[name];
-    if (!isQuantity(value)) return String(value ?? '');
+    if (!isQuantity(value)) return inWords(String(value ?? ''));
     switch (value.dimension) {
       case 'length':
         return PLACES.has(name)
@@ -87,7 +118,7 @@ function speaker(warning: PlanWarning, system: SheetSystem): (name: string) => s
       case 'slope':
         return slopeText(value as Slope);
       default:
-        return value.toString();
+        return measureText(value, system);
     }
   };
 }

@@ -1,6 +1,5 @@
 import { isPlain } from '../../input/plain.js';
 import { SOURCES } from '../../sources/catalogue.js';
-import { isDecimal } from '../../units/decimal.js';
 import type { Step } from '../../working.js';
 import { isSound } from './is-measure.js';
 
@@ -36,7 +35,7 @@ const isStepInput = (value: unknown): boolean =>
   isStepValue(value['value']);
 
 const isStepValue = (value: unknown): boolean =>
-  typeof value === 'string' || Number.isFinite(value) || isDecimal(value) || isSound(value);
+  typeof value === 'string' || Number.isFinite(value) || isSound(value);
 
 const isListOf = (value: unknown, isOne: (one: unknown) => boolean): boolean =>
   Array.isArray(value) && value.length <= MOST_STEPS && Array.from(value).every(isOne);

@@ -22,7 +22,7 @@ function unbreakable(text: string): string[] {
   const words: string[] = [];
   for (const word of text.split(' ')) {
     const before = words.at(-1);
-    const belongs = /^(?:\d+\/\d+|in|mm|m|ft2|m2|yd3|m3|%)\b|^%/.test(word);
+    const belongs = /^(?:\d+\/\d+|in|mm|m|ft2|m2|yd3|m3|h|min|t|%)\b|^%/.test(word);
     if (before !== undefined && belongs && /[\d]$/.test(before)) {
       words[words.length - 1] = `${before} ${word}`;
     } else {

@@ -45,8 +45,8 @@ function bookLines(
     ...(adjustment === 'none' ? [] : [units.level(adjusted)]),
   ]);
   const head = ['point', 'rise', 'level', ...(adjustment === 'none' ? [] : ['adjusted'])];
-  const closes = misclosure === null ? [] : entry('misses by', units.level(misclosure), width);
-  const allowed = allowable === null ? [] : entry('allowed', units.level(allowable), width);
+  const closes = misclosure === null ? [] : entry('misclosure', units.level(misclosure), width);
+  const allowed = allowable === null ? [] : entry('allowable', units.level(allowable), width);
   return [
     '',
     'Level book',
@@ -58,4 +58,4 @@ function bookLines(
 }
 
 const signed = (rise: Length | undefined, units: SheetUnits): string =>
-  rise === undefined ? '-' : units.level(rise);
+  rise === undefined ? '' : units.level(rise);

@@ -1,13 +1,15 @@
 import type { PavementPlan } from '../plan/plan.js';
 import { entry, table, wrap } from './layout.js';
+import type { Sheet } from './sheet-context.js';
 import { percentText, type SheetUnits } from './units-of-sheet.js';
 
 /** Lines, trees and rules near a dig; nothing where the job names none. Internal. */
-export function nearbySection(plan: PavementPlan, units: SheetUnits, width: number): string[] {
+export function nearbySection(plan: PavementPlan, earlier: readonly PavementPlan[], sheet: Sheet) {
+  const { units, width } = sheet;
   return [
     ...lineSection(plan, units, width),
     ...treeSection(plan, units, width),
-    ...gateSection(plan, units, width),
+    ...gateSection(plan, earlier, { units, width }),
   ];
 }
 
@@ -22,10 +24,14 @@ function lineSection({ nearby }: PavementPlan, units: SheetUnits, width: number)
   });
   return [
     '',
-    'Marked lines: dig by hand in their zones',
+    'Marked lines: hand dig in their zones',
     ...table(rows, width),
-    ...entry('by hand, all zones', units.area(handDig.area), width),
-    ...entry('by hand, in the bank', units.volume(handDig.volume), width),
+    ...(handDig.area.isZero()
+      ? []
+      : [
+          ...entry('hand dig, all zones', units.area(handDig.area), width),
+          ...entry('hand dig, bank', units.volume(handDig.volume), width),
+        ]),
     ...inDig.flatMap(({ id, cover }) =>
       cover === null || cover.verdict === 'pass'
         ? []
@@ -48,16 +54,35 @@ function treeSection({ nearby }: PavementPlan, units: SheetUnits, width: number)
   return ['', 'Trees: radius of the root zone', ...table(rows, width), ...actions];
 }
 
-function gateSection({ nearby }: PavementPlan, units: SheetUnits, width: number): string[] {
+function gateSection(
+  { nearby }: PavementPlan,
+  earlier: readonly PavementPlan[],
+  { units, width }: Pick<Sheet, 'units' | 'width'>,
+): string[] {
   const { gates } = nearby;
   if (gates === null) return [];
+  const rules = rulesOf(gates);
+  const same = earlier.find(
+    (one) => one.nearby.gates !== null && rulesOf(one.nearby.gates) === rules,
+  );
   return [
     '',
-    'Rules that this open dig comes under',
-    ...gates.gates.flatMap(({ text }) => wrap(text, width, '  - ', '    ')),
-    ...wrap(gates.whoDecides, width, '  '),
+    'Excavation rules that apply',
+    ...(same === undefined
+      ? [
+          ...gates.gates.flatMap(({ text }) => wrap(text, width, '  - ', '    ')),
+          ...wrap(gates.whoDecides, width, '  '),
+        ]
+      : wrap(`the same as for ${same.name}: read them there`, width, '  ')),
     ...(gates.daylightOffset === null || gates.daylightOffset.isZero()
       ? []
-      : entry('sloped sides: top edge out', units.depthWithUnit(gates.daylightOffset), width)),
+      : entry(
+          'if sides are sloped: top set back',
+          units.depthWithUnit(gates.daylightOffset),
+          width,
+        )),
   ];
 }
+
+const rulesOf = ({ gates, whoDecides }: NonNullable<PavementPlan['nearby']['gates']>): string =>
+  [...gates.map(({ text }) => text), whoDecides].join('\n');

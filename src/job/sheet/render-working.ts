@@ -1,12 +1,11 @@
 import { fault } from '../../errors.js';
 import { shown } from '../../input/shown.js';
-import { formatFor } from '../../units/format-for.js';
-import { isDecimal } from '../../units/decimal.js';
 import { isQuantity } from '../../units/quantity.js';
 import { SOURCES } from '../../sources/catalogue.js';
 import type { StepValue } from '../../working.js';
 import { isSteps, type SubjectStep } from './is-steps.js';
 import { wrap } from './layout.js';
+import { measureWithExact } from './measure-with-exact.js';
 import { readSheetOptions } from './sheet-options.js';
 import type { SheetSystem } from './units-of-sheet.js';
 
@@ -20,6 +19,7 @@ export interface RenderWorkingOptions {
 
 /**
  * Writes steps of working as text: title, formula, the values put in, the result and the source.
+ * Values are in the marks of the sheet; where rounding shows, the value before rounding is beside it.
  *
  * @param steps - the `working` of a result or of a plan
  * @param options - see {@link RenderWorkingOptions}
@@ -63,7 +63,7 @@ function stepLines(step: SubjectStep, system: SheetSystem, width: number): strin
 }
 
 function valueText(value: StepValue, system: SheetSystem): string {
-  if (isQuantity(value)) return formatFor(value, system);
-  if (isDecimal(value)) return value.toSignificantDigits(8).toString();
-  return String(value);
+  if (isQuantity(value)) return measureWithExact(value, system);
+  if (typeof value === 'string' || Number.isInteger(value)) return String(value);
+  return String(Number(value.toPrecision(8)));
 }

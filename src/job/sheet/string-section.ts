@@ -1,162 +1,138 @@
-import type { PavementPlan, StakePlan, StringLinePlan } from '../plan/plan.js';
+import type { PavementPlan, StringLinePlan } from '../plan/plan.js';
+import { columnTable } from './columns.js';
 import { describeMove } from './describe.js';
-import { entry, heading, table, wrap } from './layout.js';
-import { slopeText, unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';
+import { heading, wrap } from './layout.js';
+import type { Sheet } from './sheet-context.js';
+import { depthLines } from './string-depths.js';
+import { stakeLines } from './string-stakes.js';
+import { slopeText } from './units-of-sheet.js';
 
 /** The part of the sheet about one string. Internal. */
 export function stringSection(
   line: StringLinePlan,
-  pavement: PavementPlan | undefined,
-  system: SheetSystem,
-  width: number,
+  pavement: PavementPlan,
+  sheet: Sheet,
 ): string[] {
-  const units = unitsOfSheet(system);
-  const name = pavement?.name ?? line.pavement;
+  const { units, width } = sheet;
+  const { first, last } = endsOf(line);
+  const height = units.depthWithUnit(line.stringHeight);
   return [
-    ...heading(`STRING ${line.id.toUpperCase()} for ${name}`, width),
-    ...entry('string above finished grade', units.depthWithUnit(line.stringHeight), width),
-    ...entry(
-      'subgrade below this string',
-      units.depthWithUnit(line.stakes[0]?.subgrade ?? line.stringHeight),
+    ...heading(`STRING ${line.id.toUpperCase()}, for ${pavement.name}`, width),
+    ...wrap(`From stake ${first} to stake ${last}, ${height} above finished grade.`, width),
+    ...depthLines(line, pavement, sheet),
+    ...stakeLines(line, sheet),
+    ...sagLines(line, sheet),
+    ...alignmentLines(line, sheet),
+    ...fallLines(line, sheet),
+  ];
+}
+
+/** The stakes that give the facing. */
+const endsOf = ({ stakes }: StringLinePlan) => ({
+  first: stakes[0]?.id ?? '',
+  last: stakes.at(-1)?.id ?? '',
+});
+
+function sagLines({ sags }: StringLinePlan, { units, width }: Sheet): string[] {
+  if (sags.length === 0) return [];
+  const unit = units.depthUnit;
+  const cells = sags.map(({ sag }) => {
+    const text = units.depth(sag);
+    return text === '0' && !sag.isZero() ? `under ${units.tapeStep.replace(` ${unit}`, '')}` : text;
+  });
+  return [
+    '',
+    ...wrap(`Sag of the string at mid-span (${unit})`, width),
+    ...columnTable(
+      { head: 'span', cells: sags.map(({ from, to }) => `${from} to ${to}`) },
+      [{ head: 'sag', cells, once: 'sag, every span' }],
       width,
     ),
-    ...stakeTable(line, units, width),
-    ...lineVerdict(line, system, width),
-    ...fallLines(line, width),
+    ...wrap(
+      'The string hangs low by this: at mid-span measure that much less down from it.',
+      width,
+      '  ',
+    ),
   ];
 }
 
-function stakeTable({ stakes }: StringLinePlan, units: SheetUnits, width: number): string[] {
-  const isMeasured = stakes.some(({ ground }) => ground !== null);
-  return [
-    '',
-    ...(isMeasured ? groundTable(stakes, units, width) : stationTable(stakes, units, width)),
-    ...elevationTable(stakes, units, width),
-    ...rodTable(stakes, units, width),
-  ];
-}
-
-function groundTable(stakes: readonly StakePlan[], units: SheetUnits, width: number): string[] {
-  const rows = [
-    ['stake', 'station', 'ground', 'dig', 'soil'],
-    ...stakes.map((stake) => [
-      stake.id,
-      units.long(stake.station),
-      stake.ground === null ? '-' : units.depth(stake.ground),
-      signed(stake.dig, units),
-      signed(stake.soil, units),
-    ]),
-  ];
-  const isFilled = stakes.some(({ dig }) => dig?.isNegative() === true);
-  return [
-    ...wrap(`Ground down from the string, dig and soil left (${units.depthUnit})`, width),
-    ...table(rows, width),
-    ...(isFilled ? wrap('a minus sign means fill', width, '  ') : []),
-  ];
-}
-
-function stationTable(stakes: readonly StakePlan[], units: SheetUnits, width: number): string[] {
-  const rows = stakes.map(({ id, station }) => [id, units.long(station)]);
-  return [
-    ...wrap('Stakes along the string; ground not measured', width),
-    ...table([['stake', 'station'], ...rows], width),
-  ];
-}
-
-function signed(depth: StakePlan['dig'], units: SheetUnits): string {
-  return depth === null ? '-' : units.depth(depth);
-}
-
-function elevationTable(stakes: readonly StakePlan[], units: SheetUnits, width: number): string[] {
-  const known = stakes.filter(({ finishElevation }) => finishElevation !== null);
-  if (known.length === 0) return [];
-  const rows = [
-    ['stake', 'finish', 'string'],
-    ...known.map(({ id, finishElevation, stringElevation, carriedOn }) => [
-      carriedOn ? `${id} *` : id,
-      finishElevation === null ? '-' : units.elevation(finishElevation),
-      stringElevation === null ? '-' : units.elevation(stringElevation),
-    ]),
-  ];
-  const isCarriedOn = known.some(({ carriedOn }) => carriedOn);
-  const note = '* beyond the fixed levels: the finished surface is carried on to the stake';
-  return [
-    '',
-    'Elevations',
-    ...table(rows, width),
-    ...(isCarriedOn ? wrap(note, width, '  ', '    ') : []),
-  ];
-}
-
-/** Rod readings, as many surfaces side by side as the sheet is wide. */
-function rodTable(stakes: readonly StakePlan[], units: SheetUnits, width: number): string[] {
-  const read = stakes.flatMap(({ id, rods }) => (rods === null ? [] : [{ id, rods }]));
-  const surfaces = read[0]?.rods.map(({ surface }) => surface) ?? [];
-  if (surfaces.length === 0) return [];
-  const columns = surfaces.map((surface, k) => [
-    surface.replace(/^finished grade$/, 'finish'),
-    ...read.map(({ rods }) => readingText(rods[k], units)),
-  ]);
-  const ids = ['stake', ...read.map(({ id }) => id)];
-  const tables = sideBySide(ids, columns, width).flatMap((part) => table(part, width));
-  return ['', ...wrap(`Rod readings (${units.levelUnit})`, width), ...tables];
-}
-
-function readingText(rod: NonNullable<StakePlan['rods']>[number] | undefined, units: SheetUnits) {
-  if (rod === undefined) return '-';
-  return rod.reach === 'on-rod' ? units.level(rod.rod) : 'out';
-}
-
-/** Columns in tables that fit the sheet, each with the ids in front. */
-function sideBySide(
-  ids: readonly string[],
-  columns: readonly (readonly string[])[],
-  width: number,
-): string[][][] {
-  const longest = (column: readonly string[]) => Math.max(...column.map(({ length }) => length));
-  const parts: (readonly string[])[][] = [];
-  let used = width;
-  for (const column of columns) {
-    const wide = longest(column) + 2;
-    if (used + wide > width) {
-      parts.push([]);
-      used = 2 + longest(ids);
-    }
-    parts.at(-1)?.push(column);
-    used += wide;
-  }
-  return parts.map((part) =>
-    ids.map((id, row) => [id, ...part.map((column) => column[row] ?? '')]),
-  );
-}
-
-function lineVerdict(line: StringLinePlan, system: SheetSystem, width: number): string[] {
-  const units = unitsOfSheet(system);
-  const rows = line.stakes.map(({ id, offset, inTolerance }) => {
-    const off = units.depth(offset.abs());
-    const side = offset.isNegative() ? 'right' : 'left';
-    return [id, off === '0' ? 'on line' : `${off} ${side}`, inTolerance ? 'ok' : 'OUT'];
-  });
-  const title = `In line? within ${units.depthWithUnit(line.tolerance)}, by the ${
-    line.reference === 'ends' ? 'end stakes' : 'best line'
-  }`;
-  const moves = line.moves.map((move) => describeMove(move, { system }));
+function alignmentLines(line: StringLinePlan, sheet: Sheet): string[] {
+  const { units, width, system } = sheet;
+  const { first, last } = endsOf(line);
+  const by = line.reference === 'ends' ? `the line ${first} to ${last}` : 'the best line';
+  const title = `Alignment: within ${units.depthWithUnit(line.tolerance)} of ${by}`;
+  const facing = { from: first, to: last };
   return [
     '',
     ...wrap(title, width),
-    ...(line.ok === null ? [] : table(rows, width)),
+    ...offsetLines(line, sheet),
     ...wrap(line.note, width, '  '),
-    ...moves.flatMap((move) => wrap(move, width, '  > ', '    ')),
+    ...line.moves.flatMap((move) =>
+      wrap(describeMove(move, { system, facing }), width, '  > ', '    '),
+    ),
   ];
 }
 
-function fallLines({ slopes }: StringLinePlan, width: number): string[] {
+/** Stakes that are off the line; nothing where all are on it. */
+function offsetLines(line: StringLinePlan, { units, width }: Sheet): string[] {
+  if (line.ok === null) return [];
+  const rows = line.stakes.map(({ id, offset, inTolerance }) => {
+    const off = units.depth(offset.abs());
+    const side = offset.isNegative() ? 'right' : 'left';
+    return { id, off: off === '0' ? '-' : `${off} ${side}`, verdict: inTolerance ? 'ok' : 'OUT' };
+  });
+  const shown = rows.filter(({ off, verdict }) => off !== '-' || verdict !== 'ok');
+  if (shown.length === 0) return [];
+  const { first, last } = endsOf(line);
+  return [
+    ...columnTable(
+      { head: 'stake', cells: shown.map(({ id }) => id) },
+      [
+        { head: `off the line (${units.depthUnit})`, cells: shown.map(({ off }) => off) },
+        { head: '', cells: shown.map(({ verdict }) => verdict) },
+      ],
+      width,
+    ),
+    ...wrap(
+      `Left and right are told facing from ${first} to ${last}.${shown.length < rows.length ? ' The other stakes are on the line.' : ''}`,
+      width,
+      '  ',
+    ),
+  ];
+}
+
+function fallLines({ slopes }: StringLinePlan, { width }: Sheet): string[] {
   if (slopes.length === 0) return [];
-  const rows = slopes.map(({ from, to, slope, fall, verdict }) => [
-    slope.isNegative() || slope.isZero() ? `${from} to ${to}` : `${to} to ${from}`,
-    `along ${slopeText(slope.abs())}`,
-    `in all ${slopeText(fall)}`,
-    verdict === 'pass' ? 'ok' : 'TOO FLAT',
-  ]);
-  return ['', 'Falls', ...table(rows, width)];
+  const isDownhill = (slope: (typeof slopes)[number]['slope']) =>
+    slope.isNegative() || slope.isZero();
+  return [
+    '',
+    'Fall',
+    ...columnTable(
+      {
+        head: 'downhill',
+        cells: slopes.map(({ from, to, slope }) =>
+          isDownhill(slope) ? `${from} to ${to}` : `${to} to ${from}`,
+        ),
+      },
+      [
+        {
+          head: ['on', 'string'],
+          cells: slopes.map(({ slope }) => slopeText(slope.abs())),
+          once: 'on string, every span',
+        },
+        {
+          head: 'steepest',
+          cells: slopes.map(({ fall }) => slopeText(fall)),
+          once: 'steepest, every span',
+        },
+        {
+          head: '',
+          cells: slopes.map(({ verdict }) => (verdict === 'pass' ? 'ok' : 'TOO FLAT')),
+          once: 'minimum fall, every span',
+        },
+      ],
+      width,
+    ),
+  ];
 }

@@ -1,5 +1,5 @@
 import { volume } from '../../units/construct.js';
-import { wholePacks } from '../../volumes/whole-packs.js';
+import { orderPacks } from '../../materials/packs/order-packs.js';
 import { ZERO } from '../../units/decimal.js';
 import {
   fromSIDecimal,
@@ -10,78 +10,113 @@ import {
   type Volume,
 } from '../../units/quantity.js';
 import { materialList, type Amount, type MaterialLine } from '../order/material-list.js';
-import type { JobPlan, StreamPlan } from '../plan/plan.js';
+import type { JobPlan, JobTotals, LooseTotalPlan, StreamPlan } from '../plan/plan.js';
 import { countedPacks } from './counted-packs.js';
 import { entry, heading, wrap } from './layout.js';
+import type { Sheet } from './sheet-context.js';
 import type { SheetUnits } from './units-of-sheet.js';
+import { paverLabel, wasteOf, withShares } from './waste-words.js';
 
 /** The part of the sheet about orders and loads. Internal. */
-export function totalsSection(plan: JobPlan, units: SheetUnits, width: number): string[] {
+export function totalsSection(plan: JobPlan, sheet: Sheet): string[] {
   const { totals } = plan;
+  const { width } = sheet;
   return [
-    ...heading('ORDER AND CART AWAY', width),
-    ...stream('Base stone', totals.base, units, width, true),
-    ...stream('Bedding sand', totals.bedding, units, width, true),
-    ...(totals.pavers === null ? [] : ['', ...entry('Pavers to order', `${totals.pavers}`, width)]),
-    ...packLines(plan, units, width),
-    ...optional('Old asphalt', totals.asphalt, units, width),
-    ...optional('Old concrete', totals.concrete, units, width),
-    ...optional('Soil', totals.spoil, units, width),
+    ...heading('ORDER AND HAUL AWAY', width),
+    ...wrap(
+      'Each figure is rounded once; sums of printed figures may differ in the last digit.',
+      width,
+    ),
+    ...[...totals.stones, ...totals.sands].flatMap((one) => looseLines(one, sheet)),
+    ...paverLines(totals.pavers, sheet),
+    ...packLines(plan, sheet),
+    ...totals.oldPaving.flatMap((old) => [
+      ...['', ...wrap(`Old ${old.material}`, width)],
+      ...haulLines(old, sheet),
+    ]),
+    ...spoilLines(totals, sheet),
   ];
 }
 
-const optional = (name: string, part: StreamPlan | null, units: SheetUnits, width: number) =>
-  part === null ? [] : stream(name, part, units, width, false);
+const capital = (name: string): string => `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`;
 
-function stream(
-  name: string,
-  part: StreamPlan,
-  units: SheetUnits,
-  width: number,
-  isOrdered: boolean,
-): string[] {
-  const { count, limitedBy } = part.loads;
-  const limit = limitedBy === 'mass' ? 'payload' : 'box';
-  const lines = [
+function paverLines(pavers: JobTotals['pavers'], { job, width }: Sheet): string[] {
+  if (pavers.length === 0) return [];
+  return [
     '',
-    ...wrap(name, width),
+    ...pavers.flatMap(({ name, paver, order }) =>
+      entry(paverLabel(name, paver, job), `${order}`, width),
+    ),
+  ];
+}
+
+/** A stone or sand: what goes in, what is ordered and in how many loads it comes. */
+function looseLines(one: LooseTotalPlan, sheet: Sheet): string[] {
+  const { units, width, job } = sheet;
+  const { waste, moisture } = wasteOf(one.material, job);
+  const order = orderPacks({
+    volume: one.loose.volume,
+    packs: [{ name: units.volumeUnit, holds: volume(1, units.orderVolume) }],
+  });
+  return [
+    '',
+    ...wrap(capital(one.name), width),
+    ...entry('compacted, in place', units.volume(one.compacted.volume), width),
+    ...(one.fill === null
+      ? []
+      : entry('  of this fill, up to subgrade', units.volume(one.fill.volume), width)),
+    ...entry(withShares('loose', [[waste, 'waste']]), units.volume(one.loose.volume), width),
+    ...entry(
+      withShares('weight', [
+        [waste, 'waste'],
+        [moisture, 'water'],
+      ]),
+      units.mass(one.mass),
+      width,
+    ),
+    ...entry('order, rounded up', wholeText(order.count, units), width),
+    ...loadLines(one, width),
+  ];
+}
+
+const wholeText = (count: number, { volumeUnit }: SheetUnits): string => `${count} ${volumeUnit}`;
+
+function haulLines(part: StreamPlan, { units, width }: Sheet): string[] {
+  return [
     ...entry('loose', units.volume(part.loose.volume), width),
     ...entry('weight', units.mass(part.mass), width),
+    ...loadLines(part, width),
   ];
-  if (isOrdered) {
-    const { unit, name: packs } = units.orderVolume;
-    const order = wholePacks({ volume: part.loose.volume, pack: volume(1, unit) });
-    lines.push(...entry(`order in ${packs}`, `${order.count} ${unit}`, width));
-  }
-  lines.push(...entry(`loads (the ${limit} decides)`, `${count}`, width));
-  return lines;
 }
 
+function spoilLines({ spoil }: JobTotals, sheet: Sheet): string[] {
+  if (spoil === null) return [];
+  const { units, width } = sheet;
+  return [
+    '',
+    'Soil to haul away',
+    ...entry('in place (bank)', units.volume(spoil.bank.volume), width),
+    ...haulLines(spoil, sheet),
+  ];
+}
+
+const loadLines = ({ loads: { count, limitedBy } }: StreamPlan, width: number): string[] =>
+  entry(`truck loads (limited by ${limitedBy === 'mass' ? 'weight' : 'box'})`, `${count}`, width);
+
 /** The order list, where the job names packs or supplies. */
-function packLines(plan: JobPlan, units: SheetUnits, width: number): string[] {
-  if (plan.job.materials === undefined) return [];
+function packLines(plan: JobPlan, sheet: Sheet): string[] {
   const lines = materialList(plan).lines.filter(
-    ({ material, packs }) => packs.length > 0 || !STREAMS.has(material),
+    ({ kind, packs }) => packs.length > 0 || !STREAMS.has(kind),
   );
   if (lines.length === 0) return [];
-  return ['', 'Order list', ...lines.flatMap((line) => packLine(line, units, width))];
+  return ['', 'Order list', ...lines.flatMap((line) => packLine(line, sheet))];
 }
 
 /** What the lines above say already. */
-const STREAMS = new Set<MaterialLine['material']>(['base', 'bedding', 'pavers']);
+const STREAMS = new Set<MaterialLine['kind']>(['stone', 'sand', 'pavers']);
 
-const MATERIAL_WORDS: Readonly<Record<MaterialLine['material'], string>> = {
-  base: 'base stone',
-  bedding: 'bedding sand',
-  pavers: 'pavers',
-  'joint-sand': 'joint sand',
-  'edge-restraint': 'edge restraint, pieces',
-  spikes: 'spikes',
-  geotextile: 'geotextile',
-};
-
-function packLine(line: MaterialLine, units: SheetUnits, width: number): string[] {
-  const name = MATERIAL_WORDS[line.material];
+function packLine(line: MaterialLine, { units, width, job }: Sheet): string[] {
+  const name = lineLabel(line, job);
   if (line.packs.length === 0) return entry(name, amountText(line.ordered, line, units), width);
   const packs = line.packs.map(({ name: pack, count }) => countedPacks(pack, count)).join(', ');
   const left = amountText(line.surplus, line, units);
@@ -91,6 +126,15 @@ function packLine(line: MaterialLine, units: SheetUnits, width: number): string[
       ? []
       : entry('  left over', left, width)),
   ];
+}
+
+/** A line of the order list with the waste that it includes. */
+function lineLabel({ kind, name, material }: MaterialLine, job: Sheet['job']): string {
+  if (kind === 'joint-sand') return withShares(name, [[job.materials.jointSand?.waste, 'waste']]);
+  if (material === null) return name;
+  return kind === 'pavers'
+    ? paverLabel(name, material, job)
+    : withShares(name, [[wasteOf(material, job).waste, 'waste']]);
 }
 
 /** Nothing of an amount: a surplus that prints like it is not worth a line. */

@@ -1,0 +1,43 @@
+import type { PavementPlan } from '../plan/plan.js';
+import { columnTable } from './columns.js';
+import { betweenRows } from './depth-rows.js';
+import { heading, wrap } from './layout.js';
+import type { Sheet } from './sheet-context.js';
+
+/** Depths below a line from one string of a pavement to another; nothing where none is asked for. Internal. */
+export function betweenLines(
+  { betweenStrings, buildUp, name }: PavementPlan,
+  { units, width }: Sheet,
+): string[] {
+  if (betweenStrings === null) return [];
+  const { from, to } = betweenStrings;
+  const rows = betweenRows(betweenStrings, { total: buildUp.total, tape: units.onTape });
+  return [
+    ...heading(`BETWEEN STRINGS ${from.toUpperCase()} AND ${to.toUpperCase()}, for ${name}`, width),
+    ...wrap(`Depths below a line from string ${from} to string ${to} (${units.depthUnit})`, width),
+    ...columnTable(
+      {
+        head: ['distance', `from ${from}`],
+        cells: rows.map(({ distance }) => units.long(distance)),
+      },
+      [
+        {
+          head: ['to finished', 'grade'],
+          cells: rows.map(({ toFinish }) => units.depth(toFinish)),
+          once: 'to finished grade, everywhere',
+        },
+        {
+          head: ['to', 'subgrade'],
+          cells: rows.map(({ toSubgrade }) => units.depth(toSubgrade)),
+          once: 'to subgrade, everywhere',
+        },
+      ],
+      width,
+    ),
+    ...wrap(
+      `The subgrade is ${units.depthWithUnit(buildUp.total)} below finished grade.`,
+      width,
+      '  ',
+    ),
+  ];
+}

@@ -1,0 +1,70 @@
+import type { EdgePlan, PavementPlan } from '../plan/plan.js';
+import type { Outline } from '../../outline/ring.js';
+import { columnTable } from './columns.js';
+import { edgeNames } from './corners.js';
+import { entry, wrap } from './layout.js';
+import { setOutStep, setOutText } from './set-outs.js';
+import type { Sheet } from './sheet-context.js';
+
+/** How far base and dig are marked outside the paving, edge by edge, and the areas. Internal. */
+export function digLineLines(
+  { id, edges, areas, top }: PavementPlan,
+  outline: Outline,
+  sheet: Sheet,
+): string[] {
+  const { units, width } = sheet;
+  const names = edgeNames(outline);
+  const isTapered = sheet.job.pavements.some((one) => one.id === id && one.taperedBase === true);
+  const isBase = edges.some(({ base, dig }) => !base.equals(dig));
+  const cells = (distance: (edge: EdgePlan) => EdgePlan['dig']) =>
+    edges.map((edge) => setOutText(distance(edge), sheet));
+  const dig = { head: 'dig', cells: cells((edge) => edge.dig), once: 'dig, every edge' };
+  const base = { head: 'base', cells: cells((edge) => edge.base), once: 'base, every edge' };
+  const topCut = { head: 'top', cells: cells((edge) => edge.top), once: 'top, every edge' };
+  const columns = [
+    { head: 'length', cells: edges.map(({ length }) => units.long(length)) },
+    ...(isBase ? [base, dig] : [{ ...dig, head: 'base, dig', once: 'base and dig, every edge' }]),
+    ...(top === null ? [] : [topCut]),
+  ];
+  const labels = edges.map(
+    ({ edge, kind }, index) => `${names[index] ?? edge} ${kind ?? 'not said'}`,
+  );
+  return [
+    '',
+    ...wrap(`Dig line: distance outside the paving edge (${units.depthUnit})`, width),
+    ...columnTable({ head: 'edge', cells: labels }, columns, width),
+    ...wrap(roundingText(sheet), width, '  '),
+    ...(top === null ? [] : wrap('top: the edge of the dig at the top of its slope', width, '  ')),
+    ...(edges.some(({ kind }) => kind === null)
+      ? wrap('not said: planned as open. Find out what lies along it.', width, '  ')
+      : []),
+    ...entry('area of the paving', units.area(areas.paving), width),
+    ...entry('area of the base', units.area(areas.base), width),
+    ...entry('area of the dig at the bottom', units.area(areas.dig), width),
+    ...(top === null ? [] : entry('area of the dig at the top', units.area(top.area), width)),
+    ...widenedLines(edges, isTapered, width),
+  ];
+}
+
+const roundingText = (sheet: Sheet): string =>
+  `Rounded up to steps of ${stepText(sheet)}. Areas and orders are taken from the exact distances.`;
+
+/** The step as it is: 1/4 in, 5 mm, 6.35 mm. */
+function stepText(sheet: Sheet): string {
+  const step = setOutStep(sheet);
+  const { units } = sheet;
+  if (units.onTape(step).equals(step)) return units.depthWithUnit(step);
+  const unit = units.isUs ? 'in' : 'mm';
+  return `${step.to(unit).toSignificantDigits(4).toString()} ${unit}`;
+}
+
+/** What is counted in the strips beyond the paving. */
+function widenedLines(edges: readonly EdgePlan[], isTapered: boolean, width: number): string[] {
+  if (edges.every(({ dig }) => dig.isZero())) return [];
+  return wrap(isTapered ? TAPERED : FULL, width, '  ');
+}
+
+const FULL =
+  'Soil and stone of the strips beyond the paving are counted at full thickness, without a taper.';
+const TAPERED =
+  'Stone beyond the edge restraint is counted as it tapers off to the outer edge of the base; soil of the strips is counted at full depth.';

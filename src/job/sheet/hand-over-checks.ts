@@ -1,0 +1,78 @@
+import type { JobCheck } from '../check/check-job.js';
+import type { PavementCheck } from '../check/check-pavement.js';
+import { checkLines, type CheckStyle } from './check-lines.js';
+import { CHECK_WORDS, nameOf, partOf, VERDICT_WORDS } from './check-words.js';
+import { whoDecides } from './hand-over-words.js';
+import { wrap } from './layout.js';
+import type { MadeCheck } from './made-checks.js';
+
+const titleOf = ({ check, surface, place }: MadeCheck): string =>
+  [nameOf(check), partOf(check.check, surface), ...(place === null ? [] : [place])].join(', ');
+
+/** What was measured on a pavement. Internal. */
+export const measuredLines = (
+  name: string,
+  made: readonly MadeCheck[],
+  style: CheckStyle,
+): string[] => [
+  ...wrap(made.length === 0 ? `${name}: nothing was measured.` : `${name}:`, style.width),
+  ...made.flatMap((one) => [
+    ...wrap(`${titleOf(one)}: ${VERDICT_WORDS[one.check.verdict]}`, style.width, '- ', '  '),
+    ...checkLines(one.check, style),
+  ]),
+];
+
+/** What is out of tolerance, and who decides. Internal. */
+export function deviationLines(made: readonly MadeCheck[], { width }: CheckStyle): string[] {
+  const deviating = made.filter(({ check }) => check.verdict !== 'pass');
+  if (deviating.length === 0) return wrap('Nothing that was measured is out of tolerance.', width);
+  return [
+    ...deviating.flatMap((one) => deviation(one, width)),
+    ...wrap(
+      'Make corrections while the surface is open. Where it is covered, do not open it before the person named has decided.',
+      width,
+    ),
+    ...wrap(
+      'Who decides is common practice, no source. Your contract and the local code come first.',
+      width,
+    ),
+  ];
+}
+
+function deviation(one: MadeCheck, width: number): string[] {
+  const { pavement, check, kind, readings } = one;
+  const off = readings.filter(({ action }) => action !== null);
+  return [
+    ...wrap(
+      `${pavement}, ${lower(titleOf(one))}: ${VERDICT_WORDS[check.verdict]}`,
+      width,
+      '! ',
+      '  ',
+    ),
+    ...off.flatMap(({ id, measured, action }) => [
+      ...wrap(`${id}, ${measured}: ${action ?? ''}`, width, '  ', '    '),
+    ]),
+    ...(off.length === 0 ? wrap(check.note, width, '  ') : []),
+    ...wrap(`Decides: ${whoDecides(check, kind)}`, width, '  ', '    '),
+  ];
+}
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** What nobody checked on a pavement. Internal. */
+export function notCheckedLines(
+  { surfaces }: JobCheck,
+  { id, name, verdict, notChecked }: PavementCheck,
+  width: number,
+): string[] {
+  const stakes = surfaces
+    .filter(({ pavementId, missing }) => pavementId === id && missing.length > 0)
+    .map(({ surface, missing }) => `Level, ${surface}: not at ${missing.join(', ')}`);
+  const kinds = notChecked.map(
+    ({ check, surfaces: left }) =>
+      `${CHECK_WORDS[check]}: ${left.map((one) => partOf(check, one)).join(', ')}`,
+  );
+  const lines = verdict === null ? ['nothing was checked'] : [...stakes, ...kinds];
+  if (lines.length === 0) return wrap(`${name}: no check was left out`, width);
+  return [...wrap(`${name}:`, width), ...lines.flatMap((line) => wrap(line, width, '- ', '  '))];
+}

@@ -1,0 +1,127 @@
+import type { JobCheck } from '../check/check-job.js';
+import type { PavementCheck } from '../check/check-pavement.js';
+import { requireCheck } from '../require-plan.js';
+import { sourceLines, type CheckStyle } from './check-lines.js';
+import { sourcesOf, VERDICT_WORDS } from './check-words.js';
+import { deviationLines, measuredLines, notCheckedLines } from './hand-over-checks.js';
+import { CARE, careOf } from './hand-over-words.js';
+import { entry, heading, table, wrap } from './layout.js';
+import { madeChecks, type MadeCheck } from './made-checks.js';
+import { SUBGRADE_WORDS, USE_WORDS } from './pavement-section.js';
+import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
+import { unitsOfSheet } from './units-of-sheet.js';
+
+/**
+ * Writes the sheet that is handed over with the finished work: plain text. It says what was built, what
+ * was measured and against which tolerance, what deviates and who decides about it, what was not
+ * checked, and how to care for the surface. Who decides, and the care, are common practice without a
+ * source, and the sheet marks them so. Lengths are rounded to 1/16 in or 1 mm here, finer where a
+ * reading out of tolerance would else look as if it passed.
+ *
+ * @param check - from `checkJob`; not changed
+ * @param options - see {@link JobSheetOptions}
+ * @returns the text, lines ended by `\n`
+ * @throws `WRONG_TYPE` for what is no check, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`,
+ *   `UNKNOWN_FIELD`
+ * @example
+ * const check = checkJob(planJob(job), {
+ *   lippage: [
+ *     {
+ *       pavement: 'terrace',
+ *       place: 'at the steps',
+ *       at: 'pavers',
+ *       readings: [{ id: 'third row', lippage: '3/16 in' }],
+ *       tolerance: 'paver-guide-in',
+ *     },
+ *   ],
+ * });
+ * const sheet = renderHandOver(check, { system: 'us' });
+ * sheet.includes('third row, 3/16 in') //=> true
+ * sheet.includes('Decides: the owner') //=> true
+ */
+export function renderHandOver(check: JobCheck, options: JobSheetOptions): string {
+  requireCheck(check);
+  const { system, width } = readSheetOptions(options);
+  const made = check.pavements.map((pavement) => madeChecks(check, pavement, system));
+  const all = made.flat();
+  const sources = sourcesOf(all.map((one) => one.check));
+  const style = { system, width, sources };
+  const lines = [
+    ...opening(check, all, style),
+    ...heading('WHAT WAS BUILT, AS PLANNED', width),
+    ...check.pavements.flatMap((pavement) => builtLines(pavement, style)),
+    ...heading('WHAT WAS MEASURED', width),
+    ...check.pavements.flatMap(({ name }, index) => measuredLines(name, made[index] ?? [], style)),
+    ...sourceLines(sources, width),
+    ...heading('WHAT DEVIATES', width),
+    ...deviationLines(all, style),
+    ...heading('WHAT WAS NOT CHECKED', width),
+    ...check.pavements.flatMap((pavement) => notCheckedLines(check, pavement, width)),
+    ...careLines(check, width),
+    ...heading('CAUTIONS', width),
+    ...check.cautions.flatMap(({ text }) => wrap(text, width, '* ', '  ')),
+    ...signLines(width),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+function opening(
+  check: JobCheck,
+  made: readonly MadeCheck[],
+  { system, width }: CheckStyle,
+): string[] {
+  const deviating = made.filter((one) => one.check.verdict !== 'pass').length;
+  const count = deviating === 0 ? '' : `, ${deviating} of ${made.length} checks deviate`;
+  const { title, tapeStep } = unitsOfSheet(system);
+  return [
+    ...wrap(check.name, width),
+    '='.repeat(Math.min(width, check.name.length)),
+    ...wrap(`Hand-over. All checks: ${VERDICT_WORDS[check.verdict]}${count}`, width),
+    ...wrap(
+      `${title}, rounded to ${tapeStep}: figures need not add up to the last mark. ok: within tolerance where it was measured. OUT: out of tolerance. CHECK: too close to the limit to tell.`,
+      width,
+    ),
+  ];
+}
+
+function builtLines(
+  { name, use, subgrade, buildUp, area }: PavementCheck,
+  { system, width }: CheckStyle,
+): string[] {
+  const units = unitsOfSheet(system);
+  const rows = buildUp.layers.map((layer) => [
+    layer.material === null || layer.material === layer.name
+      ? layer.name
+      : `${layer.name}, ${layer.material}`,
+    units.depth(layer.thickness),
+  ]);
+  return [
+    ...wrap(`${name}. ${USE_WORDS[use]}, ${SUBGRADE_WORDS[subgrade]}`, width),
+    ...wrap(`Thickness of layers, compacted (${units.depthUnit})`, width),
+    ...table(rows, width),
+    ...entry('all layers', units.depth(buildUp.total), width),
+    ...entry('area of paving', units.area(area), width),
+  ];
+}
+
+const careLines = ({ pavements }: JobCheck, width: number): string[] => [
+  ...heading('CARE OF THE SURFACE', width),
+  ...[...pavements.map(careOf), ...CARE].flatMap((text) => wrap(text, width, '- ', '  ')),
+  ...wrap('Common practice, no source. Follow the makers of pavers and sand first.', width),
+];
+
+function signLines(width: number): string[] {
+  const line = (label: string): string => {
+    const date = ' date __________';
+    const start = `${label.padEnd(14)} `;
+    return `${start}${'_'.repeat(width - start.length - date.length)}${date}`;
+  };
+  return [
+    ...heading('SIGNED', width),
+    ...wrap('A signature says that this sheet was read. It approves no deviation.', width),
+    '',
+    line('For the crew'),
+    '',
+    line('For the owner'),
+  ];
+}

@@ -1,0 +1,12 @@
+import type { ReadJob } from '../schema/job-shape.js';
+import type { SheetSystem, SheetUnits } from './units-of-sheet.js';
+
+/** What every part of a job sheet is written with. Internal. */
+export interface Sheet {
+  readonly system: SheetSystem;
+  readonly units: SheetUnits;
+  /** Characters in a line. */
+  readonly width: number;
+  /** The job as it was read. */
+  readonly job: ReadJob;
+}

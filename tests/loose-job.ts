@@ -3,11 +3,10 @@ export type Loose = Record<string, unknown>;
 
 /** A job file as it comes from JSON: of known outline, with anything in its fields. */
 export interface LooseJob extends Loose {
+  materials: Loose & { stones: Loose[]; sands: Loose[]; pavers: Loose[] };
+  stakes: Loose[];
   pavements: (Loose & { layers: Loose[] })[];
-  stringLines: (Loose & { stakes: Loose[] })[];
-  base: Loose;
-  bedding: Loose;
-  paver: Loose;
+  stringLines: (Loose & { stakes: unknown[] })[];
   soil: Loose;
   truck: Loose;
 }

@@ -15,7 +15,11 @@ interface Broken {
 const pavement = (job: LooseJob, index = 0) => job.pavements[index] ?? expect.unreachable();
 const layer = (job: LooseJob, index: number) => pavement(job).layers[index] ?? expect.unreachable();
 const line = (job: LooseJob, index = 0) => job.stringLines[index] ?? expect.unreachable();
-const stake = (job: LooseJob, index: number) => line(job).stakes[index] ?? expect.unreachable();
+const stake = (job: LooseJob, index: number) => job.stakes[index] ?? expect.unreachable();
+const stone = (job: LooseJob) => job.materials.stones[0] ?? expect.unreachable();
+const sand = (job: LooseJob) => job.materials.sands[0] ?? expect.unreachable();
+const paver = (job: LooseJob) => job.materials.pavers[0] ?? expect.unreachable();
+const old = (job: LooseJob) => (job['oldPaving'] as Loose[])[0] ?? expect.unreachable();
 const points = (job: LooseJob) => (pavement(job)['outline'] as { points: unknown[] }).points;
 const set = (target: Loose, key: string, value: unknown) => {
   target[key] = value;
@@ -44,14 +48,14 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(layer(job, 2), 'thickness', '-10 in'),
     path: 'pavements[0].layers[2].thickness',
     code: 'NOT_POSITIVE',
-    says: 'must be more than zero, got -10 in',
+    says: '-10 in is not greater than zero',
   },
   {
     name: 'a thickness of zero',
     break: (job) => set(layer(job, 0), 'thickness', '0 mm'),
     path: 'pavements[0].layers[0].thickness',
     code: 'NOT_POSITIVE',
-    says: 'more than zero',
+    says: 'not greater than zero',
   },
   {
     name: 'a thickness a thousand times too large',
@@ -72,14 +76,14 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(layer(job, 2), 'thickness', '5-6 in'),
     path: 'pavements[0].layers[2].thickness',
     code: 'TEXT_UNREADABLE',
-    says: 'range, subtraction or feet and inches?',
+    says: 'a range, a subtraction, or feet and inches?',
   },
   {
     name: 'thirteen inches in a foot',
     break: (job) => set(stake(job, 1), 'x', `5' 13"`),
-    path: 'stringLines[0].stakes[1].x',
+    path: 'stakes[1].x',
     code: 'TEXT_UNREADABLE',
-    says: 'reaches a whole larger unit',
+    says: 'makes a whole larger unit or more',
   },
   {
     name: 'a division by zero on the tape',
@@ -107,7 +111,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job, 'stringHeight', ''),
     path: 'stringHeight',
     code: 'TEXT_UNREADABLE',
-    says: 'nothing was typed',
+    says: 'the text is empty',
   },
   {
     name: 'NaN for a value',
@@ -156,7 +160,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job, 'stringHeight', '-18 in'),
     path: 'stringHeight',
     code: 'NEGATIVE',
-    says: 'must not be negative, got -18 in',
+    says: '-18 in is negative. Write 0 or more',
   },
   {
     name: 'no string height',
@@ -184,7 +188,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job, 'colour', 'red'),
     path: 'colour',
     code: 'UNKNOWN_FIELD',
-    says: 'This object takes version, name, stringHeight',
+    says: 'version, name, stringHeight',
   },
   {
     name: 'a misspelt field in a layer',
@@ -206,7 +210,7 @@ const BROKEN: readonly Broken[] = [
   {
     name: 'a constructor key in a stake',
     break: (job) => own(stake(job, 0), 'constructor', { prototype: {} }),
-    path: 'stringLines[0].stakes[0].constructor',
+    path: 'stakes[0].constructor',
     code: 'UNKNOWN_FIELD',
     says: 'unknown field',
   },
@@ -250,18 +254,19 @@ const BROKEN: readonly Broken[] = [
     break: (job) => pavement(job).layers.unshift({ kind: 'paver', name: 'cap', thickness: '1 in' }),
     path: 'pavements[0].layers',
     code: 'DUPLICATE_ID',
-    says: '2 layers have the kind paver. Keep one',
+    says: '2 layers have the kind paver. Remove all but one of them',
   },
   {
     name: 'layers upside down',
     break: (job) => pavement(job).layers.reverse(),
     path: 'pavements[0].layers[1].kind',
     code: 'LAYER_ORDER',
-    says: 'layers run from the top down',
+    says: 'layers are not in order. List them from the top down: paver, bedding, base, sub-base',
   },
   {
     name: 'two layers of one name',
-    break: (job) => pavement(job).layers.splice(3, 0, { kind: 'base', thickness: '4 in' }),
+    break: (job) =>
+      pavement(job).layers.splice(3, 0, { kind: 'base', thickness: '4 in', material: 'stone' }),
     path: 'pavements[0].layers[3].name',
     code: 'DUPLICATE_ID',
     says: '"base" is already used by layers[2]. Give each layer its own name',
@@ -316,7 +321,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => points(job).splice(0, 6, [0, 0], [1, 1], [2, 2]),
     path: 'pavements[0].outline.points',
     code: 'ZERO_AREA',
-    says: 'encloses nothing',
+    says: 'the outline has no area',
   },
   {
     name: 'a point given twice',
@@ -365,7 +370,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => delete (pavement(job) as Loose)['outline'],
     path: 'pavements[0].outline',
     code: 'REQUIRED',
-    says: 'is missing: write { "unit"',
+    says: 'missing. Write { "unit"',
   },
   {
     name: 'too few edges',
@@ -379,19 +384,19 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(pavement(job), 'edges', ['open', 'open', 'open', 'wall', 'open', 'open']),
     path: 'pavements[0].edges[3]',
     code: 'UNKNOWN_CHOICE',
-    says: 'open, restrained, building',
+    says: 'open, adjoining, restraint, slab, building',
   },
   {
     name: 'old paving of an unknown kind',
-    break: (job) => set(pavement(job), 'oldSurface', { material: 'brick', thickness: '2 in' }),
-    path: 'pavements[0].oldSurface.material',
+    break: (job) => set(old(job), 'material', 'brick'),
+    path: 'oldPaving[0].material',
     code: 'UNKNOWN_CHOICE',
     says: 'asphalt, concrete',
   },
   {
     name: 'old paving without a thickness',
-    break: (job) => set(pavement(job), 'oldSurface', { material: 'asphalt' }),
-    path: 'pavements[0].oldSurface.thickness',
+    break: (job) => delete old(job)['thickness'],
+    path: 'oldPaving[0].thickness',
     code: 'REQUIRED',
     says: 'missing. Write "5 in"',
   },
@@ -414,30 +419,38 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(pavement(job, 1), 'id', 'court'),
     path: 'pavements[1].id',
     code: 'DUPLICATE_ID',
-    says: '"court" is already used at position 0',
+    says: '"court" is already used by entry 1 of this list',
   },
   {
-    name: 'the same stake twice on a string',
+    name: 'the same stake twice',
     break: (job) => set(stake(job, 1), 'id', 'K1'),
-    path: 'stringLines[0].stakes[1].id',
+    path: 'stakes[1].id',
     code: 'DUPLICATE_ID',
-    says: '"K1" is already used by stringLines[0].stakes[0]',
+    says: '"K1" is already used by entry 1 of this list',
   },
   {
-    name: 'the same stake on two strings',
-    break: (job) => set(line(job, 1).stakes[0] ?? {}, 'id', 'K1'),
-    path: 'stringLines[1].stakes[0].id',
+    name: 'a stake twice on a string',
+    break: (job) => line(job).stakes.splice(1, 1, 'K1'),
+    path: 'stringLines[0].stakes[1]',
     code: 'DUPLICATE_ID',
-    says: '"K1" is already used by stringLines[0].stakes[0]',
+    says: '"K1" is already stake 1 of this string',
+  },
+  {
+    name: 'a stake that is not there',
+    break: (job) => line(job).stakes.splice(1, 1, 'K9'),
+    path: 'stringLines[0].stakes[1]',
+    code: 'UNKNOWN_ID',
+    says: 'no stake has the id "K9". Use K1, K2',
   },
   {
     name: 'a string of no length',
     break: (job) => {
-      line(job).stakes = [stake(job, 0), stake(job, 1), { ...stake(job, 0), id: 'S9' }];
+      job.stakes.push({ ...stake(job, 0), id: 'S9' });
+      line(job).stakes = ['K1', 'K2', 'S9'];
     },
     path: 'stringLines[0].stakes',
     code: 'POINTS_COINCIDE',
-    says: 'begins and ends at the same point',
+    says: 'starts and ends at the same point',
   },
   {
     name: 'two neighbours on one spot',
@@ -451,7 +464,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => line(job).stakes.splice(1),
     path: 'stringLines[0].stakes',
     code: 'TOO_FEW',
-    says: '1 stake, at least 2 are needed',
+    says: '1 stake given, at least 2 needed',
   },
   {
     name: 'a stake far from the others',
@@ -480,12 +493,15 @@ const BROKEN: readonly Broken[] = [
   {
     name: 'stakes that stand in a square',
     break: (job) => {
-      line(job, 1).stakes = [
-        { id: 'F1', x: '10 ft', y: '36 ft' },
-        { id: 'F2', x: '11 ft', y: '36 ft' },
-        { id: 'F3', x: '11 ft', y: '37 ft' },
-        { id: 'F4', x: '10 ft', y: '37 ft' },
+      // F1 to F3, and G1 in the fourth corner
+      const corners = [
+        { x: '10 ft', y: '36 ft' },
+        { x: '11 ft', y: '36 ft' },
+        { x: '11 ft', y: '37 ft' },
+        { x: '10 ft', y: '37 ft' },
       ];
+      corners.forEach((place, k) => Object.assign(stake(job, 5 + k), place));
+      line(job, 1).stakes = ['F1', 'F2', 'F3', 'G1'];
     },
     path: 'stringLines[1].stakes',
     code: 'DIRECTION_UNDEFINED',
@@ -494,14 +510,14 @@ const BROKEN: readonly Broken[] = [
   {
     name: 'an id that is a number',
     break: (job) => set(stake(job, 0), 'id', 7),
-    path: 'stringLines[0].stakes[0].id',
+    path: 'stakes[0].id',
     code: 'WRONG_TYPE',
     says: 'expected text, got 7',
   },
   {
     name: 'an id of spaces',
     break: (job) => set(stake(job, 0), 'id', '  '),
-    path: 'stringLines[0].stakes[0].id',
+    path: 'stakes[0].id',
     code: 'EMPTY',
     says: 'the text is empty',
   },
@@ -510,7 +526,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job, 'name', 'a\nb'),
     path: 'name',
     code: 'BAD_CHARACTER',
-    says: 'line breaks',
+    says: 'has a line break',
   },
   {
     name: 'a name without end',
@@ -521,38 +537,38 @@ const BROKEN: readonly Broken[] = [
   },
   {
     name: 'a ratio the wrong way up',
-    break: (job) => set(job.base, 'compactedPerLoose', 1.25),
-    path: 'base.compactedPerLoose',
+    break: (job) => set(stone(job), 'compactedPerLoose', 1.25),
+    path: 'materials.stones[0].compactedPerLoose',
     code: 'OUT_OF_RANGE',
-    says: 'Is it loose per compacted?',
+    says: 'Write compacted over loose',
   },
   {
     name: 'moisture in percent',
-    break: (job) => set(job.base, 'moisture', 5),
-    path: 'base.moisture',
+    break: (job) => set(stone(job), 'moisture', 5),
+    path: 'materials.stones[0].moisture',
     code: 'OUT_OF_RANGE',
-    says: 'no more than 1, got 5',
+    says: '5 is more than 1',
   },
   {
     name: 'waste below zero',
-    break: (job) => set(job.bedding, 'waste', -0.1),
-    path: 'bedding.waste',
+    break: (job) => set(sand(job), 'waste', -0.1),
+    path: 'materials.sands[0].waste',
     code: 'NEGATIVE',
-    says: 'must not be negative',
+    says: '-0.1 is negative',
   },
   {
     name: 'moisture as words',
-    break: (job) => set(job.base, 'moisture', 'damp'),
-    path: 'base.moisture',
+    break: (job) => set(stone(job), 'moisture', 'damp'),
+    path: 'materials.stones[0].moisture',
     code: 'NOT_A_NUMBER',
     says: '"damp" is not a number',
   },
   {
     name: 'a lift too thin to count',
-    break: (job) => set(job.base, 'maxLift', '0.01 mm'),
-    path: 'base.maxLift',
+    break: (job) => set(stone(job), 'maxLift', '0.01 mm'),
+    path: 'pavements[0].layers[2].thickness',
     code: 'OUT_OF_RANGE',
-    says: 'lifts, more than 500. Check the digits and the unit',
+    says: 'makes 21590 lifts of "stone", more than 500. Check the digits and the unit',
   },
   {
     name: 'a density without a unit',
@@ -566,21 +582,21 @@ const BROKEN: readonly Broken[] = [
     break: (job) => set(job.soil, 'loosePerBank', 30),
     path: 'soil.loosePerBank',
     code: 'OUT_OF_RANGE',
-    says: 'between 0.9 and 3, got 30',
+    says: '30 is outside 0.9 to 3',
   },
   {
     name: 'a truck in bare tons',
     break: (job) => set(job.truck, 'payload', '12 tons'),
     path: 'truck.payload',
     code: 'UNIT_AMBIGUOUS',
-    says: 't (tonne), ton-us or ton-uk',
+    says: 't (1000 kg), ton-us (2000 lb) or ton-uk (2240 lb)',
   },
   {
     name: 'a truck that holds nothing',
     break: (job) => set(job.truck, 'boxVolume', '0 yd3'),
     path: 'truck.boxVolume',
     code: 'NOT_POSITIVE',
-    says: 'more than zero',
+    says: 'not greater than zero',
   },
   {
     name: 'no truck',
@@ -591,8 +607,8 @@ const BROKEN: readonly Broken[] = [
   },
   {
     name: 'a joint as wide as a paver',
-    break: (job) => set(job.paver, 'joint', '8 in'),
-    path: 'paver.joint',
+    break: (job) => set(paver(job), 'joint', '8 in'),
+    path: 'materials.pavers[0].joint',
     code: 'OUT_OF_RANGE',
     says: 'Check the digits',
   },
@@ -661,7 +677,7 @@ test('all faults come at once, each with path, code, words and params', () => {
   expect(outcome.errors.map(({ path, code }) => `${pathText(path)} ${code}`).sort()).toEqual([
     'colour UNKNOWN_FIELD',
     'pavements[0].layers[0].thickness UNIT_MISSING',
-    'stringLines[0].stakes[0].x UNIT_UNKNOWN',
+    'stakes[0].x UNIT_UNKNOWN',
     'truck.payload UNIT_AMBIGUOUS',
   ]);
 });
@@ -686,8 +702,9 @@ test('faults of shape do not hide faults between fields', () => {
     'pavements[0].layers[0].thickness UNIT_MISSING',
     'pavements[1].id DUPLICATE_ID',
     'pavements[1].layers REQUIRED',
+    'stakes[1].id DUPLICATE_ID',
     'stringHeight REQUIRED',
-    'stringLines[0].stakes[1].id DUPLICATE_ID',
+    'stringLines[0].stakes[1] UNKNOWN_ID',
     'stringLines[2].pavement UNKNOWN_ID',
   ]);
 });
@@ -720,8 +737,8 @@ test.each<[string, (job: LooseJob) => unknown, string]>([
   ],
   [
     'a ratio with a stray letter',
-    (job) => set(job.base, 'compactedPerLoose', '1.2x'),
-    'base.compactedPerLoose NOT_A_NUMBER',
+    (job) => set(stone(job), 'compactedPerLoose', '1.2x'),
+    'materials.stones[0].compactedPerLoose NOT_A_NUMBER',
   ],
   [
     'a stake far off',

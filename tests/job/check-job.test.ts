@@ -365,7 +365,7 @@ test.each<[string, object, string]>([
 
 test('an elevation where the plan knows none is refused', () => {
   const job = cedarCourtFile();
-  delete job.stringLines[0]?.stakes[0]?.['finish'];
+  delete job.stakes[0]?.['finish'];
   const bare = planFile(job);
   const faults = faultsOf(() =>
     checkJob(bare, {

@@ -4,23 +4,21 @@ import { pathText } from 'settline';
 import type { Area, Volume } from 'settline/units';
 import { inMetric } from '../in-metric.js';
 import type { Loose as Fields, LooseJob } from '../loose-job.js';
-import { plainCourtFile, plainFinish as finish } from '../plain-court.js';
+import { plainCourtAlone, plainFinish as finish } from '../plain-court.js';
 import { planFile } from '../plan-file.js';
 
 /** The plain court alone; dig 37 ft by 16 ft from the building at x = 0. */
 const courtJob = (change: (job: LooseJob, court: Fields) => unknown): LooseJob => {
-  const job = plainCourtFile();
+  const job = plainCourtAlone();
   const [court] = job.pavements;
   if (court === undefined) expect.unreachable();
-  job.pavements.splice(1);
-  job.stringLines.splice(2);
   change(job, court);
   return job;
 };
 
 const spots = (...points: [number, number, number][]) => ({ unit: 'ft', points });
 const yards = (volume: Volume | undefined) => volume?.toNumber('yd3');
-const earthOf = (file: unknown) => planFile(file).pavements[0]?.earthwork;
+const earthOf = (file: unknown) => planFile(file).pavements[0]?.earth;
 
 const BUILD_UP = 12.25 / 12;
 // the dig: x from 0 to 37, y from -1 to 15
@@ -38,22 +36,19 @@ describe('earth between spot heights and the subgrade', () => {
       );
     });
     const [court] = planFile(job).pavements;
-    const earth = court?.earthwork;
+    const earth = court?.earth;
     expect(earth?.finish).toBe('plane');
     expect(yards(earth?.cut.volume)).toBeCloseTo((LONG * WIDE * (BUILD_UP + above)) / 27, 9);
     expect(earth?.fill.volume.isZero()).toBe(true);
     expect(earth?.uncovered.isZero()).toBe(true);
-    expect(court?.dig.basis).toBe('surface');
+    expect(court?.dig.basis).toBe('spot-heights');
     expect(court?.dig.depth.toNumber('in')).toBeCloseTo(14.25, 9);
     expect(yards(court?.spoil.bank.volume)).toBeCloseTo((LONG * WIDE * (BUILD_UP + above)) / 27, 9);
-    // the stakes measured 12 1/4 in (mean of the grounds 18 in): too little
-    const uniform = (LONG * WIDE * 12.25) / 12 / 27;
-    expect(earth?.uniform.basis).toBe('measured');
-    expect(yards(earth?.uniform.volume)).toBeCloseTo(uniform, 9);
-    expect(yards(earth?.uniformOff)).toBeCloseTo(
-      uniform - (LONG * WIDE * (BUILD_UP + above)) / 27,
-      9,
-    );
+    // the ground at the stakes makes it 12 1/6 in: (12 7/24 along the kerb + 12 1/24 at the fence) / 2
+    const byStakes = planFile(courtJob(() => undefined)).pavements[0];
+    expect(byStakes?.dig.basis).toBe('stake-levels');
+    expect(byStakes?.dig.depth.toNumber('in')).toBeCloseTo(73 / 6, 9);
+    expect(yards(byStakes?.earth.cut.volume)).toBeCloseTo((LONG * WIDE * 73) / 72 / 27, 9);
   });
 
   test('a wedge: cut and fill split where existing and subgrade meet', () => {
@@ -69,30 +64,39 @@ describe('earth between spot heights and the subgrade', () => {
     });
     const plan = planFile(job);
     const [court] = plan.pavements;
-    const earth = court?.earthwork;
+    const earth = court?.earth;
     // triangles 18.5 ft long and 1 ft high
     const half = (WIDE * (LONG / 2) * 1) / 2 / 27;
     expect(yards(earth?.cut.volume)).toBeCloseTo(half, 8);
     expect(yards(earth?.fill.volume)).toBeCloseTo(half, 8);
-    expect(earth?.cutArea.toNumber('ft2')).toBeCloseTo((WIDE * LONG) / 2, 7);
+    expect(earth?.cutArea?.toNumber('ft2')).toBeCloseTo((WIDE * LONG) / 2, 7);
     expect(earth?.deepestFill?.depth.toNumber('ft')).toBeCloseTo(1, 9);
     expect(earth?.deepestFill?.x.toNumber('ft')).toBeCloseTo(37, 9);
     expect(earth?.deepestCut?.x.toNumber('ft')).toBeCloseTo(0, 9);
     expect(court?.dig.depth.toNumber('ft')).toBeCloseTo(0, 9);
     expect(plan.warnings.map(({ code }) => code)).toContain('LOW_GROUND');
     const sheet = renderJobSheet(plan, { system: 'us' });
-    expect(sheet).toMatch(/fill, in place +5\.48 yd3/);
-    expect(sheet).toMatch(/lies\s+below the subgrade, by up to 12 in/);
+    expect(sheet).toMatch(/fill, compacted +5\.48 cu yd/);
+    expect(sheet).toMatch(/below\s+subgrade,\s+by\s+up\s+to\s+12\s+in/);
   });
 
   test('old paving in the dig is taken off the cut', () => {
-    const job = courtJob((one, court) => {
-      court['oldSurface'] = { material: 'asphalt', thickness: '3 in' };
-      one['existingLevels'] = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101], [-5, 20, 101]);
-    });
-    const [court] = planFile(job).pavements;
-    const cut = yards(court?.earthwork?.cut.volume) ?? 0;
-    expect(yards(court?.spoil.bank.volume)).toBeCloseTo(cut - (504 * 0.25) / 27, 9);
+    const withAsphalt = (oldPaving: readonly Fields[]) =>
+      planFile(
+        courtJob((one) => {
+          one['oldPaving'] = oldPaving;
+          one['existingLevels'] = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101], [-5, 20, 101]);
+        }),
+      ).pavements[0];
+    const bare = withAsphalt([]);
+    const court = withAsphalt([{ material: 'asphalt', thickness: '3 in', pavement: 'court' }]);
+    // a quarter of a foot all over the dig
+    expect(yards(court?.earth.cut.volume)).toBeCloseTo(
+      (yards(bare?.earth.cut.volume) ?? 0) - (LONG * WIDE * 0.25) / 27,
+      9,
+    );
+    expect(court?.spoil.bank).toEqual(court?.earth.cut);
+    expect(court?.dig.depth).toEqual(bare?.dig.depth);
     expect(court?.dig.soil.toNumber('in')).toBeCloseTo(
       (court?.dig.depth.toNumber('in') ?? 0) - 3,
       9,
@@ -105,9 +109,7 @@ describe('earth between spot heights and the subgrade', () => {
       earthOf(
         courtJob((job, court) => {
           job['existingLevels'] = flat;
-          for (const { stakes } of job.stringLines) {
-            for (const stake of stakes) delete stake['finish'];
-          }
+          for (const stake of job.stakes) delete stake['finish'];
           change(court);
         }),
       );
@@ -161,11 +163,10 @@ describe('earth between spot heights and the subgrade', () => {
     const plan = planFile(
       courtJob((job) => {
         job['existingLevels'] = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101], [-5, 20, 101]);
-        const [line] = job.stringLines;
-        Object.assign(line?.stakes[1] ?? {}, { finish: '99.60 ft' });
+        Object.assign(job.stakes[1] ?? {}, { finish: '99.60 ft' });
       }),
     );
-    const earth = plan.pavements[0]?.earthwork;
+    const earth = plan.pavements[0]?.earth;
     expect(earth?.finish).toBe('stakes');
     // the stakes end at x = 36, the dig a foot beyond
     expect(earth?.uncovered.toNumber('ft2')).toBeCloseTo(16, 6);
@@ -182,13 +183,14 @@ describe('earth between spot heights and the subgrade', () => {
     const plan = planFile(
       courtJob((job) => {
         job['existingLevels'] = spots([-5, -5, 101], [45, -5, 101], [45, 20, 101]);
-        for (const { stakes } of job.stringLines) {
-          for (const stake of stakes) delete stake['finish'];
-        }
+        for (const stake of job.stakes) delete stake['finish'];
       }),
     );
-    expect(plan.pavements[0]?.earthwork).toBeNull();
-    expect(plan.pavements[0]?.dig.basis).toBe('measured');
+    expect(plan.pavements[0]?.earth.finish).toBeNull();
+    expect(plan.pavements[0]?.dig.basis).toBe('along-strings');
+    // K: 12 ft by (12 3/4 + 12 1/4) / 2, (12 1/4 + 12) / 2, (12 + 12 1/2) / 2 in: 12 7/24 in over 36 ft;
+    // F: 12 1/2, 11 3/4, 12, 12 1/4 in: 12 1/24 in
+    expect(plan.pavements[0]?.dig.depth.times(6).to('in').toString()).toBe('73');
     expect(plan.warnings.map(({ code }) => code)).toContain('NO_FINISHED_SURFACE');
   });
 
@@ -207,7 +209,7 @@ describe('earth between spot heights and the subgrade', () => {
     ];
     const [whole, pierced] = [earthOf(job([])), earthOf(job([island]))];
     expect(
-      (whole?.cutArea.toNumber('ft2') ?? 0) - (pierced?.cutArea.toNumber('ft2') ?? 0),
+      (whole?.cutArea?.toNumber('ft2') ?? 0) - (pierced?.cutArea?.toNumber('ft2') ?? 0),
     ).toBeCloseTo(4, 7);
   });
 
@@ -226,7 +228,7 @@ describe('earth between spot heights and the subgrade', () => {
     expect(JSON.stringify(again)).toBe(JSON.stringify(plan));
     expect(JSON.stringify(planJob(again.job))).toBe(JSON.stringify(plan));
     expect(plan.working.map(({ title }) => title)).toContain(
-      'Earth between the spot heights and the subgrade',
+      'Soil between the stripped ground and the subgrade',
     );
   });
 });
@@ -291,7 +293,7 @@ test.each([
   ],
   [
     'too many',
-    { unit: 'ft', points: Array.from({ length: 5001 }, (_, k) => [k, k * k, 1]) },
+    { unit: 'ft', points: Array.from({ length: 100_001 }, (_, k) => [k, k * k, 1]) },
     'existingLevels.points',
     'TOO_MANY',
   ],

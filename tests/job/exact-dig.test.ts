@@ -4,12 +4,11 @@ import { cedarCourtJob } from '../cedar-court.js';
 
 /** A level site of 27 ft by 27 ft, dug 1 ft deep, with nothing beyond its edges. */
 function squareDig(east: number, north: number): JobInput {
-  const { pavements, stringLines, ...job } = cedarCourtJob();
+  const { pavements, stringLines, oldPaving, ...job } = cedarCourtJob();
+  expect(oldPaving).toHaveLength(1);
   const [court] = pavements;
   const [line] = stringLines;
   if (court === undefined || line === undefined) expect.unreachable();
-  const { oldSurface, ...bare } = court;
-  expect(oldSurface).toBeDefined();
   const corners = [
     [east, north],
     [east + 27, north],
@@ -28,17 +27,18 @@ function squareDig(east: number, north: number): JobInput {
     existingLevels: { unit: 'ft', points },
     pavements: [
       {
-        ...bare,
+        ...court,
         layers: [
-          { kind: 'paver', thickness: '3 in' },
-          { kind: 'bedding', thickness: '1 in' },
-          { kind: 'base', thickness: '8 in' },
+          { kind: 'paver', thickness: '3 in', material: 'paver' },
+          { kind: 'bedding', thickness: '1 in', material: 'sand' },
+          { kind: 'base', thickness: '8 in', material: 'stone' },
         ],
         outline: { unit: 'ft', points: corners },
-        edges: ['restrained', 'restrained', 'restrained', 'restrained'],
+        edges: ['restraint', 'restraint', 'restraint', 'restraint'],
       },
     ],
-    stringLines: [{ ...line, pavement: court.id, stakes: stakes.slice(0, 4) }],
+    stakes,
+    stringLines: [{ ...line, pavement: court.id, stakes: stakes.map(({ id }) => id) }],
     truck: { boxVolume: '27 yd3', payload: '1000 t' },
     soil: { ...job.soil, loosePerBank: 1 },
   };
@@ -49,6 +49,6 @@ test.each([
   [500_000, 4_500_000],
 ])('a dig of exactly 27 yd3 is one load of 27 yd3, at %s, %s ft', (east, north) => {
   const plan = planJob(squareDig(east, north));
-  expect(plan.pavements[0]?.earthwork?.cut.to('yd3').toString()).toBe('27');
+  expect(plan.pavements[0]?.earth.cut.to('yd3').toString()).toBe('27');
   expect(plan.totals.spoil?.loads.count).toBe(1);
 });

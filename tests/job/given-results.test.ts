@@ -36,7 +36,13 @@ const cases: readonly (readonly [string, Call, object | undefined, object, strin
   ['renderJobSheet', renderJobSheet, plan, US, 'PLAN_INVALID'],
   ['renderCheckSheet', renderCheckSheet, check, US, 'WRONG_TYPE'],
   ['renderWorking', renderWorking, plan.working, US, 'WRONG_TYPE'],
-  ['describeMove', describeMove, move, US, 'WRONG_TYPE'],
+  [
+    'describeMove',
+    describeMove,
+    move,
+    { system: 'us', facing: { from: 'S1', to: 'S5' } },
+    'WRONG_TYPE',
+  ],
   ['describeWarning', describeWarning, warning, US, 'WRONG_TYPE'],
   ['describeNextStep', describeNextStep, surface, US, 'WRONG_TYPE'],
   [

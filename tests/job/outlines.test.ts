@@ -47,10 +47,10 @@ test('an edge round an island may be a kerb that stays', () => {
     'open',
     'open',
     'open',
-    'restrained',
-    'restrained',
-    'restrained',
-    'restrained',
+    'restraint',
+    'restraint',
+    'restraint',
+    'restraint',
   ];
   const plan = planFile(withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] }, kerbs));
   expect(plan.pavements[0]?.areas.dig.to('ft2').toString()).toBe('592'); // 608 - 16
@@ -65,7 +65,7 @@ test('an edge round an island may be a kerb that stays', () => {
 
 test('a stake in an island is not in the dig, one beside it is', () => {
   const job = withOutline({ unit: 'ft', points: POINTS, holes: [ISLAND] });
-  const stakes = job.stringLines[0]?.stakes ?? [];
+  const { stakes } = job;
   Object.assign(stakes[1] ?? {}, { x: '12 ft', y: '7 ft' });
   const inDig = () =>
     planFile(job)
@@ -120,7 +120,7 @@ test('a sharp corner, where the dig runs out to a long point', () => {
   // alike about the same incentre: inradius 2 x 250 / (105 + sqrt(10025)), and 1 ft more
   const inradius = 500 / (105 + Math.sqrt(10_025));
   expect(court?.areas.dig.toNumber('ft2')).toBeCloseTo(250 * (1 + 1 / inradius) ** 2, 9);
-  expect(court?.digLongMitres).toEqual([1]);
+  expect(court?.digLongMitres).toEqual([2]);
   const warnings = plan.warnings.filter(({ code }) => code === 'DIG_RUNS_OUT');
   expect(warnings).toEqual([
     { code: 'DIG_RUNS_OUT', subject: 'Parking court', values: { edge: 2 } },
@@ -135,7 +135,7 @@ test('an arc edge: area by the segment, dig by the ring, edge length along the a
   const round = {
     unit: 'ft',
     points: POINTS,
-    arcs: [{ edge: 1, bulgeMiddleOrdinate: 7 }],
+    arcs: [{ edge: 2, bulgeMiddleOrdinate: 7 }],
   };
   const plan = planFile(withOutline(round));
   const [court] = plan.pavements;
@@ -160,7 +160,7 @@ test.each([
     'pavements[0].outline.holes[0].depth',
   ],
   [
-    { unit: 'ft', points: POINTS, arcs: [{ edge: 1, bulgeMiddleOrdinate: 1, radius: 5 }] },
+    { unit: 'ft', points: POINTS, arcs: [{ edge: 2, bulgeMiddleOrdinate: 1, radius: 5 }] },
     'pavements[0].outline.arcs[0].radius',
   ],
 ])('refuses a field that outlines do not have: %#', (outline, path) => {

@@ -16,6 +16,7 @@ import { millGarthJob } from '../mill-garth.js';
 import { mutable, type Mutable } from '../mutable.js';
 import { plainCourtJob } from '../plain-court.js';
 import { planFile } from '../plan-file.js';
+import { meanOverStakes } from './mean-over-stakes.js';
 
 const inches = (one: Length) => one.to('in').toString();
 
@@ -41,31 +42,72 @@ describe('the built-in site, by pencil', () => {
     ]);
   });
 
-  test('dig: mean of eight stakes is 19 3/8 in, 13 7/8 in of it soil', () => {
-    expect(court.dig.basis).toBe('measured');
-    expect(court.dig.measuredStakes).toBe(8);
-    // digs 19 3/4, 20 3/8, 19 1/4, 18 1/2, 18 3/4 and 19 1/2, 20 1/4, 18 5/8: 155 in over 8
-    expect(inches(court.dig.depth)).toBe('19.375');
-    expect(inches(court.dig.soil)).toBe('13.875');
-    expect(inches(court.dig.belowString)).toBe('36.75');
+  test('dig: mean over the ground at eight stakes, and 5 1/2 in of concrete off it', () => {
+    expect(court.dig.basis).toBe('stake-levels');
+    expect(court.dig.measured).toEqual(['K1', 'K2', 'K3', 'K4', 'K5', 'F1', 'F2', 'F3']);
+    expect(court.dig.unmeasured).toEqual([]);
+    expect(court.earth.finish).toBe('stakes'); // K2 is out of line and so out of the plane
+    // ground 17, 16 3/8, 17 1/2 ... below a string 18 in up over 18 3/4 in of layers: 36 3/4 - 17 ...
+    const digs = [
+      { x: -1, y: -3, dig: 19.75 },
+      { x: 14, y: -3 - 1.125 / 12, dig: 20.375 },
+      { x: 29, y: -3, dig: 19.25 },
+      { x: 37, y: -3, dig: 18.5 },
+      { x: 45, y: -3, dig: 18.75 },
+      { x: 0, y: 36, dig: 19.5 },
+      { x: 15, y: 36 + 0.125 / 12, dig: 20.25 },
+      { x: 30, y: 36, dig: 18.625 },
+    ];
+    // the dig is 137/3 x 65/3 ft, and above it 95/3 ft wide to y = 104/3
+    const by = meanOverStakes(digs, [
+      [0, 0, 137 / 3, 65 / 3],
+      [0, 65 / 3, 95 / 3, 104 / 3],
+    ]);
+    expect(court.dig.depth.toNumber('in')).toBeCloseTo(by.mean, 9);
+    expect(court.earth.uncovered.toNumber('ft2')).toBeCloseTo(by.uncovered, 8);
+    // concrete over the paving: 1270 of 12610 / 9 ft2, 5 1/2 in thick
+    expect(court.dig.soil.toNumber('in')).toBeCloseTo(by.mean - (5.5 * 1270 * 9) / 12610, 9);
     // nothing measured: 9 1/4 in and 1 1/2 in above finish
     expect(terrace.dig.basis).toBe('uniform');
     expect(inches(terrace.dig.depth)).toBe('10.75');
+    expect([terrace.dig.measured, terrace.dig.unmeasured]).toEqual([[], ['G1', 'G2', 'G3']]);
   });
 
-  test('depths below the string count from the first string of the pavement', () => {
-    expect(inches(court.stringHeight)).toBe('18'); // kerb: that of the job
-    expect(inches(terrace.stringHeight)).toBe('9'); // garden: its own
-    expect(inches(terrace.dig.belowString)).toBe('18.25');
-    expect(terrace.lifts.map(({ belowString }) => inches(belowString))).toEqual(['13.25']);
-    expect(inches(plan.stringHeight)).toBe('18');
+  test('every surface below each string: as finished, and as placed', () => {
+    const below = (index: number) =>
+      part(plan.stringLines, index).surfaces.map(({ surface, belowString }) => [
+        surface,
+        inches(belowString),
+      ]);
+    // 18 in up: 3 1/4, 1, 8 1/2 in two lifts, 6 in two lifts
+    expect(below(0)).toEqual([
+      ['finished grade', '18'],
+      ['bedding top', '21.25'],
+      ['base top', '22.25'],
+      ['lift 3 top', '26.5'],
+      ['sub-base top', '30.75'],
+      ['lift 1 top', '33.75'],
+      ['subgrade', '36.75'],
+    ]);
+    // six inches higher, six inches more
+    expect(below(1)).toEqual(
+      below(0).map(([surface, depth]) => [surface, String(Number(depth) + 6)]),
+    );
+    expect(below(2).map(([, depth]) => depth)).toEqual(['9', '12.25', '13.25', '18.25']);
+    const first = part(plan.stringLines, 0).surfaces.at(-2);
+    // 3 in loose by 0.78 is 50/13 in, 11/13 in more
+    expect(first?.placedBelowString?.equals(length('33.75 in').minus(length('11/13 in')))).toBe(
+      true,
+    );
+    // nobody said how far the bed goes down, so nobody knows how high to screed
+    expect(part(part(plan.stringLines, 0).surfaces, 1).placedBelowString).toBeNull();
   });
 
   test('dig outline: restraint 2 1/2 in and extension, 3 in to work in, open edges only', () => {
     expect(inches(court.extension)).toBe('14.5');
     expect(inches(terrace.extension)).toBe('6'); // no less, for a base of 5 in
     expect(court.edges.map(({ kind, base, dig }) => [kind, inches(base), inches(dig)])).toEqual([
-      ['restrained', '0', '0'],
+      ['restraint', '0', '0'],
       ['open', '17', '20'],
       ['open', '17', '20'],
       ['open', '17', '20'],
@@ -96,72 +138,96 @@ describe('the built-in site, by pencil', () => {
     const [first, , , fourth] = court.lifts;
     expect(first?.compacted.equals(length('3 in'))).toBe(true);
     expect(first?.loose.times('0.78').to('in').toString()).toBe('3');
-    expect(first && inches(first.belowString)).toBe('33.75');
+    expect(first && inches(first.belowFinish)).toBe('15.75');
     expect(fourth && inches(fourth.compacted)).toBe('4.25');
-    expect(fourth && inches(fourth.belowString)).toBe('22.25');
     expect(fourth && inches(fourth.belowFinish)).toBe('4.25');
-    // 3 / 0.78 = 50/13 in, 11/13 in more than 3 in
-    expect(first?.looseBelowString.equals(length('33.75 in').minus(length('11/13 in')))).toBe(true);
     expect(terrace.lifts.map((lift) => inches(lift.compacted))).toEqual(['5']);
   });
 
-  test('base, bedding and pavers', () => {
-    // 198877 / 144 x 14 1/2 / 12 / 27 yd3, so 198877 x 29 over 144 x 24 x 27
-    expect(
-      court.base.compacted.volume
+  test('stone layer by layer, bedding and pavers', () => {
+    // 198877 / 144 ft2 x 8 1/2 / 12 / 27 yd3, so 198877 x 17 over 144 x 24 x 27; sub-base x 12
+    const [base, subBase, ...more] = court.stones;
+    if (base === undefined || subBase === undefined) expect.unreachable();
+    expect(more).toEqual([]);
+    expect([base, subBase].map(({ layer, material }) => [layer, material])).toEqual([
+      ['base', 'stone'],
+      ['sub-base', 'stone'],
+    ]);
+    const shares = [base, subBase].map(({ order }) =>
+      order.compacted.volume
         .times(144 * 24 * 27)
         .to('yd3')
         .toString(),
-    ).toBe('5767433');
-    expect(court.base.loose.to('yd3').times(0.78).div(1.04).toFixed(20)).toBe(
-      court.base.compacted.to('yd3').toFixed(20),
     );
-    // 5767433 / 93312 x 3650 x 1.03 x 1.04
-    expect(court.base.deliveredMass.to('lb').toFixed(3)).toBe('241662.069');
+    expect(shares).toEqual([String(198877 * 17), String(198877 * 12)]);
+    expect(base.order.loose.to('yd3').times(0.78).div(1.04).toFixed(20)).toBe(
+      base.order.compacted.to('yd3').toFixed(20),
+    );
+    // 198877 x 29 / 93312 x 3650 x 1.03 x 1.04 for both
+    const mass = base.order.deliveredMass.plus(subBase.order.deliveredMass);
+    expect(mass.to('lb').toFixed(3)).toBe('241662.069');
+    expect(court.bedding.material).toBe('sand');
     expect(
-      court.bedding.compacted.volume
+      court.bedding.order.compacted.volume
         .times(27 * 12)
         .to('yd3')
         .toString(),
     ).toBe('1270');
     // module 8 3/32 x 4 3/32 in: 1270 x 144 / 33.1338 = 5519.4
     expect(court.pavers?.whole).toBe(5520);
-    expect(court.pavers?.order).toBe(5741); // 5519.4 x 1.04 = 5740.2
-    expect(plan.totals.pavers).toBe(6817); // and 1034.4 x 1.04 = 1075.7
+    expect(court.pavers?.orders).toEqual([{ paver: 'paver', order: 5741 }]); // x 1.04 = 5740.2
+    // and 1034.4 x 1.04 = 1075.7
+    expect(plan.totals.pavers).toEqual([{ paver: 'paver', name: 'concrete pavers', order: 6817 }]);
   });
 
   test('old paving and soil', () => {
-    // 1380 ft2 x 5 1/2 / 12 = 632.5 ft3, at 4050 lb/yd3 or 150 lb/ft3
-    expect(court.oldSurface?.inPlace.to('ft3').toString()).toBe('632.5');
-    expect(court.oldSurface?.mass.to('lb').toString()).toBe('94875');
-    expect(terrace.oldSurface).toBeNull();
-    // 12610/9 x 19.375/12 - 632.5 ft3: over 864, 12610 x 155 - 546480
-    expect(court.spoil.bank.volume.times(864).to('ft3').toString()).toBe('1408070');
-    expect(court.spoil.loose.volume.times(86400).to('ft3').toString()).toBe('157703840');
+    // the paving alone has concrete, 1270 ft2 x 5 1/2 / 12 ft, at 4050 lb/yd3 or 150 lb/ft3
+    const [concrete, ...more] = court.oldPaving;
+    expect(more).toEqual([]);
+    expect(concrete?.material).toBe('concrete');
+    expect(concrete?.area.to('ft2').toString()).toBe('1270');
+    expect(concrete?.inPlace.times(12).to('ft3').toString()).toBe('6985');
+    expect(concrete?.mass.times(12).to('lb').toString()).toBe('1047750');
+    expect(terrace.oldPaving).toEqual([]);
+    // dig less concrete; loose by 1.12
+    const dug = court.areas.dig.times(court.dig.depth).toNumber('ft3');
+    expect(court.earth.cut.volume.toNumber('ft3')).toBeCloseTo(dug - 6985 / 12, 6);
+    expect(court.spoil.bank).toEqual(court.earth.cut);
+    expect(court.spoil.loose.volume.equals(court.earth.cut.volume.times('1.12'))).toBe(true);
     expect(court.spoil.bank.state).toBe('bank');
     expect(court.spoil.loose.state).toBe('loose');
+    expect(court.earth.fill.volume.isZero()).toBe(true);
   });
 
   test('loads', () => {
-    const { base, bedding, spoil, asphalt, concrete } = plan.totals;
+    const { stones, sands, spoil, oldPaving } = plan.totals;
+    const base = part(stones, 0);
+    const bedding = part(sands, 0);
+    const concrete = part(oldPaving, 0);
+    expect([stones.length, sands.length, oldPaving.length]).toEqual([1, 1, 1]);
     expect([base.loads.count, base.loads.limitedBy]).toEqual([9, 'mass']); // 129.1 t by 15 t
     expect([bedding.loads.count, bedding.loads.limitedBy]).toEqual([1, 'mass']);
-    expect([spoil?.loads.count, spoil?.loads.limitedBy]).toEqual([7, 'mass']); // 101.3 t
-    expect([asphalt, concrete?.loads.count]).toEqual([null, 4]); // 47.4 t
-    // 60.36 yd3 and 17.9583 x 15.9167 ft of terrace, 10 3/4 in deep: 9.48 yd3
-    expect(spoil?.bank.to('yd3').toFixed(2)).toBe('69.84');
+    // 12610 / 9 ft2, 19.5965 in deep, less 582.08 ft3: 63.18 yd3, and 9.48 of the terrace (17.9583 x
+    // 15.9167 ft, 10 3/4 in deep): 72.67 yd3 by 2900 lb are 105.4 short tons
+    // by 15
+    expect(spoil?.bank.to('yd3').toFixed(2)).toBe('72.67');
+    expect([spoil?.loads.count, spoil?.loads.limitedBy]).toEqual([8, 'mass']);
+    // 582.08 ft3 by 150 lb are 43.7 t by 15 t
+    expect([concrete.material, concrete.loads.count]).toEqual(['concrete', 3]);
+    expect(base.fill).toBeNull();
   });
 
   test('stakes below the string', () => {
     const kerb = part(plan.stringLines, 0);
+    // they stand beside the concrete, on soil
     expect(
       kerb.stakes.map(({ id, dig, soil }) => [id, dig && inches(dig), soil && inches(soil)]),
     ).toEqual([
-      ['K1', '19.75', '14.25'],
-      ['K2', '20.375', '14.875'],
-      ['K3', '19.25', '13.75'],
-      ['K4', '18.5', '13'],
-      ['K5', '18.75', '13.25'],
+      ['K1', '19.75', '19.75'],
+      ['K2', '20.375', '20.375'],
+      ['K3', '19.25', '19.25'],
+      ['K4', '18.5', '18.5'],
+      ['K5', '18.75', '18.75'],
     ]);
     expect(kerb.stakes.every(({ subgrade }) => inches(subgrade) === '36.75')).toBe(true);
     expect(kerb.stakes.map(({ station }) => station.to('ft').toString())).toEqual([
@@ -188,7 +254,8 @@ describe('the built-in site, by pencil', () => {
     expect(
       kerb.moves.map(({ id, distance, direction }) => [id, inches(distance), direction]),
     ).toEqual([['K2', '1.125', 'left']]);
-    expect(plan.warnings.map(({ code, subject }) => [code, subject])).toEqual([
+    const line = plan.warnings.filter(({ code }) => code.includes('LINE'));
+    expect(line.map(({ code, subject }) => [code, subject])).toEqual([
       ['STAKE_OUT_OF_LINE', 'stake K2'],
     ]);
   });
@@ -208,8 +275,23 @@ describe('the built-in site, by pencil', () => {
     ]);
     const side = part(part(plan.stringLines, 2).slopes, 0);
     expect(side.slope.to('percent').toFixed(2)).toBe('1.71'); // 0.12 ft in 7 ft, up
-    expect(side.fall.to('percent').toFixed(2)).toBe('2.49'); // and 1.8 % across
+    // sqrt((0.12 / 7)^2 + 0.018^2) = 87 / 3500, which has no end as a decimal
+    expect(side.fall.toJSON()).toEqual({ value: '87/3500', unit: 'ratio' });
     expect(side.verdict).toBe('pass');
+  });
+
+  test.each([
+    ['100.15 ft', 'pass'],
+    ['100.1499 ft', 'fail'],
+  ])('a slanted rise to %s against a minimum that 100.15 ft meets exactly', (finish, verdict) => {
+    const job = mutable(cedarCourtJob());
+    job.minimumFall = '3.5%';
+    part(job.pavements, 1).crossFall = '1%';
+    // the run is sqrt(20) ft: 0.15^2 / 20 + 0.01^2 = 0.035^2
+    part(job.stringLines, 2).stakes = ['G1', 'G2'];
+    Object.assign(part(job.stakes, 8), { finish: '100 ft' });
+    Object.assign(part(job.stakes, 9), { x: '23 ft', y: '42 ft', finish });
+    expect(part(part(planJob(job).stringLines, 2).slopes, 0).verdict).toBe(verdict);
   });
 
   test('cautions and sources', () => {
@@ -242,15 +324,32 @@ describe('the built-in site in metres, by pencil', () => {
       '825',
       '465',
     ]);
-    expect(forecourt.lifts.map(({ belowString }) => mm(belowString))).toEqual([
-      '595',
-      '515',
-      '435',
-      '355',
+    const below = (index: number) =>
+      part(metres.stringLines, index)
+        .surfaces.filter(({ kind }) => kind === 'lift' || kind === 'base')
+        .map(({ belowString }) => mm(belowString));
+    expect(below(0)).toEqual(['355', '435', '515', '595']);
+    expect(below(1)).toEqual(['505', '585', '665', '745']);
+    expect(below(2)).toEqual(['255', '325', '395']);
+    expect(forecourt.lifts.map(({ belowFinish }) => mm(belowFinish))).toEqual([
+      '345',
+      '265',
+      '185',
+      '105',
     ]);
-    expect(path.lifts.map(({ belowString }) => mm(belowString))).toEqual(['395', '325', '255']);
-    // 410, 435, 420, 405, 390 and 445, 439, 433: 3377 mm over 8
-    expect(mm(forecourt.dig.depth)).toBe('422.125');
+  });
+
+  test('dig and earth', () => {
+    // of digs of 410, 435, 420, 405, 390 and 445, 439, 433 mm
+    expect(forecourt.dig.basis).toBe('stake-levels');
+    expect(forecourt.dig.depth.toNumber('mm')).toBeGreaterThan(415);
+    expect(forecourt.dig.depth.toNumber('mm')).toBeLessThan(435);
+    const { areas, dig, earth } = forecourt;
+    // what is dug is soil or asphalt
+    expect(earth.cut.volume.plus(earth.stripped).toNumber('m3')).toBeCloseTo(
+      areas.dig.times(dig.depth).toNumber('m3'),
+      9,
+    );
     expect(mm(path.dig.depth)).toBe('275'); // 40 mm below finish
   });
 
@@ -268,7 +367,8 @@ describe('the built-in site in metres, by pencil', () => {
   });
 
   test('the stake to move, the falls and the loads', () => {
-    expect(metres.warnings.map(({ code, subject }) => [code, subject])).toEqual([
+    const line = metres.warnings.filter(({ code }) => code.includes('LINE'));
+    expect(line.map(({ code, subject }) => [code, subject])).toEqual([
       ['STAKE_OUT_OF_LINE', 'stake L2'],
     ]);
     const [move] = part(metres.stringLines, 0).moves;
@@ -276,10 +376,19 @@ describe('the built-in site in metres, by pencil', () => {
     const [fall] = part(metres.stringLines, 2).slopes;
     expect(fall?.fall.to('percent').toString()).toBe('2.5'); // 2 % along, 1.5 % across
     expect(metres.minimumFall.to('percent').toString()).toBe('1.25');
-    const { base, asphalt, spoil } = metres.totals;
-    expect([base.loads.count, base.loads.limitedBy]).toEqual([8, 'mass']); // 67.4 t by 9.5 t
-    expect([asphalt?.loads.count, asphalt?.loads.limitedBy]).toEqual([2, 'volume']);
-    expect([spoil?.loads.count, spoil?.loads.limitedBy]).toEqual([7, 'volume']); // 45.4 m3 by 6.5
+    const { stones, oldPaving, spoil } = metres.totals;
+    const stone = part(stones, 0);
+    expect([stone.loads.count, stone.loads.limitedBy]).toEqual([8, 'mass']); // 67.4 t by 9.5 t
+    const asphalt = part(oldPaving, 0);
+    expect([asphalt.loads.count, asphalt.loads.limitedBy]).toEqual([2, 'volume']);
+    // 76.1 m2 dug 428.4 mm deep less 67.8 m2 of asphalt 75 mm thick, and 7.03 m3 of the path: 34.6 m3
+    // in the bank, by 1.35 46.7 m3 loose, by 6.5
+    expect(spoil?.loose.toNumber('m3')).toBeCloseTo(
+      1.35 *
+        (forecourt.areas.dig.times(forecourt.dig.depth).toNumber('m3') - 67.797 * 0.075 + 7.03472),
+      2,
+    );
+    expect([spoil?.loads.count, spoil?.loads.limitedBy]).toEqual([8, 'volume']);
   });
 
   test('what is added for wet ground and frost is common practice, and is said', () => {
@@ -306,11 +415,11 @@ describe('working', () => {
       expect(step.result.symbol).toBe(step.formula.split(' ')[0]);
       expect(step.source.length).toBeGreaterThan(3);
     }
-    const bank = plan.working.find(
-      ({ title, subject }) => subject === 'Parking court' && title.startsWith('Soil to dig'),
+    const cut = plan.working.find(
+      ({ title, subject }) => subject === 'Parking court' && title.startsWith('Soil between'),
     );
-    expect(bank?.given.map(({ symbol }) => symbol)).toEqual(['A', 'E', 'O']);
-    expect(bank?.result.value).toEqual(court.spoil.bank.volume);
+    expect(cut?.given.map(({ symbol }) => symbol)).toEqual(['A', 'Au', 'O', 'S', 'F']);
+    expect(cut?.result.value).toEqual(court.earth.cut.volume);
   });
 });
 
@@ -482,19 +591,21 @@ describe('variants of the site with a plain court', () => {
 
   test('without measured ground the dig is uniform', () => {
     const uniform = changed((job) => {
-      for (const { stakes } of job.stringLines) for (const one of stakes) delete one.ground;
+      for (const one of job.stakes) delete one.ground;
       part(job.pavements, 0).existingAboveFinish = '2 in';
-      part(job.pavements, 0).oldSurface = { material: 'asphalt', thickness: '3 in' };
+      job.oldPaving = [{ material: 'asphalt', thickness: '3 in', pavement: 'court' }];
     });
     const { dig } = part(uniform.pavements, 0);
-    expect([dig.basis, dig.measuredStakes, inches(dig.depth), inches(dig.soil)]).toEqual([
+    expect([dig.basis, dig.measured.length, inches(dig.depth), inches(dig.soil)]).toEqual([
       'uniform',
       0,
       '14.25',
       '11.25',
     ]);
     expect(inches(part(uniform.pavements, 1).dig.depth)).toBe('10.75');
-    expect(uniform.working.some(({ title }) => title === 'Depth of dig')).toBe(true);
+    expect(
+      uniform.working.some(({ title }) => title === 'Depth of dig below the existing surface'),
+    ).toBe(true);
   });
 
   test('a string of its own height moves every depth below it', () => {
@@ -503,12 +614,16 @@ describe('variants of the site with a plain court', () => {
     });
     const kerb = part(higher.stringLines, 0);
     expect(inches(part(kerb.stakes, 0).subgrade)).toBe('36.25');
-    expect(inches(part(kerb.liftTops, 1).belowString)).toBe('28.25');
-    // the first string of the court: its depths count from there too
-    expect(inches(part(higher.pavements, 0).dig.belowString)).toBe('36.25');
-    expect(inches(part(part(higher.pavements, 0).lifts, 1).belowString)).toBe('28.25');
-    // six inches more at four stakes of eight
-    expect(inches(part(higher.pavements, 0).dig.depth)).toBe('15.25');
+    expect(inches(part(kerb.surfaces, 2).belowString)).toBe('28.25');
+    // the other string of the court stays as it was
+    expect(inches(part(part(higher.stringLines, 1).stakes, 0).subgrade)).toBe('30.25');
+    // along the kerb the ground lies 6 in higher under the string, and 3 in higher in the mean
+    const by = (one: JobPlan) => part(one.pavements, 0).dig.depth;
+    expect(
+      by(higher)
+        .minus(by(changed(() => undefined)))
+        .toNumber('in'),
+    ).toBeCloseTo(3, 9);
   });
 
   test('working room widens the dig and not the base', () => {
@@ -522,7 +637,7 @@ describe('variants of the site with a plain court', () => {
 
   test('a restrained edge is not widened', () => {
     const kerbed = changed((job) => {
-      part(job.pavements, 0).edges = ['open', 'restrained', 'open', 'building'];
+      part(job.pavements, 0).edges = ['open', 'restraint', 'open', 'building'];
     });
     expect(part(kerbed.pavements, 0).areas.base.to('ft2').toString()).toBe('576'); // 36 x 16
   });
@@ -531,54 +646,49 @@ describe('variants of the site with a plain court', () => {
     const deep = changed((job) => {
       part(job.pavements, 0).layers = [
         { kind: 'paver', thickness: '80 mm' },
-        { kind: 'bedding', thickness: '25 mm' },
-        { kind: 'base', thickness: '100 mm' },
-        { kind: 'sub-base', thickness: '200 mm' },
+        { kind: 'bedding', thickness: '25 mm', material: 'sand' },
+        { kind: 'base', thickness: '100 mm', material: 'stone' },
+        { kind: 'sub-base', thickness: '200 mm', material: 'stone' },
       ];
     });
-    const { lifts, extension, base } = part(deep.pavements, 0);
+    const { lifts, extension, stones, areas } = part(deep.pavements, 0);
     expect(
       lifts.map(({ layer, aboveSubgrade }) => `${layer} ${aboveSubgrade.to('mm').toString()}`),
     ).toEqual(['sub-base 100', 'sub-base 200', 'base 300']);
     expect(extension.to('mm').toString()).toBe('300');
     expect(
-      base.compacted.volume.dividedBy(part(deep.pavements, 0).areas.base).to('mm').toString(),
-    ).toBe('300');
+      stones.map(({ order }) => order.compacted.volume.dividedBy(areas.base).to('mm').toString()),
+    ).toEqual(['100', '200']);
   });
 
   test('thin layers, flat falls, fills and stakes in the way are pointed out', () => {
     const poor = changed((job) => {
       part(job.pavements, 0).layers = [
-        { kind: 'paver', thickness: '50 mm' },
-        { kind: 'bedding', thickness: '2 in' },
-        { kind: 'base', thickness: '5 in' },
+        { kind: 'paver', thickness: '50 mm', material: 'paver' },
+        { kind: 'bedding', thickness: '2 in', material: 'sand' },
+        { kind: 'base', thickness: '5 in', material: 'stone' },
       ];
       part(job.pavements, 1).layers = [
-        { kind: 'paver', thickness: '60 mm' },
-        { kind: 'bedding', thickness: '25 mm' },
-        { kind: 'base', thickness: '100 mm' },
+        { kind: 'paver', thickness: '60 mm', material: 'paver' },
+        { kind: 'bedding', thickness: '25 mm', material: 'sand' },
+        { kind: 'base', thickness: '100 mm', material: 'stone' },
       ];
       part(job.pavements, 0).subgrade = 'clay';
       part(job.pavements, 1).subgrade = 'clay';
-      const stakes = part(job.stringLines, 0).stakes;
-      Object.assign(part(stakes, 1), { finish: '99.90 ft', ground: '30 in' });
-      Object.assign(part(stakes, 0), { y: '-0.5 ft' });
-      Object.assign(part(stakes, 3), { y: '-0.5 ft' });
+      Object.assign(part(job.stakes, 1), { finish: '99.90 ft', ground: '30 in' });
+      Object.assign(part(job.stakes, 0), { y: '-0.5 ft' });
+      Object.assign(part(job.stakes, 3), { y: '-0.5 ft' });
       part(job.stringLines, 2).stakes.splice(2);
-      part(job.pavements, 1).oldSurface = {
-        material: 'concrete',
-        thickness: '10 in',
-        area: '300 ft2',
-      };
+      // 185 mm of layers and 1 1/2 in make 8.78 in of dig
+      job.oldPaving = [{ material: 'concrete', thickness: '10 in', pavement: 'terrace' }];
     });
-    expect(new Set(warned(poor))).toEqual(
-      new Set([
+    expect(warned(poor)).toEqual(
+      expect.arrayContaining([
         'PAVER_BELOW_MINIMUM',
         'BEDDING_OFF_NOMINAL',
         'BASE_BELOW_MINIMUM',
         'BASE_BELOW_PRACTICE',
-        'OLD_SURFACE_DEEPER_THAN_DIG',
-        'OLD_SURFACE_WIDER_THAN_DIG',
+        'OLD_PAVING_DEEPER_THAN_DIG',
         'STAKE_OUT_OF_LINE',
         'UNIT_SHAPE',
         'FALL_TOO_SMALL',
@@ -587,15 +697,17 @@ describe('variants of the site with a plain court', () => {
         'STAKE_IN_DIG',
       ]),
     );
+    const dug = warned(changed(() => undefined));
+    expect(dug.filter((code) => /PAVER|BED|BASE|OLD|FALL|FILL|UNIT|STAKE/.test(code))).toEqual([]);
   });
 
   test('metric minimums pass though the inch figures stand a little higher', () => {
     const metric = changed((job) => {
       part(job.pavements, 1).subgrade = 'well-drained';
       part(job.pavements, 1).layers = [
-        { kind: 'paver', thickness: '60 mm' },
-        { kind: 'bedding', thickness: '25 mm' },
-        { kind: 'base', thickness: '100 mm' },
+        { kind: 'paver', thickness: '60 mm', material: 'paver' },
+        { kind: 'bedding', thickness: '25 mm', material: 'sand' },
+        { kind: 'base', thickness: '100 mm', material: 'stone' },
       ];
     });
     expect(metric.warnings.filter(({ subject }) => subject === 'Terrace')).toEqual([]);
@@ -604,7 +716,7 @@ describe('variants of the site with a plain court', () => {
   test('three stakes that nobody holds are ambiguous', () => {
     const unsure = changed((job) => {
       part(job.stringLines, 2).reference = 'best-fit';
-      Object.assign(part(part(job.stringLines, 2).stakes, 1), { x: '19 ft 2 in' });
+      Object.assign(part(job.stakes, 9), { x: '19 ft 2 in' });
     });
     const line = part(unsure.stringLines, 2);
     expect(line.ambiguous).toBe(true);
@@ -614,23 +726,25 @@ describe('variants of the site with a plain court', () => {
 
   test('nothing to cart away is no load, not a fault', () => {
     const filled = changed((job) => {
-      for (const { stakes } of job.stringLines) {
-        for (const one of stakes) one.ground = '36 in';
-      }
-      for (const pavement of job.pavements) delete pavement.oldSurface;
+      for (const one of job.stakes) one.ground = '36 in';
     });
     expect(filled.totals.spoil).toBeNull();
-    expect(filled.totals.asphalt).toBeNull();
-    expect(filled.totals.concrete).toBeNull();
+    expect(filled.totals.oldPaving).toEqual([]);
     expect(part(filled.pavements, 0).spoil.bank.volume.isZero()).toBe(true);
     expect(filled.cautions.map(({ id }) => id)).not.toContain('dust');
+    // 36 in below the strings, which hang 30 1/4 in above the subgrade: 5 3/4 in to fill
+    expect(part(filled.pavements, 0).earth.fill.volume.toNumber('ft3')).toBeCloseTo(
+      (592 * 5.75) / 12,
+      6,
+    );
   });
 
   test('a job without a paver size orders no pavers', () => {
     const bare = changed((job) => {
-      delete job.paver;
+      delete job.materials.pavers;
+      for (const { layers } of job.pavements) delete part(layers, 0).material;
     });
-    expect(bare.totals.pavers).toBeNull();
+    expect(bare.totals.pavers).toEqual([]);
     expect(part(bare.pavements, 0).pavers).toBeNull();
   });
 });

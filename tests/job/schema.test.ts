@@ -1,7 +1,9 @@
 import Ajv from 'ajv';
 import { describe, expect, test } from 'vitest';
 import { attempt, pathText, type Issue } from 'settline';
-import { jobJsonSchema, readJob } from 'settline/job';
+import * as z from 'zod/mini';
+import { jobJsonSchema, jobSchema, planJob, readJob } from 'settline/job';
+import { DIMENSIONS, unitsOf } from 'settline/units';
 import { fieldTexts } from '../../.config/write-field-texts.mjs';
 import cedarCourt from '../../examples/cedar-court.json' with { type: 'json' };
 import millGarth from '../../examples/mill-garth.json' with { type: 'json' };
@@ -10,6 +12,7 @@ import type { About } from '../../src/input/about.js';
 import type { Shape } from '../../src/input/shape.js';
 import { FIELD_TEXTS } from '../../src/job/schema/field-texts.js';
 import { JOB } from '../../src/job/schema/job-shape.js';
+import { unitPattern } from '../../src/job/schema/unit-pattern.js';
 
 type Path = readonly (string | number)[];
 type Part = Readonly<Record<string, unknown>>;
@@ -26,7 +29,7 @@ describe('the texts of the fields', () => {
     expect(FIELD_TEXTS).toEqual(fieldTexts());
   });
 
-  test('stand on every field of the JSON Schema, outlines and spot heights included', () => {
+  test('stand on every field of the JSON Schema, with a title, outlines and spot heights included', () => {
     const bare: string[] = [];
     let fields = 0;
     const visit = (part: unknown, path: Path) => {
@@ -35,11 +38,9 @@ describe('the texts of the fields', () => {
       if (isPart(part['properties'])) {
         for (const [name, field] of Object.entries(part['properties'])) {
           fields += 1;
-          const isQuantity = name === 'value' || (name === 'unit' && 'value' in part['properties']);
-          const text = isPart(field) ? field['description'] : undefined;
-          if (!isQuantity && (typeof text !== 'string' || text.length < 5)) {
-            bare.push(pathText([...path, name]));
-          }
+          const { title, description: text } = isPart(field) ? field : {};
+          if (typeof text !== 'string' || text.length < 5) bare.push(pathText([...path, name]));
+          if (typeof title !== 'string' || !/^[A-Z]/.test(title)) bare.push(`title of ${name}`);
         }
       }
       for (const [key, value] of Object.entries(part)) visit(value, [...path, key]);
@@ -51,8 +52,64 @@ describe('the texts of the fields', () => {
 });
 
 describe('the JSON Schema', () => {
-  test('is of draft 2020-12', () => {
+  test('is of draft 2020-12, known by a relative id', () => {
     expect($schema).toBe('https://json-schema.org/draft/2020-12/schema');
+    expect(schema['$id']).toBe('job.schema.json');
+  });
+
+  test('may be named in a job file, which is kept', () => {
+    const named = { ...cedarCourt, $schema: './job.schema.json' };
+    expect(validate(named)).toBe(true);
+    expect(readJob(named).$schema).toBe('./job.schema.json');
+    const plan = planJob(readJob(named));
+    expect(plan.job.$schema).toBe('./job.schema.json');
+    expect(plan.totals).toEqual(planJob(readJob(cedarCourt)).totals);
+    expect(faultsWith(cedarCourt, ['$schema'], 7)).toMatchObject([
+      { path: ['$schema'], code: 'WRONG_TYPE' },
+    ]);
+  });
+
+  test('is what the schema of zod shows, made when asked for', () => {
+    const { $schema: draft, ...shown } = z.toJSONSchema(jobSchema, { io: 'input' });
+    expect(draft).toBe($schema);
+    expect(shown).toEqual(schema);
+    const read = z.safeParse(jobSchema, { version: 1 });
+    expect(read.error?.issues[0]).toMatchObject({ path: ['name'], params: { code: 'REQUIRED' } });
+  });
+
+  test.each([
+    ['7\' 3 5/8"', true],
+    ['7′ 3⅝″', true],
+    ['½ in', true],
+    ['-.5 m', true],
+    ['−3 mm', true],
+    ['0', true],
+    ['12', false],
+    ['12.5', false],
+    ['in', false],
+    ['1:48', false],
+  ])('takes the text %s for a length: %s', (text, isTaken) => {
+    expect(new RegExp(unitPattern('length'), 'u').test(text)).toBe(isTaken);
+  });
+
+  test.each([
+    ['2%', true],
+    ['1:48', true],
+    ['1 in 48', true],
+    ['¼" per ft', true],
+    ['1.2°', true],
+    ['2', false],
+    ['per ft', false],
+  ])('takes the text %s for a slope: %s', (text, isTaken) => {
+    expect(new RegExp(unitPattern('slope'), 'u').test(text)).toBe(isTaken);
+  });
+
+  test.each(DIMENSIONS)('takes a number with any unit of %s as text', (dimension) => {
+    const pattern = new RegExp(unitPattern(dimension), 'u');
+    const units: readonly string[] = unitsOf(dimension);
+    for (const unit of units) expect(`1/2 ${unit}`).toMatch(pattern);
+    expect(units.length).toBeGreaterThan(2);
+    expect('1/2').not.toMatch(pattern);
   });
 
   test.each(SITES.map((site, k) => [k, site] as const))('takes built-in site %i', (_k, site) => {
@@ -100,6 +157,11 @@ function amountsOf(about: About, path: readonly string[]): FieldAt[] {
     const { about: item } = about.item;
     return item === undefined ? [] : amountsOf(item, [...path, '*']);
   }
+  if (about.kind === 'either') {
+    return about.fields.flatMap((field) =>
+      field.about === undefined ? [] : amountsOf(field.about, path),
+    );
+  }
   const isAmount = about.kind === 'quantity' || about.kind === 'number' || about.kind === 'whole';
   return isAmount ? [{ path, about }] : [];
 }
@@ -135,16 +197,27 @@ function edgesOf(about: About): { readonly inside: unknown[]; readonly outside: 
   const { least, most = 1, sign } = about.rule;
   const step = about.kind === 'whole' ? 1 : 1e-6;
   const low = least ?? 0;
-  expect(sign === 'positive' && least === undefined, 'an open lower end').toBe(false);
-  return { inside: [low, most], outside: [low - step, most + step] };
+  const isOpen = sign === 'positive' && least === undefined;
+  return { inside: [isOpen ? step : low, most], outside: [isOpen ? low : low - step, most + step] };
 }
 
-/** The site with everything, without what it gives in one of two ways: the other way has room. */
-const OTHER_WAYS = [
-  ['levelBook', 'rule'],
-  ['materials', 'packs', 'base', 'mass'],
-  ['materials', 'packs', 'bedding', 'volume'],
-].map((path) => withValue(slateWharf, path, undefined));
+/** The site with everything, with what it gives in one of two ways left out or given the other way. */
+const OTHER_WAYS = (
+  [
+    [['levelBook', 'rule'], undefined],
+    [['materials', 'stones', 0, 'pack', 'mass'], undefined],
+    [['materials', 'sands', 0, 'pack', 'volume'], undefined],
+    [['string'], { tension: '60 N', weightPerLength: '0.5 g/m' }],
+    [['pavements', 0, 'border', 'edges'], [1]],
+    [['pavements', 0, 'betweenStrings'], { from: 'west', to: 'east', spacing: '1 ft' }],
+    [['pavements', 0, 'edges', 1], { along: 'open', batter: 1 }],
+    [['pavements', 0, 'edges', 1], { along: 'building', level: '100 ft', footing: '30 in' }],
+    [
+      ['oldPaving', 0],
+      { material: 'asphalt', thickness: '3 in', density: '2.2 t/m3', pavement: 'apron', share: 1 },
+    ],
+  ] as const
+).map(([path, value]) => withValue(slateWharf, path, value));
 
 /** A site and a place in it where a field may stand without a fault. */
 function whereFits(path: readonly string[], value: unknown) {
@@ -156,28 +229,35 @@ function whereFits(path: readonly string[], value: unknown) {
   return expect.unreachable(`no built-in site has room for ${path.join('.')}`);
 }
 
-/** Stakes and levels stand near their neighbours: alone they cannot be moved to the end of the range. */
-const HAS_NEIGHBOURS = /^(?:stringLines.*stakes|pavements.*levels)\.\*\.[xy]$/;
+/** Stakes and levels stand near their neighbours, borders lie on edges that are there. */
+const BOUND_BY_OTHERS: readonly (readonly [RegExp, number])[] = [
+  [/^(?:stakes|pavements.*levels)\.\*\.[xy]$/, 0],
+  [/^pavements\.\*\.border\.edges\.\*$/, 1],
+];
+
+/** Values that a field takes at that place in a site. */
+const fitting = (path: readonly string[], inside: readonly unknown[]): readonly unknown[] => {
+  const bound = BOUND_BY_OTHERS.find(([name]) => name.test(path.join('.')));
+  return bound === undefined ? inside : [bound[1]];
+};
 
 describe('one range for the schema and the reader', () => {
   const amounts = amountsIn(JOB);
 
   test('covers the job', () => {
     expect(amounts.length).toBeGreaterThan(80);
-    expect(amounts.map(({ path }) => path.join('.'))).toContain('trees.*.radiusPerDiameter');
+    expect(amounts.map(({ path }) => path.join('.'))).toEqual(
+      expect.arrayContaining(['trees.*.radiusPerDiameter', 'pavements.*.edges.*.footing']),
+    );
   });
 
   test.each(amounts.map((one) => [one.path.join('.'), one] as const))(
     '%s',
     (_n, { path, about }) => {
       const { inside, outside } = edgesOf(about);
-      const { site, place } = whereFits(
-        path,
-        HAS_NEIGHBOURS.test(path.join('.')) ? 0 : inside.at(-1),
-      );
-      for (const value of HAS_NEIGHBOURS.test(path.join('.')) ? [0] : inside) {
-        expect(faultsWith(site, place, value)).toEqual([]);
-      }
+      const good = fitting(path, inside);
+      const { site, place } = whereFits(path, good.at(-1));
+      for (const value of good) expect(faultsWith(site, place, value)).toEqual([]);
       for (const value of outside) {
         const faults = faultsWith(site, place, value);
         expect(

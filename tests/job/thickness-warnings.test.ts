@@ -12,6 +12,12 @@ type Case = readonly [
   warnings: readonly string[],
 ];
 
+const MATERIAL: Readonly<Record<string, object>> = {
+  bedding: { material: 'sand' },
+  base: { material: 'stone' },
+  'sub-base': { material: 'stone' },
+};
+
 const THICK = { paver: '100 mm', bedding: '25 mm', base: '600 mm' };
 
 function warningsOf(ground: Partial<Pavement>, layers: Readonly<Record<string, string>>): string[] {
@@ -26,7 +32,11 @@ function warningsOf(ground: Partial<Pavement>, layers: Readonly<Record<string, s
         name: 'Court',
         use: 'pedestrian',
         subgrade: 'well-drained',
-        layers: Object.entries(layers).map(([kind, thickness]) => ({ kind, thickness })),
+        layers: Object.entries(layers).map(([kind, thickness]) => ({
+          kind,
+          thickness,
+          ...MATERIAL[kind],
+        })),
         outline: {
           unit: 'm',
           points: [
@@ -43,15 +53,25 @@ function warningsOf(ground: Partial<Pavement>, layers: Readonly<Record<string, s
       {
         id: 'north',
         pavement: 'court',
-        stakes: [
-          { id: 'N1', x: '0 m', y: '-1 m' },
-          { id: 'N2', x: '3 m', y: '-1 m' },
-          { id: 'N3', x: '6 m', y: '-1 m' },
-        ],
+        stakes: ['N1', 'N2', 'N3'],
       },
     ],
-    base: { maxLift: '100 mm', compactedDryDensity: '2.1 t/m3', compactedPerLoose: 0.8 },
-    bedding: { compactedDryDensity: '1.7 t/m3', compactedPerLoose: 0.9 },
+    materials: {
+      stones: [
+        {
+          id: 'stone',
+          maxLift: '100 mm',
+          compactedDryDensity: '2.1 t/m3',
+          compactedPerLoose: 0.8,
+        },
+      ],
+      sands: [{ id: 'sand', compactedDryDensity: '1.7 t/m3', compactedPerLoose: 0.9 }],
+    },
+    stakes: [
+      { id: 'N1', x: '0 m', y: '-1 m' },
+      { id: 'N2', x: '3 m', y: '-1 m' },
+      { id: 'N3', x: '6 m', y: '-1 m' },
+    ],
     soil: { bankDensity: '1.8 t/m3', loosePerBank: 1.25, compactedPerBank: 0.9 },
     truck: { boxVolume: '8 m3', payload: '12 t' },
   } as unknown as JobInput);

@@ -6,6 +6,7 @@ import { isSettlineError } from 'settline';
 import { isQuantity, length } from 'settline/units';
 import { DEPTH, runs } from '../runs.js';
 import { recordedCalls, type RecordedCall } from './recorded-calls.js';
+import { copied, isBranch, slotsOf } from './slots.js';
 
 const { calls, silent } = await recordedCalls();
 const names = [...new Set(calls.map(({ name }) => name))];
@@ -75,32 +76,6 @@ const spoiling: fc.Arbitrary<Spoiling> = fc.record({
   value: fc.nat(SPOILT.length - 1),
 });
 
-const isBranch = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' &&
-  value !== null &&
-  !isQuantity(value) &&
-  !ArrayBuffer.isView(value) &&
-  (Array.isArray(value) || Object.getPrototypeOf(value) === Object.prototype);
-
-/** A copy in which plain objects and lists may be changed. */
-function copied(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(copied);
-  if (value instanceof Float64Array) return value.slice();
-  if (!isBranch(value)) return value;
-  return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, copied(part)]));
-}
-
-type Slot = readonly [holder: Record<string, unknown>, key: string];
-
-function slotsOf(value: unknown, found: Slot[] = []): Slot[] {
-  if (!isBranch(value)) return found;
-  for (const key of Object.keys(value)) {
-    found.push([value, key]);
-    if (found.length < 400) slotsOf(value[key], found);
-  }
-  return found;
-}
-
 function spoil(given: readonly unknown[], spoilings: readonly Spoiling[]): unknown[] {
   const changed = given.map(copied);
   const root = { given: changed } as Record<string, unknown>;
@@ -119,19 +94,20 @@ function spoil(given: readonly unknown[], spoilings: readonly Spoiling[]): unkno
   return (root['given'] as unknown[]).slice(0, given.length);
 }
 
-/** Numbers that no answer may hold. */
-function badNumber(value: unknown, depth = 0): string | undefined {
+/** What no answer may hold: numbers that are none, and undefined where null says that there is none. */
+function badPart(value: unknown, depth = 0): string | undefined {
+  if (value === undefined) return 'undefined';
   if (typeof value === 'number') {
     return Number.isFinite(value) && !Object.is(value, -0) ? undefined : `${1 / value} or ${value}`;
   }
   if (typeof value !== 'object' || value === null || depth > 8) return undefined;
-  if (isQuantity(value)) return badNumber(value.si.toNumber(), depth);
+  if (isQuantity(value)) return badPart(value.si.toNumber(), depth);
   if (ArrayBuffer.isView(value)) {
-    return [...(value as Float64Array)].map((one) => badNumber(one, depth)).find(Boolean);
+    return [...(value as Float64Array)].map((one) => badPart(one, depth)).find(Boolean);
   }
   return Object.values(value)
     .slice(0, 500)
-    .map((part) => badNumber(part, depth + 1))
+    .map((part) => badPart(part, depth + 1))
     .find(Boolean);
 }
 
@@ -145,7 +121,7 @@ function deepFreeze(value: unknown): void {
 function wrongWith({ call }: RecordedCall, given: readonly unknown[]): string | undefined {
   given.forEach(deepFreeze);
   try {
-    const bad = badNumber(call(...given));
+    const bad = badPart(call(...given));
     return bad === undefined ? undefined : `answers ${bad}`;
   } catch (error) {
     if (isSettlineError(error)) {

@@ -30,6 +30,18 @@ const CALLS: Readonly<Record<string, readonly [run: (options: never) => unknown,
         ],
       },
     ],
+    bentGrade: [
+      grading.bentGrade,
+      {
+        levels: [
+          { x: '0 m', y: '0 m', elevation: '30 m' },
+          { x: '9 m', y: '0 m', elevation: '29.9 m' },
+          { x: '9 m', y: '8 m', elevation: '29.8 m' },
+        ],
+        crossSlope: '2%',
+        halfWidth: '1.5 m',
+      },
+    ],
     requiredStakes: [
       grading.requiredStakes,
       {

@@ -1,16 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { baseExtension, buildUp, excavationDepth, lifts } from 'settline/build-up';
+import { orderPacks } from 'settline/materials';
 import { stringDepths } from 'settline/string-line';
 import { length, type Length } from 'settline/units';
-import {
-  baseOrder,
-  loads,
-  stateVolume,
-  toState,
-  wholePacks,
-  type SoilState,
-} from 'settline/volumes';
+import { baseOrder, loads, stateVolume, toState, type SoilState } from 'settline/volumes';
 import { positiveLength, SOME } from './arbitrary.js';
 
 const layers = fc.array(positiveLength(0.5), { minLength: 1, maxLength: 6 });
@@ -200,8 +194,8 @@ describe('soil is conserved', () => {
     fc.assert(
       fc.property(someVolume, fc.integer({ min: 1, max: 30 }), (v, k) => {
         const need = stateVolume(v, 'loose').volume;
-        const pack = { value: `${k}/8`, unit: 'yd3' } as const;
-        const { count, ordered, surplus } = wholePacks({ volume: need, pack });
+        const packs = [{ name: 'pack', holds: { value: `${k}/8`, unit: 'yd3' } as const }];
+        const { count, ordered, surplus } = orderPacks({ volume: need, packs });
         expect(ordered.minus(need).equals(surplus)).toBe(true);
         expect(surplus.isNegative()).toBe(false);
         expect(surplus.to('yd3').lt(k / 8)).toBe(true);

@@ -240,6 +240,15 @@ describe('borders', () => {
         const paving = outlineArea({ outline: { unit: 'm', points } }).area;
         expect(border.area.plus(border.field.area).equals(paving)).toBe(true);
         expect(border.area.isNegative()).toBe(false);
+        // enough for each run, and no unit more
+        expect(border.units).toBe(border.runs.reduce((count, run) => count + run.units, 0));
+        for (const { length: run, units } of border.runs) {
+          expect(border.pitch.times(units).compare(run)).toBeGreaterThanOrEqual(0);
+          expect(border.pitch.times(units - 1).compare(run)).toBe(-1);
+        }
+        expect(border.runs.flatMap(({ edges }) => edges).sort((a, b) => a - b)).toEqual(
+          border.sides.map(({ edge }) => edge),
+        );
         const back = made([...points].reverse());
         expect(back.units).toBe(border.units);
         expect(back.field.area.minus(border.field.area).abs().toNumber('m2')).toBeLessThan(1e-20);
@@ -267,7 +276,7 @@ describe('rows', () => {
         hundredths(0.01, 1),
         (width, size, joint, endJoints, minimumPiece) => {
           fc.pre(width.compare(joint.times(endJoints)) > 0);
-          const jointLimits = { least: '1 mm', most: '12 mm' };
+          const jointLimits = { minimum: '1 mm', maximum: '12 mm' };
           const fit = rowFit({ width, size, joint, endJoints, minimumPiece, jointLimits });
           for (const way of fit.options) {
             const pieces = way.whole + way.cuts;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { planFromJSON, planJob, renderJobSheet } from 'settline/job';
-import { length } from 'settline/units';
+import { length, max, min, sum } from 'settline/units';
 import { runs } from '../runs.js';
 import { jobOf, site } from './site-jobs.js';
 
@@ -41,19 +41,40 @@ test('the plan holds together', () => {
       if (pavement === undefined || line === undefined) expect.unreachable();
       expect(pavement.areas.base.compare(pavement.areas.paving)).toBe(1);
       expect(pavement.dig.soil.plus(length(of.old.us)).equals(pavement.dig.depth)).toBe(true);
-      const mean = line.stakes
-        .reduce((sum, { dig }) => sum.plus(dig ?? sum), length('0 m'))
-        .dividedBy(4);
-      expect(pavement.dig.depth.equals(mean)).toBe(true);
+      const digs = line.stakes.map(({ dig }) => dig ?? expect.unreachable());
+      if (pavement.dig.basis === 'along-strings') {
+        // from stake to stake, each stretch by the mean of its ends
+        const offsets = of.offsets.map(({ us }) => length(us).toNumber('m'));
+        const stretches = [1, 2, 3].map((k) => {
+          const long = Math.hypot(3.048, (offsets[k] ?? 0) - (offsets[k - 1] ?? 0));
+          const ends = [digs[k - 1], digs[k]].map((dig) => dig?.toNumber('m') ?? 0);
+          return { long, volume: (long * ((ends[0] ?? 0) + (ends[1] ?? 0))) / 2 };
+        });
+        const added = (value: (stretch: (typeof stretches)[number]) => number) =>
+          stretches.reduce((total, stretch) => total + value(stretch), 0);
+        const mean = added(({ volume }) => volume) / added(({ long }) => long);
+        expect(pavement.dig.depth.toNumber('m')).toBeCloseTo(mean, 9);
+      } else {
+        // stakes out of line make a narrow surface; past it the dig counts like its mean
+        expect(pavement.dig.basis).toBe('stake-levels');
+        expect(of.isLevelled).toBe(true);
+        expect(pavement.dig.depth.compare(min(digs))).not.toBe(-1);
+        expect(pavement.dig.depth.compare(max(digs))).not.toBe(1);
+      }
       expect(
         pavement.lifts.at(-1)?.belowFinish.equals(length(of.paver.us).plus(length(of.bedding.us))),
       ).toBe(true);
-      expect(plan.totals.base.mass.equals(pavement.base.deliveredMass)).toBe(true);
-      const spoil = pavement.spoil.bank.volume;
-      const whole = pavement.areas.dig
-        .times(pavement.dig.depth)
-        .minus(pavement.oldSurface?.inPlace ?? spoil);
-      expect(spoil.equals(whole.isNegative() ? spoil.minus(spoil) : whole)).toBe(true);
+      const [stone] = plan.totals.stones;
+      const { earth } = pavement;
+      const ordered = pavement.stones.map(({ order }) => order.deliveredMass);
+      expect(stone?.mass.equals(sum(ordered))).toBe(true);
+      expect(pavement.spoil.bank).toEqual(earth.cut);
+      // what is cut, stripped and not filled is the dig
+      expect(
+        earth.cut.volume.plus(earth.stripped).minus(earth.fill.volume).toNumber('m3'),
+      ).toBeCloseTo(pavement.areas.dig.times(pavement.dig.depth).toNumber('m3'), 8);
+      const fill = pavement.stones.find(({ layer }) => layer === 'fill');
+      expect(fill?.order.compacted.volume ?? earth.fill.volume.times(0)).toEqual(earth.fill.volume);
     }),
     runs(50),
   );

@@ -35,6 +35,8 @@ export const site = fc.record({
   offsets: fc.array(eighths(-16, 16), { minLength: 4, maxLength: 4 }),
   finishes: fc.array(eighths(9000, 9600), { minLength: 4, maxLength: 4 }),
   isBestFit: fc.boolean(),
+  /** True where finished grade is known at the stakes. */
+  isLevelled: fc.boolean(),
 });
 
 /** What a made-up site is made of. */
@@ -57,8 +59,8 @@ export function jobOf(of: Site, system: 'us' | 'metric'): JobInput {
         subgrade: 'clay',
         layers: [
           { kind: 'paver', thickness: say(of.paver) },
-          { kind: 'bedding', thickness: say(of.bedding) },
-          { kind: 'base', thickness: say(of.base) },
+          { kind: 'bedding', thickness: say(of.bedding), material: 'sand' },
+          { kind: 'base', thickness: say(of.base), material: 'stone' },
         ],
         outline: [
           corner(zero, zero),
@@ -66,8 +68,7 @@ export function jobOf(of: Site, system: 'us' | 'metric'): JobInput {
           corner(say(of.length), say(of.width)),
           corner(zero, say(of.width)),
         ],
-        edges: ['open', 'restrained', 'open', 'building'],
-        oldSurface: { material: 'asphalt', thickness: say(of.old) },
+        edges: ['open', 'restraint', 'open', 'building'],
       },
     ],
     stringLines: [
@@ -75,21 +76,28 @@ export function jobOf(of: Site, system: 'us' | 'metric'): JobInput {
         id: 'south',
         pavement: 'drive',
         reference: of.isBestFit ? 'best-fit' : 'ends',
-        stakes: of.grounds.map((ground, i) => ({
-          id: `S${i}`,
-          x: system === 'us' ? `${i * 10} ft` : `${i * 3048} mm`,
-          y: say(of.offsets[i] ?? of.old),
-          ground: say(ground),
-          finish: say(of.finishes[i] ?? of.old),
-        })),
+        stakes: of.grounds.map((_ground, i) => `S${i}`),
       },
     ],
-    base: {
-      maxLift: system === 'us' ? '4 in' : '101.6 mm',
-      compactedDryDensity: '2200 kg/m3',
-      compactedPerLoose: '0.8',
+    stakes: of.grounds.map((ground, i) => ({
+      id: `S${i}`,
+      x: system === 'us' ? `${i * 10} ft` : `${i * 3048} mm`,
+      y: say(of.offsets[i] ?? of.old),
+      ground: say(ground),
+      ...(of.isLevelled ? { finish: say(of.finishes[i] ?? of.old) } : {}),
+    })),
+    materials: {
+      stones: [
+        {
+          id: 'stone',
+          maxLift: system === 'us' ? '4 in' : '101.6 mm',
+          compactedDryDensity: '2200 kg/m3',
+          compactedPerLoose: '0.8',
+        },
+      ],
+      sands: [{ id: 'sand', compactedDryDensity: '1700 kg/m3', compactedPerLoose: 0.8 }],
     },
-    bedding: { compactedDryDensity: '1700 kg/m3', compactedPerLoose: 0.8 },
+    oldPaving: [{ material: 'asphalt', thickness: say(of.old), pavement: 'drive' }],
     soil: { bankDensity: '1900 kg/m3', loosePerBank: 1.3, compactedPerBank: 0.9 },
     truck: { boxVolume: '8 m3', payload: '12 t' },
   };

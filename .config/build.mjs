@@ -1,6 +1,6 @@
 // Builds what is missing or older than its sources, and nothing else.
-//   node .config/build.mjs javascript     dist/**/*.js and dist/cjs/**/*.cjs
-//   node .config/build.mjs declarations   dist/**/*.d.ts; checks the types of the sources
+//   node .config/build.mjs javascript     dist/**/*.js, dist/cjs/**/*.cjs, job.schema.json and the notices
+//   node .config/build.mjs declarations   dist/**/*.d.ts and their maps; checks the types of the sources
 //   node .config/build.mjs                both, and the declarations for CommonJS
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
@@ -13,12 +13,23 @@ import {
   rmSync,
   writeFileSync,
 } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { writeJobSchema } from './job-schema.mjs';
+import { writeNotices } from './notices.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const dist = join(root, 'dist');
 const stamps = join(dist, '.built.json');
+
+const BUILDERS = [
+  'build.mjs',
+  'built-in.mjs',
+  'job-schema.mjs',
+  'notices.mjs',
+  'pure-modules.mjs',
+  'tsup.config.mjs',
+];
 
 const under = (folder, ending) =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
@@ -28,7 +39,12 @@ const under = (folder, ending) =>
 /** One hash of the names of the sources, and one of all that the build reads. */
 function hashes() {
   const sources = under(join(root, 'src'), '.ts').map((name) => join('src', name));
-  const settings = ['package.json', 'package-lock.json', 'tsconfig.json', '.config/build.mjs'];
+  const settings = [
+    'package.json',
+    'package-lock.json',
+    'tsconfig.json',
+    ...BUILDERS.map((name) => join('.config', name)),
+  ];
   const names = createHash('sha256').update(sources.join('\n')).digest('hex');
   const content = createHash('sha256').update(names).update(process.version);
   for (const name of [...settings, ...sources]) content.update(readFileSync(join(root, name)));
@@ -41,22 +57,38 @@ function run(tool, args) {
   if (status !== 0) process.exit(status ?? 1);
 }
 
-/** Declarations for CommonJS: those of the ES modules under other endings. */
+/** Declarations for CommonJS: those of the ES modules under other endings, with their maps. */
 function copyDeclarations() {
   const cjs = join(dist, 'cjs');
   const names = under(dist, '.d.ts').filter((name) => !name.startsWith('cjs'));
   for (const name of names) {
-    const text = readFileSync(join(dist, name), 'utf8');
+    const source = join(dist, name);
     const target = join(cjs, name.replace(/\.d\.ts$/, '.d.cts'));
     mkdirSync(dirname(target), { recursive: true });
-    writeFileSync(target, text.replace(/(from |import\()(['"]\.[^'"]*)\.js(?=['"])/g, '$1$2.cjs'));
+    const text = readFileSync(source, 'utf8')
+      .replace(/(from |import\()(['"]\.[^'"]*)\.js(?=['"])/g, '$1$2.cjs')
+      .replace(/(sourceMappingURL=.*)\.d\.ts\.map/, '$1.d.cts.map');
+    writeFileSync(target, text);
+    const map = JSON.parse(readFileSync(`${source}.map`, 'utf8'));
+    map.file = map.file.replace(/\.d\.ts$/, '.d.cts');
+    map.sources = map.sources.map((from) =>
+      relative(dirname(target), join(dirname(source), from)).replaceAll('\\', '/'),
+    );
+    writeFileSync(`${target}.map`, JSON.stringify(map));
   }
 }
 
-/** Chunks for CommonJS carry a hash in their names: the old ones go first. */
-function makeJavascript() {
-  for (const name of under(dist, '.cjs')) rmSync(join(dist, name));
-  run('tsup', []);
+/** Chunks carry a hash in their names: the old ones go first. */
+async function makeJavascript() {
+  for (const name of [...under(dist, '.js'), ...under(dist, '.cjs')]) rmSync(join(dist, name));
+  run('tsup', ['--config', '.config/tsup.config.mjs']);
+  const reports = ['metafile-esm.json', 'cjs/metafile-cjs.json'].map((name) => join(dist, name));
+  writeNotices(
+    root,
+    reports.map((name) => JSON.parse(readFileSync(name, 'utf8'))),
+  );
+  for (const name of reports) rmSync(name);
+  await writeJobSchema(root);
 }
 
 const MAKE = {
@@ -64,6 +96,11 @@ const MAKE = {
   declarations: () => run('tsc', ['-p', 'tsconfig.json']),
   commonjsDeclarations: copyDeclarations,
 };
+
+/** The files that lie beside `dist` may be taken away without it. */
+const isThere = (part) =>
+  part !== 'javascript' ||
+  ['job.schema.json', 'THIRD-PARTY-NOTICES.md'].every((name) => existsSync(join(root, name)));
 
 const { names, content } = hashes();
 let built = existsSync(stamps) ? JSON.parse(readFileSync(stamps, 'utf8')) : {};
@@ -75,8 +112,8 @@ if (built.names !== names) {
 mkdirSync(dist, { recursive: true });
 const wanted = process.argv.length > 2 ? process.argv.slice(2) : Object.keys(MAKE);
 for (const part of wanted) {
-  if (built[part] === content) continue;
-  MAKE[part]();
+  if (built[part] === content && isThere(part)) continue;
+  await MAKE[part]();
   built[part] = content;
   writeFileSync(`${stamps}.new`, JSON.stringify(built));
   renameSync(`${stamps}.new`, stamps);

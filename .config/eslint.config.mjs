@@ -68,7 +68,7 @@ export default tseslint.config(
   },
   {
     // a list of names, made by a script; the one table of ranges
-    files: ['src/index.ts', 'src/input/ranges.ts'],
+    files: ['src/index.ts', 'src/input/ranges.ts', 'src/job/schema/field-texts.ts'],
     rules: { 'max-lines': 'off' },
   },
   {

@@ -16,9 +16,13 @@ Every refusal is a \`SettlineError\` with \`code\`, \`path\`, \`params\` and \`i
 call). A code never changes its meaning; the message may. Whole jobs are refused with \`JOB_INVALID\`,
 and each fault in \`issues\` has a code of its own.
 
-Where a doc comment says "the reading codes", it means those of any quantity in a field:
+## Reading codes
+
+Doc comments say "the reading codes" for the codes that reading any quantity in a field can give:
 \`TEXT_UNREADABLE\`, \`UNIT_MISSING\`, \`UNIT_UNKNOWN\`, \`UNIT_AMBIGUOUS\`, \`DIMENSION_MISMATCH\`,
 \`NOT_FINITE\`, \`NOT_A_NUMBER\`, \`DIVISION_BY_ZERO\`, \`TOO_LONG\`, \`WRONG_TYPE\` and \`OUT_OF_RANGE\`.
+
+## All codes
 
 | code | meaning |
 | --- | --- |
@@ -26,9 +30,9 @@ ${rowsOf(ERROR_CODES)}
 
 ## Why text cannot be read
 
-\`TEXT_UNREADABLE\` has one of these in \`params.reason\`. For a measure, the place in the text, counted
-from 0, is in \`params.position\` and the text, cut after 40 characters, in \`params.text\`. \`READING_REASONS\` of
-\`settline/units\` lists the same.
+\`TEXT_UNREADABLE\` has one of these in \`params.reason\`. For a measure,
+\`params.position\` is the position in the text, counted from 0, and \`params.text\` is the text, cut
+after 40 characters. \`READING_REASONS\` of \`settline/units\` lists the same reasons.
 
 | reason | meaning |
 | --- | --- |

@@ -31,6 +31,7 @@ const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as
 
 /** Folders by floor; the files beside them stand on the first floor. */
 const FLOORS: Readonly<Record<string, number>> = {
+  errors: 0.6,
   units: 1,
   input: 1.5,
   sources: 2,
@@ -171,9 +172,9 @@ describe('the package', () => {
     .map(({ name }) => `./${name}`)
     .sort();
 
-  test('exports each concept folder, the root and its manifest', () => {
+  test('exports each concept folder, the root, the schema of job files and its manifest', () => {
     expect(Object.keys(manifest.exports).sort()).toEqual(
-      ['.', './package.json', ...folders].sort(),
+      ['.', './job.schema.json', './package.json', ...folders].sort(),
     );
   });
 

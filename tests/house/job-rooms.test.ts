@@ -4,7 +4,18 @@ import { describe, expect, test } from 'vitest';
 
 const job = join(import.meta.dirname, '../../src/job');
 /** The rooms of the job, in the order in which they build on each other. */
-const ROOMS = ['schema', 'read', 'plan', 'warnings', 'check', 'order', 'sheet'];
+const ROOMS = [
+  'schema',
+  'read',
+  'plan',
+  'warnings',
+  'check',
+  'tables',
+  'order',
+  'steps',
+  'compare',
+  'sheet',
+];
 
 describe('the rooms of the job import earlier rooms only', () => {
   test.each(ROOMS)('%s', (room) => {

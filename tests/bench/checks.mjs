@@ -3,7 +3,8 @@
 import { polygonHull } from 'd3-polygon';
 import { scanStraightedge } from 'settline/geometry';
 import { checkFlatness } from 'settline/checks';
-import { compare, nanoseconds, printTable } from './report.mjs';
+import { nanoseconds } from './cpu.mjs';
+import { compare, compareGrowth, printTable, shown as time } from './report.mjs';
 
 const LENGTH = 3;
 
@@ -23,10 +24,14 @@ function profileOf(count, spacing) {
 function doubleLoop(flat) {
   let greatest = 0;
   for (let i = 0; i < flat.length; i += 2) {
-    let [to, steepest] = [i, -Infinity];
+    let to = i;
+    let steepest = -Infinity;
     for (let k = i + 2; k < flat.length && flat[k] - flat[i] <= LENGTH; k += 2) {
       const slope = (flat[k + 1] - flat[i + 1]) / (flat[k] - flat[i]);
-      if (slope >= steepest) [to, steepest] = [k, slope];
+      if (slope >= steepest) {
+        to = k;
+        steepest = slope;
+      }
     }
     for (let k = i + 2; k < to; k += 2) {
       const gap = flat[i + 1] + steepest * (flat[k] - flat[i]) - flat[k + 1];
@@ -72,10 +77,10 @@ export async function run() {
   for (const [count, spacing] of [
     [20_000, 0.1],
     [20_000, 0.025],
-    [20_000, 0.001],
+    [5_000, 0.001],
   ]) {
     const flat = profileOf(count, spacing);
-    await compare(`${count} readings, ${LENGTH / spacing} under the edge`, [
+    compare(`${count} readings, ${LENGTH / spacing} under the edge`, [
       {
         name: 'scanStraightedge',
         run: () => scanStraightedge(flat, { length: LENGTH }).greatestGap,
@@ -83,17 +88,29 @@ export async function run() {
       },
       { name: 'double loop', run: () => doubleLoop(flat), result: shown },
       { name: 'hull package, every position', run: () => hullOfEach(flat), result: shown },
-      { name: 'reading only', run: () => read(flat) },
+      { name: 'reading only (floor)', run: () => read(flat) },
     ]);
   }
+  compareGrowth('A straightedge over readings 0.1 m apart', [1e3, 1e4, 1e5], (count) => {
+    const flat = profileOf(count, 0.1);
+    return [
+      {
+        name: 'scanStraightedge',
+        run: () => scanStraightedge(flat, { length: LENGTH }).greatestGap,
+      },
+      { name: 'double loop', run: () => doubleLoop(flat) },
+      { name: 'reading only (floor)', run: () => read(flat) },
+    ];
+  });
   const flat = profileOf(200, 0.1);
   const metres = (value) => ({ value: value.toFixed(4), unit: 'm' });
   const profile = Array.from({ length: 200 }, (_, i) => ({
     station: metres(flat[2 * i]),
     height: metres(flat[2 * i + 1]),
   }));
-  const exact = await nanoseconds(() => checkFlatness({ profile, length: '3 m' }));
-  printTable('the exact one, for a person to read', [
-    ['200 readings, 30 under the edge', `${(exact / 1e6).toFixed(2)} ms`],
+  const exact = nanoseconds(() => checkFlatness({ profile, length: '3 m' }));
+  printTable('The exact one, for a person to read', [
+    ['', 'time'],
+    ['200 readings, 30 under the edge', time(exact)],
   ]);
 }

@@ -1,9 +1,11 @@
 // Line and circle fits of a million points, beside a matrix package and bare loops.
 import { EigenvalueDecomposition, Matrix, SingularValueDecomposition, solve } from 'ml-matrix';
 import { fitCircle, fitLine, leaveOneOut } from 'settline/geometry';
-import { compare, printTable } from './report.mjs';
+import { compare, compareGrowth, printTable } from './report.mjs';
 
 const COUNT = 1_000_000;
+/** The matrix package takes long. */
+const SOME = 100_000;
 const EAST = 500_000;
 const NORTH = 4_500_000;
 
@@ -44,16 +46,20 @@ function arcPoints(count) {
 /** The least that a line fit can do: one loop for the mean, one for the moments. */
 function twoPassLine(xy) {
   const count = xy.length / 2;
-  let [x, y] = [0, 0];
+  let x = 0;
+  let y = 0;
   for (let i = 0; i < xy.length; i += 2) {
     x += xy[i];
     y += xy[i + 1];
   }
   x /= count;
   y /= count;
-  let [a, b, c] = [0, 0, 0];
+  let a = 0;
+  let b = 0;
+  let c = 0;
   for (let i = 0; i < xy.length; i += 2) {
-    const [dx, dy] = [xy[i] - x, xy[i + 1] - y];
+    const dx = xy[i] - x;
+    const dy = xy[i + 1] - y;
     a += dx * dx;
     b += dx * dy;
     c += dy * dy;
@@ -65,8 +71,10 @@ function twoPassLine(xy) {
 function twoPassLineWithResiduals(xy, residuals) {
   const angle = twoPassLine(xy);
   const count = xy.length / 2;
-  const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
-  let [x, y] = [0, 0];
+  const ux = Math.cos(angle);
+  const uy = Math.sin(angle);
+  let x = 0;
+  let y = 0;
   for (let i = 0; i < xy.length; i += 2) {
     x += xy[i];
     y += xy[i + 1];
@@ -82,7 +90,8 @@ function twoPassLineWithResiduals(xy, residuals) {
 function centred(xy) {
   const count = xy.length / 2;
   const rows = new Matrix(count, 2);
-  let [x, y] = [0, 0];
+  let x = 0;
+  let y = 0;
   for (let i = 0; i < count; i += 1) {
     x += xy[2 * i];
     y += xy[2 * i + 1];
@@ -110,11 +119,13 @@ function eigenLine(xy) {
 
 /** The least that a circle fit can do: two loops with a square root a point. */
 function twoPassCircle(xy) {
-  const [x0, y0] = [xy[0] - 6, xy[1]];
+  const x0 = xy[0] - 6;
+  const y0 = xy[1];
   let sum = 0;
   for (let pass = 0; pass < 2; pass += 1) {
     for (let i = 0; i < xy.length; i += 2) {
-      const [dx, dy] = [xy[i] - x0, xy[i + 1] - y0];
+      const dx = xy[i] - x0;
+      const dy = xy[i + 1] - y0;
       sum += Math.sqrt(dx * dx + dy * dy);
     }
   }
@@ -128,7 +139,8 @@ function svdCircle(xy, steps) {
   const rows = new Matrix(count, 3);
   const right = new Matrix(count, 1);
   for (let i = 0; i < count; i += 1) {
-    const [dx, dy] = [xy[2 * i] - x0, xy[2 * i + 1] - y0];
+    const dx = xy[2 * i] - x0;
+    const dy = xy[2 * i + 1] - y0;
     rows.set(i, 0, 2 * dx);
     rows.set(i, 1, 2 * dy);
     rows.set(i, 2, 1);
@@ -138,7 +150,8 @@ function svdCircle(xy, steps) {
   let [x, y, r] = [cx, cy, Math.sqrt(k + cx * cx + cy * cy)];
   for (let step = 0; step < steps; step += 1) {
     for (let i = 0; i < count; i += 1) {
-      const [dx, dy] = [xy[2 * i] - x0 - x, xy[2 * i + 1] - y0 - y];
+      const dx = xy[2 * i] - x0 - x;
+      const dy = xy[2 * i + 1] - y0 - y;
       const distance = Math.sqrt(dx * dx + dy * dy);
       rows.set(i, 0, dx / distance);
       rows.set(i, 1, dy / distance);
@@ -175,13 +188,13 @@ function accuracy() {
   ]);
 }
 
-export async function run() {
+export function run() {
   accuracy();
-  const line = linePoints(COUNT);
-  const residuals = new Float64Array(COUNT);
+  const line = linePoints(SOME);
+  const residuals = new Float64Array(SOME);
   const into = { residualsInto: residuals };
   const angleOf = ({ direction: [x, y] }) => Math.atan(y / x);
-  await compare('Line through 1e6 points', [
+  compare(`Line through ${SOME} points`, [
     {
       name: 'settline fitLine, residuals into an array',
       run: () => angleOf(fitLine(line, into)),
@@ -209,8 +222,16 @@ export async function run() {
     },
     { name: 'matrix SVD, direction alone', run: () => svdLine(line), result: angleText },
   ]);
-  const arc = arcPoints(COUNT);
-  await compare('Circle through 1e6 points', [
+  compareGrowth('A line fit with residuals', [1e3, 1e4, 1e5, COUNT], (count) => {
+    const some = linePoints(count);
+    const room = new Float64Array(count);
+    return [
+      { name: 'settline fitLine', run: () => fitLine(some, { residualsInto: room }).rms },
+      { name: 'bare two-pass loop', run: () => twoPassLineWithResiduals(some, room) },
+    ];
+  });
+  const arc = arcPoints(SOME);
+  compare(`Circle through ${SOME} points`, [
     {
       name: 'settline fitCircle, residuals into an array',
       run: () => fitCircle(arc, into).radius,
@@ -234,7 +255,7 @@ export async function run() {
     },
   ]);
   const some = line.subarray(0, 2 * 1000);
-  await compare('Leave out each of 1000 points in turn', [
+  compare('Leave out each of 1000 points in turn', [
     { name: 'settline leaveOneOut', run: () => leaveOneOut(some).worst, result: String },
     {
       name: 'settline fitLine of the others, each time',
@@ -248,14 +269,18 @@ export async function run() {
 function refitted(xy) {
   const count = xy.length / 2;
   const others = new Float64Array(xy.length - 2);
-  let [worst, most] = [0, 0];
+  let worst = 0;
+  let most = 0;
   for (let i = 0; i < count; i += 1) {
     others.set(xy.subarray(0, 2 * i));
     others.set(xy.subarray(2 * i + 2), 2 * i);
     const { centroid, direction, rms } = fitLine(others);
     const off =
       direction[0] * (xy[2 * i + 1] - centroid[1]) - direction[1] * (xy[2 * i] - centroid[0]);
-    if (Math.abs(off / rms) > most) [worst, most] = [i, Math.abs(off / rms)];
+    if (Math.abs(off / rms) > most) {
+      worst = i;
+      most = Math.abs(off / rms);
+    }
   }
   return worst;
 }

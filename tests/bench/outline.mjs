@@ -1,6 +1,5 @@
 // Outlines: area and widening from a hundred points to a million, ours beside general-purpose geometry
 // packages and a bare loop over a typed array. Digits stand beside speed.
-import { execFileSync } from 'node:child_process';
 import ClipperLib from 'clipper-lib';
 import { EndType, inflatePathsD, JoinType } from 'clipper2-ts';
 import { polygonArea, polygonCentroid, polygonLength } from 'd3-polygon';
@@ -11,7 +10,8 @@ import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import Centroid from 'jsts/org/locationtech/jts/algorithm/Centroid.js';
 import { ringArea, ringCrossing, ringMeasures, widenRing } from 'settline/geometry';
 import { outlineArea, widenOutline } from 'settline/outline';
-import { compare, nanoseconds, printTable } from './report.mjs';
+import { nanoseconds } from './cpu.mjs';
+import { compare, compareGrowth, printTable, shown } from './report.mjs';
 
 const [EAST, NORTH] = [500_000, 4_500_000];
 const RADIUS = 100;
@@ -38,7 +38,8 @@ const pairsOf = (xy) => Array.from({ length: xy.length / 2 }, (_, i) => [xy[2 * 
 function bareLoop(xy) {
   let sum = 0;
   for (let k = 0; k < xy.length; k += 2) {
-    const [x, y] = [xy[k], xy[k + 1]];
+    const x = xy[k];
+    const y = xy[k + 1];
     sum += Math.sqrt(x * x + y * y);
   }
   return sum;
@@ -52,17 +53,13 @@ function geometryOf(xy) {
 
 const error = (got, exact) => `off by ${Math.abs(got / exact - 1).toExponential(0)}`;
 const from = ([x, y]) => `centroid off by ${Math.hypot(x - EAST, y - NORTH).toExponential(0)} m`;
-const exponent = (times, sizes) =>
-  (Math.log(times.at(-1) / times[0]) / Math.log(sizes.at(-1) / sizes[0])).toFixed(2);
 
-async function areas() {
-  const growth = new Map();
-  const sizes = [1e2, 1e4, 1e6];
-  for (const count of sizes) {
+function areas() {
+  compareGrowth('Area, perimeter and centroid', [1e2, 1e4, 1e6], (count) => {
     const xy = ring(count);
     const pairs = pairsOf(xy);
     const geometry = geometryOf(xy);
-    const contenders = [
+    return [
       {
         name: 'settline ringMeasures',
         run: () => ringMeasures(xy),
@@ -73,7 +70,7 @@ async function areas() {
         run: () => ringArea(xy),
         result: (area) => error(area, exactArea(count)),
       },
-      { name: 'bare loop, one root a point', run: () => bareLoop(xy) },
+      { name: 'bare loop, one root a point (floor)', run: () => bareLoop(xy) },
       {
         name: 'd3-polygon',
         run: () => [polygonArea(pairs), polygonLength(pairs), polygonCentroid(pairs)],
@@ -86,13 +83,7 @@ async function areas() {
         result: ([area, , { x, y }]) => `${error(area, exactArea(count))}, ${from([x, y])}`,
       },
     ];
-    const times = await compare(`Area, perimeter and centroid of ${count} points`, contenders);
-    contenders.forEach(({ name }, k) => {
-      growth.set(name, [...(growth.get(name) ?? []), times[k]]);
-    });
-  }
-  const rows = [...growth].map(([name, times]) => [name, exponent(times, sizes)]);
-  printTable('Growth of area: time as a power of the points, 1e2 to 1e6', [['', 'power'], ...rows]);
+  });
 }
 
 /** Offset by general packages; each gives an area. */
@@ -142,15 +133,16 @@ function moveCorners(xy, by) {
   const out = new Float64Array(xy.length);
   const n = xy.length;
   for (let k = 0; k < n; k += 2) {
-    const [b, a] = [(k + n - 2) % n, (k + 2) % n];
-    const [ux, uy, vx, vy] = [
-      xy[k] - xy[b],
-      xy[k + 1] - xy[b + 1],
-      xy[a] - xy[k],
-      xy[a + 1] - xy[k + 1],
-    ];
-    const [u, v] = [Math.sqrt(ux * ux + uy * uy), Math.sqrt(vx * vx + vy * vy)];
-    const [nx, ny] = [uy / u + vy / v, -ux / u - vx / v];
+    const b = k === 0 ? n - 2 : k - 2;
+    const a = k === n - 2 ? 0 : k + 2;
+    const ux = xy[k] - xy[b];
+    const uy = xy[k + 1] - xy[b + 1];
+    const vx = xy[a] - xy[k];
+    const vy = xy[a + 1] - xy[k + 1];
+    const u = Math.sqrt(ux * ux + uy * uy);
+    const v = Math.sqrt(vx * vx + vy * vy);
+    const nx = uy / u + vy / v;
+    const ny = -ux / u - vx / v;
     const part = (2 * by) / (nx * nx + ny * ny);
     out[k] = xy[k] + part * nx;
     out[k + 1] = xy[k + 1] + part * ny;
@@ -158,7 +150,7 @@ function moveCorners(xy, by) {
   return ringArea(out);
 }
 
-async function smallOutlines() {
+function smallOutlines() {
   const outlines = {
     'a rectangle': [
       [0, 0],
@@ -186,7 +178,7 @@ async function smallOutlines() {
     const outline = { unit: 'm', points };
     const perEdge = points.map((_, edge) => (edge === 0 ? '0 m' : '0.4 m'));
     const geometry = geometryOf(Float64Array.from(points.flat()));
-    await compare(`Widen ${name} by 0.4 m`, [
+    compare(`Widen ${name} by 0.4 m`, [
       {
         name: 'settline widenOutline, exact, read and checked',
         run: () => widenOutline({ outline, by: '0.4 m' }),
@@ -204,33 +196,25 @@ async function smallOutlines() {
   }
 }
 
-async function widening() {
-  const growth = new Map();
-  const sizes = [1e2, 1e3, 1e4];
+function widening() {
   const by = 0.4;
-  for (const count of sizes) {
+  compareGrowth('Widen a ring, mitred', [1e2, 1e3, 1e4], (count) => {
     const xy = ring(count, 0, 0);
     const pairs = pairsOf(xy);
     const geometry = geometryOf(xy);
     const result = (area) => error(area, exactWidened(count, by));
-    const contenders = [
+    return [
       { name: 'settline widenRing', run: () => widenRing(xy, by).area, result },
-      { name: 'bare loop that moves corners', run: () => moveCorners(xy, by), result },
+      { name: 'bare loop that moves corners (floor)', run: () => moveCorners(xy, by), result },
       { name: 'clipper2-ts', run: () => clipper2(pairs, by), result },
       { name: 'clipper-lib', run: () => clipperOne(pairs, by), result },
       { name: 'jsts', run: () => jsts(geometry, by), result },
     ];
-    const times = await compare(`Widen a ring of ${count} points, mitred`, contenders);
-    contenders.forEach(({ name }, k) => {
-      growth.set(name, [...(growth.get(name) ?? []), times[k]]);
-    });
-  }
-  const rows = [...growth].map(([name, times]) => [name, exponent(times, sizes)]);
-  printTable('Growth of widening, 1e2 to 1e4', [['', 'power'], ...rows]);
+  });
 }
 
 /** Shapes that make naive ways quadratic. */
-async function awkward() {
+function awkward() {
   const rows = [
     ['', 'points', 'crossing', 'widen 0.1', 'widen 0.6 (all closes)', 'clipper2-ts 0.6'],
   ];
@@ -248,7 +232,7 @@ async function awkward() {
       () => widenRing(xy, 0.6),
       () => clipper2(pairs, 0.6),
     ]) {
-      times.push(`${((await nanoseconds(run)) / 1e6).toFixed(2)} ms`);
+      times.push(shown(nanoseconds(run)));
     }
     rows.push(['comb', xy.length / 2, ...times]);
   }
@@ -262,47 +246,14 @@ async function awkward() {
     ['all on a line', line],
     ['zigzag', zigzag],
   ]) {
-    const ms = (await nanoseconds(() => ringCrossing(xy))) / 1e6;
-    rows.push([name, xy.length / 2, `${ms.toFixed(2)} ms`]);
+    rows.push([name, xy.length / 2, shown(nanoseconds(() => ringCrossing(xy)))]);
   }
   printTable('Awkward figures', rows);
 }
 
-/** Largest resident memory of a fresh process that does one thing, in megabytes. */
-function peak(code) {
-  const script = `
-    const n = 1e6, xy = new Float64Array(2 * n);
-    for (let i = 0; i < n; i += 1) {
-      xy[2 * i] = 100 * Math.cos((2 * Math.PI * i) / n);
-      xy[2 * i + 1] = 100 * Math.sin((2 * Math.PI * i) / n);
-    }
-    ${code}
-    console.log(process.resourceUsage().maxRSS);`;
-  const out = execFileSync(process.execPath, ['--input-type=module', '-e', script], {
-    encoding: 'utf8',
-    cwd: new URL('../..', import.meta.url),
-  });
-  return Number(out) / 1024;
-}
-
-function memory() {
-  const base = peak('');
-  const pairs = 'const pairs = Array.from({ length: n }, (_, i) => [xy[2 * i], xy[2 * i + 1]]);';
-  const cases = [
-    ['settline ringMeasures', "const m = await import('settline/geometry'); m.ringMeasures(xy);"],
-    ['settline ringCrossing', "const m = await import('settline/geometry'); m.ringCrossing(xy);"],
-    ['settline widenRing', "const m = await import('settline/geometry'); m.widenRing(xy, 1e-5);"],
-    ['d3-polygon', `const m = await import('d3-polygon'); ${pairs} m.polygonCentroid(pairs);`],
-  ];
-  const rows = cases.map(([name, code]) => [name, `${(peak(code) - base).toFixed(0)} MB`]);
-  const title = 'Peak memory at 1e6 points, beyond the 16 MB of points themselves';
-  printTable(title, [['', 'more than reading'], ...rows]);
-}
-
-export async function run() {
-  await areas();
-  await smallOutlines();
-  await widening();
-  await awkward();
-  memory();
+export function run() {
+  areas();
+  smallOutlines();
+  widening();
+  awkward();
 }

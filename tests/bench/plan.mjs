@@ -1,34 +1,93 @@
 // A whole plan: two pavements and twelve stakes, and where its time goes.
 import { readFileSync } from 'node:fs';
 import { Session } from 'node:inspector/promises';
-import { planJob, renderJobSheet } from 'settline/job';
-import { nanoseconds, printTable } from './report.mjs';
+import { planFromJSON, planJob, renderJobSheet } from 'settline/job';
+import { loadInternals } from './internals.mjs';
+import { compare, compareGrowth, printTable } from './report.mjs';
 
 const job = JSON.parse(
   readFileSync(new URL('../../examples/cedar-court.json', import.meta.url), 'utf8'),
 );
 // the built-in site has eleven stakes; one more on the terrace makes twelve
-job.stringLines[2].stakes.splice(2, 0, {
-  id: 'G2a',
-  x: '19 ft',
-  y: '50.5 ft',
-  finish: '213.12 ft',
-});
+job.stakes.push({ id: 'G2a', x: '19 ft', y: '50.5 ft', finish: '213.12 ft' });
+job.stringLines[2].stakes.splice(2, 0, 'G2a');
+
+/** A plan runs through much code, which takes its time to be compiled to the last tier. */
+const PACE = { warm: 1_200_000, batch: 60_000 };
+
+/** No unknown key is looked for: what the strictness of the reader costs. */
+const LAX = {
+  'input/unknown-field.ts': `const NONE: ReadonlySet<string> = new Set();
+    export const refuseUnknown = (): ReadonlySet<string> => NONE;`,
+};
+const INSIDES = `
+  export { planJob } from './src/job/plan-job.js';
+  export { readJob, readWholeJob } from './src/job/read/read-job.js';`;
 
 export async function run() {
   const plan = planJob(job);
-  const rows = [['', 'time']];
-  const time = async (name, of) =>
-    rows.push([name, `${((await nanoseconds(of)) / 1e6).toFixed(2)} ms`]);
-  await time('planJob, warm', () => planJob(job));
-  await time('JSON of the plan', () => JSON.stringify(plan));
-  await time('the sheet', () => renderJobSheet(plan, { system: 'us' }));
-  await time('the working', () => planJob(job).working.length);
-  printTable(
-    `A plan of ${plan.pavements.length} pavements and ${countStakes(plan)} stakes (aim: under 2 ms)`,
-    rows,
+  const json = JSON.stringify(plan);
+  const text = JSON.stringify(job);
+  const strict = await loadInternals('strict', INSIDES);
+  const lax = await loadInternals('lax', INSIDES, LAX);
+  const read = strict.readJob(job);
+  compare(
+    'A plan with and without the look for unknown keys',
+    [
+      { name: 'planJob', run: () => strict.planJob(job) },
+      { name: 'planJob, unknown keys not looked for', run: () => lax.planJob(job) },
+    ],
+    { ...PACE, warm: 3_000_000 },
   );
+  compare(
+    `A plan of ${plan.pavements.length} pavements and ${countStakes(plan)} stakes, warm`,
+    [
+      { name: 'planJob', run: () => strict.planJob(job) },
+      { name: 'reading the job', run: () => strict.readWholeJob(job) },
+      { name: 'reading it, unknown keys not looked for', run: () => lax.readWholeJob(job) },
+      { name: 'readJob (gives the job back as well)', run: () => strict.readJob(job) },
+      {
+        name: 'planJob of a job that readJob gave',
+        run: () => strict.planJob(read),
+      },
+      {
+        name: 'JSON.parse of the job file',
+        run: () => JSON.parse(text),
+      },
+      { name: 'planJob and its working', run: () => strict.planJob(job).working.length },
+      { name: 'JSON of the plan', run: () => JSON.stringify(plan) },
+      { name: 'planFromJSON', run: () => planFromJSON(JSON.parse(json)) },
+      { name: 'the sheet', run: () => renderJobSheet(plan, { system: 'us' }) },
+    ],
+    PACE,
+  );
+  const byStakes = (count) => {
+    const big = withStakes(count);
+    return [
+      { name: 'planJob', run: () => strict.planJob(big) },
+      { name: 'reading the job', run: () => strict.readWholeJob(big) },
+    ];
+  };
+  compareGrowth('planJob by stakes', [12, 48, 192], byStakes, { what: 'stakes', pace: PACE });
   printTable('Where the time of planJob goes (share of samples, inclusive)', await shares());
+}
+
+/** The job with so many stakes on its last string, side by side. */
+function withStakes(count) {
+  const big = structuredClone(job);
+  const line = big.stringLines.at(-1);
+  const [first, last] = [line.stakes[0], line.stakes.at(-1)];
+  const others = big.stringLines.slice(0, -1).flatMap(({ stakes }) => stakes).length;
+  const inches = (stake, axis) => 12 * Number.parseFloat(stake[axis]);
+  const more = count - others;
+  line.stakes = Array.from({ length: more }, (_, k) => {
+    const place = (axis) => {
+      const [from, to] = [inches(first, axis), inches(last, axis)];
+      return `${(from + ((to - from) * k) / (more - 1)).toFixed(3)} in`;
+    };
+    return { id: `S${k}`, x: place('x'), y: place('y'), finish: first.finish };
+  });
+  return big;
 }
 
 const countStakes = (plan) => plan.stringLines.reduce((sum, { stakes }) => sum + stakes.length, 0);
@@ -59,7 +118,7 @@ async function shares() {
     for (const name of seen) parts.set(name, (parts.get(name) ?? 0) + spent);
   });
   const named = {
-    readJob: 'reading and checking the job',
+    readWholeJob: 'reading and checking the job',
     planPavement: 'pavements',
     planStringLine: 'strings',
     planTotals: 'orders and loads',

@@ -4,7 +4,15 @@ import { Decimal } from 'decimal.js';
 import Qty from 'js-quantities';
 import { all, create } from 'mathjs';
 import unitmath from 'unitmath';
-import { convert, formatLength, length, parseLength, volume } from 'settline/units';
+import {
+  convert,
+  formatLength,
+  length,
+  parseLength,
+  parseMeasure,
+  parseSlope,
+  volume,
+} from 'settline/units';
 import { compare, printTable } from './report.mjs';
 
 const math = create(all);
@@ -12,7 +20,6 @@ const mathBig = create(all, { number: 'BigNumber', precision: 40 });
 const swift = Qty.swiftConverter('ft', 'm');
 const Decimal40 = Decimal.clone({ precision: 40 });
 const factor = new Decimal40('0.3048');
-const five = new Decimal40('5.5');
 const text = String;
 
 /** Relative error against the exact value, as a power of ten or `exact`. */
@@ -52,122 +59,125 @@ function accuracy() {
   printTable('Digits', rows);
 }
 
-export async function run() {
+/** Many texts of one form, so that nothing is read twice in a row. */
+const MANY = 64;
+const many = (textAt) => Array.from({ length: MANY }, (_, k) => textAt(k));
+const FEET = many((k) => `${k + 1}.${(k * 7) % 10} ft`);
+const VALUES = many((k) => k + 1.25);
+const SIXTEENTHS = many((k) => 2 * (k % 8) + 1);
+const MARKS = many((k) => `${k + 1}' ${k % 12} ${SIXTEENTHS[k]}/16"`);
+const TYPOGRAPHIC = many((k) => `${k + 1}′ ${k % 12}${'⅛⅜⅝⅞'[k % 4]}″`);
+const DRAWN = many((k) => `${k + 1}'-${k % 12} ${SIXTEENTHS[k]}/16"`);
+const SUMS = many((k) => `${k + 1} ft + ${(k % 12) + SIXTEENTHS[k] / 16} in`);
+const SLOPES = many(
+  (k) => [`${k}.5%`, `1:${k + 9}`, `${(k % 7) + 1}/8 in per ft`, `${k} mm/m`][k % 4],
+);
+const DENSITIES = many((k) => `${3000 + k} lb/yd3`);
+/** The one of many that a call works on. */
+const at = (list, k) => list[k % MANY];
+
+export function run() {
   accuracy();
-  await compare('Convert 5.5 ft to m', [
-    { name: 'settline convert', run: () => convert(5.5, 'ft', 'm'), result: text },
-    {
-      name: 'settline Quantity.to',
-      run: (
-        (q) => () =>
-          q.to('m')
-      )(length('5.5 ft')),
-      result: text,
-    },
+  const quantities = VALUES.map((value) => length(value, 'ft'));
+  const decimals = VALUES.map((value) => new Decimal40(value));
+  const bigs = VALUES.map((value) => mathBig.bignumber(value));
+  compare('Convert feet to metres, 64 values in turn', [
+    { name: 'settline convert', run: (k) => convert(at(VALUES, k), 'ft', 'm'), result: text },
+    { name: 'settline Quantity.to', run: (k) => at(quantities, k).to('m'), result: text },
     {
       name: 'settline Quantity.toNumber',
-      run: (
-        (q) => () =>
-          q.toNumber('m')
-      )(length('5.5 ft')),
+      run: (k) => at(quantities, k).toNumber('m'),
       result: text,
     },
-    { name: 'bare decimal multiply', run: () => five.times(factor), result: text },
-    { name: 'mathjs', run: () => math.unit(5.5, 'ft').toNumber('m'), result: text },
+    { name: 'bare float multiply (floor)', run: (k) => at(VALUES, k) * 0.3048, result: text },
+    { name: 'bare decimal multiply', run: (k) => at(decimals, k).times(factor), result: text },
+    { name: 'mathjs', run: (k) => math.unit(at(VALUES, k), 'ft').toNumber('m'), result: text },
     {
       name: 'mathjs, BigNumber 40',
-      run: (
-        (v) => () =>
-          mathBig.unit(v, 'ft').toNumeric('m')
-      )(mathBig.bignumber('5.5')),
+      run: (k) => mathBig.unit(at(bigs, k), 'ft').toNumeric('m'),
       result: text,
     },
-    { name: 'js-quantities', run: () => Qty(5.5, 'ft').to('m').scalar, result: text },
-    { name: 'js-quantities, prebuilt', run: () => swift(5.5), result: text },
-    { name: 'unitmath', run: () => unitmath(5.5, 'ft').to('m').value, result: text },
-    { name: 'convert', run: () => convertPeer(5.5, 'ft').to('m'), result: text },
+    { name: 'js-quantities', run: (k) => Qty(at(VALUES, k), 'ft').to('m').scalar, result: text },
+    { name: 'js-quantities, prebuilt', run: (k) => swift(at(VALUES, k)), result: text },
+    { name: 'unitmath', run: (k) => unitmath(at(VALUES, k), 'ft').to('m').value, result: text },
+    { name: 'convert', run: (k) => convertPeer(at(VALUES, k), 'ft').to('m'), result: text },
   ]);
-  await compare('Read "5.5 ft"', [
-    { name: 'settline', run: () => parseLength('5.5 ft'), result: text },
-    { name: 'mathjs', run: () => math.unit('5.5 ft'), result: text },
-    { name: 'js-quantities', run: () => Qty.parse('5.5 ft'), result: text },
-    { name: 'unitmath', run: () => unitmath('5.5 ft'), result: text },
+  compare('Read "1.0 ft" and 63 others', [
+    { name: 'settline', run: (k) => parseLength(at(FEET, k)), result: text },
+    { name: 'walk over its characters (floor)', run: (k) => walk(at(FEET, k)) },
+    { name: 'mathjs', run: (k) => math.unit(at(FEET, k)), result: text },
+    { name: 'js-quantities', run: (k) => Qty.parse(at(FEET, k)), result: text },
+    { name: 'unitmath', run: (k) => unitmath(at(FEET, k)), result: text },
   ]);
-  await compare(`Read 7' 3 5/8" (the peers read it as a sum, or not at all)`, [
-    { name: 'settline, plain marks', run: () => parseLength(`7' 3 5/8"`), result: text },
-    { name: 'settline, typographic', run: () => parseLength('7′ 3⅝″'), result: text },
-    { name: 'settline, drawing form', run: () => parseLength(`7'-3 5/8"`), result: text },
-    { name: 'mathjs evaluate', run: () => math.evaluate('7 ft + 3.625 in'), result: text },
+  compare(`Read 1' 0 1/16" and 63 others (the peers read it as a sum, or not at all)`, [
+    { name: 'settline, plain marks', run: (k) => parseLength(at(MARKS, k)), result: text },
+    { name: 'settline, typographic', run: (k) => parseLength(at(TYPOGRAPHIC, k)), result: text },
+    { name: 'settline, drawing form', run: (k) => parseLength(at(DRAWN, k)), result: text },
+    { name: 'walk over its characters (floor)', run: (k) => walk(at(MARKS, k)) },
+    { name: 'mathjs evaluate', run: (k) => math.evaluate(at(SUMS, k)), result: text },
     {
       name: 'unitmath, two units',
-      run: () => unitmath('7 ft').add(unitmath('3.625 in')),
+      run: (k) => unitmath(at(FEET, k)).add(unitmath(at(FEET, k + 1))),
       result: text,
     },
   ]);
-  await compare('Print 1.234 m', [
+  compare('Read other measures, 64 texts in turn', [
+    { name: 'settline parseSlope', run: (k) => parseSlope(at(SLOPES, k)), result: text },
+    {
+      name: 'settline parseMeasure, density',
+      run: (k) => parseMeasure('density', at(DENSITIES, k)),
+      result: text,
+    },
+  ]);
+  const [mathUnits, qtys, unitmaths] = [
+    VALUES.map((value) => math.unit(value, 'm')),
+    VALUES.map((value) => Qty(value, 'm')),
+    VALUES.map((value) => unitmath(value, 'm')),
+  ];
+  const metres = VALUES.map((value) => length(value, 'm'));
+  compare('Print 1.25 m and 63 others', [
     {
       name: 'settline, feet and inches to 1/16',
-      run: (
-        (q) => () =>
-          formatLength(q, { as: 'ft-in' })
-      )(length('1.234 m')),
+      run: (k) => formatLength(at(metres, k), { as: 'ft-in' }),
       result: text,
     },
     {
       name: 'settline, metres',
-      run: (
-        (q) => () =>
-          formatLength(q, { as: 'm' })
-      )(length('1.234 m')),
+      run: (k) => formatLength(at(metres, k), { as: 'm' }),
       result: text,
     },
-    {
-      name: 'mathjs, inches',
-      run: (
-        (q) => () =>
-          q.to('in').format({ notation: 'fixed', precision: 3 })
-      )(math.unit(1.234, 'm')),
-      result: text,
-    },
+    { name: 'toFixed of a float (floor)', run: (k) => (at(VALUES, k) / 0.0254).toFixed(3) },
+    { name: 'mathjs, inches', run: (k) => at(mathUnits, k).to('in').format(FIXED), result: text },
     {
       name: 'js-quantities, inches',
-      run: (
-        (q) => () =>
-          q.toPrec('0.01 in').to('in').toString()
-      )(Qty(1.234, 'm')),
+      run: (k) => at(qtys, k).toPrec('0.01 in').to('in').toString(),
       result: text,
     },
     {
       name: 'unitmath, inches',
-      run: (
-        (q) => () =>
-          q.to('in').toString({ precision: 5 })
-      )(unitmath(1.234, 'm')),
+      run: (k) => at(unitmaths, k).to('in').toString({ precision: 5 }),
       result: text,
     },
   ]);
-  const [a, b] = [length('7 ft 3 5/8 in'), length('1.2 m')];
-  const [da, db] = [new Decimal40('2.225675'), new Decimal40('1.2')];
-  const yards = volume('5920/324', 'yd3');
-  await compare('Add two lengths', [
-    { name: 'settline', run: () => a.plus(b), result: text },
-    { name: 'bare decimal add', run: () => da.plus(db), result: text },
+  const yards = VALUES.map((value) => volume(`${Math.ceil(value)}/324`, 'yd3'));
+  compare('Add two lengths, 64 pairs in turn', [
+    { name: 'settline', run: (k) => at(metres, k).plus(at(quantities, k + 1)), result: text },
     {
-      name: 'mathjs',
-      run: (
-        (x, y) => () =>
-          math.add(x, y)
-      )(math.unit('87.625 in'), math.unit('1.2 m')),
+      name: 'bare decimal add',
+      run: (k) => at(decimals, k).plus(at(decimals, k + 1)),
       result: text,
     },
-    {
-      name: 'js-quantities',
-      run: (
-        (x, y) => () =>
-          x.add(y)
-      )(Qty('87.625 in'), Qty('1.2 m')),
-      result: text,
-    },
-    { name: 'settline, thirds', run: () => yards.plus(yards), result: text },
+    { name: 'mathjs', run: (k) => math.add(at(mathUnits, k), at(mathUnits, k + 1)), result: text },
+    { name: 'js-quantities', run: (k) => at(qtys, k).add(at(qtys, k + 1)), result: text },
+    { name: 'settline, thirds', run: (k) => at(yards, k).plus(at(yards, k + 1)), result: text },
   ]);
+}
+
+const FIXED = { notation: 'fixed', precision: 3 };
+
+/** Looks at each character once, as any reader must. */
+function walk(string) {
+  let sum = 0;
+  for (let i = 0; i < string.length; i += 1) sum += string.charCodeAt(i);
+  return sum;
 }

@@ -3,9 +3,9 @@ import cdt2d from 'cdt2d';
 import { Delaunay } from 'd3-delaunay';
 import Delaunator from 'delaunator';
 import { surfaceVolumes } from 'settline/geometry';
-import { compare } from '../../dist/volumes/surface/compare.js';
-import { readSurface } from '../../dist/volumes/surface/read-surface.js';
-import { printTable } from './report.mjs';
+import { inRotation } from './cpu.mjs';
+import { loadInternals } from './internals.mjs';
+import { compareGrowth, power, printTable, shown } from './report.mjs';
 
 /** A number from 0 to 1 that depends on its place alone: each run measures the same points. */
 function scattered(k) {
@@ -26,18 +26,6 @@ function pointsOf(count) {
 
 /** Mean height 2.5 m over 10 000 m2. */
 const EXACT = 25_000;
-
-/** Best time of a run in milliseconds: once, then again for a quarter of a second. */
-function time(run) {
-  const end = performance.now() + 250;
-  let best = Infinity;
-  do {
-    const start = performance.now();
-    run();
-    best = Math.min(best, performance.now() - start);
-  } while (performance.now() < end);
-  return best;
-}
 
 const triangleVolume = (a, b, c) =>
   (Math.abs((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])) * (a[2] + b[2] + c[2])) /
@@ -61,13 +49,15 @@ const contenders = [
     run: (points) => surfaceVolumes({ existing: points, design: LEVEL }).cut,
   },
   {
-    name: 'bare loop: gather heights and corners of ready triangles',
+    name: 'bare loop: gather heights of ready triangles (floor)',
     most: Infinity,
     prepare: (points) => ({ points, triangles: new Delaunator(xyOf(points)).triangles }),
     run: ({ points, triangles }) => {
       let sum = 0;
       for (let t = 0; t < triangles.length; t += 3) {
-        const [a, b, c] = [3 * triangles[t], 3 * triangles[t + 1], 3 * triangles[t + 2]];
+        const a = 3 * triangles[t];
+        const b = 3 * triangles[t + 1];
+        const c = 3 * triangles[t + 2];
         sum +=
           points[a] + points[a + 1] + points[a + 2] + points[b] + points[b + 1] + points[b + 2];
         sum += points[c] + points[c + 1] + points[c + 2];
@@ -77,7 +67,7 @@ const contenders = [
     isFloor: true,
   },
   {
-    name: 'delaunator alone, points in the order given',
+    name: 'delaunator alone, points in the order given (floor)',
     most: Infinity,
     prepare: xyOf,
     run: (xy) => new Delaunator(xy).triangles.length,
@@ -86,19 +76,11 @@ const contenders = [
   {
     name: 'd3-delaunay and a loop over its triangles',
     most: Infinity,
-    run: (points) => {
-      const { triangles } = new Delaunay(xyOf(points));
-      let sum = 0;
-      for (let t = 0; t < triangles.length; t += 3) {
-        const at = (k) => points.subarray(3 * triangles[t + k], 3 * triangles[t + k] + 3);
-        sum += triangleVolume(at(0), at(1), at(2));
-      }
-      return sum;
-    },
+    run: (points) => netOf(points, xyOf(points)),
   },
   {
     name: 'cdt2d and a loop over its triangles',
-    most: 1e4,
+    most: 1e3,
     prepare: (points) =>
       Array.from({ length: points.length / 3 }, (_, k) => [...points.subarray(3 * k, 3 * k + 3)]),
     run: (points) =>
@@ -110,78 +92,107 @@ const contenders = [
 ];
 
 const SIZES = [1e2, 1e3, 1e4, 1e5, 1e6];
-const shown = (ms) =>
-  ms < 1 ? `${(1000 * ms).toFixed(0)} us` : `${ms.toFixed(ms < 100 ? 1 : 0)} ms`;
+/** For figures of which each takes long. */
+const FEW = [1e3, 1e4, 1e5];
 
-/** Peak of the memory during a run, over what was there before, in megabytes. */
-function peakMemory(run) {
-  globalThis.gc?.();
-  const before = process.memoryUsage().rss;
-  const kept = run();
-  const peak = process.resourceUsage().maxRSS * 1024;
-  return { kept, megabytes: Math.max(0, peak - before) / 1e6 };
+export async function run() {
+  compareGrowth('Cut of scattered points against a plane', SIZES, (count) => {
+    const points = pointsOf(count);
+    return contenders
+      .filter(({ most }) => count <= most)
+      .map(({ name, prepare = (given) => given, run: calculate, isFloor }) => {
+        const input = prepare(points);
+        const result = (cut) => `off by ${Math.abs(cut / EXACT - 1).toExponential(0)}`;
+        return { name, run: () => calculate(input), ...(isFloor ? {} : { result }) };
+      });
+  });
+  twoSurfaces();
+  await stages();
+  harder();
 }
 
-export function run() {
-  const largest = pointsOf(1e6);
-  // first of all, because the peak of a process never falls
-  const { megabytes } = peakMemory(() => surfaceVolumes({ existing: largest, design: LEVEL }));
-  const sizes = SIZES.map((count) => ({ count, points: pointsOf(count) }));
-  const times = contenders.map(({ most, prepare = (points) => points, run: calculate }) =>
-    sizes.map(({ count, points }) => {
-      if (count > most) return undefined;
-      const input = prepare(points);
-      return time(() => calculate(input));
-    }),
-  );
-  printTable('Cut of scattered points against a plane (time, and ratio to ours)', [
-    ['', ...SIZES.map(String), 'off the exact volume', 'growth'],
-    ...contenders.map(
-      ({ name, most, prepare = (points) => points, run: calculate, isFloor }, k) => {
-        const own = times[k] ?? [];
-        const cells = own.map((ms, n) =>
-          ms === undefined ? '-' : `${shown(ms)} (${(ms / times[0][n]).toPrecision(2)})`,
-        );
-        const off = Math.abs(calculate(prepare(sizes[most < 1e5 ? 2 : 3].points)) / EXACT - 1);
-        const growth =
-          own[4] === undefined ? '' : `n^${Math.log10(own[4] / own[3]).toFixed(2)} from 1e5 to 1e6`;
-        return [name, ...cells, isFloor ? '' : off.toExponential(0), growth];
+/** Another surface of as many points, half a metre below the first on average and tilted otherwise. */
+function designOf(count) {
+  return pointsOf(count + 1).map((v, k) => {
+    if (k % 3 === 2) return 2;
+    return k > 12 ? 100 - v : v;
+  });
+}
+
+/** The first surface averages 2.5 m, the second 2 m, over 10 000 m2. */
+const NET = 5_000;
+
+function twoSurfaces() {
+  compareGrowth('Surface against surface, as many points each', FEW, (count) => {
+    const [existing, design] = [pointsOf(count), designOf(count)];
+    const [one, other] = [xyOf(existing), xyOf(design)];
+    return [
+      {
+        name: 'settline',
+        run: () => surfaceVolumes({ existing, design }),
+        result: ({ cut, fill }) =>
+          `net off by ${Math.abs((cut - fill) / NET - 1).toExponential(0)}`,
       },
-    ),
-  ]);
-  share(sizes);
-  harder(sizes);
-  console.log(`\nPeak memory over the points themselves at 1e6 points: ${megabytes.toFixed(0)} MB`);
+      {
+        name: 'delaunator alone, twice (floor)',
+        run: () => new Delaunator(one).triangles.length + new Delaunator(other).triangles.length,
+      },
+      {
+        name: 'd3-delaunay, each against a level (cannot part cut from fill)',
+        run: () => netOf(existing, one) - netOf(design, other),
+        result: (net) => `net off by ${Math.abs(net / NET - 1).toExponential(0)}`,
+      },
+    ];
+  });
 }
 
-/** What each stage takes, by the modules of the build: the same points, sorted as ours sorts them. */
-function share(sizes) {
-  const stages = { 'reading and sorting': [], 'its triangles': [], integration: [] };
-  for (const { points } of sizes) {
-    const read = () => readSurface(points, 'existing', ORIGIN);
-    const surface = read();
-    const triangles = time(() => new Delaunator(surface.xy));
-    stages['reading and sorting'].push(Math.max(0, time(read) - triangles));
-    stages['its triangles'].push(triangles);
-    stages.integration.push(time(() => compare(surface, LEVEL)));
+/** Volume between scattered points and the level of zero. */
+function netOf(points, xy) {
+  const { triangles } = new Delaunay(xy);
+  let sum = 0;
+  for (let t = 0; t < triangles.length; t += 3) {
+    const a = 3 * triangles[t];
+    const b = 3 * triangles[t + 1];
+    const c = 3 * triangles[t + 2];
+    const twice =
+      (points[b] - points[a]) * (points[c + 1] - points[a + 1]) -
+      (points[b + 1] - points[a + 1]) * (points[c] - points[a]);
+    sum += (Math.abs(twice) * (points[a + 2] + points[b + 2] + points[c + 2])) / 6;
   }
-  const whole = sizes.map((_, k) =>
-    Object.values(stages).reduce((sum, times) => sum + times[k], 0),
-  );
-  printTable('Stages, and their share of the whole', [
-    ['', ...SIZES.map(String)],
-    ...Object.entries(stages).map(([name, times]) => [
-      name,
-      ...times.map((ms, k) => `${shown(ms)} (${((100 * ms) / whole[k]).toFixed(0)} %)`),
-    ]),
-  ]);
+  return sum;
 }
 
-/** Dense figures with nothing between them: a triangulation that adds point by point has a hard time. */
-const MOST_ON_RINGS = 1e5;
+const INSIDES = `
+  export { compare } from './src/geometry/surface/compare.js';
+  export { readSurface } from './src/geometry/surface/read-surface.js';`;
 
-/** An outline, a second surface, and figures that bring a triangulation to its knees. */
-function harder(sizes) {
+/** What each stage takes, by the modules of the sources: the same points, sorted as ours sorts them. */
+async function stages() {
+  const { compare: integrate, readSurface } = await loadInternals('volumes', INSIDES);
+  const rows = [
+    ['', ...FEW.map(String)],
+    ['reading, sorting, triangles'],
+    ['of that triangles'],
+    ['integration'],
+  ];
+  for (const count of FEW) {
+    const points = pointsOf(count);
+    const surface = readSurface(points, 'existing', ORIGIN);
+    const times = inRotation([
+      () => readSurface(points, 'existing', ORIGIN),
+      () => new Delaunator(surface.xy),
+      () => integrate(surface, LEVEL),
+    ]);
+    const whole = times[0].least + times[2].least;
+    times.forEach(({ least }, k) =>
+      rows[k + 1].push(`${shown(least)} (${((100 * least) / whole).toFixed(0)} %)`),
+    );
+  }
+  printTable('Stages, and their share of the whole', rows);
+}
+
+/** An outline, and figures that bring a triangulation to its knees. */
+function harder() {
   const star = Float64Array.from({ length: 80 }, (_, k) => {
     const [turn, radius] = [(Math.PI * (k >> 1)) / 20, (k >> 1) % 2 === 0 ? 45 : 25];
     return 50 + radius * (k % 2 === 0 ? Math.cos(turn) : Math.sin(turn));
@@ -192,10 +203,6 @@ function harder(sizes) {
       existing: points,
       design: LEVEL,
       outline: star,
-    }),
-    'against another surface of as many points': ({ points, count }) => ({
-      existing: points,
-      design: pointsOf(count + 1).map((v, k) => (k % 3 === 2 ? 0 : k > 12 ? 100 - v : v)),
     }),
     'on a grid': ({ count }) => ({ existing: gridOf(Math.round(Math.sqrt(count))), design: LEVEL }),
     'each point four times': ({ points }) => ({
@@ -210,19 +217,15 @@ function harder(sizes) {
     'on one circle': ({ count }) => ({ existing: ringsOf(count, 1), design: LEVEL }),
     'on 20 rings': ({ count }) => ({ existing: ringsOf(count / 20, 20), design: LEVEL }),
   };
-  const onFewRings = new Set(['on one circle', 'on 20 rings']);
-  const few = sizes.slice(2);
-  const rows = [['', ...few.map(({ count }) => String(count)), 'growth, last step']];
+  const rows = [['', ...FEW.map(String), 'power of the points']];
   for (const [name, make] of Object.entries(figures)) {
-    const measured = few.filter(({ count }) => !onFewRings.has(name) || count <= MOST_ON_RINGS);
-    const times = measured.map((size) => {
-      const options = make(size);
-      return time(() => surfaceVolumes(options));
+    const times = FEW.map((count) => {
+      const options = make({ count, points: pointsOf(count) });
+      return inRotation([() => surfaceVolumes(options)])[0].least;
     });
-    const growth = Math.log10(times.at(-1) / times.at(-2)).toFixed(2);
-    rows.push([name, ...few.map((_, k) => (k in times ? shown(times[k]) : '-')), `n^${growth}`]);
+    rows.push([name, ...times.map(shown), power(times, FEW)]);
   }
-  printTable('Outlines, two surfaces, hard figures', rows);
+  printTable('Outlines and hard figures', rows);
 }
 
 function gridOf(side) {

@@ -7,10 +7,11 @@ import type { QuantityRange } from '../../src/input/ranges.js';
 import { readOptions, shapeOf } from '../../src/input/shape.js';
 import { faultsOf } from '../faults.js';
 
-const ofQuantities = Object.entries(ranges).flatMap(([name, range]) =>
-  typeof range === 'object' && 'dimension' in range
-    ? [{ name, range: range }]
-    : [],
+const isRange = (value: unknown): value is QuantityRange<Dimension> =>
+  typeof value === 'object' && value !== null && 'dimension' in value;
+
+const ofQuantities = Object.entries<unknown>({ ...ranges }).flatMap(([name, range]) =>
+  isRange(range) ? [{ name, range }] : [],
 );
 
 interface Only {

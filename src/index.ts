@@ -103,6 +103,18 @@ export {
   type ReportSystem,
 } from './checks/index.js';
 export {
+  drawProfile,
+  type DrawProfileOptions,
+  drawSection,
+  type DrawSectionOptions,
+  DRAWING_TEXTS,
+  type DrawingLabelKey,
+  type DrawingLabel,
+  type DrawingLabelValues,
+  type DrawOptions,
+  type DrawTheme,
+} from './drawing/index.js';
+export {
   attempt,
   type Outcome,
   ERROR_CODES,

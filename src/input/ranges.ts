@@ -446,3 +446,10 @@ export const SHEET_WIDTH = /* #__PURE__ */ numbers({
   most: 120,
   example: '48',
 });
+/** Width of a drawing in pixels. */
+export const DRAWING_WIDTH = /* #__PURE__ */ numbers({
+  sign: 'positive',
+  least: 320,
+  most: 2400,
+  example: '720',
+});

@@ -49,6 +49,7 @@ const FLOORS: Readonly<Record<string, number>> = {
   checks: 3,
   structure: 3,
   job: 4,
+  drawing: 5,
 };
 /** Files beside the folders, by floor. */
 const BESIDE: Readonly<Record<string, number>> = {

@@ -5,6 +5,7 @@ import { heading, wrap } from './layout.js';
 import type { Sheet } from './sheet-context.js';
 import { depthLines } from './string-depths.js';
 import { stakeLines } from './string-stakes.js';
+import { sagText } from './sag-text.js';
 import { slopeText } from './units-of-sheet.js';
 
 /** The part of the sheet about one string. Internal. */
@@ -36,10 +37,7 @@ const endsOf = ({ stakes }: StringLinePlan) => ({
 function sagLines({ sags }: StringLinePlan, { units, width }: Sheet): string[] {
   if (sags.length === 0) return [];
   const unit = units.depthUnit;
-  const cells = sags.map(({ sag }) => {
-    const text = units.depth(sag);
-    return text === '0' && !sag.isZero() ? `under ${units.tapeStep.replace(` ${unit}`, '')}` : text;
-  });
+  const cells = sags.map(({ sag }) => sagText(sag, units));
   return [
     '',
     ...wrap(`Sag of the string at mid-span (${unit})`, width),

@@ -1,0 +1,113 @@
+import type { DrawStyle } from '../draw-options.js';
+import { coordinateText } from '../svg/coordinate-text.js';
+import { element, textElement } from '../svg/element.js';
+import { STRONG, wrapText } from '../svg/text-width.js';
+import type { Box } from './box.js';
+import { hatchPatterns, type Hatch } from './hatches.js';
+import { drawLegend, type LegendEntry } from './legend.js';
+import { textMark } from './text-label.js';
+import { themeStyle } from './themes.js';
+
+/** The picture between title and legend. Internal. */
+export interface Picture {
+  readonly marks: readonly string[];
+  /** Where it ends: the legend goes below. */
+  readonly bottom: number;
+}
+
+/** What goes into the frame of a drawing. Internal. */
+export interface FrameParts {
+  /** One word: it tells the drawing from others in a page. */
+  readonly kind: string;
+  readonly title: string;
+  /** Units, scale and notes; each wraps. */
+  readonly notes: readonly string[];
+  /** The main figures in words, for who cannot see the picture. */
+  readonly description: string;
+  readonly legend: readonly LegendEntry[];
+  /** Hatches used beside those of the legend. */
+  readonly hatches?: readonly Hatch[];
+  /** Draws the picture from a height down; `prefix` begins the ids of its hatches. */
+  readonly draw: (top: number, prefix: string) => Picture;
+}
+
+const MOST_TITLE_LINES = 3;
+
+/** A whole SVG document: title, notes, picture and legend, one below the other. Internal. */
+export function frameDrawing(parts: FrameParts, style: DrawStyle): string {
+  const prefix = `settline-${parts.kind}-${digest(`${parts.title} ${parts.description} ${style.theme} ${style.width}`)}`;
+  const head = headMarks(parts, style);
+  const picture = parts.draw(head.bottom, prefix);
+  const legend = drawLegend(parts.legend, picture.bottom + 14, { style, prefix });
+  const box = {
+    x: 0,
+    y: 0,
+    width: style.width,
+    height: Math.ceil(legend.bottom + style.margin / 2),
+  };
+  const used = parts.legend.flatMap(({ sample }) => ('hatch' in sample ? [sample.hatch] : []));
+  return rootElement({ prefix, box, style }, [
+    textElement('title', { id: `${prefix}-title` }, parts.title),
+    textElement('desc', { id: `${prefix}-desc` }, parts.description),
+    element('style', {}, themeStyle(style.theme)),
+    element('defs', {}, hatchPatterns([...used, ...(parts.hatches ?? [])], prefix)),
+    element('rect', { class: 'paper', width: box.width, height: box.height }),
+    ...group('head', head.marks),
+    ...group('picture', picture.marks),
+    ...group('legend', legend.marks),
+  ]);
+}
+
+/** The marks of one part of a drawing. */
+const group = (part: 'head' | 'picture' | 'legend', marks: readonly string[]): string[] => [
+  `<g class="${part}">`,
+  ...marks,
+  '</g>',
+];
+
+function headMarks({ title, notes }: FrameParts, style: DrawStyle): Picture {
+  const { margin: x, width, title: large, small } = style;
+  const room = width - 2 * x;
+  const marks: string[] = [];
+  let y = style.margin / 2;
+  const write = (text: string, size: number, name: string, most?: number) => {
+    const free = name.includes('strong') ? room / STRONG : room;
+    for (const line of wrapText(text, size, free, most)) {
+      y += size * 1.3;
+      marks.push(textMark({ text: line, x, y, size, style: name }));
+    }
+  };
+  write(title, large, 'strong title', MOST_TITLE_LINES);
+  for (const note of notes) write(note, small, 'note');
+  return { marks, bottom: y + 12 };
+}
+
+function rootElement(
+  { prefix, box, style }: { readonly prefix: string; readonly box: Box; readonly style: DrawStyle },
+  children: readonly string[],
+): string {
+  const [width, height] = [coordinateText(box.width), coordinateText(box.height)];
+  return `${element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      class: `settline-${style.theme}`,
+      role: 'img',
+      'aria-labelledby': `${prefix}-title ${prefix}-desc`,
+      viewBox: `0 0 ${width} ${height}`,
+      width: box.width,
+      height: box.height,
+      'font-family': 'sans-serif',
+    },
+    children.join('\n'),
+  )}\n`;
+}
+
+/** A short word for a text, the same each time: drawings in one page keep their ids apart. */
+function digest(text: string): string {
+  let hash = 0x811c9dc5;
+  for (let k = 0; k < text.length; k += 1) {
+    hash = Math.imul(hash ^ text.charCodeAt(k), 0x01000193);
+  }
+  return (hash >>> 0).toString(36);
+}

@@ -1,0 +1,55 @@
+import type { DrawStyle } from '../draw-options.js';
+import { line, rectangle } from '../svg/shapes.js';
+import { wrapText } from '../svg/text-width.js';
+import { hatchFill, type Hatch } from './hatches.js';
+import { textMark } from './text-label.js';
+
+/** One entry of a legend: a sample of the hatch or the line, and what it is. Internal. */
+export interface LegendEntry {
+  readonly sample: { readonly hatch: Hatch } | { readonly line: string };
+  readonly text: string;
+}
+
+const SAMPLE = { width: 30, height: 15 };
+const GAP = 8;
+const LEAST_COLUMN = 215;
+
+/** A legend in as many columns as there is room for, from a height down. Internal. */
+export function drawLegend(
+  entries: readonly LegendEntry[],
+  top: number,
+  { style, prefix }: { readonly style: DrawStyle; readonly prefix: string },
+): { readonly marks: readonly string[]; readonly bottom: number } {
+  const { margin, width, small } = style;
+  const room = width - 2 * margin;
+  const columns = Math.max(1, Math.floor(room / LEAST_COLUMN));
+  const column = room / columns;
+  const pitch = small * 1.35;
+  const marks: string[] = [];
+  let y = top;
+  for (let first = 0; first < entries.length; first += columns) {
+    const row = entries.slice(first, first + columns).map(({ sample, text }, index) => {
+      const x = margin + index * column;
+      const lines = wrapText(text, small, column - SAMPLE.width - 2 * GAP);
+      marks.push(
+        sampleMark(sample, { x, y, prefix }),
+        ...lines.map((one, k) =>
+          textMark({ text: one, x: x + SAMPLE.width + GAP, y: y + small + k * pitch, size: small }),
+        ),
+      );
+      return lines.length;
+    });
+    y += Math.max(SAMPLE.height, Math.max(...row) * pitch) + 5;
+  }
+  return { marks, bottom: y };
+}
+
+function sampleMark(
+  sample: LegendEntry['sample'],
+  { x, y, prefix }: { readonly x: number; readonly y: number; readonly prefix: string },
+): string {
+  if ('hatch' in sample)
+    return rectangle('area', { x, y, ...SAMPLE }, hatchFill(sample.hatch, prefix));
+  const middle = y + SAMPLE.height / 2;
+  return line(sample.line, [x, middle], [x + SAMPLE.width, middle]);
+}

@@ -1,0 +1,122 @@
+import type { PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
+import type { DrawStyle } from '../draw-options.js';
+import type { LegendEntry } from '../frame/legend.js';
+import type { DrawingLabelKey } from '../label-texts.js';
+import { labelName } from '../surface-rows.js';
+import type { SectionFigures } from './section-figures.js';
+
+/** Longest name of a site, in type sizes: about two lines of a phone. Internal. */
+export const LONGEST_SITE = 40;
+
+/** What a section says in words, beside its picture. Internal. */
+export interface SectionTold {
+  readonly site: string;
+  readonly pavement: PavementPlan;
+  readonly line: StringLinePlan | null;
+  readonly figures: SectionFigures;
+  readonly factor: number;
+}
+
+/** Name of a string in its capitals, as on the sheet. Internal. */
+export const stringName = ({ id }: StringLinePlan): string => labelName(id.toUpperCase());
+
+/** Units, scale, edge and dig of a section. Internal. */
+export function sectionNotes(
+  { site, line, figures, factor }: SectionTold,
+  style: DrawStyle,
+): string[] {
+  const { label, units } = style;
+  return [
+    label('site', { site: labelName(site, LONGEST_SITE) }),
+    `${label(units.isUs ? 'depths-us' : 'depths-metric')} ${
+      line === null
+        ? label('depths-from-finish')
+        : `${label('depths-from-string', { string: stringName(line) })} ${label('stake-place')}`
+    }`,
+    factor === 1 ? label('same-scale') : label('heights-scaled', { factor: `${factor}` }),
+    edgeWords(figures, style),
+    digWords(figures, style),
+    label('caution-dig'),
+  ];
+}
+
+function edgeWords(figures: SectionFigures, { label }: DrawStyle): string {
+  const shown = label('edge-shown', {
+    edge: figures.edgeName,
+    kind: label(edgeKind(figures)),
+  });
+  return figures.isBounded ? `${shown} ${label('edge-blank')}` : shown;
+}
+
+const edgeKind = ({ edge: { kind } }: SectionFigures): DrawingLabelKey =>
+  kind === null ? 'edge-not-said' : `edge-${kind}`;
+
+/** The dig and what is stripped, on average. */
+function digWords({ dig, isFill, stripped }: SectionFigures, { label }: DrawStyle): string {
+  const all = [label(isFill ? 'fill-mean' : 'dig-mean', { depth: dig.figure })];
+  if (stripped !== null) {
+    all.push(
+      label('old-paving-mean', { depth: stripped.paving.figure }),
+      label(stripped.isFill ? 'fill-after-stripping' : 'soil-after-stripping', {
+        depth: stripped.soil.figure,
+      }),
+    );
+  }
+  return all.join(' ');
+}
+
+/** The main figures of a section in words. Internal. */
+export function describeSection({ line, figures }: SectionTold, style: DrawStyle): string {
+  const { label } = style;
+  return label('describe-section', {
+    from: fromWords(line, style),
+    surfaces: surfaceWords(figures, style),
+    digs: digWords(figures, style),
+  });
+}
+
+/** What depths count from. Internal. */
+export const fromWords = (line: StringLinePlan | null, { label, units }: DrawStyle): string =>
+  line === null
+    ? label('describe-finish')
+    : label('describe-string', {
+        string: stringName(line),
+        height: units.depthWithUnit(line.stringHeight),
+      });
+
+/** Surfaces and their depths in words. Internal. */
+export const surfaceWords = (
+  { surfaces }: Pick<SectionFigures, 'surfaces'>,
+  { label, units }: DrawStyle,
+): string =>
+  surfaces
+    .map(({ name, figure }) =>
+      label('describe-surface', { surface: name, depth: `${figure} ${units.depthUnit}` }),
+    )
+    .join(', ');
+
+/** The legend of a section. Internal. */
+export function sectionLegend({ line, figures }: SectionTold, style: DrawStyle): LegendEntry[] {
+  const { label, units } = style;
+  const { layers, lifts, stripped, subgrade, old, needsFill, isBounded } = figures;
+  const entry = (sample: LegendEntry['sample'], key: DrawingLabelKey): LegendEntry => ({
+    sample,
+    text: label(key),
+  });
+  return [
+    ...layers.map(({ name, hatch, figure }) => ({
+      sample: { hatch },
+      text: label('layer', { layer: name, thickness: `${figure} ${units.depthUnit}` }),
+    })),
+    entry({ hatch: 'soil' }, 'soil'),
+    ...(stripped === null || isBounded ? [] : [entry({ hatch: 'old-paving' }, 'old-paving')]),
+    ...(needsFill ? [entry({ hatch: 'fill' }, 'fill-area')] : []),
+    ...(line === null
+      ? []
+      : [{ sample: { line: 'string' }, text: label('string', { string: stringName(line) }) }]),
+    entry({ line: 'finish' }, 'finish'),
+    ...(lifts.length === 0 ? [] : [entry({ line: 'lift' }, 'lift-line')]),
+    entry({ line: 'old' }, 'old-surface-mean'),
+    ...(old >= subgrade ? [] : [entry({ line: 'dig' }, 'dig-line')]),
+  ];
+}

@@ -1,0 +1,78 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { planJob } from 'settline/job';
+import { jobOf, site } from '../properties/site-jobs.js';
+import { runs } from '../runs.js';
+import { drawingsOf, PLANS, STYLES } from './drawn-plans.js';
+import { layoutFaults } from './layout-faults.js';
+import { elementsOf, readXml } from './read-svg.js';
+
+describe('texts lie apart and inside the picture', () => {
+  test.each(PLANS.map((plan) => ({ name: plan.name, plan })))('$name', ({ plan }) => {
+    const drawings = STYLES.flatMap((style) => drawingsOf(plan, style));
+    expect(drawings.length).toBeGreaterThan(8);
+    for (const svg of drawings) expect(layoutFaults(svg)).toEqual([]);
+  });
+
+  test('on made-up sites', () => {
+    fc.assert(
+      fc.property(site, fc.constantFrom('us' as const, 'metric' as const), (of, system) => {
+        const plan = planJob(jobOf(of, system));
+        for (const style of STYLES) {
+          for (const svg of drawingsOf(plan, style)) expect(layoutFaults(svg)).toEqual([]);
+        }
+      }),
+      runs(60),
+    );
+  });
+
+  test('a text on another and a mark outside are found', () => {
+    const text = (x: number, words: string) =>
+      `<text x="${x}" y="20" font-size="10">${words}</text>`;
+    const page = `<svg viewBox="0 0 100 40">${text(5, 'base')}${text(15, 'stone')}<line x1="0" y1="1" x2="101" y2="1"/></svg>`;
+    expect(layoutFaults(page)).toEqual(['a mark at 101, 1 is outside', '"base" lies on "stone"']);
+  });
+});
+
+describe('every drawing', () => {
+  const drawings = PLANS.flatMap((plan) => STYLES.flatMap((style) => drawingsOf(plan, style)));
+
+  test('says what it is to who cannot see it', () => {
+    for (const svg of drawings) {
+      const root = readXml(svg);
+      const [title, desc] = [elementsOf(root, 'title')[0], elementsOf(root, 'desc')[0]];
+      expect(root.attributes['role']).toBe('img');
+      expect(root.attributes['aria-labelledby']).toBe(
+        `${title?.attributes['id']} ${desc?.attributes['id']}`,
+      );
+      expect(title?.text).toMatch(/^(?:Section through|Profile along) /);
+      expect(desc?.text).toMatch(/finished grade .*subgrade /);
+    }
+  });
+
+  test('stands alone: no script, no address, fonts of the reader', () => {
+    for (const svg of drawings) {
+      expect(svg).not.toMatch(/<script|<foreignObject|href|@import|@font-face|url\((?!#)/i);
+      expect(readXml(svg).attributes['font-family']).toBe('sans-serif');
+    }
+  });
+
+  test('fills with hatches that it carries', () => {
+    for (const svg of drawings) {
+      const ids = elementsOf(readXml(svg), 'pattern').map(({ attributes }) => attributes['id']);
+      const used = [...svg.matchAll(/url\(#([^)]+)\)/g)].map(([, id]) => id);
+      expect(used.length).toBeGreaterThan(0);
+      expect([...new Set(used)].filter((id) => !ids.includes(id))).toEqual([]);
+    }
+  });
+
+  test('has ids of its own, so that several stand in one page', () => {
+    const ids = drawings.map((svg) => elementsOf(readXml(svg), 'title')[0]?.attributes['id']);
+    expect(new Set(ids).size).toBe(drawings.length);
+  });
+
+  test('is the same each time', () => {
+    const again = PLANS.flatMap((plan) => STYLES.flatMap((style) => drawingsOf(plan, style)));
+    expect(again).toEqual(drawings);
+  });
+});

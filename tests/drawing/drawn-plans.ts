@@ -1,0 +1,28 @@
+import { drawProfile, drawSection, type DrawOptions } from 'settline/drawing';
+import { planJob, type JobPlan } from 'settline/job';
+import { cedarCourtJob } from '../cedar-court.js';
+import { heronYardJob } from '../heron-yard.js';
+import { millGarthJob } from '../mill-garth.js';
+import { slateWharfJob } from '../slate-wharf.js';
+
+/** The plans of the built-in sites. */
+export const PLANS: readonly JobPlan[] = [
+  cedarCourtJob(),
+  millGarthJob(),
+  slateWharfJob(),
+  heronYardJob(),
+].map((job) => planJob(job));
+
+/** Both systems and both layouts. */
+export const STYLES: readonly DrawOptions[] = [
+  { system: 'us' },
+  { system: 'metric', theme: 'screen' },
+  { system: 'us', narrow: true, theme: 'screen' },
+  { system: 'metric', narrow: true },
+];
+
+/** Every drawing of a plan. */
+export const drawingsOf = (plan: JobPlan, style: DrawOptions): string[] => [
+  ...plan.pavements.map(({ id }) => drawSection(plan, { ...style, pavement: id })),
+  ...plan.stringLines.map(({ id }) => drawProfile(plan, { ...style, string: id })),
+];

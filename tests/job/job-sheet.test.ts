@@ -129,7 +129,9 @@ describe.each(printed)('$name in $system', ({ plan, sheet, system }) => {
       });
       const missing = line.stakes.filter(({ ground }) => ground === null);
       for (const { id } of missing)
-        expect(flat(text)).toMatch(new RegExp(`reading at .*${id} \\(at`));
+        expect(flat(text)).toMatch(
+          new RegExp(`reading at .*${id} \\(at|${id} \\(at [^)]*\\): its ground is measured from`),
+        );
     }
   });
 

@@ -34,6 +34,7 @@ const drive = (taperedBase: boolean) => {
     ...file,
     existingLevels: undefined,
     oldPaving: [],
+    stakes: file.stakes.filter(({ id }) => String(id).startsWith('W')),
     edgeRestraintWidth: '100 mm',
     pavements: [pavement],
     stringLines: [{ id: 'west', pavement: 'drive', stakes: ['W1', 'W2', 'W3'] }],

@@ -113,6 +113,14 @@ export {
   type DrawingLabelValues,
   type DrawOptions,
   type DrawTheme,
+  drawPlan,
+  type DrawPlanOptions,
+  type LineColour,
+  type LocateColour,
+  drawDig,
+  type DrawDigOptions,
+  drawStakeRow,
+  type DrawStakeRowOptions,
 } from './drawing/index.js';
 export {
   attempt,

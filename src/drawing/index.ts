@@ -4,3 +4,7 @@ export { DRAWING_TEXTS, type DrawingLabelKey } from './label-texts.js';
 export type { DrawingLabel, DrawingLabelValues } from './draw-label.js';
 export type { DrawOptions } from './draw-options.js';
 export type { DrawTheme } from './frame/themes.js';
+export { drawPlan, type DrawPlanOptions, type LineColour } from './plan/draw-plan.js';
+export type { LocateColour } from './plan/nearby-part.js';
+export { drawDig, type DrawDigOptions } from './dig/draw-dig.js';
+export { drawStakeRow, type DrawStakeRowOptions } from './stake-row/draw-stake-row.js';

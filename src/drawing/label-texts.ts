@@ -1,5 +1,12 @@
+import { DIG_TEXTS } from './dig/dig-texts.js';
+import { PLAN_TEXTS } from './plan/plan-texts.js';
+import { ROW_TEXTS } from './stake-row/row-texts.js';
+
 /** The English text of each label; `{name}` stands for a value. */
 export const DRAWING_TEXTS = {
+  ...PLAN_TEXTS,
+  ...DIG_TEXTS,
+  ...ROW_TEXTS,
   'section-title': 'Section through {pavement}',
   'profile-title': 'Profile along string {string}, {pavement}',
   site: '{site}',

@@ -11,6 +11,9 @@ const HATCHES = [
   'soil',
   'cut',
   'fill',
+  'hand-dig',
+  'building',
+  'slab',
 ] as const;
 /** A hatch. Internal. */
 export type Hatch = (typeof HATCHES)[number];
@@ -51,6 +54,9 @@ const TILES: Readonly<Record<Hatch, readonly string[]>> = {
   ],
   cut: [stroke([0, 0], [16, 16])],
   fill: [stroke([0, 4], [16, 4]), stroke([0, 12], [16, 12])],
+  'hand-dig': [stroke([4, 0], [4, 16]), stroke([12, 0], [12, 16])],
+  building: [stroke([0, 8], [8, 0]), stroke([0, 16], [16, 0]), stroke([8, 16], [16, 8])],
+  slab: [lump('3,2 7,2 5,6'), lump('10,9 14,9 12,13'), dot([12, 3], 0.9), dot([4, 12], 0.9)],
 };
 
 /** The patterns of the hatches used, told apart from those of other drawings by a prefix. Internal. */

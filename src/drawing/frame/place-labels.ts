@@ -1,5 +1,5 @@
 import { line, type Point } from '../svg/shapes.js';
-import { isInside, overlaps, type Box } from './box.js';
+import { crosses, isInside, overlaps, type Box } from './box.js';
 import { textBox, textMark, type TextLabel } from './text-label.js';
 
 /** A text to put near a point. Internal. */
@@ -11,6 +11,12 @@ export interface LabelRequest {
   readonly at: Point;
   /** How far from the point it stands at least. Default 6. */
   readonly clearance?: number;
+  /** True for a text that reads upward. Default false. */
+  readonly isTurned?: boolean;
+  /** The direction to look in first, counter-clockwise from the right [rad]. Default: all alike. */
+  readonly toward?: number;
+  /** How far from its point it may stand, in rings of 10 pixels. Default: as far as all. */
+  readonly rings?: number;
 }
 
 /** A text in its place. Internal. */
@@ -26,13 +32,19 @@ export interface LabelRoom {
   readonly view: Box;
   /** They stay clear of these: texts that stand already. */
   readonly taken: readonly Box[];
+  /** How far from their points they may stand, in rings of 10 pixels. Default 60. */
+  readonly rings?: number;
+  /** Lines that they stand clear of where there is room beside their points. Default: none. */
+  readonly lines?: readonly (readonly [Point, Point])[];
 }
 
-const DIRECTIONS = 16;
+const DIRECTIONS = Array.from({ length: 16 });
 const STEP = 10;
 const MOST_RINGS = 60;
 /** A text nearer than this needs no leader. */
 const BESIDE = 14;
+/** Clear of lines a text stands no farther off than this. */
+const CLEAR_RINGS = 4;
 
 /**
  * Puts texts near their points, in the order given: each in the nearest free place, with a leader
@@ -41,13 +53,13 @@ const BESIDE = 14;
  */
 export function placeLabels(
   requests: readonly LabelRequest[],
-  { view, taken }: LabelRoom,
+  { view, taken, rings = MOST_RINGS, lines = [] }: LabelRoom,
 ): { readonly placed: readonly PlacedLabel[]; readonly left: readonly LabelRequest[] } {
   const boxes = [...taken];
   const placed: PlacedLabel[] = [];
   const left: LabelRequest[] = [];
   for (const request of requests) {
-    const found = findPlace(request, view, boxes);
+    const found = placeOne(request, { view, boxes, rings, lines });
     if (found === null) left.push(request);
     else {
       placed.push(found);
@@ -57,37 +69,82 @@ export function placeLabels(
   return { placed, left };
 }
 
-function findPlace(request: LabelRequest, view: Box, boxes: readonly Box[]): PlacedLabel | null {
-  const { at, clearance = 6 } = request;
-  for (let ring = 0; ring < MOST_RINGS; ring += 1) {
+interface Around {
+  readonly view: Box;
+  readonly boxes: readonly Box[];
+  readonly rings: number;
+  readonly lines: readonly (readonly [Point, Point])[];
+}
+
+/** Beside its point and clear of lines, where that can be; else where there is room. */
+function placeOne(
+  request: LabelRequest,
+  { view, boxes, rings, lines }: Around,
+): PlacedLabel | null {
+  const { text, size, style = '', isTurned = false, at, clearance = 6 } = request;
+  const flat = textBox({ text, size, style, x: 0, y: 0, isTurned });
+  const most = Math.min(rings, request.rings ?? rings);
+  const reach = Math.max(0, clearance) + most * STEP + Math.max(flat.width, flat.height);
+  const near = { x: at[0] - reach, y: at[1] - reach, width: 2 * reach, height: 2 * reach };
+  const around = { view, boxes: boxes.filter((box) => overlaps(box, near)) };
+  const clear = {
+    rings: Math.min(most, CLEAR_RINGS),
+    lines: lines.filter((one) => crosses(one, near)),
+  };
+  return (
+    (lines.length > 0 ? findPlace(request, flat, { ...around, ...clear }) : null) ??
+    findPlace(request, flat, { ...around, rings: most, lines: [] })
+  );
+}
+
+/** The nearest free place; `flat` is the box of the text from its own place. */
+function findPlace(
+  request: LabelRequest,
+  flat: Box,
+  { view, boxes, rings, lines }: Around,
+): PlacedLabel | null {
+  const { at, clearance = 6, toward } = request;
+  const ways = DIRECTIONS.map((_, k) => turnOf(k, toward)).map((turn): Point => [
+    Math.cos(turn),
+    -Math.sin(turn),
+  ]);
+  for (let ring = 0; ring < rings; ring += 1) {
     const reach = clearance + ring * STEP;
-    for (let k = 0; k < DIRECTIONS; k += 1) {
-      const label = labelAt(request, reach, (2 * Math.PI * k) / DIRECTIONS);
-      const box = textBox(label);
+    for (const [dx, dy] of ways) {
+      const box = {
+        x: at[0] + dx * (reach + flat.width / 2) - flat.width / 2,
+        y: at[1] + dy * (reach + flat.height / 2) - flat.height / 2,
+        width: flat.width,
+        height: flat.height,
+      };
       if (!isInside(box, view) || boxes.some((one) => overlaps(one, box))) continue;
-      return { ...label, box, leader: reach - clearance > BESIDE ? [at, nearest(box, at)] : null };
+      if (lines.some((one) => crosses(one, box))) continue;
+      const leader = reach - clearance > BESIDE ? ([at, nearest(box, at)] as const) : null;
+      return { ...labelIn(request, box, flat), box, leader };
     }
   }
   return null;
 }
 
-/** The text in a direction from its point, its box just clear of the reach. */
-function labelAt(request: LabelRequest, reach: number, turn: number): TextLabel {
-  const { text, size, style, at } = request;
-  const flat = textBox({ text, size, x: 0, y: 0 });
-  const [dx, dy] = [Math.cos(turn), -Math.sin(turn)];
-  const centre = [
-    at[0] + dx * (reach + flat.width / 2),
-    at[1] + dy * (reach + flat.height / 2),
-  ] as const;
-  return {
-    text,
-    size,
-    ...(style === undefined ? {} : { style }),
-    x: centre[0] - flat.width / 2,
-    y: centre[1] - flat.height / 2 - flat.y,
-  };
+/** Directions in order: round from the right, or from one given to both sides of it. */
+function turnOf(k: number, toward: number | undefined): number {
+  const part = (2 * Math.PI) / DIRECTIONS.length;
+  return toward === undefined ? k * part : toward + (k % 2 === 0 ? -k / 2 : (k + 1) / 2) * part;
 }
+
+/** The text whose box this is. */
+const labelIn = (
+  { text, size, style, isTurned = false }: LabelRequest,
+  box: Box,
+  flat: Box,
+): TextLabel => ({
+  text,
+  size,
+  ...(style === undefined ? {} : { style }),
+  ...(isTurned ? { isTurned } : {}),
+  x: box.x - flat.x,
+  y: box.y - flat.y,
+});
 
 /** The point of a box nearest to another. */
 const nearest = ({ x, y, width, height }: Box, [px, py]: Point): Point => [

@@ -73,7 +73,8 @@ const variables = (palette: Palette): string =>
 /** The styles of a theme; each rule holds inside drawings of that theme alone. Internal. */
 export function themeStyle(theme: DrawTheme): string {
   const root = `.settline-${theme}`;
-  const rules = RULES.map((rule) => `${root} ${rule}`).join('');
+  const all = theme === 'print' ? RULES : [...RULES, ...MARK_RULES];
+  const rules = all.map((rule) => `${root} ${rule}`).join('');
   if (theme === 'print') {
     const colours = new Map(Object.entries<string>({ ...PALETTES.print }));
     return inColours(rules, (name) => colours.get(name) ?? '');
@@ -110,4 +111,33 @@ const RULES = [
   '.ground-soil{fill:$soil}',
   '.ground-cut{fill:$cut}',
   '.ground-fill{fill:$fill}',
+  '.ground-hand-dig{fill:none}',
+  '.ground-building{fill:$old}',
+  '.ground-slab{fill:$stone}',
+  '.knock{fill:$paper;fill-opacity:.88}',
+  '.open{fill:none}',
+  '.base{stroke:$ink;stroke-width:1.2;stroke-dasharray:4 3}',
+  '.dig-top{stroke:$ink;stroke-width:1.2;stroke-dasharray:14 4 2 4 2 4}',
+  '.root-zone{stroke:$ink;stroke-width:1.4;stroke-dasharray:1 4;stroke-linecap:round}',
+  '.casing{stroke:$ink;stroke-width:5.5;stroke-linejoin:round}',
+  '.marked{stroke:$paper;stroke-width:2.6;stroke-linejoin:round}',
+  '.line-plain{stroke:$ink;stroke-width:3.4;stroke-dasharray:16 5}',
+  '.fall{stroke:$ink;stroke-width:1.8}',
+  '.zero{stroke:$ink;stroke-width:2.6}',
 ];
+
+/** Colours that locators mark lines in, for a screen; on paper the words tell. */
+const MARK_COLOURS = {
+  red: '#e5352b',
+  yellow: '#ffd500',
+  orange: '#ff8a1f',
+  blue: '#3d8bff',
+  purple: '#a866e0',
+  green: '#35a853',
+  pink: '#ff8fc0',
+  white: '#ffffff',
+} as const;
+
+const MARK_RULES = Object.entries(MARK_COLOURS).map(
+  ([name, colour]) => `.marked-${name}{stroke:${colour}}`,
+);

@@ -1,0 +1,66 @@
+import type { Length } from '../../units/quantity.js';
+import type { DrawStyle } from '../draw-options.js';
+import { labelName } from '../surface-rows.js';
+import { digRow } from '../../job/sheet/depth-rows.js';
+import type { DigScene } from './dig-part.js';
+
+/** Units, what the depths come from and where they are deepest. Internal. */
+export function digNotes(
+  of: DigScene,
+  steps: { readonly x: Length; readonly y: Length },
+  style: DrawStyle,
+): string[] {
+  const { label, units } = style;
+  const uncovered = !of.pavement.plan.earth.uncovered.isZero();
+  return [
+    label(units.isUs ? 'dig-below-surface-us' : 'dig-below-surface-metric'),
+    basisWords(of, style),
+    ...(of.ground.depth === null
+      ? [label('dig-grid', { x: units.long(steps.x), y: units.long(steps.y) })]
+      : []),
+    ...deepestWords(of, style),
+    ...(uncovered ? [label('not-reached')] : []),
+    label('caution-dig'),
+  ];
+}
+
+/** The one depth that holds, as the sheet prints it. Internal. */
+export const evenDepth = ({ pavement: { plan } }: DigScene, { units }: DrawStyle): Length =>
+  digRow(plan.dig, units.onTape).dig;
+
+function basisWords(of: DigScene, style: DrawStyle): string {
+  const { label, units } = style;
+  const { dig } = of.pavement.plan;
+  if (dig.basis === 'spot-heights') return label('dig-from-spots');
+  if (dig.basis === 'stake-levels') return label('dig-from-stakes');
+  const row = evenDepth(of, style);
+  const depth = units.depthWithUnit(row.abs());
+  if (row.isNegative()) return label('one-depth-fill', { depth });
+  return label(dig.basis === 'along-strings' ? 'dig-along-strings' : 'dig-uniform', { depth });
+}
+
+function deepestWords({ pavement }: DigScene, { label, units }: DrawStyle): string[] {
+  const { deepestCut, deepestFill } = pavement.plan.earth;
+  return [
+    { found: deepestCut, key: 'deepest-at' },
+    { found: deepestFill, key: 'lowest-at' },
+  ].flatMap(({ found, key }) =>
+    found === null
+      ? []
+      : [
+          label(key === 'deepest-at' ? 'deepest-at' : 'lowest-at', {
+            depth: units.depthWithUnit(found.depth),
+            x: units.long(found.x),
+            y: units.long(found.y),
+          }),
+        ],
+  );
+}
+
+/** The main figures in words. Internal. */
+export const describeDig = (of: DigScene, style: DrawStyle): string =>
+  style.label('describe-depths', {
+    pavement: labelName(of.pavement.plan.name),
+    basis: basisWords(of, style),
+    deepest: deepestWords(of, style).join(' '),
+  });

@@ -1,0 +1,155 @@
+import { text } from '../../input/field.js';
+import { fault } from '../../errors.js';
+import { readOptions, shapeOf } from '../../input/shape.js';
+import { groundOf } from '../../job/plan/ground-of.js';
+import type { JobPlan } from '../../job/plan/plan.js';
+import { requirePlan } from '../../job/require-plan.js';
+import {
+  checkWidth,
+  DRAW_FIELDS,
+  drawStyle,
+  type DrawOptions,
+  type DrawStyle,
+} from '../draw-options.js';
+import { pavementOf } from '../find-in-plan.js';
+import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import type { LegendEntry } from '../frame/legend.js';
+import { shownName } from '../svg/escape-text.js';
+import { outlinePart } from '../plan/outline-part.js';
+import { joined, NO_PART, type PlanPen } from '../plan/parts.js';
+import { leftWords, placedMarks, textLines } from '../plan/place-parts.js';
+import { planFooter } from '../plan/plan-footer.js';
+import { planScene } from '../plan/plan-scene.js';
+import { planView } from '../plan/plan-view.js';
+import type { Place } from '../plan/rings-in-metres.js';
+import {
+  cornerLetters,
+  deepestPart,
+  digLines,
+  evenPart,
+  gridPart,
+  gridScale,
+  stakeDigs,
+  stepsIn,
+  zeroPart,
+  zerosOf,
+  type DigScene,
+} from './dig-part.js';
+import { describeDig, digNotes, evenDepth } from './dig-words.js';
+
+/** How a plan of depths is drawn. */
+export interface DrawDigOptions extends DrawOptions {
+  /** Id of the pavement. */
+  readonly pavement: string;
+}
+
+const OPTIONS = shapeOf<DrawDigOptions>()({ ...DRAW_FIELDS, pavement: text() });
+
+/**
+ * Draws how deep the dig of a pavement goes, from above: figures from the existing surface down to the
+ * subgrade on a grid of round coordinates, the line where dig turns to fill, and the deepest place. They
+ * come from the levels of the ground that the plan was worked out with. Where one depth holds, the
+ * drawing says so, with the digs that were measured at the stakes.
+ *
+ * @param plan - from `planJob` or `planFromJSON`; not changed
+ * @param options - see {@link DrawDigOptions}
+ * @returns an SVG document as text, without scripts and fonts of its own
+ * @throws `PLAN_INVALID`, `UNKNOWN_ID`, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`, `WRONG_TYPE`,
+ *   `REQUIRED`, `UNKNOWN_FIELD`, `NOT_FINITE`
+ * @example
+ * const svg = drawDig(planJob(job), { system: 'us', pavement: 'court' });
+ * svg.includes('deepest dig') //=> true
+ */
+export function drawDig(plan: JobPlan, options: DrawDigOptions): string {
+  requirePlan(plan);
+  const read = readOptions(options, OPTIONS, checkWidth);
+  const style = drawStyle(read);
+  const of = digScene(plan, read.pavement);
+  const notes = digNotes(of, stepsIn(penFrom(of, { top: 0, prefix: '', style })), style);
+  return frameDrawing(
+    {
+      kind: 'dig',
+      title: style.label('dig-title', { pavement: shownName(of.pavement.plan.name) }),
+      notes,
+      description: describeDig(of, style),
+      legend: digLegend(of, style),
+      draw: (top, prefix) => drawPicture(of, penFrom(of, { top, prefix, style })),
+    },
+    style,
+  );
+}
+
+function digScene(plan: JobPlan, id: string): DigScene {
+  pavementOf(plan, id);
+  const scene = planScene(plan);
+  const pavement = scene.pavements.find((one) => one.plan.id === id);
+  const ground = groundOf(scene.job, id);
+  if (pavement === undefined || ground === null) {
+    throw fault('PLAN_INVALID', 'the plan has a pavement that its job has not');
+  }
+  return { scene, pavement, ground, zeros: zerosOf(pavement, ground) };
+}
+
+/** Clear space round the dig: coordinates stand in it, or digs at stakes. */
+const GUTTERS = { wide: [74, 46], narrow: [62, 42] } as const;
+
+function penFrom(
+  of: DigScene,
+  {
+    top,
+    prefix,
+    style,
+  }: { readonly top: number; readonly prefix: string; readonly style: DrawStyle },
+): PlanPen {
+  const { dig, paving } = of.pavement;
+  const places = [...dig, ...paving].flatMap(({ points }) => points);
+  const gutter = GUTTERS[style.isNarrow ? 'narrow' : 'wide'];
+  return {
+    view: planView([...places, ...stakePlaces(of)], { top, gutter, style }),
+    style,
+    prefix,
+  };
+}
+
+/** Stakes that the picture shows: those with a dig, where one depth holds. */
+function stakePlaces({ scene, pavement, ground }: DigScene): Place[] {
+  if (ground.depth === null) return [];
+  const own = scene.plan.stringLines.filter((one) => one.pavement === pavement.plan.id);
+  return own.flatMap(({ stakes }) =>
+    stakes.flatMap(({ id, dig }) => {
+      const place = scene.stakes.get(id);
+      return dig === null || place === undefined ? [] : [place];
+    }),
+  );
+}
+
+function drawPicture(of: DigScene, pen: PlanPen): Picture {
+  const isEven = of.ground.depth !== null;
+  const grid = isEven ? NO_PART : gridPart(of, pen);
+  const { marks, left } = placedMarks(
+    joined([
+      digLines(of, pen),
+      isEven ? NO_PART : zeroPart(of, pen),
+      grid,
+      isEven ? NO_PART : gridScale(of, grid.taken, pen),
+      isEven ? stakeDigs(of, pen) : deepestPart(of, pen),
+      isEven ? evenPart(of, evenText(of, pen.style), pen) : NO_PART,
+      cornerLetters(outlinePart(of.pavement, pen)),
+    ]),
+    pen,
+  );
+  const footer = planFooter(pen.view, pen.style);
+  const told = textLines(leftWords(left, pen.style), footer.bottom, pen.style);
+  return { marks: [...marks, ...footer.marks, ...told.marks], bottom: told.bottom };
+}
+
+const evenText = (of: DigScene, style: DrawStyle): string =>
+  style.label('one-depth', { depth: style.units.depthWithUnit(evenDepth(of, style)) });
+
+function digLegend({ zeros }: DigScene, { label }: DrawStyle): LegendEntry[] {
+  return [
+    { sample: { line: 'dig' }, text: label('dig-bottom-line') },
+    { sample: { line: 'dimension' }, text: label('paving-line') },
+    ...(zeros.length === 0 ? [] : [{ sample: { line: 'zero' }, text: label('zero-line') }]),
+  ];
+}

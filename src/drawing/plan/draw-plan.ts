@@ -1,0 +1,182 @@
+import { choice, list, optional, text } from '../../input/field.js';
+import { readOptions, shapeOf } from '../../input/shape.js';
+import type { JobPlan } from '../../job/plan/plan.js';
+import { requirePlan } from '../../job/require-plan.js';
+import { fault } from '../../errors.js';
+import { shownText } from '../../input/shown.js';
+import { object } from '../../input/field.js';
+import {
+  checkWidth,
+  DRAW_FIELDS,
+  drawStyle,
+  type DrawOptions,
+  type DrawStyle,
+} from '../draw-options.js';
+import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { shownName } from '../svg/escape-text.js';
+import { edgePart } from './edge-part.js';
+import { edgeRows } from './edge-rows.js';
+import { fallPart } from './fall-part.js';
+import {
+  beyondPicture,
+  linePart,
+  treePart,
+  zoneMarks,
+  type LineColours,
+  type LocateColour,
+} from './nearby-part.js';
+import { oldPavingElsewhere, oldPavingPart } from './old-paving-part.js';
+import { outlinePart, pavingArea } from './outline-part.js';
+import { joined, type PlanPart, type PlanPen } from './parts.js';
+import { leftWords, placedMarks, textLines } from './place-parts.js';
+import { planFooter } from './plan-footer.js';
+import { placesOfScene, planScene, type PlanScene } from './plan-scene.js';
+import { planView } from './plan-view.js';
+import { describePlan, planLegend, planNotes } from './plan-words.js';
+import { offsetFactor, stakePart, unnamedStakes } from './stake-part.js';
+
+/** The colour that a line is marked in. */
+export interface LineColour {
+  /** Id of a marked line of the job. */
+  readonly line: string;
+  /** The colour that its locator marked it in: it tells what the line is. */
+  readonly colour: LocateColour;
+}
+
+/** How a plan is drawn. */
+export interface DrawPlanOptions extends DrawOptions {
+  /** Marked lines whose colour is known. Default: none; they are drawn plain, with their ids. */
+  readonly lineColours?: readonly LineColour[];
+}
+
+const OPTIONS = shapeOf<DrawPlanOptions>()({
+  ...DRAW_FIELDS,
+  lineColours: optional(
+    list(
+      object(
+        shapeOf<LineColour>()({
+          line: text(),
+          colour: choice(['red', 'yellow', 'orange', 'blue', 'purple', 'green', 'pink', 'white']),
+        }),
+      ),
+      { of: 'line colours', least: 0, most: 20, unique: 'line' },
+    ),
+  ),
+});
+
+/**
+ * Draws a job from above: each pavement with its corners and edges named as on the sheet, the edges of
+ * base and dig, lengths and set-outs, strings and stakes with what they are off their lines, falls, and
+ * what lies near: marked lines with the zones to dig by hand, trees with their root zones, buildings,
+ * slabs and old paving. x runs to the right and y up, as the job has them.
+ *
+ * @param plan - from `planJob` or `planFromJSON`; not changed
+ * @param options - see {@link DrawPlanOptions}
+ * @returns an SVG document as text, without scripts and fonts of its own
+ * @throws `PLAN_INVALID`, `UNKNOWN_ID`, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`, `WRONG_TYPE`,
+ *   `REQUIRED`, `UNKNOWN_FIELD`, `TOO_MANY`, `DUPLICATE_ID`, `NOT_FINITE`
+ * @example
+ * const svg = drawPlan(planJob(job), { system: 'us' });
+ * svg.includes('>1 (A-B) 44&#39; 0&quot;</text>') //=> true
+ */
+export function drawPlan(plan: JobPlan, options: DrawPlanOptions): string {
+  requirePlan(plan);
+  const read = readOptions(options, OPTIONS, checkWidth);
+  const style = drawStyle(read);
+  const scene = planScene(plan);
+  const colours = coloursOf(scene, read.lineColours ?? []);
+  const factor = offsetFactor(scene, penFrom(scene, { top: 0, prefix: '', style }));
+  const title = style.label('plan-title', { site: shownName(plan.name) });
+  return frameDrawing(
+    {
+      kind: 'plan',
+      title,
+      notes: planNotes(scene, factor, style),
+      description: describePlan(scene, style),
+      legend: planLegend(scene, style),
+      draw: (top, prefix) =>
+        drawPicture(scene, { factor, colours, pen: penFrom(scene, { top, prefix, style }) }),
+    },
+    style,
+  );
+}
+
+function coloursOf({ job }: PlanScene, given: readonly LineColour[]): LineColours {
+  const known = new Set((job.utilities ?? []).map(({ id }) => id));
+  given.forEach(({ line }, index) => {
+    if (known.has(line)) return;
+    const message = `the job has no marked line "${shownText(line)}"`;
+    throw fault('UNKNOWN_ID', message, {}, ['lineColours', index, 'line']);
+  });
+  return new Map(given.map(({ line, colour }) => [line, colour]));
+}
+
+/** Clear space round the site, for names and dimensions. */
+const GUTTERS = { wide: [80, 54], narrow: [58, 34] } as const;
+
+const penFrom = (
+  scene: PlanScene,
+  {
+    top,
+    prefix,
+    style,
+  }: { readonly top: number; readonly prefix: string; readonly style: DrawStyle },
+): PlanPen => ({
+  view: planView(placesOfScene(scene), {
+    top,
+    gutter: GUTTERS[style.isNarrow ? 'narrow' : 'wide'],
+    style,
+  }),
+  style,
+  prefix,
+});
+
+function drawPicture(
+  scene: PlanScene,
+  {
+    factor,
+    colours,
+    pen,
+  }: { readonly factor: number; readonly colours: LineColours; readonly pen: PlanPen },
+): Picture {
+  const { style, view } = pen;
+  const { marks, left } = placedMarks(allParts(scene, { factor, colours, pen }), pen);
+  const footer = planFooter(view, style);
+  const beyond = beyondPicture(scene, pen);
+  const unnamed = unnamedStakes(scene);
+  const told = textLines(
+    [
+      ...leftWords(left, style),
+      ...(unnamed === 0 ? [] : [style.label('stakes-unnamed', { count: `${unnamed}` })]),
+      ...oldPavingElsewhere(scene, style),
+      ...(beyond.length === 0 ? [] : [style.label('beyond-picture', { names: beyond.join(', ') })]),
+    ],
+    footer.bottom + 4,
+    style,
+  );
+  const rows = edgeRows(scene, told.bottom + 8, style);
+  return { marks: [...marks, ...footer.marks, ...told.marks, ...rows.marks], bottom: rows.bottom };
+}
+
+/** From what lies below to what lies above. */
+function allParts(
+  scene: PlanScene,
+  {
+    factor,
+    colours,
+    pen,
+  }: { readonly factor: number; readonly colours: LineColours; readonly pen: PlanPen },
+): PlanPart {
+  const bare = (marks: readonly string[]): PlanPart => ({ marks, labels: [], taken: [] });
+  return joined([
+    bare(scene.pavements.flatMap((one) => pavingArea(one, pen))),
+    bare(zoneMarks(scene, pen)),
+    oldPavingPart(scene, pen),
+    ...scene.pavements.map((one) => outlinePart(one, pen)),
+    ...scene.pavements.map((one) => edgePart(one, scene, pen)),
+    linePart(scene, colours, pen),
+    treePart(scene, pen),
+    stakePart(scene, factor, pen),
+    ...scene.pavements.map((one) => fallPart(one, scene, pen)),
+  ]);
+}

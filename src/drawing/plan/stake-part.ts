@@ -1,0 +1,160 @@
+import { fitLine } from '../../geometry/line/fit-line.js';
+import type { StakePlan, StringLinePlan } from '../../job/plan/plan.js';
+import { roundFactor } from '../frame/scale.js';
+import { line, rectangle, type Point } from '../svg/shapes.js';
+import { labelName } from '../surface-rows.js';
+import { clipLine } from './clip.js';
+import { boxRound, type PlanLabel, type PlanPart, type PlanPen, type Segment } from './parts.js';
+import type { PlanScene } from './plan-scene.js';
+import type { Place } from './rings-in-metres.js';
+
+/** The farthest stake is drawn this far off its line, and half as much more. */
+const LEAST_OFF = 9;
+/** Of more stakes only the ends of strings and those out of line are named. */
+const MOST_NAMED = 60;
+const HALF = 4;
+
+/** How much farther off their lines stakes are drawn; 1 where they are drawn as they stand. Internal. */
+export function offsetFactor({ plan }: PlanScene, { view, style }: PlanPen): number {
+  const offsets = plan.stringLines.flatMap((one) => one.stakes.map(({ offset }) => offset.abs()));
+  const shown = offsets.filter((offset) => style.units.depth(offset) !== '0');
+  const most = Math.max(0, ...shown.map((offset) => offset.toNumber('m')));
+  const least = LEAST_OFF / (most * view.pixelsPerMetre);
+  return most === 0 || least <= 1 ? 1 : roundFactor(least, 'up');
+}
+
+interface DrawnStake {
+  readonly stake: StakePlan;
+  /** On the line of its string. */
+  readonly foot: Point;
+  readonly at: Point;
+  readonly isEnd: boolean;
+}
+
+/** Strings with their names, and stakes with their ids and what they are off their lines. Internal. */
+export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanPart {
+  const rows = scene.plan.stringLines.map((one) => ({
+    one,
+    row: drawnRow(one, scene.stakes, { factor, pen }),
+  }));
+  const stakes = onceEach(rows.flatMap(({ row }) => row));
+  const named = namedOf(stakes);
+  return {
+    marks: [
+      ...rows.flatMap(({ row }) => stringMark(row, pen)),
+      ...stakes.flatMap(({ foot, at }) =>
+        Math.hypot(at[0] - foot[0], at[1] - foot[1]) < 2 ? [] : [line('dimension', foot, at)],
+      ),
+      ...stakes.map(({ at, stake }) =>
+        rectangle(stake.inTolerance ? 'stake' : 'stake solid', boxRound(at, HALF)),
+      ),
+    ],
+    labels: [
+      ...named.map((stake) => stakeLabel(stake, pen)),
+      ...rows.flatMap(({ one, row }) => stringLabel(one, row, pen)),
+    ],
+    taken: named.map(({ at }) => boxRound(at, HALF + 1)),
+    lines: rows.flatMap(({ row }) => lineOf(row)),
+  };
+}
+
+const namedOf = <T extends Pick<DrawnStake, 'isEnd' | 'stake'>>(stakes: readonly T[]): T[] =>
+  stakes.filter(({ isEnd, stake }) => stakes.length <= MOST_NAMED || isEnd || !stake.inTolerance);
+
+/** How many stakes stand without their ids. Internal. */
+export function unnamedStakes({ plan }: PlanScene): number {
+  const stakes = plan.stringLines.flatMap((one) =>
+    one.stakes.map((stake, index) => ({
+      stake,
+      isEnd: index === 0 || index === one.stakes.length - 1,
+    })),
+  );
+  const ids = new Set(stakes.map(({ stake }) => stake.id));
+  if (ids.size <= MOST_NAMED) return 0;
+  for (const { stake, isEnd } of stakes) if (isEnd || !stake.inTolerance) ids.delete(stake.id);
+  return ids.size;
+}
+
+function drawnRow(
+  { stakes, reference }: StringLinePlan,
+  places: ReadonlyMap<string, Place>,
+  { factor, pen }: { readonly factor: number; readonly pen: PlanPen },
+): DrawnStake[] {
+  const all = stakes.map(({ id }): Place => places.get(id) ?? [0, 0]);
+  const [x, y] = directionOf(all, reference);
+  return stakes.map((stake, index) => {
+    const [px, py] = all[index] ?? [0, 0];
+    const off = stake.offset.toNumber('m');
+    const moved = (by: number): Point => pen.view.to([px - y * by, py + x * by]);
+    return {
+      stake,
+      foot: moved(-off),
+      at: moved(off * (factor - 1)),
+      isEnd: index === 0 || index === stakes.length - 1,
+    };
+  });
+}
+
+/** Of the line that the stakes were checked against, of length 1, from the first stake to the last. */
+function directionOf(places: readonly Place[], reference: StringLinePlan['reference']): Place {
+  const [first, last] = [places[0] ?? [0, 0], places.at(-1) ?? [1, 0]];
+  const [dx, dy] = [last[0] - first[0], last[1] - first[1]];
+  const long = Math.hypot(dx, dy);
+  if (reference === 'ends') return [dx / long, dy / long];
+  const [x, y] = fitLine(places).direction;
+  return x * dx + y * dy < 0 ? [-x, -y] : [x, y];
+}
+
+/** A stake of several strings is drawn once: where it is off a line, if it is off any. */
+function onceEach(stakes: readonly DrawnStake[]): DrawnStake[] {
+  const byId = new Map<string, DrawnStake>();
+  for (const one of stakes) {
+    const known = byId.get(one.stake.id);
+    const isEnd = one.isEnd || known?.isEnd === true;
+    if (known === undefined || isFarther(one.stake, known.stake)) {
+      byId.set(one.stake.id, { ...one, isEnd });
+    } else byId.set(one.stake.id, { ...known, isEnd });
+  }
+  return [...byId.values()];
+}
+
+const isFarther = (a: StakePlan, b: StakePlan): boolean =>
+  a.offset.abs().greaterThan(b.offset.abs());
+
+const stringMark = (row: readonly DrawnStake[], { view }: PlanPen): string[] =>
+  lineOf(row).flatMap(([from, to]) => {
+    const seen = clipLine(from, to, view.area);
+    return seen === null ? [] : [line('string', ...seen)];
+  });
+
+/** From the foot of the first stake to that of the last. */
+function lineOf(row: readonly DrawnStake[]): Segment[] {
+  const [first, last] = [row[0], row.at(-1)];
+  return first === undefined || last === undefined ? [] : [[first.foot, last.foot]];
+}
+
+function stakeLabel({ stake, at }: DrawnStake, { style }: PlanPen): PlanLabel {
+  const { units, label, small } = style;
+  const id = labelName(stake.id);
+  const off = units.depth(stake.offset.abs());
+  const side = label(stake.offset.isNegative() ? 'side-right' : 'side-left');
+  const values = { stake: id, offset: `${off} ${units.depthUnit}`, side };
+  const text =
+    off === '0' && stake.inTolerance
+      ? id
+      : label(stake.inTolerance ? 'stake-off' : 'stake-out', values);
+  return { text, size: small, style: 'strong', at, clearance: HALF + 3, rings: 7, rank: 2 };
+}
+
+/** The name of a string stands beside the middle of its first stretch. */
+function stringLabel(
+  { id }: StringLinePlan,
+  [first, second]: readonly DrawnStake[],
+  { style }: PlanPen,
+): PlanLabel[] {
+  if (first === undefined || second === undefined) return [];
+  const [a, b] = [first.foot, second.foot];
+  const text = style.label('string-name', { string: labelName(id.toUpperCase()) });
+  const at: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  return [{ text, size: style.small, at, clearance: 5, rank: 4 }];
+}

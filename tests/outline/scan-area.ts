@@ -85,7 +85,7 @@ function crossingLevels(one: ScanEdge, other: ScanEdge): number[] {
   return [1, -1].map((s) => other.a[1] + ((foot + s * Math.sqrt(r ** 2 - off ** 2)) * dy) / size);
 }
 
-const GAUSS = gauss(24);
+const GAUSS = gauss(48);
 
 /** Places and weights of Gauss's rule from -1 to 1. */
 function gauss(n: number): readonly (readonly [number, number])[] {

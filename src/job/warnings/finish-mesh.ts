@@ -119,13 +119,24 @@ function triangulated(levels: readonly SpotHeight[], origin: PlanPoint): Surface
     const { x, y } = placeFrom(origin, level);
     floats.set([x, y, level.z.toNumber('m')], 3 * k);
   });
+  if (isOnOneLine(floats)) return null;
   try {
     return readSurface(floats, 'levels', { x: 0, y: 0 });
   } catch (error) {
-    // levels on one line make no surface
+    // levels that lie on one line but for a rounding make no surface
     if (isSettlineError(error)) return null;
     throw error;
   }
+}
+
+/** Stakes along one string are the usual case: an error for each would take longer than the rest. */
+function isOnOneLine(floats: Float64Array): boolean {
+  const [x0, y0] = [at(floats, 0), at(floats, 1)];
+  const [dx, dy] = [at(floats, 3) - x0, at(floats, 4) - y0];
+  for (let k = 6; k < floats.length; k += 3) {
+    if (dx * (at(floats, k + 1) - y0) !== dy * (at(floats, k) - x0)) return false;
+  }
+  return true;
 }
 
 function facetOf(surface: Surface, [a, b, c]: Corners): Facet | null {

@@ -76,17 +76,20 @@ export async function run() {
 function withStakes(count) {
   const big = structuredClone(job);
   const line = big.stringLines.at(-1);
-  const [first, last] = [line.stakes[0], line.stakes.at(-1)];
-  const others = big.stringLines.slice(0, -1).flatMap(({ stakes }) => stakes).length;
+  const stakeOf = (id) => big.stakes.find((stake) => stake.id === id);
+  const [first, last] = [stakeOf(line.stakes[0]), stakeOf(line.stakes.at(-1))];
+  const others = big.stakes.filter(({ id }) => !line.stakes.includes(id));
   const inches = (stake, axis) => 12 * Number.parseFloat(stake[axis]);
-  const more = count - others;
-  line.stakes = Array.from({ length: more }, (_, k) => {
+  const more = count - others.length;
+  const own = Array.from({ length: more }, (_, k) => {
     const place = (axis) => {
       const [from, to] = [inches(first, axis), inches(last, axis)];
       return `${(from + ((to - from) * k) / (more - 1)).toFixed(3)} in`;
     };
     return { id: `S${k}`, x: place('x'), y: place('y'), finish: first.finish };
   });
+  big.stakes = [...others, ...own];
+  line.stakes = own.map(({ id }) => id);
   return big;
 }
 

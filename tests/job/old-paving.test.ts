@@ -110,12 +110,17 @@ describe('old paving that lies on old paving', () => {
   });
 
   test('together thicker than the dig: filled under both alone', () => {
-    const { earth } = driveOf([
+    const old = [
       { ...asphalt, thickness: '300 mm' },
       { ...concrete, thickness: '250 mm' },
-    ]);
+    ];
+    const { earth, dig } = driveOf(old);
     // under both 0.15 m is missing on 7.5 m2
     expect(m3(earth.fill.volume)).toBe('1.125');
+    // on average soil is left to dig, so that nothing but the fill shows the low ground
+    expect(dig.soil.isNegative()).toBe(false);
+    const low = withOld(old).warnings.filter(({ code }) => code === 'FILL_UNDER_OLD_PAVING');
+    expect(low.map(({ values }) => String(values['fill']))).toEqual(['1.125 m3']);
     // 55 - 13.75 m2 bare, 0.4 m; 13.75 - 7.5 m2 under concrete, 0.15 m
     expect(m3(earth.cut.volume)).toBe('17.4375');
   });

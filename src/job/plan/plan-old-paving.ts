@@ -88,13 +88,18 @@ export function planOldPaving(
     );
     return [{ removed, material }];
   });
-  const plans = found.map(
-    ({ removed: { inPlace, loose, mass, layers }, material }): OldPavingPlan => {
-      const [layer] = layers;
-      if (layer === undefined) throw new Error('old paving has a layer');
-      const { area, thickness, inPlaceDensity } = layer;
-      return { material, thickness, density: inPlaceDensity, area, inPlace, loose, mass };
-    },
+  const plans = found.flatMap(({ removed: { layers }, material }) =>
+    layers.map(
+      ({ thickness, inPlaceDensity: density, area, inPlace, loose, mass }): OldPavingPlan => ({
+        material,
+        thickness,
+        density,
+        area,
+        inPlace,
+        loose,
+        mass,
+      }),
+    ),
   );
   return {
     plans,

@@ -87,6 +87,7 @@ export type WarningCode =
   | 'FALL_TOO_SMALL'
   | 'FILL_NEEDED'
   | 'OLD_PAVING_DEEPER_THAN_DIG'
+  | 'FILL_UNDER_OLD_PAVING'
   | 'STAKE_IN_DIG'
   | 'DIG_CLOSES_UP'
   | 'DIG_RUNS_OUT'

@@ -32,6 +32,8 @@ export const WARNING_WORDS: Readonly<Record<WarningCode, (said: Said) => string>
     `${subject}: ground is ${say('fill')} below subgrade. Do not dig here. Fill in compacted lifts.`,
   OLD_PAVING_DEEPER_THAN_DIG: ({ subject, say }) =>
     `${subject}: with the old paving out, the ground is ${say('fill')} below subgrade. Fill with compacted base, not with soil.`,
+  FILL_UNDER_OLD_PAVING: ({ subject, say }) =>
+    `${subject}: with the old paving out, part of the ground is below subgrade: ${say('fill')} of fill. Fill in compacted lifts of stone, not with soil.`,
   STAKE_IN_DIG: ({ subject, say }) =>
     `${subject} is inside the dig of ${say('pavement')} and will be dug out. Reset it outside the dig line.`,
   STAKE_UNUSED: ({ subject }) =>

@@ -17,10 +17,22 @@ export function digWarnings(job: ReadJob, plan: PavementPlan): PlanWarning[] {
     found.push(warning('DIG_RUNS_OUT', name, { edge: corner }));
   }
   if (dig.basis === 'spot-heights' || dig.basis === 'stake-levels') {
-    return [...found, ...earthWarnings(plan)];
+    return [...found, ...earthWarnings(plan), ...strippedWarnings(plan)];
   }
   if (job.existingLevels !== undefined) found.push(warning('NO_FINISHED_SURFACE', name));
-  return [...found, ...depthWarnings(plan)];
+  const depths = depthWarnings(plan);
+  return [...found, ...(depths.length > 0 ? depths : strippedWarnings(plan))];
+}
+
+/** Less fill than this is the rounding of sums [m3]. */
+const NO_FILL = 1e-6;
+
+/** Ground that lies low only once old paving is out: no level on the site shows it. */
+function strippedWarnings({ name, earth, oldPaving }: PavementPlan): PlanWarning[] {
+  const fill = earth.fill.volume;
+  const isShown = earth.deepestFill !== null && earth.deepestFill.depth.compare(NOISE) >= 0;
+  if (oldPaving.length === 0 || isShown || fill.toNumber('m3') <= NO_FILL) return [];
+  return [warning('FILL_UNDER_OLD_PAVING', name, { fill })];
 }
 
 function depthWarnings({ name, dig }: PavementPlan): PlanWarning[] {

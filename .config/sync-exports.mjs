@@ -42,7 +42,7 @@ function namesOf(index) {
   });
 }
 
-const BESIDE = `export type { Step, StepInput, StepValue, Worked } from './working.js';
+const BESIDE = `export type { FormulaStep, ProcedureStep, Step, StepFields, StepInput, StepItem, StepValue, Worked } from './working.js';
 `;
 
 /** The root exports everything; a name that two folders pass on from one file is listed once. */

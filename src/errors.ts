@@ -89,6 +89,7 @@ export const ERROR_CODES = {
 
   // whole jobs
   NOT_FOUR_CORNERS: 'four corners that do not form a rectangle, or are not in order',
+  FORMULA_INVALID: 'a formula that the grammar of the working does not know',
   JOB_INVALID: 'a job with one or more faults; each is in `issues`',
   PLAN_INVALID: 'not a plan, or a saved plan that cannot be read back',
   PLAN_ALTERED: 'a saved plan with a figure that differs from its job',

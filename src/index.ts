@@ -1,5 +1,14 @@
 // Written by .config/sync-exports.mjs from the index of every folder. Do not edit.
-export type { Step, StepInput, StepValue, Worked } from './working.js';
+export type {
+  FormulaStep,
+  ProcedureStep,
+  Step,
+  StepFields,
+  StepInput,
+  StepItem,
+  StepValue,
+  Worked,
+} from './working.js';
 export {
   buildUp,
   type BuildUp,
@@ -133,6 +142,22 @@ export {
   type FieldPath,
   type Issue,
 } from './errors/index.js';
+export {
+  readFormula,
+  formulaTeX,
+  FORMULA_FUNCTIONS,
+  type BinaryNode,
+  type BinarySign,
+  type CallNode,
+  type ChoiceNode,
+  type Formula,
+  type FormulaFunction,
+  type FormulaNode,
+  type NameNode,
+  type NumberNode,
+  type UnaryNode,
+  type WordsNode,
+} from './formulas/index.js';
 export {
   type BulkPoints,
   type ResidualOptions,

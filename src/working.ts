@@ -2,24 +2,56 @@ import type { SourceId } from './sources/catalogue.js';
 import { isDecimal, type Decimal } from './units/decimal.js';
 import { isQuantity, type AnyQuantity } from './units/quantity.js';
 
-/** A value in the working: a quantity, a plain number, or words. */
-export type StepValue = AnyQuantity | number | string;
+/** One value in the working: a quantity, a plain number, or words. */
+export type StepItem = AnyQuantity | number | string;
+
+/** A value in the working, or a list of values that a formula takes one after another. */
+export type StepValue = StepItem | readonly StepItem[];
 
 /** An input of a formula, with its symbol. */
 export interface StepInput {
+  /** The symbol, as it stands in the formula. */
   readonly symbol: string;
+  /** The quantity in words. */
   readonly name: string;
+  /** The value put in. */
   readonly value: StepValue;
+  /** The value as text, all digits of it, in the unit that it was written in. */
+  readonly text: string;
 }
 
-/** One step of the working: title, formula, inputs, result and source. */
-export interface Step {
+/** The fields of every step of working. */
+export interface StepFields {
+  /** The quantity worked out, in words. */
   readonly title: string;
-  readonly formula: string;
+  /** The inputs. */
   readonly given: readonly StepInput[];
+  /** The result. */
   readonly result: StepInput;
+  /** Where the formula or the rule is printed. */
   readonly source: SourceId;
 }
+
+/** A step that a pocket calculator can follow: the formula gives the result from the inputs. */
+export interface FormulaStep extends StepFields {
+  /** Kind of step. */
+  readonly kind: 'formula';
+  /** The formula, such as `E = D + a`, in the grammar of `docs/reference/formulas.md`. */
+  readonly formula: string;
+}
+
+/** A step that is no formula: a function does it, such as moving out the edges of an outline. */
+export interface ProcedureStep extends StepFields {
+  /** Kind of step. */
+  readonly kind: 'procedure';
+  /** Name of the public function that does the step. */
+  readonly procedure: string;
+  /** The step in words: what the function does with the inputs, and what it returns. */
+  readonly method: string;
+}
+
+/** One step of the working. */
+export type Step = FormulaStep | ProcedureStep;
 
 /** A result that carries its working. */
 export interface Worked {
@@ -27,12 +59,33 @@ export interface Worked {
   readonly working: readonly Step[];
 }
 
-/** Short form of a step input; a decimal becomes a number, which can be cloned. */
-export const given = (symbol: string, name: string, value: StepValue | Decimal): StepInput => ({
-  symbol,
-  name,
-  value: isDecimal(value) ? value.toNumber() : value,
+/** A step that a formula gives. Internal. */
+export const formulaStep = (fields: Omit<FormulaStep, 'kind'>): FormulaStep => ({
+  kind: 'formula',
+  ...fields,
 });
+
+/** A step that a function does. Internal. */
+export const procedureStep = (fields: Omit<ProcedureStep, 'kind'>): ProcedureStep => ({
+  kind: 'procedure',
+  ...fields,
+});
+
+/** An input of a step; a decimal becomes a number, which can be cloned. Internal. */
+export const given = (
+  symbol: string,
+  name: string,
+  value: StepValue | Decimal | readonly (StepItem | Decimal)[],
+): StepInput => {
+  const plain = Array.isArray(value) ? value.map(plainItem) : plainItem(value as StepItem);
+  return { symbol, name, value: plain, text: textOf(plain) };
+};
+
+const plainItem = (item: StepItem | Decimal): StepItem =>
+  isDecimal(item) ? item.toNumber() : item;
+
+const textOf = (value: StepValue): string =>
+  Array.isArray(value) ? value.map(String).join(', ') : String(value);
 
 /**
  * Deep-freezes a result and adds `working`, a non-enumerable getter that builds the steps on first

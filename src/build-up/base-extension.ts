@@ -7,7 +7,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { max } from '../units/aggregate.js';
 import type { Length } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** The base whose extension is worked out. */
 export interface BaseExtensionOptions {
@@ -51,12 +51,12 @@ export function baseExtension(options: BaseExtensionOptions): BaseExtension {
   const sources: readonly SourceId[] = ['edge-restraints', 'paver-tolerances'];
   const cautions = cautionsFor('utilities', 'trees');
   return withWorking({ extension, governedBy, sources, cautions } as const, () => [
-    {
+    formulaStep({
       title: 'Base extended past the edge restraint',
       formula: 'x = max(t, x0)',
       given: [given('t', 'base thickness', base), given('x0', 'minimum extension', LEAST)],
       result: given('x', 'extension', extension),
       source: governedBy === 'base-thickness' ? 'edge-restraints' : 'paver-tolerances',
-    },
+    }),
   ]);
 }

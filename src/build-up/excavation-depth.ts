@@ -5,7 +5,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import type { BuildUp } from './build-up.js';
 import { builtUp } from './built-up.js';
 
@@ -77,22 +77,24 @@ export const digDepth = ({ total }: BuildUp, above: Length): Length => total.plu
 export const soilUnder = (stripped: Length, dig: Length): Length => dig.minus(stripped);
 
 /** The working of {@link digDepth}. Internal. */
-export const digStep = (buildUp: BuildUp, above: Length): Step => ({
-  title: 'Depth of dig below the existing surface',
-  formula: 'E = D + a',
-  given: [
-    given('D', 'total build-up', buildUp.total),
-    given('a', 'existing surface above finished grade', above),
-  ],
-  result: given('E', 'depth of dig', digDepth(buildUp, above)),
-  source: 'derived',
-});
+export const digStep = (buildUp: BuildUp, above: Length): Step =>
+  formulaStep({
+    title: 'Depth of dig below the existing surface',
+    formula: 'E = D + a',
+    given: [
+      given('D', 'total build-up', buildUp.total),
+      given('a', 'existing surface above finished grade', above),
+    ],
+    result: given('E', 'depth of dig', digDepth(buildUp, above)),
+    source: 'derived',
+  });
 
 /** The working of {@link soilUnder}. Internal. */
-export const soilStep = (stripped: Length, dig: Length): Step => ({
-  title: 'Soil left once the old surface is stripped',
-  formula: 'S = E - o',
-  given: [given('E', 'depth of dig', dig), given('o', 'old surface', stripped)],
-  result: given('S', 'soil to dig', soilUnder(stripped, dig)),
-  source: 'derived',
-});
+export const soilStep = (stripped: Length, dig: Length): Step =>
+  formulaStep({
+    title: 'Soil left once the old surface is stripped',
+    formula: 'S = E - o',
+    given: [given('E', 'depth of dig', dig), given('o', 'old surface', stripped)],
+    result: given('S', 'soil to dig', soilUnder(stripped, dig)),
+    source: 'derived',
+  });

@@ -6,7 +6,7 @@ import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** A layer to split into lifts. */
 export interface LiftsOptions {
@@ -70,14 +70,14 @@ function splitIntoLifts(
   const loose = compacted.dividedBy(ratio);
   const tops = Array.from({ length: count }, (_, index) => compacted.times(index + 1));
   return withWorking({ count, compacted, loose, tops }, () => [
-    {
+    formulaStep({
       title: 'Number of lifts',
       formula: 'n = ceil(T / L)',
       given: [given('T', 'thickness', thickness), given('L', 'thickest lift', maxLift)],
       result: given('n', 'lifts', count),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Lift thickness as spread',
       formula: 's = T / n / r',
       given: [
@@ -87,6 +87,6 @@ function splitIntoLifts(
       ],
       result: given('s', 'loose lift', loose),
       source: 'derived',
-    },
+    }),
   ]);
 }

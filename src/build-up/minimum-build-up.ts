@@ -16,7 +16,7 @@ import {
 import { sum } from '../units/aggregate.js';
 import { length } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** Use of a pavement and the soil below it. */
 export interface MinimumBuildUpOptions {
@@ -133,12 +133,12 @@ function showWorking(
     given(`a${index + 1}`, `added for ${REASON_TEXT[adjustment.reason]}`, adjustment.added),
   );
   return [
-    {
+    formulaStep({
       title: 'Minimum base',
       formula: ['b = p', ...added.map(({ symbol }) => symbol)].join(' + '),
       given: [given('p', 'published minimum', published), ...added],
       result: given('b', 'base', base),
       source: adjustments.length > 0 ? 'common-practice' : 'paver-tolerances',
-    },
+    }),
   ];
 }

@@ -6,7 +6,7 @@ import type { OverLength } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, type Step } from '../working.js';
+import { formulaStep, given, type Step } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -160,7 +160,7 @@ function bondStep(
 ): Step[] {
   if (between === null) return [];
   return [
-    {
+    formulaStep({
       title: `Bond line at ${id}, from the string`,
       formula: 'd = y - (y1 + (y2 - y1)(s - s1)/(s2 - s1))',
       given: [
@@ -171,6 +171,6 @@ function bondStep(
       ],
       result: given('d', 'distance, + left', value),
       source,
-    },
+    }),
   ];
 }

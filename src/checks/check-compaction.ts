@@ -14,7 +14,7 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
-import { given } from '../working.js';
+import { formulaStep, given } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -174,7 +174,7 @@ export function checkCompaction(options: CheckCompactionOptions): CompactionChec
         title: `${step.title} at ${spot.id}`,
       })),
     ),
-    {
+    formulaStep({
       title: 'Minimum dry density',
       formula: 'd0 = R0 D / 100',
       given: [
@@ -183,7 +183,7 @@ export function checkCompaction(options: CheckCompactionOptions): CompactionChec
       ],
       result: given('d0', 'minimum dry density', limits.minimum),
       source: sourceOf(tolerance),
-    },
+    }),
   ]);
 }
 

@@ -8,7 +8,7 @@ import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios, wholeRatio, type Ratio } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, type Step } from '../working.js';
+import { formulaStep, given, type Step } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -158,26 +158,26 @@ const uncertaintyOf = (ofHeight: Length, run: Length): Slope =>
 function fallSteps(reading: CheckedFall, ofHeight: Length, source: Step['source']): Step[] {
   const { id, fall, run, value, uncertainty, margin } = reading;
   return [
-    {
+    formulaStep({
       title: `Slope at ${id}`,
       formula: 'i = d / L',
       given: [given('d', 'fall', fall), given('L', 'run', run)],
       result: given('i', 'slope', value),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: `Uncertainty of the slope at ${id}, about 95%`,
       formula: 'u = 2 sqrt(2) s / L',
       given: [given('s', 'standard uncertainty of a height', ofHeight), given('L', 'run', run)],
       result: given('u', 'uncertainty', uncertainty),
       source: 'common-practice',
-    },
-    {
+    }),
+    formulaStep({
       title: `Slope at ${id} against its limits`,
       formula: 'm = min(i - i0, i1 - i)',
       given: [given('i', 'slope', value)],
       result: given('m', 'margin', margin),
       source,
-    },
+    }),
   ];
 }

@@ -9,7 +9,7 @@ import type { Length } from '../units/quantity.js';
 import { divideRatios, ratioToNumber, wholeRatio } from '../units/ratio.js';
 import { NO_LENGTH } from '../units/zero.js';
 import type { Verdict } from '../verdict.js';
-import { given } from '../working.js';
+import { formulaStep, given } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -131,7 +131,7 @@ export function checkJointWidth(options: CheckJointWidthOptions): JointWidthChec
     }),
   } as const;
   return layerCheck(parts, () => [
-    {
+    formulaStep({
       title: 'Share of joints within the limits',
       formula: 'p = n / N',
       given: [
@@ -143,7 +143,7 @@ export function checkJointWidth(options: CheckJointWidthOptions): JointWidthChec
       ],
       result: given('p', 'share', parts.share),
       source: sourceOf(origin),
-    },
+    }),
   ]);
 }
 

@@ -6,7 +6,7 @@ import type { OverAndUnder } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given } from '../working.js';
+import { formulaStep, given } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -118,18 +118,20 @@ export function checkLevels(options: CheckLevelsOptions): LevelCheck {
   });
   const check = { check: 'level', subject: layer, limits, origin: band, readings } as const;
   return layerCheck(check, () =>
-    readings.map(({ id, plan, measured, value }) => ({
-      title: `Level of the ${layer} at ${id} against the plan`,
-      formula: 'd = z - z0',
-      given: [
-        given('z', 'measured level', measured),
-        given('z0', 'level of the plan', plan),
-        given('over', 'allowed above', band.over),
-        given('under', 'allowed below', band.under),
-      ],
-      result: given('d', 'difference, + high', value),
-      source: sourceOf(band),
-    })),
+    readings.map(({ id, plan, measured, value }) =>
+      formulaStep({
+        title: `Level of the ${layer} at ${id} against the plan`,
+        formula: 'd = z - z0',
+        given: [
+          given('z', 'measured level', measured),
+          given('z0', 'level of the plan', plan),
+          given('over', 'allowed above', band.over),
+          given('under', 'allowed below', band.under),
+        ],
+        result: given('d', 'difference, + high', value),
+        source: sourceOf(band),
+      }),
+    ),
   );
 }
 

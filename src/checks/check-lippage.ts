@@ -6,7 +6,7 @@ import type { MinimumAndMaximum, ToleranceSet } from '../sources/tolerance-sets.
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given } from '../working.js';
+import { formulaStep, given } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -120,17 +120,19 @@ export function checkLippage(options: CheckLippageOptions): LippageCheck {
     cautions: cautionsFor('access'),
   } as const;
   return layerCheck(parts, () =>
-    readings.map(({ id, value, margin }) => ({
-      title: `Lippage at ${id}`,
-      formula: 'm = min(a - a0, a1 - a)',
-      given: [
-        given('a', 'lip', value),
-        ...(minimum === null ? [] : [given('a0', 'minimum', minimum)]),
-        ...(maximum === null ? [] : [given('a1', 'maximum', maximum)]),
-      ],
-      result: given('m', 'margin', margin),
-      source: sourceOf(origin),
-    })),
+    readings.map(({ id, value, margin }) =>
+      formulaStep({
+        title: `Lippage at ${id}`,
+        formula: 'm = min(a - a0, a1 - a)',
+        given: [
+          given('a', 'lip', value),
+          ...(minimum === null ? [] : [given('a0', 'minimum', minimum)]),
+          ...(maximum === null ? [] : [given('a1', 'maximum', maximum)]),
+        ],
+        result: given('m', 'margin', margin),
+        source: sourceOf(origin),
+      }),
+    ),
   );
 }
 

@@ -14,7 +14,7 @@ import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { worstVerdict } from '../verdict.js';
-import { given, type Step } from '../working.js';
+import { formulaStep, given, type Step } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -242,7 +242,7 @@ function thicknessStep(
   { id, value }: CheckedReading,
   { layer, design, band }: { layer: string; design: Length; band: Band & ToleranceOrigin },
 ): Step {
-  return {
+  return formulaStep({
     title: `Thickness of the ${layer}, ${id}`,
     formula: 'd = t - t0',
     given: [
@@ -253,5 +253,5 @@ function thicknessStep(
     ],
     result: given('d', 'difference', value.minus(design)),
     source: sourceOf(band),
-  };
+  });
 }

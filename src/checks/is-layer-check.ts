@@ -39,15 +39,20 @@ const listOf =
 
 const isSource: Test = (value) => typeof value === 'string' && Object.hasOwn(SOURCES, value);
 const isVerdict = oneOf('pass', 'unclear', 'fail');
-const isStepValue: Test = (value) => isText(value) || isNumber(value) || isQuantity(value);
+const isStepItem: Test = (value) => isText(value) || isNumber(value) || isQuantity(value);
+const isStepValue: Test = (value) => isStepItem(value) || listOf(isStepItem)(value);
 const isStepInput = hasAll({ symbol: isText, name: isText, value: isStepValue });
-const isStep = hasAll({
+const isFormula = hasAll({ kind: oneOf('formula'), formula: isText });
+const isProcedure = hasAll({ kind: oneOf('procedure'), procedure: isText, method: isText });
+const isStepKind: Test = (value) => isFormula(value) || isProcedure(value);
+const hasStepFields = hasAll({
   title: isText,
-  formula: isText,
   given: listOf(isStepInput),
   result: isStepInput,
   source: isSource,
 });
+
+const isStep: Test = (value) => isStepKind(value) && hasStepFields(value);
 
 /** Fields of every check that a report uses. */
 const COMMON = {

@@ -96,8 +96,10 @@ export interface ReportedValue {
 export interface ReportedStep {
   /** Title of the step. */
   readonly title: string;
-  /** The formula. */
-  readonly formula: string;
+  /** The formula; null for a step that a function does. */
+  readonly formula: string | null;
+  /** The step in words; null for a formula. */
+  readonly method: string | null;
   /** Inputs. */
   readonly given: readonly ReportedValue[];
   /** Result. */
@@ -223,21 +225,19 @@ function reportReading({ reading, measured }: ReadingText, system: ReportSystem)
 
 const sourceOf = (id: SourceId): ReportedSource => ({ id, ...SOURCES[id] });
 
-function reportStep(
-  { title, formula, given, result, source }: Step,
-  system: ReportSystem,
-): ReportedStep {
+function reportStep(step: Step, system: ReportSystem): ReportedStep {
   const shown = ({ symbol, name, value }: Step['result']): ReportedValue => ({
     symbol,
     name,
     value: workingText(value, system),
   });
   return {
-    title,
-    formula,
-    given: given.map(shown),
-    result: shown(result),
-    source: sourceOf(source),
+    title: step.title,
+    formula: step.kind === 'formula' ? step.formula : null,
+    method: step.kind === 'procedure' ? step.method : null,
+    given: step.given.map(shown),
+    result: shown(step.result),
+    source: sourceOf(step.source),
   };
 }
 

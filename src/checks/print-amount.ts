@@ -10,7 +10,7 @@ import {
   type Slope,
 } from '../units/quantity.js';
 import { roundTo } from '../units/rounding.js';
-import type { StepValue } from '../working.js';
+import type { StepItem, StepValue } from '../working.js';
 
 /** How a report is written: feet and inches, or metres and millimetres. */
 export type ReportSystem = UnitSystem;
@@ -94,7 +94,12 @@ export const densityText = (value: Density, system: ReportSystem): string =>
   formatQuantity(value, { as: system === 'us' ? 'lb/ft3' : 'kg/m3', places: 1 });
 
 /** A value of the working. Internal. */
-export function workingText(value: StepValue, system: ReportSystem): string {
+export const workingText = (value: StepValue, system: ReportSystem): string =>
+  isList(value) ? value.map((item) => itemText(item, system)).join(', ') : itemText(value, system);
+
+const isList = (value: StepValue): value is readonly StepItem[] => Array.isArray(value);
+
+function itemText(value: StepItem, system: ReportSystem): string {
   if (isQuantity(value)) return quantityText(value, system);
   return typeof value === 'number' ? String(Number(value.toPrecision(8))) : value;
 }

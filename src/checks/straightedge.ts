@@ -2,7 +2,7 @@ import { fault } from '../errors.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { ZERO_RATIO } from '../units/ratio.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, type Worked } from '../working.js';
 import { edgeGaps, edgeReach, edgeRests, greatestGap, type EdgeGap } from './edge-gaps.js';
 import type { LineReading } from './line-readings.js';
 
@@ -90,7 +90,7 @@ const NO_READING = { station: NO_LENGTH, value: NO_LENGTH };
 /** The working of the largest gap. Internal. */
 export function gapStep(edge: Omit<Straightedge, 'working'>, edgeLength: Length): Step {
   const [left, right] = edge.contacts;
-  return {
+  return formulaStep({
     title: 'Largest gap below the straightedge',
     formula: 'g = z1 + (z2 - z1)(s - s1)/(s2 - s1) - z',
     given: [
@@ -103,5 +103,5 @@ export function gapStep(edge: Omit<Straightedge, 'working'>, edgeLength: Length)
     ],
     result: given('g', 'largest gap', edge.greatestGap),
     source: 'derived',
-  };
+  });
 }

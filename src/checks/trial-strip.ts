@@ -18,7 +18,7 @@ import {
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { oneForm, type Form } from './one-form.js';
 
 /**
@@ -196,7 +196,7 @@ function uncertaintyOf(spots: readonly Spot[], ratio: Ratio, loose: Length): Rat
 
 function trialSteps(strip: Omit<TrialStrip, 'working'>, wanted: Length | null): Step[] {
   const { loose, compacted, compactedPerLoose, spread } = strip;
-  const ratio: Step = {
+  const ratio: Step = formulaStep({
     title: 'Compaction ratio of the trial strip',
     formula: 'r = C / l',
     given: [
@@ -205,11 +205,11 @@ function trialSteps(strip: Omit<TrialStrip, 'working'>, wanted: Length | null): 
     ],
     result: given('r', 'compacted per loose', compactedPerLoose),
     source: 'derived',
-  };
+  });
   if (wanted === null || spread === null) return [ratio];
   return [
     ratio,
-    {
+    formulaStep({
       title: 'Loose thickness to spread',
       formula: 's = T / r',
       given: [
@@ -218,6 +218,6 @@ function trialSteps(strip: Omit<TrialStrip, 'working'>, wanted: Length | null): 
       ],
       result: given('s', 'loose thickness', spread),
       source: 'derived',
-    },
+    }),
   ];
 }

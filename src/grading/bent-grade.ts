@@ -24,7 +24,7 @@ import {
 } from '../units/ratio.js';
 import { between, isZero, type PlanPoint } from '../units/vector.js';
 import { NO_LENGTH, NO_SLOPE } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   absolute,
   bentLine,
@@ -295,18 +295,20 @@ function reachOf({ apexes }: BentLine, side: 1 | -1): Length | null {
 }
 
 function stepsOf({ legs }: BentLine, bends: readonly GradeBend[], width: Ratio | null): Step[] {
-  const alongLine = legs.map(({ rise, length }, k): Step => ({
-    title: `Grade of leg ${k}`,
-    formula: 'g = (z2 - z1) / L',
-    given: [given('dz', 'rise', rise), given('L', 'length', fromSI('length', length))],
-    result: given('g', 'grade (+ rising)', gradeOver(rise, length)),
-    source: 'derived',
-  }));
+  const alongLine = legs.map(({ rise, length }, k): Step =>
+    formulaStep({
+      title: `Grade of leg ${k}`,
+      formula: 'g = (z2 - z1) / L',
+      given: [given('dz', 'rise', rise), given('L', 'length', fromSI('length', length))],
+      result: given('g', 'grade (+ rising)', gradeOver(rise, length)),
+      source: 'derived',
+    }),
+  );
   const steps = bends.flatMap(({ level, turn, step }): Step[] => {
     const [before, after] = [legs[level - 1], legs[level]];
     if (step === null || width === null || before === undefined || after === undefined) return [];
     return [
-      {
+      formulaStep({
         title: `Step that the mitre takes up at level ${level}`,
         formula: 'e = |g1 + g2| tan(turn / 2) w',
         given: [
@@ -317,7 +319,7 @@ function stepsOf({ legs }: BentLine, bends: readonly GradeBend[], width: Ratio |
         ],
         result: given('e', 'step', step),
         source: 'derived',
-      },
+      }),
     ];
   });
   return [...alongLine, ...steps];

@@ -1,6 +1,6 @@
 import type { Length, Slope } from '../units/quantity.js';
 import { verdictOf, type Verdict } from '../verdict.js';
-import { given, type Step } from '../working.js';
+import { formulaStep, given, type Step } from '../working.js';
 
 /** Clearance of a part of a vehicle over a break. */
 export interface BreakClearance {
@@ -45,7 +45,7 @@ export function clearanceStep(
   { part, reach }: BreakClearance,
 ): Step {
   const isCrest = part === 'underside';
-  return {
+  return formulaStep({
     title: isCrest ? 'Ground between the axles' : 'Ground under the overhang',
     formula: isCrest ? 'h = W |A| / 4' : 'h = O |A|',
     given: [
@@ -54,5 +54,5 @@ export function clearanceStep(
     ],
     result: given('h', 'reach of the ground', reach),
     source: 'derived',
-  };
+  });
 }

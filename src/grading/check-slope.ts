@@ -8,7 +8,7 @@ import type { SlopeInput } from '../units/construct.js';
 import type { Slope } from '../units/quantity.js';
 import { NO_SLOPE } from '../units/zero.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { slopeNote } from './slope-note.js';
 import {
   limitsGiven,
@@ -135,7 +135,7 @@ function marginStep(
   uncertainty: Slope,
 ): Step {
   const isMinimum = limit === 'minimum';
-  return {
+  return formulaStep({
     title: isMinimum ? 'Fall against the minimum' : 'Slope against the maximum',
     formula: isMinimum ? 'm = g - g0' : 'm = g0 - |g|',
     given: [
@@ -145,5 +145,5 @@ function marginStep(
     ],
     result: given('m', 'margin', margin),
     source: source === 'caller' ? 'derived' : source,
-  };
+  });
 }

@@ -7,7 +7,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { LEVEL_CHANGE_LIMITS } from '../sources/slope-limits.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** A small change of level, such as a threshold. */
 export interface LevelChangeOptions {
@@ -56,13 +56,13 @@ export function levelChange(options: LevelChangeOptions): LevelChange {
     bevelRun === null
       ? []
       : [
-          {
+          formulaStep({
             title: 'Minimum run of the bevel',
             formula: 'b = h / g',
             given: [given('h', 'change of level', rise), given('g', 'steepest bevel', BEVEL)],
             result: given('b', 'run', bevelRun),
             source: 'ada-level-change',
-          },
+          }),
         ],
   );
 }

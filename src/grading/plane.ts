@@ -10,7 +10,7 @@ import {
 import { squareRoot } from '../units/root.js';
 import { between, plus, pointFrom, type Vector } from '../units/vector.js';
 import { readOptions } from '../input/shape.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { convexHull, isInHull } from './convex-hull.js';
 import { fallOf, type Fall } from './fall-of.js';
 import type { LocalPoint, PlaneFit } from './plane-fit.js';
@@ -126,19 +126,19 @@ function planeSteps(
     given('gy', 'grade along y (+ rising)', gradeY),
   ];
   return [
-    {
+    formulaStep({
       title: count === 3 ? 'Plane through three points' : 'Least-squares plane',
       formula: 'z = z0 + gx x + gy y',
       given: [given('n', 'points', count), ...grades],
       result: given('rms', 'root mean square of the residuals', rms),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Steepest slope of the plane',
       formula: 'g = sqrt(gx^2 + gy^2)',
       given: grades,
       result: given('g', 'steepest slope', slope),
       source: 'derived',
-    },
+    }),
   ];
 }

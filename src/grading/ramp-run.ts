@@ -5,7 +5,7 @@ import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { countParts } from './count-parts.js';
 import { slopeBetween } from './slope-between.js';
 
@@ -104,14 +104,14 @@ export function rampRun(options: RampRunOptions): RampRun {
     cautions: cautionsFor('access', 'drainage'),
   };
   return withWorking(ramp, () => [
-    {
+    formulaStep({
       title: 'Sloped length',
       formula: 'R = h / g',
       given: [given('h', 'rise', rise), given('g', 'maximum slope', maximumSlope)],
       result: given('R', 'run', run),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Length with landings',
       formula: 'T = R + (n - 1) l',
       given: [
@@ -121,7 +121,7 @@ export function rampRun(options: RampRunOptions): RampRun {
       ],
       result: given('T', 'total', total),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

@@ -7,7 +7,7 @@ import { max } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { edgePath, type EdgePath } from './edge-path.js';
 import { levelAt, type GradeLine } from './grade-line.js';
 import { checkClosed, edgePoints, openEnd, type PlanPointInput } from './read-points.js';
@@ -125,7 +125,7 @@ export function requiredStakes(options: RequiredStakesOptions): RequiredStakes {
   const stakes = spaced.map((stake) => described(stake, edge, line));
   const longestGap = max(spaced.map(({ toNext }) => toNext ?? NO_LENGTH));
   return withWorking({ stakes, count: stakes.length, longestGap }, () => [
-    {
+    formulaStep({
       title: 'Stakes along the edge',
       formula: 'n = sum over gaps of ceil(gap / spacing), and the end',
       given: [
@@ -134,7 +134,7 @@ export function requiredStakes(options: RequiredStakesOptions): RequiredStakes {
       ],
       result: given('n', 'stakes', stakes.length),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

@@ -22,7 +22,7 @@ import {
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { azimuthOf } from './azimuth.js';
 import { edgeCrossings, type LineStake } from './edge-crossings.js';
 import {
@@ -168,7 +168,7 @@ function kindOf(first: PointedPlane, second: PointedPlane, toFirst: Vector): Val
 }
 
 function lineStep(first: Vector, second: Vector, slope: Slope): Step {
-  return {
+  return formulaStep({
     title: 'Fall of the line where two planes meet',
     formula: 'g = |g1 . u|, u square to g1 - g2',
     given: [
@@ -179,5 +179,5 @@ function lineStep(first: Vector, second: Vector, slope: Slope): Step {
     ],
     result: given('g', 'fall of the line', slope),
     source: 'derived',
-  };
+  });
 }

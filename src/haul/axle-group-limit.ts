@@ -15,7 +15,7 @@ import {
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
 import { roundQuotient } from '../units/round-ratio.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** A group of consecutive axles. */
 export interface AxleGroupLimitOptions {
@@ -90,7 +90,7 @@ export function roundedGroup(unrounded: Mass): Mass {
 
 /** The working of a group. Internal. */
 export function groupStep(axles: number, spread: Length, unrounded: Mass, limit: Mass): Step {
-  return {
+  return formulaStep({
     title: `Formula for ${axles} axles`,
     formula: 'W = 500 (L N / (N - 1) + 12 N + 36), to the nearest 500 lb',
     given: [
@@ -100,5 +100,5 @@ export function groupStep(axles: number, spread: Length, unrounded: Mass, limit:
     ],
     result: given('W', 'formula weight', limit),
     source: 'bridge-formula',
-  };
+  });
 }

@@ -5,7 +5,7 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** Loaded radius of each wheel: from the middle of the hub down to the ground. */
 export interface LoadedRadii {
@@ -123,7 +123,7 @@ export function cuttingEdge(options: CuttingEdgeOptions): CuttingEdge {
     note: 'Measure both ends of the edge above a level slab before you cut to grade. A loaded bucket and soft ground change it again.',
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Height of the edge on these tyres',
       formula: 'm = f + (f - r) q / b, before wear',
       given: [
@@ -134,14 +134,14 @@ export function cuttingEdge(options: CuttingEdgeOptions): CuttingEdge {
       ],
       result: given('m', 'middle of the edge, up positive', pitched),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Tilt of the edge',
       formula: 'k = (l - g) / t',
       given: [given('l - g', 'left less right', roll), given('t', 'track', track)],
       result: given('k', 'tilt, up to the left', crossTilt),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

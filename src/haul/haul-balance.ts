@@ -8,7 +8,7 @@ import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Flow, Time } from '../units/quantity.js';
 // what is hauled is loose
 import { inStateField, type StateVolume } from '../volumes/state-volume.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** The times of a truck, and what it carries. */
 export interface HaulBalanceOptions {
@@ -112,7 +112,7 @@ export function haulBalance(options: HaulBalanceOptions): HaulBalance {
     cautions: cautionsFor('loads'),
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Trucks to keep the machine busy',
       formula: 'n = ceil(C / c)',
       given: [
@@ -122,6 +122,6 @@ export function haulBalance(options: HaulBalanceOptions): HaulBalance {
       ],
       result: given('n', 'trucks', needed),
       source: 'haul-notes',
-    },
+    }),
   ]);
 }

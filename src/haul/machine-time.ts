@@ -7,7 +7,7 @@ import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Flow, Time, Volume } from '../units/quantity.js';
 // a machine digs bank soil and carries it loose
 import { inState, inStateField, type StateVolume } from '../volumes/state-volume.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** Soil to dig and the machine that digs it. */
 export interface MachineTimeOptions {
@@ -93,7 +93,7 @@ export function machineTime(options: MachineTimeOptions): MachineTime {
     cautions: cautionsFor('utilities', 'excavation'),
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Loose soil an hour',
       formula: 'Q = q f e / c',
       given: [
@@ -104,8 +104,8 @@ export function machineTime(options: MachineTimeOptions): MachineTime {
       ],
       result: given('Q', 'loose volume an hour', loosePerHour),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Time to dig',
       formula: 'T = B s / Q',
       given: [
@@ -115,6 +115,6 @@ export function machineTime(options: MachineTimeOptions): MachineTime {
       ],
       result: given('T', 'time', time),
       source: 'derived',
-    },
+    }),
   ]);
 }

@@ -12,7 +12,7 @@ import { slopeOfAngle } from '../units/slope-angle.js';
 import { NO_LENGTH } from '../units/zero.js';
 // spoil in a heap is loose
 import { inStateField, type StateVolume } from '../volumes/state-volume.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** Loose spoil to heap beside a dig. */
 export interface SpoilPileOptions {
@@ -98,7 +98,7 @@ export function spoilPile(options: SpoilPileOptions): SpoilPile {
     cautions: cautionsFor('excavation', 'trees', 'utilities'),
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: heap.shape === 'cone' ? 'Height of the cone' : 'Height of the ridge',
       formula: heap.shape === 'cone' ? 'h = (3 V tan(a)^2 / pi)^(1/3)' : 'h = w / 2 tan(a)',
       given: [
@@ -108,7 +108,7 @@ export function spoilPile(options: SpoilPileOptions): SpoilPile {
       ],
       result: given('h', 'height', heap.height),
       source: 'earthmoving-handbook',
-    },
+    }),
   ]);
 }
 

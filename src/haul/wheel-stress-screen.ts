@@ -7,7 +7,7 @@ import type { ForceInput, LengthInput, PressureInput } from '../units/construct.
 import { exactOf, fromSI, type Length, type Pressure } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** A wheel over soft ground. */
 export interface WheelStressScreenOptions {
@@ -95,7 +95,7 @@ export function wheelStressScreen(options: WheelStressScreenOptions): WheelStres
     cautions: cautionsFor('structure'),
   } as const;
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Stress on the subgrade (screen)',
       formula: 's = P / (sqrt(P / p) + z)^2',
       given: [
@@ -105,8 +105,8 @@ export function wheelStressScreen(options: WheelStressScreenOptions): WheelStres
       ],
       result: given('s', 'stress', stress),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Stress that the rule allows on soft ground (screen)',
       formula: 'S = k C',
       given: [
@@ -115,6 +115,6 @@ export function wheelStressScreen(options: WheelStressScreenOptions): WheelStres
       ],
       result: given('S', 'permissible', permissible),
       source: factor.source,
-    },
+    }),
   ]);
 }

@@ -4,7 +4,7 @@ import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { allowedBy, misclosureRule, type MisclosureRule } from './misclosure-rule.js';
 
 /** A rule, and a line of levels. */
@@ -58,12 +58,12 @@ export function allowableMisclosure(options: AllowableMisclosureOptions): Allowa
       ? [given('n', 'set-ups', setUps)]
       : [given('D', 'distance', distance), given('d', 'distance of the rule', rule.per)];
   return withWorking({ allowable }, () => [
-    {
+    formulaStep({
       title: 'Allowable misclosure',
       formula: rule.per === 'set-up' ? 'a = k sqrt(n)' : 'a = k sqrt(D / d)',
       given: [given('k', 'constant of the rule', rule.k), ...counted],
       result: given('a', 'allowable', allowable),
       source: 'misclosure-rules',
-    },
+    }),
   ]);
 }

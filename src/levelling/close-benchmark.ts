@@ -4,7 +4,7 @@ import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { adjustedShots, type DayShot } from './adjusted-shots.js';
 import { checksOf, type BenchmarkCheck } from './benchmark-checks.js';
 import { dayShots, type DayShotInput } from './day-shots.js';
@@ -101,7 +101,7 @@ export function closeBenchmark(options: CloseBenchmarkOptions): ClosedDay {
   const last = read.at(-1);
   return withWorking(day, () => [
     heightStep({ benchmark, back }),
-    {
+    formulaStep({
       title: 'Misclosure at the end',
       formula: 'm = HI - r - z0',
       given: [
@@ -111,7 +111,7 @@ export function closeBenchmark(options: CloseBenchmarkOptions): ClosedDay {
       ],
       result: given('m', 'misclosure', misclosure),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

@@ -16,7 +16,7 @@ import {
 } from '../units/ratio.js';
 import { readNumber, type NumberInput } from '../units/read-number.js';
 import { squareRoot } from '../units/root.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** A sight, and the refraction along it. */
 export interface CurvatureRefractionOptions {
@@ -72,7 +72,7 @@ export function curvatureRefraction(options: CurvatureRefractionOptions): Curvat
   const left = subtractRatios(ONE_RATIO, decimalRatio(share));
   const maximumSight = limit === undefined ? null : sightFor(limit, left);
   return withWorking({ curvature, refraction, error, maximumSight }, () => [
-    {
+    formulaStep({
       title: 'Curvature less refraction',
       formula: 'e = (1 - m) D^2 / d',
       given: [
@@ -82,7 +82,7 @@ export function curvatureRefraction(options: CurvatureRefractionOptions): Curvat
       ],
       result: given('e', 'reading too large by', error),
       source: 'earth-curvature',
-    },
+    }),
   ]);
 }
 

@@ -5,7 +5,7 @@ import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { sight, sightSteps, type InstrumentHeightInput } from './instrument-height.js';
 import { reachOf, type RodReach } from './rod-targets.js';
 
@@ -94,19 +94,19 @@ export function cutFill(options: CutFillOptions): CutFill {
   };
   return withWorking(result, () => [
     ...sightSteps(read.instrumentHeight),
-    {
+    formulaStep({
       title: `Rod reading for the ${surface}`,
       formula: 'g = HI - z',
       given: [given('HI', 'height of instrument', height), given('z', 'elevation', target)],
       result: given('g', 'grade rod', gradeRod),
       source: 'grade-with-a-level',
-    },
-    {
+    }),
+    formulaStep({
       title: `Cut (+) or fill (-) to the ${surface}`,
       formula: 'c = g - r',
       given: [given('g', 'grade rod', gradeRod), given('r', 'reading', reading)],
       result: given('c', 'cut (+) or fill (-)', cut),
       source: 'grade-with-a-level',
-    },
+    }),
   ]);
 }

@@ -9,7 +9,7 @@ import { multiplyRatios, quotientToNumber, ratioToDecimal } from '../units/ratio
 import { readNumber, type NumberInput } from '../units/read-number.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { rootSumOfSquares } from './root-sum-of-squares.js';
 
 /** A random error: its cause and its standard deviation. */
@@ -133,14 +133,14 @@ export function errorBudget(options: ErrorBudgetOptions): ErrorBudget {
     verdict: deviation === undefined ? null : isWithin(deviation.minus(systematic)),
   };
   return withWorking(result, () => [
-    {
+    formulaStep({
       title: 'Random errors together',
       formula: 's = sqrt(sum of squares)',
       given: random.map(({ name, sigma }, k) => given(`s${k + 1}`, name, sigma)),
       result: given('s', 'standard deviation', total),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Tolerance that remains for the work',
       formula: 'L = T - k s - |b|',
       given: [
@@ -151,7 +151,7 @@ export function errorBudget(options: ErrorBudgetOptions): ErrorBudget {
       ],
       result: given('L', 'remaining', remaining),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

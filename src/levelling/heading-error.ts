@@ -7,7 +7,7 @@ import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { decimalRatio } from '../units/ratio.js';
 import { cross, dot, type Vector } from '../units/vector.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** A point on the site, from the instrument. */
 export interface PlaceFromInstrumentInput {
@@ -81,7 +81,7 @@ export function headingError(options: HeadingErrorOptions): HeadingError {
   const gradeY = fromSI('slope', dot(design, { x: turn.y, y: turn.x }));
   const error = x.times(gradeX.minus(gx)).plus(y.times(gradeY.minus(gy)));
   return withWorking({ gradeX, gradeY, error, cautions: cautionsFor('laser') }, () => [
-    {
+    formulaStep({
       title: 'Error of a beam that is off its heading',
       formula: "e = (gx' - gx) x + (gy' - gy) y",
       given: [
@@ -94,6 +94,6 @@ export function headingError(options: HeadingErrorOptions): HeadingError {
       ],
       result: given('e', 'error (+ high)', error),
       source: 'derived',
-    },
+    }),
   ]);
 }

@@ -5,7 +5,7 @@ import { shapeOf, type Field } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, type Step } from '../working.js';
+import { formulaStep, given, type Step } from '../working.js';
 
 /** A set-up of the level: a mark whose elevation is known, and the reading on it. */
 export interface SetUpInput {
@@ -66,12 +66,13 @@ export const sightSteps = (from: Sight): Step[] =>
 export const heightStep = (
   from: SetUp,
   names: { readonly benchmark: string; readonly back: string } = NAMES,
-): Step => ({
-  title: 'Height of instrument',
-  formula: 'HI = BM + BS',
-  given: [given('BM', names.benchmark, from.benchmark), given('BS', names.back, from.back)],
-  result: given('HI', 'height of instrument', heightOf(from)),
-  source: 'grade-with-a-level',
-});
+): Step =>
+  formulaStep({
+    title: 'Height of instrument',
+    formula: 'HI = BM + BS',
+    given: [given('BM', names.benchmark, from.benchmark), given('BS', names.back, from.back)],
+    result: given('HI', 'height of instrument', heightOf(from)),
+    source: 'grade-with-a-level',
+  });
 
 const NAMES = Object.freeze({ benchmark: 'benchmark', back: 'backsight' });

@@ -8,7 +8,7 @@ import { divideRatios } from '../units/ratio.js';
 import { angleOfSlope } from '../units/slope-angle.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { accuracy, beamSlope, type AccuracyInput } from './accuracy.js';
 import { rootSumOfSquares } from './root-sum-of-squares.js';
 
@@ -112,13 +112,13 @@ export function laserReversal(options: LaserReversalOptions): LaserReversal {
   const verdict = worstVerdict(y === null ? [x.verdict] : [x.verdict, y.verdict]);
   const cautions = cautionsFor('laser');
   return withWorking({ x, y, maximumDifference, verdict, cautions }, () => [
-    {
+    formulaStep({
       title: 'Maximum difference of two marks',
       formula: 'd = 2 D a',
       given: [given('D', 'distance', distance), given('a', 'error over distance', slope)],
       result: given('d', 'difference', maximumDifference),
       source: 'laser-reversal',
-    },
+    }),
     axisStep('x', read.x, x),
     ...(read.y === undefined || y === null ? [] : [axisStep('y', read.y, y)]),
   ]);
@@ -142,10 +142,11 @@ function axisError({ first, second }: Marks, basis: Basis): AxisError {
   return { difference, error, angle: angleOfSlope(tilt), verdict };
 }
 
-const axisStep = (name: 'x' | 'y', { first, second }: Marks, { error }: AxisError): Step => ({
-  title: `Error of the ${name} axis`,
-  formula: 'e = (m1 - m2) / 2',
-  given: [given('m1', 'first mark', first), given('m2', 'second mark', second)],
-  result: given('e', 'error over the distance', error),
-  source: 'laser-reversal',
-});
+const axisStep = (name: 'x' | 'y', { first, second }: Marks, { error }: AxisError): Step =>
+  formulaStep({
+    title: `Error of the ${name} axis`,
+    formula: 'e = (m1 - m2) / 2',
+    given: [given('m1', 'first mark', first), given('m2', 'second mark', second)],
+    result: given('e', 'error over the distance', error),
+    source: 'laser-reversal',
+  });

@@ -7,7 +7,7 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, type Length } from '../units/quantity.js';
 import { wholeRatio, type Ratio } from '../units/ratio.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { allowableOver, allowance, isByDistance } from './allowance.js';
 import { bookRows, givenRows, type BookRow, type LevelRowInput } from './level-book.js';
 import type { MisclosureRule } from './misclosure-rule.js';
@@ -206,7 +206,7 @@ function bookSteps(book: Omit<LevelBook, 'working'>, start: Length): Step[] {
   const { check, misclosure, rows } = book;
   const closing = rows.at(-1)?.elevation ?? start;
   const steps: Step[] = [
-    {
+    formulaStep({
       title: 'Check by height of instrument',
       formula: 'dz = sum of backsights - sum of foresights',
       given: [
@@ -215,14 +215,14 @@ function bookSteps(book: Omit<LevelBook, 'working'>, start: Length): Step[] {
       ],
       result: given('dz', 'last level less first', check.backLessFore),
       source: 'level-booking',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Check by rise and fall',
       formula: 'dz = sum of rises - sum of falls',
       given: [given('R', 'sum of rises', check.sumRise), given('F', 'sum of falls', check.sumFall)],
       result: given('dz', 'last level less first', check.riseLessFall),
       source: 'level-booking',
-    },
+    }),
   ];
   if (misclosure === null) return steps;
   return [...steps, misclosureStep({ closing, known: closing.minus(misclosure), misclosure })];

@@ -5,7 +5,7 @@ import { ELEVATION, ROD_LENGTH } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { sight, sightSteps, type InstrumentHeightInput } from './instrument-height.js';
 import { checkLifts, STACK, surfacesOf, type Surface } from './surfaces.js';
 
@@ -106,13 +106,15 @@ export function reachOf(rod: Length, rodLength: Length | undefined): RodReach {
 
 /** The working of a list of readings. Internal. */
 export const targetSteps = (height: Length, targets: readonly RodTarget[]): Step[] =>
-  targets.map(({ surface, elevation, rod }) => ({
-    title: `Rod on the ${surface}`,
-    formula: 'r = HI - z',
-    given: [
-      given('HI', 'height of instrument', height),
-      given('z', `elevation of the ${surface}`, elevation),
-    ],
-    result: given('r', 'rod reading', rod),
-    source: 'grade-with-a-level',
-  }));
+  targets.map(({ surface, elevation, rod }) =>
+    formulaStep({
+      title: `Rod on the ${surface}`,
+      formula: 'r = HI - z',
+      given: [
+        given('HI', 'height of instrument', height),
+        given('z', `elevation of the ${surface}`, elevation),
+      ],
+      result: given('r', 'rod reading', rod),
+      source: 'grade-with-a-level',
+    }),
+  );

@@ -15,7 +15,7 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** A rod out of plumb. */
 export interface LeanInput {
@@ -84,7 +84,7 @@ export function rodTilt(options: RodTiltOptions): RodTilt {
   const corrected = fromSI('length', multiplyRatios(exactOf(reading), cosine));
   const error = reading.minus(corrected);
   return withWorking({ error, corrected }, () => [
-    {
+    formulaStep({
       title: 'Reading on a plumb rod',
       formula: 'r0 = r cos(t)',
       given: [
@@ -93,7 +93,7 @@ export function rodTilt(options: RodTiltOptions): RodTilt {
       ],
       result: given('r0', 'corrected reading', corrected),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

@@ -7,7 +7,7 @@ import { divideRatios } from '../units/ratio.js';
 import { angleOfSlope } from '../units/slope-angle.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   pegReadings,
   pegSights,
@@ -158,7 +158,7 @@ function testSteps(
   { lineOfSight, corrected }: Pick<TwoPegTest, 'lineOfSight' | 'corrected'>,
 ): Step[] {
   return [
-    {
+    formulaStep({
       title: 'Reading error over length of sight',
       formula: 'c = ((a2 - b2) - (a1 - b1)) / ((d2a - d2b) - (d1a - d1b))',
       given: [
@@ -173,8 +173,8 @@ function testSteps(
       ],
       result: given('c', 'collimation (+ readings too large)', lineOfSight),
       source: 'two-peg-test',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Correct reading at peg A',
       formula: 'a = a2 - c d2a',
       given: [
@@ -184,6 +184,6 @@ function testSteps(
       ],
       result: given('a', 'corrected reading', corrected.a),
       source: 'two-peg-test',
-    },
+    }),
   ];
 }

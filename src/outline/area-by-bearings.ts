@@ -15,7 +15,7 @@ import {
 } from '../units/ratio.js';
 import { minus, norm, plus, scaled, share, type PlanPoint, type Vector } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { readBearing } from './bearing.js';
 import { settled } from './corner.js';
 import { crossingEdges } from './crossing-edges.js';
@@ -157,7 +157,7 @@ export function areaByBearings(options: AreaByBearingsOptions): AreaByBearings {
     })),
   };
   return withWorking(result, () => [
-    {
+    formulaStep({
       title: 'Closure of the courses',
       formula: 'e = sqrt(sum(L cos b)^2 + sum(L sin b)^2)',
       given: [
@@ -166,14 +166,14 @@ export function areaByBearings(options: AreaByBearingsOptions): AreaByBearings {
       ],
       result: given('e', 'closure', closure.distance),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Area of the adjusted courses',
       formula: 'A = |sum(x(i) y(i+1) - x(i+1) y(i))| / 2, each course less closure x L / sum(L)',
       given: [given('sum(L)', 'perimeter', result.perimeter)],
       result: given('A', 'area', area),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

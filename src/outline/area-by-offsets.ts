@@ -5,7 +5,7 @@ import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import { sum } from '../units/aggregate.js';
 import type { Area, Length } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** Offsets from a base line to an edge. */
 export interface AreaByOffsetsOptions {
@@ -74,23 +74,23 @@ export function areaByOffsets(options: AreaByOffsetsOptions): AreaByOffsets {
     difference: simpson === null ? null : simpson.minus(trapezoid),
   };
   return withWorking(result, () => [
-    {
+    formulaStep({
       title: 'Area by offsets, trapezoid rule',
       formula: 'A = sum((y(i) + y(i+1)) d(i) / 2)',
       given: offsets.map((offset, index) => given(`y${index}`, 'offset', offset)),
       result: given('A', 'area', trapezoid),
       source: 'derived',
-    },
+    }),
     ...(simpson === null
       ? []
       : [
-          {
+          formulaStep({
             title: "Area by offsets, Simpson's rule",
             formula: 'A = d / 3 (y0 + 4 y1 + 2 y2 + ... + yn), a trapezoid for an odd last strip',
             given: offsets.map((offset, index) => given(`y${index}`, 'offset', offset)),
             result: given('A', 'area', simpson),
             source: 'derived' as const,
-          },
+          }),
         ]),
   ]);
 }

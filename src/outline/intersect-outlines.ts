@@ -2,7 +2,7 @@ import { custom } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import type { Area } from '../units/quantity.js';
 import { NO_AREA } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { combineOutlines } from './combine-outlines.js';
 import { combinedOutline, type CombinedOutline } from './combined-outline.js';
 import { areaOf } from './outline-area.js';
@@ -52,7 +52,7 @@ export function intersectOutlines(options: IntersectOutlinesOptions): Intersecte
   const common = combineOutlines([outline, other], 'all', ['other']);
   const area = common.reduce((sum, one) => sum.plus(areaOf(one)), NO_AREA);
   return withWorking({ outlines: common.map(combinedOutline), area }, () => [
-    {
+    formulaStep({
       title: 'Area that both outlines cover',
       formula: 'A = area of the outline round what both cover',
       given: [
@@ -61,6 +61,6 @@ export function intersectOutlines(options: IntersectOutlinesOptions): Intersecte
       ],
       result: given('A', 'area in common', area),
       source: 'derived',
-    },
+    }),
   ]);
 }

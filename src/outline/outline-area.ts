@@ -22,7 +22,7 @@ import {
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { makeArc } from './arc.js';
 import { isOutwardRight } from './chords.js';
 import { areaOfDouble, doubleArea } from './double-area.js';
@@ -185,7 +185,7 @@ function areaSteps(outline: Outline): readonly Step[] {
   const { area, perimeter } = measureOutline(outline);
   const arcs = [outline, ...outline.holes].flatMap(({ bulges = [] }) => bulges.filter(Boolean));
   return [
-    {
+    formulaStep({
       title: 'Area of the outline',
       formula:
         arcs.length === 0
@@ -200,13 +200,13 @@ function areaSteps(outline: Outline): readonly Step[] {
       ],
       result: given('A', 'area', area),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Perimeter of the outline',
       formula: 'P = sum of edge lengths, holes included',
       given: [given('n', 'points', outline.points.length)],
       result: given('P', 'perimeter', perimeter),
       source: 'derived',
-    },
+    }),
   ];
 }

@@ -8,7 +8,7 @@ import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
 import { signOfRatio } from '../units/ratio.js';
 import { pointFrom, type PlanPoint } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { chordsOf } from './chords.js';
 import type { Corners } from './corner.js';
 import { crossingEdges } from './crossing-edges.js';
@@ -164,7 +164,7 @@ export function widenRead(
     longMitres: made.flat().flatMap(({ corner }, index) => (corner.isLong ? [index] : [])),
   };
   return withWorking(fields, () => [
-    {
+    formulaStep({
       title: 'Area of the widened outline',
       formula: `A' = area of the outline whose edges are moved out by d(k), corners ${corners}`,
       given: [
@@ -173,7 +173,7 @@ export function widenRead(
       ],
       result: given("A'", 'area after', area),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

@@ -14,7 +14,7 @@ import {
 import { squareRoot } from '../units/root.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   fourSides,
   measuredSides,
@@ -243,19 +243,19 @@ function showWorking({ near, far, left, right, diagonals }: FourSides, found: Fo
     given('d2', 'second', diagonals[1]),
   ];
   return [
-    {
+    formulaStep({
       title: 'Far side out of square (+ to the right)',
       formula: 'e = (d1^2 - d2^2) / (2 (n + f))',
       given: [...crossed, given('n', 'near side', near), given('f', 'far side', far)],
       result: given('e', 'out of square', found.lean),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Do the diagonals fit the sides?',
       formula: 'm = sqrt((d1^2 + d2^2) / 2) - sqrt(n f + l r)',
       given: [...crossed, given('l', 'left side', left), given('r', 'right side', right)],
       result: given('m', 'misfit', found.misfit),
       source: 'derived',
-    },
+    }),
   ];
 }

@@ -6,7 +6,7 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import type { Ratio } from '../units/ratio.js';
 import { isZero, minus, pointFrom, type PlanPoint } from '../units/vector.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   bestLine,
   lineSums,
@@ -236,11 +236,13 @@ function showWorking(
   reference: 'ends' | 'best-fit',
 ): Step[] {
   const how = reference === 'ends' ? 'the line through the end stakes' : 'the best-fit line';
-  return offsets.map(({ id, station, offset }) => ({
-    title: `Stake ${id} against ${how}`,
-    formula: 'd = cross(u, P - A)',
-    given: [given('s', 'station', station), given('tol', 'tolerance', tolerance)],
-    result: given('d', 'offset (+ left)', offset),
-    source: 'derived',
-  }));
+  return offsets.map(({ id, station, offset }) =>
+    formulaStep({
+      title: `Stake ${id} against ${how}`,
+      formula: 'd = cross(u, P - A)',
+      given: [given('s', 'station', station), given('tol', 'tolerance', tolerance)],
+      result: given('d', 'offset (+ left)', offset),
+      source: 'derived',
+    }),
+  );
 }

@@ -6,7 +6,7 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { addRatios, multiplyRatios, subtractRatios, type Ratio } from '../units/ratio.js';
 import type { Vector } from '../units/vector.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   aboveGrade,
   bestGrade,
@@ -197,16 +197,18 @@ function showWorking(rises: readonly StakeRise[], { grade, tolerance, reference 
     first: 'the best grade from the first mark',
     'best-fit': 'the best-fit grade',
   }[reference];
-  return rises.map((stake) => ({
-    title: `Mark of stake ${stake.id} against ${how}`,
-    formula: 'd = z - (z0 + i (s - s0))',
-    given: [
-      given('i', 'slope', fromSI('slope', grade.slope)),
-      given('s', 'station', stake.station),
-      given('z', 'level of the mark', stake.grade.plus(stake.rise)),
-      given('tol', 'tolerance', tolerance),
-    ],
-    result: given('d', 'mark above the grade', stake.rise),
-    source: 'derived',
-  }));
+  return rises.map((stake) =>
+    formulaStep({
+      title: `Mark of stake ${stake.id} against ${how}`,
+      formula: 'd = z - (z0 + i (s - s0))',
+      given: [
+        given('i', 'slope', fromSI('slope', grade.slope)),
+        given('s', 'station', stake.station),
+        given('z', 'level of the mark', stake.grade.plus(stake.rise)),
+        given('tol', 'tolerance', tolerance),
+      ],
+      result: given('d', 'mark above the grade', stake.rise),
+      source: 'derived',
+    }),
+  );
 }

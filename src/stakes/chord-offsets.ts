@@ -4,7 +4,7 @@ import { asWritten } from '../input/read-amount.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { radiusOf } from './arc-from-chord.js';
 import { marksAlong, ordinateAt } from './marks-along.js';
 
@@ -74,17 +74,19 @@ export function chordOffsets(options: ChordOffsetsOptions): ChordOffsets {
     return { along, fromMiddle, offset };
   });
   return withWorking({ radius, rows }, () =>
-    rows.map(({ along, fromMiddle, offset }) => ({
-      title: `Offset at ${along.to('m').toDecimalPlaces(4).toString()} m along the chord`,
-      formula: 'y = sqrt(R^2 - x^2) - (R - M)',
-      given: [
-        given('R', 'radius', radius),
-        given('x', 'from the middle of the chord', fromMiddle),
-        given('M', 'middle ordinate', ordinate),
-      ],
-      result: given('y', 'offset', offset),
-      source: 'curve-stakeout',
-    })),
+    rows.map(({ along, fromMiddle, offset }) =>
+      formulaStep({
+        title: `Offset at ${along.to('m').toDecimalPlaces(4).toString()} m along the chord`,
+        formula: 'y = sqrt(R^2 - x^2) - (R - M)',
+        given: [
+          given('R', 'radius', radius),
+          given('x', 'from the middle of the chord', fromMiddle),
+          given('M', 'middle ordinate', ordinate),
+        ],
+        result: given('y', 'offset', offset),
+        source: 'curve-stakeout',
+      }),
+    ),
   );
 }
 

@@ -8,7 +8,7 @@ import { fromSI, type Angle, type Length } from '../units/quantity.js';
 import { ratioToNumber } from '../units/ratio.js';
 import { between, isZero, pointFrom, type PlanPoint, type Vector } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { FLAT_TURN } from './arc-from-chord.js';
 import { circleOfAll, circleOfThree, type ExactCircle } from './exact-circle.js';
 import { fitCircle } from '../geometry/circle/fit-circle.js';
@@ -128,7 +128,7 @@ export function circleThrough(options: CircleThroughOptions): CircleThrough {
       note: noteOf({ isFlat, count: points.length, isOff: out.length > 0 }),
     },
     () => [
-      {
+      formulaStep({
         title: `Circle ${points.length === 3 ? 'through' : 'nearest to'} ${points.length} points`,
         formula: points.length === 3 ? '|P - C| = R' : 'sum (|P - C| - R)^2 least',
         given: residuals.map((one, i) =>
@@ -136,7 +136,7 @@ export function circleThrough(options: CircleThroughOptions): CircleThrough {
         ),
         result: given('R', 'radius', radius),
         source: 'derived',
-      },
+      }),
     ],
   );
 }

@@ -4,7 +4,7 @@ import { readOptions, shapeOf } from '../input/shape.js';
 import type { AngleInput, LengthInput } from '../units/construct.js';
 import type { Angle, Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { chordOf, curveElements, deflectionOf, type CurveElements } from './curve-elements.js';
 import { refuseBoth } from './refuse-both.js';
 import { refuseLongTable } from './refuse-long-table.js';
@@ -113,13 +113,15 @@ export function deflectionTable(options: DeflectionTableOptions): DeflectionTabl
   });
   const end = start.plus(elements.arcLength);
   return withWorking({ radius, ...elements, start, end, rows }, () =>
-    rows.map(({ arc, deflection }, k) => ({
-      title: `Deflection to stake ${k}`,
-      formula: 'a = s / (2 R)',
-      given: [given('s', 'along the arc', arc), given('R', 'radius', radius)],
-      result: given('a', 'deflection from the tangent', deflection),
-      source: 'curve-stakeout',
-    })),
+    rows.map(({ arc, deflection }, k) =>
+      formulaStep({
+        title: `Deflection to stake ${k}`,
+        formula: 'a = s / (2 R)',
+        given: [given('s', 'along the arc', arc), given('R', 'radius', radius)],
+        result: given('a', 'deflection from the tangent', deflection),
+        source: 'curve-stakeout',
+      }),
+    ),
   );
 }
 

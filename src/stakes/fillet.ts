@@ -9,7 +9,7 @@ import { min } from '../units/aggregate.js';
 import type { AngleInput, LengthInput } from '../units/construct.js';
 import type { Angle, Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { curveElements, halfTurn, type CurveElements } from './curve-elements.js';
 import { pair } from './pair.js';
 
@@ -96,13 +96,14 @@ function requireRoom(
 
 function showWorking(turn: Angle, radius: Length, made: CurveElements): Step[] {
   const from = [given('R', 'radius', radius), given('D', 'turn', turn)];
-  const step = (title: string, formula: string, result: Step['result']): Step => ({
-    title,
-    formula,
-    given: from,
-    result,
-    source: 'curve-stakeout',
-  });
+  const step = (title: string, formula: string, result: Step['result']): Step =>
+    formulaStep({
+      title,
+      formula,
+      given: from,
+      result,
+      source: 'curve-stakeout',
+    });
   return [
     step('Tangent', 'T = R tan(D/2)', given('T', 'corner to arc', made.tangent)),
     step('Length of the arc', 'L = R D', given('L', 'arc', made.arcLength)),

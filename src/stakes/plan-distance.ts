@@ -17,7 +17,7 @@ import {
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { refuseBoth } from './refuse-both.js';
 
 /** A tape that hangs free between its ends, or between evenly spaced supports. */
@@ -101,7 +101,7 @@ export function planDistance(options: PlanDistanceOptions): PlanDistance {
     { plan, correction: plan.minus(taped), sagCorrection: sag.negated(), slopeCorrection },
     () => [
       ...(hanging === undefined ? [] : [sagStep(taped, hanging, sag)]),
-      {
+      formulaStep({
         title: 'Level distance',
         formula: slope === undefined ? 'H = sqrt(S^2 - h^2)' : 'H = S / sqrt(1 + i^2)',
         given: [
@@ -110,7 +110,7 @@ export function planDistance(options: PlanDistanceOptions): PlanDistance {
         ],
         result: given('H', 'plan', plan),
         source: 'derived',
-      },
+      }),
     ],
   );
 }
@@ -150,18 +150,19 @@ const sagStep = (
   taped: Length,
   { weightPerLength, tension, bays }: HangingTape,
   sag: Length,
-): Step => ({
-  title: 'Length that the sag adds to the reading',
-  formula: 'n w^2 L^3 / (24 P^2)',
-  given: [
-    given('n', 'bays', bays),
-    given('w', 'weight per length', weightPerLength),
-    given('L', 'one bay', taped.dividedBy(bays)),
-    given('P', 'pull', tension),
-  ],
-  result: given('C', 'sag of the tape', sag),
-  source: 'derived',
-});
+): Step =>
+  formulaStep({
+    title: 'Length that the sag adds to the reading',
+    formula: 'n w^2 L^3 / (24 P^2)',
+    given: [
+      given('n', 'bays', bays),
+      given('w', 'weight per length', weightPerLength),
+      given('L', 'one bay', taped.dividedBy(bays)),
+      given('P', 'pull', tension),
+    ],
+    result: given('C', 'sag of the tape', sag),
+    source: 'derived',
+  });
 
 function levelled(straight: Length, rise: Length | undefined, slope: Ratio | undefined): Length {
   const long = exactOf(straight);

@@ -27,7 +27,7 @@ import {
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { ellipseOf, type ErrorEllipse } from './error-ellipse.js';
 import { twoTapes, type Tape, type TapeInput } from './tapes.js';
 
@@ -206,13 +206,14 @@ function showWorking(
 ): Step[] {
   const taped = [given('a', 'from the first point', a), given('b', 'from the second', b)];
   const all = [...taped, given('c', 'from fixed point to fixed point', apart)];
-  const step = (title: string, formula: string, result: Step['result']): Step => ({
-    title,
-    formula,
-    given: all,
-    result,
-    source: 'derived',
-  });
+  const step = (title: string, formula: string, result: Step['result']): Step =>
+    formulaStep({
+      title,
+      formula,
+      given: all,
+      result,
+      source: 'derived',
+    });
   return [
     step('Along the line', 't = (a^2 - b^2 + c^2) / (2 c)', given('t', 'along', along)),
     step('Off the line (+ left)', 'h = sqrt(a^2 - t^2)', given('h', 'offset', offset)),

@@ -3,7 +3,7 @@ import { SIGNIFICANCE, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Field } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { measureInPlan } from './plan-outliers.js';
 import { fromFirstStake, planStakes, type PlanStakeInput } from './plan-stake.js';
 import { measureInProfile } from './profile-outliers.js';
@@ -156,25 +156,27 @@ const IN_LINE = 'the others are exactly in line';
 const STEPS: Readonly<
   Record<StakeOutliers['view'], (stake: StakeAgainstOthers, critical: number) => Step>
 > = {
-  plan: ({ id, deleted, studentized }, critical) => ({
-    title: `Stake ${id} against the line of the others`,
-    formula: 't = d / s(d)',
-    given: [
-      given('d', 'offset from the line of the others (+ left)', deleted),
-      given('t crit', 'critical value', critical),
-    ],
-    result: given('t', 'studentized offset', studentized ?? IN_LINE),
-    source: 'outlier-guidance',
-  }),
-  profile: ({ id, deleted, leverage, studentized }, critical) => ({
-    title: `Mark of stake ${id} against the grade of the others`,
-    formula: 't = d sqrt(1 - h) / s',
-    given: [
-      given('d', 'above the grade of the others', deleted),
-      given('h', 'leverage', leverage),
-      given('t crit', 'critical value', critical),
-    ],
-    result: given('t', 'studentized offset', studentized ?? IN_LINE),
-    source: 'outlier-guidance',
-  }),
+  plan: ({ id, deleted, studentized }, critical) =>
+    formulaStep({
+      title: `Stake ${id} against the line of the others`,
+      formula: 't = d / s(d)',
+      given: [
+        given('d', 'offset from the line of the others (+ left)', deleted),
+        given('t crit', 'critical value', critical),
+      ],
+      result: given('t', 'studentized offset', studentized ?? IN_LINE),
+      source: 'outlier-guidance',
+    }),
+  profile: ({ id, deleted, leverage, studentized }, critical) =>
+    formulaStep({
+      title: `Mark of stake ${id} against the grade of the others`,
+      formula: 't = d sqrt(1 - h) / s',
+      given: [
+        given('d', 'above the grade of the others', deleted),
+        given('h', 'leverage', leverage),
+        given('t crit', 'critical value', critical),
+      ],
+      result: given('t', 'studentized offset', studentized ?? IN_LINE),
+      source: 'outlier-guidance',
+    }),
 };

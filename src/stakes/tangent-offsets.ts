@@ -4,7 +4,7 @@ import { asWritten } from '../input/read-amount.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { marksAlong, ordinateAt } from './marks-along.js';
 
 /** An arc, the straight it leaves, and the spacing of the marks. */
@@ -62,13 +62,15 @@ export function tangentOffsets(options: TangentOffsetsOptions): TangentOffsets {
     offset: radius.minus(ordinateAt(radius, along)),
   }));
   return withWorking({ rows }, () =>
-    rows.map(({ along, offset }) => ({
-      title: `Offset at ${along.to('m').toDecimalPlaces(4).toString()} m along the tangent`,
-      formula: 't = R - sqrt(R^2 - x^2)',
-      given: [given('R', 'radius', radius), given('x', 'along the tangent', along)],
-      result: given('t', 'offset', offset),
-      source: 'curve-stakeout',
-    })),
+    rows.map(({ along, offset }) =>
+      formulaStep({
+        title: `Offset at ${along.to('m').toDecimalPlaces(4).toString()} m along the tangent`,
+        formula: 't = R - sqrt(R^2 - x^2)',
+        given: [given('R', 'radius', radius), given('x', 'along the tangent', along)],
+        result: given('t', 'offset', offset),
+        source: 'curve-stakeout',
+      }),
+    ),
   );
 }
 

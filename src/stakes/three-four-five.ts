@@ -16,7 +16,7 @@ import {
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { PLAN_PLACE, type PlanPlaceInput } from './plan-stake.js';
 
 /** A base line for a right angle. */
@@ -121,13 +121,13 @@ export function threeFourFive(options: ThreeFourFiveOptions): ThreeFourFive {
       note: 'Tape level and straight. Then check the whole rectangle: its diagonals must be equal.',
     },
     () => [
-      {
+      formulaStep({
         title: 'Diagonal of the triangle',
         formula: 'c = sqrt(a^2 + b^2)',
         given: [given('a', '4 parts', four), given('b', '3 parts', three)],
         result: given('c', '5 parts', five),
         source: 'squaring-lines',
-      },
+      }),
     ],
   );
 }

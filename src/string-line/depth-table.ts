@@ -11,7 +11,7 @@ import { ZERO } from '../units/decimal.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   parabolaSag,
   requireTaut,
@@ -192,15 +192,17 @@ function showWorking(
   height: Length,
   maximumSag: Length,
 ): Step[] {
-  return surfaces.map(({ surface, below }) => ({
-    title: `${surface} below the string at a stake (between stakes deduct the sag)`,
-    formula: 'b = h + d',
-    given: [
-      given('h', 'string above finished grade', height),
-      given('d', 'below finished grade', below.minus(height)),
-      given('f', 'largest sag', maximumSag),
-    ],
-    result: given('b', 'below the string', below),
-    source: 'derived',
-  }));
+  return surfaces.map(({ surface, below }) =>
+    formulaStep({
+      title: `${surface} below the string at a stake (between stakes deduct the sag)`,
+      formula: 'b = h + d',
+      given: [
+        given('h', 'string above finished grade', height),
+        given('d', 'below finished grade', below.minus(height)),
+        given('f', 'largest sag', maximumSag),
+      ],
+      result: given('b', 'below the string', below),
+      source: 'derived',
+    }),
+  );
 }

@@ -5,7 +5,7 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { requireForward, TIE, type TieInput } from './ties.js';
 
 /** A stake of a string, and the depth read there. */
@@ -191,7 +191,7 @@ function stepsOf(strings: readonly MeasuredString[], all: Stretch): Step[] {
   if (mean === null) return [];
   const counted = strings.filter(({ length }) => !length.isZero());
   return [
-    {
+    formulaStep({
       title: 'Mean depth along the strings',
       formula: 'm = sum(A(k)) / sum(L(k)), A = sum(L (d1 + d2) / 2) along a string',
       given: counted.flatMap(({ id, length, area }, k) => [
@@ -200,6 +200,6 @@ function stepsOf(strings: readonly MeasuredString[], all: Stretch): Step[] {
       ]),
       result: given('m', 'mean depth', mean),
       source: 'derived',
-    },
+    }),
   ];
 }

@@ -11,7 +11,7 @@ import { isLeftOut, readOptions, shapeOf, type Check, type Values } from '../inp
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** Stakes offset from an edge, and how the string on them is set. */
 export interface OffsetStringInput {
@@ -165,15 +165,16 @@ export const tieStep = (
   finishedGrade: Length,
   string: OffsetString,
   { elevation }: { readonly elevation: Length },
-): Step => ({
-  title: 'Elevation of the string at the stake',
-  formula: string.carriesCrossSlope ? 'z = finish + i o + h' : 'z = finish + h',
-  given: [
-    given('finish', 'finished grade at the edge', finishedGrade),
-    given('i', 'cross slope (+ rising outward)', string.crossSlope),
-    given('o', 'offset of the stake', string.offset),
-    given('h', 'string above finished grade', string.stringHeight),
-  ],
-  result: given('z', 'string', elevation),
-  source: 'derived',
-});
+): Step =>
+  formulaStep({
+    title: 'Elevation of the string at the stake',
+    formula: string.carriesCrossSlope ? 'z = finish + i o + h' : 'z = finish + h',
+    given: [
+      given('finish', 'finished grade at the edge', finishedGrade),
+      given('i', 'cross slope (+ rising outward)', string.crossSlope),
+      given('o', 'offset of the stake', string.offset),
+      given('h', 'string above finished grade', string.stringHeight),
+    ],
+    result: given('z', 'string', elevation),
+    source: 'derived',
+  });

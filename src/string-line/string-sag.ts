@@ -6,7 +6,7 @@ import type { LengthInput, SlopeInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import type { Force, Length } from '../units/quantity.js';
 import { NO_SLOPE } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   catenarySag,
   metres,
@@ -184,14 +184,14 @@ function showWorking(of: Span, sagAtMidspan: Length, catenary: Length): Step[] {
     ...(isLevel ? [] : [given('i', 'slope', of.slope.si)]),
   ];
   return [
-    {
+    formulaStep({
       title: 'Sag in the middle, as a parabola',
       formula: isLevel ? 'f = w L^2 / (8 H)' : 'f = w L^2 sqrt(1 + i^2) / (8 H)',
       given: from,
       result: given('f', 'sag', sagAtMidspan),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Sag in the middle, as a catenary',
       formula: isLevel
         ? 'f = (H / w) (cosh z - 1), z = w L / (2 H)'
@@ -199,6 +199,6 @@ function showWorking(of: Span, sagAtMidspan: Length, catenary: Length): Step[] {
       given: from,
       result: given('f', 'sag', catenary),
       source: 'derived',
-    },
+    }),
   ];
 }

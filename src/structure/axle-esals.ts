@@ -2,7 +2,7 @@ import { number, text } from '../input/field.js';
 import { shapeOf, type Values } from '../input/shape.js';
 import { AXLE_FACTOR, AXLES_PER_DAY } from '../input/structure-ranges.js';
 import { ZERO, type Decimal } from '../units/decimal.js';
-import { given, type Step } from '../working.js';
+import { formulaStep, given, type Step } from '../working.js';
 
 /** Axles or trucks of one kind. */
 export interface AxleCountInput {
@@ -50,13 +50,14 @@ export const axleEsals = (axle: AxleCount): AxleEsals => ({
 });
 
 /** The working of a day's traffic. Internal. */
-export const dayStep = (axles: readonly AxleEsals[], perDay: number): Step => ({
-  title: 'Traffic of a day',
-  formula: `E = ${axles.map((_, index) => `n${index + 1} f${index + 1}`).join(' + ')}`,
-  given: axles.flatMap((axle, index) => [
-    given(`n${index + 1}`, `${axle.name}, a day`, axle.perDay),
-    given(`f${index + 1}`, 'factor', axle.factor),
-  ]),
-  result: given('E', 'passes of the standard axle a day', perDay),
-  source: 'flexible-pavement-guide',
-});
+export const dayStep = (axles: readonly AxleEsals[], perDay: number): Step =>
+  formulaStep({
+    title: 'Traffic of a day',
+    formula: `E = ${axles.map((_, index) => `n${index + 1} f${index + 1}`).join(' + ')}`,
+    given: axles.flatMap((axle, index) => [
+      given(`n${index + 1}`, `${axle.name}, a day`, axle.perDay),
+      given(`f${index + 1}`, 'factor', axle.factor),
+    ]),
+    result: given('E', 'passes of the standard axle a day', perDay),
+    source: 'flexible-pavement-guide',
+  });

@@ -4,7 +4,7 @@ import { SHARE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
 import { DAYS, ESALS, GROWTH, YEARS, YEARS_OR_NONE } from '../input/structure-ranges.js';
 import { Decimal40, ONE, ZERO } from '../units/decimal.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   AXLE_COUNT,
   axleEsals,
@@ -124,7 +124,7 @@ function lifeSteps(
   { perDay, firstYear, esals }: Pick<DesignEsals, 'perDay' | 'firstYear' | 'esals'>,
 ): Step[] {
   return [
-    {
+    formulaStep({
       title: 'Traffic of the first year in the design lane',
       formula: 'F = E d p q (1 + r)^b',
       given: [
@@ -137,8 +137,8 @@ function lifeSteps(
       ],
       result: given('F', 'first year', firstYear),
       source: 'flexible-pavement-guide',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Traffic over the life',
       formula: read.growth.isZero() ? 'W = F n' : 'W = F ((1 + r)^n - 1) / r',
       given: [
@@ -148,6 +148,6 @@ function lifeSteps(
       ],
       result: given('W', 'passes of the standard axle', esals),
       source: 'flexible-pavement-guide',
-    },
+    }),
   ];
 }

@@ -9,7 +9,7 @@ import {
 import { normalDeviate } from '../geometry/statistics/normal-deviate.js';
 import { FLEXIBLE_CHART, FLEXIBLE_EQUATION } from '../sources/flexible-pavements.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { given, withWorking, type StepInput, type Worked } from '../working.js';
+import { formulaStep, given, type StepInput, withWorking, type Worked } from '../working.js';
 
 /** Reliability and wear of the design. */
 export interface ReliabilityOptions {
@@ -126,13 +126,13 @@ export function solved<T extends object>(
     cautions: cautionsFor('pavement-design'),
   };
   return withWorking(all, () => [
-    {
+    formulaStep({
       title,
       formula: unknown === undefined ? EQUATION : `${EQUATION}, solved for ${unknown}`,
       given: [...before, ...givenTerms(terms), ...after],
       result,
       source: 'flexible-pavement-sheet',
-    },
+    }),
   ]);
 }
 

@@ -5,7 +5,7 @@ import { RESILIENT_MODULUS } from '../input/structure-ranges.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { LAYER_COEFFICIENTS } from '../sources/flexible-pavements.js';
 import type { PressureInput } from '../units/construct.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** A layer of unbound stone. */
 export interface LayerCoefficientOptions {
@@ -52,7 +52,7 @@ export function layerCoefficient(options: LayerCoefficientOptions): LayerCoeffic
     throw fault('OUT_OF_RANGE', message, { got }, ['modulus']);
   }
   return withWorking({ coefficient, cautions: cautionsFor('pavement-design') }, () => [
-    {
+    formulaStep({
       title: `Layer coefficient of the ${layer}`,
       formula: 'a = k log10 E + c',
       given: [
@@ -62,6 +62,6 @@ export function layerCoefficient(options: LayerCoefficientOptions): LayerCoeffic
       ],
       result: given('a', 'coefficient per inch', coefficient),
       source: factor.source,
-    },
+    }),
   ]);
 }

@@ -5,7 +5,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { MODULUS_PER_CBR } from '../sources/flexible-pavements.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import type { Pressure } from '../units/quantity.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** A soil, to estimate its modulus. */
 export interface ModulusFromCbrOptions {
@@ -47,12 +47,12 @@ export function modulusFromCbr(options: ModulusFromCbrOptions): ModulusFromCbr {
     cautions: cautionsFor('pavement-design'),
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Modulus by the bearing ratio',
       formula: 'M = k CBR',
       given: [given('k', 'for each percent', perPercent), given('CBR', 'bearing ratio', cbr)],
       result: given('M', 'resilient modulus', found.resilientModulus),
       source: MODULUS_PER_CBR.perPercent.source,
-    },
+    }),
   ]);
 }

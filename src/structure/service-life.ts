@@ -2,7 +2,7 @@ import { float, optional } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { ESALS, GROWTH } from '../input/structure-ranges.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { yearsFor } from './growth.js';
 
 /** The traffic that a pavement can carry, and the traffic on it. */
@@ -48,7 +48,7 @@ export function serviceLife(options: ServiceLifeOptions): ServiceLife {
   const { esals, firstYear, growth } = readOptions(options, OPTIONS);
   const years = yearsFor(esals / firstYear, growth);
   return withWorking({ years, cautions: cautionsFor('pavement-design') }, () => [
-    {
+    formulaStep({
       title: 'Years until the passes are used up',
       formula: growth === 0 ? 'n = W / F' : 'n = log(1 + r W / F) / log(1 + r)',
       given: [
@@ -58,6 +58,6 @@ export function serviceLife(options: ServiceLifeOptions): ServiceLife {
       ],
       result: given('n', 'years', years ?? 'no end'),
       source: 'flexible-pavement-guide',
-    },
+    }),
   ]);
 }

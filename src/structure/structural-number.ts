@@ -6,7 +6,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import { ONE, ZERO } from '../units/decimal.js';
 import type { Length } from '../units/quantity.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** A layer of a flexible pavement, from the top down. */
 export interface StructuralLayerInput {
@@ -107,15 +107,16 @@ export function structuralNumber(options: StructuralNumberOptions): StructuralNu
   );
 }
 
-const layerStep = (layer: StructuralLayer, above: number | undefined): Step => ({
-  title: `Structural number down through ${layer.name}`,
-  formula: above === undefined ? 'SN = a D m' : 'SN = SN above + a D m',
-  given: [
-    ...(above === undefined ? [] : [given('SN above', 'above', above)]),
-    given('a', 'coefficient per inch', layer.coefficient),
-    given('D', 'thickness, in inches', layer.thickness),
-    given('m', 'drainage', layer.drainage),
-  ],
-  result: given('SN', 'structural number', layer.downTo),
-  source: 'flexible-pavement-guide',
-});
+const layerStep = (layer: StructuralLayer, above: number | undefined): Step =>
+  formulaStep({
+    title: `Structural number down through ${layer.name}`,
+    formula: above === undefined ? 'SN = a D m' : 'SN = SN above + a D m',
+    given: [
+      ...(above === undefined ? [] : [given('SN above', 'above', above)]),
+      given('a', 'coefficient per inch', layer.coefficient),
+      given('D', 'thickness, in inches', layer.thickness),
+      given('m', 'drainage', layer.drainage),
+    ],
+    result: given('SN', 'structural number', layer.downTo),
+    source: 'flexible-pavement-guide',
+  });

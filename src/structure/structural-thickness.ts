@@ -13,7 +13,7 @@ import { ONE, ZERO } from '../units/decimal.js';
 import type { Length } from '../units/quantity.js';
 import { roundTo } from '../units/rounding.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** The structural number to reach, and the layer that makes it up. */
 export interface StructuralThicknessOptions {
@@ -78,7 +78,7 @@ export function structuralThickness(options: StructuralThicknessOptions): Struct
     cautions: cautionsFor('pavement-design'),
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Thickness for the structural number',
       formula: 'D = (SN - SN above) / (a m), not less than 0; D in inches',
       given: [
@@ -89,13 +89,13 @@ export function structuralThickness(options: StructuralThicknessOptions): Struct
       ],
       result: given('D', 'thickness', thickness),
       source: 'flexible-pavement-guide',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Up to the next whole step',
       formula: 'T = D rounded up to a multiple of t',
       given: [given('D', 'thickness', thickness), given('t', 'step', step)],
       result: given('T', 'rounded', rounded),
       source: 'derived',
-    },
+    }),
   ]);
 }

@@ -5,7 +5,7 @@ import { sum } from '../units/aggregate.js';
 import type { AreaInput, LengthInput, VolumeInput } from '../units/construct.js';
 import type { Area, Density, Length, Mass, Volume } from '../units/quantity.js';
 import { ZERO_RATIO } from '../units/ratio.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   checkDryDensity,
   DRY_DENSITY,
@@ -189,7 +189,7 @@ const partSteps = (parts: readonly Part[], each: readonly Taken[]): Step[] =>
     const part = parts[index];
     if (part === undefined || part.from === null) return [];
     const name = part.name ?? (parts.length === 1 ? undefined : `part ${index + 1}`);
-    return {
+    return formulaStep({
       title: name === undefined ? 'Compacted volume' : `Compacted volume, ${name}`,
       formula: 'Vc = A x t',
       given: [
@@ -198,5 +198,5 @@ const partSteps = (parts: readonly Part[], each: readonly Taken[]): Step[] =>
       ],
       result: given('Vc', 'compacted volume', compacted),
       source: 'derived',
-    };
+    });
   });

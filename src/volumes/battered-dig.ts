@@ -11,7 +11,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import type { NumberInput } from '../units/read-number.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { SLICES, slopedVolume } from './sloped-volume.js';
 import { inState, type StateVolume } from './state-volume.js';
 
@@ -115,7 +115,7 @@ export function batteredDig(options: BatteredDigOptions): BatteredDig {
     cautions: cautionsFor('excavation', 'utilities'),
   };
   return withWorking(dig, () => [
-    {
+    formulaStep({
       title: 'Volume of a dig with sloped sides',
       formula: isExact ? 'V = d / 6 (A0 + 4 Am + A1)' : `V = sum of ${SLICES} slices`,
       given: [
@@ -126,6 +126,6 @@ export function batteredDig(options: BatteredDigOptions): BatteredDig {
       ],
       result: given('V', 'bank volume', volume),
       source: 'derived',
-    },
+    }),
   ]);
 }

@@ -5,7 +5,7 @@ import { sum } from '../units/aggregate.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import { NO_AREA, NO_VOLUME } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { inState, type StateVolume } from './state-volume.js';
 
 /** A cross section of a strip. */
@@ -146,13 +146,14 @@ const FORMULAS: Readonly<Record<EndRule, string>> = Object.freeze({
 
 function stepsOf(intervals: readonly EndAreaInterval[]): Step[] {
   return intervals.flatMap(({ from, to, cut, cutRule, fill, fillRule }) => {
-    const step = (what: 'Cut' | 'Fill', volume: Volume, rule: EndRule): Step => ({
-      title: `${what} between two sections`,
-      formula: FORMULAS[rule],
-      given: [given('from', 'station', from), given('to', 'station', to)],
-      result: given('V', what === 'Cut' ? 'cut, bank' : 'fill, compacted', volume),
-      source: 'derived',
-    });
+    const step = (what: 'Cut' | 'Fill', volume: Volume, rule: EndRule): Step =>
+      formulaStep({
+        title: `${what} between two sections`,
+        formula: FORMULAS[rule],
+        given: [given('from', 'station', from), given('to', 'station', to)],
+        result: given('V', what === 'Cut' ? 'cut, bank' : 'fill, compacted', volume),
+        source: 'derived',
+      });
     return [
       ...(cutRule === 'none' ? [] : [step('Cut', cut, cutRule)]),
       ...(fillRule === 'none' ? [] : [step('Fill', fill, fillRule)]),
@@ -160,10 +161,11 @@ function stepsOf(intervals: readonly EndAreaInterval[]): Step[] {
   });
 }
 
-const netStep = (cut: Volume, fill: Volume, net: Volume): Step => ({
-  title: 'Cut less fill',
-  formula: 'N = C - F',
-  given: [given('C', 'cut, bank', cut), given('F', 'fill, compacted', fill)],
-  result: given('N', 'net', net),
-  source: 'derived',
-});
+const netStep = (cut: Volume, fill: Volume, net: Volume): Step =>
+  formulaStep({
+    title: 'Cut less fill',
+    formula: 'N = C - F',
+    given: [given('C', 'cut, bank', cut), given('F', 'fill, compacted', fill)],
+    result: given('N', 'net', net),
+    source: 'derived',
+  });

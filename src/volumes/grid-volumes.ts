@@ -9,7 +9,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import { NO_AREA, NO_LENGTH, NO_SLOPE } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { cellsOf, clipCells, type Cell, type ClippedCells } from './grid-cells.js';
 import {
   addSums,
@@ -267,7 +267,7 @@ function describe({ cells, clipped, cellArea, frame, unused }: Counted): GridVol
     cautions: cautionsFor('excavation', 'utilities'),
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Cut and fill over a grid',
       formula: 'N = C - F, each cell A (d1 + d2 + d3 + d4) / 4',
       given: [
@@ -279,6 +279,6 @@ function describe({ cells, clipped, cellArea, frame, unused }: Counted): GridVol
       ],
       result: given('N', 'net', net),
       source: 'derived',
-    },
+    }),
   ]);
 }

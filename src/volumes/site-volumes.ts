@@ -7,7 +7,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import type { PlanPoint } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { readSiteDesign, type ReadDesign, type SiteDesignInput } from './read-site-design.js';
 import { readSpots, type SpotsInput } from './read-spots.js';
 import { floatsOf, makeFrame, outlineIn, unitMeasured, type SiteFrame } from './site-frame.js';
@@ -257,7 +257,7 @@ function describe(compared: Compared, frame: SiteFrame): SiteVolumes {
     cautions: cautionsFor('excavation', 'utilities'),
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Cut and fill between the surfaces',
       formula: 'N = C - F',
       given: [
@@ -267,13 +267,13 @@ function describe(compared: Compared, frame: SiteFrame): SiteVolumes {
       ],
       result: given('N', 'net', net),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Mean depth',
       formula: 'd = N / A',
       given: [given('N', 'net', net), given('A', 'area compared', whole)],
       result: given('d', 'mean depth (+ the site is high)', found.meanDepth),
       source: 'derived',
-    },
+    }),
   ]);
 }

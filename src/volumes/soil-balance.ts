@@ -4,7 +4,7 @@ import { readOptions, shapeOf } from '../input/shape.js';
 import { ONE } from '../units/decimal.js';
 import type { Volume } from '../units/quantity.js';
 import { NO_VOLUME } from '../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   inState,
   inStateField,
@@ -119,5 +119,5 @@ export function soilBalance(options: SoilBalanceOptions): SoilBalance {
 /** A step whose result is the last of its values. */
 function step(title: string, formula: string, values: readonly ReturnType<typeof given>[]): Step {
   const result = values.at(-1) ?? given('', '', NO_VOLUME);
-  return { title, formula, given: values.slice(0, -1), result, source: 'derived' };
+  return formulaStep({ title, formula, given: values.slice(0, -1), result, source: 'derived' });
 }

@@ -1,7 +1,7 @@
 import type { Mass, Volume } from '../units/quantity.js';
 import { ratioToDecimal, type Ratio } from '../units/ratio.js';
 import { onePlus, overRatio, timesRatio } from '../units/times-ratio.js';
-import { given, type Step } from '../working.js';
+import { formulaStep, given, type Step } from '../working.js';
 import type { DryDensity } from './dry-density.js';
 import { inState } from './state-volume.js';
 
@@ -39,17 +39,18 @@ export const volumesOf = ({ compacted, loose }: Taken) => ({
 });
 
 /** The working of the loose volume. Internal. */
-export const volumeStep = ({ compacted, loose }: Taken, { density, waste }: Allowances): Step => ({
-  title: 'Loose volume',
-  formula: 'Vl = Vc (1 + q) / r',
-  given: [
-    given('Vc', 'compacted volume', compacted),
-    given('q', 'waste', ratioToDecimal(waste)),
-    given('r', 'compacted per loose', ratioToDecimal(density.compactedPerLoose)),
-  ],
-  result: given('Vl', 'loose volume', loose),
-  source: 'derived',
-});
+export const volumeStep = ({ compacted, loose }: Taken, { density, waste }: Allowances): Step =>
+  formulaStep({
+    title: 'Loose volume',
+    formula: 'Vl = Vc (1 + q) / r',
+    given: [
+      given('Vc', 'compacted volume', compacted),
+      given('q', 'waste', ratioToDecimal(waste)),
+      given('r', 'compacted per loose', ratioToDecimal(density.compactedPerLoose)),
+    ],
+    result: given('Vl', 'loose volume', loose),
+    source: 'derived',
+  });
 
 /** The working of the mass, if there is one. Internal. */
 export function massSteps(
@@ -58,7 +59,7 @@ export function massSteps(
 ): Step[] {
   if (density.compacted === null || deliveredMass === null) return [];
   return [
-    {
+    formulaStep({
       title: 'Delivered mass',
       formula: 'M = Vc (1 + q) d (1 + w)',
       given: [
@@ -69,6 +70,6 @@ export function massSteps(
       ],
       result: given('M', 'delivered mass', deliveredMass),
       source: 'derived',
-    },
+    }),
   ];
 }

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { baseExtension, buildUp, excavationDepth, lifts, minimumBuildUp } from 'settline/build-up';
 import { length } from 'settline/units';
 import { expectFault, faultsOf } from '../faults.js';
+import { formulaOf } from '../formula-of.js';
 
 const drive = buildUp({
   layers: [
@@ -89,7 +90,7 @@ describe('excavationDepth', () => {
 
   test('shows its working', () => {
     const { working } = excavationDepth({ buildUp: drive, removedSurface: '3 in' });
-    expect(working.map(({ formula }) => formula)).toEqual(['E = D + a', 'S = E - o']);
+    expect(working.map(formulaOf)).toEqual(['E = D + a', 'S = E - o']);
     expect(working[1]?.result.value).toEqual(length('9.25 in'));
   });
 
@@ -135,10 +136,7 @@ describe('lifts', () => {
   });
 
   test('working', () => {
-    expect(ten('4 in').working.map(({ formula }) => formula)).toEqual([
-      'n = ceil(T / L)',
-      's = T / n / r',
-    ]);
+    expect(ten('4 in').working.map(formulaOf)).toEqual(['n = ceil(T / L)', 's = T / n / r']);
   });
 
   test.each([
@@ -173,7 +171,7 @@ describe('minimumBuildUp', () => {
 
   test('working names the published minimum and each addition', () => {
     const { working } = minimumBuildUp({ use: 'pedestrian', subgrade: 'clay', frost: true });
-    expect(working[0]?.formula).toBe('b = p + a1 + a2');
+    expect(formulaOf(working[0])).toBe('b = p + a1 + a2');
     expect(working[0]?.given.map(({ name }) => name)).toEqual([
       'published minimum',
       'added for clay subgrade',

@@ -12,6 +12,7 @@ import { SLOPE_PURPOSES } from 'settline/sources';
 import { length } from 'settline/units';
 import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 describe('checkSlope', () => {
   test('a least fall counts the way it runs, a steepest slope does not', () => {
@@ -46,7 +47,7 @@ describe('checkSlope', () => {
       ['maximum', 'fail', 'caller'],
     ]);
     expect(both.verdict).toBe('fail');
-    expect(both.working.map(({ formula }) => formula)).toEqual(['m = g - g0', 'm = g0 - |g|']);
+    expect(both.working.map(formulaOf)).toEqual(['m = g - g0', 'm = g0 - |g|']);
     expect(checkSlope({ fall: '4%', limits: { minimum: '1%' } }).verdict).toBe('pass');
   });
 

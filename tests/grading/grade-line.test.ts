@@ -3,6 +3,7 @@ import { gradeLine, requiredStakes, verticalCurve } from 'settline/grading';
 import { length } from 'settline/units';
 import { expectFault, faultsOf } from '../faults.js';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 const DRIVE = gradeLine({
   points: [
@@ -84,7 +85,7 @@ describe('gradeLine', () => {
   });
 
   test('working has one step a stretch', () => {
-    expect(DRIVE.working.map(({ formula }) => formula)).toEqual(
+    expect(DRIVE.working.map(formulaOf)).toEqual(
       Array.from({ length: 3 }, () => 'g = (z2 - z1) / L'),
     );
   });

@@ -48,6 +48,7 @@ const FLOORS: Readonly<Record<string, number>> = {
   haul: 3,
   checks: 3,
   structure: 3,
+  formulas: 2.7,
   job: 4,
   drawing: 5,
 };

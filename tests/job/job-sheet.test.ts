@@ -786,10 +786,11 @@ describe('the working', () => {
   test('names the value before rounding where rounding shows, and nowhere else', () => {
     const given = (value: Length) => [
       {
+        kind: 'formula' as const,
         title: 'T',
         formula: 'D = t',
         given: [],
-        result: { symbol: 'D', name: 'depth', value },
+        result: { symbol: 'D', name: 'depth', value, text: String(value) },
         source: 'derived' as const,
       },
     ];

@@ -412,9 +412,10 @@ describe('working', () => {
     for (const step of plan.working) {
       expect(step.subject.length).toBeGreaterThan(1);
       expect(step.title.length).toBeGreaterThan(3);
-      expect(step.formula).toMatch(/=/);
       expect(step.given.length).toBeGreaterThan(0);
-      expect(step.result.symbol).toBe(step.formula.split(' ')[0]);
+      if (step.kind === 'formula') {
+        expect(step.formula.split(' = ')[0]).toBe(step.result.symbol);
+      }
       expect(step.source.length).toBeGreaterThan(3);
     }
     const cut = plan.working.find(

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { closeBenchmark, type ClosedDay } from 'settline/levelling';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 const DAY = {
   benchmark: '30 m',
@@ -111,7 +112,7 @@ describe('a check is outside the allowable', () => {
 
 test('working shows both sums', () => {
   const { working } = closeBenchmark(DAY);
-  expect(working.map(({ formula }) => formula)).toEqual(['HI = BM + BS', 'm = HI - r - z0']);
+  expect(working.map(formulaOf)).toEqual(['HI = BM + BS', 'm = HI - r - z0']);
 });
 
 describe('refusals', () => {

@@ -12,6 +12,7 @@ import {
 import { length } from 'settline/units';
 import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 describe('twoPegTest', () => {
   // a line of sight that climbs 0.2 mm/m; B stands 0.5 m above A
@@ -221,7 +222,7 @@ describe('rodTilt', () => {
     const left = rodTilt({ reading: '2 m', tilt: '-5 deg' });
     expect(left.error.equals(right.error)).toBe(true);
     expect(left.error.isNegative()).toBe(false);
-    expect(left.working[0]?.formula).toBe('r0 = r cos(t)');
+    expect(formulaOf(left.working[0])).toBe('r0 = r cos(t)');
   });
 
   testRefusals(rodTilt, { reading: '2 m', tilt: '5 deg' }, [
@@ -287,7 +288,7 @@ describe('errorBudget', () => {
       { name: 'rod', share: 0.64 },
     ]);
     expect(budget.verdict).toBeNull();
-    expect(budget.working.map(({ formula }) => formula)).toEqual([
+    expect(budget.working.map(formulaOf)).toEqual([
       's = sqrt(sum of squares)',
       'L = T - k s - |b|',
     ]);

@@ -9,6 +9,7 @@ import {
 import { length } from 'settline/units';
 import { expectFault, faultsOf } from '../faults.js';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 const mm = (book: LevelBook) => book.rows.map(({ adjusted }) => adjusted.to('mm').toString());
 
@@ -250,7 +251,7 @@ describe('allowableMisclosure', () => {
       distance: '250 m',
     });
     expect(allowable.equals(length('6 mm'))).toBe(true);
-    expect(working[0]?.formula).toBe('a = k sqrt(D / d)');
+    expect(formulaOf(working[0])).toBe('a = k sqrt(D / d)');
   });
 
   testRefusals(allowableMisclosure, { rule: { k: '3 mm', per: 'set-up' }, setUps: 4 }, [

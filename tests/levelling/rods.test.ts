@@ -10,6 +10,7 @@ import {
 import { length } from 'settline/units';
 import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 const WALK = buildUp({
   layers: [
@@ -192,11 +193,7 @@ describe('height of instrument from a set-up', () => {
   test('benchmark and backsight', () => {
     const cut = cutFill({ instrumentHeight: SET_UP, ...shot });
     expect(cut.instrumentHeight.toNumber('m')).toBe(-0.75);
-    expect(cut.working.map(({ formula }) => formula)).toEqual([
-      'HI = BM + BS',
-      'g = HI - z',
-      'c = g - r',
-    ]);
+    expect(cut.working.map(formulaOf)).toEqual(['HI = BM + BS', 'g = HI - z', 'c = g - r']);
     const table = stakeRods({
       instrumentHeight: SET_UP,
       buildUp: WALK,

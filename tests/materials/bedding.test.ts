@@ -3,6 +3,7 @@ import { bedRange, beddingSand, describeScreedLevel, screedLevel } from 'settlin
 import { BED_LIMITS } from 'settline/sources';
 import { volume } from 'settline/units';
 import { expectFault, faultsOf } from '../faults.js';
+import { formulaOf } from '../formula-of.js';
 
 describe('bedding sand', () => {
   const sand = {
@@ -62,7 +63,7 @@ describe('bedding sand', () => {
 
   test('working', () => {
     const { working } = beddingSand({ ...sand, bulking: 0.2 });
-    expect(working.map(({ formula, source }) => [formula, source])).toEqual([
+    expect(working.map((step) => [formulaOf(step), step.source])).toEqual([
       ['Vc = A (t + u)', 'derived'],
       ['Vd = Vc (1 + q) (1 + b) / r', 'sand-bulking-course'],
       ['M = Vc (1 + q) d (1 + w)', 'derived'],
@@ -223,7 +224,7 @@ describe('what the base leaves of the bed', () => {
     const { readings, working } = range(['30 mm']);
     expect(readings[0]?.bed.to('mm').toString()).toBe('-5');
     expect(readings[0]?.code).toBe('too-thin');
-    expect(working[0]?.formula).toBe('b = t - d');
+    expect(formulaOf(working[0])).toBe('b = t - d');
   });
 
   test('limits as published', () => {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { edgeRestraint } from 'settline/materials';
 import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 const edging = { runs: ['12 m'], piece: '2.4 m', spikeSpacing: '300 mm' } as const;
 const counts = (options: object) => {
@@ -45,7 +46,9 @@ describe('edge restraint', () => {
     expect(counts({ runs: [ring], lap: '100 mm' })).toEqual([6, 40]);
     expect(counts({ runs: [ring], spikesPerJoint: 2 })).toEqual([5, 50]);
     expect(counts({ spikesPerJoint: 2 })).toEqual([5, 49]);
-    expect(edgeRestraint({ ...edging, runs: [ring] }).working[0]?.formula).toBe('n = ceil(L / s)');
+    expect(formulaOf(edgeRestraint({ ...edging, runs: [ring] }).working[0])).toBe(
+      'n = ceil(L / s)',
+    );
   });
 
   test('curves take their own spacing, walls no restraint at all', () => {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { jointSand, jointTopUp } from 'settline/materials';
 import { faultsOf } from '../faults.js';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 const paving = {
   area: '100 m2',
@@ -47,7 +48,7 @@ describe('joint sand', () => {
 
   test('shows each step', () => {
     const { working } = jointSand({ ...joints, waste: 0.05 });
-    expect(working.map(({ formula }) => formula)).toEqual([
+    expect(working.map(formulaOf)).toEqual([
       'k = 1 - l w / ((l + j) (w + j))',
       'V = A k h',
       'M = V d (1 + q)',

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { orderPacks } from 'settline/materials';
 import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 const packs = [
   { name: 'layer', holds: 40 },
@@ -84,7 +85,7 @@ describe('amounts', () => {
     expect(least.ordered.to('yd3').toString()).toBe('5.5');
     expect(least.count).toBe(6);
     expect(least.isMinimumOrder).toBe(true);
-    expect(least.working[0]?.formula).toBe('Q = max(q, m p)');
+    expect(formulaOf(least.working[0])).toBe('Q = max(q, m p)');
     expect(yards('0 yd3', { minimum: 5 }).ordered.isZero()).toBe(true);
   });
 

@@ -10,6 +10,7 @@ import {
 } from 'settline/materials';
 import { CUT_UNIT_LIMITS, UNIT_SHAPE_LIMITS } from 'settline/sources';
 import { expectFault } from '../faults.js';
+import { formulaOf } from '../formula-of.js';
 
 const mm = (one: { to(unit: 'mm'): { toString(): string } } | null | undefined) =>
   one?.to('mm').toString();
@@ -355,7 +356,7 @@ describe('herringbone at 45 degrees', () => {
     expect(lines).toHaveLength(4);
     expect(lines[0]?.isZero()).toBe(true);
     expect(lines[3]?.equals(spacing.times(3))).toBe(true);
-    expect(working[1]?.formula).toBe('s = (w + j) sqrt(2)');
+    expect(formulaOf(working[1])).toBe('s = (w + j) sqrt(2)');
     expect(herringboneLines({ unit, joint: '3 mm' }).lines).toEqual([]);
     expectFault(
       () => herringboneLines({ unit, joint: '3 mm', width: '90 km' }),

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { LAYING_PATTERNS, outlineEdges, unitCount, type LayingPattern } from 'settline/materials';
 import { expectFault, faultsOf } from '../faults.js';
+import { formulaOf } from '../formula-of.js';
 
 const block = { area: '60 m2', unit: { length: '198 mm', width: '98 mm' }, joint: '2 mm' } as const;
 
@@ -144,8 +145,8 @@ describe('cuts', () => {
     const { cautions, working } = along([{ length: '24 m' }, { length: '5 m', isCurved: true }]);
     expect(cautions.map(({ id }) => id)).toEqual(['cutting']);
     expect(working.map(({ result }) => result.symbol)).toEqual(['N', 'c', 'c', 'n']);
-    expect(working[1]?.formula).toBe('c = E (|cos a| / L + |sin a| / W)');
-    expect(working[2]?.formula).toBe('c = E (2 / pi) (1 / L + 1 / W)');
+    expect(formulaOf(working[1])).toBe('c = E (|cos a| / L + |sin a| / W)');
+    expect(formulaOf(working[2])).toBe('c = E (2 / pi) (1 / L + 1 / W)');
   });
 });
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { stringSag } from 'settline/string-line';
 import { faultsOf } from '../faults.js';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 const line = { tension: '50 N', weightPerLength: '0.02 N/m' } as const;
 
@@ -104,13 +105,13 @@ describe('under a tolerance', () => {
 
 test('the working names the two formulas', () => {
   const { working } = stringSag({ ...line, span: '10 m' });
-  expect(working.map(({ formula }) => formula)).toEqual([
+  expect(working.map(formulaOf)).toEqual([
     'f = w L^2 / (8 H)',
     'f = (H / w) (cosh z - 1), z = w L / (2 H)',
   ]);
   expect(working[0]?.given.map(({ symbol }) => symbol)).toEqual(['w', 'L', 'H']);
   const steep = stringSag({ ...line, span: '10 m', slope: '2%' }).working;
-  expect(steep[0]?.formula).toContain('sqrt(1 + i^2)');
+  expect(formulaOf(steep[0])).toContain('sqrt(1 + i^2)');
   expect(steep[1]?.given.map(({ symbol }) => symbol)).toEqual(['w', 'L', 'H', 'i']);
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { designEsals, serviceLife } from 'settline/structure';
 import { expectFault, faultsOf } from '../faults.js';
+import { formulaOf } from '../formula-of.js';
 
 describe('traffic of a day', () => {
   const axles = [
@@ -13,7 +14,7 @@ describe('traffic of a day', () => {
     expect(day.perDay).toBe(0.9); // 0.6 + 0.3
     expect(day.axles.map(({ esals }) => esals)).toEqual([0.6, 0.3]);
     expect(day.axles[1]).toEqual({ name: 'refuse lorry', perDay: 0.2, factor: 1.5, esals: 0.3 });
-    expect(day.working[0]?.formula).toBe('E = n1 f1 + n2 f2');
+    expect(formulaOf(day.working[0])).toBe('E = n1 f1 + n2 f2');
     expect(day.working[0]?.result.value).toBe(0.9);
     expect(day.firstYear).toBe(328.5);
     expect(day.working).toHaveLength(3);
@@ -65,17 +66,14 @@ describe('traffic over the life', () => {
       lane: '0.8',
     });
     expect(life).toMatchObject({ esals: 100_000, firstYear: 10_000, growthFactor: 10 });
-    expect(life.working.map(({ formula }) => formula)).toEqual([
-      'F = E d p q (1 + r)^b',
-      'W = F n',
-    ]);
+    expect(life.working.map(formulaOf)).toEqual(['F = E d p q (1 + r)^b', 'W = F n']);
   });
 
   test('with growth, before the opening too', () => {
     // (1.1^2 - 1) / 0.1 = 2.1, and 1.1^1 before
     const life = designEsals({ perDay: 10, years: 2, growth: '0.1', yearsBefore: 1 });
     expect(life).toMatchObject({ firstYear: 4015, growthFactor: 2.1, esals: 8431.5 });
-    expect(life.working[1]?.formula).toContain('- 1) / r');
+    expect(formulaOf(life.working[1])).toContain('- 1) / r');
     // falling off by half: 1 + 0.5 + 0.25
     expect(designEsals({ perDay: 10, years: 3, growth: '-0.5' }).growthFactor).toBe(1.75);
   });
@@ -103,7 +101,7 @@ describe('service life', () => {
     expect(serviceLife({ esals, firstYear, growth: '0.035' }).years).toBeCloseTo(17, 12);
     const { cautions, working } = serviceLife({ esals, firstYear });
     expect(cautions.map(({ id }) => id)).toEqual(['pavement-design']);
-    expect(working[0]?.formula).toBe('n = W / F');
+    expect(formulaOf(working[0])).toBe('n = W / F');
     expect(serviceLife({ esals: 8431.5, firstYear: 4015, growth: '0.1' }).years).toBeCloseTo(2, 12);
   });
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { siteVolumes } from 'settline/volumes';
 import { planeThrough } from 'settline/grading';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 const YARD = {
   unit: 'ft',
@@ -70,7 +71,7 @@ describe('cut and fill of a site', () => {
     expect([dig.cut, dig.fill].map((v) => v.to('m3').toString())).toEqual(['6', '6']);
     expect(dig.net.isZero()).toBe(true);
     expect(dig.deepestFill?.x.to('m').toString()).toBe('8');
-    expect(dig.working.map(({ formula }) => formula)).toEqual(['N = C - F', 'd = N / A']);
+    expect(dig.working.map(formulaOf)).toEqual(['N = C - F', 'd = N / A']);
   });
 
   test('against spot heights and against four warped corners', () => {

@@ -10,6 +10,7 @@ import {
 } from 'settline/volumes';
 import { widenOutline } from 'settline/outline';
 import { testRefusals } from '../refusals.js';
+import { formulaOf } from '../formula-of.js';
 
 describe('average end area and prismoidal rule', () => {
   test('one spacing or several', () => {
@@ -81,7 +82,7 @@ describe('cut and fill along a strip', () => {
       '9.5',
       '6.5',
     ]);
-    expect(walk.working.map(({ formula }) => formula)).toEqual([
+    expect(walk.working.map(formulaOf)).toEqual([
       'V = L (A1 + A2) / 2',
       'V = L A / 3',
       'V = L A / 3',
@@ -156,7 +157,7 @@ describe('a dig with sloped sides', () => {
     expect(dig.extra.volume.plus(dig.upright.volume).equals(dig.volume.volume)).toBe(true);
     expect(dig.isExact).toBe(true);
     expect(dig.cautions.map(({ id }) => id)).toEqual(['excavation', 'utilities']);
-    expect(dig.working[0]?.formula).toBe('V = d / 6 (A0 + 4 Am + A1)');
+    expect(formulaOf(dig.working[0])).toBe('V = d / 6 (A0 + 4 Am + A1)');
   });
 
   test('upright sides, and a side against a building', () => {

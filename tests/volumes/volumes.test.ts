@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { baseOrder, layerVolume, loads, soilFactors, stateVolume, toState } from 'settline/volumes';
 import { volume } from 'settline/units';
 import { expectFault, faultsOf } from '../faults.js';
+import { formulaOf } from '../formula-of.js';
 
 const clay = { loosePerBank: '1.3', compactedPerBank: '0.9' };
 
@@ -126,10 +127,7 @@ describe('loads', () => {
   test('cautions and working', () => {
     const spoil = carry('25 yd3');
     expect(spoil.cautions.map(({ id }) => id)).toEqual(['loads']);
-    expect(spoil.working.map(({ formula }) => formula)).toEqual([
-      'v = min(B, P / d)',
-      'n = ceil(V / v)',
-    ]);
+    expect(spoil.working.map(formulaOf)).toEqual(['v = min(B, P / d)', 'n = ceil(V / v)']);
   });
 
   test('less than nothing is no soil', () => {

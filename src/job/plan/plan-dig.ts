@@ -3,7 +3,7 @@ import { digStep, soilStep, soilUnder } from '../../build-up/excavation-depth.js
 import type { Outline } from '../../outline/ring.js';
 import type { Area, Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { given, type Step } from '../../working.js';
+import { formulaStep, given, type Step } from '../../working.js';
 import type { Ground } from './ground.js';
 import type { DigPlan } from './plan.js';
 import type { StakeDig } from './stake-grounds.js';
@@ -57,27 +57,27 @@ export function digSteps(
 ): Step[] {
   const result = given('E', 'depth of dig', depth);
   const step: Step = {
-    'spot-heights': {
+    'spot-heights': formulaStep({
       title: 'Depth of dig, mean over the spot heights',
       formula: 'E = (integral of existing surface - subgrade) / A',
       given: [given('D', 'build-up', stack.total)],
       result,
       source: 'derived' as const,
-    },
-    'stake-levels': {
+    }),
+    'stake-levels': formulaStep({
       title: 'Depth of dig, mean over the ground at the stakes',
       formula: 'E = (integral of existing surface - subgrade) / A',
       given: digsGiven(measured),
       result,
       source: 'derived' as const,
-    },
-    'along-strings': {
+    }),
+    'along-strings': formulaStep({
       title: 'Depth of dig, mean along the strings',
       formula: 'E = sum(L (e1 + e2) / 2) / sum(L) from reading to reading',
       given: digsGiven(measured),
       result,
       source: 'derived' as const,
-    },
+    }),
     // any depth beyond the build-up is above finished grade
     uniform: digStep(stack, depth.minus(stack.total)),
   }[basis];

@@ -2,7 +2,7 @@ import type { Outline } from '../../outline/ring.js';
 import type { Area, Length, Volume } from '../../units/quantity.js';
 import { NO_LENGTH, NO_VOLUME } from '../../units/zero.js';
 import { inState } from '../../volumes/state-volume.js';
-import { given, type Step } from '../../working.js';
+import { formulaStep, given, type Step } from '../../working.js';
 import { NO_EARTH, plusEarth, type Earth, type Ground, type Measured } from './ground.js';
 import type { LaidOldPaving } from './plan-old-paving.js';
 import type { EarthPlan } from './plan-of-site.js';
@@ -81,7 +81,7 @@ function earthSteps(plan: EarthPlan, earth: Earth): Step[] {
   const { cut, fill, sides, stripped, uncovered } = plan;
   const area: Area = earth.covered;
   return [
-    {
+    formulaStep({
       title: 'Soil between the stripped ground and the subgrade',
       formula:
         'C = integral of (ground - subgrade) above the subgrade, + sides; F = integral below it',
@@ -94,6 +94,6 @@ function earthSteps(plan: EarthPlan, earth: Earth): Step[] {
       ],
       result: given('C', 'soil to dig, bank volume', cut.volume),
       source: 'derived',
-    },
+    }),
   ];
 }

@@ -5,7 +5,7 @@ import { fromSI, type Length } from '../../units/quantity.js';
 import type { Ratio } from '../../units/ratio.js';
 import { minus, norm, type Vector } from '../../units/vector.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { given, type Step } from '../../working.js';
+import { formulaStep, given, type Step } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import type { EdgePlan, PavementPlan } from './plan.js';
@@ -56,17 +56,18 @@ function edgeLength(from: Vector, to: Vector, bulge: Ratio | undefined): Length 
 
 /** The working of the widened areas. Internal. */
 export function areaSteps({ areas, edges }: Pick<PavementPlan, 'areas' | 'edges'>): Step[] {
-  const moved = (name: 'base' | 'dig'): Step => ({
-    title: `Area of the ${name}`,
-    formula: "A' = area of the paving outline, edges moved out by d(k)",
-    given: [
-      given('A', 'area of the paving', areas.paving),
-      ...edges.map((edge) =>
-        given(`d${edge.edge}`, `edge ${edge.edge}, ${edge.kind ?? 'not described'}`, edge[name]),
-      ),
-    ],
-    result: given("A'", `area of the ${name}`, areas[name]),
-    source: 'edge-restraints',
-  });
+  const moved = (name: 'base' | 'dig'): Step =>
+    formulaStep({
+      title: `Area of the ${name}`,
+      formula: "A' = area of the paving outline, edges moved out by d(k)",
+      given: [
+        given('A', 'area of the paving', areas.paving),
+        ...edges.map((edge) =>
+          given(`d${edge.edge}`, `edge ${edge.edge}, ${edge.kind ?? 'not described'}`, edge[name]),
+        ),
+      ],
+      result: given("A'", `area of the ${name}`, areas[name]),
+      source: 'edge-restraints',
+    });
   return [moved('base'), moved('dig')];
 }

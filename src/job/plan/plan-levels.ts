@@ -2,7 +2,7 @@ import { isWithin, missAt } from '../../levelling/benchmark-checks.js';
 import { heightOf, heightStep, levelUnder } from '../../levelling/instrument-height.js';
 import { reduceLevels, type LevelBook } from '../../levelling/reduce-levels.js';
 import type { Length } from '../../units/quantity.js';
-import { given, type Step } from '../../working.js';
+import { formulaStep, given, type Step } from '../../working.js';
 import { withoutGaps } from './without-gaps.js';
 import { inField } from '../read/in-field.js';
 import type { LevellingPlan } from './plan.js';
@@ -86,12 +86,12 @@ export function levellingSteps(levelling: LevellingPlan | null): Step[] {
   const setUp = { benchmark: elevation, back: backsight };
   const height = heightStep(setUp, { benchmark: levelling.benchmark, back: 'backsight' });
   if (closing === null) return [height];
-  const check: Step = {
+  const check: Step = formulaStep({
     title: 'Check on the benchmark at the end of the day',
     formula: 'd = R - BS',
     given: [given('R', 'last reading', closing.reading), given('BS', 'backsight', backsight)],
     result: given('d', `drift: ${closing.verdict}`, closing.drift),
     source: 'derived',
-  };
+  });
   return [height, check];
 }

@@ -15,7 +15,7 @@ import {
 } from '../../units/vector.js';
 import { NO_SLOPE } from '../../units/zero.js';
 import { exactVerdict } from '../../verdict.js';
-import { given, type Step } from '../../working.js';
+import { formulaStep, given, type Step } from '../../working.js';
 import { slopeAt, type FinishSurface } from './finish-surface.js';
 import type { SlopePlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
@@ -83,7 +83,7 @@ function between(
   return {
     slope: plan,
     steps: () => [
-      {
+      formulaStep({
         title: `Slope from ${from.id} to ${to.id}`,
         formula: 's = (z2 - z1) / L',
         given: [
@@ -93,8 +93,8 @@ function between(
         ],
         result: given('s', 'slope along the string', along),
         source: 'derived',
-      },
-      {
+      }),
+      formulaStep({
         title: `Steepest fall from ${from.id} to ${to.id}, compared with the minimum`,
         formula: 'f = sqrt(s^2 + c^2)',
         given: [
@@ -104,7 +104,7 @@ function between(
         ],
         result: given('f', `steepest fall: ${verdict}`, fall),
         source: 'paver-tolerances',
-      },
+      }),
     ],
   };
 }

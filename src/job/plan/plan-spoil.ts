@@ -1,5 +1,5 @@
 import { toState, type StateVolume } from '../../volumes/state-volume.js';
-import { given, type Step } from '../../working.js';
+import { formulaStep, given, type Step } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { PavementPlan, SpoilPlan } from './plan.js';
 
@@ -18,7 +18,7 @@ export function planSpoil(job: ReadJob, bank: StateVolume<'bank'>): SpoilPlan {
 
 /** The working of the spoil. Internal. */
 export const spoilSteps = (job: ReadJob, { spoil }: Pick<PavementPlan, 'spoil'>): Step[] => [
-  {
+  formulaStep({
     title: 'Soil to haul away, loose',
     formula: 'L = B s',
     given: [
@@ -27,5 +27,5 @@ export const spoilSteps = (job: ReadJob, { spoil }: Pick<PavementPlan, 'spoil'>)
     ],
     result: given('L', 'loose volume', spoil.loose.volume),
     source: 'derived',
-  },
+  }),
 ];

@@ -3,7 +3,7 @@ import { checkStakeLine, type StakeLine } from '../../stakes/check-stake-line.js
 import { stringDepths, type StringDepths } from '../../string-line/string-depths.js';
 import { stringSag } from '../../string-line/string-sag.js';
 import type { Length } from '../../units/quantity.js';
-import { given, type Step, type Worked } from '../../working.js';
+import { formulaStep, given, type Step, type Worked } from '../../working.js';
 import { inField } from '../read/in-field.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { FinishSurface } from './finish-surface.js';
@@ -175,14 +175,16 @@ function planSags(
 function surfaceSteps({ stringHeight, surfaces }: StringLinePlan): Step[] {
   return surfaces
     .filter(({ kind }) => kind === 'lift')
-    .map(({ surface, belowFinish, belowString }) => ({
-      title: `${surface} below the string`,
-      formula: 'B = h + d',
-      given: [
-        given('h', 'string above finished grade', stringHeight),
-        given('d', 'below finished grade', belowFinish),
-      ],
-      result: given('B', 'below the string', belowString),
-      source: 'derived',
-    }));
+    .map(({ surface, belowFinish, belowString }) =>
+      formulaStep({
+        title: `${surface} below the string`,
+        formula: 'B = h + d',
+        given: [
+          given('h', 'string above finished grade', stringHeight),
+          given('d', 'below finished grade', belowFinish),
+        ],
+        result: given('B', 'below the string', belowString),
+        source: 'derived',
+      }),
+    );
 }

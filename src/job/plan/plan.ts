@@ -60,10 +60,10 @@ export type {
 } from './plan-of-totals.js';
 
 /** A step of working with the part of the job it belongs to. */
-export interface PlanStep extends Step {
+export type PlanStep = Step & {
   /** Pavement, string or other part of the job. */
   readonly subject: string;
-}
+};
 
 /** Something that the crew should check before they dig. */
 export interface PlanWarning {

@@ -16,11 +16,11 @@ export const isSteps = (value: unknown): value is readonly SubjectStep[] => isLi
 
 function isStep(value: unknown): boolean {
   if (!isPlain(value)) return false;
-  const { subject, title, formula, given, result, source } = value;
+  const { subject, title, given, result, source } = value;
   return (
+    hasKind(value) &&
     (subject === undefined || typeof subject === 'string') &&
     typeof title === 'string' &&
-    typeof formula === 'string' &&
     isListOf(given, isStepInput) &&
     isStepInput(result) &&
     typeof source === 'string' &&
@@ -28,13 +28,20 @@ function isStep(value: unknown): boolean {
   );
 }
 
+const hasKind = ({ kind, formula, procedure, method }: Record<string, unknown>): boolean =>
+  kind === 'formula'
+    ? typeof formula === 'string'
+    : kind === 'procedure' && typeof procedure === 'string' && typeof method === 'string';
+
 const isStepInput = (value: unknown): boolean =>
   isPlain(value) &&
   typeof value['symbol'] === 'string' &&
   typeof value['name'] === 'string' &&
   isStepValue(value['value']);
 
-const isStepValue = (value: unknown): boolean =>
+const isStepValue = (value: unknown): boolean => isStepItem(value) || isListOf(value, isStepItem);
+
+const isStepItem = (value: unknown): boolean =>
   typeof value === 'string' || Number.isFinite(value) || isSound(value);
 
 const isListOf = (value: unknown, isOne: (one: unknown) => boolean): boolean =>

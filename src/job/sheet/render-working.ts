@@ -2,12 +2,17 @@ import { fault } from '../../errors.js';
 import { shown } from '../../input/shown.js';
 import { isQuantity } from '../../units/quantity.js';
 import { SOURCES } from '../../sources/catalogue.js';
-import type { StepValue } from '../../working.js';
+import { formulaText } from '../../formulas/formula-text.js';
+import type { NameNode } from '../../formulas/formula-node.js';
+import { putIn } from '../../formulas/put-in.js';
+import { readFormula } from '../../formulas/read-formula.js';
+import { formatFor } from '../../units/format-for.js';
+import type { FormulaStep, StepItem, StepValue } from '../../working.js';
 import { isSteps, type SubjectStep } from './is-steps.js';
 import { wrap } from './layout.js';
 import { measureWithExact } from './measure-with-exact.js';
 import { readSheetOptions } from './sheet-options.js';
-import type { SheetSystem } from './units-of-sheet.js';
+import { inWords, type SheetSystem } from './units-of-sheet.js';
 
 /** How working is written. */
 export interface RenderWorkingOptions {
@@ -18,7 +23,8 @@ export interface RenderWorkingOptions {
 }
 
 /**
- * Writes steps of working as text: title, formula, the values put in, the result and the source.
+ * Writes steps of working as text: title, formula, the same with the values put in, the result, each
+ * value with its name, and the source.
  * Values are in the marks of the sheet; where rounding shows, the value before rounding is beside it.
  *
  * @param steps - the `working` of a result or of a plan
@@ -45,25 +51,51 @@ export function renderWorking(
 function stepLines(step: SubjectStep, system: SheetSystem, width: number): string[] {
   const title = step.subject === undefined ? step.title : `${step.subject}: ${step.title}`;
   const source = SOURCES[step.source];
+  const { symbol, name, value } = step.result;
   return [
     ...wrap(title, width),
-    ...wrap(step.formula, width, '  ', '    '),
-    ...step.given.flatMap(({ symbol, name, value }) =>
-      wrap(`${symbol} = ${valueText(value, system)} (${name})`, width, '    ', '      '),
-    ),
-    ...wrap(
-      `${step.result.symbol} = ${valueText(step.result.value, system)} (${step.result.name})`,
-      width,
-      '  ',
-      '    ',
+    ...(step.kind === 'formula'
+      ? formulaLines(step, system, width)
+      : wrap(step.method, width, '  ')),
+    ...wrap(`${symbol} = ${valueText(value, system)} (${name})`, width, '  ', '    '),
+    ...step.given.flatMap((input) =>
+      wrap(
+        `${input.symbol} = ${valueText(input.value, system)} (${input.name})`,
+        width,
+        '    ',
+        '      ',
+      ),
     ),
     ...wrap(`[${source.title}; ${source.section}]`, width, '  ', '   '),
     '',
   ];
 }
 
-function valueText(value: StepValue, system: SheetSystem): string {
-  if (isQuantity(value)) return measureWithExact(value, system);
-  if (typeof value === 'string' || Number.isInteger(value)) return String(value);
-  return String(Number(value.toPrecision(8)));
+/** The formula, and the same with the values put in, in the marks of the sheet. */
+function formulaLines(step: FormulaStep, system: SheetSystem, width: number): string[] {
+  const formula = readFormula(step.formula);
+  const symbols = formulaText(formula.expression, nameText);
+  const values = putIn(formula, step.given, (item) => markText(item, system));
+  const lines = wrap(`${formula.result} = ${symbols}`, width, '  ', '    ');
+  if (values === null || values === symbols) return lines;
+  return [...lines, ...wrap(`${formula.result} = ${values}`, width, '  ', '    ')];
 }
+
+const nameText = ({ name, index }: NameNode): string =>
+  index === null ? name : `${name}[${formulaText(index, nameText)}]`;
+
+const valueText = (value: StepValue, system: SheetSystem): string =>
+  isList(value) ? value.map((item) => itemText(item, system)).join('; ') : itemText(value, system);
+
+const isList = (value: StepValue): value is readonly StepItem[] => Array.isArray(value);
+
+const itemText = (item: StepItem, system: SheetSystem): string =>
+  isQuantity(item) ? measureWithExact(item, system) : plainText(item);
+
+const markText = (item: StepItem, system: SheetSystem): string =>
+  isQuantity(item) ? inWords(formatFor(item, system)) : plainText(item);
+
+const plainText = (item: string | number): string =>
+  typeof item === 'string' || Number.isInteger(item)
+    ? String(item)
+    : String(Number(item.toPrecision(8)));

@@ -6,7 +6,7 @@ import type { LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { type Verdict, verdictOf, worstVerdict } from '../../verdict.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { lengthLimits, type LengthLimitsInput } from '../length-limits.js';
 
 /** Deviation of the base at one spot. */
@@ -104,16 +104,18 @@ export function bedRange(options: BedRangeOptions): BedRange {
     readings,
   };
   return withWorking(range, () =>
-    readings.map(({ id, deviation, bed }) => ({
-      title: `Bed at ${id}`,
-      formula: 'b = t - d',
-      given: [
-        given('t', 'nominal bed', nominal),
-        given('d', 'base above (+) or below (-) its level', deviation),
-      ],
-      result: given('b', 'bed', bed),
-      source: 'derived' as const,
-    })),
+    readings.map(({ id, deviation, bed }) =>
+      formulaStep({
+        title: `Bed at ${id}`,
+        formula: 'b = t - d',
+        given: [
+          given('t', 'nominal bed', nominal),
+          given('d', 'base above (+) or below (-) its level', deviation),
+        ],
+        result: given('b', 'bed', bed),
+        source: 'derived' as const,
+      }),
+    ),
   );
 }
 

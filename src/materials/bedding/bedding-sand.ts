@@ -23,7 +23,7 @@ import {
 } from '../../units/ratio.js';
 import { onePlus, timesRatio } from '../../units/times-ratio.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { jointShare } from '../joints/joint-share.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
 import { bulking, bulkingSteps, NO_BULKING, type JarTestInput } from './bulking.js';
@@ -157,7 +157,7 @@ export function beddingSand(options: BeddingSandOptions): BeddingSand<null> {
     deliveredMass: taken.deliveredMass,
   };
   return withWorking(sand, () => [
-    {
+    formulaStep({
       title: 'Compacted volume of the bed',
       formula: 'Vc = A (t + u)',
       given: [
@@ -167,9 +167,9 @@ export function beddingSand(options: BeddingSandOptions): BeddingSand<null> {
       ],
       result: given('Vc', 'compacted volume', taken.compacted),
       source: 'derived',
-    },
+    }),
     ...bulkingSteps(bulked),
-    {
+    formulaStep({
       title: 'Delivered volume, damp',
       formula: 'Vd = Vc (1 + q) (1 + b) / r',
       given: [
@@ -180,7 +180,7 @@ export function beddingSand(options: BeddingSandOptions): BeddingSand<null> {
       ],
       result: given('Vd', 'delivered', delivered),
       source: 'sand-bulking-course',
-    },
+    }),
     ...massSteps(taken, allowances),
   ]);
 }

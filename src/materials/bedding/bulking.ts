@@ -15,7 +15,7 @@ import {
   ZERO_RATIO,
   type Ratio,
 } from '../../units/ratio.js';
-import { given, type Step } from '../../working.js';
+import { formulaStep, given, type Step } from '../../working.js';
 
 /**
  * Bulking of sand, measured in a straight-sided jar. Fill it with damp sand and read the height.
@@ -74,11 +74,11 @@ export const bulkingSteps = ({ ratio: bulked, jar }: Bulking): Step[] =>
   jar === null
     ? []
     : [
-        {
+        formulaStep({
           title: 'Bulking of damp sand',
           formula: 'b = (h1 - h2) / h2',
           given: [given('h1', 'height damp', jar.damp), given('h2', 'height flooded', jar.flooded)],
           result: given('b', 'bulking', ratioToDecimal(bulked)),
           source: 'sand-bulking-course',
-        },
+        }),
       ];

@@ -4,7 +4,7 @@ import type { Decimal } from '../../units/decimal.js';
 import type { Length } from '../../units/quantity.js';
 import { decimalRatio, ZERO_RATIO } from '../../units/ratio.js';
 import { type Verdict, worstVerdict } from '../../verdict.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { verdictWithin } from '../within-limits.js';
 import {
   checkSheet,
@@ -89,18 +89,20 @@ export function checkGradation(options: CheckGradationOptions): GradationCheck {
   const verdict = worstVerdict(sieves.map((sieve) => sieve.verdict ?? 'unclear'));
   const check = { verdict, sieves, unused, note: noteOn(verdict, sieves), source: limits.source };
   return withWorking(check, () =>
-    sieves.map(({ sieve, percent, minimum, maximum, verdict: one }) => ({
-      title: 'Percent passing within its limits',
-      formula: 'p0 <= p <= p1',
-      given: [
-        given('s', 'sieve', sieve),
-        given('p0', 'minimum percent', minimum),
-        given('p', 'percent passing', percent ?? 'not measured'),
-        given('p1', 'maximum percent', maximum),
-      ],
-      result: given('v', 'verdict', one ?? 'not measured'),
-      source: limits.source ?? ('derived' as const),
-    })),
+    sieves.map(({ sieve, percent, minimum, maximum, verdict: one }) =>
+      formulaStep({
+        title: 'Percent passing within its limits',
+        formula: 'p0 <= p <= p1',
+        given: [
+          given('s', 'sieve', sieve),
+          given('p0', 'minimum percent', minimum),
+          given('p', 'percent passing', percent ?? 'not measured'),
+          given('p1', 'maximum percent', maximum),
+        ],
+        result: given('v', 'verdict', one ?? 'not measured'),
+        source: limits.source ?? ('derived' as const),
+      }),
+    ),
   );
 }
 

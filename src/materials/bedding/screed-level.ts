@@ -6,7 +6,7 @@ import { readOptions, shapeOf } from '../../input/shape.js';
 import type { LengthInput } from '../../units/construct.js';
 import { isLength } from '../../units/is-length.js';
 import type { Length } from '../../units/quantity.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { DESCRIBE_OPTIONS, tapeText, type DescribeOptions } from '../tape-text.js';
 import { checkSettlement } from './settlement.js';
 
@@ -97,20 +97,20 @@ export function screedLevel(options: ScreedLevelOptions): ScreedLevel {
     elevations,
   };
   return withWorking(level, () => [
-    {
+    formulaStep({
       title: 'Screed below finished grade',
       formula: 's = p - c',
       given: [given('p', 'paver', paver), given('c', 'settlement', settlement)],
       result: given('s', 'screed below finished grade', screedBelowFinish),
       source: 'block-paving-guide',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Bed as screeded',
       formula: 'l = t + c',
       given: [given('t', 'compacted bed', bedding), given('c', 'settlement', settlement)],
       result: given('l', 'loose bed', looseBed),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

@@ -16,7 +16,7 @@ import type { AngleInput, LengthInput } from '../../units/construct.js';
 import type { Area, Length } from '../../units/quantity.js';
 import type { PlanPoint } from '../../units/vector.js';
 import { NO_ANGLE, NO_LENGTH } from '../../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { edgesOf, type OutlineEdge } from '../pavers/outline-edges.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
 import { countOf } from '../whole-number.js';
@@ -184,7 +184,7 @@ function stepsOf(
   paving: Area,
 ): Step[] {
   return [
-    {
+    formulaStep({
       title: 'Centre line of the border',
       formula: 'C = length of the outline moved in by d / 2',
       given: [
@@ -193,15 +193,15 @@ function stepsOf(
       ],
       result: given('C', 'centre line', centreLine),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Field inside the border',
       formula: "A' = area of the outline moved in by d",
       given: [given('A', 'area of the paving', paving), given('d', 'depth of the course', depth)],
       result: given("A'", 'field', field.area),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Units of the border',
       formula: 'n = sum(ceil(r(k) / p))',
       given: [
@@ -212,6 +212,6 @@ function stepsOf(
       ],
       result: given('n', 'units', units),
       source: 'derived',
-    },
+    }),
   ];
 }

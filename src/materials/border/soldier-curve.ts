@@ -5,7 +5,7 @@ import { angle, type LengthInput } from '../../units/construct.js';
 import { exactOf, fromSI, type Length } from '../../units/quantity.js';
 import { divideRatios, multiplyRatios, subtractRatios, type Ratio } from '../../units/ratio.js';
 import { squareRoot } from '../../units/root.js';
-import { given, withWorking, type Step, type Worked } from '../../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
 import { wholeDown } from '../whole-number.js';
 import { COURSES, courseSize, type Course, type CourseSize } from './course.js';
@@ -94,7 +94,7 @@ export function soldierCurve(options: SoldierCurveOptions): SoldierCurve {
   const minimumRadius = scaledLength(depth, along.plus(joint), most.minus(joint));
   const atRadius = radius === undefined ? null : lookAt(radius, size, joint, most);
   return withWorking({ minimumRadius, atRadius }, () => [
-    {
+    formulaStep({
       title: 'Tightest curve for uncut units',
       formula: 'R = d (w + j) / (j1 - j)',
       given: [
@@ -105,7 +105,7 @@ export function soldierCurve(options: SoldierCurveOptions): SoldierCurve {
       ],
       result: given('R', 'minimum inner radius', minimumRadius),
       source: 'derived',
-    },
+    }),
     ...(radius === undefined || atRadius === null
       ? []
       : [radiusStep({ radius, joint, ...size }, atRadius)]),
@@ -155,18 +155,19 @@ function lookAt(
 const radiusStep = (
   { radius, joint, depth, along }: CourseSize & { readonly radius: Length; readonly joint: Length },
   { outerJoint }: CurveAtRadius,
-): Step => ({
-  title: 'Outer joint at the radius',
-  formula: "j' = (w + j) (R + d) / R - w",
-  given: [
-    given('w', 'size along the curve', along),
-    given('j', 'inner joint', joint),
-    given('R', 'inner radius', radius),
-    given('d', 'depth of the course', depth),
-  ],
-  result: given("j'", 'outer joint', outerJoint),
-  source: 'derived',
-});
+): Step =>
+  formulaStep({
+    title: 'Outer joint at the radius',
+    formula: "j' = (w + j) (R + d) / R - w",
+    given: [
+      given('w', 'size along the curve', along),
+      given('j', 'inner joint', joint),
+      given('R', 'inner radius', radius),
+      given('d', 'depth of the course', depth),
+    ],
+    result: given("j'", 'outer joint', outerJoint),
+    source: 'derived',
+  });
 
 /** `R - sqrt(R^2 - h^2)` */
 const sagitta = (radius: Ratio, half: Ratio): Ratio =>

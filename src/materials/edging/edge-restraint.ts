@@ -6,7 +6,7 @@ import type { SourceId } from '../../sources/catalogue.js';
 import type { LengthInput } from '../../units/construct.js';
 import { exactOf, type Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { quantityOr } from '../quantity-or.js';
 import { stripsAcross } from '../strips.js';
 import { countOf, wholeUp } from '../whole-number.js';
@@ -181,17 +181,23 @@ function restrain(run: RunRead, read: Read): RestraintRun {
 }
 
 function spikeSteps(read: Read, made: readonly RestraintRun[]): Step[] {
-  return read.runs.map((run, index) => ({
-    title: `Spikes of run ${index + 1}`,
-    formula: run.isClosed ? 'n = ceil(L / s)' : 'n = ceil(L / s) + 1',
-    given: [
-      given('L', 'run', run.length),
-      given('s', 'maximum spacing', spacingOf(run, read)),
-      given('p', 'piece', read.piece),
-    ],
-    result: given('n', `spikes, for ${made[index]?.pieces ?? 0} pieces`, made[index]?.spikes ?? 0),
-    source: 'derived',
-  }));
+  return read.runs.map((run, index) =>
+    formulaStep({
+      title: `Spikes of run ${index + 1}`,
+      formula: run.isClosed ? 'n = ceil(L / s)' : 'n = ceil(L / s) + 1',
+      given: [
+        given('L', 'run', run.length),
+        given('s', 'maximum spacing', spacingOf(run, read)),
+        given('p', 'piece', read.piece),
+      ],
+      result: given(
+        'n',
+        `spikes, for ${made[index]?.pieces ?? 0} pieces`,
+        made[index]?.spikes ?? 0,
+      ),
+      source: 'derived',
+    }),
+  );
 }
 
 function notesFor({ runs, curvedSpikeSpacing }: Read): string[] {

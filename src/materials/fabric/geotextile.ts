@@ -8,7 +8,7 @@ import { max } from '../../units/aggregate.js';
 import type { LengthInput } from '../../units/construct.js';
 import { exactOf, type Area, type Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { stripsAcross } from '../strips.js';
 import { countOf, wholeDown } from '../whole-number.js';
 import {
@@ -277,7 +277,7 @@ function compareLayings(a: GeotextileLaying, b: GeotextileLaying): Geotextile['b
 
 function stepsOf(laid: GeotextileLaying, cross: Length, roll: Roll): Step[] {
   return [
-    {
+    formulaStep({
       title: 'Strips side by side',
       formula: 'n = 1 + ceil((B - w) / (w - o)), 1 where B <= w',
       given: [
@@ -287,8 +287,8 @@ function stepsOf(laid: GeotextileLaying, cross: Length, roll: Roll): Step[] {
       ],
       result: given('n', 'strips', laid.strips),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Fabric to cut',
       formula: 'F = n (S + (p - 1) e)',
       given: [
@@ -299,14 +299,14 @@ function stepsOf(laid: GeotextileLaying, cross: Length, roll: Roll): Step[] {
       ],
       result: given('F', 'length of fabric', laid.totalLength),
       source: 'derived',
-    },
+    }),
   ];
 }
 
 function stepsOver({ laid, strips, direction, totalLength }: OutlineLaying, roll: Roll): Step[] {
   const { edge, isSquare } = direction;
   return [
-    {
+    formulaStep({
       title: `Fabric to cut, ${strips} strips ${isSquare ? 'square to' : 'along'} edge ${edge}`,
       formula: 'F = sum(S(k) + (p(k) - 1) e)',
       given: [
@@ -317,6 +317,6 @@ function stepsOver({ laid, strips, direction, totalLength }: OutlineLaying, roll
       ],
       result: given('F', 'length of fabric', totalLength),
       source: 'derived',
-    },
+    }),
   ];
 }

@@ -5,7 +5,7 @@ import { PAVER_TOLERANCES } from '../../sources/surface-tolerances.js';
 import { length, type LengthInput } from '../../units/construct.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { type Verdict, verdictOf } from '../../verdict.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import {
   fillJoints,
   JOINTS,
@@ -67,13 +67,13 @@ export function jointTopUp(options: JointTopUpOptions): JointTopUp {
   const verdict = verdictOf(limit.minus(depthLost), read.uncertainty);
   return withWorking({ ...filled, verdict, note: NOTES[verdict] }, () => [
     ...jointSteps(read, filled),
-    {
+    formulaStep({
       title: 'Fill below the top',
       formula: 'due if h > h0',
       given: [given('h', 'depth to the fill', depthLost), given('h0', 'maximum depth', limit)],
       result: given('due', 'topping up', NOTES[verdict]),
       source: 'paver-tolerances',
-    },
+    }),
   ]);
 }
 

@@ -15,7 +15,7 @@ import {
 import { squareRoot } from '../../units/root.js';
 import { timesRatio } from '../../units/times-ratio.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { wholeDown } from '../whole-number.js';
 
 /** Errors of the joints, and the tolerance of the bond line. */
@@ -74,7 +74,7 @@ export function bondDrift(options: BondDriftOptions): BondDrift {
   const courses = coursesWithin(exactOf(bias), exactOf(scatter), exactOf(tolerance));
   const drift = driftAfter(courses, bias, scatter);
   return withWorking({ courses, distance: module.times(courses), drift }, () => [
-    {
+    formulaStep({
       title: 'Courses between lines',
       formula: 'n = largest whole number with n b + s sqrt(n) <= tol',
       given: [
@@ -84,7 +84,7 @@ export function bondDrift(options: BondDriftOptions): BondDrift {
       ],
       result: given('n', 'courses', courses),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

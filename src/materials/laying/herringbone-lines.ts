@@ -8,7 +8,7 @@ import { wholeRatio } from '../../units/ratio.js';
 import { squareRoot } from '../../units/root.js';
 import { timesRatio } from '../../units/times-ratio.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
 import { wholeDown } from '../whole-number.js';
 
@@ -87,7 +87,7 @@ export function herringboneLines(options: HerringboneLinesOptions): HerringboneL
     note: noteOn(misfit, isWithinTolerance),
   };
   return withWorking(lines, () => [
-    {
+    formulaStep({
       title: 'Two units against one',
       formula: 'm = l - 2 w - j',
       given: [
@@ -97,14 +97,14 @@ export function herringboneLines(options: HerringboneLinesOptions): HerringboneL
       ],
       result: given('m', 'misfit', misfit),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Between reference lines',
       formula: 's = (w + j) sqrt(2)',
       given: [given('w', 'width of a unit', paver.width), given('j', 'joint', joint)],
       result: given('s', 'spacing', spacing),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

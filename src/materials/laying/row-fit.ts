@@ -9,7 +9,7 @@ import type { LengthInput } from '../../units/construct.js';
 import { exactOf, fromSI, type Length } from '../../units/quantity.js';
 import { addRatios, multiplyRatios, subtractRatios, wholeRatio } from '../../units/ratio.js';
 import { readNumber } from '../../units/read-number.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { lengthLimits, type LengthLimitsInput } from '../length-limits.js';
 import { wholeDown } from '../whole-number.js';
 import { largestPiece, waysToFill, type Row, type RowOption } from './row-options.js';
@@ -88,7 +88,7 @@ export function rowFit(options: RowFitOptions): RowFit {
     options: [chosen, ...ways.filter((way) => way !== chosen)],
   };
   return withWorking(fit, () => [
-    {
+    formulaStep({
       title: 'Width left over in the row',
       formula: "r = W' - n m,  W' = W + (1 - e) j",
       given: [
@@ -100,8 +100,8 @@ export function rowFit(options: RowFitOptions): RowFit {
       ],
       result: given('r', 'left over', left),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: `The row as laid: ${chosen.kind}`,
       formula: FORMULAS[chosen.kind],
       given: [given('N', 'whole units', chosen.whole)],
@@ -110,7 +110,7 @@ export function rowFit(options: RowFitOptions): RowFit {
           ? given("j'", 'joint', chosen.joint)
           : given('c', 'cut piece', chosen.piece),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

@@ -17,7 +17,14 @@ import {
   wholeRatio,
   type Ratio,
 } from '../../units/ratio.js';
-import { given, withWorking, type Step, type StepValue, type Worked } from '../../working.js';
+import {
+  formulaStep,
+  given,
+  type Step,
+  type StepValue,
+  withWorking,
+  type Worked,
+} from '../../working.js';
 import { wholeDown, wholeUp } from '../whole-number.js';
 import {
   readOrder,
@@ -172,7 +179,7 @@ function orderStep(order: Order, ordered: Ratio): Step {
   const { name, holds } = order.sold;
   const value = (amount: Ratio): StepValue =>
     order.measure === 'units' ? ratioToNumber(amount) : fromSI(order.measure, amount);
-  return {
+  return formulaStep({
     title: `Rounded up to ${name}`,
     formula: order.sellsPartPacks ? 'Q = max(q, m p)' : 'Q = max(ceil(q / p), m) p, 0 for q = 0',
     given: [
@@ -182,5 +189,5 @@ function orderStep(order: Order, ordered: Ratio): Step {
     ],
     result: given('Q', 'order', value(ordered)),
     source: 'derived',
-  };
+  });
 }

@@ -13,7 +13,7 @@ import {
   type Ratio,
 } from '../../units/ratio.js';
 import { NO_ANGLE } from '../../units/zero.js';
-import { given, type Step } from '../../working.js';
+import { formulaStep, given, type Step } from '../../working.js';
 import {
   metPerMetre,
   metPerMetreOfArc,
@@ -104,7 +104,7 @@ const FORMULAS: Readonly<Record<LayingPattern, string>> = {
 export function edgeStep(edge: CutEdge, met: Ratio, { pattern, module }: CutField): Step {
   const isArc = !edge.turn.isZero();
   const formula = edge.isCurved ? 'c = E (2 / pi) (1 / L + 1 / W)' : FORMULAS[pattern];
-  return {
+  return formulaStep({
     title:
       edge.isCurved || isArc ? 'Units cut along a curve' : `Units cut along an edge, ${pattern}`,
     formula: isArc ? `${formula}, mean from a to a + t` : formula,
@@ -117,5 +117,5 @@ export function edgeStep(edge: CutEdge, met: Ratio, { pattern, module }: CutFiel
     ],
     result: given('c', 'units cut', ratioToDecimal(met)),
     source: 'derived',
-  };
+  });
 }

@@ -15,7 +15,7 @@ import {
   type Ratio,
 } from '../../units/ratio.js';
 import { onePlus } from '../../units/times-ratio.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { wholeUp } from '../whole-number.js';
 import { cutEdges, cutsAlong, edgeStep, type CutEdgeInput } from './cut-edges.js';
 import { LAYING_PATTERNS, type LayingPattern } from './pattern.js';
@@ -128,7 +128,7 @@ export function unitCount(options: UnitCountOptions): UnitCount {
     cautions: cut > 0 ? cautionsFor('cutting') : [],
   };
   return withWorking(count, () => [
-    {
+    formulaStep({
       title: 'Units that fill the area',
       formula: 'N = A / ((l + j) (w + j))',
       given: [
@@ -139,9 +139,9 @@ export function unitCount(options: UnitCountOptions): UnitCount {
       ],
       result: given('N', 'units', ratioToDecimal(filling)),
       source: 'derived',
-    },
+    }),
     ...edges.map((edge, index) => edgeStep(edge, cuts[index]?.met ?? ZERO_RATIO, field)),
-    {
+    formulaStep({
       title: 'Units to order',
       formula: 'n = ceil((N + sum(c (1 - r)) / 2) (1 + q))',
       given: [
@@ -152,7 +152,7 @@ export function unitCount(options: UnitCountOptions): UnitCount {
       ],
       result: given('n', 'units to order', order),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

@@ -6,7 +6,7 @@ import type { DensityInput, LengthInput, MassInput } from '../../units/construct
 import { exactOf, type Area, type Mass } from '../../units/quantity.js';
 import { overRatio } from '../../units/times-ratio.js';
 import { NO_LENGTH, NO_MASS } from '../../units/zero.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { moduleOf, unit, type Module, type UnitInput } from './unit.js';
 
 /** Packing of the units. */
@@ -106,7 +106,7 @@ export function unitMass(options: UnitMassOptions): UnitMass {
     cautions: cautionsFor('handling', 'loads'),
   };
   return withWorking(weights, () => [
-    {
+    formulaStep({
       title: 'Mass of a unit',
       formula: 'm = l w t d',
       given: [
@@ -117,14 +117,14 @@ export function unitMass(options: UnitMassOptions): UnitMass {
       ],
       result: given('m', 'one unit', one),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Mass of a square metre',
       formula: 'M = m / ((l + j) (w + j))',
       given: [given('m', 'one unit', one), given('j', 'joint', joint)],
       result: given('M', 'units of one square metre', weights.squareMetre),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

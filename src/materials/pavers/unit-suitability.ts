@@ -19,7 +19,7 @@ import {
   type Ratio,
 } from '../../units/ratio.js';
 import { readNumber } from '../../units/read-number.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 
 /** The smallest cut piece. */
 export interface SmallestCutInput {
@@ -132,13 +132,13 @@ export function unitSuitability(options: UnitSuitabilityOptions): UnitSuitabilit
     findings,
   } as const;
   return withWorking(suitability, () => [
-    {
+    formulaStep({
       title: 'Length to thickness',
       formula: 'k = l / t',
       given: [given('l', 'length of a unit', read.length), given('t', 'thickness', read.thickness)],
       result: given('k', `ratio, at most ${limit.value}`, suitability.ratio),
       source: limit.source,
-    },
+    }),
   ]);
 }
 

@@ -32,7 +32,7 @@ import { readNumber } from '../../units/read-number.js';
 import { onePlus, overRatio } from '../../units/times-ratio.js';
 import { NO_MASS } from '../../units/zero.js';
 import type { Verdict } from '../../verdict.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { quantityOr } from '../quantity-or.js';
 import { verdictWithin } from '../within-limits.js';
 
@@ -164,7 +164,7 @@ export function yieldCheck(options: YieldCheckOptions): YieldCheck {
     note: noteOn(verdict, ratio),
   } as const;
   return withWorking(check, () => [
-    {
+    formulaStep({
       title: 'Dry density that the tickets imply',
       formula: "d' = (sum(m / (1 + w)) - m0) / V",
       given: [
@@ -175,8 +175,8 @@ export function yieldCheck(options: YieldCheckOptions): YieldCheck {
       ],
       result: given("d'", 'implied dry density', implied),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Tickets against the hole',
       formula: "k = d' / d",
       given: [
@@ -185,7 +185,7 @@ export function yieldCheck(options: YieldCheckOptions): YieldCheck {
       ],
       result: given('k', 'ratio', check.ratio),
       source: 'common-practice',
-    },
+    }),
   ]);
 }
 

@@ -8,7 +8,7 @@ import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 // a taper is base in place
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 
 /** Two pavements that meet on bases of different thickness. */
 export interface BaseTaperOptions {
@@ -91,7 +91,7 @@ export function baseTaper(options: BaseTaperOptions): BaseTaper {
     cautions: cautionsFor('structure'),
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Length of the taper',
       formula: 'L = |T1 - T2| / s',
       given: [
@@ -101,14 +101,14 @@ export function baseTaper(options: BaseTaperOptions): BaseTaper {
       ],
       result: given('L', 'length', run),
       source: 'derived',
-    },
-    {
+    }),
+    formulaStep({
       title: 'Base in the taper',
       formula: 'V = w L (T1 + T2) / 2',
       given: [given('w', 'width', width), given('L', 'length', run)],
       result: given('V', 'compacted volume', volume),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

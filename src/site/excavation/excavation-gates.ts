@@ -17,7 +17,7 @@ import {
 import type { ReferenceNumber } from '../../sources/reference-value.js';
 import type { LengthInput, TimeInput } from '../../units/construct.js';
 import type { Length, Time } from '../../units/quantity.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 
 /** A footing near the dig. */
 export interface FootingInput {
@@ -139,13 +139,13 @@ export function excavationGates(options: ExcavationGatesOptions): ExcavationGate
     ),
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Top edge of a sloped side',
       formula: 'x = e h',
       given: [given('e', 'depth', depth), given('h', `run over rise, soil ${soil}`, slope.value)],
       result: given('x', isBeyondTable ? 'offset (table ends above this depth)' : 'offset', offset),
       source: slope.source,
-    },
+    }),
   ]);
 }
 

@@ -9,7 +9,7 @@ import { NO_LENGTH } from '../../units/zero.js';
 // stone for a soft spot is ordered like base
 import { baseOrder } from '../../volumes/base-order.js';
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 
 /** A soft spot, and the stone to fill it. */
 export interface SoftSpotOptions {
@@ -105,7 +105,7 @@ export function softSpot(options: SoftSpotOptions): SoftSpot {
     ...(perimeter === undefined || geotextile === null
       ? []
       : [
-          {
+          formulaStep({
             title: 'Geotextile in the spot',
             formula: 'G = A + P (e + l)',
             given: [
@@ -116,7 +116,7 @@ export function softSpot(options: SoftSpotOptions): SoftSpot {
             ],
             result: given('G', 'geotextile', geotextile),
             source: 'derived' as const,
-          },
+          }),
         ]),
   ]);
 }

@@ -11,7 +11,7 @@ import type { AreaInput, DensityInput, LengthInput } from '../../units/construct
 import type { Area, Density, Length, Mass, Volume } from '../../units/quantity.js';
 // broken-out paving is a loose volume; loads take state volumes
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
-import { given, withWorking, type Step, type Worked } from '../../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { measureCuts, sawCuts, type SawCuts, type SawCutsInput } from './saw-cuts.js';
 
 /** One layer of old paving. */
@@ -189,7 +189,7 @@ function notesFor(layers: readonly OldPavingLayer[]): string[] {
 function layerSteps(layer: OldPavingLayer): Step[] {
   const source = layer.sources[0] ?? 'derived';
   return [
-    {
+    formulaStep({
       title: `Old ${layer.material} to strip`,
       formula: 'M = A o d',
       given: [
@@ -199,21 +199,21 @@ function layerSteps(layer: OldPavingLayer): Step[] {
       ],
       result: given('M', 'mass', layer.mass),
       source,
-    },
-    {
+    }),
+    formulaStep({
       title: `Old ${layer.material}, broken out`,
       formula: 'L = M / d',
       given: [given('M', 'mass', layer.mass), given('d', 'loose density', layer.looseDensity)],
       result: given('L', 'loose volume', layer.loose.volume),
       source: layer.sources.at(-1) ?? 'derived',
-    },
+    }),
   ];
 }
 
 function sawSteps(saw: SawCuts | null): Step[] {
   if (saw === null) return [];
   return [
-    {
+    formulaStep({
       title: 'Saw cuts',
       formula: 'C = runs + across (n - 1) + along (m - 1)',
       given: [
@@ -223,6 +223,6 @@ function sawSteps(saw: SawCuts | null): Step[] {
       ],
       result: given('C', 'length to saw', saw.length),
       source: 'derived',
-    },
+    }),
   ];
 }

@@ -7,7 +7,7 @@ import { max } from '../../units/aggregate.js';
 import type { LengthInput } from '../../units/construct.js';
 import { PI } from '../../units/pi.js';
 import type { Area, Length } from '../../units/quantity.js';
-import { given, withWorking, type Step, type Worked } from '../../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { digAtTree, digFrom, type DigAtTreeInput } from './read-dig-at-tree.js';
 import { rootCut, rootCutStep, type RootCut } from './root-cut.js';
 
@@ -121,7 +121,7 @@ function radiusStep(
   { radiusPerDiameter, minimumRadius }: Values<typeof RULE>,
   radius: Length,
 ): Step {
-  return {
+  return formulaStep({
     title: 'Radius of the root zone',
     formula: minimumRadius === undefined ? 'R = k D' : 'R = max(k D, least)',
     given: [
@@ -133,7 +133,7 @@ function radiusStep(
     ],
     result: given('R', 'radius', radius),
     source: 'derived',
-  };
+  });
 }
 
 function noteFor(cut: RootCut | null): string {

@@ -6,7 +6,7 @@ import { sum } from '../../units/aggregate.js';
 import { fromNumber } from '../../units/construct.js';
 import type { Area, Flow, Length, Time, Volume } from '../../units/quantity.js';
 import { between } from '../../units/vector.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { floatsOf, ringsOfDig } from '../drawn-dig.js';
 import { HAND_DIG_NOTES } from './hand-dig-notes.js';
 import { reachOf, type MarkedLine } from './marked-line.js';
@@ -67,13 +67,13 @@ export function acrossDrawnDig({ outline, depth, lines, rate }: DrawnDig): Drawn
     cautions: cautionsFor('utilities', 'excavation'),
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Soil to dig by hand',
       formula: 'V = A e',
       given: [given('A', 'zones together, within the dig', area), given('e', 'depth', depth)],
       result: given('V', 'to dig by hand, bank', volume),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

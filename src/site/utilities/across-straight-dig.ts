@@ -3,7 +3,7 @@ import { sum } from '../../units/aggregate.js';
 import { Decimal40 } from '../../units/decimal.js';
 import type { Angle, Area, Flow, Length, Time, Volume } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { given, withWorking, type Step, type Worked } from '../../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { HAND_DIG_NOTES } from './hand-dig-notes.js';
 import { reachOf, type MarkedLine } from './marked-line.js';
 
@@ -70,7 +70,7 @@ export function acrossStraightDig(dig: StraightDig): HandDig {
     cautions: cautionsFor('utilities', 'excavation'),
   };
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'Length of a zone in the dig',
       formula: 'L = b / sin(a)',
       given: [
@@ -79,22 +79,23 @@ export function acrossStraightDig(dig: StraightDig): HandDig {
       ],
       result: given('L', 'length', along),
       source: 'derived',
-    },
+    }),
     ...zones.map((zone) => zoneStep(zone, along, depth)),
   ]);
 }
 
-const zoneStep = (zone: HandDigZone, along: Length, depth: Length): Step => ({
-  title: `Zone of ${zone.lines.join(', ')}`,
-  formula: 'V = W L e',
-  given: [
-    given('W', 'width, merged', zone.width),
-    given('L', 'length', along),
-    given('e', 'depth of dig', depth),
-  ],
-  result: given('V', 'to dig by hand, bank', zone.volume),
-  source: 'derived',
-});
+const zoneStep = (zone: HandDigZone, along: Length, depth: Length): Step =>
+  formulaStep({
+    title: `Zone of ${zone.lines.join(', ')}`,
+    formula: 'V = W L e',
+    given: [
+      given('W', 'width, merged', zone.width),
+      given('L', 'length', along),
+      given('e', 'depth of dig', depth),
+    ],
+    result: given('V', 'to dig by hand, bank', zone.volume),
+    source: 'derived',
+  });
 
 type Zone = Pick<HandDigZone, 'lines' | 'from' | 'to'>;
 

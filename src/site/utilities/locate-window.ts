@@ -1,7 +1,7 @@
 import { optional } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
-import { given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { dateOf, weekdayOf, type Weekday } from './calendar.js';
 import {
   dayField,
@@ -91,7 +91,7 @@ export function locateWindow(options: LocateWindowOptions): LocateWindow {
     cautions: cautionsFor('utilities'),
   } as const;
   return withWorking(found, () => [
-    {
+    formulaStep({
       title: 'First day to dig',
       formula: 'working days of notice after the request, then the day the rule names',
       given: [
@@ -101,7 +101,7 @@ export function locateWindow(options: LocateWindowOptions): LocateWindow {
       ],
       result: given('s', 'earliest', found.earliest),
       source: 'derived',
-    },
+    }),
   ]);
 }
 

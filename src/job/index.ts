@@ -17,6 +17,13 @@ export type {
   WorkStep,
   WorkStepKind,
 } from './steps/work-step.js';
+export {
+  planUncertainty,
+  type PlanUncertainty,
+  type PlanUncertaintyOptions,
+  type UncertainFigure,
+} from './uncertainty/plan-uncertainty.js';
+export { renderUncertainty } from './sheet/render-uncertainty.js';
 export { comparePlans } from './compare/compare-plans.js';
 export type { ChangeSubject, PlanChange, PlanValue } from './compare/plan-change.js';
 export { readJob } from './read/read-job.js';

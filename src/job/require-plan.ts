@@ -4,11 +4,13 @@ import type { JobCheck } from './check/check-job.js';
 import type { PlanChange } from './compare/plan-change.js';
 import type { JobPlan } from './plan/plan.js';
 import type { WorkStep } from './steps/work-step.js';
+import type { PlanUncertainty } from './uncertainty/plan-uncertainty.js';
 
 const PLAN = Symbol.for('settline.plan');
 const CHECK = Symbol.for('settline.check');
 const STEP = Symbol.for('settline.step');
 const CHANGE = Symbol.for('settline.change');
+const UNCERTAINTY = Symbol.for('settline.uncertainty');
 
 /** Marks a plan before it is frozen, so that what only looks like one can be told from it. Internal. */
 export const markPlan = <T extends object>(plan: T): T => mark(plan, PLAN);
@@ -21,6 +23,10 @@ export const markStep = <T extends object>(step: T): T => mark(step, STEP);
 
 /** Marks a change of a plan before it is frozen. Internal. */
 export const markChange = <T extends object>(change: T): T => mark(change, CHANGE);
+
+/** Marks how well a plan is known before it is frozen. Internal. */
+export const markUncertainty = <T extends object>(uncertainty: T): T =>
+  mark(uncertainty, UNCERTAINTY);
 
 const mark = <T extends object>(result: T, as: symbol): T =>
   Object.defineProperty(result, as, { value: true, enumerable: false });
@@ -64,6 +70,16 @@ export function requireStep(value: unknown): asserts value is WorkStep {
 export function requireChange(value: unknown): asserts value is PlanChange {
   if (isMarked(value, CHANGE)) return;
   throw fault('WRONG_TYPE', `pass a change of comparePlans(), got ${shown(value)}`);
+}
+
+/**
+ * Refuses what does not say how well a plan is known. Internal.
+ *
+ * @throws `WRONG_TYPE`
+ */
+export function requireUncertainty(value: unknown): asserts value is PlanUncertainty {
+  if (isMarked(value, UNCERTAINTY)) return;
+  throw fault('WRONG_TYPE', `pass the result of planUncertainty(), got ${shown(value)}`);
 }
 
 const isMarked = (value: unknown, as: symbol): boolean =>

@@ -14,6 +14,7 @@ const ROOMS = [
   'order',
   'steps',
   'compare',
+  'uncertainty',
   'sheet',
 ];
 

@@ -82,7 +82,7 @@ export interface PlanUncertainty {
  * @example
  * const { figures } = planUncertainty(planJob(job), { string: '1/8 in' });
  * const dig = figures.find(({ subject }) => subject === 'stake K1');
- * [dig?.what, dig?.expanded.to('in').toFixed(2)] //=> ['dig depth', '0.35']
+ * [dig?.what, dig?.expanded.si.toFixed(4)] //=> ['dig depth', '0.0090']
  */
 export function planUncertainty(plan: JobPlan, options: PlanUncertaintyOptions): PlanUncertainty {
   requirePlan(plan);

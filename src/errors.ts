@@ -92,6 +92,7 @@ export const ERROR_CODES = {
   FORMULA_INVALID: 'a formula that the grammar of the working does not know',
   JOB_INVALID: 'a job with one or more faults; each is in `issues`',
   PLAN_INVALID: 'not a plan, or a saved plan that cannot be read back',
+  NOT_EXPLAINED: 'a value of a plan that no step of its working gives',
   PLAN_ALTERED: 'a saved plan with a figure that differs from its job',
 } as const;
 

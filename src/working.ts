@@ -18,6 +18,8 @@ export interface StepInput {
   readonly value: StepValue;
   /** The value as text, all digits of it, in the unit that it was written in. */
   readonly text: string;
+  /** Where the value is printed, if it is a published figure; null if it is given or worked out. */
+  readonly source: SourceId | null;
 }
 
 /** The fields of every step of working. */
@@ -78,8 +80,16 @@ export const given = (
   value: StepValue | Decimal | readonly (StepItem | Decimal)[],
 ): StepInput => {
   const plain = Array.isArray(value) ? value.map(plainItem) : plainItem(value as StepItem);
-  return { symbol, name, value: plain, text: textOf(plain) };
+  return { symbol, name, value: plain, text: textOf(plain), source: null };
 };
+
+/** An input of a step that is a published figure. Internal. */
+export const published = (
+  symbol: string,
+  name: string,
+  value: StepValue | Decimal,
+  source: SourceId,
+): StepInput => ({ ...given(symbol, name, value), source });
 
 const plainItem = (item: StepItem | Decimal): StepItem =>
   isDecimal(item) ? item.toNumber() : item;

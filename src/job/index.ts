@@ -23,6 +23,15 @@ export {
   type PlanUncertaintyOptions,
   type UncertainFigure,
 } from './uncertainty/plan-uncertainty.js';
+export { explain } from './explain/explain.js';
+export type {
+  Explanation,
+  GivenExplanation,
+  PublishedExplanation,
+  StatedExplanation,
+  WorkedExplanation,
+} from './explain/explanation.js';
+export { publishedFigures, type PublishedFigure } from './explain/published-figures.js';
 export { renderUncertainty } from './sheet/render-uncertainty.js';
 export { comparePlans } from './compare/compare-plans.js';
 export type { ChangeSubject, PlanChange, PlanValue } from './compare/plan-change.js';

@@ -15,6 +15,7 @@ const ROOMS = [
   'steps',
   'compare',
   'uncertainty',
+  'explain',
   'sheet',
 ];
 

@@ -790,7 +790,7 @@ describe('the working', () => {
         title: 'T',
         formula: 'D = t',
         given: [],
-        result: { symbol: 'D', name: 'depth', value, text: String(value) },
+        result: { symbol: 'D', name: 'depth', value, text: String(value), source: null },
         source: 'derived' as const,
       },
     ];

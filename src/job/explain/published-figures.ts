@@ -1,0 +1,56 @@
+import { SOURCES, type SourceId } from '../../sources/catalogue.js';
+import type { SourceStatus } from '../../sources/source.js';
+import { deepFreeze, type StepItem } from '../../working.js';
+import type { JobPlan } from '../plan/plan.js';
+import { requirePlan } from '../require-plan.js';
+import { isSame, itemsOf } from './same-value.js';
+
+/** A published figure that a plan uses. */
+export interface PublishedFigure {
+  /** The figure in words. */
+  readonly name: string;
+  /** The figure. */
+  readonly value: StepItem;
+  /** Id in `SOURCES`. */
+  readonly source: SourceId;
+  /** Title of the source. */
+  readonly title: string;
+  /** Section where the figure is printed. */
+  readonly section: string;
+  /** Whether the source was read. */
+  readonly status: SourceStatus;
+  /** Parts of the job in which it is used. */
+  readonly usedIn: readonly string[];
+}
+
+/**
+ * The published figures that a plan uses, each once, with its source and the parts of the job that it
+ * is used in.
+ *
+ * @param plan - from `planJob` or `planFromJSON`; not changed
+ * @returns a frozen list, in the order in which the working uses them
+ * @throws `PLAN_INVALID` for what is no plan
+ * @source derived
+ * @example
+ * const [first] = publishedFigures(planJob(job));
+ * [first?.name, String(first?.value), first?.source] //=> ['published minimum base', '8 in', 'paver-tolerances']
+ */
+export function publishedFigures(plan: JobPlan): readonly PublishedFigure[] {
+  requirePlan(plan);
+  const figures: (PublishedFigure & { readonly usedIn: string[] })[] = [];
+  for (const { given, subject } of plan.working) {
+    for (const { name, value, source } of given) {
+      if (source === null) continue;
+      for (const item of itemsOf(value)) {
+        const known = figures.find((one) => one.source === source && isSame(item, one.value));
+        if (known === undefined) {
+          const { title, section, status } = SOURCES[source];
+          figures.push({ name, value: item, source, title, section, status, usedIn: [subject] });
+        } else if (!known.usedIn.includes(subject)) {
+          known.usedIn.push(subject);
+        }
+      }
+    }
+  }
+  return deepFreeze(figures);
+}

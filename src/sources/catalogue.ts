@@ -1,3 +1,4 @@
+import { GROUND_SOURCES } from './catalogue-of-ground.js';
 import { PAVING_SOURCES } from './catalogue-of-paving.js';
 import { SITE_SOURCES } from './catalogue-of-site.js';
 import { source, type Source, type SourceStatus } from './source.js';
@@ -129,6 +130,7 @@ export const SOURCES = Object.freeze({
   ),
   ...SITE_SOURCES,
   ...PAVING_SOURCES,
+  ...GROUND_SOURCES,
   derived: source('Geometry and arithmetic', 'worked out here', 'derived'),
   'common-practice': source('Common practice, no source', 'trade use', 'common-practice'),
   memory: source('From memory, no source read', 'confirm before use', 'memory'),

@@ -4,6 +4,7 @@ export type CautionId =
   | 'excavation'
   | 'structure'
   | 'pavement-design'
+  | 'ground'
   | 'drainage'
   | 'trees'
   | 'dust'
@@ -40,6 +41,10 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = Object.freeze({
   'pavement-design': caution(
     'pavement-design',
     'An equation is not a pavement design. It was fitted to asphalt roads on one soil. For other pavements, soils and climates a licensed engineer chooses the inputs and takes responsibility for the result.',
+  ),
+  ground: caution(
+    'ground',
+    'Soil, frost and water figures are estimates from published methods, not a design. Soils differ within a few feet. A licensed engineer decides for fill, weak or wet soil, deep frost, and water near buildings.',
   ),
   drainage: caution(
     'drainage',

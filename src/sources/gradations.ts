@@ -19,7 +19,11 @@ export interface SieveLimits {
  * otherwise the same (`bedding-sand-capped`); `joint-sand-clause` misprints 1.18 mm as 1.8 mm and
  * 600 micrometres as 600 mm; `washed-sand-guide`, a washed coarse sand for work that must drain,
  * prints 25 to 50 at 0.6 mm and 25 to 85 in an earlier revision, `astm-c33` 25 to 60. `astm-c144`
- * is a sand for joints.
+ * is a sand for joints. Open-graded stone no. 57: `stone-57`, as one state prints it. For
+ * comparison: zones of concrete sand (`sand-zones`) and a fine sand
+ * (`grout-sand`). None of these lets 60 % pass 0.3 mm in a coarse sand, and the 30 to 60 of the joint
+ * sand is near the 30 to 55 of the fine one: so the 10 to 60 of `bedding-sand-clause` is a misprint,
+ * kept as printed; see {@link GRADATION_MISPRINTS}.
  */
 export const GRADATIONS = Object.freeze({
   'bedding-sand': table('bedding-sand-clause', [
@@ -87,6 +91,26 @@ export const GRADATIONS = Object.freeze({
     ['0.15', '0', '10'],
     ['0.075', '0', '3'],
   ]),
+  'stone-57': table('stone-57', [
+    ['37.5', '100', '100'],
+    ['25', '95', '100'],
+    ['12.5', '25', '60'],
+    ['4.75', '0', '10'],
+    ['2.36', '0', '5'],
+    ['0.075', '0', '1.5'],
+  ]),
+  'sand-zone-1': zone('90 60 30 15 5 0', '100 95 70 34 20 10'),
+  'sand-zone-2': zone('90 75 55 35 8 0', '100 100 90 59 30 10'),
+  'sand-zone-3': zone('90 85 75 60 12 0', '100 100 100 79 40 10'),
+  'sand-zone-4': zone('95 95 90 80 15 0', '100 100 100 100 50 15'),
+  'fine-sand': table('grout-sand', [
+    ['2.36', '100', '100'],
+    ['1.18', '95', '100'],
+    ['0.6', '55', '80'],
+    ['0.3', '30', '55'],
+    ['0.15', '10', '30'],
+    ['0.075', '0', '10'],
+  ]),
 });
 
 /** The gradations of the table. */
@@ -106,3 +130,43 @@ function table(
     ),
   );
 }
+
+/** A zone of concrete sand: percent passing 4.75 mm down to 0.15 mm, and 100 at 10 mm. */
+function zone(minimums: string, maximums: string): readonly SieveLimits[] {
+  const sieves = ['4.75', '2.36', '1.18', '0.6', '0.3', '0.15'];
+  const least = minimums.split(' ');
+  const most = maximums.split(' ');
+  return table('sand-zones', [
+    ['10', '100', '100'],
+    ...sieves.map((sieve, k) => [sieve, least[k] ?? '', most[k] ?? ''] as const),
+  ]);
+}
+
+/** A figure of a gradation that is most likely a misprint, beside the right one. */
+export interface GradationMisprint {
+  /** The gradation. */
+  readonly gradation: GradationName;
+  /** The sieve. */
+  readonly sieve: ReferenceValue;
+  /** The maximum as printed. */
+  readonly printed: ReferenceValue;
+  /** The maximum that a table that is otherwise the same prints. */
+  readonly right: ReferenceValue;
+}
+
+const misprint = (sieve: string, wrong: string, right: string): GradationMisprint =>
+  Object.freeze({
+    gradation: 'bedding-sand',
+    sieve: printed(sieve, 'mm', 'bedding-sand-clause'),
+    printed: printed(wrong, 'percent', 'bedding-sand-clause'),
+    right: printed(right, 'percent', 'bedding-sand-guide'),
+  });
+
+/**
+ * Maximums of the bedding clause that are misprints. Sources: `bedding-sand-clause` (as printed),
+ * `bedding-sand-guide` (right). `astm-c33` has the same maximum at both sieves.
+ */
+export const GRADATION_MISPRINTS: readonly GradationMisprint[] = Object.freeze([
+  misprint('1.18', '100', '85'),
+  misprint('0.3', '60', '30'),
+]);

@@ -12,8 +12,63 @@ export {
   MODULUS_PER_CBR,
 } from './flexible-pavements.js';
 export { GEOTEXTILE_OVERLAPS, type GeotextileOverlapRow } from './geotextile-overlaps.js';
-export { GRADATIONS, type GradationName, type SieveLimits } from './gradations.js';
-export { LIFT_LIMITS, PLANT_LIFTS, type PlantLift } from './lift-limits.js';
+export {
+  GRADATION_MISPRINTS,
+  GRADATIONS,
+  type GradationMisprint,
+  type GradationName,
+  type SieveLimits,
+} from './gradations.js';
+export {
+  COMPACTION_METHOD,
+  COMPACTION_MOISTURE,
+  COMPACTION_PLANTS,
+  FILLS,
+  type CompactionPlant,
+  type Fill,
+  type PlantClass,
+  type PlantLift,
+} from './compaction-method.js';
+export {
+  COUNTY_FOUNDATIONS,
+  FOUNDATION_ROADS,
+  type FoundationRoad,
+  type FoundationRow,
+} from './foundations.js';
+export {
+  CONDUCTIVITY,
+  CONDUCTIVITY_RANGE,
+  FROST_FINES,
+  FROST_GROUP_LIMITS,
+  FROST_GROUPS,
+  FROST_PENETRATION,
+  FROST_SOILS,
+  FROST_SUPPORT,
+  FROST_SURFACES,
+  SOIL_HEAT,
+  SURFACE_FACTORS,
+  THERMAL_SOILS,
+  type ConductivityFigures,
+  type FrostGroup,
+  type FrostGroupLimit,
+  type FrostSoil,
+  type FrostSurface,
+  type ThermalSoil,
+} from './frost-figures.js';
+export { LIFT_LIMITS } from './lift-limits.js';
+export {
+  CROSS_SLOPE_AIM,
+  ROUTE_LIMITS,
+  type RouteBand,
+  type RouteEdition,
+  type RouteLimits,
+} from './route-limits.js';
+export {
+  RESERVOIR,
+  RUNOFF_COEFFICIENTS,
+  type RunoffRange,
+  type RunoffSurface,
+} from './water-figures.js';
 export {
   AGGREGATE_WEIGHTS,
   OLD_PAVING_WEIGHTS,
@@ -23,6 +78,7 @@ export {
 } from './material-weights.js';
 export {
   BASE_ADJUSTMENT,
+  FROST_BASE,
   MINIMUM_THICKNESS,
   PAVEMENT_USES,
   SUBGRADES,

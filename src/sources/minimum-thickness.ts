@@ -1,3 +1,4 @@
+import type { SourceId } from './catalogue.js';
 import { printed, type ReferenceValue } from './reference-value.js';
 
 /** Uses of a pavement. */
@@ -55,20 +56,43 @@ export const MINIMUM_THICKNESS: Readonly<
 /** Why base is added to the published minimum. */
 export type BaseAdjustmentReason = 'clay' | 'wet-or-weak' | 'frost';
 
+const added = (inches: string, millimetres: string, source: SourceId): TwoEditions =>
+  Object.freeze({
+    in: printed(inches, 'in', source),
+    mm: printed(millimetres, 'mm', source),
+  });
+
+const byPractice = (
+  inches: string,
+  millimetres: string,
+): Readonly<Record<PavementUse, TwoEditions>> =>
+  Object.freeze({
+    pedestrian: added(inches, millimetres, 'common-practice'),
+    'residential-driveway': added(inches, millimetres, 'common-practice'),
+    'parking-or-residential-street': added(inches, millimetres, 'common-practice'),
+  });
+
 /**
- * Base that crews add on poor ground, on top of the published minimum. Common practice, no source:
- * "50 to 100 mm more on wet or weak clay or in frost". Have the subgrade checked before you rely on
- * it.
+ * Base added on poor ground, on top of the published minimum, by reason and use. In frost a walk gets
+ * 6 in where it has 4 in elsewhere (`frost-base-page`). The rest is common practice, no source: "50 to
+ * 100 mm more on wet or weak clay or in frost". Have the subgrade checked before you rely on it.
  */
-export const BASE_ADJUSTMENT: Readonly<Record<BaseAdjustmentReason, TwoEditions>> = Object.freeze({
-  clay: adjustment('2', '50'),
-  'wet-or-weak': adjustment('4', '100'),
-  frost: adjustment('2', '50'),
+export const BASE_ADJUSTMENT: Readonly<
+  Record<BaseAdjustmentReason, Readonly<Record<PavementUse, TwoEditions>>>
+> = Object.freeze({
+  clay: byPractice('2', '50'),
+  'wet-or-weak': byPractice('4', '100'),
+  frost: Object.freeze({
+    ...byPractice('2', '50'),
+    pedestrian: added('2', '50', 'frost-base-page'),
+  }),
 });
 
-function adjustment(inches: string, millimetres: string): TwoEditions {
-  return Object.freeze({
-    in: printed(inches, 'in', 'common-practice'),
-    mm: printed(millimetres, 'mm', 'common-practice'),
-  });
-}
+/**
+ * Base that most contractors use in colder climates, by use. A driveway gets 4 in more there than the
+ * published minimum, twice what {@link BASE_ADJUSTMENT} adds. Source: `frost-base-page`.
+ */
+export const FROST_BASE = Object.freeze({
+  pedestrian: added('6', '150', 'frost-base-page'),
+  'residential-driveway': added('10', '250', 'frost-base-page'),
+});

@@ -95,8 +95,14 @@ function showWorking(layers: readonly Layer[], total: Length): Step[] {
   return [
     formulaStep({
       title: 'Depth of the subgrade below finished grade',
-      formula: `D = ${layers.map((_, index) => `t${index + 1}`).join(' + ')}`,
-      given: layers.map((layer, index) => given(`t${index + 1}`, layer.name, layer.thickness)),
+      formula: 'D = sum(t)',
+      given: [
+        given(
+          't',
+          `thickness of ${layers.map(({ name }) => name).join(', ')}`,
+          layers.map(({ thickness }) => thickness),
+        ),
+      ],
       result: given('D', 'total build-up', total),
       source: 'derived',
     }),

@@ -1,10 +1,11 @@
 import { choice, flag, optional } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
-import { statusOf, type SourceId } from '../sources/catalogue.js';
+import { SOURCES, statusOf, type SourceId } from '../sources/catalogue.js';
 import type { SourceStatus } from '../sources/source.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import {
   BASE_ADJUSTMENT,
+  FROST_BASE,
   MINIMUM_THICKNESS,
   PAVEMENT_USES,
   SUBGRADES,
@@ -43,6 +44,8 @@ export interface BaseAdjustment {
   readonly reason: BaseAdjustmentReason;
   /** How much base is added. */
   readonly added: Length;
+  /** Where the figure is printed; `common-practice` where no source was found. */
+  readonly source: SourceId;
   /** How far the figure can be traced. */
   readonly status: SourceStatus;
 }
@@ -59,7 +62,7 @@ export interface MinimumBuildUp extends Worked {
   readonly publishedBase: Length;
   /** What was added to the published minimum; empty on well-drained ground without frost. */
   readonly adjustments: readonly BaseAdjustment[];
-  /** A sentence for each adjustment. */
+  /** A sentence for each adjustment, and what to doubt about them. */
   readonly notes: readonly string[];
   /** Where the figures are printed. */
   readonly sources: readonly SourceId[];
@@ -75,13 +78,14 @@ const REASON_TEXT: Readonly<Record<BaseAdjustmentReason, string>> = {
 
 /**
  * Minimum compacted thicknesses by use, with base added for poor ground: published table plus
- * adjustments that are common practice without a source.
+ * adjustments by reason and use. Each names its source, or is common practice without one.
  *
  * @param options - see {@link MinimumBuildUpOptions}
  * @returns paver, bedding and base [length], the published base alone, the adjustments with their
  *   status, notes, sources and cautions
  * @throws `UNKNOWN_CHOICE`, `REQUIRED`, `WRONG_TYPE`
  * @source paver-tolerances
+ * @source frost-base-page
  * @source common-practice
  * @example
  * const least = minimumBuildUp({ use: 'residential-driveway', subgrade: 'clay' });
@@ -95,50 +99,64 @@ export function minimumBuildUp(options: MinimumBuildUpOptions): MinimumBuildUp {
   const reasons: BaseAdjustmentReason[] = [];
   if (subgrade !== 'well-drained') reasons.push(subgrade);
   if (frost) reasons.push('frost');
-  const adjustments = reasons.map((reason) => ({
-    reason,
-    added: read(BASE_ADJUSTMENT[reason]),
-    status: statusOf(BASE_ADJUSTMENT[reason][edition].source),
-  }));
+  const adjustments = reasons.map((reason) => {
+    const figure = BASE_ADJUSTMENT[reason][use];
+    const { source } = figure[edition];
+    return { reason, added: read(figure), source, status: statusOf(source) };
+  });
   const publishedBase = read(published.base);
   const base = sum([publishedBase, ...adjustments.map(({ added }) => added)]);
-  const sources: SourceId[] = ['paver-tolerances'];
-  if (adjustments.length > 0) sources.push('common-practice');
+  const sources = new Set<SourceId>([
+    'paver-tolerances',
+    ...adjustments.map(({ source }) => source),
+  ]);
   const fieldsOut = {
     paver: read(published.paver),
     bedding: read(published.bedding),
     base,
     publishedBase,
     adjustments,
-    notes: notesFor(adjustments),
-    sources,
+    notes: notesFor(adjustments, use),
+    sources: [...sources],
     cautions: cautionsFor('structure'),
   };
   return withWorking(fieldsOut, () => showWorking(publishedBase, adjustments, base));
 }
 
-function notesFor(adjustments: readonly BaseAdjustment[]): string[] {
-  return adjustments.map(
-    ({ reason }) =>
-      `Base added for ${REASON_TEXT[reason]} is common practice, not a published figure. Have the subgrade checked before you rely on it.`,
+function notesFor(adjustments: readonly BaseAdjustment[], use: PavementUse): string[] {
+  const notes = adjustments.map(({ reason, source }) =>
+    source === 'common-practice'
+      ? `Base added for ${REASON_TEXT[reason]} is common practice, not a published figure. Have the subgrade checked before you rely on it.`
+      : `Base added for ${REASON_TEXT[reason]} is what one trade page prints (${SOURCES[source].title}). Have the subgrade checked before you rely on it.`,
   );
+  const isColdDrive =
+    use === 'residential-driveway' && adjustments.some(({ reason }) => reason === 'frost');
+  return isColdDrive ? [...notes, COLD_DRIVE] : notes;
 }
+
+const COLD_DRIVE = `One trade page prints a base of ${FROST_BASE['residential-driveway'].in.value} in for driveways in colder climates, 4 in over the minimum and twice what is added here.`;
 
 function showWorking(
   published: Length,
   adjustments: readonly BaseAdjustment[],
   base: Length,
 ): Step[] {
-  const added = adjustments.map((adjustment, index) =>
-    given(`a${index + 1}`, `added for ${REASON_TEXT[adjustment.reason]}`, adjustment.added),
+  const reasons = adjustments.map(({ reason }) => REASON_TEXT[reason]).join(', ');
+  const added = given(
+    'a',
+    `added for ${reasons}`,
+    adjustments.map((one) => one.added),
   );
+  const isPublished = adjustments.length === 0;
   return [
     formulaStep({
       title: 'Minimum base',
-      formula: ['b = p', ...added.map(({ symbol }) => symbol)].join(' + '),
-      given: [given('p', 'published minimum', published), ...added],
+      formula: isPublished ? 'b = p' : 'b = p + sum(a)',
+      given: [given('p', 'published minimum', published), ...(isPublished ? [] : [added])],
       result: given('b', 'base', base),
-      source: adjustments.length > 0 ? 'common-practice' : 'paver-tolerances',
+      source: adjustments.some(({ source }) => source === 'common-practice')
+        ? 'common-practice'
+        : (adjustments[0]?.source ?? 'paver-tolerances'),
     }),
   ];
 }

@@ -16,7 +16,8 @@ import {
   type LayerCheck,
 } from './layer-check.js';
 import type { Limits } from './limits.js';
-import { bondField, type BondReadingInput } from './line-readings.js';
+import { bondField, type BondReadingInput, type LineReading } from './line-readings.js';
+import { marginStep } from './margin-step.js';
 import { stringOffsets } from './string-offsets.js';
 import {
   checkSetFor,
@@ -139,7 +140,13 @@ export function checkBondLine(options: CheckBondLineOptions): BondLineCheck {
     readings,
   } as const;
   return layerCheck(parts, () =>
-    readings.flatMap((reading) => bondStep(reading, tolerance.maximum, sourceOf(tolerance))),
+    readings.flatMap((reading, index) => {
+      const ends = offsets[index]?.ends.flatMap((end) => line[end] ?? []);
+      const [first, second] = ends ?? [];
+      const at = line[index];
+      if (at === undefined || first === undefined || second === undefined) return [];
+      return bondSteps(reading, [first, at, second], { limits, source: sourceOf(tolerance) });
+    }),
   );
 }
 
@@ -153,23 +160,32 @@ const checkSet = checkSetFor(BOND_LINE);
 const toTheString = (offset: Length) =>
   move(offset.isNegative() ? 'move-left' : 'move-right', offset);
 
-function bondStep(
-  { id, station, between, value }: CheckedBond,
-  maximum: Length,
-  source: Step['source'],
+function bondSteps(
+  { id, value, margin }: CheckedBond,
+  [first, at, second]: readonly [LineReading, LineReading, LineReading],
+  { limits, source }: { readonly limits: Limits<Length>; readonly source: Step['source'] },
 ): Step[] {
-  if (between === null) return [];
+  const distance = given('d', 'distance, + left', value);
   return [
     formulaStep({
       title: `Bond line at ${id}, from the string`,
-      formula: 'd = y - (y1 + (y2 - y1)(s - s1)/(s2 - s1))',
+      formula: 'd = y - (y1 + (y2 - y1) * (s - s1) / (s2 - s1))',
       given: [
-        given('s', 'station', station),
-        given('s1', 'one end of the string', between[0]),
-        given('s2', 'other end of the string', between[1]),
-        given('tol', 'largest distance', maximum),
+        given('s', 'station', at.station),
+        given('y', 'offset', at.value),
+        given('s1', 'station of one end of the string', first.station),
+        given('y1', 'offset of this end', first.value),
+        given('s2', 'station of the other end', second.station),
+        given('y2', 'offset of that end', second.value),
       ],
-      result: given('d', 'distance, + left', value),
+      result: distance,
+      source,
+    }),
+    marginStep({
+      title: `Bond line at ${id} against its limits`,
+      value: distance,
+      limits,
+      margin,
       source,
     }),
   ];

@@ -34,9 +34,9 @@ import {
   type Tolerance,
 } from './tolerance.js';
 
-const TESTS = ['standard', 'modified'] as const;
+const TESTS = ['standard', 'modified', 'control-strip'] as const;
 
-/** The effort of the laboratory test behind a maximum dry density. */
+/** What a maximum dry density is from: a laboratory test of an effort, or a control strip. */
 export type CompactionTest = (typeof TESTS)[number];
 
 /** A density test in place. */
@@ -61,9 +61,16 @@ export interface CheckCompactionOptions {
   readonly layer: string;
   /** Density tests, 1 to 10 000. */
   readonly readings: readonly DensityReadingInput[];
-  /** Maximum dry density of the laboratory test [density], more than 0 and at most 5 t/m3. */
+  /**
+   * Maximum dry density of the laboratory test, or the one that a control strip reached [density],
+   * more than 0 and at most 5 t/m3.
+   */
   readonly maximumDryDensity: DensityInput;
-  /** Effort of that test. It must match the tolerance, because modified densities are higher. */
+  /**
+   * Effort of that test, or `control-strip`; see `controlStrip`. It must match the tolerance, because
+   * modified densities are higher, and a strip is as dense as its machine makes it. A strip needs your
+   * own minimum percent.
+   */
   readonly test: CompactionTest;
   /** A set of `TOLERANCE_SETS` that limits compaction, or your own minimum percent. */
   readonly tolerance: SetWith<'compaction'> | MinimumPercentInput;
@@ -108,7 +115,7 @@ export interface CompactionCheck extends LayerCheck<Density> {
   readonly maximumDryDensity: Density;
   /** Minimum percentage of it. */
   readonly minimumPercent: number;
-  /** Effort of the laboratory test. */
+  /** Effort of the laboratory test, or `control-strip`. */
   readonly test: CompactionTest;
   /** Every reading, judged. */
   readonly readings: readonly CheckedDensity[];
@@ -118,7 +125,7 @@ export interface CompactionCheck extends LayerCheck<Density> {
 
 /**
  * Checks the compaction of a layer at each tested spot: the dry density must be at least a
- * percentage of the maximum dry density of a laboratory test. One spot tells you nothing about the
+ * percentage of the maximum dry density of a laboratory test, or of a control strip. One spot tells you nothing about the
  * rest of the layer. Exact: a spot on the limit passes.
  *
  * @param options - see {@link CheckCompactionOptions}
@@ -165,7 +172,7 @@ export function checkCompaction(options: CheckCompactionOptions): CompactionChec
     limits,
     origin: tolerance,
     readings,
-    ...(isDoubtful ? { note: SUSPECT } : {}),
+    ...(isDoubtful ? { note: test === 'control-strip' ? PAST_STRIP : SUSPECT } : {}),
   } as const;
   return layerCheck(parts, () => [
     ...spots.flatMap((spot) =>
@@ -176,7 +183,7 @@ export function checkCompaction(options: CheckCompactionOptions): CompactionChec
     ),
     formulaStep({
       title: 'Minimum dry density',
-      formula: 'd0 = R0 D / 100',
+      formula: 'd0 = R0 * D / 100',
       given: [
         given('R0', 'minimum percent', minimumPercent),
         given('D', 'maximum dry density', largest),
@@ -189,6 +196,9 @@ export function checkCompaction(options: CheckCompactionOptions): CompactionChec
 
 const SUSPECT =
   'A spot is denser than 105% of the maximum dry density. The laboratory test is likely of another material or another effort. Check it before you judge the layer.';
+
+const PAST_STRIP =
+  'A spot is denser than 105% of the control strip. The strip was likely not rolled to its end, or is of another material. Roll a new one before you judge the layer.';
 
 type Published = NonNullable<ToleranceSet['compaction']>;
 
@@ -216,6 +226,7 @@ const checkSet: Check<typeof OPTIONS> = (reader, { tolerance, test }, path) => {
   const set: ToleranceSet = TOLERANCE_SETS[tolerance.set];
   const meant = COMPACTION.find(set)?.test;
   if (meant === undefined || meant === test) return;
-  const message = `"${tolerance.set}" is for the ${meant} test, and the maximum dry density is from the ${test} test. Use the density of the ${meant} test`;
+  const from = test === 'control-strip' ? 'a control strip' : `the ${test} test`;
+  const message = `"${tolerance.set}" is for the ${meant} test, and the maximum dry density is from ${from}. Use the density of the ${meant} test`;
   reader.fail('CONFLICTING_FIELDS', [...path, 'test'], message, { meant, test });
 };

@@ -17,7 +17,8 @@ import {
   type CheckedReading,
   type LayerCheck,
 } from './layer-check.js';
-import { betweenField, marginOf, type BetweenInput } from './limits.js';
+import { betweenField, marginOf, type BetweenInput, type Limits } from './limits.js';
+import { marginStep } from './margin-step.js';
 import {
   checkSetFor,
   limitsBetween,
@@ -140,7 +141,9 @@ export function checkFall(options: CheckFallOptions): FallCheck {
     cautions: cautionsFor('drainage'),
   } as const;
   return layerCheck(parts, () =>
-    readings.flatMap((reading) => fallSteps(reading, ofHeight, sourceOf(origin))),
+    readings.flatMap((reading) =>
+      fallSteps(reading, ofHeight, { limits, source: sourceOf(origin) }),
+    ),
   );
 }
 
@@ -155,28 +158,33 @@ const slopeOf = (rise: Length, run: Ratio): Slope =>
 const uncertaintyOf = (ofHeight: Length, run: Length): Slope =>
   slopeOf(ofHeight, divideRatios(exactOf(run), squareRoot(wholeRatio(2)))).times(COVERAGE);
 
-function fallSteps(reading: CheckedFall, ofHeight: Length, source: Step['source']): Step[] {
+function fallSteps(
+  reading: CheckedFall,
+  ofHeight: Length,
+  { limits, source }: { limits: Limits<Slope | null>; source: Step['source'] },
+): Step[] {
   const { id, fall, run, value, uncertainty, margin } = reading;
+  const slope = given('g', 'slope', value);
   return [
     formulaStep({
       title: `Slope at ${id}`,
-      formula: 'i = d / L',
+      formula: 'g = d / L',
       given: [given('d', 'fall', fall), given('L', 'run', run)],
-      result: given('i', 'slope', value),
+      result: slope,
       source: 'derived',
     }),
     formulaStep({
       title: `Uncertainty of the slope at ${id}, about 95%`,
-      formula: 'u = 2 sqrt(2) s / L',
+      formula: 'u = 2 * sqrt(2) * s / L',
       given: [given('s', 'standard uncertainty of a height', ofHeight), given('L', 'run', run)],
       result: given('u', 'uncertainty', uncertainty),
       source: 'common-practice',
     }),
-    formulaStep({
+    marginStep({
       title: `Slope at ${id} against its limits`,
-      formula: 'm = min(i - i0, i1 - i)',
-      given: [given('i', 'slope', value)],
-      result: given('m', 'margin', margin),
+      value: slope,
+      limits,
+      margin,
       source,
     }),
   ];

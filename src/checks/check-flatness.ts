@@ -81,6 +81,8 @@ const OPTIONS = shapeOf<CheckFlatnessOptions>()({
 export interface CheckedGap extends CheckedReading {
   /** Distance along the line. */
   readonly station: Length;
+  /** Height above the level line of the readings. */
+  readonly height: Length;
   /** Stations of the two readings that hold the straightedge; null if it never bridges this one. */
   readonly between: readonly [Length, Length] | null;
 }
@@ -142,8 +144,8 @@ export function checkFlatness(options: CheckFlatnessOptions): FlatnessCheck | St
   const { tolerance, length, ...rest } = readOptions(options, OPTIONS, checkOptions);
   if (tolerance !== undefined) return judgeFlatness(rest, tolerance);
   const edgeLength = length ?? NO_LENGTH;
-  const { edge } = slideEdge(rest.profile, { edgeLength, least: 2 });
-  return withWorking(edge, () => [gapStep(edge, edgeLength)]);
+  const slid = slideEdge(rest.profile, { edgeLength, least: 2 });
+  return withWorking(slid.edge, () => [gapStep(slid, edgeLength)]);
 }
 
 /** A tolerance with its layer, or a length. */
@@ -177,13 +179,16 @@ function judgeFlatness(
 ): FlatnessCheck {
   const tolerance = limitsFrom(given, flatnessOf(layer), overLengthOf);
   const edgeLength = tolerance.over;
-  const { edge, gaps } = slideEdge(profile, { edgeLength, least: 3 });
+  const slid = slideEdge(profile, { edgeLength, least: 3 });
+  const { edge, gaps } = slid;
   const limits = { minimum: null, maximum: tolerance.maximum };
   const fix = layer === 'pavers' ? ('raise' as const) : ('add' as const);
-  const readings = gapsOver(profile, gaps).map(({ id, station, gap, between }): CheckedGap => {
-    const judged = { id, value: gap, limits, uncertainty };
-    return { ...judge(judged, (value) => move(fix, value)), station, between };
-  });
+  const readings = gapsOver(profile, gaps).map(
+    ({ id, station, height, gap, between }): CheckedGap => {
+      const judged = { id, value: gap, limits, uncertainty };
+      return { ...judge(judged, (value) => move(fix, value)), station, height, between };
+    },
+  );
   const worst = worstVerdict(readings.map((reading) => reading.verdict));
   const verdict = worst === 'pass' && edge.isSparse ? 'unclear' : worst;
   const parts = {
@@ -197,17 +202,17 @@ function judgeFlatness(
     verdict,
     note: noteOn(verdict, worst),
   } as const;
-  return layerCheck(parts, () => [{ ...gapStep(edge, edgeLength), source: sourceOf(tolerance) }]);
+  return layerCheck(parts, () => [{ ...gapStep(slid, edgeLength), source: sourceOf(tolerance) }]);
 }
 
 /** The largest gap over each reading; none if the straightedge never bridges it. */
 function gapsOver(profile: readonly LineReading[], gaps: readonly (EdgeGap | null)[]) {
-  return profile.map(({ id, station }, index) => {
+  return profile.map(({ id, station, value: height }, index) => {
     const found = gaps[index] ?? null;
-    if (found === null) return { id, station, gap: NO_LENGTH, between: null };
+    if (found === null) return { id, station, height, gap: NO_LENGTH, between: null };
     const [left, right] = found.contacts.map((contact) => profile[contact]?.station ?? station);
     const between = [left ?? station, right ?? station] as const;
-    return { id, station, gap: fromSI('length', found.gap), between };
+    return { id, station, height, gap: fromSI('length', found.gap), between };
   });
 }
 

@@ -1,6 +1,7 @@
 import { list, number, object, optional, quantity, text } from '../input/field.js';
 import { SHARE_OR_NONE, SMALL, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
+import type { SourceId } from '../sources/catalogue.js';
 import type { MinimumAndMaximum } from '../sources/tolerance-sets.js';
 import { max, min, sum } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
@@ -9,7 +10,7 @@ import type { Length } from '../units/quantity.js';
 import { divideRatios, ratioToNumber, wholeRatio } from '../units/ratio.js';
 import { NO_LENGTH } from '../units/zero.js';
 import type { Verdict } from '../verdict.js';
-import { formulaStep, given } from '../working.js';
+import { formulaStep, given, type Step } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -18,7 +19,7 @@ import {
   type CheckedReading,
   type LayerCheck,
 } from './layer-check.js';
-import { betweenField, marginOf, type BetweenInput } from './limits.js';
+import { betweenField, marginOf, type BetweenInput, type Limits } from './limits.js';
 import {
   checkSetFor,
   limitsBetween,
@@ -102,7 +103,7 @@ export function checkJointWidth(options: CheckJointWidthOptions): JointWidthChec
   const read = readOptions(options, OPTIONS, checkSet);
   const { readings: rows, minimumShare, uncertainty } = read;
   const { limits, origin } = limitsBetween('length', read.tolerance, JOINT_WIDTH);
-  const { minimum, maximum } = limits;
+  const { maximum } = limits;
   const readings = rows.map(({ id, width }) =>
     judge({ id, value: width, limits, uncertainty }, (value) =>
       move(
@@ -131,20 +132,42 @@ export function checkJointWidth(options: CheckJointWidthOptions): JointWidthChec
     }),
   } as const;
   return layerCheck(parts, () => [
-    formulaStep({
-      title: 'Share of joints within the limits',
-      formula: 'p = n / N',
-      given: [
-        given('n', 'joints within', within),
-        given('N', 'joints measured', readings.length),
-        ...(minimum === null ? [] : [given('j0', 'minimum width', minimum)]),
-        ...(maximum === null ? [] : [given('j1', 'maximum width', maximum)]),
-        given('p0', 'minimum share', minimumShare),
-      ],
-      result: given('p', 'share', parts.share),
-      source: sourceOf(origin),
-    }),
+    shareStep({ widths, limits, uncertainty, share: parts.share, source: sourceOf(origin) }),
   ]);
+}
+
+interface Shown {
+  readonly widths: readonly Length[];
+  readonly limits: Limits<Length | null>;
+  readonly uncertainty: Length;
+  readonly share: number;
+  readonly source: SourceId;
+}
+
+/** The share of joints whose margin to each limit is the uncertainty or more. */
+function shareStep({
+  widths,
+  limits: { minimum, maximum },
+  uncertainty,
+  share,
+  source,
+}: Shown): Step {
+  const within = [
+    ...(minimum === null ? [] : ['j[i] - j0 >= u']),
+    ...(maximum === null ? [] : ['j1 - j[i] >= u']),
+  ].join(' and ');
+  return formulaStep({
+    title: 'Share of joints within the limits',
+    formula: `p = sum(${within} ? 1 : 0) / count(j)`,
+    given: [
+      given('j', 'width of each joint', widths),
+      ...(minimum === null ? [] : [given('j0', 'minimum width', minimum)]),
+      ...(maximum === null ? [] : [given('j1', 'maximum width', maximum)]),
+      given('u', 'uncertainty of a width', uncertainty),
+    ],
+    result: given('p', 'share', share),
+    source,
+  });
 }
 
 const JOINT_WIDTH: Needed<MinimumAndMaximum> = { words: 'joint width', find: ({ joint }) => joint };

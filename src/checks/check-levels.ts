@@ -2,11 +2,12 @@ import { list, object, optional, quantity, text } from '../input/field.js';
 import { ELEVATION, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import { shownText } from '../shown-text.js';
+import type { SourceId } from '../sources/catalogue.js';
 import type { OverAndUnder } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given } from '../working.js';
+import { formulaStep, given, type Step } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -16,12 +17,14 @@ import {
   type LayerCheck,
 } from './layer-check.js';
 import type { Limits } from './limits.js';
+import { bandStep } from './margin-step.js';
 import {
   bandField,
   bandOf,
   checkTolerance,
   limitsFrom,
   toleranceField,
+  type Band,
   type BandInput,
   type Needed,
   type SetWith,
@@ -118,21 +121,27 @@ export function checkLevels(options: CheckLevelsOptions): LevelCheck {
   });
   const check = { check: 'level', subject: layer, limits, origin: band, readings } as const;
   return layerCheck(check, () =>
-    readings.map(({ id, plan, measured, value }) =>
-      formulaStep({
-        title: `Level of the ${layer} at ${id} against the plan`,
-        formula: 'd = z - z0',
-        given: [
-          given('z', 'measured level', measured),
-          given('z0', 'level of the plan', plan),
-          given('over', 'allowed above', band.over),
-          given('under', 'allowed below', band.under),
-        ],
-        result: given('d', 'difference, + high', value),
-        source: sourceOf(band),
-      }),
-    ),
+    readings.flatMap((reading) => levelSteps(reading, layer, { ...band, source: sourceOf(band) })),
   );
+}
+
+function levelSteps(
+  { id, plan, measured, value, margin }: CheckedLevel,
+  layer: string,
+  band: Band & { readonly source: SourceId },
+): Step[] {
+  const difference = given('d', 'difference, + high', value);
+  const title = `Level of the ${layer} at ${id}`;
+  return [
+    formulaStep({
+      title: `${title} against the plan`,
+      formula: 'd = z - z0',
+      given: [given('z', 'measured level', measured), given('z0', 'level of the plan', plan)],
+      result: difference,
+      source: band.source,
+    }),
+    bandStep(`${title} against its limits`, difference, band, { margin, source: band.source }),
+  ];
 }
 
 const levelOf = (layer: string): Needed<OverAndUnder> => ({

@@ -6,7 +6,7 @@ import type { MinimumAndMaximum, ToleranceSet } from '../sources/tolerance-sets.
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given } from '../working.js';
+import { given } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -16,6 +16,7 @@ import {
   type LayerCheck,
 } from './layer-check.js';
 import { betweenField, marginOf, type BetweenInput } from './limits.js';
+import { marginStep } from './margin-step.js';
 import {
   checkTolerance,
   limitsBetween,
@@ -101,7 +102,7 @@ export function checkLippage(options: CheckLippageOptions): LippageCheck {
   const { place, readings: rows, tolerance, uncertainty } = readOptions(options, OPTIONS, checkAll);
   const needed = lippageAt(place);
   const { limits, origin } = limitsBetween('length', tolerance, needed);
-  const { minimum, maximum } = limits;
+  const { maximum } = limits;
   const readings = rows.map(({ id, lippage }) =>
     judge({ id, value: lippage, limits, uncertainty }, (value) =>
       move(
@@ -121,15 +122,11 @@ export function checkLippage(options: CheckLippageOptions): LippageCheck {
   } as const;
   return layerCheck(parts, () =>
     readings.map(({ id, value, margin }) =>
-      formulaStep({
+      marginStep({
         title: `Lippage at ${id}`,
-        formula: 'm = min(a - a0, a1 - a)',
-        given: [
-          given('a', 'lip', value),
-          ...(minimum === null ? [] : [given('a0', 'minimum', minimum)]),
-          ...(maximum === null ? [] : [given('a1', 'maximum', maximum)]),
-        ],
-        result: given('m', 'margin', margin),
+        value: given('a', 'lip', value),
+        limits,
+        margin,
         source: sourceOf(origin),
       }),
     ),

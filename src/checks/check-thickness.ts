@@ -8,6 +8,7 @@ import {
 } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
 import { shownText } from '../shown-text.js';
+import type { SourceId } from '../sources/catalogue.js';
 import type { OverAndUnder } from '../sources/tolerance-sets.js';
 import { max, min, sum } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
@@ -24,6 +25,7 @@ import {
   type LayerCheck,
 } from './layer-check.js';
 import type { Limits } from './limits.js';
+import { bandStep } from './margin-step.js';
 import { oneForm, type Form } from './one-form.js';
 import {
   bandField,
@@ -35,7 +37,6 @@ import {
   type BandInput,
   type Needed,
   type SetWith,
-  type ToleranceOrigin,
 } from './tolerance.js';
 
 /**
@@ -219,9 +220,13 @@ export function checkThickness(options: CheckThicknessOptions): ThicknessCheck {
     verdict,
     ...(verdict === 'fail' ? { note: LEAVE_DEEP } : {}),
   } as const;
-  return layerCheck(parts, () =>
-    [...readings, average].map((reading) => thicknessStep(reading, { layer, design, band })),
-  );
+  const source = sourceOf(band);
+  const show = (reading: CheckedReading, { over, under }: Band) =>
+    thicknessSteps(reading, { layer, design }, { over, under, source });
+  return layerCheck(parts, () => [
+    ...readings.flatMap((reading) => show(reading, band)),
+    ...show(average, ofAverage),
+  ]);
 }
 
 const LEAVE_DEEP =
@@ -238,20 +243,21 @@ const checkSet: Check<typeof OPTIONS> = (reader, { layer, tolerance }, path) => 
   checkTolerance(reader, tolerance, thicknessOf(layer), [...path, 'tolerance']);
 };
 
-function thicknessStep(
-  { id, value }: CheckedReading,
-  { layer, design, band }: { layer: string; design: Length; band: Band & ToleranceOrigin },
-): Step {
-  return formulaStep({
-    title: `Thickness of the ${layer}, ${id}`,
-    formula: 'd = t - t0',
-    given: [
-      given('t', 'thickness', value),
-      given('t0', 'design', design),
-      given('over', 'allowed over', band.over),
-      given('under', 'allowed under', band.under),
-    ],
-    result: given('d', 'difference', value.minus(design)),
-    source: sourceOf(band),
-  });
+function thicknessSteps(
+  { id, value, margin }: CheckedReading,
+  { layer, design }: { readonly layer: string; readonly design: Length },
+  band: Band & { readonly source: SourceId },
+): Step[] {
+  const difference = given('d', 'difference', value.minus(design));
+  const title = `Thickness of the ${layer}, ${id}`;
+  return [
+    formulaStep({
+      title,
+      formula: 'd = t - t0',
+      given: [given('t', 'thickness', value), given('t0', 'design', design)],
+      result: difference,
+      source: band.source,
+    }),
+    bandStep(`${title}, against its limits`, difference, band, { margin, source: band.source }),
+  ];
 }

@@ -2,6 +2,7 @@ import { fault } from '../errors.js';
 import { isPlain } from '../input/plain.js';
 import { formatLength, type FormatLengthOptions } from '../units/format-length.js';
 import { isLength } from '../units/is-length.js';
+import type { Length } from '../units/quantity.js';
 import type { CheckAction, CheckMove } from './layer-check.js';
 
 /**
@@ -29,10 +30,14 @@ export function describeCheckMove(
   }
   const [before, after] = WORDS[move.action];
   if (move.by === null) return `${before}${after}`;
-  const text = formatLength(move.by, options);
-  const isNothing = text === formatLength(move.by.minus(move.by), options);
-  const shown = isNothing ? formatLength(move.by, { ...options, rounding: 'up' }) : text;
-  return `${before} ${shown}${after}`;
+  return `${before} ${moveLength(move.by, options)}${after}`;
+}
+
+/** The length of a move as printed: one that would round to 0 is rounded up to one step. Internal. */
+export function moveLength(by: Length, options: FormatLengthOptions): string {
+  const text = formatLength(by, options);
+  const isNothing = text === formatLength(by.minus(by), options);
+  return isNothing ? formatLength(by, { ...options, rounding: 'up' }) : text;
 }
 
 /** True for a move that a check returned. Internal. */

@@ -98,7 +98,7 @@ const KINDS: Readonly<Record<CheckKind, Readonly<Record<string, Test>>>> = {
   compaction: {
     minimumPercent: isNumber,
     maximumDryDensity: isOf('density'),
-    test: oneOf('standard', 'modified'),
+    test: oneOf('standard', 'modified', 'control-strip'),
     readings: listOf(readingOf('density', { percent: isNumber })),
   },
 };

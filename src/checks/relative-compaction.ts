@@ -120,7 +120,7 @@ export function compactionSteps(of: {
     }),
     formulaStep({
       title: 'Relative compaction in percent',
-      formula: 'R = 100 d / D',
+      formula: 'R = 100 * d / D',
       given: [given('d', 'dry density', dry), given('D', 'maximum dry density', most)],
       result: given('R', 'percent', ratioToNumber(percentOf(dry, most))),
       source: 'derived',

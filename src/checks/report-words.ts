@@ -1,7 +1,7 @@
 import type { Dimension } from '../units/catalogue.js';
 import type { AnyQuantity, Length, Quantity } from '../units/quantity.js';
 import type { BondLineCheck } from './check-bond-line.js';
-import type { CheckedDensity, CompactionCheck } from './check-compaction.js';
+import type { CheckedDensity, CompactionCheck, CompactionTest } from './check-compaction.js';
 import type { CheckedFall, FallCheck } from './check-fall.js';
 import type { FlatnessCheck } from './check-flatness.js';
 import type { JointWidthCheck } from './check-joint-width.js';
@@ -20,6 +20,12 @@ import {
   tapeText,
   type ReportSystem,
 } from './print-amount.js';
+
+const TEST_WORDS: Readonly<Record<CompactionTest, string>> = {
+  standard: 'standard test',
+  modified: 'modified test',
+  'control-strip': 'control strip',
+};
 
 /** Any check that a report can include. */
 export type AnyLayerCheck =
@@ -75,51 +81,80 @@ export function limitsOf(check: KeptCheck, system: ReportSystem): string {
     case 'fall':
       return betweenText(check.limits, slopeLimitText);
     case 'compaction':
-      return `at least ${check.minimumPercent} % of ${densityText(check.maximumDryDensity, system)}, ${check.test} test`;
+      return `at least ${check.minimumPercent} % of ${densityText(check.maximumDryDensity, system)}, ${TEST_WORDS[check.test]}`;
     default:
       return betweenText(check.limits, length);
   }
 }
 
-/** A reading and its value, in words. Internal. */
-export interface ReadingText {
-  readonly reading: CheckedReading<AnyQuantity>;
-  readonly measured: string;
+/** The limits of a check as printed, a bound below as a size without its sign. Internal. */
+export function limitFigures(
+  check: KeptCheck,
+  system: ReportSystem,
+): { readonly minimum: string | null; readonly maximum: string | null } {
+  const shown = <D extends Dimension>(
+    { minimum, maximum }: Limits<Quantity<D> | null>,
+    text: (value: Quantity<D>) => string,
+  ) => ({
+    minimum: minimum === null ? null : text(minimum),
+    maximum: maximum === null ? null : text(maximum),
+  });
+  const size = (value: Length): string => limitText(value.abs(), system);
+  if (check.check === 'fall') return shown(check.limits, slopeLimitText);
+  if (check.check === 'compaction') return { minimum: `${check.minimumPercent} %`, maximum: null };
+  return shown(check.limits, size);
 }
 
-/** The readings of a check in words, an average thickness last. Internal. */
-export function readingTexts(check: KeptCheck, system: ReportSystem): readonly ReadingText[] {
+/** A reading with its value as sheets print it. Internal. */
+export interface ReadingFigure {
+  readonly reading: CheckedReading<AnyQuantity>;
+  /** Its size without a side. */
+  readonly size: string;
+  /** Which way it is off; null where it is not, or where sizes have no side. */
+  readonly side: 'high' | 'low' | 'left' | 'right' | null;
+  /** Where it is along a line; null for what is not along one. */
+  readonly station: string | null;
+}
+
+/** The readings of a check with their figures, an average thickness last. Internal. */
+export function readingFigures(check: KeptCheck, system: ReportSystem): readonly ReadingFigure[] {
   const all = <R extends CheckedReading<AnyQuantity>>(
     readings: readonly R[],
-    text: (reading: R) => string,
-  ): ReadingText[] => readings.map((reading) => ({ reading, measured: text(reading) }));
+    figure: (reading: R) => string | Partial<ReadingFigure>,
+  ): ReadingFigure[] =>
+    readings.map((reading) => {
+      const own = figure(reading);
+      const plain = { reading, size: '', side: null, station: null };
+      return typeof own === 'string' ? { ...plain, size: own } : { ...plain, ...own };
+    });
   const tape = (reading: CheckedReading, limits: Limits<Length | null>, shown = reading.value) =>
     tapeText(shown, system, (rounded) => {
       const value = reading.value.isNegative() === shown.isNegative() ? rounded : rounded.negated();
       return reading.verdict !== 'fail' || marginOf(value, limits).isNegative();
     });
-  const where = ({ station }: { readonly station: Length }) =>
-    `at station ${stationText(station, system)}`;
+  const where = ({ station }: { readonly station: Length }) => stationText(station, system);
   switch (check.check) {
     case 'level':
-      return all(check.readings, (reading) =>
-        sided(tape(reading, check.limits, reading.value.abs()), reading.value, ['high', 'low']),
-      );
+      return all(check.readings, (reading) => ({
+        size: tape(reading, check.limits, reading.value.abs()),
+        side: sideOf(reading.value, 'high', 'low'),
+      }));
     case 'thickness':
       return [
         ...all(check.readings, (reading) => tape(reading, check.limits)),
         ...all([check.average], (reading) => tape(reading, check.averageLimits)),
       ];
     case 'flatness':
-      return all(
-        check.readings,
-        (reading) => `gap ${tape(reading, check.limits)} ${where(reading)}`,
-      );
+      return all(check.readings, (reading) => ({
+        size: tape(reading, check.limits),
+        station: where(reading),
+      }));
     case 'bond-line':
-      return all(check.readings, (reading) => {
-        const distance = tape(reading, check.limits, reading.value.abs());
-        return `${sided(distance, reading.value, ['left', 'right'])} ${where(reading)}`;
-      });
+      return all(check.readings, (reading) => ({
+        size: tape(reading, check.limits, reading.value.abs()),
+        side: sideOf(reading.value, 'left', 'right'),
+        station: where(reading),
+      }));
     case 'fall':
       return all(check.readings, (reading) => fallText(reading, check));
     case 'compaction':
@@ -129,11 +164,29 @@ export function readingTexts(check: KeptCheck, system: ReportSystem): readonly R
   }
 }
 
-/** A size with its side; no side if the size is 0. */
-function sided(size: string, value: Length, [plus, minus]: readonly [string, string]): string {
-  if (value.isZero()) return size;
-  return `${size} ${value.isNegative() ? minus : plus}`;
+/** No side where there is nothing to either side. */
+function sideOf<S>(value: Length, plus: S, minus: S): S | null {
+  if (value.isZero()) return null;
+  return value.isNegative() ? minus : plus;
 }
+
+/** A reading and its value, in words. Internal. */
+export interface ReadingText {
+  readonly reading: CheckedReading<AnyQuantity>;
+  readonly measured: string;
+}
+
+/** The readings of a check in words, an average thickness last. Internal. */
+export const readingTexts = (check: KeptCheck, system: ReportSystem): readonly ReadingText[] =>
+  readingFigures(check, system).map(({ reading, size, side, station }) => ({
+    reading,
+    measured: [
+      ...(check.check === 'flatness' ? ['gap'] : []),
+      size,
+      ...(side === null ? [] : [side]),
+      ...(station === null ? [] : [`at station ${station}`]),
+    ].join(' '),
+  }));
 
 function fallText({ value, uncertainty, verdict }: CheckedFall, { limits }: FallCheck): string {
   const text = slopeText(

@@ -40,6 +40,8 @@ export interface Straightedge extends Worked {
 export interface SlidEdge {
   readonly edge: Omit<Straightedge, 'working'>;
   readonly gaps: readonly (EdgeGap | null)[];
+  /** Height of the reading at the largest gap. */
+  readonly height: Length;
 }
 
 /**
@@ -60,15 +62,16 @@ export function slideEdge(
   const [left, right] = found?.contacts ?? [lies, rests[lies] ?? lies];
   const contacts = [contactAt(readings, left), contactAt(readings, right)] as const;
   const [first, last] = [contactAt(readings, 0), contactAt(readings, readings.length - 1)];
+  const place = contactAt(readings, found?.index ?? left);
   const edge = {
     greatestGap: fromSI('length', found?.gap ?? ZERO_RATIO),
-    at: contactAt(readings, found?.index ?? left).station,
+    at: place.station,
     contacts,
     isSparse: fewest < 3,
     overhangs: last.station.minus(first.station).compare(edgeLength) < 0,
     reach: fromSI('length', reach),
   };
-  return { edge, gaps };
+  return { edge, gaps, height: place.height };
 }
 
 const tooSparse = (least: 2 | 3) =>
@@ -88,20 +91,20 @@ function contactAt(readings: readonly LineReading[], index: number): EdgeContact
 const NO_READING = { station: NO_LENGTH, value: NO_LENGTH };
 
 /** The working of the largest gap. Internal. */
-export function gapStep(edge: Omit<Straightedge, 'working'>, edgeLength: Length): Step {
+export function gapStep({ edge, height }: SlidEdge, edgeLength: Length): Step {
   const [left, right] = edge.contacts;
   return formulaStep({
     title: 'Largest gap below the straightedge',
-    formula: 'g = z1 + (z2 - z1)(s - s1)/(s2 - s1) - z',
+    formula: 'g = z1 + (z2 - z1) * (s - s1) / (s2 - s1) - z',
     given: [
-      given('L', 'length of the straightedge', edgeLength),
       given('s1', 'station of the first contact', left.station),
       given('z1', 'height of the first contact', left.height),
       given('s2', 'station of the second contact', right.station),
       given('z2', 'height of the second contact', right.height),
       given('s', 'station of the gap', edge.at),
+      given('z', 'height of the reading there', height),
     ],
-    result: given('g', 'largest gap', edge.greatestGap),
+    result: given('g', `largest gap, straightedge of ${edgeLength.toString()}`, edge.greatestGap),
     source: 'derived',
   });
 }

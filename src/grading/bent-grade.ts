@@ -298,7 +298,7 @@ function stepsOf({ legs }: BentLine, bends: readonly GradeBend[], width: Ratio |
   const alongLine = legs.map(({ rise, length }, k): Step =>
     formulaStep({
       title: `Grade of leg ${k}`,
-      formula: 'g = (z2 - z1) / L',
+      formula: 'g = dz / L',
       given: [given('dz', 'rise', rise), given('L', 'length', fromSI('length', length))],
       result: given('g', 'grade (+ rising)', gradeOver(rise, length)),
       source: 'derived',
@@ -310,7 +310,7 @@ function stepsOf({ legs }: BentLine, bends: readonly GradeBend[], width: Ratio |
     return [
       formulaStep({
         title: `Step that the mitre takes up at level ${level}`,
-        formula: 'e = |g1 + g2| tan(turn / 2) w',
+        formula: 'e = abs((g1 + g2) * tan(turn / 2)) * w',
         given: [
           given('g1', 'grade before', gradeOver(before.rise, before.length)),
           given('g2', 'grade after', gradeOver(after.rise, after.length)),

@@ -1,3 +1,4 @@
+import { once } from '../once.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import {
   addRatios,
@@ -166,7 +167,7 @@ interface PlaceOnLeg {
   /** True between the mitres of the leg, where it has some length left. */
   readonly isHeld: boolean;
   /** Square of the distance from the leg, or from the line that it is carried on along. */
-  readonly away: Ratio;
+  readonly away: () => Ratio;
 }
 
 function placeOn(leg: BentLeg, index: number, place: PlanPoint): PlaceOnLeg {
@@ -178,21 +179,26 @@ function placeOn(leg: BentLeg, index: number, place: PlanPoint): PlaceOnLeg {
     compareRatios(start, end) < 0 &&
     (leg.isFirst || compareRatios(along, start) >= 0) &&
     (leg.isLast || compareRatios(along, end) <= 0);
-  const part = divideRatios(along, leg.square);
-  const low = signOfRatio(part) < 0 && !leg.isFirst ? ZERO_RATIO : part;
-  const held = compareRatios(part, ONE_RATIO) > 0 && !leg.isLast ? ONE_RATIO : low;
   return {
     leg: index,
     along,
     across,
     isHeld,
-    away: squared(minus(to, scaled(leg.ahead, held))),
+    // nearly every place is between the mitres of one leg alone, and nobody asks
+    away: once(() => squared(minus(to, scaled(leg.ahead, heldShare(leg, along))))),
   };
+}
+
+/** The share of a leg that a place lies ahead by, held to the leg but where it is carried on. */
+function heldShare(leg: BentLeg, along: Ratio): Ratio {
+  const part = divideRatios(along, leg.square);
+  const low = signOfRatio(part) < 0 && !leg.isFirst ? ZERO_RATIO : part;
+  return compareRatios(part, ONE_RATIO) > 0 && !leg.isLast ? ONE_RATIO : low;
 }
 
 const nearest = (places: readonly PlaceOnLeg[]): PlaceOnLeg | undefined =>
   places.reduce<PlaceOnLeg | undefined>(
-    (best, one) => (best === undefined || compareRatios(one.away, best.away) < 0 ? one : best),
+    (best, one) => (best === undefined || compareRatios(one.away(), best.away()) < 0 ? one : best),
     undefined,
   );
 

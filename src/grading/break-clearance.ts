@@ -1,4 +1,5 @@
 import type { Length, Slope } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
 import { formulaStep, given, type Step } from '../working.js';
 
@@ -47,9 +48,9 @@ export function clearanceStep(
   const isCrest = part === 'underside';
   return formulaStep({
     title: isCrest ? 'Ground between the axles' : 'Ground under the overhang',
-    formula: isCrest ? 'h = W |A| / 4' : 'h = O |A|',
+    formula: isCrest ? 'h = W * abs(A) / 4' : 'h = O * abs(A)',
     given: [
-      isCrest ? given('W', 'wheelbase', wheelbase) : given('O', 'overhang', overhang ?? 'none'),
+      isCrest ? given('W', 'wheelbase', wheelbase) : given('O', 'overhang', overhang ?? NO_LENGTH),
       given('A', 'change of grade', change),
     ],
     result: given('h', 'reach of the ground', reach),

@@ -121,7 +121,7 @@ export function checkedSlope(
     note: checks.map((check) => slopeNote(check, fall)).join(' '),
     cautions: cautionsFor(caution),
   };
-  return withWorking(result, () => checks.map((check) => marginStep(check, fall, uncertainty)));
+  return withWorking(result, () => checks.map((check) => marginStep(check, fall)));
 }
 
 function judge(limit: SlopeLimit, fall: Slope, uncertainty: Slope): SlopeLimitCheck {
@@ -129,20 +129,12 @@ function judge(limit: SlopeLimit, fall: Slope, uncertainty: Slope): SlopeLimitCh
   return { ...limit, margin, verdict: verdictOf(margin, uncertainty) };
 }
 
-function marginStep(
-  { limit, value, margin, source }: SlopeLimitCheck,
-  fall: Slope,
-  uncertainty: Slope,
-): Step {
+function marginStep({ limit, value, margin, source }: SlopeLimitCheck, fall: Slope): Step {
   const isMinimum = limit === 'minimum';
   return formulaStep({
     title: isMinimum ? 'Fall against the minimum' : 'Slope against the maximum',
-    formula: isMinimum ? 'm = g - g0' : 'm = g0 - |g|',
-    given: [
-      given('g', 'slope', fall),
-      given('g0', 'limit', value),
-      given('u', 'uncertainty', uncertainty),
-    ],
+    formula: isMinimum ? 'm = g - g0' : 'm = g0 - abs(g)',
+    given: [given('g', 'slope', fall), given('g0', 'limit', value)],
     result: given('m', 'margin', margin),
     source: source === 'caller' ? 'derived' : source,
   });

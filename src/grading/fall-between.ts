@@ -75,7 +75,7 @@ export function fallBetween(options: FallBetweenOptions): FallBetween {
     }),
     formulaStep({
       title: 'Missing drop',
-      formula: 'S = max(0, g0 L - (z1 - z2))',
+      formula: 'S = max(0, g0 * L - (z1 - z2))',
       given: [
         given('g0', 'minimum fall', minimumFall),
         given('L', 'distance', distance),

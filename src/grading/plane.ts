@@ -10,10 +10,11 @@ import {
 import { squareRoot } from '../units/root.js';
 import { between, plus, pointFrom, type Vector } from '../units/vector.js';
 import { readOptions } from '../input/shape.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { withWorking, type Worked } from '../working.js';
 import { convexHull, isInHull } from './convex-hull.js';
 import { fallOf, type Fall } from './fall-of.js';
 import type { LocalPoint, PlaneFit } from './plane-fit.js';
+import { planeSteps } from './plane-steps.js';
 import { PLAN_POINT, type PlanPointInput, type SurfacePoint } from './read-points.js';
 import { inWholeNumbers, ratioOfWhole } from './whole-numbers.js';
 
@@ -95,7 +96,7 @@ export function describePlane({ points, local, origin, fit }: Fitted): Plane {
     elevationAt: (place: PlanPointInput) => at(place).z,
     at,
   };
-  return withWorking(plane, () => planeSteps(plane, points.length));
+  return withWorking(plane, () => planeSteps(plane, points));
 }
 
 const NO_VECTOR: Vector = Object.freeze({ x: ZERO_RATIO, y: ZERO_RATIO });
@@ -114,31 +115,4 @@ function rootMeanSquare(values: readonly Ratio[]): Ratio {
   const { whole, scale } = inWholeNumbers(values);
   const squares = whole.reduce((total, value) => total + value * value, 0n);
   return squareRoot(ratioOfWhole(squares, scale * scale * BigInt(values.length)));
-}
-
-function planeSteps(
-  plane: Pick<Plane, 'gradeX' | 'gradeY' | 'slope' | 'rms'>,
-  count: number,
-): Step[] {
-  const { gradeX, gradeY, slope, rms } = plane;
-  const grades = [
-    given('gx', 'grade along x (+ rising)', gradeX),
-    given('gy', 'grade along y (+ rising)', gradeY),
-  ];
-  return [
-    formulaStep({
-      title: count === 3 ? 'Plane through three points' : 'Least-squares plane',
-      formula: 'z = z0 + gx x + gy y',
-      given: [given('n', 'points', count), ...grades],
-      result: given('rms', 'root mean square of the residuals', rms),
-      source: 'derived',
-    }),
-    formulaStep({
-      title: 'Steepest slope of the plane',
-      formula: 'g = sqrt(gx^2 + gy^2)',
-      given: grades,
-      result: given('g', 'steepest slope', slope),
-      source: 'derived',
-    }),
-  ];
 }

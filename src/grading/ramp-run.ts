@@ -5,6 +5,7 @@ import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
+import { NO_LENGTH } from '../units/zero.js';
 import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { countParts } from './count-parts.js';
 import { slopeBetween } from './slope-between.js';
@@ -113,11 +114,11 @@ export function rampRun(options: RampRunOptions): RampRun {
     }),
     formulaStep({
       title: 'Length with landings',
-      formula: 'T = R + (n - 1) l',
+      formula: 'T = R + (n - 1) * l',
       given: [
         given('R', 'run', run),
         given('n', 'flights', flights),
-        given('l', 'landing', landing ?? 'none'),
+        given('l', 'landing', landing ?? NO_LENGTH),
       ],
       result: given('T', 'total', total),
       source: 'derived',

@@ -7,13 +7,19 @@ import { max } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { edgePath, type EdgePath } from './edge-path.js';
 import { levelAt, type GradeLine } from './grade-line.js';
 import { checkClosed, edgePoints, openEnd, type PlanPointInput } from './read-points.js';
 import { workedLine } from './require-grade-line.js';
-import { spacedStakes, type SpacedStake } from './spaced-stakes.js';
-import { anchorsOf, levelReasons, turnReasons, type StakeReason } from './stake-reasons.js';
+import { gapsOf, spacedStakes, type SpacedStake } from './spaced-stakes.js';
+import {
+  anchorsOf,
+  levelReasons,
+  turnReasons,
+  type Anchor,
+  type StakeReason,
+} from './stake-reasons.js';
 
 /** A place that needs its own stake: a door jamb, a drain, a change of width. */
 export interface NamedPlaceInput {
@@ -125,17 +131,25 @@ export function requiredStakes(options: RequiredStakesOptions): RequiredStakes {
   const stakes = spaced.map((stake) => described(stake, edge, line));
   const longestGap = max(spaced.map(({ toNext }) => toNext ?? NO_LENGTH));
   return withWorking({ stakes, count: stakes.length, longestGap }, () => [
-    formulaStep({
-      title: 'Stakes along the edge',
-      formula: 'n = sum over gaps of ceil(gap / spacing), and the end',
-      given: [
-        given('spacing', 'maximum distance between stakes', spacing),
-        given('N', 'stakes needed for other reasons', anchors.length),
-      ],
-      result: given('n', 'stakes', stakes.length),
-      source: 'derived',
-    }),
+    countStep(stakes.length, { anchors, spacing, end: closed ? span.to : undefined }),
   ]);
+}
+
+/** The working of the number of stakes; an edge that ends has a stake at its end. */
+function countStep(
+  count: number,
+  of: { anchors: readonly Anchor[]; spacing: Length; end: Length | undefined },
+): Step {
+  return formulaStep({
+    title: 'Stakes along the edge',
+    formula: of.end === undefined ? 'n = sum(ceil(d[i] / s)) + 1' : 'n = sum(ceil(d[i] / s))',
+    given: [
+      given('d', 'gaps between the stakes needed for other reasons', gapsOf(of.anchors, of.end)),
+      given('s', 'maximum distance between stakes', of.spacing),
+    ],
+    result: given('n', 'stakes', count),
+    source: 'derived',
+  });
 }
 
 function checkOptions(

@@ -60,14 +60,14 @@ export function slopesAlong(options: SlopesAlongOptions): SlopesAlong {
     return [
       formulaStep({
         title: 'Slope along the direction of travel',
-        formula: 'l = gx sin(u) + gy cos(u)',
+        formula: 'l = gx * sin(u) + gy * cos(u)',
         given: known,
         result: given('l', 'long slope (+ rising)', longSlope),
         source: 'derived',
       }),
       formulaStep({
         title: 'Slope across the direction of travel',
-        formula: 'c = gy sin(u) - gx cos(u)',
+        formula: 'c = gy * sin(u) - gx * cos(u)',
         given: known,
         result: given('c', 'cross slope (+ rising to the left)', crossSlope),
         source: 'derived',

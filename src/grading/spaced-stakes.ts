@@ -20,14 +20,19 @@ export function spacedStakes(
   anchors: readonly Anchor[],
   { spacing, end }: { readonly spacing: Length; readonly end: Length | undefined },
 ): SpacedStake[] {
-  const stations = [...anchors.map(({ station }) => station), ...(end === undefined ? [] : [end])];
-  const gaps = stations.slice(1).map((station, k) => station.minus(stations[k] ?? station));
+  const gaps = gapsOf(anchors, end);
   // too many are refused before any are made
   if (gaps.length > 0) countParts(sum(gaps), spacing, PARTS);
   return anchors.flatMap((anchor, k): SpacedStake[] => {
     const gap = gaps[k];
     return gap === undefined ? [{ ...anchor, toNext: null }] : fill(anchor, gap, spacing);
   });
+}
+
+/** Distances from each stake to the next, and to the end of a closed edge. Internal. */
+export function gapsOf(anchors: readonly Anchor[], end: Length | undefined): Length[] {
+  const stations = [...anchors.map(({ station }) => station), ...(end === undefined ? [] : [end])];
+  return stations.slice(1).map((station, k) => station.minus(stations[k] ?? station));
 }
 
 const PARTS = { of: 'stakes', most: MOST_STAKES, path: ['spacing'] } as const;

@@ -109,21 +109,21 @@ function layoutSteps(
   return [
     formulaStep({
       title: 'Number of risers',
-      formula: 'n = ceil((H + s T) / (R0 + s T))',
+      formula: 'n = ceil((H + s * T) / (R0 + s * T))',
       given: [given('H', 'rise', rise), given('R0', 'maximum riser', maximumRiser), ...treads],
       result: given('n', 'risers', risers),
       source: 'derived',
     }),
     formulaStep({
       title: 'Height of a riser',
-      formula: 'R = (H - (n - 1) s T) / n',
+      formula: 'R = (H - (n - 1) * s * T) / n',
       given: [given('H', 'rise', rise), given('n', 'risers', risers), ...treads],
       result: given('R', 'riser', riser),
       source: 'derived',
     }),
     formulaStep({
       title: 'Comfort: two risers and a tread',
-      formula: 'K = 2 R + T',
+      formula: 'K = 2 * R + T',
       given: [given('R', 'riser', riser), given('T', 'tread', tread)],
       result: given('K', `comfort (no more than ${STEP_COMFORT.value} in)`, comfort.value),
       source: STEP_COMFORT.source,

@@ -170,7 +170,7 @@ function kindOf(first: PointedPlane, second: PointedPlane, toFirst: Vector): Val
 function lineStep(first: Vector, second: Vector, slope: Slope): Step {
   return formulaStep({
     title: 'Fall of the line where two planes meet',
-    formula: 'g = |g1 . u|, u square to g1 - g2',
+    formula: 'g = abs(g1y * (g1x - g2x) - g1x * (g1y - g2y)) / sqrt((g1x - g2x)^2 + (g1y - g2y)^2)',
     given: [
       given('g1x', 'grade of the first plane along x', fromSI('slope', first.x)),
       given('g1y', 'grade of the first plane along y', fromSI('slope', first.y)),

@@ -137,7 +137,7 @@ export function verticalCurve(options: VerticalCurveOptions): VerticalCurve {
   return withWorking(result, () => [
     formulaStep({
       title: 'Offset of the curve from the straight grades at its middle',
-      formula: 'e = |g2 - g1| L / 8',
+      formula: 'e = abs(g2 - g1) * L / 8',
       given: [
         given('g1', 'grade before', before),
         given('g2', 'grade after', after),

@@ -63,7 +63,7 @@ export function axleGroupLimit(options: AxleGroupLimitOptions): AxleGroupLimit {
   const unrounded = groupFormula(axles, spread);
   const limit = roundedGroup(unrounded);
   return withWorking({ unrounded, limit, cautions: cautionsFor('loads') }, () => [
-    groupStep(axles, spread, unrounded, limit),
+    ...groupSteps(axles, spread, unrounded, limit),
   ]);
 }
 
@@ -89,16 +89,28 @@ export function roundedGroup(unrounded: Mass): Mass {
 }
 
 /** The working of a group. Internal. */
-export function groupStep(axles: number, spread: Length, unrounded: Mass, limit: Mass): Step {
-  return formulaStep({
-    title: `Formula for ${axles} axles`,
-    formula: 'W = 500 (L N / (N - 1) + 12 N + 36), to the nearest 500 lb',
-    given: [
-      given('N', 'axles', axles),
-      given('L', 'first to last axle', spread),
-      given('W0', 'before rounding', unrounded),
-    ],
-    result: given('W', 'formula weight', limit),
-    source: 'bridge-formula',
-  });
+export function groupSteps(axles: number, spread: Length, unrounded: Mass, limit: Mass): Step[] {
+  const { step, perAxle, constant } = AXLE_GROUP_FORMULA;
+  const s = given('s', 'step of the formula', mass(step.value, 'lb'));
+  return [
+    formulaStep({
+      title: `Formula for ${axles} axles`,
+      formula: `W0 = s * (L / u * N / (N - 1) + ${perAxle.value} * N + ${constant.value})`,
+      given: [
+        s,
+        given('L', 'first to last axle', spread),
+        given('u', 'one foot', length(1, 'ft')),
+        given('N', 'axles', axles),
+      ],
+      result: given('W0', 'before rounding', unrounded),
+      source: 'bridge-formula',
+    }),
+    formulaStep({
+      title: 'To the nearest step, an exact half down',
+      formula: 'W = ceil(W0 / s - 0.5) * s',
+      given: [given('W0', 'before rounding', unrounded), s],
+      result: given('W', 'formula weight', limit),
+      source: 'bridge-formula',
+    }),
+  ];
 }

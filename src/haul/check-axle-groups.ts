@@ -12,7 +12,7 @@ import type { Length, Mass } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { withWorking, type Step, type Worked } from '../working.js';
 import { axleCaps, type AxleCaps, type AxleCapsInput, type Cap } from './axle-caps.js';
-import { groupFormula, groupStep, roundedGroup } from './axle-group-limit.js';
+import { groupFormula, groupSteps, roundedGroup } from './axle-group-limit.js';
 
 /** An axle, from the front of the vehicle to the back. */
 export interface AxleInput {
@@ -232,5 +232,5 @@ function heavier(worst: AxleGroup | null, group: AxleGroup): AxleGroup {
 
 function showGroup({ axles, spread, formula }: AxleGroup): Step[] {
   if (formula === null) return [];
-  return [groupStep(axles.length, spread, groupFormula(axles.length, spread), formula)];
+  return groupSteps(axles.length, spread, groupFormula(axles.length, spread), formula);
 }

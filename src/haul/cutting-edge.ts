@@ -109,8 +109,9 @@ export function cuttingEdge(options: CuttingEdgeOptions): CuttingEdge {
   const front = mean(now.frontLeft, now.frontRight).minus(full);
   const rear = mean(now.rearLeft, now.rearRight).minus(full);
   const pitched = front.plus(reach.times(slopeOf(front.minus(rear), wheelbase)));
-  const roll = mean(now.frontLeft, now.rearLeft).minus(mean(now.frontRight, now.rearRight));
-  const crossTilt = slopeOf(roll, track);
+  const leftWheels = mean(now.frontLeft, now.rearLeft);
+  const rightWheels = mean(now.frontRight, now.rearRight);
+  const crossTilt = slopeOf(leftWheels.minus(rightWheels), track);
   const half = edgeWidth.dividedBy(2).times(crossTilt);
   const left = pitched.plus(half).plus(wear.left);
   const right = pitched.minus(half).plus(wear.right);
@@ -124,8 +125,8 @@ export function cuttingEdge(options: CuttingEdgeOptions): CuttingEdge {
   };
   return withWorking(found, () => [
     formulaStep({
-      title: 'Height of the edge on these tyres',
-      formula: 'm = f + (f - r) q / b, before wear',
+      title: 'Height of the edge on these tyres, before wear',
+      formula: 'm = f + (f - r) * q / b',
       given: [
         given('f', 'front wheels, mean change', front),
         given('r', 'rear wheels, mean change', rear),
@@ -138,7 +139,11 @@ export function cuttingEdge(options: CuttingEdgeOptions): CuttingEdge {
     formulaStep({
       title: 'Tilt of the edge',
       formula: 'k = (l - g) / t',
-      given: [given('l - g', 'left less right', roll), given('t', 'track', track)],
+      given: [
+        given('l', 'left wheels, mean radius', leftWheels),
+        given('g', 'right wheels, mean radius', rightWheels),
+        given('t', 'track', track),
+      ],
       result: given('k', 'tilt, up to the left', crossTilt),
       source: 'derived',
     }),

@@ -1,6 +1,6 @@
 import { list, optional, quantity, whole } from '../input/field.js';
 import { BOX, TIME, TIME_OR_NONE, TRUCKS } from '../input/ranges.js';
-import { readOptions, shapeOf } from '../input/shape.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { sum } from '../units/aggregate.js';
 import type { TimeInput, VolumeInput } from '../units/construct.js';
@@ -88,7 +88,11 @@ export interface HaulBalance extends Worked {
  * haul.fleets.map(({ trucks, limitedBy }) => `${trucks}: ${limitedBy}`) //=> ['4: trucks', '5: machine']
  */
 export function haulBalance(options: HaulBalanceOptions): HaulBalance {
-  const read = readOptions(options, OPTIONS);
+  return haulBalanceOf(readOptions(options, OPTIONS));
+}
+
+/** The same from what has been read. Internal. */
+export function haulBalanceOf(read: Values<typeof OPTIONS>): HaulBalance {
   const { loadTime, truckLoad: load } = read;
   const truckCycle = sum([loadTime, read.haulTime, read.dumpTime, read.returnTime]);
   const perTruck = load.dividedBy(truckCycle);
@@ -115,11 +119,7 @@ export function haulBalance(options: HaulBalanceOptions): HaulBalance {
     formulaStep({
       title: 'Trucks to keep the machine busy',
       formula: 'n = ceil(C / c)',
-      given: [
-        given('C', 'truck cycle', truckCycle),
-        given('c', 'loading time', loadTime),
-        given('C/c', 'balance', found.balance),
-      ],
+      given: [given('C', 'truck cycle', truckCycle), given('c', 'loading time', loadTime)],
       result: given('n', 'trucks', needed),
       source: 'haul-notes',
     }),

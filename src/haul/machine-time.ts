@@ -1,6 +1,6 @@
 import { number, quantity } from '../input/field.js';
 import { BOX, FILL_FACTOR, LOOSE_PER_BANK, SHARE, TIME } from '../input/ranges.js';
-import { readOptions, shapeOf } from '../input/shape.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { TimeInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
@@ -75,7 +75,11 @@ export interface MachineTime extends Worked {
  * dig.time.to('h').toFixed(2) //=> '2.47'
  */
 export function machineTime(options: MachineTimeOptions): MachineTime {
-  const read = readOptions(options, OPTIONS);
+  return machineTimeOf(readOptions(options, OPTIONS));
+}
+
+/** The same from what has been read. Internal. */
+export function machineTimeOf(read: Values<typeof OPTIONS>): MachineTime {
   const { loosePerBank: swell, bucket, fillFactor: fill, cycle, efficiency } = read;
   const bank = read.bank.volume;
   const loose = bank.times(swell);
@@ -95,7 +99,7 @@ export function machineTime(options: MachineTimeOptions): MachineTime {
   return withWorking(found, () => [
     formulaStep({
       title: 'Loose soil an hour',
-      formula: 'Q = q f e / c',
+      formula: 'Q = q * f * e / c',
       given: [
         given('q', 'rated bucket', bucket),
         given('f', 'fill factor', fill),
@@ -107,7 +111,7 @@ export function machineTime(options: MachineTimeOptions): MachineTime {
     }),
     formulaStep({
       title: 'Time to dig',
-      formula: 'T = B s / Q',
+      formula: 'T = B * s / Q',
       given: [
         given('B', 'bank volume', bank),
         given('s', 'loose per bank', swell),

@@ -1,6 +1,6 @@
 import { number, optional, quantity, whole } from '../input/field.js';
 import { AREA, MACHINE_PART, OVERLAP, PASSES, SHARE, SPEED, THICKNESS } from '../input/ranges.js';
-import { readOptions, shapeOf } from '../input/shape.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { AreaInput, LengthInput, SpeedInput } from '../units/construct.js';
 import type { Flow, Length, Time } from '../units/quantity.js';
 import { formulaStep, given, withWorking, type Worked } from '../working.js';
@@ -74,7 +74,11 @@ export interface PlateTime extends Worked {
  * plate.time.to('min').toFixed(1) //=> '96.5'
  */
 export function plateTime(options: PlateTimeOptions): PlateTime {
-  const read = readOptions(options, OPTIONS);
+  return plateTimeOf(readOptions(options, OPTIONS));
+}
+
+/** The same from what has been read. Internal. */
+export function plateTimeOf(read: Values<typeof OPTIONS>): PlateTime {
   const { area, plateWidth: width, overlap, speed, passes, lifts, efficiency, lift } = read;
   const lane = width.minus(width.times(overlap));
   const perPass = area.dividedBy(lane).dividedBy(speed).dividedBy(efficiency);
@@ -84,7 +88,7 @@ export function plateTime(options: PlateTimeOptions): PlateTime {
   return withWorking({ lane, perPass, perLift, time, output, notes: NOTES }, () => [
     formulaStep({
       title: 'Time of the plate',
-      formula: 'T = A n k / (b v e)',
+      formula: 'T = A * n * k / (b * v * e)',
       given: [
         given('A', 'area', area),
         given('b', 'lane', lane),

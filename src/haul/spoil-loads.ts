@@ -116,14 +116,14 @@ export function spoilLoads(options: SpoilLoadsOptions): SpoilLoads {
   return withWorking(found, () => [
     formulaStep({
       title: 'Mass of the spoil, water included',
-      formula: 'M = B d',
+      formula: 'M = B * d',
       given: [given('B', 'bank volume', bank), given('d', 'moist density', moist)],
       result: given('M', 'mass', mass),
       source: 'derived',
     }) satisfies Step,
     formulaStep({
       title: 'Spoil, loose',
-      formula: 'L = B s',
+      formula: 'L = B * s',
       given: [given('B', 'bank volume', bank), given('s', 'loose per bank', swell)],
       result: given('L', 'loose volume', loose.volume),
       source: 'derived',

@@ -100,11 +100,12 @@ export function spoilPile(options: SpoilPileOptions): SpoilPile {
   return withWorking(found, () => [
     formulaStep({
       title: heap.shape === 'cone' ? 'Height of the cone' : 'Height of the ridge',
-      formula: heap.shape === 'cone' ? 'h = (3 V tan(a)^2 / pi)^(1/3)' : 'h = w / 2 tan(a)',
+      formula: heap.shape === 'cone' ? 'h = (3 * V * tan(a)^2 / pi)^(1 / 3)' : 'h = w / 2 * tan(a)',
       given: [
-        given('V', 'loose volume', volume),
+        heap.shape === 'cone'
+          ? given('V', 'loose volume', volume)
+          : given('w', 'width of the base', heap.width),
         given('a', 'angle of repose', repose),
-        given('w', 'width of the base', heap.width),
       ],
       result: given('h', 'height', heap.height),
       source: 'earthmoving-handbook',

@@ -108,9 +108,9 @@ export function wheelStressScreen(options: WheelStressScreenOptions): WheelStres
     }),
     formulaStep({
       title: 'Stress that the rule allows on soft ground (screen)',
-      formula: 'S = k C',
+      formula: 'S = k * C',
       given: [
-        given('k', 'factor of the rule', factor.value),
+        given('k', 'factor of the rule', Number(factor.value)),
         given('C', 'shear strength', strength),
       ],
       result: given('S', 'permissible', permissible),

@@ -60,7 +60,7 @@ export function allowableMisclosure(options: AllowableMisclosureOptions): Allowa
   return withWorking({ allowable }, () => [
     formulaStep({
       title: 'Allowable misclosure',
-      formula: rule.per === 'set-up' ? 'a = k sqrt(n)' : 'a = k sqrt(D / d)',
+      formula: rule.per === 'set-up' ? 'a = k * sqrt(n)' : 'a = k * sqrt(D / d)',
       given: [given('k', 'constant of the rule', rule.k), ...counted],
       result: given('a', 'allowable', allowable),
       source: 'misclosure-rules',

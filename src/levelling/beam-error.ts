@@ -69,7 +69,7 @@ export function beamError(options: BeamErrorOptions): BeamError {
   return withWorking({ error, between: error.times(2), maximumDistance }, () => [
     formulaStep({
       title: 'Error of the beam',
-      formula: 'e = D a',
+      formula: 'e = D * a',
       given: [given('D', 'distance', distance), given('a', 'error over distance', slope)],
       result: given('e', 'error', error),
       source: 'derived',

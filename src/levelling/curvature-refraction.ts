@@ -74,7 +74,7 @@ export function curvatureRefraction(options: CurvatureRefractionOptions): Curvat
   return withWorking({ curvature, refraction, error, maximumSight }, () => [
     formulaStep({
       title: 'Curvature less refraction',
-      formula: 'e = (1 - m) D^2 / d',
+      formula: 'e = (1 - m) * D^2 / d',
       given: [
         given('m', 'share that refraction takes back', share),
         given('D', 'sight', sight),

@@ -135,14 +135,20 @@ export function errorBudget(options: ErrorBudgetOptions): ErrorBudget {
   return withWorking(result, () => [
     formulaStep({
       title: 'Random errors together',
-      formula: 's = sqrt(sum of squares)',
-      given: random.map(({ name, sigma }, k) => given(`s${k + 1}`, name, sigma)),
+      formula: 's = sqrt(sum(e[i]^2))',
+      given: [
+        given(
+          'e',
+          `standard deviation: ${random.map(({ name }) => name).join(', ')}`,
+          random.map(({ sigma }) => sigma),
+        ),
+      ],
       result: given('s', 'standard deviation', total),
       source: 'derived',
     }),
     formulaStep({
       title: 'Tolerance that remains for the work',
-      formula: 'L = T - k s - |b|',
+      formula: 'L = T - k * s - abs(b)',
       given: [
         given('T', 'tolerance', tolerance),
         given('k', 'coverage factor', coverage),

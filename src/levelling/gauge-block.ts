@@ -51,7 +51,7 @@ export function gaugeBlock(options: GaugeBlockOptions): GaugeBlock {
   return withWorking({ block, slopeError }, () => [
     formulaStep({
       title: 'Block under the level',
-      formula: 'b = s L',
+      formula: 'b = s * L',
       given: [given('s', 'slope', slope), given('L', 'length of the level', length)],
       result: given('b', 'block', block),
       source: 'derived',

@@ -3,11 +3,11 @@ import { GRADE, HEADING, SITE_OFFSET } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import type { AngleInput, LengthInput, SlopeInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
-import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
+import { exactOf, fromSI, type Angle, type Length, type Slope } from '../units/quantity.js';
 import { decimalRatio } from '../units/ratio.js';
 import { cross, dot, type Vector } from '../units/vector.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** A point on the site, from the instrument. */
 export interface PlaceFromInstrumentInput {
@@ -80,20 +80,48 @@ export function headingError(options: HeadingErrorOptions): HeadingError {
   const gradeX = fromSI('slope', cross(turn, { x: design.y, y: design.x }));
   const gradeY = fromSI('slope', dot(design, { x: turn.y, y: turn.x }));
   const error = x.times(gradeX.minus(gx)).plus(y.times(gradeY.minus(gy)));
-  return withWorking({ gradeX, gradeY, error, cautions: cautionsFor('laser') }, () => [
+  return withWorking({ gradeX, gradeY, error, cautions: cautionsFor('laser') }, () =>
+    headingSteps({ gx, gy, heading, at, gradeX, gradeY, error }),
+  );
+}
+
+interface Heading extends Pick<HeadingError, 'gradeX' | 'gradeY' | 'error'> {
+  readonly gx: Slope;
+  readonly gy: Slope;
+  readonly heading: Angle;
+  readonly at: { readonly x: Length; readonly y: Length };
+}
+
+function headingSteps({ gx, gy, heading, at, gradeX, gradeY, error }: Heading): Step[] {
+  const dialled = [
+    given('gx', 'grade dialled in along x', gx),
+    given('gy', 'grade dialled in along y', gy),
+  ];
+  const turned = [...dialled, given('b', 'heading error', heading)];
+  const kx = given('kx', 'grade that the beam has along x', gradeX);
+  const ky = given('ky', 'grade that the beam has along y', gradeY);
+  const place = [given('x', 'distance along x', at.x), given('y', 'distance along y', at.y)];
+  return [
+    formulaStep({
+      title: 'Grade that the beam has along x',
+      formula: 'kx = gx * cos(b) - gy * sin(b)',
+      given: turned,
+      result: kx,
+      source: 'derived',
+    }),
+    formulaStep({
+      title: 'Grade that the beam has along y',
+      formula: 'ky = gx * sin(b) + gy * cos(b)',
+      given: turned,
+      result: ky,
+      source: 'derived',
+    }),
     formulaStep({
       title: 'Error of a beam that is off its heading',
-      formula: "e = (gx' - gx) x + (gy' - gy) y",
-      given: [
-        given("gx'", 'grade that the beam has along x', gradeX),
-        given('gx', 'grade dialled in along x', gx),
-        given("gy'", 'grade that the beam has along y', gradeY),
-        given('gy', 'grade dialled in along y', gy),
-        given('x', 'distance along x', x),
-        given('y', 'distance along y', y),
-      ],
+      formula: 'e = (kx - gx) * x + (ky - gy) * y',
+      given: [kx, ky, ...dialled, ...place],
       result: given('e', 'error (+ high)', error),
       source: 'derived',
     }),
-  ]);
+  ];
 }

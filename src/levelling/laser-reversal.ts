@@ -114,7 +114,7 @@ export function laserReversal(options: LaserReversalOptions): LaserReversal {
   return withWorking({ x, y, maximumDifference, verdict, cautions }, () => [
     formulaStep({
       title: 'Maximum difference of two marks',
-      formula: 'd = 2 D a',
+      formula: 'd = 2 * D * a',
       given: [given('D', 'distance', distance), given('a', 'error over distance', slope)],
       result: given('d', 'difference', maximumDifference),
       source: 'laser-reversal',

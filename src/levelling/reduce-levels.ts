@@ -202,24 +202,36 @@ function noteFor(misclosure: Length | null, isAccepted: boolean | null): string 
     : 'The misclosure is outside the allowable and is not spread. Find the mistake, or run the levels again.';
 }
 
+const lengthsIn = (values: readonly (Length | null | undefined)[]): Length[] =>
+  values.flatMap((value) => value ?? []);
+
+/** A column of the book; a single zero for one without a figure. */
+function column(rows: readonly ReducedRow[], name: 'back' | 'rise' | 'fall'): readonly Length[] {
+  const figures = lengthsIn(rows.map((row) => row[name]));
+  return figures.length === 0 ? [NO_LENGTH] : figures;
+}
+
+const foresights = (rows: readonly ReducedRow[]): Length[] =>
+  lengthsIn([...rows.map(({ fore }) => fore), rows.at(-1)?.intermediate]);
+
 function bookSteps(book: Omit<LevelBook, 'working'>, start: Length): Step[] {
   const { check, misclosure, rows } = book;
   const closing = rows.at(-1)?.elevation ?? start;
   const steps: Step[] = [
     formulaStep({
       title: 'Check by height of instrument',
-      formula: 'dz = sum of backsights - sum of foresights',
+      formula: 'dz = sum(BS) - sum(FS)',
       given: [
-        given('BS', 'sum of backsights', check.sumBack),
-        given('FS', 'sum of foresights', check.sumFore),
+        given('BS', 'backsights', column(rows, 'back')),
+        given('FS', 'foresights, the last reading among them', foresights(rows)),
       ],
       result: given('dz', 'last level less first', check.backLessFore),
       source: 'level-booking',
     }),
     formulaStep({
       title: 'Check by rise and fall',
-      formula: 'dz = sum of rises - sum of falls',
-      given: [given('R', 'sum of rises', check.sumRise), given('F', 'sum of falls', check.sumFall)],
+      formula: 'dz = sum(R) - sum(F)',
+      given: [given('R', 'rises', column(rows, 'rise')), given('F', 'falls', column(rows, 'fall'))],
       result: given('dz', 'last level less first', check.riseLessFall),
       source: 'level-booking',
     }),

@@ -15,7 +15,8 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { NO_ANGLE } from '../units/zero.js';
+import { formulaStep, given, type StepInput, withWorking, type Worked } from '../working.js';
 
 /** A rod out of plumb. */
 export interface LeanInput {
@@ -86,11 +87,8 @@ export function rodTilt(options: RodTiltOptions): RodTilt {
   return withWorking({ error, corrected }, () => [
     formulaStep({
       title: 'Reading on a plumb rod',
-      formula: 'r0 = r cos(t)',
-      given: [
-        given('r', 'reading', reading),
-        given('cos(t)', 'cosine of the tilt', fromSI('slope', cosine).to('ratio')),
-      ],
+      formula: read.lean === undefined ? 'r0 = r * cos(t)' : 'r0 = r * sqrt(1 - b^2 / l^2)',
+      given: [given('r', 'reading', reading), ...leanOf(read)],
       result: given('r0', 'corrected reading', corrected),
       source: 'derived',
     }),
@@ -98,6 +96,11 @@ export function rodTilt(options: RodTiltOptions): RodTilt {
 }
 
 const HALF: Ratio = Object.freeze({ n: 1, d: 2 });
+
+const leanOf = ({ tilt = NO_ANGLE, lean }: Values<typeof OPTIONS>): StepInput[] =>
+  lean === undefined
+    ? [given('t', 'tilt', tilt)]
+    : [given('b', 'lean of the rod', lean.by), given('l', 'over this length of it', lean.over)];
 
 function cosineOf({ tilt, lean }: Values<typeof OPTIONS>): Ratio {
   if (lean !== undefined) return squareRoot(squaredCosine(lean));

@@ -176,7 +176,7 @@ function testSteps(
     }),
     formulaStep({
       title: 'Correct reading at peg A',
-      formula: 'a = a2 - c d2a',
+      formula: 'a = a2 - c * d2a',
       given: [
         given('a2', 'second set-up, peg A', offset.a),
         given('c', 'collimation', lineOfSight),

@@ -16,6 +16,7 @@ import {
 import { minus, norm, plus, scaled, share, type PlanPoint, type Vector } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { closedPoints } from './area-steps.js';
 import { readBearing } from './bearing.js';
 import { settled } from './corner.js';
 import { crossingEdges } from './crossing-edges.js';
@@ -159,18 +160,29 @@ export function areaByBearings(options: AreaByBearingsOptions): AreaByBearings {
   return withWorking(result, () => [
     formulaStep({
       title: 'Closure of the courses',
-      formula: 'e = sqrt(sum(L cos b)^2 + sum(L sin b)^2)',
+      formula: 'e = sqrt(sum(n)^2 + sum(d)^2)',
       given: [
-        given('sum(L cos b)', 'latitudes', closure.latitude),
-        given('sum(L sin b)', 'departures', closure.departure),
+        given(
+          'n',
+          'latitude of each course, its distance times the cosine of its bearing',
+          result.courses.map(({ latitude }) => latitude),
+        ),
+        given(
+          'd',
+          'departure of each course, its distance times the sine of its bearing',
+          result.courses.map(({ departure }) => departure),
+        ),
       ],
       result: given('e', 'closure', closure.distance),
       source: 'derived',
     }),
     formulaStep({
       title: 'Area of the adjusted courses',
-      formula: 'A = |sum(x(i) y(i+1) - x(i+1) y(i))| / 2, each course less closure x L / sum(L)',
-      given: [given('sum(L)', 'perimeter', result.perimeter)],
+      formula: 'A = abs(sum(x[i] * y[i + 1] - x[i + 1] * y[i])) / 2',
+      given: closedPoints(
+        figure.corners,
+        'from the start, each course less its share of the closure by distance',
+      ),
       result: given('A', 'area', area),
       source: 'derived',
     }),

@@ -5,7 +5,8 @@ import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import { sum } from '../units/aggregate.js';
 import type { Area, Length } from '../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { NO_LENGTH } from '../units/zero.js';
+import { formulaStep, given, withWorking, type Step, type Worked } from '../working.js';
 
 /** Offsets from a base line to an edge. */
 export interface AreaByOffsetsOptions {
@@ -76,23 +77,38 @@ export function areaByOffsets(options: AreaByOffsetsOptions): AreaByOffsets {
   return withWorking(result, () => [
     formulaStep({
       title: 'Area by offsets, trapezoid rule',
-      formula: 'A = sum((y(i) + y(i+1)) d(i) / 2)',
-      given: offsets.map((offset, index) => given(`y${index}`, 'offset', offset)),
+      formula: 'A = sum((y[i] + y[i + 1]) * d[i] / 2)',
+      given: [given('y', 'offsets, in order', offsets), given('d', 'spacings, in order', spacings)],
       result: given('A', 'area', trapezoid),
       source: 'derived',
     }),
-    ...(simpson === null
-      ? []
-      : [
-          formulaStep({
-            title: "Area by offsets, Simpson's rule",
-            formula: 'A = d / 3 (y0 + 4 y1 + 2 y2 + ... + yn), a trapezoid for an odd last strip',
-            given: offsets.map((offset, index) => given(`y${index}`, 'offset', offset)),
-            result: given('A', 'area', simpson),
-            source: 'derived' as const,
-          }),
-        ]),
+    ...(simpson === null ? [] : [simpsonStep(offsets, spacings, { simpson, lastStrip })]),
   ]);
+}
+
+function simpsonStep(
+  offsets: readonly Length[],
+  spacings: readonly Length[],
+  { simpson, lastStrip }: { readonly simpson: Area; readonly lastStrip: Area | null },
+): Step {
+  const rule = 'A = d / 3 * sum(y[2 * i - 1] + 4 * y[2 * i] + y[2 * i + 1])';
+  const title = "Area by offsets, Simpson's rule";
+  const isOdd = lastStrip !== null;
+  return formulaStep({
+    title: isOdd ? `${title}, the last strip by the trapezoid rule` : title,
+    formula: isOdd ? `${rule} + t` : rule,
+    given: [
+      given('d', 'spacing', spacings[0] ?? NO_LENGTH),
+      given(
+        'y',
+        isOdd ? 'offsets, in order, without the last' : 'offsets, in order',
+        isOdd ? offsets.slice(0, -1) : offsets,
+      ),
+      ...(isOdd ? [given('t', 'last strip', lastStrip)] : []),
+    ],
+    result: given('A', 'area', simpson),
+    source: 'derived',
+  });
 }
 
 const strip = (offsets: readonly Length[], index: number, spacing: Length): Area => {

@@ -2,7 +2,7 @@ import { custom } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import type { Area } from '../units/quantity.js';
 import { NO_AREA } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { given, procedureStep, withWorking, type Worked } from '../working.js';
 import { combineOutlines } from './combine-outlines.js';
 import { combinedOutline, type CombinedOutline } from './combined-outline.js';
 import { areaOf } from './outline-area.js';
@@ -52,9 +52,11 @@ export function intersectOutlines(options: IntersectOutlinesOptions): Intersecte
   const common = combineOutlines([outline, other], 'all', ['other']);
   const area = common.reduce((sum, one) => sum.plus(areaOf(one)), NO_AREA);
   return withWorking({ outlines: common.map(combinedOutline), area }, () => [
-    formulaStep({
+    procedureStep({
       title: 'Area that both outlines cover',
-      formula: 'A = area of the outline round what both cover',
+      procedure: 'intersectOutlines',
+      method:
+        'Cuts the edges of the two outlines where they cross, joins those that bound what both cover, and returns the area inside.',
       given: [
         given('A1', 'area of the outline', areaOf(outline)),
         given('A2', 'area of the other', areaOf(other)),

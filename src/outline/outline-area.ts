@@ -6,7 +6,6 @@ import {
   divideRatios,
   multiplyRatios,
   negateRatio,
-  signOfRatio,
   subtractRatios,
   wholeRatio,
   ZERO_RATIO,
@@ -22,12 +21,13 @@ import {
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
-import { makeArc } from './arc.js';
+import { withWorking, type Worked } from '../working.js';
+import { areaSteps } from './area-steps.js';
 import { isOutwardRight } from './chords.js';
-import { areaOfDouble, doubleArea } from './double-area.js';
+import { areaOfDouble } from './double-area.js';
 import { readOutline, type Outline, type OutlineInput } from './read-outline.js';
 import { forEachEdge, type Ring } from './ring.js';
+import { enclosed, segmentOf } from './ring-area.js';
 
 /** The outline to measure. */
 export interface OutlineAreaOptions {
@@ -76,26 +76,27 @@ export interface OutlineArea extends Worked {
  */
 export function outlineArea(options: OutlineAreaOptions): OutlineArea {
   const { outline } = readOptions(options, OPTIONS);
-  return withWorking(measureOutline(outline), () => areaSteps(outline));
+  const measured = measureOutline(outline);
+  return withWorking(measured, () => areaSteps(outline, measured));
 }
+
+/** Areas of outlines that were asked for before: a plan needs that of a dig many times. */
+const AREAS = new WeakMap<Outline, Area>();
 
 /** Only the area of an outline that has been read. Internal. */
 export function areaOf(outline: Outline): Area {
+  const known = AREAS.get(outline);
+  if (known !== undefined) return known;
   const holes = outline.holes.map((hole) => enclosed(hole, true));
-  return areaOfDouble(holes.reduce(subtractRatios, enclosed(outline, false)));
+  const area = areaOfDouble(holes.reduce(subtractRatios, enclosed(outline, false)));
+  AREAS.set(outline, area);
+  return area;
 }
 
-/** Twice the area of a ring, arcs included, positive. */
-function enclosed(ring: Ring, isHole: boolean): Ratio {
-  let twice = doubleArea(ring.points);
-  if (ring.bulges !== undefined) {
-    const isRight = isOutwardRight(ring, isHole);
-    forEachEdge(ring.points, (a, b, edge) => {
-      const bulge = ring.bulges?.[edge];
-      if (bulge !== undefined) twice = addRatios(twice, segmentOf(a, b, { bulge, isRight }).twice);
-    });
-  }
-  return signOfRatio(twice) < 0 ? negateRatio(twice) : twice;
+/** Notes the area of an outline that is the same figure as one measured before. Internal. */
+export function withArea(outline: Outline, area: Area): Outline {
+  AREAS.set(outline, area);
+  return outline;
 }
 
 /** Measures an outline that has been read. Internal. */
@@ -158,55 +159,4 @@ function measureRing(ring: Ring, isHole: boolean): Measured {
     perimeter,
     isClockwise,
   };
-}
-
-/** Segment between an arc and its chord, positive to the right of a-b. */
-function segmentOf(
-  a: Vector,
-  b: Vector,
-  { bulge, isRight }: { readonly bulge: Ratio; readonly isRight: boolean },
-) {
-  const along = minus(b, a);
-  const arc = makeArc(norm(along), bulge);
-  const isToRight = signOfRatio(bulge) > 0 === isRight;
-  const signed = (value: Ratio) => (isToRight ? value : negateRatio(value));
-  const twice = signed(multiplyRatios(arc.area, wholeRatio(2)));
-  // six areas at the middle of the chord, plus the moment of the segment square to it
-  const atChord = scaled(
-    plus(a, b),
-    multiplyRatios(twice, divideRatios(wholeRatio(3), wholeRatio(2))),
-  );
-  const right = { x: along.y, y: negateRatio(along.x) };
-  const sixMoments = divideRatios(multiplyRatios(arc.moment, wholeRatio(6)), arc.chord);
-  return { twice, sixfold: plus(atChord, scaled(right, sixMoments)), length: arc.length };
-}
-
-function areaSteps(outline: Outline): readonly Step[] {
-  const { area, perimeter } = measureOutline(outline);
-  const arcs = [outline, ...outline.holes].flatMap(({ bulges = [] }) => bulges.filter(Boolean));
-  return [
-    formulaStep({
-      title: 'Area of the outline',
-      formula:
-        arcs.length === 0
-          ? 'A = |sum(x(i) y(i+1) - x(i+1) y(i))| / 2'
-          : 'A = |sum(x(i) y(i+1) - x(i+1) y(i))| / 2 + sum(+-(R^2 angle - C (R - M)) / 2)',
-      given: [
-        given('n', 'points', outline.points.length),
-        ...(arcs.length === 0 ? [] : [given('k', 'arcs', arcs.length)]),
-        ...outline.holes.map((hole, index) =>
-          given(`A${index}`, `hole ${index}, taken off`, areaOfDouble(enclosed(hole, true))),
-        ),
-      ],
-      result: given('A', 'area', area),
-      source: 'derived',
-    }),
-    formulaStep({
-      title: 'Perimeter of the outline',
-      formula: 'P = sum of edge lengths, holes included',
-      given: [given('n', 'points', outline.points.length)],
-      result: given('P', 'perimeter', perimeter),
-      source: 'derived',
-    }),
-  ];
 }

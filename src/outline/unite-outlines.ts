@@ -62,12 +62,12 @@ export function uniteOutlines(options: UniteOutlinesOptions): UnitedOutlines {
   return withWorking({ outlines: united.map(combinedOutline), area, perimeter, overlap }, () => [
     formulaStep({
       title: 'Overlap of the outlines',
-      formula: 'overlap = sum(A(k)) - A',
+      formula: 'D = sum(A) - U',
       given: [
-        ...own.map((one, index) => given(`A${index}`, `area of outline ${index}`, one)),
-        given('A', 'area covered, counted once', area),
+        given('A', 'area of each outline, in order', own),
+        given('U', 'area covered, counted once', area),
       ],
-      result: given('overlap', 'covered more than once', overlap),
+      result: given('D', 'covered more than once', overlap),
       source: 'derived',
     }),
   ]);

@@ -8,7 +8,7 @@ import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
 import { signOfRatio } from '../units/ratio.js';
 import { pointFrom, type PlanPoint } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { given, procedureStep, withWorking, type Worked } from '../working.js';
 import { chordsOf } from './chords.js';
 import type { Corners } from './corner.js';
 import { crossingEdges } from './crossing-edges.js';
@@ -164,14 +164,15 @@ export function widenRead(
     longMitres: made.flat().flatMap(({ corner }, index) => (corner.isLong ? [index] : [])),
   };
   return withWorking(fields, () => [
-    formulaStep({
+    procedureStep({
       title: 'Area of the widened outline',
-      formula: `A' = area of the outline whose edges are moved out by d(k), corners ${corners}`,
+      procedure: 'widenOutline',
+      method: `Moves each edge of the outline out by its distance, with ${corners} corners, drops what closes up, and returns the area inside.`,
       given: [
         given('A', 'area before', areaOf(outline)),
-        ...distances.map((distance, index) => given(`d${index}`, `edge ${index} out by`, distance)),
+        given('d', 'distance out of each edge, in order', distances),
       ],
-      result: given("A'", 'area after', area),
+      result: given('Aw', 'area after', area),
       source: 'derived',
     }),
   ]);

@@ -159,21 +159,21 @@ function showWorking(
   return [
     formulaStep({
       title: 'Radius of the arc',
-      formula: 'R = C^2 / (8 M) + M / 2',
+      formula: 'R = C^2 / (8 * M) + M / 2',
       given: measured,
       result: given('R', 'radius', made.radius),
       source: 'curve-stakeout',
     }),
     formulaStep({
       title: 'Angle of the arc at its centre',
-      formula: 'A = 4 atan(2 M / C)',
+      formula: 'A = 4 * atan(2 * M / C)',
       given: measured,
       result: given('A', 'central angle', made.centralAngle),
       source: 'derived',
     }),
     formulaStep({
       title: 'Length of the arc',
-      formula: 'L = R A',
+      formula: 'L = R * A',
       given: [given('R', 'radius', made.radius), given('A', 'central angle', made.centralAngle)],
       result: given('L', 'length of the arc', made.arcLength),
       source: 'derived',

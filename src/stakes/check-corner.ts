@@ -98,7 +98,7 @@ export function checkCorner(options: CheckCornerOptions): CornerCheck {
     () => [
       formulaStep({
         title: 'End of the side out of square (+ toward the far end of the base)',
-        formula: 'e = (a^2 + b^2 - c^2) / (2 a)',
+        formula: 'e = (a^2 + b^2 - c^2) / (2 * a)',
         given: [
           given('a', 'base', base),
           given('b', 'side', side),

@@ -242,18 +242,19 @@ function showWorking({ near, far, left, right, diagonals }: FourSides, found: Fo
     given('d1', 'first diagonal', diagonals[0]),
     given('d2', 'second', diagonals[1]),
   ];
+  const ends = [given('n', 'near side', near), given('f', 'far side', far)];
   return [
     formulaStep({
       title: 'Far side out of square (+ to the right)',
-      formula: 'e = (d1^2 - d2^2) / (2 (n + f))',
-      given: [...crossed, given('n', 'near side', near), given('f', 'far side', far)],
+      formula: 'e = (d1^2 - d2^2) / (2 * (n + f))',
+      given: [...crossed, ...ends],
       result: given('e', 'out of square', found.lean),
       source: 'derived',
     }),
     formulaStep({
       title: 'Do the diagonals fit the sides?',
-      formula: 'm = sqrt((d1^2 + d2^2) / 2) - sqrt(n f + l r)',
-      given: [...crossed, given('l', 'left side', left), given('r', 'right side', right)],
+      formula: 'm = sqrt((d1^2 + d2^2) / 2) - sqrt(n * f + l * r)',
+      given: [...crossed, ...ends, given('l', 'left side', left), given('r', 'right side', right)],
       result: given('m', 'misfit', found.misfit),
       source: 'derived',
     }),

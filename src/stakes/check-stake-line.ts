@@ -1,12 +1,12 @@
 import { fault } from '../errors.js';
 import { choice, optional, quantity } from '../input/field.js';
 import { TOLERANCE } from '../input/ranges.js';
-import { readOptions, shapeOf } from '../input/shape.js';
+import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import type { Ratio } from '../units/ratio.js';
 import { isZero, minus, pointFrom, type PlanPoint } from '../units/vector.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { withWorking, type Worked } from '../working.js';
 import {
   bestLine,
   lineSums,
@@ -20,6 +20,7 @@ import { loneOutliers } from './lone-outliers.js';
 import { fromFirstStake, planStakes, type LocalStake, type PlanStakeInput } from './plan-stake.js';
 import { planRow } from './plan-row.js';
 import { rowFinding, type RowFinding } from './row-finding.js';
+import { stakeLineSteps } from './stake-line-steps.js';
 import { moveStake, type StakeMove } from './stake-move.js';
 
 /** A row of stakes, and its tolerance. */
@@ -122,7 +123,11 @@ export interface StakeLine extends Worked {
  * line.moves[0]?.distance.to('in').toString() //=> '1'
  */
 export function checkStakeLine(options: CheckStakeLineOptions): StakeLine {
-  const { stakes, tolerance, reference } = readOptions(options, OPTIONS);
+  return judgeLine(readOptions(options, OPTIONS));
+}
+
+/** Checks stakes that have been read. Internal. */
+export function judgeLine({ stakes, tolerance, reference }: Values<typeof OPTIONS>): StakeLine {
   const { origin, local } = fromFirstStake(stakes);
   return judge({ local, line: findLine(local, reference), tolerance, reference, origin });
 }
@@ -186,7 +191,7 @@ function judge({ local, line, tolerance, reference, origin }: Case): StakeLine {
       line: describeLine(line, local, origin),
       note: NOTES[code],
     } as const,
-    () => showWorking(offsets, tolerance, reference),
+    () => stakeLineSteps(offsets, { local, line, reference }),
   );
 }
 
@@ -228,21 +233,4 @@ function describeLine(line: PlanLine, local: readonly LocalStake[], origin: Plan
     to: pointFrom(origin, pointAt(line, run)),
     length: metres(run),
   };
-}
-
-function showWorking(
-  offsets: readonly StakeOffset[],
-  tolerance: Length,
-  reference: 'ends' | 'best-fit',
-): Step[] {
-  const how = reference === 'ends' ? 'the line through the end stakes' : 'the best-fit line';
-  return offsets.map(({ id, station, offset }) =>
-    formulaStep({
-      title: `Stake ${id} against ${how}`,
-      formula: 'd = cross(u, P - A)',
-      given: [given('s', 'station', station), given('tol', 'tolerance', tolerance)],
-      result: given('d', 'offset (+ left)', offset),
-      source: 'derived',
-    }),
-  );
 }

@@ -6,7 +6,15 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { addRatios, multiplyRatios, subtractRatios, type Ratio } from '../units/ratio.js';
 import type { Vector } from '../units/vector.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { NO_LENGTH } from '../units/zero.js';
+import {
+  formulaStep,
+  given,
+  type Step,
+  type StepInput,
+  withWorking,
+  type Worked,
+} from '../working.js';
 import {
   aboveGrade,
   bestGrade,
@@ -168,7 +176,7 @@ function judge(stakes: readonly ProfileStake[], of: Case): StakeProfile {
       ambiguous,
       note: NOTES[code],
     } as const,
-    () => showWorking(rises, of),
+    () => showWorking(stakes, rises, of),
   );
 }
 
@@ -191,24 +199,70 @@ function loneMoves(stakes: readonly ProfileStake[], tolerance: Length): MarkMove
   );
 }
 
-function showWorking(rises: readonly StakeRise[], { grade, tolerance, reference }: Case): Step[] {
+function showWorking(
+  stakes: readonly ProfileStake[],
+  rises: readonly StakeRise[],
+  { grade, reference }: Case,
+): Step[] {
   const how = {
     ends: 'the grade of the end marks',
     first: 'the best grade from the first mark',
     'best-fit': 'the best-fit grade',
   }[reference];
-  return rises.map((stake) =>
+  const g = given('g', 'slope', fromSI('slope', grade.slope));
+  const from = [
+    given('s0', 'station where the grade is held', metres(grade.at.x)),
+    given('z0', 'level of the grade there', metres(grade.at.y)),
+  ];
+  const marks = stakes.map(({ id, at }, k) =>
     formulaStep({
-      title: `Mark of stake ${stake.id} against ${how}`,
-      formula: 'd = z - (z0 + i (s - s0))',
+      title: `Mark of stake ${id} against ${how}`,
+      formula: 'd = z - (z0 + g * (s - s0))',
       given: [
-        given('i', 'slope', fromSI('slope', grade.slope)),
-        given('s', 'station', stake.station),
-        given('z', 'level of the mark', stake.grade.plus(stake.rise)),
-        given('tol', 'tolerance', tolerance),
+        g,
+        given('s', 'station', metres(at.x)),
+        given('z', 'level of the mark', metres(at.y)),
+        ...from,
       ],
-      result: given('d', 'mark above the grade', stake.rise),
+      result: given('d', 'mark above the grade', rises[k]?.rise ?? NO_LENGTH),
       source: 'derived',
     }),
   );
+  return [slopeStep(stakes, g, reference), ...marks];
 }
+
+function slopeStep(stakes: readonly ProfileStake[], g: StepInput, reference: Reference): Step {
+  const places = [
+    given(
+      's',
+      'station of each stake',
+      stakes.map(({ at }) => metres(at.x)),
+    ),
+    given(
+      'z',
+      'level of each mark',
+      stakes.map(({ at }) => metres(at.y)),
+    ),
+  ];
+  const [title, formula] = SLOPES[reference];
+  const count = given('n', 'stakes', stakes.length);
+  return formulaStep({
+    title,
+    formula,
+    given: reference === 'first' ? places : [...places, count],
+    result: g,
+    source: 'derived',
+  });
+}
+
+const SLOPES: Readonly<Record<Reference, readonly [title: string, formula: string]>> = {
+  ends: ['Slope of the end marks', 'g = (z[n] - z[1]) / (s[n] - s[1])'],
+  first: [
+    'Best slope from the first mark',
+    'g = sum((s[i] - s[1]) * (z[i] - z[1])) / sum((s[i] - s[1])^2)',
+  ],
+  'best-fit': [
+    'Best-fit slope',
+    'g = (n * sum(s[i] * z[i]) - sum(s) * sum(z)) / (n * sum(s[i]^2) - sum(s)^2)',
+  ],
+};

@@ -8,8 +8,9 @@ import { fromSI, type Angle, type Length } from '../units/quantity.js';
 import { ratioToNumber } from '../units/ratio.js';
 import { between, isZero, pointFrom, type PlanPoint, type Vector } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { withWorking, type Worked } from '../working.js';
 import { FLAT_TURN } from './arc-from-chord.js';
+import { circleSteps } from './circle-steps.js';
 import { circleOfAll, circleOfThree, type ExactCircle } from './exact-circle.js';
 import { fitCircle } from '../geometry/circle/fit-circle.js';
 import { areInLine, lineSums } from './line-of-stakes.js';
@@ -127,17 +128,12 @@ export function circleThrough(options: CircleThroughOptions): CircleThrough {
       moves: out,
       note: noteOf({ isFlat, count: points.length, isOff: out.length > 0 }),
     },
-    () => [
-      formulaStep({
-        title: `Circle ${points.length === 3 ? 'through' : 'nearest to'} ${points.length} points`,
-        formula: points.length === 3 ? '|P - C| = R' : 'sum (|P - C| - R)^2 least',
-        given: residuals.map((one, i) =>
-          given(`d${i + 1}`, `point ${points[i]?.id ?? ''} off the circle`, one),
-        ),
-        result: given('R', 'radius', radius),
-        source: 'derived',
+    () =>
+      circleSteps(points, {
+        centre: pointFrom(origin, centre),
+        radius,
+        residuals,
       }),
-    ],
   );
 }
 

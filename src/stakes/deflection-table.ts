@@ -116,7 +116,7 @@ export function deflectionTable(options: DeflectionTableOptions): DeflectionTabl
     rows.map(({ arc, deflection }, k) =>
       formulaStep({
         title: `Deflection to stake ${k}`,
-        formula: 'a = s / (2 R)',
+        formula: 'a = s / (2 * R)',
         given: [given('s', 'along the arc', arc), given('R', 'radius', radius)],
         result: given('a', 'deflection from the tangent', deflection),
         source: 'curve-stakeout',

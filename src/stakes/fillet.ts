@@ -105,14 +105,14 @@ function showWorking(turn: Angle, radius: Length, made: CurveElements): Step[] {
       source: 'curve-stakeout',
     });
   return [
-    step('Tangent', 'T = R tan(D/2)', given('T', 'corner to arc', made.tangent)),
-    step('Length of the arc', 'L = R D', given('L', 'arc', made.arcLength)),
-    step('Chord', 'C = 2 R sin(D/2)', given('C', 'chord', made.chord)),
+    step('Tangent', 'T = R * tan(D / 2)', given('T', 'corner to arc', made.tangent)),
+    step('Length of the arc', 'L = R * D', given('L', 'arc', made.arcLength)),
+    step('Chord', 'C = 2 * R * sin(D / 2)', given('C', 'chord', made.chord)),
     step(
       'Middle ordinate',
-      'M = R (1 - cos(D/2))',
+      'M = R * (1 - cos(D / 2))',
       given('M', 'middle ordinate', made.middleOrdinate),
     ),
-    step('External', 'E = R (1 / cos(D/2) - 1)', given('E', 'corner to arc', made.external)),
+    step('External', 'E = R * (1 / cos(D / 2) - 1)', given('E', 'corner to arc', made.external)),
   ];
 }

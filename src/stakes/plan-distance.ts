@@ -103,10 +103,10 @@ export function planDistance(options: PlanDistanceOptions): PlanDistance {
       ...(hanging === undefined ? [] : [sagStep(taped, hanging, sag)]),
       formulaStep({
         title: 'Level distance',
-        formula: slope === undefined ? 'H = sqrt(S^2 - h^2)' : 'H = S / sqrt(1 + i^2)',
+        formula: slope === undefined ? 'H = sqrt(S^2 - h^2)' : 'H = S / sqrt(1 + k^2)',
         given: [
-          given('S', 'taped', straight),
-          slope === undefined ? given('h', 'rise', rise ?? NO_LENGTH) : given('i', 'slope', slope),
+          given('S', hanging === undefined ? 'taped' : 'taped, less the sag', straight),
+          slope === undefined ? given('h', 'rise', rise ?? NO_LENGTH) : given('k', 'slope', slope),
         ],
         result: given('H', 'plan', plan),
         source: 'derived',
@@ -153,7 +153,7 @@ const sagStep = (
 ): Step =>
   formulaStep({
     title: 'Length that the sag adds to the reading',
-    formula: 'n w^2 L^3 / (24 P^2)',
+    formula: 'C = n * w^2 * L^3 / (24 * P^2)',
     given: [
       given('n', 'bays', bays),
       given('w', 'weight per length', weightPerLength),

@@ -204,23 +204,34 @@ function showWorking(
   { apart, along, offset }: Intersection,
   crossing: Angle,
 ): Step[] {
-  const taped = [given('a', 'from the first point', a), given('b', 'from the second', b)];
-  const all = [...taped, given('c', 'from fixed point to fixed point', apart)];
-  const step = (title: string, formula: string, result: Step['result']): Step =>
-    formulaStep({
-      title,
-      formula,
-      given: all,
-      result,
-      source: 'derived',
-    });
+  const first = given('a', 'from the first point', a);
+  const all = [
+    first,
+    given('b', 'from the second', b),
+    given('c', 'from fixed point to fixed point', apart),
+  ];
+  const t = given('t', 'along', along);
   return [
-    step('Along the line', 't = (a^2 - b^2 + c^2) / (2 c)', given('t', 'along', along)),
-    step('Off the line (+ left)', 'h = sqrt(a^2 - t^2)', given('h', 'offset', offset)),
-    step(
-      'Angle between the tapes',
-      'cos A = (a^2 + b^2 - c^2) / (2 a b)',
-      given('A', 'crossing angle', crossing),
-    ),
+    formulaStep({
+      title: 'Along the line',
+      formula: 't = (a^2 - b^2 + c^2) / (2 * c)',
+      given: all,
+      result: t,
+      source: 'derived',
+    }),
+    formulaStep({
+      title: 'Off the line (+ left)',
+      formula: offset.isNegative() ? 'h = -sqrt(a^2 - t^2)' : 'h = sqrt(a^2 - t^2)',
+      given: [first, t],
+      result: given('h', 'offset', offset),
+      source: 'derived',
+    }),
+    formulaStep({
+      title: 'Angle between the tapes',
+      formula: 'A = acos((a^2 + b^2 - c^2) / (2 * a * b))',
+      given: all,
+      result: given('A', 'crossing angle', crossing),
+      source: 'derived',
+    }),
   ];
 }

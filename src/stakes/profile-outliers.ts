@@ -54,8 +54,8 @@ function leverageOf(sums: LineSums, { x }: Vector): Ratio {
   );
 }
 
-/** The sum of squared residuals of a best-fit grade. */
-function leftSquares(sums: LineSums): Ratio {
+/** The sum of squared residuals of a best-fit grade. Internal. */
+export function leftSquares(sums: LineSums): Ratio {
   const { sum, xx, xy, yy } = sums;
   const [a, c] = [timesCount(sums, xx, [sum.x, sum.x]), timesCount(sums, yy, [sum.y, sum.y])];
   const b = timesCount(sums, xy, [sum.x, sum.y]);

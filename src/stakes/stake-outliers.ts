@@ -3,7 +3,8 @@ import { SIGNIFICANCE, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Field } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { type Step, withWorking, type Worked } from '../working.js';
+import { criticalStep, planOutlierSteps, profileOutlierSteps } from './outlier-steps.js';
 import { measureInPlan } from './plan-outliers.js';
 import { fromFirstStake, planStakes, type PlanStakeInput } from './plan-stake.js';
 import { measureInProfile } from './profile-outliers.js';
@@ -47,6 +48,8 @@ export interface StakeOutliers extends Worked {
 interface MeasuredRow {
   readonly view: StakeOutliers['view'];
   readonly measure: () => readonly MeasuredStake[];
+  /** The working, one step or more a stake. */
+  readonly show: (found: readonly StakeAgainstOthers[]) => readonly Step[];
 }
 
 const FEWEST = 4;
@@ -58,10 +61,18 @@ const IN_PROFILE = profileStakes(FEWEST);
 const row: Field<MeasuredRow> = custom((reader, value, path) => {
   if (isInProfile(value)) {
     const stakes = IN_PROFILE.read(reader, value, path);
-    return { view: 'profile', measure: () => measureInProfile(inProfile(stakes)) };
+    return {
+      view: 'profile',
+      measure: () => measureInProfile(inProfile(stakes)),
+      show: (found) => profileOutlierSteps(inProfile(stakes), found),
+    };
   }
   const stakes = IN_PLAN.read(reader, value, path);
-  return { view: 'plan', measure: () => measureInPlan(fromFirstStake(stakes).local) };
+  return {
+    view: 'plan',
+    measure: () => measureInPlan(fromFirstStake(stakes).local),
+    show: (found) => planOutlierSteps(fromFirstStake(stakes).local, found),
+  };
 });
 
 function isInProfile(value: unknown): boolean {
@@ -131,7 +142,7 @@ export function stakeOutliers(options: StakeOutliersOptions): StakeOutliers {
       outliers,
       note: NOTES[outliers.length > 1 ? 'several' : outliers.length === 1 ? 'one' : 'none'],
     },
-    () => stakes.map((stake) => STEPS[row.view](stake, critical)),
+    () => [criticalStep({ count, significance, critical }), ...row.show(stakes)],
   );
 }
 
@@ -150,33 +161,3 @@ const NOTES = {
   several:
     'More than one stake is off. Move only the worst onto the line of the others, then check again. One bad stake can make a good one look bad.',
 } as const;
-
-const IN_LINE = 'the others are exactly in line';
-
-const STEPS: Readonly<
-  Record<StakeOutliers['view'], (stake: StakeAgainstOthers, critical: number) => Step>
-> = {
-  plan: ({ id, deleted, studentized }, critical) =>
-    formulaStep({
-      title: `Stake ${id} against the line of the others`,
-      formula: 't = d / s(d)',
-      given: [
-        given('d', 'offset from the line of the others (+ left)', deleted),
-        given('t crit', 'critical value', critical),
-      ],
-      result: given('t', 'studentized offset', studentized ?? IN_LINE),
-      source: 'outlier-guidance',
-    }),
-  profile: ({ id, deleted, leverage, studentized }, critical) =>
-    formulaStep({
-      title: `Mark of stake ${id} against the grade of the others`,
-      formula: 't = d sqrt(1 - h) / s',
-      given: [
-        given('d', 'above the grade of the others', deleted),
-        given('h', 'leverage', leverage),
-        given('t crit', 'critical value', critical),
-      ],
-      result: given('t', 'studentized offset', studentized ?? IN_LINE),
-      source: 'outlier-guidance',
-    }),
-};

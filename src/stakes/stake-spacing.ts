@@ -76,7 +76,7 @@ export function stakeSpacing(options: StakeSpacingOptions): StakeSpacing {
   return withWorking({ chord, arc, ...divided, needsTemplate, note }, () => [
     formulaStep({
       title: 'Maximum stake spacing on the curve',
-      formula: 'c = 2 sqrt(2 R d - d^2)',
+      formula: 'c = 2 * sqrt(2 * R * d - d^2)',
       given: [given('R', 'radius', radius), given('d', 'string off the curve', deviation)],
       result: given('c', 'from stake to stake', chord),
       source: 'derived',

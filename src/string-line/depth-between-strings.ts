@@ -170,14 +170,14 @@ function showWorking(
   const steps: Step[] = [
     formulaStep({
       title: 'The line across the strings',
-      formula: 'z = zl + (zr - zl) x / W - f',
+      formula: 'z = zl + (zr - zl) * x / W - f',
       given: [...across, sag],
       result: given('z', 'line', made.line),
       source: 'derived',
     }),
     formulaStep({
       title: 'Where the surface should be',
-      formula: 't = zl + (zr - zl) x / W - b',
+      formula: 't = zl + (zr - zl) * x / W - b',
       given: [...across, below],
       result: given('t', 'target', made.target),
       source: 'derived',

@@ -127,7 +127,10 @@ export function depthTable(options: DepthTableOptions): DepthTable {
   const maximumSag = max(spans.map(({ long }) => sagAt(long, long.dividedBy(2), string)));
   return withWorking(
     { surfaces, rows, maximumSag, cautions: cautionsFor('utilities', 'excavation', 'trees') },
-    () => showWorking(surfaces, height, maximumSag),
+    () => [
+      ...surfaces.map((surface) => surfaceStep(surface, height)),
+      ...sagSteps(spans, string, maximumSag),
+    ],
   );
 }
 
@@ -187,22 +190,39 @@ const sagAt = (span: Length, along: Length, line: HangingLine | undefined): Leng
     ? NO_LENGTH
     : parabolaSag(span, along, { shape: shapeLength(line), slope: ZERO });
 
-function showWorking(
-  surfaces: readonly SurfaceBelowString[],
-  height: Length,
+const surfaceStep = ({ surface, below }: SurfaceBelowString, height: Length): Step =>
+  formulaStep({
+    title: `${surface} below the string at a stake (between stakes deduct the sag)`,
+    formula: 'b = h + d',
+    given: [
+      given('h', 'string above finished grade', height),
+      given('d', 'below finished grade', below.minus(height)),
+    ],
+    result: given('b', 'below the string', below),
+    source: 'derived',
+  });
+
+function sagSteps(
+  spans: readonly Span[],
+  line: HangingLine | undefined,
   maximumSag: Length,
 ): Step[] {
-  return surfaces.map(({ surface, below }) =>
+  if (line === undefined) return [];
+  return [
     formulaStep({
-      title: `${surface} below the string at a stake (between stakes deduct the sag)`,
-      formula: 'b = h + d',
+      title: 'Largest sag, in the middle of the longest span, as a parabola',
+      formula: 'f = w * max(L)^2 / (8 * H)',
       given: [
-        given('h', 'string above finished grade', height),
-        given('d', 'below finished grade', below.minus(height)),
-        given('f', 'largest sag', maximumSag),
+        given('w', 'weight per length', line.weightPerLength),
+        given(
+          'L',
+          'spans from stake to stake',
+          spans.map(({ long }) => long),
+        ),
+        given('H', 'tension', line.tension),
       ],
-      result: given('b', 'below the string', below),
+      result: given('f', 'largest sag', maximumSag),
       source: 'derived',
     }),
-  );
+  ];
 }

@@ -125,7 +125,7 @@ export function meanDepthAlong(options: MeanDepthAlongOptions): MeanDepthAlong {
     unreadStakes,
     notes: notesOn(measured, unreadStakes),
   };
-  return withWorking(result, () => stepsOf(measured, all));
+  return withWorking(result, () => stepsOf(measured, result.mean));
 }
 
 /** Length of string, and the area of the section along it. */
@@ -134,9 +134,16 @@ interface Stretch {
   readonly area: Area;
 }
 
+/** The same, from one reading to the next. */
+interface ReadStretch extends Stretch {
+  readonly from: Length;
+  readonly to: Length;
+}
+
 interface MeasuredString extends Stretch {
   readonly id: string;
   readonly unread: Length;
+  readonly stretches: readonly ReadStretch[];
 }
 
 const NO_AREA: Area = NO_LENGTH.times(NO_LENGTH);
@@ -145,14 +152,15 @@ function measureString({ id, stakes }: Values<typeof STRING>): MeasuredString {
   const read = stakes.flatMap(({ station, depth }) =>
     depth === undefined ? [] : [{ station, depth }],
   );
-  const stretches = read.slice(1).map((to, k): Stretch => {
+  const stretches = read.slice(1).map((to, k): ReadStretch => {
     const from = read[k] ?? to;
     const length = to.station.minus(from.station);
-    return { length, area: from.depth.plus(to.depth).times(length).dividedBy(2) };
+    const area = from.depth.plus(to.depth).times(length).dividedBy(2);
+    return { length, area, from: from.depth, to: to.depth };
   });
   const { length, area } = addStretches(stretches);
   const [first, last] = [stakes[0]?.station ?? NO_LENGTH, stakes.at(-1)?.station ?? NO_LENGTH];
-  return { id, length, area, unread: last.minus(first).minus(length) };
+  return { id, length, area, unread: last.minus(first).minus(length), stretches };
 }
 
 const addStretches = (stretches: readonly Stretch[]): Stretch => ({
@@ -186,18 +194,36 @@ function notesOn(strings: readonly MeasuredString[], stakes: readonly UnreadStak
   ];
 }
 
-function stepsOf(strings: readonly MeasuredString[], all: Stretch): Step[] {
-  const mean = meanOf(all);
+/** The formula of a mean along stretches of length L from a depth a to a depth b. Internal. */
+export const meanAlong = (symbol: string): string =>
+  `${symbol} = sum(L[i] * (a[i] + b[i]) / 2) / sum(L)`;
+
+function stepsOf(strings: readonly MeasuredString[], mean: Length | null): Step[] {
   if (mean === null) return [];
   const counted = strings.filter(({ length }) => !length.isZero());
+  const stretches = counted.flatMap((string) => string.stretches);
+  const of = `each stretch of string ${counted.map(({ id }) => id).join(', ')}`;
   return [
     formulaStep({
       title: 'Mean depth along the strings',
-      formula: 'm = sum(A(k)) / sum(L(k)), A = sum(L (d1 + d2) / 2) along a string',
-      given: counted.flatMap(({ id, length, area }, k) => [
-        given(`A${k + 1}`, `section along string ${id}`, area),
-        given(`L${k + 1}`, `length of string ${id}`, length),
-      ]),
+      formula: meanAlong('m'),
+      given: [
+        given(
+          'L',
+          `length of ${of}`,
+          stretches.map(({ length }) => length),
+        ),
+        given(
+          'a',
+          `depth at the start of ${of}`,
+          stretches.map(({ from }) => from),
+        ),
+        given(
+          'b',
+          `depth at the end of ${of}`,
+          stretches.map(({ to }) => to),
+        ),
+      ],
       result: given('m', 'mean depth', mean),
       source: 'derived',
     }),

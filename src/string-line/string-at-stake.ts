@@ -168,11 +168,15 @@ export const tieStep = (
 ): Step =>
   formulaStep({
     title: 'Elevation of the string at the stake',
-    formula: string.carriesCrossSlope ? 'z = finish + i o + h' : 'z = finish + h',
+    formula: string.carriesCrossSlope ? 'z = zf + g * o + h' : 'z = zf + h',
     given: [
-      given('finish', 'finished grade at the edge', finishedGrade),
-      given('i', 'cross slope (+ rising outward)', string.crossSlope),
-      given('o', 'offset of the stake', string.offset),
+      given('zf', 'finished grade at the edge', finishedGrade),
+      ...(string.carriesCrossSlope
+        ? [
+            given('g', 'cross slope (+ rising outward)', string.crossSlope),
+            given('o', 'offset of the stake', string.offset),
+          ]
+        : []),
       given('h', 'string above finished grade', string.stringHeight),
     ],
     result: given('z', 'string', elevation),

@@ -3,7 +3,7 @@ import { GRADE, SITE_LENGTH, SITE_LENGTH_OR_NONE, TOLERANCE_OF_SOME } from '../i
 import { asWritten } from '../input/read-amount.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
-import { Decimal40 } from '../units/decimal.js';
+import { Decimal40, type Decimal } from '../units/decimal.js';
 import type { Force, Length } from '../units/quantity.js';
 import { NO_SLOPE } from '../units/zero.js';
 import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
@@ -175,28 +175,34 @@ function limitsFor(of: Span, tolerance: Length, sagAtMidspan: Length) {
   };
 }
 
+const halfSpan = (of: Span): Decimal => of.span.si.div(shapeLength(of).si).div(2);
+
 function showWorking(of: Span, sagAtMidspan: Length, catenary: Length): Step[] {
-  const isLevel = of.slope.isZero();
-  const from = [
-    given('w', 'weight per length', of.weightPerLength),
-    given('L', 'span', of.span),
-    given('H', 'tension', of.tension),
-    ...(isLevel ? [] : [given('i', 'slope', of.slope.si)]),
-  ];
+  const weight = given('w', 'weight per length', of.weightPerLength);
+  const tension = given('H', 'tension', of.tension);
+  const span = given('L', 'span', of.span);
+  const slope = given('g', 'slope', of.slope.si);
+  const half = given('z', 'half the span over the tension per weight', halfSpan(of));
   return [
     formulaStep({
       title: 'Sag in the middle, as a parabola',
-      formula: isLevel ? 'f = w L^2 / (8 H)' : 'f = w L^2 sqrt(1 + i^2) / (8 H)',
-      given: from,
+      formula: 'f = w * L^2 * sqrt(1 + g^2) / (8 * H)',
+      given: [weight, span, tension, slope],
       result: given('f', 'sag', sagAtMidspan),
       source: 'derived',
     }),
     formulaStep({
+      title: 'Half the span over the tension per weight',
+      formula: 'z = w * L / (2 * H)',
+      given: [weight, span, tension],
+      result: half,
+      source: 'derived',
+    }),
+    formulaStep({
       title: 'Sag in the middle, as a catenary',
-      formula: isLevel
-        ? 'f = (H / w) (cosh z - 1), z = w L / (2 H)'
-        : 'f = (H / w) (cosh z - 1) sqrt(1 + (i z / sinh z)^2), z = w L / (2 H)',
-      given: from,
+      formula:
+        'f = H / w * (exp(z / 2) - exp(-z / 2))^2 / 2 * sqrt(1 + (2 * g * z / (exp(z) - exp(-z)))^2)',
+      given: [weight, tension, half, slope],
       result: given('f', 'sag', catenary),
       source: 'derived',
     }),

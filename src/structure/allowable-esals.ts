@@ -2,14 +2,12 @@ import { float, quantity } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { RESILIENT_MODULUS, STRUCTURAL_NUMBER } from '../input/structure-ranges.js';
 import type { PressureInput } from '../units/construct.js';
-import { given } from '../working.js';
 import {
-  constantTerm,
-  modulusTerm,
   RELIABILITY_FIELDS,
   solved,
-  structureTerm,
   termsOf,
+  trafficOf,
+  trafficStep,
   type EquationResult,
   type ReliabilityOptions,
 } from './flexible-equation.js';
@@ -61,18 +59,12 @@ export function allowableEsals(options: AllowableEsalsOptions): AllowableEsals {
   const { structuralNumber, resilientModulus } = read;
   const terms = termsOf(read);
   const psi = resilientModulus.toNumber('psi');
-  const log = constantTerm(terms) + structureTerm(structuralNumber, terms) + modulusTerm(psi);
-  const esals = Math.exp(log * Math.LN10);
-  return solved(
-    { esals },
-    { terms, esals, psi },
-    {
-      title: 'Traffic that the pavement carries',
-      known: [
-        [given('SN', 'structural number', structuralNumber)],
-        [given('M', 'resilient modulus, in psi', resilientModulus)],
-      ],
-      result: given('W', 'passes of the standard axle', esals),
-    },
-  );
+  const esals = trafficOf(structuralNumber, psi, terms);
+  return solved({ esals }, { terms, esals, psi }, () => [
+    trafficStep('Traffic that the pavement carries', terms, {
+      structuralNumber,
+      resilientModulus,
+      esals,
+    }),
+  ]);
 }

@@ -49,15 +49,25 @@ export const axleEsals = (axle: AxleCount): AxleEsals => ({
   esals: esalsOf(axle).toNumber(),
 });
 
+const namesOf = (axles: readonly AxleEsals[]): string => axles.map(({ name }) => name).join(', ');
+
 /** The working of a day's traffic. Internal. */
 export const dayStep = (axles: readonly AxleEsals[], perDay: number): Step =>
   formulaStep({
     title: 'Traffic of a day',
-    formula: `E = ${axles.map((_, index) => `n${index + 1} f${index + 1}`).join(' + ')}`,
-    given: axles.flatMap((axle, index) => [
-      given(`n${index + 1}`, `${axle.name}, a day`, axle.perDay),
-      given(`f${index + 1}`, 'factor', axle.factor),
-    ]),
+    formula: 'E = sum(n[i] * f[i])',
+    given: [
+      given(
+        'n',
+        `number a day: ${namesOf(axles)}`,
+        axles.map(({ perDay: number }) => number),
+      ),
+      given(
+        'f',
+        `factor: ${namesOf(axles)}`,
+        axles.map(({ factor }) => factor),
+      ),
+    ],
     result: given('E', 'passes of the standard axle a day', perDay),
     source: 'flexible-pavement-guide',
   });

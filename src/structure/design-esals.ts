@@ -126,7 +126,7 @@ function lifeSteps(
   return [
     formulaStep({
       title: 'Traffic of the first year in the design lane',
-      formula: 'F = E d p q (1 + r)^b',
+      formula: 'F = E * d * p * q * (1 + r)^b',
       given: [
         given('E', 'passes of the standard axle a day', perDay),
         given('d', 'days', read.days),
@@ -140,7 +140,7 @@ function lifeSteps(
     }),
     formulaStep({
       title: 'Traffic over the life',
-      formula: read.growth.isZero() ? 'W = F n' : 'W = F ((1 + r)^n - 1) / r',
+      formula: 'W = r == 0 ? F * n : F * ((1 + r)^n - 1) / r',
       given: [
         given('F', 'first year', firstYear),
         given('r', 'growth a year', read.growth),

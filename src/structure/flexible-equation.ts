@@ -9,7 +9,16 @@ import {
 import { normalDeviate } from '../geometry/statistics/normal-deviate.js';
 import { FLEXIBLE_CHART, FLEXIBLE_EQUATION } from '../sources/flexible-pavements.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { formulaStep, given, type StepInput, withWorking, type Worked } from '../working.js';
+import type { Pressure } from '../units/quantity.js';
+import {
+  formulaStep,
+  given,
+  type Step,
+  type StepInput,
+  withWorking,
+  type Worked,
+} from '../working.js';
+import { onePsi } from './printed-units.js';
 
 /** Reliability and wear of the design. */
 export interface ReliabilityOptions {
@@ -59,11 +68,23 @@ export interface EquationResult extends Worked {
 const inWords = (name: keyof typeof FLEXIBLE_EQUATION): string =>
   FLEXIBLE_EQUATION[name].value.replace('-', '- ');
 
-const EQUATION = [
-  `log10 W = Z s + ${inWords('structureFactor')} log10(SN + 1) ${inWords('constant')}`,
+/** What the structure adds to log10 of the traffic, with the constant beside it. */
+const STRUCTURE = [
+  `${inWords('structureFactor')} * log10(SN + 1) ${inWords('constant')}`,
   `+ log10(dPSI / ${inWords('lossRange')})`,
   `/ (${inWords('lossConstant')} + ${inWords('lossFactor')} / (SN + 1)^${inWords('lossPower')})`,
-  `+ ${inWords('modulusFactor')} log10 M ${inWords('modulusConstant')}`,
+].join(' ');
+
+/** The equation for the traffic. */
+const TRAFFIC_FORMULA = [
+  `W = 10^(Z * s + ${STRUCTURE}`,
+  `+ ${inWords('modulusFactor')} * log10(M / u) ${inWords('modulusConstant')})`,
+].join(' ');
+
+/** The equation solved for the modulus. Internal. */
+export const MODULUS_FORMULA = [
+  `M = u * 10^((log10(W) - Z * s - (${STRUCTURE})`,
+  `- (${FLEXIBLE_EQUATION.modulusConstant.value})) / ${inWords('modulusFactor')})`,
 ].join(' ');
 
 const figure = (name: keyof typeof FLEXIBLE_EQUATION): number =>
@@ -91,9 +112,22 @@ export const constantTerm = ({ deviate, overallDeviation }: Terms): number =>
 /** Term of the modulus [psi]. Internal. */
 export const modulusTerm = (psi: number): number => figure('modulusFactor') * Math.log10(psi);
 
+/** Traffic by the equation. Internal. */
+export function trafficOf(structuralNumber: number, psi: number, terms: Terms): number {
+  const log = constantTerm(terms) + structureTerm(structuralNumber, terms) + modulusTerm(psi);
+  return Math.exp(log * Math.LN10);
+}
+
 /** The modulus [psi] for a term. Internal. */
 export const modulusOf = (term: number): number =>
   Math.exp((term / figure('modulusFactor')) * Math.LN10);
+
+/** The traffic of a structural number and a modulus. Internal. */
+export interface Crossing {
+  readonly structuralNumber: number;
+  readonly resilientModulus: Pressure;
+  readonly esals: number;
+}
 
 /** Inputs and answer of one form of the equation. Internal. */
 export interface Solution {
@@ -103,21 +137,11 @@ export interface Solution {
   readonly psi: number;
 }
 
-/** The step of working, from the parts that differ between forms. Internal. */
-export interface SolutionStep {
-  readonly title: string;
-  /** Symbol that the equation was solved for, if not the traffic. */
-  readonly unknown?: string;
-  /** Inputs shown before and after the common terms. */
-  readonly known: readonly [before: readonly StepInput[], after: readonly StepInput[]];
-  readonly result: StepInput;
-}
-
-/** An answer with its common fields. Internal. */
+/** An answer with its common fields; the steps are built when asked for. Internal. */
 export function solved<T extends object>(
   answer: T,
   { terms, esals, psi }: Solution,
-  { title, unknown, known: [before, after], result }: SolutionStep,
+  makeSteps: () => readonly Step[],
 ): Readonly<T> & Readonly<EquationResult> {
   const all = {
     ...answer,
@@ -125,23 +149,34 @@ export function solved<T extends object>(
     beyondChart: beyondChart(esals, psi),
     cautions: cautionsFor('pavement-design'),
   };
-  return withWorking(all, () => [
-    formulaStep({
-      title,
-      formula: unknown === undefined ? EQUATION : `${EQUATION}, solved for ${unknown}`,
-      given: [...before, ...givenTerms(terms), ...after],
-      result,
-      source: 'flexible-pavement-sheet',
-    }),
-  ]);
+  return withWorking(all, makeSteps);
 }
 
-const givenTerms = (terms: Terms): StepInput[] => [
-  given('R', 'reliability, percent', terms.reliability),
-  given('Z', 'standard normal deviate', terms.deviate),
+/** The common terms in the working. Internal. */
+export const givenTerms = (terms: Terms): StepInput[] => [
+  given('Z', `standard normal deviate, reliability ${terms.reliability} percent`, terms.deviate),
   given('s', 'overall deviation', terms.overallDeviation),
   given('dPSI', 'loss of serviceability', terms.serviceabilityLoss),
 ];
+
+/** The step that gives the traffic of a structural number and a modulus. Internal. */
+export const trafficStep = (
+  title: string,
+  terms: Terms,
+  { structuralNumber, resilientModulus, esals }: Crossing,
+): Step =>
+  formulaStep({
+    title,
+    formula: TRAFFIC_FORMULA,
+    given: [
+      given('SN', 'structural number', structuralNumber),
+      ...givenTerms(terms),
+      given('M', 'resilient modulus', resilientModulus),
+      onePsi(),
+    ],
+    result: given('W', 'passes of the standard axle', esals),
+    source: 'flexible-pavement-sheet',
+  });
 
 function beyondChart(esals: number, psi: number): BeyondChart[] {
   const outside = (value: number, least: { value: string }, most: { value: string }): boolean =>

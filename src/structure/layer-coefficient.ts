@@ -6,6 +6,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { LAYER_COEFFICIENTS } from '../sources/flexible-pavements.js';
 import type { PressureInput } from '../units/construct.js';
 import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { onePsi } from './printed-units.js';
 
 /** A layer of unbound stone. */
 export interface LayerCoefficientOptions {
@@ -54,11 +55,12 @@ export function layerCoefficient(options: LayerCoefficientOptions): LayerCoeffic
   return withWorking({ coefficient, cautions: cautionsFor('pavement-design') }, () => [
     formulaStep({
       title: `Layer coefficient of the ${layer}`,
-      formula: 'a = k log10 E + c',
+      formula: 'a = k * log10(E / u) + c',
       given: [
-        given('k', 'factor', factor.value),
-        given('E', 'modulus, in psi', modulus),
-        given('c', 'constant', constant.value),
+        given('k', 'factor', Number(factor.value)),
+        given('E', 'modulus', modulus),
+        onePsi(),
+        given('c', 'constant', Number(constant.value)),
       ],
       result: given('a', 'coefficient per inch', coefficient),
       source: factor.source,

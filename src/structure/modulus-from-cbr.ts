@@ -49,7 +49,7 @@ export function modulusFromCbr(options: ModulusFromCbrOptions): ModulusFromCbr {
   return withWorking(found, () => [
     formulaStep({
       title: 'Modulus by the bearing ratio',
-      formula: 'M = k CBR',
+      formula: 'M = k * CBR',
       given: [given('k', 'for each percent', perPercent), given('CBR', 'bearing ratio', cbr)],
       result: given('M', 'resilient modulus', found.resilientModulus),
       source: MODULUS_PER_CBR.perPercent.source,

@@ -3,9 +3,11 @@ import { readOptions, shapeOf } from '../input/shape.js';
 import { ESALS, STRUCTURAL_NUMBER } from '../input/structure-ranges.js';
 import { fromNumber } from '../units/construct.js';
 import type { Pressure } from '../units/quantity.js';
-import { given } from '../working.js';
+import { formulaStep, given } from '../working.js';
 import {
   constantTerm,
+  givenTerms,
+  MODULUS_FORMULA,
   modulusOf,
   RELIABILITY_FIELDS,
   solved,
@@ -14,6 +16,7 @@ import {
   type EquationResult,
   type ReliabilityOptions,
 } from './flexible-equation.js';
+import { onePsi } from './printed-units.js';
 
 /** A pavement and its traffic. */
 export interface RequiredModulusOptions extends ReliabilityOptions {
@@ -62,20 +65,18 @@ export function requiredModulus(options: RequiredModulusOptions): RequiredModulu
     Math.log10(esals) - constantTerm(terms) - structureTerm(structuralNumber, terms),
   );
   const resilientModulus = fromNumber(psi, 'psi');
-  return solved(
-    { resilientModulus },
-    { terms, esals, psi },
-    {
+  return solved({ resilientModulus }, { terms, esals, psi }, () => [
+    formulaStep({
       title: 'Modulus that the subgrade must have',
-      unknown: 'M',
-      known: [
-        [
-          given('W', 'passes of the standard axle', esals),
-          given('SN', 'structural number', structuralNumber),
-        ],
-        [],
+      formula: MODULUS_FORMULA,
+      given: [
+        given('W', 'passes of the standard axle', esals),
+        given('SN', 'structural number', structuralNumber),
+        ...givenTerms(terms),
+        onePsi(),
       ],
       result: given('M', 'resilient modulus', resilientModulus),
-    },
-  );
+      source: 'flexible-pavement-sheet',
+    }),
+  ]);
 }

@@ -3,14 +3,17 @@ import { float, quantity } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { ESALS, RESILIENT_MODULUS, STRUCTURAL_NUMBER } from '../input/structure-ranges.js';
 import type { PressureInput } from '../units/construct.js';
-import { given } from '../working.js';
+import { given, procedureStep } from '../working.js';
 import {
   constantTerm,
+  givenTerms,
   modulusTerm,
   RELIABILITY_FIELDS,
   solved,
   structureTerm,
   termsOf,
+  trafficOf,
+  trafficStep,
   type EquationResult,
   type ReliabilityOptions,
   type Terms,
@@ -67,19 +70,26 @@ export function requiredStructuralNumber(
   const terms = termsOf(read);
   const psi = resilientModulus.toNumber('psi');
   const structuralNumber = solve(Math.log10(esals) - constantTerm(terms) - modulusTerm(psi), terms);
-  return solved(
-    { structuralNumber },
-    { terms, esals, psi },
-    {
+  return solved({ structuralNumber }, { terms, esals, psi }, () => [
+    procedureStep({
       title: 'Structural number that carries the traffic',
-      unknown: 'SN',
-      known: [
-        [given('W', 'passes of the standard axle', esals)],
-        [given('M', 'resilient modulus, in psi', resilientModulus)],
+      procedure: 'requiredStructuralNumber',
+      method:
+        'Finds the structural number for which the equation of the next step gives the traffic: the range from 0 to 30 is halved until no smaller part is left. Returns 0 if the ground alone carries the traffic.',
+      given: [
+        given('W', 'passes of the standard axle', esals),
+        ...givenTerms(terms),
+        given('M', 'resilient modulus', resilientModulus),
       ],
       result: given('SN', 'structural number', structuralNumber),
-    },
-  );
+      source: 'flexible-pavement-sheet',
+    }),
+    trafficStep('Traffic that this structural number carries', terms, {
+      structuralNumber,
+      resilientModulus,
+      esals: trafficOf(structuralNumber, psi, terms),
+    }),
+  ]);
 }
 
 /** Bisects until no float is left between the ends; the term only rises. */

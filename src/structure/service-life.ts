@@ -50,7 +50,8 @@ export function serviceLife(options: ServiceLifeOptions): ServiceLife {
   return withWorking({ years, cautions: cautionsFor('pavement-design') }, () => [
     formulaStep({
       title: 'Years until the passes are used up',
-      formula: growth === 0 ? 'n = W / F' : 'n = log(1 + r W / F) / log(1 + r)',
+      formula:
+        'n = r == 0 ? W / F : (r * W / F <= -1 ? "no end" : log(1 + r * W / F) / log(1 + r))',
       given: [
         given('W', 'passes that the pavement carries', esals),
         given('F', 'passes in the first year', firstYear),

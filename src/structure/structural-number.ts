@@ -7,6 +7,7 @@ import type { LengthInput } from '../units/construct.js';
 import { ONE, ZERO } from '../units/decimal.js';
 import type { Length } from '../units/quantity.js';
 import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { oneInch } from './printed-units.js';
 
 /** A layer of a flexible pavement, from the top down. */
 export interface StructuralLayerInput {
@@ -110,12 +111,13 @@ export function structuralNumber(options: StructuralNumberOptions): StructuralNu
 const layerStep = (layer: StructuralLayer, above: number | undefined): Step =>
   formulaStep({
     title: `Structural number down through ${layer.name}`,
-    formula: above === undefined ? 'SN = a D m' : 'SN = SN above + a D m',
+    formula: above === undefined ? 'SN = a * m * D / u' : 'SN = Sa + a * m * D / u',
     given: [
-      ...(above === undefined ? [] : [given('SN above', 'above', above)]),
+      ...(above === undefined ? [] : [given('Sa', 'structural number down to here', above)]),
       given('a', 'coefficient per inch', layer.coefficient),
-      given('D', 'thickness, in inches', layer.thickness),
       given('m', 'drainage', layer.drainage),
+      given('D', 'thickness', layer.thickness),
+      oneInch(),
     ],
     result: given('SN', 'structural number', layer.downTo),
     source: 'flexible-pavement-guide',

@@ -14,6 +14,7 @@ import type { Length } from '../units/quantity.js';
 import { roundTo } from '../units/rounding.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { oneInch } from './printed-units.js';
 
 /** The structural number to reach, and the layer that makes it up. */
 export interface StructuralThicknessOptions {
@@ -80,19 +81,20 @@ export function structuralThickness(options: StructuralThicknessOptions): Struct
   return withWorking(found, () => [
     formulaStep({
       title: 'Thickness for the structural number',
-      formula: 'D = (SN - SN above) / (a m), not less than 0; D in inches',
+      formula: 'D = u * max(0, SN - Sa) / (a * m)',
       given: [
         given('SN', 'needed', needed),
-        given('SN above', 'above', above),
+        given('Sa', 'above', above),
         given('a', 'coefficient per inch', coefficient),
         given('m', 'drainage', drainage),
+        oneInch(),
       ],
       result: given('D', 'thickness', thickness),
       source: 'flexible-pavement-guide',
     }),
     formulaStep({
       title: 'Up to the next whole step',
-      formula: 'T = D rounded up to a multiple of t',
+      formula: 'T = ceil(D / t) * t',
       given: [given('D', 'thickness', thickness), given('t', 'step', step)],
       result: given('T', 'rounded', rounded),
       source: 'derived',

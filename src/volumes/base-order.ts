@@ -191,7 +191,7 @@ const partSteps = (parts: readonly Part[], each: readonly Taken[]): Step[] =>
     const name = part.name ?? (parts.length === 1 ? undefined : `part ${index + 1}`);
     return formulaStep({
       title: name === undefined ? 'Compacted volume' : `Compacted volume, ${name}`,
-      formula: 'Vc = A x t',
+      formula: 'Vc = A * t',
       given: [
         given('A', 'area', part.from.area),
         given('t', 'compacted thickness', part.from.thickness),

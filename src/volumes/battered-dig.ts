@@ -9,10 +9,10 @@ import { ringsOf, type Outline } from '../outline/ring.js';
 import { widenRead, type WidenedOutline } from '../outline/widen-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
-import type { Length } from '../units/quantity.js';
+import type { Area, Length, Volume } from '../units/quantity.js';
 import type { NumberInput } from '../units/read-number.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
-import { SLICES, slopedVolume } from './sloped-volume.js';
+import { formulaStep, given, withWorking, type Step, type Worked } from '../working.js';
+import { slopedVolume } from './sloped-volume.js';
 import { inState, type StateVolume } from './state-volume.js';
 
 /** A dig of even depth with sloped sides. */
@@ -104,7 +104,7 @@ export function batteredDig(options: BatteredDigOptions): BatteredDig {
   const bottomArea = areaOf(outline);
   const hasArcs = ringsOf(outline).some(({ bulges }) => bulges !== undefined);
   const sloped = slopedVolume({ bottom: bottomArea, depth, at, hasArcs });
-  const { volume, top, middle, isExact } = sloped;
+  const { volume, top, areas, isExact } = sloped;
   const upright = bottomArea.times(depth);
   const dig = {
     volume: inState(volume, 'bank'),
@@ -114,18 +114,26 @@ export function batteredDig(options: BatteredDigOptions): BatteredDig {
     isExact,
     cautions: cautionsFor('excavation', 'utilities'),
   };
-  return withWorking(dig, () => [
-    formulaStep({
-      title: 'Volume of a dig with sloped sides',
-      formula: isExact ? 'V = d / 6 (A0 + 4 Am + A1)' : `V = sum of ${SLICES} slices`,
-      given: [
-        given('d', 'depth', depth),
-        given('A0', 'area of the bottom', bottomArea),
-        given('Am', 'area half way up', middle),
-        given('A1', 'area at the top', top.area),
-      ],
-      result: given('V', 'bank volume', volume),
-      source: 'derived',
-    }),
-  ]);
+  return withWorking(dig, () => [volumeStep(depth, areas, volume)]);
+}
+
+function volumeStep(depth: Length, areas: readonly Area[], volume: Volume): Step {
+  const slices = (areas.length - 1) / 2;
+  return formulaStep({
+    title:
+      slices === 1
+        ? 'Volume of a dig with sloped sides'
+        : `Volume of a dig with sloped sides, in ${slices} slices`,
+    formula:
+      slices === 1
+        ? 'V = d / 6 * (A[1] + 4 * A[2] + A[3])'
+        : 'V = d / (6 * n) * sum(A[2 * i - 1] + 4 * A[2 * i] + A[2 * i + 1])',
+    given: [
+      given('d', 'depth', depth),
+      ...(slices === 1 ? [] : [given('n', 'slices', slices)]),
+      given('A', 'areas at even steps from the bottom to the top', areas),
+    ],
+    result: given('V', 'bank volume', volume),
+    source: 'derived',
+  });
 }

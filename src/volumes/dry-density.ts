@@ -1,6 +1,6 @@
 import type { FieldPath } from '../errors.js';
-import { compactedPerLoose, readCompactedPerLoose } from '../input/compaction-ratio.js';
-import { optional, quantity, withAllDigits } from '../input/field.js';
+import { exactCompactedPerLoose, readCompactedPerLoose } from '../input/compaction-ratio.js';
+import { optional, quantity } from '../input/field.js';
 import { DENSITY } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
 import { isLeftOut, type Values } from '../input/shape.js';
@@ -38,7 +38,7 @@ export type WithDensity =
 export const DRY_DENSITY = {
   compactedDryDensity: optional(quantity(DENSITY)),
   looseDryDensity: optional(quantity(DENSITY)),
-  compactedPerLoose: optional(withAllDigits(compactedPerLoose)),
+  compactedPerLoose: optional(exactCompactedPerLoose),
 } as const;
 
 type Densities = Values<typeof DRY_DENSITY>;

@@ -122,7 +122,7 @@ export function endAreaVolumes(options: EndAreaVolumesOptions): EndAreaVolumes {
   const fill = sum(intervals.map((interval) => interval.fill));
   const net = cut.minus(fill);
   const found = { cut: inState(cut, 'bank'), fill: inState(fill, 'compacted'), net, intervals };
-  return withWorking(found, () => [...stepsOf(intervals), netStep(cut, fill, net)]);
+  return withWorking(found, () => [...stepsOf(intervals, sections), netStep(cut, fill, net)]);
 }
 
 function bodyBetween(
@@ -137,27 +137,47 @@ function bodyBetween(
   return { volume: ends.dividedBy(runOut === 'pyramid' ? 3 : 2), rule: runOut };
 }
 
-const FORMULAS: Readonly<Record<EndRule, string>> = Object.freeze({
-  'end-area': 'V = L (A1 + A2) / 2',
-  pyramid: 'V = L A / 3',
-  wedge: 'V = L A / 2',
-  none: 'V = 0',
+const TITLES: Readonly<Record<EndRule, string>> = Object.freeze({
+  'end-area': 'between two sections',
+  pyramid: 'between two sections, running out to a point',
+  wedge: 'between two sections, running out to an edge',
+  none: 'between two sections',
 });
 
-function stepsOf(intervals: readonly EndAreaInterval[]): Step[] {
-  return intervals.flatMap(({ from, to, cut, cutRule, fill, fillRule }) => {
-    const step = (what: 'Cut' | 'Fill', volume: Volume, rule: EndRule): Step =>
-      formulaStep({
-        title: `${what} between two sections`,
-        formula: FORMULAS[rule],
-        given: [given('from', 'station', from), given('to', 'station', to)],
-        result: given('V', what === 'Cut' ? 'cut, bank' : 'fill, compacted', volume),
-        source: 'derived',
-      });
+interface Section {
+  readonly station: Length;
+  readonly cut: Area;
+  readonly fill: Area;
+}
+
+const stepsOf = (intervals: readonly EndAreaInterval[], sections: readonly Section[]): Step[] =>
+  intervals.flatMap((interval, k) => {
+    const ends = sections.slice(k, k + 2);
     return [
-      ...(cutRule === 'none' ? [] : [step('Cut', cut, cutRule)]),
-      ...(fillRule === 'none' ? [] : [step('Fill', fill, fillRule)]),
+      ...(interval.cutRule === 'none' ? [] : [bodyStep('cut', interval, ends)]),
+      ...(interval.fillRule === 'none' ? [] : [bodyStep('fill', interval, ends)]),
     ];
+  });
+
+function bodyStep(what: 'cut' | 'fill', interval: EndAreaInterval, ends: readonly Section[]): Step {
+  const rule = interval[`${what}Rule`];
+  return formulaStep({
+    title: `${what === 'cut' ? 'Cut' : 'Fill'} ${TITLES[rule]}`,
+    formula: `V = (s[2] - s[1]) * (A[1] + A[2]) / ${rule === 'pyramid' ? 3 : 2}`,
+    given: [
+      given(
+        's',
+        'stations of the two sections',
+        ends.map(({ station }) => station),
+      ),
+      given(
+        'A',
+        `${what} in the two sections`,
+        ends.map((section) => section[what]),
+      ),
+    ],
+    result: given('V', what === 'cut' ? 'cut, bank' : 'fill, compacted', interval[what]),
+    source: 'derived',
   });
 }
 

@@ -9,7 +9,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import { NO_AREA, NO_LENGTH, NO_SLOPE } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, withWorking, type Step, type Worked } from '../working.js';
 import { cellsOf, clipCells, type Cell, type ClippedCells } from './grid-cells.js';
 import {
   addSums,
@@ -267,18 +267,40 @@ function describe({ cells, clipped, cellArea, frame, unused }: Counted): GridVol
     cautions: cautionsFor('excavation', 'utilities'),
   };
   return withWorking(found, () => [
+    cellsStep({ what: 'cut', cellArea, each: [...each, atOutline], volume: cut }),
+    cellsStep({ what: 'fill', cellArea, each: [...each, atOutline], volume: fill }),
     formulaStep({
       title: 'Cut and fill over a grid',
-      formula: 'N = C - F, each cell A (d1 + d2 + d3 + d4) / 4',
-      given: [
-        given('A', 'area of a cell', cellArea),
-        given('n', 'whole cells', whole.length),
-        given('m', 'cells cut by the outline', partial.length),
-        given('C', 'cut, bank', cut),
-        given('F', 'fill, compacted', fill),
-      ],
+      formula: 'N = C - F',
+      given: [given('C', 'cut, bank', cut), given('F', 'fill, compacted', fill)],
       result: given('N', 'net', net),
       source: 'derived',
     }),
   ]);
 }
+
+const cellsStep = ({
+  what,
+  cellArea,
+  each,
+  volume,
+}: {
+  readonly what: 'cut' | 'fill';
+  readonly cellArea: Area;
+  readonly each: readonly CellSums[];
+  readonly volume: Volume;
+}): Step =>
+  formulaStep({
+    title: what === 'cut' ? 'Cut of all cells' : 'Fill of all cells',
+    formula: 'V = A * sum(d)',
+    given: [
+      given('A', 'area of a cell', cellArea),
+      given(
+        'd',
+        `mean ${what} over each whole cell, then of all parts of cells at the outline together`,
+        each.map((sums) => sums[what]),
+      ),
+    ],
+    result: given('V', what === 'cut' ? 'cut, bank' : 'fill, compacted', volume),
+    source: 'derived',
+  });

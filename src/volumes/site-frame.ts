@@ -1,8 +1,9 @@
 import { isOutwardRight } from '../outline/chords.js';
 import { ringsOf, type Outline } from '../outline/ring.js';
 import { fromNumber } from '../units/construct.js';
-import { fromSI, type Area, type Length, type Volume } from '../units/quantity.js';
-import type { Ratio } from '../units/ratio.js';
+import { entryOf } from '../units/find-unit.js';
+import { exactOf, fromSI, type Area, type Length, type Volume } from '../units/quantity.js';
+import { quotientToNumber, subtractRatios, type Ratio } from '../units/ratio.js';
 import { chordsIn } from './bows.js';
 import type { Spot } from './read-spots.js';
 
@@ -59,13 +60,17 @@ export const unitMeasured = (spots: readonly Spot[]): 'ft' | 'm' =>
     ? 'ft'
     : 'm';
 
+/** From one length to another, as a float in a unit. Internal. */
+export const floatFrom = (from: Length, to: Length, unit: SiteFrame['unit']): number =>
+  quotientToNumber(subtractRatios(exactOf(to), exactOf(from)), entryOf('length', unit).exact);
+
 /** Spot heights as floats: interleaved, x0, y0, z0, x1. Internal. */
 export function floatsOf(spots: readonly Spot[], { origin, unit }: SiteFrame): Float64Array {
   const floats = new Float64Array(3 * spots.length);
   spots.forEach(({ x, y, z }, k) => {
-    floats[3 * k] = x.minus(origin.x).toNumber(unit);
-    floats[3 * k + 1] = y.minus(origin.y).toNumber(unit);
-    floats[3 * k + 2] = z.minus(origin.z).toNumber(unit);
+    floats[3 * k] = floatFrom(origin.x, x, unit);
+    floats[3 * k + 1] = floatFrom(origin.y, y, unit);
+    floats[3 * k + 2] = floatFrom(origin.z, z, unit);
   });
   return floats;
 }

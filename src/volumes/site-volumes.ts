@@ -2,6 +2,7 @@
 import { isSettlineError, SettlineError, type FieldPath, type Issue } from '../errors.js';
 import { custom, optional } from '../input/field.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
+import { once, onceForEach } from '../once.js';
 import { readOutline, type Outline, type OutlineInput } from '../outline/read-outline.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
@@ -10,13 +11,20 @@ import { NO_LENGTH } from '../units/zero.js';
 import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { readSiteDesign, type ReadDesign, type SiteDesignInput } from './read-site-design.js';
 import { readSpots, type SpotsInput } from './read-spots.js';
-import { floatsOf, makeFrame, outlineIn, unitMeasured, type SiteFrame } from './site-frame.js';
+import {
+  floatFrom,
+  floatsOf,
+  makeFrame,
+  outlineIn,
+  unitMeasured,
+  type SiteFrame,
+} from './site-frame.js';
 import { inState, type StateVolume } from './state-volume.js';
 import { makeHeights } from '../geometry/surface/heights.js';
 import { compare, type Compared } from '../geometry/surface/compare.js';
 import type { LocalPlane } from '../geometry/surface/compare-with-plane.js';
 import { readRings, type Rings } from '../geometry/surface/outline-mesh.js';
-import { readSurface } from '../geometry/surface/read-surface.js';
+import { atHeights, readSurface } from '../geometry/surface/read-surface.js';
 import type { Depth } from '../geometry/surface/tally.js';
 import type { Surface } from '../geometry/surface/triangulation.js';
 import { meshWarped } from '../geometry/surface/warped-mesh.js';
@@ -120,7 +128,7 @@ export type ReadSite = Values<typeof OPTIONS>;
 export function volumesBetween({ existing, design, outline }: ReadSite): SiteVolumes {
   const [first] = existing.spots;
   const origin = outline?.origin ?? first ?? { x: NO_LENGTH, y: NO_LENGTH };
-  return volumesFrom({ existing, design }, origin).inside(outline);
+  return volumesFrom({ existing, design }, origin)(NO_LENGTH).inside(outline);
 }
 
 /** An existing surface and a design that have been put in triangles. Internal. */
@@ -134,34 +142,59 @@ export interface SiteSurfaces {
 }
 
 /**
- * Cut and fill of a site inside one outline after another, and depths at places: the surfaces are put
- * in triangles once. All is seen from the origin. Internal.
+ * Cut and fill of a site inside one outline after another, and depths at places, with the design
+ * lowered by one distance after another: the surfaces are put in triangles once. All is seen from the
+ * origin. Internal.
  */
 export function volumesFrom(
   { existing, design }: Omit<ReadSite, 'outline'>,
   { x, y }: PlanPoint,
-): SiteSurfaces {
+): (loweredBy: Length) => SiteSurfaces {
   const z = existing.spots[0]?.z ?? NO_LENGTH;
   const frame = makeFrame({ x, y, z }, existing.unit ?? unitMeasured(existing.spots));
   const paths = { existing: existing.path, design: pathOf(design) };
-  const surfaces = located(paths, () => ({
-    existing: readSurface(floatsOf(existing.spots, frame), 'existing', NOWHERE),
-    design: localDesign(design, frame),
-  }));
+  const ground = once(() => readSurface(floatsOf(existing.spots, frame), 'existing', NOWHERE));
+  const rings = onceForEach((outline: Outline) => ringsOf(outline, frame));
+  let meshed: LocalDesign | undefined;
+  return (loweredBy) => {
+    const lowered = { ...frame, origin: { x, y, z: z.plus(loweredBy) } };
+    const surfaces = located(paths, () => ({
+      existing: ground(),
+      design: localDesign(design, lowered, meshed),
+    }));
+    meshed = surfaces.design;
+    return compared(surfaces, { frame, paths, rings });
+  };
+}
+
+type LocalDesign = Surface | LocalPlane;
+
+/** What comparisons of a site share. */
+interface Site {
+  readonly frame: SiteFrame;
+  readonly paths: Readonly<Record<'existing' | 'design', FieldPath>>;
+  readonly rings: (outline: Outline) => Rings;
+}
+
+/** Compares two surfaces of a site, inside outlines and at places. */
+function compared(
+  surfaces: { readonly existing: Surface; readonly design: LocalDesign },
+  { frame, paths, rings }: Site,
+): SiteSurfaces {
   const heightOf = {
     existing: once(() => heightsOf(surfaces.existing)),
     design: once(() => heightsOf(surfaces.design)),
   };
   const heightAt = (of: keyof typeof surfaces, { x, y }: PlanPoint): number | undefined =>
     heightOf[of]()(
-      x.minus(frame.origin.x).toNumber(frame.unit),
-      y.minus(frame.origin.y).toNumber(frame.unit),
+      floatFrom(frame.origin.x, x, frame.unit),
+      floatFrom(frame.origin.y, y, frame.unit),
     );
   return {
     inside: (outline) => {
-      const rings = outline && ringsOf(outline, frame);
+      const bounds = outline && rings(outline);
       return describe(
-        located(paths, () => compare(surfaces.existing, surfaces.design, rings)),
+        located(paths, () => compare(surfaces.existing, surfaces.design, bounds)),
         frame,
       );
     },
@@ -176,16 +209,8 @@ export function volumesFrom(
   };
 }
 
-/** Makes something when it is first asked for. */
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => (made ??= { value: make() }).value;
-}
-
 /** Heights of a surface; undefined where it does not reach. */
-const heightsOf = (
-  surface: Surface | LocalPlane,
-): ((x: number, y: number) => number | undefined) =>
+const heightsOf = (surface: LocalDesign): ((x: number, y: number) => number | undefined) =>
   'z0' in surface
     ? (x, y) => surface.z0 + surface.gradeX * x + surface.gradeY * y
     : makeHeights(surface);
@@ -197,10 +222,19 @@ function ringsOf(outline: Outline, frame: SiteFrame): Rings {
   return readRings(rings, NOWHERE, bows);
 }
 
-function localDesign(design: ReadDesign, frame: SiteFrame): Surface | LocalPlane {
+/** A design seen from the origin of a frame; triangles that it was put in before are kept. */
+function localDesign(
+  design: ReadDesign,
+  frame: SiteFrame,
+  meshed: LocalDesign | undefined,
+): LocalDesign {
   if (design.kind === 'spots') {
     const { spots, isFine = false } = design.spots;
-    return readSurface(floatsOf(spots, frame), 'design', { ...NOWHERE, isFine });
+    const seen = { ...NOWHERE, isFine };
+    const floats = floatsOf(spots, frame);
+    return meshed !== undefined && 'xy' in meshed
+      ? atHeights(meshed, floats, seen)
+      : readSurface(floats, 'design', seen);
   }
   if (design.kind === 'corners') {
     return meshWarped(floatsOf(design.spots.spots, frame), ['design']);
@@ -260,11 +294,7 @@ function describe(compared: Compared, frame: SiteFrame): SiteVolumes {
     formulaStep({
       title: 'Cut and fill between the surfaces',
       formula: 'N = C - F',
-      given: [
-        given('C', 'cut, bank', cutVolume),
-        given('F', 'fill, compacted', fillVolume),
-        given('A', 'area compared', whole),
-      ],
+      given: [given('C', 'cut, bank', cutVolume), given('F', 'fill, compacted', fillVolume)],
       result: given('N', 'net', net),
       source: 'derived',
     }),

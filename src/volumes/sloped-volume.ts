@@ -1,5 +1,6 @@
 // The outlines of a dig on the way up are outlines widened.
 import type { WidenedOutline } from '../outline/widen-outline.js';
+import { sum } from '../units/aggregate.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 
 /** A dig with sloped sides. Internal. */
@@ -15,8 +16,8 @@ export interface SlopedDig {
 export interface SlopedVolume {
   readonly volume: Volume;
   readonly top: WidenedOutline;
-  /** Area half way up. */
-  readonly middle: Area;
+  /** Areas at even steps from the bottom to the top: three, or two a slice and one. */
+  readonly areas: readonly Area[];
   /** False if the volume is summed in slices. */
   readonly isExact: boolean;
 }
@@ -28,37 +29,46 @@ export interface SlopedVolume {
  */
 export function slopedVolume({ bottom, depth, at, hasArcs }: SlopedDig): SlopedVolume {
   const top = at(depth);
-  const middle = at(depth.dividedBy(2)).area;
   const areaAt = (height: Length): Area => at(height).area;
-  const whole = simpson(bottom, middle, top.area, depth);
-  const isExact = !top.closesUp && (!hasArcs || isSame(whole, inSlices(bottom, areaAt, depth, 2)));
-  const volume = isExact ? whole : inSlices(bottom, areaAt, depth, SLICES);
-  return { volume, top, middle, isExact };
+  const areas = [bottom, areaAt(depth.dividedBy(2)), top.area];
+  const whole = inSlices(areas, depth);
+  const sliced = (slices: number): Area[] => areasOf(slices, { bottom, depth, areaAt });
+  const isExact = !top.closesUp && (!hasArcs || isSame(whole, inSlices(sliced(2), depth)));
+  if (isExact) return { volume: whole, top, areas, isExact };
+  const many = sliced(SLICES);
+  return { volume: inSlices(many, depth), top, areas: many, isExact };
 }
 
-const simpson = (first: Area, middle: Area, last: Area, height: Length): Volume =>
-  first.plus(middle.times(4)).plus(last).times(height).dividedBy(6);
-
-/** An even number. The only error is in the one slice where two sides meet. Internal. */
-export const SLICES = 32;
+/** An even number. The only error is in the one slice where two sides meet. */
+const SLICES = 32;
 
 /** Areas with arcs are kept to 40 digits, and their moved corners are joined within a millimetre. */
 const isSame = (a: Volume, b: Volume): boolean => a.minus(b).abs().compare(a.times('1e-9')) <= 0;
 
-function inSlices(
-  bottom: Area,
-  areaAt: (height: Length) => Area,
-  depth: Length,
+/** Area of the bottom, then of the middle and the top of each slice. */
+function areasOf(
   slices: number,
-): Volume {
-  const height = (k: number): Length => depth.times(k).dividedBy(2 * slices);
-  const slice = height(2);
-  let below = bottom;
-  let total = bottom.times(0).times(depth);
-  for (let k = 1; k < 2 * slices; k += 2) {
-    const above = areaAt(height(k + 1));
-    total = total.plus(simpson(below, areaAt(height(k)), above, slice));
-    below = above;
-  }
-  return total;
+  dig: {
+    readonly bottom: Area;
+    readonly depth: Length;
+    readonly areaAt: (height: Length) => Area;
+  },
+): Area[] {
+  const steps = 2 * slices;
+  const above = Array.from({ length: steps }, (_, k) =>
+    dig.areaAt(dig.depth.times(k + 1).dividedBy(steps)),
+  );
+  return [dig.bottom, ...above];
+}
+
+/** Each slice counts its bottom and its top once and its middle four times, over six. */
+function inSlices(areas: readonly Area[], depth: Length): Volume {
+  const last = areas.length - 1;
+  const weighed = areas.map((area, k) => {
+    const ends = k === 0 || k === last ? 1 : 2;
+    return area.times(k % 2 === 1 ? 4 : ends);
+  });
+  return sum(weighed)
+    .times(depth)
+    .dividedBy(3 * last);
 }

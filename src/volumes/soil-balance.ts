@@ -2,6 +2,7 @@ import { number, optional } from '../input/field.js';
 import { FRACTION } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { ONE } from '../units/decimal.js';
+import type { Decimal } from '../units/decimal.js';
 import type { Volume } from '../units/quantity.js';
 import { NO_VOLUME } from '../units/zero.js';
 import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
@@ -98,22 +99,36 @@ export function soilBalance(options: SoilBalanceOptions): SoilBalance {
     borrowLoose: loose(borrow),
     conservation: { into, outOf, difference: into.minus(outOf) },
   };
-  return withWorking(balance, () => [
+  return withWorking(balance, () =>
+    stepsOf({ cut, fill, needed, usable, spoil, borrow, perBank: factors.compactedPerBank }),
+  );
+}
+
+interface Balanced {
+  readonly cut: Volume;
+  readonly fill: Volume;
+  readonly needed: Volume;
+  readonly usable: Decimal;
+  readonly spoil: Volume;
+  readonly borrow: Volume;
+  readonly perBank: Decimal;
+}
+
+function stepsOf({ cut, fill, needed, usable, spoil, borrow, perBank }: Balanced): Step[] {
+  const onSite = [
+    given('C', 'cut, bank', cut),
+    given('u', 'part fit for fill', usable),
+    given('B', 'bank soil needed for the fill', needed),
+  ];
+  return [
     step('Bank soil needed for the fill', 'B = F / c', [
       given('F', 'fill, compacted', fill),
-      given('c', 'compacted per bank', factors.compactedPerBank),
+      given('c', 'compacted per bank', perBank),
       given('B', 'bank soil', needed),
     ]),
-    step('Spoil', 'S = C - min(C u, B)', [
-      given('C', 'cut, bank', cut),
-      given('u', 'part fit for fill', usable),
-      given('S', 'spoil, bank', spoil),
-    ]),
-    step('Borrow', 'W = B - min(C u, B)', [
-      given('B', 'bank soil needed for the fill', needed),
-      given('W', 'borrow, bank', borrow),
-    ]),
-  ]);
+    step('Spoil', 'S = C - min(C * u, B)', [...onSite, given('S', 'spoil, bank', spoil)]),
+    step('Borrow', 'W = B - min(C * u, B)', [...onSite, given('W', 'borrow, bank', borrow)]),
+  ];
 }
 
 /** A step whose result is the last of its values. */

@@ -42,7 +42,7 @@ export const volumesOf = ({ compacted, loose }: Taken) => ({
 export const volumeStep = ({ compacted, loose }: Taken, { density, waste }: Allowances): Step =>
   formulaStep({
     title: 'Loose volume',
-    formula: 'Vl = Vc (1 + q) / r',
+    formula: 'Vl = Vc * (1 + q) / r',
     given: [
       given('Vc', 'compacted volume', compacted),
       given('q', 'waste', ratioToDecimal(waste)),
@@ -61,7 +61,7 @@ export function massSteps(
   return [
     formulaStep({
       title: 'Delivered mass',
-      formula: 'M = Vc (1 + q) d (1 + w)',
+      formula: 'M = Vc * (1 + q) * d * (1 + w)',
       given: [
         given('Vc', 'compacted volume', compacted),
         given('q', 'waste', ratioToDecimal(waste)),

@@ -73,7 +73,7 @@ export function taperedLayer(options: TaperedLayerOptions): TaperedLayer {
   return withWorking({ volume: inState(volume, 'compacted'), shape } as const, () => [
     formulaStep({
       title: 'Volume of a tapered layer',
-      formula: 'V = L / 6 (2 w1 t1 + w1 t2 + w2 t1 + 2 w2 t2)',
+      formula: 'V = L / 6 * (2 * w1 * t1 + w1 * t2 + w2 * t1 + 2 * w2 * t2)',
       given: [
         given('L', 'length', along),
         given('w1', 'width at the first end', w1),

@@ -29,7 +29,7 @@ describe('buildUp', () => {
   test('is frozen and shows its working', () => {
     expect(Object.isFrozen(drive)).toBe(true);
     expect(Object.isFrozen(drive.layers[0])).toBe(true);
-    expect(drive.working[0]).toMatchObject({ formula: 'D = t1 + t2 + t3', source: 'derived' });
+    expect(drive.working[0]).toMatchObject({ formula: 'D = sum(t)', source: 'derived' });
     expect(drive.working).toBe(drive.working);
     expect(JSON.stringify(drive)).not.toContain('working');
   });
@@ -171,11 +171,10 @@ describe('minimumBuildUp', () => {
 
   test('working names the published minimum and each addition', () => {
     const { working } = minimumBuildUp({ use: 'pedestrian', subgrade: 'clay', frost: true });
-    expect(formulaOf(working[0])).toBe('b = p + a1 + a2');
+    expect(formulaOf(working[0])).toBe('b = p + sum(a)');
     expect(working[0]?.given.map(({ name }) => name)).toEqual([
       'published minimum',
-      'added for clay subgrade',
-      'added for frost',
+      'added for clay subgrade, frost',
     ]);
   });
 });

@@ -10,24 +10,36 @@ import { minimumBuildUp } from 'settline/build-up';
 const uses = ['pedestrian', 'residential-driveway', 'parking-or-residential-street'] as const;
 
 describe('more base on poor ground', () => {
-  // From memory: 50 to 100 mm more on wet or weak clay or in frost; no source. Marked so.
+  // 50 to 100 mm more on wet or weak clay or in frost is common practice, but for a walk in frost.
   test.each([
-    ['clay', false, '2', 'common-practice'],
-    ['wet-or-weak', false, '4', 'common-practice'],
-    ['well-drained', true, '2', 'common-practice'],
-    ['clay', true, '4', 'common-practice'],
-    ['wet-or-weak', true, '6', 'common-practice'],
-  ] as const)('%s, frost %s: %s in more', (subgrade, frost, inches, status) => {
+    ['clay', false, '2'],
+    ['wet-or-weak', false, '4'],
+    ['well-drained', true, '2'],
+    ['clay', true, '4'],
+    ['wet-or-weak', true, '6'],
+  ] as const)('%s, frost %s: %s in more', (subgrade, frost, inches) => {
     for (const use of uses) {
       const least = minimumBuildUp({ use, subgrade, frost });
       expect(least.base.minus(least.publishedBase).to('in').toString()).toBe(inches);
-      expect(least.adjustments.map((one) => one.status)).toEqual(
-        least.adjustments.map(() => status),
-      );
-      expect(least.notes).toHaveLength(least.adjustments.length);
-      expect(least.notes.join()).toContain('is common practice, not a published figure');
-      expect(least.sources).toContain('common-practice');
+      for (const [index, { reason, source, status }] of least.adjustments.entries()) {
+        const isRead = reason === 'frost' && use === 'pedestrian';
+        expect([source, status]).toEqual(
+          isRead ? ['frost-base-page', 'read'] : ['common-practice', 'common-practice'],
+        );
+        expect(least.sources).toContain(source);
+        expect(least.notes[index]).toContain(
+          isRead ? 'is what one trade page prints' : 'is common practice, not a published figure',
+        );
+      }
     }
+  });
+
+  test('a driveway in frost hears of the page that prints more', () => {
+    const notesOf = (use: (typeof uses)[number], frost: boolean) =>
+      minimumBuildUp({ use, subgrade: 'well-drained', frost }).notes;
+    expect(notesOf('residential-driveway', true)[1]).toContain('a base of 10 in');
+    expect(notesOf('residential-driveway', false)).toEqual([]);
+    expect(notesOf('pedestrian', true)).toHaveLength(1);
   });
 
   test('the structure is left to an engineer', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { lifts } from 'settline/build-up';
 import { checkCompaction, relativeCompaction, trialStrip } from 'settline/checks';
+import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
 
 const spot = { wetDensity: '2200 kg/m3', moisture: '0.1', maximumDryDensity: '2000 kg/m3' };
@@ -101,6 +102,43 @@ describe('checkCompaction', () => {
     ['readings.0.moisture', 11, 'OUT_OF_RANGE', 'readings[0].moisture'],
     ['uncertainty', 30, 'OUT_OF_RANGE'],
   ]);
+});
+
+describe('checkCompaction against a control strip', () => {
+  const strip = {
+    layer: 'base',
+    readings: [
+      { id: 'a', wetDensity: '2100 kg/m3', moisture: '0.05' },
+      { id: 'b', wetDensity: '2058 kg/m3', moisture: '0.05' },
+    ],
+    maximumDryDensity: '2000 kg/m3',
+    test: 'control-strip',
+    tolerance: { minimumPercent: 98 },
+  } as const;
+
+  test('98 % of the density of the strip', () => {
+    const check = checkCompaction(strip);
+    expect(check.readings.map(({ percent, verdict }) => [percent, verdict])).toEqual([
+      [100, 'pass'],
+      [98, 'pass'],
+    ]);
+    expect(check.test).toBe('control-strip');
+    expect(checkCompaction({ ...strip, tolerance: { minimumPercent: 99 } }).verdict).toBe('fail');
+  });
+
+  test('a set for a laboratory test does not fit', () => {
+    const issue = expectFault(
+      () => checkCompaction({ ...strip, tolerance: 'paver-guide-mm' }),
+      'CONFLICTING_FIELDS',
+    );
+    expect(issue.path).toEqual(['test']);
+    expect(issue.message).toContain('from a control strip');
+  });
+
+  test('a spot past 105 % casts doubt on the strip', () => {
+    const note = checkCompaction({ ...strip, maximumDryDensity: '1900 kg/m3' }).note;
+    expect(note).toContain('control strip');
+  });
 });
 
 describe('trialStrip', () => {

@@ -181,13 +181,13 @@ describe('layerReport', () => {
     });
     expect(level?.working[0]).toMatchObject({
       formula: 'd = z - z0',
-      given: [
-        { symbol: 'z', name: 'measured level', value: '29.8104 m' },
-        { value: '29.8000 m' },
-        { value: '10.00 mm' },
-        { value: '0.00 mm' },
-      ],
+      given: [{ symbol: 'z', name: 'measured level', value: '29.8104 m' }, { value: '29.8000 m' }],
       result: { symbol: 'd', value: '10.40 mm' },
+    });
+    expect(level?.working[1]).toMatchObject({
+      formula: 'm = min(over - d, under + d)',
+      given: [{ value: '10.40 mm' }, { value: '10.00 mm' }, { value: '0.00 mm' }],
+      result: { symbol: 'm', value: '-0.40 mm' },
     });
     expect(thick?.readings.map(({ id }) => id)).toEqual(['A', 'B', 'average']);
     expect(metric.checks[4]?.source).toBeNull();

@@ -29,9 +29,11 @@ test('thickness: each reading and the average', () => {
     ],
     tolerance: 'paver-guide-mm',
   });
-  expect(shape(check)).toEqual(Array.from({ length: 3 }, () => 't t0 over under -> d'));
-  expect(results(check)).toEqual(['10 mm', '-20 mm', '-5 mm']);
-  expect(check.working[2]).toMatchObject({
+  expect(shape(check)).toEqual(
+    Array.from({ length: 3 }, () => ['t t0 -> d', 'd over under -> m']).flat(),
+  );
+  expect(results(check)).toEqual(['10 mm', '10 mm', '-20 mm', '-7 mm', '-5 mm', '8 mm']);
+  expect(check.working[4]).toMatchObject({
     title: 'Thickness of the base, average',
     source: 'paver-tolerances',
   });
@@ -47,7 +49,7 @@ test('flatness: the greatest gap', () => {
     ],
     tolerance: 'paver-guide-mm',
   });
-  expect(shape(check)).toEqual(['L s1 z1 s2 z2 s -> g']);
+  expect(shape(check)).toEqual(['s1 z1 s2 z2 s z -> g']);
   expect(results(check)).toEqual(['0.005 m']);
 });
 
@@ -64,8 +66,8 @@ test('lippage and joints: the limits that there are', () => {
   expect(results(lips('3 mm'))).toEqual(['1 mm']);
   const joints = (tolerance: { minimum: string } | { maximum: string }) =>
     checkJointWidth({ readings: [{ id: 'a', width: '3 mm' }], tolerance });
-  expect(shape(joints({ minimum: '2 mm' }))).toEqual(['n N j0 p0 -> p']);
-  expect(shape(joints({ maximum: '5 mm' }))).toEqual(['n N j1 p0 -> p']);
+  expect(shape(joints({ minimum: '2 mm' }))).toEqual(['j j0 u -> p']);
+  expect(shape(joints({ maximum: '5 mm' }))).toEqual(['j j1 u -> p']);
   expect(results(joints({ maximum: '5 mm' }))).toEqual([1]);
 });
 
@@ -78,8 +80,8 @@ test('bond line: the readings between the ends', () => {
     ],
     tolerance: 'paver-guide-mm',
   });
-  expect(shape(check)).toEqual(['s s1 s2 tol -> d']);
-  expect(results(check)).toEqual(['0.003 m']);
+  expect(shape(check)).toEqual(['s y s1 y1 s2 y2 -> d', 'd d0 d1 -> m']);
+  expect(results(check)).toEqual(['0.003 m', '10 mm']);
 });
 
 test('fall: slope, uncertainty and margin', () => {
@@ -88,7 +90,7 @@ test('fall: slope, uncertainty and margin', () => {
     readings: [{ id: 'a', fall: '75 mm', run: '3 m' }],
     tolerance: 'paver-guide-mm',
   });
-  expect(shape(check)).toEqual(['d L -> i', 's L -> u', 'i -> m']);
+  expect(shape(check)).toEqual(['d L -> g', 's L -> u', 'g g0 -> m']);
   expect(results(check)).toEqual(['2.5 %', '0 %', '0.5 %']);
 });
 

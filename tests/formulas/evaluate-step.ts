@@ -1,5 +1,13 @@
-import { all, create, type BigNumber, type MathJsInstance, type MathNode, type Unit } from 'mathjs';
-import type { Dimension, FormulaNode, FormulaStep, StepItem, StepValue } from 'settline';
+import {
+  all,
+  create,
+  type BigNumber,
+  type EvalFunction,
+  type MathJsInstance,
+  type MathNode,
+  type Unit,
+} from 'mathjs';
+import type { Dimension, FormulaNode, FormulaStep, Step, StepItem, StepValue } from 'settline';
 import { readFormula } from 'settline/formulas';
 import { isQuantity } from 'settline/units';
 
@@ -27,7 +35,7 @@ const UNITS: Readonly<Record<Dimension, string | null>> = {
 const math: MathJsInstance = create(all ?? {}, {
   number: 'BigNumber',
   precision: 50,
-  relTol: 1e-45,
+  relTol: 1e-35,
   absTol: 1e-60,
 });
 
@@ -38,9 +46,32 @@ function overItems(fold: (items: readonly Value[]) => Value): object {
   return Object.assign(read, { rawArgs: true });
 }
 
+/** Formulas and parts of formulas come again with other values. */
+const compiled = new WeakMap<MathNode, EvalFunction>();
+
 function evaluate(node: MathNode, scope: Scope): Value {
-  const value: unknown = node.compile().evaluate(scope);
+  const run = compiled.get(node) ?? node.compile();
+  compiled.set(node, run);
+  const value: unknown = run.evaluate(scope);
   return value as Value;
+}
+
+interface ReadFormula {
+  readonly result: string;
+  readonly names: ReadonlySet<string>;
+  readonly node: MathNode;
+}
+
+const formulas = new Map<string, ReadFormula>();
+
+function formulaOnce(formula: string): ReadFormula {
+  const known = formulas.get(formula);
+  if (known !== undefined) return known;
+  const { result, expression } = readFormula(formula);
+  const [, right = ''] = /^[^=]*=(.*)$/s.exec(formula) ?? [];
+  const read = { result, names: new Set(namesIn(expression)), node: math.parse(right) };
+  formulas.set(formula, read);
+  return read;
 }
 
 function itemsOf(arg: MathNode, scope: Scope): Value[] {
@@ -49,19 +80,28 @@ function itemsOf(arg: MathNode, scope: Scope): Value[] {
     const all = evaluate(arg, scope);
     return Array.isArray(all) ? [...(all as Value[])] : [all];
   }
+  const known = new Map([...scope.keys()].map((name) => [name, scope.get(name)]));
   const longest = Math.max(
-    ...[...scope.values()].map((value) => (Array.isArray(value) ? value.length : 0)),
+    ...[...known.values()].map((value) => (Array.isArray(value) ? value.length : 0)),
   );
   const items: Value[] = [];
   for (let i = 1; i <= longest; i += 1) {
     try {
-      items.push(evaluate(arg, new Map([...scope, ['i', math.bignumber(i)]])));
+      items.push(evaluate(arg, known.set('i', math.bignumber(i))));
     } catch (error) {
       // the index runs as far as every list that it is used for
       if (!(error instanceof Error && error.message.startsWith('Index out of range'))) throw error;
     }
   }
   return items;
+}
+
+/** A plain zero among quantities is a zero of their kind. */
+function ofOneKind(items: readonly Value[]): readonly Value[] {
+  const unit = items.find((item) => math.isUnit(item));
+  if (unit === undefined) return items;
+  const zero: Value = math.subtract(unit, unit);
+  return items.map((item) => (math.isBigNumber(item) && item.isZero() ? zero : item));
 }
 
 const larger = (a: Value, b: Value): boolean => math.larger(a as Unit, b as Unit) as boolean;
@@ -74,8 +114,12 @@ math.import(
   {
     sum: overItems(total),
     mean: overItems((items) => math.divide(total(items) as Unit, items.length)),
-    max: overItems((items) => items.reduce((most, item) => (larger(item, most) ? item : most))),
-    min: overItems((items) => items.reduce((least, item) => (larger(least, item) ? item : least))),
+    max: overItems((items) =>
+      ofOneKind(items).reduce((most, item) => (larger(item, most) ? item : most)),
+    ),
+    min: overItems((items) =>
+      ofOneKind(items).reduce((least, item) => (larger(least, item) ? item : least)),
+    ),
     count: overItems((items) => math.bignumber(items.length)),
   },
   { override: true },
@@ -83,20 +127,31 @@ math.import(
 
 /** Why a step of working does not hold, by another program; null where it does. */
 export function faultOfStep(step: FormulaStep): string | null {
-  const { result, expression } = readFormula(step.formula);
+  const { result, names, node } = formulaOnce(step.formula);
   if (result !== step.result.symbol)
     return `gives ${result}, but the result is ${step.result.symbol}`;
   const symbols = new Set(step.given.map(({ symbol }) => symbol));
-  const unknown = namesIn(expression).find(
-    (name) => !symbols.has(name) && !/^(?:i|pi)$/.test(name),
-  );
+  const unknown = [...names].find((name) => !symbols.has(name) && !/^(?:i|pi)$/.test(name));
   if (unknown !== undefined) return `${unknown} is not given`;
-  const unused = [...symbols].find((name) => !namesIn(expression).includes(name));
+  const unused = [...symbols].find((name) => !names.has(name));
   if (unused !== undefined) return `${unused} is given and not used`;
   const scope = new Map(step.given.map(({ symbol, value }) => [symbol, valueOf(value)]));
-  const [, right = ''] = /^[^=]*=(.*)$/s.exec(step.formula) ?? [];
-  const got = evaluate(math.parse(right), scope);
-  return differenceOf(got, step);
+  return differenceOf(evaluate(node, scope), step);
+}
+
+/** Why steps of working do not hold, each with its title. A formula that cannot be read is a fault. */
+export const formulaFaults = (steps: readonly Step[]): string[] =>
+  steps.flatMap((step) => {
+    const fault = faultIn(step);
+    return fault === null ? [] : [`${step.title}: ${fault}`];
+  });
+
+function faultIn(step: Step): string | null {
+  try {
+    return step.kind === 'formula' ? faultOfStep(step) : null;
+  } catch (error) {
+    return String(error);
+  }
 }
 
 /** The relative rounding that a step may have. */

@@ -47,7 +47,7 @@ describe('checkSlope', () => {
       ['maximum', 'fail', 'caller'],
     ]);
     expect(both.verdict).toBe('fail');
-    expect(both.working.map(formulaOf)).toEqual(['m = g - g0', 'm = g0 - |g|']);
+    expect(both.working.map(formulaOf)).toEqual(['m = g - g0', 'm = g0 - abs(g)']);
     expect(checkSlope({ fall: '4%', limits: { minimum: '1%' } }).verdict).toBe('pass');
   });
 

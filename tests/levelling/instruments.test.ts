@@ -222,7 +222,7 @@ describe('rodTilt', () => {
     const left = rodTilt({ reading: '2 m', tilt: '-5 deg' });
     expect(left.error.equals(right.error)).toBe(true);
     expect(left.error.isNegative()).toBe(false);
-    expect(formulaOf(left.working[0])).toBe('r0 = r cos(t)');
+    expect(formulaOf(left.working[0])).toBe('r0 = r * cos(t)');
   });
 
   testRefusals(rodTilt, { reading: '2 m', tilt: '5 deg' }, [
@@ -289,8 +289,8 @@ describe('errorBudget', () => {
     ]);
     expect(budget.verdict).toBeNull();
     expect(budget.working.map(formulaOf)).toEqual([
-      's = sqrt(sum of squares)',
-      'L = T - k s - |b|',
+      's = sqrt(sum(e[i]^2))',
+      'L = T - k * s - abs(b)',
     ]);
   });
 

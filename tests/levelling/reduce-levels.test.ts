@@ -251,7 +251,7 @@ describe('allowableMisclosure', () => {
       distance: '250 m',
     });
     expect(allowable.equals(length('6 mm'))).toBe(true);
-    expect(formulaOf(working[0])).toBe('a = k sqrt(D / d)');
+    expect(formulaOf(working[0])).toBe('a = k * sqrt(D / d)');
   });
 
   testRefusals(allowableMisclosure, { rule: { k: '3 mm', per: 'set-up' }, setUps: 4 }, [

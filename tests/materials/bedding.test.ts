@@ -64,9 +64,9 @@ describe('bedding sand', () => {
   test('working', () => {
     const { working } = beddingSand({ ...sand, bulking: 0.2 });
     expect(working.map((step) => [formulaOf(step), step.source])).toEqual([
-      ['Vc = A (t + u)', 'derived'],
-      ['Vd = Vc (1 + q) (1 + b) / r', 'sand-bulking-course'],
-      ['M = Vc (1 + q) d (1 + w)', 'derived'],
+      ['Vc = A * (t + u)', 'derived'],
+      ['Vd = Vc * (1 + q) * (1 + b) / r', 'sand-bulking-course'],
+      ['M = Vc * (1 + q) * d * (1 + w)', 'derived'],
     ]);
   });
 

@@ -46,9 +46,10 @@ describe('edge restraint', () => {
     expect(counts({ runs: [ring], lap: '100 mm' })).toEqual([6, 40]);
     expect(counts({ runs: [ring], spikesPerJoint: 2 })).toEqual([5, 50]);
     expect(counts({ spikesPerJoint: 2 })).toEqual([5, 49]);
-    expect(formulaOf(edgeRestraint({ ...edging, runs: [ring] }).working[0])).toBe(
-      'n = ceil(L / s)',
-    );
+    expect(edgeRestraint({ ...edging, runs: [ring] }).working.map(formulaOf)).toEqual([
+      'p = ceil(L / (P - o))',
+      'n = ceil(L / s) + p * k',
+    ]);
   });
 
   test('curves take their own spacing, walls no restraint at all', () => {

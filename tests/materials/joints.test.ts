@@ -49,9 +49,9 @@ describe('joint sand', () => {
   test('shows each step', () => {
     const { working } = jointSand({ ...joints, waste: 0.05 });
     expect(working.map(formulaOf)).toEqual([
-      'k = 1 - l w / ((l + j) (w + j))',
-      'V = A k h',
-      'M = V d (1 + q)',
+      'k = 1 - l * w / ((l + j) * (w + j))',
+      'V = A * k * h',
+      'M = V * d * (1 + q)',
     ]);
     expect(working[2]?.given[2]?.value.toString()).toBe('0.05');
   });

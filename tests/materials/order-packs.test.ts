@@ -69,7 +69,9 @@ describe('amounts', () => {
     expect(order.surplus.to('kg').toString()).toBe('10.7');
     expect(order.load).toEqual([{ name: 'bag', count: 12 }]);
     expect(orderPacks({ mass: '272.4 kg', packs: bags }).surplus.isZero()).toBe(true);
-    expect(order.working[0]).toMatchObject({ formula: 'Q = max(ceil(q / p), m) p, 0 for q = 0' });
+    expect(order.working[0]).toMatchObject({
+      formula: 'Q = max(ceil(q / p), q / p > 0 ? m : 0) * p',
+    });
   });
 
   test('a truck that brings any part, but not less than its smallest load', () => {
@@ -85,7 +87,7 @@ describe('amounts', () => {
     expect(least.ordered.to('yd3').toString()).toBe('5.5');
     expect(least.count).toBe(6);
     expect(least.isMinimumOrder).toBe(true);
-    expect(formulaOf(least.working[0])).toBe('Q = max(q, m p)');
+    expect(formulaOf(least.working[0])).toBe('Q = max(q / p, q / p > 0 ? m : 0) * p');
     expect(yards('0 yd3', { minimum: 5 }).ordered.isZero()).toBe(true);
   });
 

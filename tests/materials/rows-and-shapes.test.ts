@@ -356,7 +356,7 @@ describe('herringbone at 45 degrees', () => {
     expect(lines).toHaveLength(4);
     expect(lines[0]?.isZero()).toBe(true);
     expect(lines[3]?.equals(spacing.times(3))).toBe(true);
-    expect(formulaOf(working[1])).toBe('s = (w + j) sqrt(2)');
+    expect(formulaOf(working[1])).toBe('s = (w + j) * sqrt(2)');
     expect(herringboneLines({ unit, joint: '3 mm' }).lines).toEqual([]);
     expectFault(
       () => herringboneLines({ unit, joint: '3 mm', width: '90 km' }),

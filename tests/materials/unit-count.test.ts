@@ -121,8 +121,9 @@ describe('cuts', () => {
     expect(straight.extra).toBe(along({ length: '10 m', angle: '30 deg' }).extra);
     const { working } = along({ length: '10 m', turn: '90 deg' });
     expect(working[1]).toMatchObject({
-      title: 'Units cut along a curve',
-      formula: 'c = E (|cos a| / L + |sin a| / W), mean from a to a + t',
+      kind: 'procedure',
+      title: 'Units cut along an arc, running-bond',
+      procedure: 'unitCount',
     });
   });
 
@@ -145,8 +146,8 @@ describe('cuts', () => {
     const { cautions, working } = along([{ length: '24 m' }, { length: '5 m', isCurved: true }]);
     expect(cautions.map(({ id }) => id)).toEqual(['cutting']);
     expect(working.map(({ result }) => result.symbol)).toEqual(['N', 'c', 'c', 'n']);
-    expect(formulaOf(working[1])).toBe('c = E (|cos a| / L + |sin a| / W)');
-    expect(formulaOf(working[2])).toBe('c = E (2 / pi) (1 / L + 1 / W)');
+    expect(formulaOf(working[1])).toBe('c = E * (abs(cos(a)) / L + abs(sin(a)) / W)');
+    expect(formulaOf(working[2])).toBe('c = E * 2 / pi * (1 / L + 1 / W)');
   });
 });
 

@@ -129,7 +129,7 @@ describe('by pencil', () => {
 
   test('the working adds up the areas', () => {
     const { working } = uniteOutlines({ outlines: [rectangle(0, 0, 2, 2), rectangle(1, 0, 2, 2)] });
-    expect(working[0]?.given.map(({ value }) => String(value))).toEqual(['4 m2', '4 m2', '6 m2']);
+    expect(working[0]?.given.map(({ value }) => String(value))).toEqual(['4 m2,4 m2', '6 m2']);
     expect(String(working[0]?.result.value)).toBe('2 m2');
   });
 });

@@ -430,7 +430,7 @@ describe('ramps and outdoor routes', () => {
   );
 
   published(
-    { source: 'ramp-dimensions', section: 'slopes and runs', kind: 'printed' },
+    { source: 'ramp-runs', section: 'slopes and runs', kind: 'printed' },
     'runs of 30 ft at 1 in 12 and 40 ft at 1 in 16',
     () => {
       expectPrinted(run('1:12'), '30');
@@ -439,7 +439,7 @@ describe('ramps and outdoor routes', () => {
   );
 
   published(
-    { source: 'outdoor-areas', section: '1017.7.1, Table 2', kind: 'printed' },
+    { source: 'outdoor-trails', section: '1017.7.1, Table 2', kind: 'printed' },
     '1 in 8 is printed as 12 percent',
     () => {
       expectMisprint(percent(slope('1:8')), '12', '12.5');

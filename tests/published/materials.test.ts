@@ -13,9 +13,9 @@ import {
   BED_LIMITS,
   CUT_UNIT_LIMITS,
   type GradationName,
+  GRADATION_MISPRINTS,
   GRADATIONS,
   LIFT_LIMITS,
-  PLANT_LIFTS,
   SAND_BULKING,
   TRUCK_WEIGHTS,
   UNIT_SHAPE_LIMITS,
@@ -293,6 +293,58 @@ describe('gradations', () => {
       ['0.15', '0-10'],
       ['0.075', '0-3'],
     ],
+    'stone-57': [
+      ['37.5', '100'],
+      ['25', '95-100'],
+      ['12.5', '25-60'],
+      ['4.75', '0-10'],
+      ['2.36', '0-5'],
+      ['0.075', '0-1.5'],
+    ],
+    'sand-zone-1': [
+      ['10', '100'],
+      ['4.75', '90-100'],
+      ['2.36', '60-95'],
+      ['1.18', '30-70'],
+      ['0.6', '15-34'],
+      ['0.3', '5-20'],
+      ['0.15', '0-10'],
+    ],
+    'sand-zone-2': [
+      ['10', '100'],
+      ['4.75', '90-100'],
+      ['2.36', '75-100'],
+      ['1.18', '55-90'],
+      ['0.6', '35-59'],
+      ['0.3', '8-30'],
+      ['0.15', '0-10'],
+    ],
+    'sand-zone-3': [
+      ['10', '100'],
+      ['4.75', '90-100'],
+      ['2.36', '85-100'],
+      ['1.18', '75-100'],
+      ['0.6', '60-79'],
+      ['0.3', '12-40'],
+      ['0.15', '0-10'],
+    ],
+    'sand-zone-4': [
+      ['10', '100'],
+      ['4.75', '95-100'],
+      ['2.36', '95-100'],
+      ['1.18', '90-100'],
+      ['0.6', '80-100'],
+      ['0.3', '15-50'],
+      ['0.15', '0-15'],
+    ],
+    'fine-sand': [
+      ['2.36', '100'],
+      ['1.18', '95-100'],
+      ['0.6', '55-80'],
+      ['0.3', '30-55'],
+      ['0.15', '10-30'],
+      ['0.075', '0-10'],
+    ],
   };
 
   for (const [name, source] of [
@@ -303,6 +355,12 @@ describe('gradations', () => {
     ['joint-sand-c144-natural', 'astm-c144'],
     ['joint-sand-c144-manufactured', 'astm-c144'],
     ['washed-coarse-sand', 'washed-sand-guide'],
+    ['stone-57', 'stone-57'],
+    ['sand-zone-1', 'sand-zones'],
+    ['sand-zone-2', 'sand-zones'],
+    ['sand-zone-3', 'sand-zones'],
+    ['sand-zone-4', 'sand-zones'],
+    ['fine-sand', 'grout-sand'],
   ] as const) {
     published({ source, section: 'grading table', kind: 'printed' }, `${name} as printed`, () => {
       expect(GRADATIONS[name].every(({ sieve }) => sieve.source === source)).toBe(true);
@@ -315,6 +373,19 @@ describe('gradations', () => {
       expectExact(rows, PRINTED[name]);
     });
   }
+
+  published(
+    { source: 'bedding-sand-guide', section: 'bedding sand', kind: 'printed' },
+    'the bedding clause prints 100 at 1.18 mm and 60 at 0.3 mm, where the guide prints 85 and 30',
+    () => {
+      for (const { gradation, sieve, printed, right } of GRADATION_MISPRINTS) {
+        const row = (name: GradationName) =>
+          GRADATIONS[name].find((one) => one.sieve.value === sieve.value)?.maximum.value;
+        expectExact([row(gradation), row('bedding-sand-capped')], [printed.value, right.value]);
+        expectMisprint(Number(row('concrete-sand-c33')), printed.value, right.value);
+      }
+    },
+  );
 });
 
 describe('shape of units', () => {
@@ -389,26 +460,6 @@ describe('beds, lifts and sands', () => {
     'lifts of 6 in by rollers, 3 in by tampers',
     () => {
       expectExact([LIFT_LIMITS.roller.value, LIFT_LIMITS.tamper.value], ['6', '3']);
-    },
-  );
-
-  published(
-    {
-      source: 'reinstatement-lifts',
-      section: 'Appendix A8, Table A8.1, granular',
-      kind: 'printed',
-    },
-    'passes for each lift by plant',
-    () => {
-      const rows = Object.values(PLANT_LIFTS).map((lifts) =>
-        lifts.map(({ lift, passes }) => `${lift.value} mm ${passes}`),
-      );
-      expectExact(rows, [
-        ['100 mm 4', '150 mm 8'],
-        ['100 mm 6'],
-        ['100 mm 5'],
-        ['100 mm 3', '150 mm 5', '200 mm 7'],
-      ]);
     },
   );
 

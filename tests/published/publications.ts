@@ -134,6 +134,16 @@ export const PUBLICATIONS = {
     'https://www.icpi.org/paving-systems/concrete-pavers/installation',
   ),
   'asphalt-institute': titled('Asphalt Institute, technical page on density'),
+  'board-exam-density': described('Board-exam review page: relative density'),
+  'freezing-example': page(
+    'Calculation of frost depth (pavement reference site)',
+    'http://www.pavementinteractive.org/frost-action/calculation-of-frost-depth',
+  ),
+  'borrow-water-example': page(
+    'Quantity of water added for required compaction of subgrade and embankment',
+    'http://www.highwayguide.co.in/what-is-90th-percentile-cbr-as-per-irc-37-2012/',
+  ),
+  'frost-evaluation': titled('UFC 3-260-03 Airfield Pavement Evaluation'),
   'board-exam-review': described('Board-exam review page: relative compaction'),
   'soil-laboratory-article': described('Soil-laboratory article: sand cone'),
   'compaction-problems': page(
@@ -163,15 +173,7 @@ export const PUBLICATIONS = {
   'load-distribution-example': described('Load distribution factor: worked example'),
   'construction-growth-problem': described('Standard axle load, growth during construction'),
   // access, edges, rules
-  'outdoor-areas': titled(
-    'Outdoor Developed Areas: A Summary of Accessibility Standards for Federal Outdoor Developed Areas',
-  ),
-  'forest-routes': page(
-    'USDA Forest Service accessibility guidebook, outdoor recreation access routes',
-    'https://corada.com/documents/usfs-agort/slopes-and-resting-intervals-for-outdoor-recreation-access-routes',
-  ),
   'pavers-on-slopes': titled('Masonry Magazine, April 2007, pavers on slopes'),
-  'ramp-dimensions': page('Ramp slopes', 'https://www.dimensions.guide/element/ramp-slopes'),
 } as const satisfies Record<string, Publication>;
 
 /** The id of a publication that only a check cites. */

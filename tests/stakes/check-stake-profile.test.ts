@@ -97,8 +97,8 @@ test('stations may run back, and levels in any unit', () => {
 
 test('the working gives each mark', () => {
   const { working } = check(fall, 'ends');
-  expect(working).toHaveLength(3);
-  expect(working[1]?.result.value).toEqual(length('20 mm'));
+  expect(working).toHaveLength(4);
+  expect(working[2]?.result.value).toEqual(length('20 mm'));
 });
 
 describe('refused', () => {

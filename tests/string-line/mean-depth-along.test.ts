@@ -87,7 +87,11 @@ describe('mean depth along strings', () => {
 
   test('working', () => {
     const [step] = meanDepthAlong({ strings: [string('A', even)] }).working;
-    expect(step?.given.map(({ value }) => value.toString())).toEqual(['15.15 m2', '30 m']);
+    expect(step?.given.map(({ value }) => value.toString())).toEqual([
+      '1 m,1 m,28 m',
+      '355 mm,365 mm,375 mm',
+      '365 mm,375 mm,655 mm',
+    ]);
     expect(step?.result.value.toString()).toBe('0.505 m');
   });
 

@@ -77,15 +77,16 @@ describe('the equation', () => {
       requiredModulus({ ...TERMS, esals: 1e6, structuralNumber: 3 }),
     ]) {
       expect(cautions.map(({ id }) => id)).toEqual(['pavement-design']);
-      expect(working).toHaveLength(1);
-      expect(working[0]?.source).toBe('flexible-pavement-sheet');
+      expect(new Set(working.map(({ source }) => source))).toEqual(
+        new Set(['flexible-pavement-sheet']),
+      );
     }
     const [step] = allowableEsals(road).working;
     expect(step?.result.value).toBe(allowableEsals(road).esals);
     expect(formulaOf(step)).toBe(
-      'log10 W = Z s + 9.36 log10(SN + 1) - 0.20 + log10(dPSI / 2.7) / (0.40 + 1094 / (SN + 1)^5.19) + 2.32 log10 M - 8.07',
+      'W = 10^(Z * s + 9.36 * log10(SN + 1) - 0.20 + log10(dPSI / 2.7) / (0.40 + 1094 / (SN + 1)^5.19) + 2.32 * log10(M / u) - 8.07)',
     );
-    expect(step?.given.map(({ symbol }) => symbol)).toEqual(['SN', 'R', 'Z', 's', 'dPSI', 'M']);
+    expect(step?.given.map(({ symbol }) => symbol)).toEqual(['SN', 'Z', 's', 'dPSI', 'M', 'u']);
   });
 });
 

@@ -24,7 +24,7 @@ describe('whole cells', () => {
     expect(strip.deepestCut).toMatchObject({ row: 1, column: 0 });
     expect(strip.deepestCut?.depth.to('m').toString()).toBe('0.375');
     expect(strip.deepestFill).toBeNull();
-    expect(strip.working.map(({ result }) => result.symbol)).toEqual(['N']);
+    expect(strip.working.map(({ result }) => result.symbol)).toEqual(['V', 'V', 'N']);
     expect(strip.cautions.length).toBe(2);
   });
 

@@ -83,10 +83,10 @@ describe('cut and fill along a strip', () => {
       '6.5',
     ]);
     expect(walk.working.map(formulaOf)).toEqual([
-      'V = L (A1 + A2) / 2',
-      'V = L A / 3',
-      'V = L A / 3',
-      'V = L (A1 + A2) / 2',
+      'V = (s[2] - s[1]) * (A[1] + A[2]) / 2',
+      'V = (s[2] - s[1]) * (A[1] + A[2]) / 3',
+      'V = (s[2] - s[1]) * (A[1] + A[2]) / 3',
+      'V = (s[2] - s[1]) * (A[1] + A[2]) / 2',
       'N = C - F',
     ]);
     const wedges = endAreaVolumes({ sections, runOut: 'wedge' });
@@ -157,7 +157,7 @@ describe('a dig with sloped sides', () => {
     expect(dig.extra.volume.plus(dig.upright.volume).equals(dig.volume.volume)).toBe(true);
     expect(dig.isExact).toBe(true);
     expect(dig.cautions.map(({ id }) => id)).toEqual(['excavation', 'utilities']);
-    expect(formulaOf(dig.working[0])).toBe('V = d / 6 (A0 + 4 Am + A1)');
+    expect(formulaOf(dig.working[0])).toBe('V = d / 6 * (A[1] + 4 * A[2] + A[3])');
   });
 
   test('upright sides, and a side against a building', () => {

@@ -159,7 +159,7 @@ export function beddingSand(options: BeddingSandOptions): BeddingSand<null> {
   return withWorking(sand, () => [
     formulaStep({
       title: 'Compacted volume of the bed',
-      formula: 'Vc = A (t + u)',
+      formula: 'Vc = A * (t + u)',
       given: [
         given('A', 'area', area),
         given('t', 'compacted thickness', thickness),
@@ -171,7 +171,7 @@ export function beddingSand(options: BeddingSandOptions): BeddingSand<null> {
     ...bulkingSteps(bulked),
     formulaStep({
       title: 'Delivered volume, damp',
-      formula: 'Vd = Vc (1 + q) (1 + b) / r',
+      formula: 'Vd = Vc * (1 + q) * (1 + b) / r',
       given: [
         given('Vc', 'compacted volume', taken.compacted),
         given('q', 'waste', ratioToDecimal(read.waste)),

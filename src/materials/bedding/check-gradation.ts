@@ -4,7 +4,7 @@ import type { Decimal } from '../../units/decimal.js';
 import type { Length } from '../../units/quantity.js';
 import { decimalRatio, ZERO_RATIO } from '../../units/ratio.js';
 import { type Verdict, worstVerdict } from '../../verdict.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Step, type Worked } from '../../working.js';
 import { verdictWithin } from '../within-limits.js';
 import {
   checkSheet,
@@ -89,22 +89,32 @@ export function checkGradation(options: CheckGradationOptions): GradationCheck {
   const verdict = worstVerdict(sieves.map((sieve) => sieve.verdict ?? 'unclear'));
   const check = { verdict, sieves, unused, note: noteOn(verdict, sieves), source: limits.source };
   return withWorking(check, () =>
-    sieves.map(({ sieve, percent, minimum, maximum, verdict: one }) =>
-      formulaStep({
-        title: 'Percent passing within its limits',
-        formula: 'p0 <= p <= p1',
-        given: [
-          given('s', 'sieve', sieve),
-          given('p0', 'minimum percent', minimum),
-          given('p', 'percent passing', percent ?? 'not measured'),
-          given('p1', 'maximum percent', maximum),
-        ],
-        result: given('v', 'verdict', one ?? 'not measured'),
-        source: limits.source ?? ('derived' as const),
-      }),
-    ),
+    sieves.flatMap((finding) => stepsOn(finding, uncertainty, limits.source ?? 'derived')),
   );
 }
+
+function stepsOn(finding: SieveFinding, uncertainty: Decimal, source: SourceId): Step[] {
+  const { sieve, percent, minimum, maximum, verdict } = finding;
+  if (percent === null || verdict === null) return [];
+  return [
+    formulaStep({
+      title: `Percent passing ${String(sieve)} within its limits`,
+      formula:
+        'v = p + u < p0 or p - u > p1 ? "fail" : (p - u < p0 or p + u > p1 ? "unclear" : "pass")',
+      given: [
+        given('p0', 'minimum percent', minimum),
+        given('p', 'percent passing', percent),
+        given('p1', 'maximum percent', maximum),
+        given('u', 'uncertainty, none at 0 and 100', isSeen(percent) ? 0 : uncertainty),
+      ],
+      result: given('v', 'verdict', verdict),
+      source,
+    }),
+  ];
+}
+
+/** Nothing and everything are seen, not measured. */
+const isSeen = (percent: number): boolean => percent === 0 || percent === 100;
 
 function findingOn(row: LimitRow, passing: readonly Passing[], doubt: Decimal): SieveFinding {
   const found = passing.find(({ sieve }) => isSameSieve(row.sieve, sieve));
@@ -114,11 +124,10 @@ function findingOn(row: LimitRow, passing: readonly Passing[], doubt: Decimal): 
     maximum: row.maximum.toNumber(),
   };
   if (found === undefined) return { ...limits, percent: null, verdict: null, code: null };
-  const isSeen = found.percent.isZero() || found.percent.eq(100);
   const verdict = verdictWithin(
     decimalRatio(found.percent),
     { minimum: decimalRatio(row.minimum), maximum: decimalRatio(row.maximum) },
-    isSeen ? ZERO_RATIO : decimalRatio(doubt),
+    isSeen(found.percent.toNumber()) ? ZERO_RATIO : decimalRatio(doubt),
   );
   const isFine = found.percent.times(2).gt(row.minimum.plus(row.maximum));
   const code = verdict === 'pass' ? null : isFine ? 'too-fine' : 'too-coarse';

@@ -75,6 +75,12 @@ const NAMES = [
   'joint-sand-c144-natural',
   'joint-sand-c144-manufactured',
   'washed-coarse-sand',
+  'stone-57',
+  'sand-zone-1',
+  'sand-zone-2',
+  'sand-zone-3',
+  'sand-zone-4',
+  'fine-sand',
 ] as const satisfies GradationName[];
 const published = choice(NAMES);
 

@@ -16,7 +16,14 @@ import type { AngleInput, LengthInput } from '../../units/construct.js';
 import type { Area, Length } from '../../units/quantity.js';
 import type { PlanPoint } from '../../units/vector.js';
 import { NO_ANGLE, NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
+import {
+  formulaStep,
+  given,
+  procedureStep,
+  type Step,
+  withWorking,
+  type Worked,
+} from '../../working.js';
 import { edgesOf, type OutlineEdge } from '../pavers/outline-edges.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
 import { countOf } from '../whole-number.js';
@@ -186,27 +193,34 @@ function stepsOf(
   return [
     formulaStep({
       title: 'Centre line of the border',
-      formula: 'C = length of the outline moved in by d / 2',
+      formula: 'C = sum(c)',
       given: [
-        given('d', 'depth of the course', depth),
-        ...sides.map((side) => given(`c${side.edge}`, `side ${side.edge}`, side.centreLine)),
+        given(
+          'c',
+          `centre line of side ${sides.map(({ edge }) => edge).join(', ')}, half the depth of the course in`,
+          sides.map((side) => side.centreLine),
+        ),
       ],
       result: given('C', 'centre line', centreLine),
       source: 'derived',
     }),
-    formulaStep({
+    procedureStep({
       title: 'Field inside the border',
-      formula: "A' = area of the outline moved in by d",
+      procedure: 'borderCourse',
+      method:
+        'Moves each edge of the outline that has a border in by the depth of the course, and returns the area that is left.',
       given: [given('A', 'area of the paving', paving), given('d', 'depth of the course', depth)],
-      result: given("A'", 'field', field.area),
+      result: given('Af', 'field', field.area),
       source: 'derived',
     }),
     formulaStep({
       title: 'Units of the border',
-      formula: 'n = sum(ceil(r(k) / p))',
+      formula: 'n = sum(ceil(r[i] / p))',
       given: [
-        ...runs.map(({ edges, length }, k) =>
-          given(`r${k}`, `run of side ${edges.join(', ')}`, length),
+        given(
+          'r',
+          `run of side ${runs.map(({ edges }) => edges.join(' and ')).join(', ')}`,
+          runs.map(({ length }) => length),
         ),
         given('p', 'pitch: unit and joint', pitch),
       ],

@@ -96,7 +96,7 @@ export function soldierCurve(options: SoldierCurveOptions): SoldierCurve {
   return withWorking({ minimumRadius, atRadius }, () => [
     formulaStep({
       title: 'Tightest curve for uncut units',
-      formula: 'R = d (w + j) / (j1 - j)',
+      formula: 'R = d * (w + j) / (j1 - j)',
       given: [
         given('d', 'depth of the course', depth),
         given('w', 'size along the curve', along),
@@ -158,14 +158,14 @@ const radiusStep = (
 ): Step =>
   formulaStep({
     title: 'Outer joint at the radius',
-    formula: "j' = (w + j) (R + d) / R - w",
+    formula: 'jr = (w + j) * (R + d) / R - w',
     given: [
       given('w', 'size along the curve', along),
       given('j', 'inner joint', joint),
       given('R', 'inner radius', radius),
       given('d', 'depth of the course', depth),
     ],
-    result: given("j'", 'outer joint', outerJoint),
+    result: given('jr', 'outer joint', outerJoint),
     source: 'derived',
   });
 

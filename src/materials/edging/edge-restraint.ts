@@ -143,7 +143,7 @@ export function edgeRestraint(options: EdgeRestraintOptions): EdgeRestraint {
     sources: ['edge-restraints'] as const,
     cautions: cautionsFor('utilities'),
   };
-  return withWorking(restraint, () => spikeSteps(read, made));
+  return withWorking(restraint, () => stepsOf(read, made));
 }
 
 const checkLap: Check<typeof OPTIONS> = (reader, { lap, piece }, path) => {
@@ -180,25 +180,39 @@ function restrain(run: RunRead, read: Read): RestraintRun {
   };
 }
 
-function spikeSteps(read: Read, made: readonly RestraintRun[]): Step[] {
-  return read.runs.map((run, index) =>
-    formulaStep({
-      title: `Spikes of run ${index + 1}`,
-      formula: run.isClosed ? 'n = ceil(L / s)' : 'n = ceil(L / s) + 1',
-      given: [
-        given('L', 'run', run.length),
-        given('s', 'maximum spacing', spacingOf(run, read)),
-        given('p', 'piece', read.piece),
-      ],
-      result: given(
-        'n',
-        `spikes, for ${made[index]?.pieces ?? 0} pieces`,
-        made[index]?.spikes ?? 0,
-      ),
-      source: 'derived',
-    }),
-  );
-}
+const stepsOf = (read: Read, made: readonly RestraintRun[]): Step[] =>
+  read.runs.flatMap((run, index) => {
+    const one = made[index];
+    // a run against a wall takes none
+    if (one === undefined || one.spacing === null) return [];
+    const name = run.isClosed ? `ring ${index + 1}` : `run ${index + 1}`;
+    return [pieceStep(name, run, read, one), spikeStep(name, run, read, one)];
+  });
+
+const pieceStep = (name: string, run: RunRead, { piece, lap }: Read, made: RestraintRun): Step =>
+  formulaStep({
+    title: `Pieces of ${name}`,
+    formula: run.isClosed
+      ? 'p = ceil(L / (P - o))'
+      : 'p = L <= P ? 1 : 1 + ceil((L - P) / (P - o))',
+    given: [given('L', 'run', run.length), given('P', 'piece', piece), given('o', 'lap', lap)],
+    result: given('p', 'pieces', made.pieces),
+    source: 'derived',
+  });
+
+const spikeStep = (name: string, run: RunRead, read: Read, made: RestraintRun): Step =>
+  formulaStep({
+    title: `Spikes of ${name}`,
+    formula: run.isClosed ? 'n = ceil(L / s) + p * k' : 'n = ceil(L / s) + 1 + (p - 1) * k',
+    given: [
+      given('L', 'run', run.length),
+      given('s', 'maximum spacing', spacingOf(run, read)),
+      given('p', 'pieces', made.pieces),
+      given('k', 'spikes more at each joint of two pieces', read.spikesPerJoint),
+    ],
+    result: given('n', 'spikes', made.spikes),
+    source: 'derived',
+  });
 
 function notesFor({ runs, curvedSpikeSpacing }: Read): string[] {
   const notes = ['Set the restraint on compacted base, never on bedding.'];

@@ -279,7 +279,7 @@ function stepsOf(laid: GeotextileLaying, cross: Length, roll: Roll): Step[] {
   return [
     formulaStep({
       title: 'Strips side by side',
-      formula: 'n = 1 + ceil((B - w) / (w - o)), 1 where B <= w',
+      formula: 'n = B <= w ? 1 : 1 + ceil((B - w) / (w - o))',
       given: [
         given('B', 'width of the dig with its upturns', cross),
         given('w', 'roll width', roll.width),
@@ -290,7 +290,7 @@ function stepsOf(laid: GeotextileLaying, cross: Length, roll: Roll): Step[] {
     }),
     formulaStep({
       title: 'Fabric to cut',
-      formula: 'F = n (S + (p - 1) e)',
+      formula: 'F = n * (S + (p - 1) * e)',
       given: [
         given('n', 'strips', laid.strips),
         given('S', 'length of a strip', laid.stripLength),
@@ -308,10 +308,17 @@ function stepsOver({ laid, strips, direction, totalLength }: OutlineLaying, roll
   return [
     formulaStep({
       title: `Fabric to cut, ${strips} strips ${isSquare ? 'square to' : 'along'} edge ${edge}`,
-      formula: 'F = sum(S(k) + (p(k) - 1) e)',
+      formula: 'F = sum(S[i] + (p[i] - 1) * e)',
       given: [
-        ...laid.map(({ strip, cutLength }, k) =>
-          given(`S${k + 1}`, `to cut for strip ${strip}, end laps included`, cutLength),
+        given(
+          'S',
+          `length of strip ${laid.map(({ strip }) => strip).join(', ')}`,
+          laid.map(({ length }) => length),
+        ),
+        given(
+          'p',
+          'pieces of the same strips',
+          laid.map(({ pieces }) => pieces),
         ),
         given('e', 'end lap', roll.endLap),
       ],

@@ -77,7 +77,7 @@ export function jointSteps(joints: Joints, { filledDepth, volume, mass }: Filled
   return [
     formulaStep({
       title: 'Share of the area that is joint',
-      formula: 'k = 1 - l w / ((l + j) (w + j))',
+      formula: 'k = 1 - l * w / ((l + j) * (w + j))',
       given: [
         given('l', 'length of a unit', joints.unit.length),
         given('w', 'width of a unit', joints.unit.width),
@@ -88,7 +88,7 @@ export function jointSteps(joints: Joints, { filledDepth, volume, mass }: Filled
     }),
     formulaStep({
       title: 'Sand in the joints',
-      formula: 'V = A k h',
+      formula: 'V = A * k * h',
       given: [
         given('A', 'area', joints.area),
         given('k', 'share of joint', share),
@@ -99,7 +99,7 @@ export function jointSteps(joints: Joints, { filledDepth, volume, mass }: Filled
     }),
     formulaStep({
       title: 'Joint sand to order, dry',
-      formula: 'M = V d (1 + q)',
+      formula: 'M = V * d * (1 + q)',
       given: [
         given('V', 'volume', volume),
         given('d', 'dry density', joints.density),

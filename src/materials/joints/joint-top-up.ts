@@ -69,9 +69,13 @@ export function jointTopUp(options: JointTopUpOptions): JointTopUp {
     ...jointSteps(read, filled),
     formulaStep({
       title: 'Fill below the top',
-      formula: 'due if h > h0',
-      given: [given('h', 'depth to the fill', depthLost), given('h0', 'maximum depth', limit)],
-      result: given('due', 'topping up', NOTES[verdict]),
+      formula: 'v = h0 - h >= u ? "pass" : (h0 - h < -u ? "fail" : "unclear")',
+      given: [
+        given('h', 'depth to the fill', depthLost),
+        given('h0', 'maximum depth', limit),
+        given('u', 'uncertainty', read.uncertainty),
+      ],
+      result: given('v', 'verdict', verdict),
       source: 'paver-tolerances',
     }),
   ]);

@@ -15,7 +15,7 @@ import {
 import { squareRoot } from '../../units/root.js';
 import { timesRatio } from '../../units/times-ratio.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Step, type Worked } from '../../working.js';
 import { wholeDown } from '../whole-number.js';
 
 /** Errors of the joints, and the tolerance of the bond line. */
@@ -74,18 +74,41 @@ export function bondDrift(options: BondDriftOptions): BondDrift {
   const courses = coursesWithin(exactOf(bias), exactOf(scatter), exactOf(tolerance));
   const drift = driftAfter(courses, bias, scatter);
   return withWorking({ courses, distance: module.times(courses), drift }, () => [
+    coursesStep({ bias, scatter, tolerance }, courses),
     formulaStep({
-      title: 'Courses between lines',
-      formula: 'n = largest whole number with n b + s sqrt(n) <= tol',
+      title: 'Drift after these courses',
+      formula: 'd = n * b + s * sqrt(n)',
       given: [
+        given('n', 'courses', courses),
         given('b', 'bias of a joint', bias),
         given('s', 'scatter of a joint', scatter),
-        given('tol', 'tolerance', tolerance),
       ],
-      result: given('n', 'courses', courses),
+      result: given('d', 'drift', drift),
       source: 'derived',
     }),
   ]);
+}
+
+interface Joints {
+  readonly bias: Length;
+  readonly scatter: Length;
+  readonly tolerance: Length;
+}
+
+function coursesStep({ bias, scatter, tolerance }: Joints, courses: number): Step {
+  const [b, s] = [given('b', 'bias of a joint', bias), given('s', 'scatter of a joint', scatter)];
+  const [formula, from] = scatter.isZero()
+    ? ['n = floor(tol / b)', [b]]
+    : bias.isZero()
+      ? ['n = floor((tol / s)^2)', [s]]
+      : ['n = floor(((sqrt(s^2 + 4 * b * tol) - s) / (2 * b))^2)', [b, s]];
+  return formulaStep({
+    title: 'Courses between lines: the most with n * b + s * sqrt(n) <= tol',
+    formula,
+    given: [...from, given('tol', 'tolerance', tolerance)],
+    result: given('n', 'courses', courses),
+    source: 'derived',
+  });
 }
 
 const checkJoints: Check<typeof OPTIONS> = (reader, { bias, scatter }, path) => {

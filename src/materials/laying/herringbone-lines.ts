@@ -89,7 +89,7 @@ export function herringboneLines(options: HerringboneLinesOptions): HerringboneL
   return withWorking(lines, () => [
     formulaStep({
       title: 'Two units against one',
-      formula: 'm = l - 2 w - j',
+      formula: 'm = l - 2 * w - j',
       given: [
         given('l', 'length of a unit', paver.length),
         given('w', 'width of a unit', paver.width),
@@ -100,7 +100,7 @@ export function herringboneLines(options: HerringboneLinesOptions): HerringboneL
     }),
     formulaStep({
       title: 'Between reference lines',
-      formula: 's = (w + j) sqrt(2)',
+      formula: 's = (w + j) * sqrt(2)',
       given: [given('w', 'width of a unit', paver.width), given('j', 'joint', joint)],
       result: given('s', 'spacing', spacing),
       source: 'derived',

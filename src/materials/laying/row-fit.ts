@@ -7,9 +7,22 @@ import { shown } from '../../input/shown.js';
 import { CUT_UNIT_LIMITS } from '../../sources/unit-shape.js';
 import type { LengthInput } from '../../units/construct.js';
 import { exactOf, fromSI, type Length } from '../../units/quantity.js';
-import { addRatios, multiplyRatios, subtractRatios, wholeRatio } from '../../units/ratio.js';
+import {
+  addRatios,
+  multiplyRatios,
+  subtractRatios,
+  wholeRatio,
+  type Ratio,
+} from '../../units/ratio.js';
 import { readNumber } from '../../units/read-number.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import {
+  formulaStep,
+  given,
+  withWorking,
+  type Step,
+  type StepInput,
+  type Worked,
+} from '../../working.js';
 import { lengthLimits, type LengthLimitsInput } from '../length-limits.js';
 import { wholeDown } from '../whole-number.js';
 import { largestPiece, waysToFill, type Row, type RowOption } from './row-options.js';
@@ -90,7 +103,7 @@ export function rowFit(options: RowFitOptions): RowFit {
   return withWorking(fit, () => [
     formulaStep({
       title: 'Width left over in the row',
-      formula: "r = W' - n m,  W' = W + (1 - e) j",
+      formula: 'r = W + (1 - e) * j - n * m',
       given: [
         given('W', 'width', fromSI('length', width)),
         given('m', 'unit and joint', fromSI('length', module)),
@@ -101,25 +114,46 @@ export function rowFit(options: RowFitOptions): RowFit {
       result: given('r', 'left over', left),
       source: 'derived',
     }),
-    formulaStep({
-      title: `The row as laid: ${chosen.kind}`,
-      formula: FORMULAS[chosen.kind],
-      given: [given('N', 'whole units', chosen.whole)],
-      result:
-        chosen.piece === null
-          ? given("j'", 'joint', chosen.joint)
-          : given('c', 'cut piece', chosen.piece),
-      source: 'derived',
-    }),
+    laidStep(row, chosen, { module, left }),
   ]);
 }
 
 const FORMULAS: Readonly<Record<RowOption['kind'], string>> = {
-  whole: "j' = j",
-  'spread-joints': "j' = (W - N l) / (N - 1 + e)",
+  whole: 'jr = j',
+  'spread-joints': 'jr = (W - N * l) / (N - 1 + e)',
   'one-cut': 'c = r - j',
   'two-cuts': 'c = (m + r) / 2 - j',
 };
+
+function laidStep(
+  { width, size, joint, endJoints }: Row,
+  { kind, whole, piece, joint: laid }: RowOption,
+  { module, left }: { readonly module: Ratio; readonly left: Length },
+): Step {
+  const j = given('j', 'joint', fromSI('length', joint));
+  const inputs: Readonly<Record<RowOption['kind'], readonly StepInput[]>> = {
+    whole: [j],
+    'spread-joints': [
+      given('W', 'width', fromSI('length', width)),
+      given('N', 'whole units', whole),
+      given('l', 'size of a unit', fromSI('length', size)),
+      given('e', 'joints at the ends', endJoints),
+    ],
+    'one-cut': [given('r', 'left over', left), j],
+    'two-cuts': [
+      given('m', 'unit and joint', fromSI('length', module)),
+      given('r', 'left over', left),
+      j,
+    ],
+  };
+  return formulaStep({
+    title: `The row as laid: ${kind}`,
+    formula: FORMULAS[kind],
+    given: inputs[kind],
+    result: piece === null ? given('jr', 'joint', laid) : given('c', 'cut piece', piece),
+    source: 'derived',
+  });
+}
 
 function readRow(options: unknown): Row {
   const { width, size, joint, endJoints, minimumPiece, jointLimits } = readOptions(

@@ -120,7 +120,12 @@ export function orderPacks(options: OrderVolumeOptions): OrderPacks<Volume>;
 export function orderPacks(options: OrderAreaOptions): OrderPacks<Area>;
 export function orderPacks(options: OrderLengthOptions): OrderPacks<Length>;
 export function orderPacks(options: object): OrderPacks<Amount> {
-  const order = readOrder(options);
+  return packsOf(readOrder(options));
+}
+
+/** The same for an order that has been read. Internal. */
+export function packsOf<M extends Measure>(order: Order<M>): OrderPacks<AmountIn<M>>;
+export function packsOf(order: Order): OrderPacks<Amount> {
   const { measure, need, packs, sold } = order;
   const amount = (value: Ratio) => amountOf(measure, value);
   const { ordered, isMinimumOrder } = roundOrder(order);
@@ -148,6 +153,7 @@ export function orderPacks(options: object): OrderPacks<Amount> {
 }
 
 type Amount = number | Quantity<Exclude<Measure, 'units'>>;
+type AmountIn<M extends Measure> = M extends 'units' ? number : Quantity<Exclude<M, 'units'>>;
 
 /** The need in packs that are sold, or the minimum order. */
 function roundOrder(order: Order) {
@@ -181,7 +187,9 @@ function orderStep(order: Order, ordered: Ratio): Step {
     order.measure === 'units' ? ratioToNumber(amount) : fromSI(order.measure, amount);
   return formulaStep({
     title: `Rounded up to ${name}`,
-    formula: order.sellsPartPacks ? 'Q = max(q, m p)' : 'Q = max(ceil(q / p), m) p, 0 for q = 0',
+    formula: order.sellsPartPacks
+      ? 'Q = max(q / p, q / p > 0 ? m : 0) * p'
+      : 'Q = max(ceil(q / p), q / p > 0 ? m : 0) * p',
     given: [
       given('q', 'need', value(order.need)),
       given('p', 'pack sold', value(holds)),

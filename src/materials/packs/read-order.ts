@@ -152,8 +152,8 @@ export interface Pack {
 }
 
 /** An order that has been read. Internal. */
-export interface Order {
-  readonly measure: Measure;
+export interface Order<M extends Measure = Measure> {
+  readonly measure: M;
   readonly need: Ratio;
   readonly packs: readonly Pack[];
   /** The smallest pack that is sold: one of the packs. */

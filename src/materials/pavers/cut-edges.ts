@@ -13,7 +13,7 @@ import {
   type Ratio,
 } from '../../units/ratio.js';
 import { NO_ANGLE } from '../../units/zero.js';
-import { formulaStep, given, type Step } from '../../working.js';
+import { formulaStep, given, procedureStep, type Step } from '../../working.js';
 import {
   metPerMetre,
   metPerMetreOfArc,
@@ -93,21 +93,17 @@ function perMetre({ angle, turn, isCurved }: CutEdge, { pattern, module }: CutFi
 }
 
 const FORMULAS: Readonly<Record<LayingPattern, string>> = {
-  'running-bond': 'c = E (|cos a| / L + |sin a| / W)',
-  'stack-bond': 'c = E (|cos a| / L + |sin a| / W)',
-  'basket-weave': 'c = E (|cos a| + |sin a|) (1 / L + 1 / W) / 2',
-  'herringbone-90': 'c = E (|cos a| + |sin a|) (1 / L + 1 / W) / 2',
-  'herringbone-45': 'c = E max(|cos a|, |sin a|) (1 / L + 1 / W) / sqrt(2)',
+  'running-bond': 'c = E * (abs(cos(a)) / L + abs(sin(a)) / W)',
+  'stack-bond': 'c = E * (abs(cos(a)) / L + abs(sin(a)) / W)',
+  'basket-weave': 'c = E * (abs(cos(a)) + abs(sin(a))) * (1 / L + 1 / W) / 2',
+  'herringbone-90': 'c = E * (abs(cos(a)) + abs(sin(a))) * (1 / L + 1 / W) / 2',
+  'herringbone-45': 'c = E * max(abs(cos(a)), abs(sin(a))) * (1 / L + 1 / W) / sqrt(2)',
 };
 
 /** The working of an edge. Internal. */
 export function edgeStep(edge: CutEdge, met: Ratio, { pattern, module }: CutField): Step {
   const isArc = !edge.turn.isZero();
-  const formula = edge.isCurved ? 'c = E (2 / pi) (1 / L + 1 / W)' : FORMULAS[pattern];
-  return formulaStep({
-    title:
-      edge.isCurved || isArc ? 'Units cut along a curve' : `Units cut along an edge, ${pattern}`,
-    formula: isArc ? `${formula}, mean from a to a + t` : formula,
+  const fields = {
     given: [
       given('E', 'edge', edge.length),
       ...(edge.isCurved ? [] : [given('a', 'angle to the units', edge.angle)]),
@@ -116,6 +112,19 @@ export function edgeStep(edge: CutEdge, met: Ratio, { pattern, module }: CutFiel
       given('W', 'width of a unit with its joint', module.width),
     ],
     result: given('c', 'units cut', ratioToDecimal(met)),
-    source: 'derived',
-  });
+    source: 'derived' as const,
+  };
+  if (isArc) {
+    const title = `Units cut along an arc, ${pattern}`;
+    return procedureStep({ title, procedure: 'unitCount', method: ARC_METHOD, ...fields });
+  }
+  if (edge.isCurved) {
+    const formula = 'c = E * 2 / pi * (1 / L + 1 / W)';
+    return formulaStep({ title: 'Units cut along a curve', formula, ...fields });
+  }
+  const title = `Units cut along an edge, ${pattern}`;
+  return formulaStep({ title, formula: FORMULAS[pattern], ...fields });
 }
+
+const ARC_METHOD =
+  'Takes the mean of the units that a straight edge cuts, over all angles to the units from a to a + t, and returns it for the length of the edge.';

@@ -130,7 +130,7 @@ export function unitCount(options: UnitCountOptions): UnitCount {
   return withWorking(count, () => [
     formulaStep({
       title: 'Units that fill the area',
-      formula: 'N = A / ((l + j) (w + j))',
+      formula: 'N = A / ((l + j) * (w + j))',
       given: [
         given('A', 'area', area),
         given('l', 'length of a unit', read.unit.length),
@@ -143,11 +143,19 @@ export function unitCount(options: UnitCountOptions): UnitCount {
     ...edges.map((edge, index) => edgeStep(edge, cuts[index]?.met ?? ZERO_RATIO, field)),
     formulaStep({
       title: 'Units to order',
-      formula: 'n = ceil((N + sum(c (1 - r)) / 2) (1 + q))',
+      formula: 'n = ceil((N + sum(c[i] * (1 - r[i])) / 2) * (1 + q))',
       given: [
         given('N', 'units that fill the area', ratioToDecimal(filling)),
-        given('c', 'units cut', ratioToDecimal(met)),
-        given('r', 'share of off-cuts used again', ratioToDecimal(reuse)),
+        given(
+          'c',
+          'units cut along each edge',
+          cuts.map((one) => ratioToDecimal(one.met)),
+        ),
+        given(
+          'r',
+          'share of the off-cuts of each edge that are used again',
+          edges.map((edge) => ratioToDecimal(edge.reuse ?? reuse)),
+        ),
         given('q', 'breakage', ratioToDecimal(read.breakage)),
       ],
       result: given('n', 'units to order', order),

@@ -2,7 +2,12 @@ import { object, optional, quantity, whole } from '../../input/field.js';
 import { COUNT, DENSITY, JOINT, MASS_OR_NONE, UNIT_SIDE } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
-import type { DensityInput, LengthInput, MassInput } from '../../units/construct.js';
+import {
+  area,
+  type DensityInput,
+  type LengthInput,
+  type MassInput,
+} from '../../units/construct.js';
 import { exactOf, type Area, type Mass } from '../../units/quantity.js';
 import { overRatio } from '../../units/times-ratio.js';
 import { NO_LENGTH, NO_MASS } from '../../units/zero.js';
@@ -108,7 +113,7 @@ export function unitMass(options: UnitMassOptions): UnitMass {
   return withWorking(weights, () => [
     formulaStep({
       title: 'Mass of a unit',
-      formula: 'm = l w t d',
+      formula: 'm = l * w * t * d',
       given: [
         given('l', 'length', read.unit.length),
         given('w', 'width', read.unit.width),
@@ -120,13 +125,21 @@ export function unitMass(options: UnitMassOptions): UnitMass {
     }),
     formulaStep({
       title: 'Mass of a square metre',
-      formula: 'M = m / ((l + j) (w + j))',
-      given: [given('m', 'one unit', one), given('j', 'joint', joint)],
+      formula: 'M = m * a / ((l + j) * (w + j))',
+      given: [
+        given('m', 'one unit', one),
+        given('a', 'one square metre', SQUARE_METRE),
+        given('l', 'length', read.unit.length),
+        given('w', 'width', read.unit.width),
+        given('j', 'joint', joint),
+      ],
       result: given('M', 'units of one square metre', weights.squareMetre),
       source: 'derived',
     }),
   ]);
 }
+
+const SQUARE_METRE = area('1 m2');
 
 function packedUnits(one: Mass, pallet: Values<typeof PALLET>, module: Module): PackedUnits {
   const units = pallet.unitsPerLayer * pallet.layers;

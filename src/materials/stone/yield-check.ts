@@ -166,21 +166,29 @@ export function yieldCheck(options: YieldCheckOptions): YieldCheck {
   return withWorking(check, () => [
     formulaStep({
       title: 'Dry density that the tickets imply',
-      formula: "d' = (sum(m / (1 + w)) - m0) / V",
+      formula: 'dt = (sum(m[i] / (1 + w[i])) - m0) / V',
       given: [
-        given('m', 'tickets', check.deliveredMass),
-        given('w', 'moisture of dry mass', ratioToDecimal(moisture)),
+        given(
+          'm',
+          'mass on each ticket',
+          tickets.map(({ mass }) => mass),
+        ),
+        given(
+          'w',
+          'moisture of dry mass, of each ticket',
+          tickets.map((ticket) => ratioToDecimal(ticket.moisture ?? moisture)),
+        ),
         given('m0', 'dry stone used elsewhere', read.usedElsewhere),
         given('V', 'measured hole, compacted', hole),
       ],
-      result: given("d'", 'implied dry density', implied),
+      result: given('dt', 'implied dry density', implied),
       source: 'derived',
     }),
     formulaStep({
       title: 'Tickets against the hole',
-      formula: "k = d' / d",
+      formula: 'k = dt / d',
       given: [
-        given("d'", 'implied dry density', implied),
+        given('dt', 'implied dry density', implied),
         given('d', 'expected dry density', expected),
       ],
       result: given('k', 'ratio', check.ratio),

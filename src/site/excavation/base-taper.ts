@@ -93,7 +93,7 @@ export function baseTaper(options: BaseTaperOptions): BaseTaper {
   return withWorking(found, () => [
     formulaStep({
       title: 'Length of the taper',
-      formula: 'L = |T1 - T2| / s',
+      formula: 'L = abs(T1 - T2) / s',
       given: [
         given('T1', 'first base', first),
         given('T2', 'second base', second),
@@ -104,8 +104,13 @@ export function baseTaper(options: BaseTaperOptions): BaseTaper {
     }),
     formulaStep({
       title: 'Base in the taper',
-      formula: 'V = w L (T1 + T2) / 2',
-      given: [given('w', 'width', width), given('L', 'length', run)],
+      formula: 'V = w * L * (T1 + T2) / 2',
+      given: [
+        given('w', 'width', width),
+        given('L', 'length', run),
+        given('T1', 'first base', first),
+        given('T2', 'second base', second),
+      ],
       result: given('V', 'compacted volume', volume),
       source: 'derived',
     }),

@@ -100,7 +100,7 @@ export function closableArea(options: ClosableAreaOptions): ClosableArea {
   return withWorking(found, () => [
     formulaStep({
       title: 'Area that the stone on site closes',
-      formula: 'A = M / ((1 + w) t d)',
+      formula: 'A = M / ((1 + w) * t * d)',
       given: [
         given('M', 'stone on site', stone),
         given('w', 'moisture of dry mass', moisture),

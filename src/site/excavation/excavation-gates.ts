@@ -141,7 +141,7 @@ export function excavationGates(options: ExcavationGatesOptions): ExcavationGate
   return withWorking(found, () => [
     formulaStep({
       title: 'Top edge of a sloped side',
-      formula: 'x = e h',
+      formula: 'x = e * h',
       given: [given('e', 'depth', depth), given('h', `run over rise, soil ${soil}`, slope.value)],
       result: given('x', isBeyondTable ? 'offset (table ends above this depth)' : 'offset', offset),
       source: slope.source,

@@ -107,7 +107,7 @@ export function softSpot(options: SoftSpotOptions): SoftSpot {
       : [
           formulaStep({
             title: 'Geotextile in the spot',
-            formula: 'G = A + P (e + l)',
+            formula: 'G = A + P * (e + l)',
             given: [
               given('A', 'area', area),
               given('P', 'perimeter', perimeter),

@@ -81,7 +81,7 @@ export function waterInDig(options: WaterInDigOptions): WaterInDig {
   return withWorking(found, () => [
     formulaStep({
       title: 'Water in the dig',
-      formula: 'V = p (A + a)',
+      formula: 'V = p * (A + a)',
       given: [
         given('p', 'rain', rain),
         given('A', 'open area', open),

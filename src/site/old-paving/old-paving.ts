@@ -191,7 +191,7 @@ function layerSteps(layer: OldPavingLayer): Step[] {
   return [
     formulaStep({
       title: `Old ${layer.material} to strip`,
-      formula: 'M = A o d',
+      formula: 'M = A * o * d',
       given: [
         given('A', 'area', layer.area),
         given('o', 'thickness', layer.thickness),
@@ -215,11 +215,10 @@ function sawSteps(saw: SawCuts | null): Step[] {
   return [
     formulaStep({
       title: 'Saw cuts',
-      formula: 'C = runs + across (n - 1) + along (m - 1)',
+      formula: 'C = r + g',
       given: [
-        given('runs', 'cuts round the edge', saw.runs),
-        given('n m', 'pieces of the grid', saw.pieces),
-        given('grid', 'cuts of the grid', saw.grid),
+        given('r', 'cuts along edges where old paving stays', saw.runs),
+        given('g', `cuts of the grid, ${saw.pieces} pieces`, saw.grid),
       ],
       result: given('C', 'length to saw', saw.length),
       source: 'derived',

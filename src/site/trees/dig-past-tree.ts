@@ -1,7 +1,8 @@
-import { exactOf, type Length } from '../../units/quantity.js';
+import { max, min } from '../../units/aggregate.js';
+import { exactOf, type Area, type Length } from '../../units/quantity.js';
 import { divideRatios, ratioToDecimal } from '../../units/ratio.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { given } from '../../working.js';
+import { formulaStep, given, type Step } from '../../working.js';
 import { shareBeyond } from './circle-cut.js';
 import type { DigAtTree } from './dig-at-tree.js';
 
@@ -14,12 +15,39 @@ export function digPastTree(near: Length, far: Length | undefined): DigAtTree {
       const share = far === undefined ? beyond(near) : beyond(near).minus(beyond(far));
       return { distance: distanceTo(near, far), share };
     },
-    formula: 'A = R^2 acos(d / R) - d sqrt(R^2 - d^2), near edge less far edge',
-    given: [
-      given('d1', 'near edge', near),
-      ...(far === undefined ? [] : [given('d2', 'far edge', far)]),
-    ],
+    steps: (radius, area) => stepsPast([near, far], radius, area),
   };
+}
+
+type Edges = readonly [near: Length, far: Length | undefined];
+
+function stepsPast([near, far]: Edges, radius: Length, area: Area): Step[] {
+  const R = given('R', 'radius', radius);
+  const within = (edge: Length): Length => max([radius.negated(), min([edge, radius])]);
+  const edgeStep = (which: 'near' | 'far', edge: Length, symbol: string): Step =>
+    formulaStep({
+      title: `Distance of the ${which} edge from the trunk, within the root zone`,
+      formula: `${symbol} = max(-R, min(d, R))`,
+      given: [R, given('d', `${which} edge`, edge)],
+      result: given(symbol, `${which} edge, within the root zone`, within(edge)),
+      source: 'derived',
+    });
+  const n = given('n', 'near edge, within the root zone', within(near));
+  const result = given('A', 'area cut', area);
+  const title = 'Root zone that the dig cuts';
+  if (far === undefined) {
+    const formula = 'A = R^2 * acos(n / R) - n * sqrt(R^2 - n^2)';
+    const cut = formulaStep({ title, formula, given: [R, n], result, source: 'derived' });
+    return [edgeStep('near', near, 'n'), cut];
+  }
+  const formula =
+    'A = R^2 * (acos(n / R) - acos(f / R)) - n * sqrt(R^2 - n^2) + f * sqrt(R^2 - f^2)';
+  const f = given('f', 'far edge, within the root zone', within(far));
+  return [
+    edgeStep('near', near, 'n'),
+    edgeStep('far', far, 'f'),
+    formulaStep({ title, formula, given: [R, n, f], result, source: 'derived' }),
+  ];
 }
 
 /** Distance from the trunk to the nearest edge; none if the dig runs under the trunk. */

@@ -23,6 +23,7 @@ import {
   type Vector,
 } from '../../units/vector.js';
 import { NO_LENGTH } from '../../units/zero.js';
+import { given, procedureStep } from '../../working.js';
 import { floatsOf, ringsOfDig } from '../drawn-dig.js';
 import { circleInRing } from '../../geometry/ring/circle-in-ring.js';
 import type { DigAtTree } from './dig-at-tree.js';
@@ -36,8 +37,17 @@ export function drawnDigAtTree(dig: Outline, trunk: PlanPoint): DigAtTree {
       const share = shareInDig(seen, radius.toNumber('m'));
       return { distance: distanceToDig(seen), share: new Decimal40(share) };
     },
-    formula: 'A = part of the circle of R about the trunk that is in the dig',
-    given: [],
+    steps: (radius, area) => [
+      procedureStep({
+        title: 'Root zone that the dig cuts',
+        procedure: 'rootZone',
+        method:
+          'Cuts the circle of radius R about the trunk along the edges of the dig, and returns the area of the part in the dig.',
+        given: [given('R', 'radius', radius)],
+        result: given('A', 'area cut', area),
+        source: 'derived',
+      }),
+    ],
   };
 }
 

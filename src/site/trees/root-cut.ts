@@ -1,7 +1,6 @@
 import type { SourceId } from '../../sources/catalogue.js';
 import { ROOT_CUT_MARKS } from '../../sources/tree-rules.js';
 import type { Area, Length } from '../../units/quantity.js';
-import { formulaStep, given, type Step } from '../../working.js';
 import type { DigAtTree } from './dig-at-tree.js';
 
 /** A published limit for cuts near a tree. */
@@ -59,13 +58,3 @@ export function rootCut(
     ],
   };
 }
-
-/** The working of a cut. Internal. */
-export const rootCutStep = (radius: Length, dig: DigAtTree, cut: RootCut): Step =>
-  formulaStep({
-    title: 'Root zone that the dig cuts',
-    formula: dig.formula,
-    given: [given('R', 'radius', radius), ...dig.given],
-    result: given('A', 'area cut', cut.area),
-    source: 'derived',
-  });

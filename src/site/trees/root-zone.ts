@@ -9,7 +9,7 @@ import { PI } from '../../units/pi.js';
 import type { Area, Length } from '../../units/quantity.js';
 import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { digAtTree, digFrom, type DigAtTreeInput } from './read-dig-at-tree.js';
-import { rootCut, rootCutStep, type RootCut } from './root-cut.js';
+import { rootCut, type RootCut } from './root-cut.js';
 
 /** The rule of the local ordinance. */
 export interface RootZoneRuleInput {
@@ -112,7 +112,7 @@ export function rootZone(options: RootZoneOptions): RootZone {
   };
   return withWorking(found, () => [
     radiusStep(trunk, rule, radius),
-    ...(dig === null || cut === null ? [] : [rootCutStep(radius, dig, cut)]),
+    ...(dig === null || cut === null ? [] : dig.steps(radius, cut.area)),
   ]);
 }
 
@@ -123,13 +123,11 @@ function radiusStep(
 ): Step {
   return formulaStep({
     title: 'Radius of the root zone',
-    formula: minimumRadius === undefined ? 'R = k D' : 'R = max(k D, least)',
+    formula: minimumRadius === undefined ? 'R = k * D' : 'R = max(k * D, R0)',
     given: [
       given('D', 'trunk diameter', trunk),
       given('k', 'radius per diameter, given', radiusPerDiameter),
-      ...(minimumRadius === undefined
-        ? []
-        : [given('least', 'minimum radius, given', minimumRadius)]),
+      ...(minimumRadius === undefined ? [] : [given('R0', 'minimum radius, given', minimumRadius)]),
     ],
     result: given('R', 'radius', radius),
     source: 'derived',

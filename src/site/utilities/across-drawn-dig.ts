@@ -69,7 +69,7 @@ export function acrossDrawnDig({ outline, depth, lines, rate }: DrawnDig): Drawn
   return withWorking(found, () => [
     formulaStep({
       title: 'Soil to dig by hand',
-      formula: 'V = A e',
+      formula: 'V = A * e',
       given: [given('A', 'zones together, within the dig', area), given('e', 'depth', depth)],
       result: given('V', 'to dig by hand, bank', volume),
       source: 'derived',

@@ -87,7 +87,7 @@ export function acrossStraightDig(dig: StraightDig): HandDig {
 const zoneStep = (zone: HandDigZone, along: Length, depth: Length): Step =>
   formulaStep({
     title: `Zone of ${zone.lines.join(', ')}`,
-    formula: 'V = W L e',
+    formula: 'V = W * L * e',
     given: [
       given('W', 'width, merged', zone.width),
       given('L', 'length', along),

@@ -1,7 +1,7 @@
 import { optional } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { given, procedureStep, withWorking, type Worked } from '../../working.js';
 import { dateOf, weekdayOf, type Weekday } from './calendar.js';
 import {
   dayField,
@@ -91,9 +91,11 @@ export function locateWindow(options: LocateWindowOptions): LocateWindow {
     cautions: cautionsFor('utilities'),
   } as const;
   return withWorking(found, () => [
-    formulaStep({
+    procedureStep({
       title: 'First day to dig',
-      formula: 'working days of notice after the request, then the day the rule names',
+      procedure: 'locateWindow',
+      method:
+        'Counts the working days of notice after the request, weekends and holidays left out, and returns the day on which the rule then lets the dig start.',
       given: [
         given('r', 'request', dateOf(request)),
         given('n', 'working days of notice', rule.workingDays),

@@ -1,0 +1,95 @@
+import { fromSI, type Length } from '../units/quantity.js';
+import { ONE_RATIO, ratioToNumber, ZERO_RATIO, type Ratio } from '../units/ratio.js';
+import { share, type Vector } from '../units/vector.js';
+import { formulaStep, given, procedureStep, type Step, type StepInput } from '../working.js';
+import type { PlanLine } from './line-of-stakes.js';
+import type { LocalStake } from './plan-stake.js';
+
+interface Shown {
+  readonly local: readonly LocalStake[];
+  readonly line: PlanLine;
+  readonly reference: 'ends' | 'best-fit';
+}
+
+interface Offset {
+  readonly id: string;
+  readonly offset: Length;
+}
+
+const NOWHERE: Vector = Object.freeze({ x: ZERO_RATIO, y: ZERO_RATIO });
+
+const metres = (value: Ratio): Length => fromSI('length', value);
+
+/** The working of offsets from the line of a row. Internal. */
+export function stakeLineSteps(offsets: readonly Offset[], of: Shown): Step[] {
+  // two stakes are their own best-fit line
+  const isFitted = of.reference === 'best-fit' && of.local.length > 2;
+  return isFitted ? offsetsFromBest(offsets, of) : offsetsFromEnds(offsets, of);
+}
+
+const placeOf = ({ x, y }: Vector): StepInput[] => [
+  given('x', 'stake, along x from the first', metres(x)),
+  given('y', 'stake, along y from the first', metres(y)),
+];
+
+const placesOf = (local: readonly LocalStake[]): StepInput[] => [
+  given(
+    'x',
+    'stakes, along x from the first',
+    local.map(({ at }) => metres(at.x)),
+  ),
+  given(
+    'y',
+    'stakes, along y from the first',
+    local.map(({ at }) => metres(at.y)),
+  ),
+];
+
+const HOW = { ends: 'the line through the end stakes', 'best-fit': 'the best-fit line' } as const;
+
+function offsetsFromEnds(offsets: readonly Offset[], { local, reference }: Shown): Step[] {
+  const last = local.at(-1)?.at ?? NOWHERE;
+  return offsets.map(({ id, offset }, k) =>
+    formulaStep({
+      title: `Stake ${id} against ${HOW[reference]}`,
+      formula: 'd = (x2 * y - y2 * x) / sqrt(x2^2 + y2^2)',
+      given: [
+        ...placeOf(local[k]?.at ?? NOWHERE),
+        given('x2', 'last stake, along x from the first', metres(last.x)),
+        given('y2', 'last stake, along y from the first', metres(last.y)),
+      ],
+      result: given('d', 'offset (+ left)', offset),
+      source: 'derived',
+    }),
+  );
+}
+
+function offsetsFromBest(offsets: readonly Offset[], { local, line, reference }: Shown): Step[] {
+  const { x: ux, y: uy } = share(line.along, ONE_RATIO, line.size);
+  const direction = [ratioToNumber(ux), ratioToNumber(uy)] as const;
+  const fit = procedureStep({
+    title: 'Best-fit line of the stakes',
+    procedure: 'checkStakeLine',
+    method:
+      'Finds the line through the mean of the stakes with the smallest sum of squared distances of the stakes, measured square to it. It returns the direction of the line from the first stake to the last, as its parts along x and y for a length of one.',
+    given: placesOf(local),
+    result: given('ux, uy', 'direction of the line', direction),
+    source: 'derived',
+  });
+  const known = [
+    given('x0', 'point of the line, along x from the first stake', metres(line.point.x)),
+    given('y0', 'point of the line, along y from the first stake', metres(line.point.y)),
+    given('ux', 'direction along x', direction[0]),
+    given('uy', 'direction along y', direction[1]),
+  ];
+  const steps = offsets.map(({ id, offset }, k) =>
+    formulaStep({
+      title: `Stake ${id} against ${HOW[reference]}`,
+      formula: 'd = ux * (y - y0) - uy * (x - x0)',
+      given: [...placeOf(local[k]?.at ?? NOWHERE), ...known],
+      result: given('d', 'offset (+ left)', offset),
+      source: 'derived',
+    }),
+  );
+  return [fit, ...steps];
+}

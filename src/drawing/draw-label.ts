@@ -2,7 +2,7 @@ import { fault } from '../errors.js';
 import { shown } from '../input/shown.js';
 import { custom } from '../input/field.js';
 import type { Field } from '../input/shape.js';
-import { DRAWING_TEXTS, type DrawingLabelKey } from './label-texts.js';
+import type { DrawingLabelKey } from './label-texts.js';
 
 /** Values of a label: names and figures, printed already. */
 export type DrawingLabelValues = Readonly<Record<string, string>>;
@@ -10,17 +10,24 @@ export type DrawingLabelValues = Readonly<Record<string, string>>;
 /** Writes a label in another language: the text for a key, with its values in place. */
 export type DrawingLabel = (key: DrawingLabelKey, values: DrawingLabelValues) => string;
 
-/** The English text of a label. Internal. */
-export const englishLabel: DrawingLabel = (key, values) =>
-  DRAWING_TEXTS[key].replace(/\{(\w+)\}/g, (_, name: string) => values[name] ?? '');
+/** English texts of labels: those of one drawing, so that it carries no others. Internal. */
+export type LabelTexts = Readonly<Partial<Record<DrawingLabelKey, string>>>;
+
+/** The English text of a label. */
+const englishText = (texts: LabelTexts, key: DrawingLabelKey, values: DrawingLabelValues): string =>
+  (texts[key] ?? '').replace(/\{(\w+)\}/g, (_, name: string) => values[name] ?? '');
 
 /** A label by its key; values may be left out where there are none. Internal. */
 export type Labeller = (key: DrawingLabelKey, values?: DrawingLabelValues) => string;
 
-/** Writes labels by the function of the caller, and refuses what is no text. Internal. */
+/**
+ * Writes labels by the function of the caller, and refuses what is no text; in English where there is
+ * no function. Internal.
+ */
 export const labeller =
-  (label: DrawingLabel): Labeller =>
+  (label: DrawingLabel | undefined, texts: LabelTexts): Labeller =>
   (key, values = {}) => {
+    if (label === undefined) return englishText(texts, key, values);
     const text: unknown = label(key, values);
     if (typeof text === 'string') return text;
     const message = `gives ${shown(text)} for "${key}". Return a text for every key`;
@@ -31,7 +38,7 @@ export const labeller =
 export const labelField: Field<DrawingLabel> = custom((reader, value, path) => {
   if (isLabel(value)) return value;
   reader.fail('WRONG_TYPE', path, `must be a function (key, values) => text, got ${shown(value)}`);
-  return englishLabel;
+  return () => '';
 });
 
 const isLabel = (value: unknown): value is DrawingLabel => typeof value === 'function';

@@ -4,11 +4,11 @@ import type { Check, Shape } from '../input/shape.js';
 import { systemField } from '../job/sheet/sheet-options.js';
 import { unitsOfSheet, type SheetSystem, type SheetUnits } from '../job/sheet/units-of-sheet.js';
 import {
-  englishLabel,
   labeller,
   labelField,
   type DrawingLabel,
   type Labeller,
+  type LabelTexts,
 } from './draw-label.js';
 import type { DrawTheme } from './frame/themes.js';
 
@@ -35,7 +35,7 @@ export const DRAW_FIELDS = {
   width: optional(whole(DRAWING_WIDTH)),
   narrow: optional(flag, false),
   theme: optional(choice<DrawTheme>(['print', 'screen']), 'print'),
-  label: optional(labelField, englishLabel),
+  label: optional(labelField),
 } satisfies Shape;
 
 const WIDE = 720;
@@ -65,14 +65,17 @@ export interface DrawStyle {
   readonly small: number;
 }
 
-/** The style of a drawing from its options as read. Internal. */
-export function drawStyle(read: {
+/** Options of a drawing as read. */
+interface ReadDrawOptions {
   readonly system: SheetSystem;
   readonly width: number | undefined;
   readonly narrow: boolean;
   readonly theme: DrawTheme;
-  readonly label: DrawingLabel;
-}): DrawStyle {
+  readonly label: DrawingLabel | undefined;
+}
+
+/** The style of a drawing from its options as read, and from its English texts. Internal. */
+export function drawStyle(read: ReadDrawOptions, texts: LabelTexts): DrawStyle {
   const { system, narrow, theme, label } = read;
   const sizes = narrow
     ? { margin: 10, title: 17, size: 14, small: 12.5 }
@@ -81,7 +84,7 @@ export function drawStyle(read: {
     system,
     theme,
     units: unitsOfSheet(system),
-    label: labeller(label),
+    label: labeller(label, texts),
     isNarrow: narrow,
     width: read.width ?? (narrow ? NARROW : WIDE),
     ...sizes,

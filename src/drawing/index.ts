@@ -6,5 +6,16 @@ export type { DrawOptions } from './draw-options.js';
 export type { DrawTheme } from './frame/themes.js';
 export { drawPlan, type DrawPlanOptions, type LineColour } from './plan/draw-plan.js';
 export type { LocateColour } from './plan/nearby-part.js';
+export {
+  renderJobSheetHTML,
+  type JobSheetHTMLOptions,
+} from './sheet-page/render-job-sheet-html.js';
+export type { SheetPaper } from './sheet-page/page-style.js';
 export { drawDig, type DrawDigOptions } from './dig/draw-dig.js';
 export { drawStakeRow, type DrawStakeRowOptions } from './stake-row/draw-stake-row.js';
+export {
+  drawStraightedge,
+  type DrawStraightedgeOptions,
+} from './straightedge/draw-straightedge.js';
+export { drawLayerCheck, type DrawLayerCheckOptions } from './layer-check/draw-layer-check.js';
+export { drawSteps, type DrawStepsOptions } from './steps/draw-steps.js';

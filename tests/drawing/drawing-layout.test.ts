@@ -1,28 +1,28 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { DRAWING_TEXTS, type DrawingLabel } from 'settline/drawing';
 import { planJob } from 'settline/job';
 import { jobOf, site } from '../properties/site-jobs.js';
 import { runs } from '../runs.js';
-import { drawingsOf, PLANS, STYLES } from './drawn-plans.js';
+import { CHECK_DRAWINGS } from './checked.js';
+import { allDrawingsOf, drawingsOf, PLANS, STYLES } from './drawn-plans.js';
 import { layoutFaults } from './layout-faults.js';
 import { elementsOf, readXml } from './read-svg.js';
 
 describe('texts lie apart and inside the picture', () => {
   test.each(PLANS.map((plan) => ({ name: plan.name, plan })))('$name', ({ plan }) => {
-    const drawings = STYLES.flatMap((style) => drawingsOf(plan, style));
-    expect(drawings.length).toBeGreaterThan(8);
+    const drawings = STYLES.flatMap((style) => allDrawingsOf(plan, style));
+    expect(drawings.length).toBeGreaterThan(24);
     for (const svg of drawings) expect(layoutFaults(svg)).toEqual([]);
   });
 
   test('on made-up sites', () => {
     fc.assert(
-      fc.property(site, fc.constantFrom('us' as const, 'metric' as const), (of, system) => {
-        const plan = planJob(jobOf(of, system));
-        for (const style of STYLES) {
-          for (const svg of drawingsOf(plan, style)) expect(layoutFaults(svg)).toEqual([]);
-        }
+      fc.property(site, fc.constantFrom(...STYLES), (of, style) => {
+        const plan = planJob(jobOf(of, style.system));
+        for (const svg of allDrawingsOf(plan, style)) expect(layoutFaults(svg)).toEqual([]);
       }),
-      runs(60),
+      runs(200),
     );
   });
 
@@ -69,6 +69,19 @@ describe('every drawing', () => {
   test('has ids of its own, so that several stand in one page', () => {
     const ids = drawings.map((svg) => elementsOf(readXml(svg), 'title')[0]?.attributes['id']);
     expect(new Set(ids).size).toBe(drawings.length);
+  });
+
+  test('carries every label that it uses', () => {
+    const label: DrawingLabel = (key, values) =>
+      DRAWING_TEXTS[key].replace(/\{(\w+)\}/g, (_, name: string) => values[name] ?? '');
+    for (const plan of PLANS) {
+      for (const style of STYLES) {
+        expect(allDrawingsOf(plan, { ...style, label })).toEqual(allDrawingsOf(plan, style));
+      }
+    }
+    for (const style of STYLES) {
+      for (const draw of CHECK_DRAWINGS) expect(draw({ ...style, label })).toBe(draw(style));
+    }
   });
 
   test('is the same each time', () => {

@@ -1,5 +1,10 @@
+import { COMMON_TEXTS } from '../frame/common-texts.js';
+import { ABOVE_TEXTS } from '../plan/plan-texts.js';
+
 /** The English labels of a plan of depths. */
 export const DIG_TEXTS = {
+  ...COMMON_TEXTS,
+  ...ABOVE_TEXTS,
   'dig-title': 'Depth of dig, {pavement}',
   'dig-below-surface-us':
     'In inches, from the existing surface, old paving included, down to the subgrade. A minus sign means fill.',

@@ -13,11 +13,12 @@ import {
 } from '../draw-options.js';
 import { pavementOf } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { leftWords, textLines } from '../frame/text-lines.js';
 import type { LegendEntry } from '../frame/legend.js';
 import { shownName } from '../svg/escape-text.js';
 import { outlinePart } from '../plan/outline-part.js';
 import { joined, NO_PART, type PlanPen } from '../plan/parts.js';
-import { leftWords, placedMarks, textLines } from '../plan/place-parts.js';
+import { placedMarks } from '../plan/place-parts.js';
 import { planFooter } from '../plan/plan-footer.js';
 import { planScene } from '../plan/plan-scene.js';
 import { planView } from '../plan/plan-view.js';
@@ -36,6 +37,7 @@ import {
   type DigScene,
 } from './dig-part.js';
 import { describeDig, digNotes, evenDepth } from './dig-words.js';
+import { DIG_TEXTS } from './dig-texts.js';
 
 /** How a plan of depths is drawn. */
 export interface DrawDigOptions extends DrawOptions {
@@ -63,7 +65,7 @@ const OPTIONS = shapeOf<DrawDigOptions>()({ ...DRAW_FIELDS, pavement: text() });
 export function drawDig(plan: JobPlan, options: DrawDigOptions): string {
   requirePlan(plan);
   const read = readOptions(options, OPTIONS, checkWidth);
-  const style = drawStyle(read);
+  const style = drawStyle(read, DIG_TEXTS);
   const of = digScene(plan, read.pavement);
   const notes = digNotes(of, stepsIn(penFrom(of, { top: 0, prefix: '', style })), style);
   return frameDrawing(

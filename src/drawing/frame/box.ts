@@ -18,17 +18,20 @@ export const isInside = (a: Box, b: Box): boolean =>
 
 /** True where a straight line runs through a box. Internal. */
 export function crosses([a, b]: readonly [Point, Point], { x, y, width, height }: Box): boolean {
+  const [ax, ay] = a;
+  const [bx, by] = b;
+  // most lines lie to one side of the box
+  if ((ax < x && bx < x) || (ax > x + width && bx > x + width)) return false;
+  if ((ay < y && by < y) || (ay > y + height && by > y + height)) return false;
   let from = 0;
   let to = 1;
-  for (const [start, end] of [
-    [a[0] - x, b[0] - x],
-    [x + width - a[0], x + width - b[0]],
-    [a[1] - y, b[1] - y],
-    [y + height - a[1], y + height - b[1]],
-  ] as const) {
-    if (start < 0 && end < 0) return false;
+  const cut = (start: number, end: number): void => {
     if (start < 0) from = Math.max(from, start / (start - end));
     else if (end < 0) to = Math.min(to, start / (start - end));
-  }
+  };
+  cut(ax - x, bx - x);
+  cut(x + width - ax, x + width - bx);
+  cut(ay - y, by - y);
+  cut(y + height - ay, y + height - by);
   return from < to;
 }

@@ -1,12 +1,15 @@
 import type { DrawStyle } from '../draw-options.js';
-import { line, rectangle } from '../svg/shapes.js';
+import { line, rectangle, type Point } from '../svg/shapes.js';
 import { wrapText } from '../svg/text-width.js';
 import { hatchFill, type Hatch } from './hatches.js';
 import { textMark } from './text-label.js';
 
-/** One entry of a legend: a sample of the hatch or the line, and what it is. Internal. */
+/** One entry of a legend: a sample of the hatch, the line or the mark, and what it is. Internal. */
 export interface LegendEntry {
-  readonly sample: { readonly hatch: Hatch } | { readonly line: string };
+  readonly sample:
+    | { readonly hatch: Hatch }
+    | { readonly line: string }
+    | { readonly mark: (middle: Point) => string };
   readonly text: string;
 }
 
@@ -51,5 +54,6 @@ function sampleMark(
   if ('hatch' in sample)
     return rectangle('area', { x, y, ...SAMPLE }, hatchFill(sample.hatch, prefix));
   const middle = y + SAMPLE.height / 2;
+  if ('mark' in sample) return sample.mark([x + SAMPLE.width / 2, middle]);
   return line(sample.line, [x, middle], [x + SAMPLE.width, middle]);
 }

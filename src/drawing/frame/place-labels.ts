@@ -38,7 +38,6 @@ export interface LabelRoom {
   readonly lines?: readonly (readonly [Point, Point])[];
 }
 
-const DIRECTIONS = Array.from({ length: 16 });
 const STEP = 10;
 const MOST_RINGS = 60;
 /** A text nearer than this needs no leader. */
@@ -104,21 +103,15 @@ function findPlace(
   { view, boxes, rings, lines }: Around,
 ): PlacedLabel | null {
   const { at, clearance = 6, toward } = request;
-  const ways = DIRECTIONS.map((_, k) => turnOf(k, toward)).map((turn): Point => [
-    Math.cos(turn),
-    -Math.sin(turn),
-  ]);
+  const { width, height } = flat;
+  const ways = toward === undefined ? ROUND : waysFrom(toward);
   for (let ring = 0; ring < rings; ring += 1) {
     const reach = clearance + ring * STEP;
     for (const [dx, dy] of ways) {
-      const box = {
-        x: at[0] + dx * (reach + flat.width / 2) - flat.width / 2,
-        y: at[1] + dy * (reach + flat.height / 2) - flat.height / 2,
-        width: flat.width,
-        height: flat.height,
-      };
-      if (!isInside(box, view) || boxes.some((one) => overlaps(one, box))) continue;
-      if (lines.some((one) => crosses(one, box))) continue;
+      const x = at[0] + dx * (reach + width / 2) - width / 2;
+      const y = at[1] + dy * (reach + height / 2) - height / 2;
+      const box = { x, y, width, height };
+      if (!isInside(box, view) || isTaken(box, boxes) || isCrossed(box, lines)) continue;
       const leader = reach - clearance > BESIDE ? ([at, nearest(box, at)] as const) : null;
       return { ...labelIn(request, box, flat), box, leader };
     }
@@ -126,11 +119,25 @@ function findPlace(
   return null;
 }
 
-/** Directions in order: round from the right, or from one given to both sides of it. */
-function turnOf(k: number, toward: number | undefined): number {
-  const part = (2 * Math.PI) / DIRECTIONS.length;
-  return toward === undefined ? k * part : toward + (k % 2 === 0 ? -k / 2 : (k + 1) / 2) * part;
+function isTaken(box: Box, boxes: readonly Box[]): boolean {
+  for (const one of boxes) if (overlaps(one, box)) return true;
+  return false;
 }
+
+function isCrossed(box: Box, lines: Around['lines']): boolean {
+  for (const one of lines) if (crosses(one, box)) return true;
+  return false;
+}
+
+const PART = (2 * Math.PI) / 16;
+const way = (turn: number): Point => [Math.cos(turn), -Math.sin(turn)];
+
+/** All directions round from the right. */
+const ROUND: readonly Point[] = Array.from({ length: 16 }, (_, k) => way(k * PART));
+
+/** All directions, from one given to both sides of it. */
+const waysFrom = (toward: number): readonly Point[] =>
+  ROUND.map((_, k) => way(toward + (k % 2 === 0 ? -k / 2 : (k + 1) / 2) * PART));
 
 /** The text whose box this is. */
 const labelIn = (

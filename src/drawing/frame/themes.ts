@@ -65,7 +65,8 @@ export const PALETTES: Readonly<Record<'print' | 'light' | 'dark', Palette>> = {
 const inColours = (rule: string, colour: (name: string) => string): string =>
   rule.replace(/\$(\w+)/g, (_all, name: string) => colour(name));
 
-const variables = (palette: Palette): string =>
+/** The colours of a palette as variables of a page. Internal. */
+export const paletteVariables = (palette: Palette): string =>
   Object.entries<string>({ ...palette })
     .map(([name, colour]) => `--settline-${name}:${colour}`)
     .join(';');
@@ -79,8 +80,8 @@ export function themeStyle(theme: DrawTheme): string {
     const colours = new Map(Object.entries<string>({ ...PALETTES.print }));
     return inColours(rules, (name) => colours.get(name) ?? '');
   }
-  const dark = `@media(prefers-color-scheme:dark){${root}{${variables(PALETTES.dark)}}}`;
-  return `${root}{${variables(PALETTES.light)}}${dark}${inColours(rules, (name) => `var(--settline-${name})`)}`;
+  const dark = `@media(prefers-color-scheme:dark){${root}{${paletteVariables(PALETTES.dark)}}}`;
+  return `${root}{${paletteVariables(PALETTES.light)}}${dark}${inColours(rules, (name) => `var(--settline-${name})`)}`;
 }
 
 const RULES = [
@@ -124,6 +125,8 @@ const RULES = [
   '.line-plain{stroke:$ink;stroke-width:3.4;stroke-dasharray:16 5}',
   '.fall{stroke:$ink;stroke-width:1.8}',
   '.zero{stroke:$ink;stroke-width:2.6}',
+  '.hold-frame{fill:$paper;stroke:$ink;stroke-width:2.4}',
+  '.allowed{stroke:$faint;stroke-width:7;stroke-opacity:.6}',
 ];
 
 /** Colours that locators mark lines in, for a screen; on paper the words tell. */

@@ -1,10 +1,9 @@
-import { choice, list, optional, text } from '../../input/field.js';
+import { choice, flag, list, object, optional, text } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import type { JobPlan } from '../../job/plan/plan.js';
 import { requirePlan } from '../../job/require-plan.js';
 import { fault } from '../../errors.js';
 import { shownText } from '../../input/shown.js';
-import { object } from '../../input/field.js';
 import {
   checkWidth,
   DRAW_FIELDS,
@@ -12,7 +11,9 @@ import {
   type DrawOptions,
   type DrawStyle,
 } from '../draw-options.js';
+import { pavementOf } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { leftWords, textLines } from '../frame/text-lines.js';
 import { shownName } from '../svg/escape-text.js';
 import { edgePart } from './edge-part.js';
 import { edgeRows } from './edge-rows.js';
@@ -28,12 +29,13 @@ import {
 import { oldPavingElsewhere, oldPavingPart } from './old-paving-part.js';
 import { outlinePart, pavingArea } from './outline-part.js';
 import { joined, type PlanPart, type PlanPen } from './parts.js';
-import { leftWords, placedMarks, textLines } from './place-parts.js';
+import { placedMarks } from './place-parts.js';
 import { planFooter } from './plan-footer.js';
 import { placesOfScene, planScene, type PlanScene } from './plan-scene.js';
 import { planView } from './plan-view.js';
 import { describePlan, planLegend, planNotes } from './plan-words.js';
 import { offsetFactor, stakePart, unnamedStakes } from './stake-part.js';
+import { PLAN_TEXTS } from './plan-texts.js';
 
 /** The colour that a line is marked in. */
 export interface LineColour {
@@ -47,21 +49,30 @@ export interface LineColour {
 export interface DrawPlanOptions extends DrawOptions {
   /** Marked lines whose colour is known. Default: none; they are drawn plain, with their ids. */
   readonly lineColours?: readonly LineColour[];
+  /** Id of the one pavement to draw, with its strings, larger than among the others. Default: all. */
+  readonly pavement?: string;
+  /** False leaves out the rows of edges below the picture, where a sheet beside it has them. Default true. */
+  readonly edgeRows?: boolean;
 }
+
+/** Colours of marked lines, as a field. Internal. */
+export const lineColoursField = optional(
+  list(
+    object(
+      shapeOf<LineColour>()({
+        line: text(),
+        colour: choice(['red', 'yellow', 'orange', 'blue', 'purple', 'green', 'pink', 'white']),
+      }),
+    ),
+    { of: 'line colours', least: 0, most: 20, unique: 'line' },
+  ),
+);
 
 const OPTIONS = shapeOf<DrawPlanOptions>()({
   ...DRAW_FIELDS,
-  lineColours: optional(
-    list(
-      object(
-        shapeOf<LineColour>()({
-          line: text(),
-          colour: choice(['red', 'yellow', 'orange', 'blue', 'purple', 'green', 'pink', 'white']),
-        }),
-      ),
-      { of: 'line colours', least: 0, most: 20, unique: 'line' },
-    ),
-  ),
+  lineColours: lineColoursField,
+  pavement: optional(text()),
+  edgeRows: optional(flag, true),
 });
 
 /**
@@ -82,11 +93,15 @@ const OPTIONS = shapeOf<DrawPlanOptions>()({
 export function drawPlan(plan: JobPlan, options: DrawPlanOptions): string {
   requirePlan(plan);
   const read = readOptions(options, OPTIONS, checkWidth);
-  const style = drawStyle(read);
-  const scene = planScene(plan);
+  const style = drawStyle(read, PLAN_TEXTS);
+  const scene = read.pavement === undefined ? planScene(plan) : sceneOf(plan, read.pavement);
   const colours = coloursOf(scene, read.lineColours ?? []);
   const factor = offsetFactor(scene, penFrom(scene, { top: 0, prefix: '', style }));
-  const title = style.label('plan-title', { site: shownName(plan.name) });
+  const [only] = scene.pavements;
+  const title =
+    read.pavement === undefined || only === undefined
+      ? style.label('plan-title', { site: shownName(plan.name) })
+      : style.label('plan-title-of', { pavement: shownName(only.plan.name) });
   return frameDrawing(
     {
       kind: 'plan',
@@ -95,10 +110,25 @@ export function drawPlan(plan: JobPlan, options: DrawPlanOptions): string {
       description: describePlan(scene, style),
       legend: planLegend(scene, style),
       draw: (top, prefix) =>
-        drawPicture(scene, { factor, colours, pen: penFrom(scene, { top, prefix, style }) }),
+        drawPicture(
+          scene,
+          { factor, colours, pen: penFrom(scene, { top, prefix, style }) },
+          read.edgeRows,
+        ),
     },
     style,
   );
+}
+
+/** One pavement with its strings alone. */
+function sceneOf(plan: JobPlan, id: string): PlanScene {
+  pavementOf(plan, id);
+  const scene = planScene(plan);
+  return {
+    ...scene,
+    pavements: scene.pavements.filter((one) => one.plan.id === id),
+    plan: { ...plan, stringLines: plan.stringLines.filter(({ pavement }) => pavement === id) },
+  };
 }
 
 function coloursOf({ job }: PlanScene, given: readonly LineColour[]): LineColours {
@@ -138,6 +168,7 @@ function drawPicture(
     colours,
     pen,
   }: { readonly factor: number; readonly colours: LineColours; readonly pen: PlanPen },
+  hasRows: boolean,
 ): Picture {
   const { style, view } = pen;
   const { marks, left } = placedMarks(allParts(scene, { factor, colours, pen }), pen);
@@ -154,6 +185,7 @@ function drawPicture(
     footer.bottom + 4,
     style,
   );
+  if (!hasRows) return { marks: [...marks, ...footer.marks, ...told.marks], bottom: told.bottom };
   const rows = edgeRows(scene, told.bottom + 8, style);
   return { marks: [...marks, ...footer.marks, ...told.marks, ...rows.marks], bottom: rows.bottom };
 }

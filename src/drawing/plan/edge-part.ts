@@ -196,7 +196,7 @@ function setOut(
   const from = pointAlong(edge, 0.24);
   const to = moved(from, edge.outward, across);
   const { units, system, small, label } = style;
-  const distance = `${setOutText(dig, { job, system, units, width: 0 })} ${units.depthUnit}`;
+  const distance = `${setOutText(dig, { job, system, units })} ${units.depthUnit}`;
   const key = base.equals(dig) ? 'base-and-dig-set-out' : 'dig-set-out';
   const text = label(key, { distance });
   return [

@@ -15,7 +15,7 @@ export function edgeRow(
 ): string {
   const { label, units, system } = style;
   const distance = (length: EdgePlan['dig']) =>
-    setOutText(length, { job: scene.job, system, units, width: 0 });
+    setOutText(length, { job: scene.job, system, units });
   return label(rowKey(edge), {
     edge: name,
     kind: label(edge.kind === null ? 'edge-kind-none' : `edge-${edge.kind}`),

@@ -1,6 +1,6 @@
 import type { JobPlan, PavementPlan } from '../../job/plan/plan.js';
 import { digOutline } from '../../job/plan/in-dig.js';
-import { readWholeJob } from '../../job/read/read-job.js';
+import { jobOfPlan } from '../../job/saved/job-of-plan.js';
 import type { ReadJob } from '../../job/schema/job-shape.js';
 import { cornersOf, edgeNames } from '../../job/sheet/corners.js';
 import type { Outline } from '../../outline/ring.js';
@@ -33,7 +33,7 @@ export interface PlanScene {
 
 /** Gathers what a plan draws. Internal. */
 export function planScene(plan: JobPlan): PlanScene {
-  const job = readWholeJob(plan.job);
+  const job = jobOfPlan(plan);
   return {
     plan,
     job,

@@ -1,6 +1,19 @@
+import { COMMON_TEXTS } from '../frame/common-texts.js';
+
+/** The English labels of all that is drawn from above. */
+export const ABOVE_TEXTS = {
+  'axis-x': 'x',
+  'axis-y': 'y',
+  'paving-line': 'edge of the paving',
+  'dig-bottom-line': 'edge of the dig, bottom',
+} as const;
+
 /** The English labels of a plan. */
 export const PLAN_TEXTS = {
+  ...COMMON_TEXTS,
+  ...ABOVE_TEXTS,
   'plan-title': 'Plan of {site}',
+  'plan-title-of': 'Plan of {pavement}',
   'lengths-us': 'Lengths in feet and inches.',
   'lengths-metric': 'Lengths in metres.',
   'plan-axes': 'x and y are those of the job. Which way is north, the job does not say.',
@@ -9,12 +22,8 @@ export const PLAN_TEXTS = {
   'offsets-none': 'Every stake is drawn where it stands.',
   'caution-plan':
     'Marked lines are drawn where the job has them. Have them located before you dig, and dig by hand in their zones.',
-  'axis-x': 'x',
-  'axis-y': 'y',
-  'paving-line': 'edge of the paving',
   'base-line': 'edge of the base',
   'base-and-dig-line': 'edge of base and dig, bottom',
-  'dig-bottom-line': 'edge of the dig, bottom',
   'dig-top-line': 'edge of the dig, top of its slope',
   'string-line': 'string, with its stakes',
   'marked-line': 'marked line',
@@ -27,8 +36,6 @@ export const PLAN_TEXTS = {
   'edge-with-length': '{edge} {length}',
   'dig-set-out': 'dig {distance}',
   'base-and-dig-set-out': 'base, dig {distance}',
-  'stake-off': '{stake}: {offset} {side}',
-  'stake-out': '{stake}: {offset} {side} OUT',
   'side-left': 'left',
   'side-right': 'right',
   'string-name': 'string {string}',
@@ -46,8 +53,6 @@ export const PLAN_TEXTS = {
   'edge-row-same': '{edge} {kind}, {length}: base and dig {dig}',
   'edge-row-top': '{edge} {kind}, {length}: base {base}, dig {dig}, top {top}',
   'edge-kind-none': 'not said',
-  'no-room': 'No room in the picture for: {labels}.',
-  'no-room-count': '{count} labels have no room in the picture; the sheet has them.',
   'stakes-unnamed': '{count} stakes are drawn without their ids; the sheet lists them.',
   'old-paving-elsewhere':
     'Old {material} {thickness} in the dig of {pavement} is not drawn: the job does not say where it lies.',

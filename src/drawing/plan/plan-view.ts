@@ -13,7 +13,7 @@ export interface PlanView {
   readonly bottom: number;
 }
 
-const TALLEST = { wide: 780, narrow: 460 } as const;
+const TALLEST = { wide: 560, narrow: 460 } as const;
 const LEAST_HEIGHT = 120;
 
 /** Puts places into a picture from a height down, with clear space on each side. Internal. */

@@ -1,4 +1,3 @@
-import { fitLine } from '../../geometry/line/fit-line.js';
 import type { StakePlan, StringLinePlan } from '../../job/plan/plan.js';
 import { roundFactor } from '../frame/scale.js';
 import { line, rectangle, type Point } from '../svg/shapes.js';
@@ -76,12 +75,12 @@ export function unnamedStakes({ plan }: PlanScene): number {
 }
 
 function drawnRow(
-  { stakes, reference }: StringLinePlan,
+  { stakes }: StringLinePlan,
   places: ReadonlyMap<string, Place>,
   { factor, pen }: { readonly factor: number; readonly pen: PlanPen },
 ): DrawnStake[] {
   const all = stakes.map(({ id }): Place => places.get(id) ?? [0, 0]);
-  const [x, y] = directionOf(all, reference);
+  const [x, y] = directionOf(all, stakes);
   return stakes.map((stake, index) => {
     const [px, py] = all[index] ?? [0, 0];
     const off = stake.offset.toNumber('m');
@@ -95,14 +94,18 @@ function drawnRow(
   });
 }
 
-/** Of the line that the stakes were checked against, of length 1, from the first stake to the last. */
-function directionOf(places: readonly Place[], reference: StringLinePlan['reference']): Place {
+/**
+ * Of the line that the stakes were checked against, of length 1: the way from the first stake to the
+ * last, turned back by what they are off that line.
+ */
+function directionOf(places: readonly Place[], stakes: readonly StakePlan[]): Place {
   const [first, last] = [places[0] ?? [0, 0], places.at(-1) ?? [1, 0]];
   const [dx, dy] = [last[0] - first[0], last[1] - first[1]];
+  const [a, b] = [stakes[0], stakes.at(-1)];
+  const off = a === undefined || b === undefined ? 0 : b.offset.minus(a.offset).toNumber('m');
   const long = Math.hypot(dx, dy);
-  if (reference === 'ends') return [dx / long, dy / long];
-  const [x, y] = fitLine(places).direction;
-  return x * dx + y * dy < 0 ? [-x, -y] : [x, y];
+  const along = Math.sqrt(Math.max(0, long * long - off * off));
+  return [(dx * along + dy * off) / (long * long), (dy * along - dx * off) / (long * long)];
 }
 
 /** A stake of several strings is drawn once: where it is off a line, if it is off any. */

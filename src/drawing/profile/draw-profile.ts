@@ -19,6 +19,7 @@ import { labelName } from '../surface-rows.js';
 import { profileFigures, type ProfileFigures } from './profile-figures.js';
 import { stripMarks } from './profile-strip-marks.js';
 import { profileStrips, type Strips } from './profile-strips.js';
+import { SECTION_TEXTS } from '../section/section-texts.js';
 
 /** How a profile is drawn. */
 export interface DrawProfileOptions extends DrawOptions {
@@ -46,7 +47,7 @@ const OPTIONS = shapeOf<DrawProfileOptions>()({ ...DRAW_FIELDS, string: text() }
 export function drawProfile(plan: JobPlan, options: DrawProfileOptions): string {
   requirePlan(plan);
   const read = readOptions(options, OPTIONS, checkWidth);
-  const style = drawStyle(read);
+  const style = drawStyle(read, SECTION_TEXTS);
   const line = stringOf(plan, read.string);
   const pavement = pavementOf(plan, line.pavement);
   const figures = profileFigures(line, pavement, style);

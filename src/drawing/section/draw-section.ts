@@ -2,7 +2,7 @@ import { fault } from '../../errors.js';
 import { optional, text } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import type { JobPlan } from '../../job/plan/plan.js';
-import { readWholeJob } from '../../job/read/read-job.js';
+import { jobOfPlan } from '../../job/saved/job-of-plan.js';
 import { requirePlan } from '../../job/require-plan.js';
 import {
   checkWidth,
@@ -22,6 +22,7 @@ import { digMarks, groundMarks, UNDER } from './section-ground.js';
 import { sectionLayerMarks } from './section-layers.js';
 import { stringMarks } from './section-string.js';
 import { describeSection, sectionLegend, sectionNotes, stringName } from './section-words.js';
+import { SECTION_TEXTS } from './section-texts.js';
 
 /** How a section is drawn. */
 export interface DrawSectionOptions extends DrawOptions {
@@ -56,10 +57,10 @@ const OPTIONS = shapeOf<DrawSectionOptions>()({
 export function drawSection(plan: JobPlan, options: DrawSectionOptions): string {
   requirePlan(plan);
   const read = readOptions(options, OPTIONS, checkWidth);
-  const style = drawStyle(read);
+  const style = drawStyle(read, SECTION_TEXTS);
   const pavement = pavementOf(plan, read.pavement);
   const line = stringForSection(plan, pavement, read.string);
-  const figures = sectionFigures({ pavement, line, job: readWholeJob(plan.job) }, style);
+  const figures = sectionFigures({ pavement, line, job: jobOfPlan(plan) }, style);
   if (figures === null) throw fault('PLAN_INVALID', 'the plan has a pavement without edges');
   const told = {
     site: plan.name,

@@ -96,7 +96,7 @@ export function sectionFigures(
         : (edgeNames(own.outline)[edge.edge - 1] ?? `${edge.edge}`),
     restraint: isOpen ? edge.base.minus(pavement.extension).toNumber('m') : 0,
     isTapered: own?.taperedBase === true,
-    reaches: reachFigures(edge, pavement, (one) => setOutText(one, { ...style, width: 0, job })),
+    reaches: reachFigures(edge, pavement, (one) => setOutText(one, { ...style, job })),
     beyond: Math.max(edge.top.toNumber('m'), edge.dig.toNumber('m')),
   };
 }

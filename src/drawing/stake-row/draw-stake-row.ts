@@ -9,13 +9,14 @@ import {
   type DrawStyle,
 } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { leftWords, textLines } from '../frame/text-lines.js';
 import { scaleBar } from '../frame/scale.js';
-import { leftWords, textLines } from '../plan/place-parts.js';
 import { labelName } from '../surface-rows.js';
 import { rowFrame, type RowFrame } from './row-frame.js';
 import { rowMarks } from './row-marks.js';
 import { describeRow, rowLegend, rowLines, rowNotes } from './row-words.js';
 import { rowOf, type StakeRow } from './stake-row.js';
+import { ROW_TEXTS } from './row-texts.js';
 
 /** How a row of stakes is drawn. */
 export type DrawStakeRowOptions = DrawOptions;
@@ -49,7 +50,7 @@ export function drawStakeRow(
   options: DrawStakeRowOptions,
 ): string {
   const read = rowOf(row);
-  const style = drawStyle(readOptions(options, OPTIONS, checkWidth));
+  const style = drawStyle(readOptions(options, OPTIONS, checkWidth), ROW_TEXTS);
   const { string } = read;
   const title =
     string === null

@@ -1,5 +1,8 @@
+import { COMMON_TEXTS } from '../frame/common-texts.js';
+
 /** The English labels of a row of stakes. */
 export const ROW_TEXTS = {
+  ...COMMON_TEXTS,
   'row-title': 'Stakes of string {string}, seen from above',
   'row-title-plain': 'A row of stakes, seen from above',
   'row-facing': 'Facing from {first} to {last}: left is up, right is down.',

@@ -1,0 +1,71 @@
+import { shownColumns, type Column, type SheetLine } from '../../job/sheet/sheet-lines.js';
+import { pageText, tag } from './page-text.js';
+
+/** Lines of a sheet as markup of a page. Internal. */
+export const pageLines = (lines: readonly SheetLine[]): string => lines.map(markup).join('\n');
+
+function markup(line: SheetLine): string {
+  switch (line.kind) {
+    case 'title':
+      return tag('h1', pageText(line.text));
+    case 'heading':
+      return tag('h2', pageText(line.text));
+    case 'subheading':
+      return tag('h3', pageText(line.text));
+    case 'paragraph':
+      return paragraphMarkup(line.text, line.first);
+    case 'entry':
+      return entryMarkup(line.label, line.value);
+    case 'table':
+      return tableMarkup(line.head === null ? [] : [line.head], line.rows);
+    case 'columns':
+      return columnsMarkup(line.first, line.others);
+    case 'space':
+      return '';
+    case 'signature':
+      return tag('p', `${pageText(line.label)} ${tag('span', '', 'sign')}`);
+  }
+}
+
+/** Marks before a line that a page draws: a box to tick, a line to sign on. */
+const DRAWN: Readonly<Record<string, string>> = {
+  '[ ]': tag('span', '', 'box'),
+  ____: tag('span', '', 'sign'),
+};
+
+function paragraphMarkup(text: string, first: string): string {
+  const mark = first.trim();
+  if (mark === '') return tag('p', pageText(text));
+  const drawn = DRAWN[mark] ?? tag('span', pageText(mark), 'mark');
+  return tag('p', `${drawn} ${pageText(text)}`, mark === '!' ? 'item warning' : 'item');
+}
+
+/** A label that is set in stands for a part of what is above. */
+const entryMarkup = (label: string, value: string): string =>
+  tag(
+    'p',
+    `${tag('span', pageText(label.trim()))} ${tag('b', pageText(value))}`,
+    label.startsWith(' ') ? 'entry part' : 'entry',
+  );
+
+function columnsMarkup(first: Column, others: readonly Column[]): string {
+  const { shown, once, list } = shownColumns(first, others);
+  const columns = [first, ...shown];
+  const rows = first.cells.map((_, row) => columns.map(({ cells }) => cells[row] ?? ''));
+  const heads = columns.map(({ head }) => (typeof head === 'string' ? head : head.join(' ')));
+  return [
+    list === null ? tableMarkup([heads], rows) : tag('p', pageText(list)),
+    ...once.map(({ label, value }) => entryMarkup(label, value)),
+  ].join('\n');
+}
+
+function tableMarkup(
+  heads: readonly (readonly string[])[],
+  rows: readonly (readonly string[])[],
+): string {
+  const row = (cells: readonly string[], name: 'th' | 'td'): string =>
+    tag('tr', cells.map((cell) => tag(name, pageText(cell.trim()))).join(''));
+  const head = heads.map((cells) => tag('thead', row(cells, 'th'))).join('');
+  const body = tag('tbody', rows.map((cells) => row(cells, 'td')).join(''));
+  return tag('div', tag('table', head + body), 'table');
+}

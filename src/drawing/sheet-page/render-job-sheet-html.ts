@@ -1,0 +1,76 @@
+import { choice, optional } from '../../input/field.js';
+import { readOptions, shapeOf } from '../../input/shape.js';
+import type { JobPlan } from '../../job/plan/plan.js';
+import { requirePlan } from '../../job/require-plan.js';
+import { jobSheetSections } from '../../job/sheet/job-sheet-sections.js';
+import { systemField } from '../../job/sheet/sheet-options.js';
+import type { SheetSystem } from '../../job/sheet/units-of-sheet.js';
+import { lineColoursField, type LineColour } from '../plan/draw-plan.js';
+import { pageDrawings } from './page-drawings.js';
+import { pageLines } from './page-lines.js';
+import { pageStyle, type SheetPaper } from './page-style.js';
+import { pageText, tag } from './page-text.js';
+
+/** How the page of a job is written. */
+export interface JobSheetHTMLOptions {
+  /** Feet and inches, or metres and millimetres. */
+  readonly system: SheetSystem;
+  /** The paper it is printed on. Default: `letter` in feet and inches, `a4` in metres. */
+  readonly paper?: SheetPaper;
+  /** Marked lines whose colour is known, as for `drawPlan`. Default: none; they are drawn plain. */
+  readonly lineColours?: readonly LineColour[];
+}
+
+const OPTIONS = shapeOf<JobSheetHTMLOptions>()({
+  system: systemField,
+  paper: optional(choice<SheetPaper>(['a4', 'letter'])),
+  lineColours: lineColoursField,
+});
+
+/** Nothing is loaded and nothing is run, whatever a name contains. */
+const NO_LOADING = "default-src 'none'; style-src 'unsafe-inline'";
+
+/**
+ * Writes the sheet of a job as one page for a phone and for paper: the lines of `renderJobSheet` as
+ * headings, tables and lists, with the drawings in place. The page stands alone: no script, nothing
+ * loaded, light or dark as the reader's screen is set, black on paper. On a phone the drawings are in
+ * their narrow layout. Each pavement, the order list and the steps of work begin a new printed page.
+ *
+ * @param plan - from `planJob` or `planFromJSON`; not changed
+ * @param options - see {@link JobSheetHTMLOptions}
+ * @returns an HTML document as text
+ * @throws `PLAN_INVALID`, `UNKNOWN_ID`, `UNKNOWN_CHOICE`, `WRONG_TYPE`, `REQUIRED`, `UNKNOWN_FIELD`,
+ *   `TOO_MANY`, `DUPLICATE_ID`, `NOT_FINITE`
+ * @example
+ * const page = renderJobSheetHTML(planJob(job), { system: 'us' });
+ * page.includes('<h2>CHECK BEFORE YOU START</h2>') //=> true
+ * page.includes('role="img"') //=> true
+ */
+export function renderJobSheetHTML(plan: JobPlan, options: JobSheetHTMLOptions): string {
+  requirePlan(plan);
+  const read = readOptions(options, OPTIONS);
+  const { system, paper = system === 'us' ? 'letter' : 'a4', lineColours = [] } = read;
+  const sections = jobSheetSections(plan, system).map((section) =>
+    tag(
+      'section',
+      [pageLines(section.lines), pageDrawings(section, { plan, system, lineColours })].join('\n'),
+      section.kind,
+    ),
+  );
+  return [
+    '<!doctype html>',
+    '<html lang="en">',
+    '<head>',
+    '<meta charset="utf-8">',
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<meta http-equiv="Content-Security-Policy" content="${NO_LOADING}">`,
+    tag('title', pageText(plan.name).replace(/<\/?bdi>/g, '')),
+    tag('style', pageStyle(paper)),
+    '</head>',
+    '<body class="settline-screen">',
+    tag('main', `\n${sections.join('\n')}\n`),
+    '</body>',
+    '</html>',
+    '',
+  ].join('\n');
+}

@@ -1,0 +1,107 @@
+import { fault } from '../../errors.js';
+import { isPlain } from '../../input/plain.js';
+import { shown } from '../../input/shown.js';
+import type { CheckedGap, FlatnessCheck } from '../../checks/check-flatness.js';
+import { readingFigures } from '../../checks/report-words.js';
+import { exactOf, type Length } from '../../units/quantity.js';
+import { compareRatios } from '../../units/ratio.js';
+import { isLength } from '../../units/is-length.js';
+import { isCheckMove } from '../../checks/describe-check-move.js';
+import type { DrawStyle } from '../draw-options.js';
+import { labelName } from '../surface-rows.js';
+
+/** A reading of a flatness check as it is drawn. Internal. */
+export interface EdgeReading {
+  readonly name: string;
+  readonly gap: string;
+  readonly stationText: string;
+  readonly of: CheckedGap;
+  /** Along the line, and above the line from the first reading to the last [m]. */
+  readonly station: number;
+  readonly height: number;
+}
+
+/** The gaps that are named in the picture: those that do not pass, else the largest. Internal. */
+const MOST_NAMED = 12;
+
+/** The readings of a check, the slope of the whole line taken out. Internal. */
+export function edgeReadings(check: FlatnessCheck, { system }: DrawStyle): EdgeReading[] {
+  const places = check.readings.map(({ station, height }) => [inMetres(station), inMetres(height)]);
+  const [[s0 = 0, h0 = 0] = [], [s1 = 0, h1 = 0] = []] = [places[0], places.at(-1)];
+  const slope = (h1 - h0) / (s1 - s0);
+  return readingFigures(check, system).flatMap(({ size, station }, index) => {
+    const of = check.readings[index];
+    const [at = 0, height = 0] = places[index] ?? [];
+    if (of === undefined) return [];
+    const level = height - h0 - slope * (at - s0);
+    const name = labelName(of.id);
+    return [{ name, gap: size, stationText: station ?? '', of, station: at, height: level }];
+  });
+}
+
+const inMetres = (length: Length): number => length.toNumber('m');
+
+/** The largest gaps first: those that do not pass, else the largest of all. Internal. */
+export function namedReadings(readings: readonly EdgeReading[]): EdgeReading[] {
+  const gap = ({ of }: EdgeReading) => exactOf(of.value);
+  const sorted = readings
+    .filter(({ of }) => of.between !== null && !of.value.isZero())
+    .sort((a, b) => compareRatios(gap(b), gap(a)));
+  const off = sorted.filter(({ of }) => of.verdict !== 'pass');
+  return off.length === 0 ? sorted.slice(0, 1) : off.slice(0, MOST_NAMED);
+}
+
+/**
+ * Refuses what is no flatness check. Internal.
+ *
+ * @throws `WRONG_TYPE`
+ */
+export function requireFlatness(value: unknown): asserts value is FlatnessCheck {
+  if (isFlatness(value)) return;
+  const message = `pass the result of checkFlatness() with a tolerance, got ${shown(value)}`;
+  throw fault('WRONG_TYPE', message, { got: shown(value) });
+}
+
+function isFlatness(value: unknown): boolean {
+  if (!isPlain(value)) return false;
+  const {
+    check,
+    subject,
+    limits,
+    edgeLength,
+    greatestGap,
+    isSparse,
+    overhangs,
+    readings,
+    verdict,
+  } = value;
+  return (
+    check === 'flatness' &&
+    typeof subject === 'string' &&
+    isPlain(limits) &&
+    isLength(limits['maximum']) &&
+    isLength(edgeLength) &&
+    isLength(greatestGap) &&
+    typeof isSparse === 'boolean' &&
+    typeof overhangs === 'boolean' &&
+    isVerdict(verdict) &&
+    Array.isArray(readings) &&
+    readings.length >= 2 &&
+    readings.every(isReading)
+  );
+}
+
+const isVerdict = (value: unknown): boolean =>
+  value === 'pass' || value === 'unclear' || value === 'fail';
+
+function isReading(value: unknown): boolean {
+  if (!isPlain(value)) return false;
+  const { id, value: gap, margin, station, height, between, verdict, move } = value;
+  return (
+    typeof id === 'string' &&
+    [gap, margin, station, height].every(isLength) &&
+    (between === null || (Array.isArray(between) && between.every(isLength))) &&
+    isVerdict(verdict) &&
+    (move === null || isCheckMove(move))
+  );
+}

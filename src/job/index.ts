@@ -78,6 +78,15 @@ export type {
   JobTruckInput,
 } from './schema/material-input.js';
 export type {
+  JobDegreeDaysInput,
+  JobFrostInput,
+  JobGroundInput,
+  JobOptimumInput,
+  JobPlantInput,
+  JobStormInput,
+  JobTemperatureInput,
+} from './schema/ground-input.js';
+export type {
   JobHaulInput,
   JobMachineInput,
   JobPlateInput,
@@ -94,7 +103,8 @@ export type {
   JobUtilityInput,
 } from './schema/site-input.js';
 export { planJob, tryPlanJob } from './plan-job.js';
-export { planFromJSON } from './plan-from-json.js';
+export { planFromJSON, type PlanFromJSONOptions } from './plan-from-json.js';
+export { readPlan } from './saved/read-plan.js';
 export type {
   BetweenStringsPlan,
   DeepestPlan,
@@ -103,12 +113,15 @@ export type {
   DigTopPlan,
   EarthPlan,
   EdgePlan,
+  FrostPlan,
+  GovernedThickness,
   GradeLevelPlan,
   GradePlan,
   GradeStretchPlan,
   JobPlan,
   JobTotals,
   LevellingPlan,
+  LiftGroundPlan,
   LiftPlan,
   LooseOrderPlan,
   LooseTotalPlan,
@@ -117,6 +130,7 @@ export type {
   OldPavingTotalPlan,
   PaverPlan,
   PaverTotalPlan,
+  PavementGroundPlan,
   PavementPlan,
   PlanSource,
   PlanStep,
@@ -130,6 +144,7 @@ export type {
   StringSagPlan,
   SuppliesPlan,
   SurfacePlan,
+  ThicknessRule,
   TreePlan,
   UnitsPlan,
   UtilityPlan,
@@ -175,22 +190,3 @@ export {
 } from './sheet/describe-check.js';
 export { renderCheckSheet } from './sheet/render-check-sheet.js';
 export { renderHandOver } from './sheet/render-hand-over.js';
-export {
-  readPointTable,
-  type PointTable,
-  type PointTableOptions,
-  type PointTableRows,
-} from './tables/read-point-table.js';
-export type { PointColumn, PointTableKind } from './tables/point-columns.js';
-export type { TableDelimiter } from './tables/split-table.js';
-export type { DecimalMark } from './tables/decimal-mark.js';
-export { stakeTable, type StakeRow } from './tables/stake-table.js';
-export {
-  cornerTable,
-  type CornerRow,
-  type CornerTable,
-  type CornerTableOptions,
-  type OffsetPoint,
-  type OffsetPointInput,
-} from './tables/corner-table.js';
-export { tableText, type TableTextOptions } from './tables/table-text.js';

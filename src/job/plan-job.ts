@@ -1,8 +1,9 @@
 import { attempt, type Outcome } from '../attempt.js';
 import { isSettlineError, type FieldPath, type Issue } from '../errors.js';
+import { LIBRARY_VERSION } from '../library-version.js';
 import { SOURCES, type SourceId } from '../sources/catalogue.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { deepFreeze, type Step } from '../working.js';
+import { cautionsFor } from '../sources/cautions.js';
+import { deepFreeze, hangWorking, type Step } from '../working.js';
 import { inField } from './read/in-field.js';
 import { normalJob } from './read/normal-job.js';
 import { pathInJob } from './read/path-in-job.js';
@@ -17,8 +18,9 @@ import { planPavement, type PlannedPavement } from './plan/plan-pavement.js';
 import { PUBLISHED_LEAST_FALL } from './plan/plan-slopes.js';
 import { planStringLine, type PlannedStringLine } from './plan/plan-string-line.js';
 import { planTotals } from './plan/plan-totals.js';
-import type { JobPlan, PlanSource, PlanStep } from './plan/plan.js';
+import type { JobPlan, PavementPlan, PlanSource, PlanStep } from './plan/plan.js';
 import { jobInvalid, readWholeJob } from './read/read-job.js';
+import { cautionIdsOf } from './plan/caution-ids.js';
 import { markPlan } from './require-plan.js';
 import type { JobInput } from './schema/job-input.js';
 import type { ReadJob } from './schema/job-shape.js';
@@ -106,6 +108,9 @@ function planParts(job: ReadJob): JobPlan {
   const plan = {
     kind: 'settline-plan',
     version: 1,
+    libraryVersion: LIBRARY_VERSION,
+    figures: 'planned',
+    altered: [],
     name: job.name,
     job: normalJob(job),
     stringHeight: job.stringHeight,
@@ -123,11 +128,8 @@ function planParts(job: ReadJob): JobPlan {
       levelBook,
       levelling,
     }),
-    cautions: cautionsOf(job),
-    sources: sourcesOf(
-      job,
-      pavementPlans.some(({ minimum }) => minimum.adjustments.length > 0),
-    ),
+    cautions: cautionsFor(...cautionIdsOf(job)),
+    sources: sourcesOf(job, pavementPlans),
   } as const;
   return withPlanWorking(plan, () => [
     ...about('Levels', levelBook?.working ?? []),
@@ -141,12 +143,7 @@ function withPlanWorking(
   plan: Omit<JobPlan, 'working'>,
   makeSteps: () => readonly PlanStep[],
 ): JobPlan {
-  let steps: readonly PlanStep[] | undefined;
-  Object.defineProperty(plan, 'working', {
-    enumerable: false,
-    get: () => (steps ??= deepFreeze(makeSteps())),
-  });
-  return deepFreeze(markPlan(plan)) as JobPlan;
+  return deepFreeze(markPlan(hangWorking(plan, makeSteps))) as JobPlan;
 }
 
 function allSteps(
@@ -188,30 +185,29 @@ function planAll<T, R>(
   return planned;
 }
 
-function cautionsOf(job: ReadJob): readonly Caution[] {
-  const hasOldPaving = (job.oldPaving ?? []).length > 0;
-  return cautionsFor(
-    'utilities',
-    'excavation',
-    'structure',
-    'drainage',
-    'trees',
-    ...(hasOldPaving ? (['dust'] as const) : []),
-    ...((job.materials.pavers ?? []).every(({ pattern }) => pattern === undefined)
-      ? []
-      : (['cutting'] as const)),
-    ...(job.levelling === undefined ? [] : (['laser'] as const)),
-    'loads',
-  );
-}
-
-function sourcesOf(job: ReadJob, isAdjusted: boolean): PlanSource[] {
+function sourcesOf(job: ReadJob, pavements: readonly PavementPlan[]): PlanSource[] {
   const hasOldPaving = (job.oldPaving ?? []).length > 0;
   const used: SourceId[] = ['paver-tolerances', 'edge-restraints'];
   if (hasOldPaving) used.push('debris-training-sheet', 'state-debris-weights');
   if (job.levelBook !== undefined) used.push('level-booking');
   if (job.levelling !== undefined) used.push('grade-with-a-level');
-  if (isAdjusted) used.push('common-practice');
+  used.push(...pavements.flatMap(({ minimum }) => minimum.adjustments.map(({ source }) => source)));
+  used.push(...groundSources(job, pavements));
   used.push('derived', 'nist-hb44', 'nist-sp811');
-  return used.map((id) => ({ id, ...SOURCES[id] }));
+  return [...new Set(used)].map((id) => ({ id, ...SOURCES[id] }));
+}
+
+/** Where the figures of the ground come from. */
+function groundSources({ ground }: ReadJob, pavements: readonly PavementPlan[]): SourceId[] {
+  if (ground === undefined) return [];
+  const rules = pavements.flatMap((plan) => plan.ground?.thicknesses ?? []);
+  return [
+    ...rules.flatMap((one) => one.rules.map(({ source }) => source)),
+    ...(ground.frost === undefined
+      ? []
+      : (['frost-depth-coefficient', 'conductivity-equations', 'surface-factors'] as const)),
+    ...(ground.cbr === undefined ? [] : (['frost-support-rule'] as const)),
+    ...(ground.plant === undefined ? [] : (['reinstatement-lifts'] as const)),
+    ...(ground.storm === undefined ? [] : (['rational-method', 'runoff-table'] as const)),
+  ];
 }

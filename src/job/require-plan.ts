@@ -38,8 +38,20 @@ const mark = <T extends object>(result: T, as: symbol): T =>
  */
 export function requirePlan(value: unknown): asserts value is JobPlan {
   if (isMarked(value, PLAN)) return;
-  const message = `pass the result of planJob() or planFromJSON(), got ${shown(value)}`;
+  const message = `pass the result of planJob(), planFromJSON() or readPlan(), got ${shown(value)}`;
   throw fault('PLAN_INVALID', message);
+}
+
+/**
+ * Refuses what is no plan, and a plan whose figures were not worked out from its job. Internal.
+ *
+ * @throws `PLAN_INVALID`
+ */
+export function requirePlannedFigures(value: unknown): asserts value is JobPlan {
+  requirePlan(value);
+  if (value.figures === 'planned') return;
+  const message = `the figures of this plan are ${value.figures}. Read it with planFromJSON(), or plan its job again`;
+  throw fault('PLAN_INVALID', message, { figures: value.figures }, ['figures']);
 }
 
 /**

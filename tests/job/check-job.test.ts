@@ -255,7 +255,7 @@ test('is plain, frozen, the same after JSON, and shows its working', () => {
   const text = JSON.stringify(check);
   expect(JSON.stringify(JSON.parse(text))).toBe(text);
   expect(text).not.toMatch(/NaN|Infinity/);
-  expect(check.working).toHaveLength(8);
+  expect(check.working).toHaveLength(16);
   expect(check.working[0]?.title).toBe('Level of the subgrade at K1 against the plan');
   const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
   const same = checkJob(again, { readings: all('subgrade', '36 in'), tolerances: SUBGRADE });

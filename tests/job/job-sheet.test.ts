@@ -19,6 +19,7 @@ import slateWharf from '../../examples/slate-wharf.json' with { type: 'json' };
 import { cornerName } from '../../src/job/tables/corner-name.js';
 import { groupWarnings, subjectsText } from '../../src/job/sheet/group-warnings.js';
 import { gradeLines } from '../../src/job/sheet/grade-lines.js';
+import { sheetText } from '../../src/job/sheet/sheet-text.js';
 import { unitsOfSheet } from '../../src/job/sheet/units-of-sheet.js';
 import { WARNING_WORDS } from '../../src/job/sheet/warning-words.js';
 import { expectFault } from '../faults.js';
@@ -494,13 +495,8 @@ describe('what a job may carry besides', () => {
     if (level === undefined) expect.unreachable('it has four');
     // the miss is the level less finished grade
     const missed = { ...grade, levels: [{ ...level, miss: length('-1 in') }, ...others] };
-    const style = {
-      units: unitsOfSheet('us'),
-      width: WIDE,
-      system: 'us',
-      job: {} as never,
-    } as const;
-    const rows = gradeLines(missed, style).map(cellsOf);
+    const style = { units: unitsOfSheet('us'), system: 'us', job: {} as never } as const;
+    const rows = sheetText(gradeLines(missed, style), WIDE).split('\n').map(cellsOf);
     const ends = rows.filter(([name]) => name?.startsWith('slab') === true).map((row) => row[2]);
     expect(ends).toEqual(['1 in above it', 'meets it']);
   });

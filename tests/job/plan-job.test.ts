@@ -502,7 +502,7 @@ describe('JSON', () => {
     [
       'another warning',
       (saved) => (part(saved.warnings, 0).code = 'ALL_WELL'),
-      'warnings[0].code PLAN_ALTERED',
+      'warnings[0].code PLAN_INVALID',
     ],
     [
       'a field too many',
@@ -522,7 +522,7 @@ describe('JSON', () => {
     [
       'a job with a fault',
       (saved) => ((saved as unknown as { job: { name: unknown } }).job.name = 5),
-      'job.name WRONG_TYPE',
+      'job.name PLAN_INVALID',
     ],
   ])('a plan altered by hand is refused: %s', (_name, alter, fault) => {
     const saved = JSON.parse(json) as Altered;
@@ -531,9 +531,9 @@ describe('JSON', () => {
     expect(faults.map(({ path, code }) => `${pathText(path)} ${code}`)).toEqual([fault]);
   });
 
-  test('other words in its cautions are no other plan', () => {
-    const saved = JSON.parse(json) as { cautions: unknown; sources: unknown };
-    saved.cautions = [];
+  test('other words in its cautions and sources are no other plan', () => {
+    const saved = JSON.parse(json) as { cautions: { text: string }[]; sources: unknown };
+    for (const caution of saved.cautions) caution.text = 'in other words';
     saved.sources = [];
     expect(planFromJSON(saved)).toEqual(plan);
   });

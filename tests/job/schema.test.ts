@@ -201,6 +201,27 @@ function edgesOf(about: About): { readonly inside: unknown[]; readonly outside: 
   return { inside: [isOpen ? step : low, most], outside: [isOpen ? low : low - step, most + step] };
 }
 
+/** What may be known of the ground, with one machine or another. */
+function groundOf(plant: object) {
+  return {
+    cbr: 5,
+    frostGroup: 'F3',
+    frost: {
+      airIndex: { value: 400, unit: 'C-days' },
+      surface: 'concrete',
+      seasonDays: 90,
+      meanAnnual: { value: 45, unit: 'F' },
+      soil: 'silt-clay',
+      dryDensity: '1600 kg/m3',
+      moisture: 0.2,
+      baseMoisture: 0.05,
+    },
+    plant,
+    optimum: [{ stone: 'stone', optimumMoisture: 0.07, moisture: 0.03 }],
+    storm: { depth: '1 in', time: '1 h', coefficient: 0.9, inlet: '20 l/min' },
+  };
+}
+
 /** The site with everything, with what it gives in one of two ways left out or given the other way. */
 const OTHER_WAYS = (
   [
@@ -208,6 +229,8 @@ const OTHER_WAYS = (
     [['materials', 'stones', 0, 'pack', 'mass'], undefined],
     [['materials', 'sands', 0, 'pack', 'volume'], undefined],
     [['string'], { tension: '60 N', weightPerLength: '0.5 g/m' }],
+    [['ground'], groundOf({ plant: 'plate', mass: '400 kg', plateArea: '0.25 m2' })],
+    [['ground'], groundOf({ plant: 'single-drum', mass: '1 t', drumWidth: '1 m' })],
     [['pavements', 0, 'border', 'edges'], [1]],
     [['pavements', 0, 'betweenStrings'], { from: 'west', to: 'east', spacing: '1 ft' }],
     [['pavements', 0, 'edges', 1], { along: 'open', batter: 1 }],
@@ -230,9 +253,13 @@ function whereFits(path: readonly string[], value: unknown) {
 }
 
 /** Stakes and levels stand near their neighbours, borders lie on edges that are there. */
-const BOUND_BY_OTHERS: readonly (readonly [RegExp, number])[] = [
+const BOUND_BY_OTHERS: readonly (readonly [RegExp, unknown])[] = [
   [/^(?:stakes|pavements.*levels)\.\*\.[xy]$/, 0],
   [/^pavements\.\*\.border\.edges\.\*$/, 1],
+  // soil so dry or so dense that the equations of conductivity give no depth of frost
+  [/^ground\.frost\.dryDensity$/, '1700 kg/m3'],
+  [/^ground\.frost\.(?:moisture|baseMoisture)$/, 0.15],
+  [/^ground\.frost\.meanAnnual\.value$/, 50],
 ];
 
 /** Values that a field takes at that place in a site. */

@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { columnTable } from '../../src/job/sheet/columns.js';
+import { columnsText } from '../../src/job/sheet/columns.js';
 
 const first = { head: 'stake', cells: ['A', 'B'] };
 
 describe('a table of a sheet', () => {
   test('has a heading of one line or two', () => {
-    expect(columnTable(first, [{ head: 'at', cells: ['1', '2'] }], 20)).toEqual([
+    expect(columnsText(first, [{ head: 'at', cells: ['1', '2'] }], 20)).toEqual([
       '  stake           at',
       '  A                1',
       '  B                2',
     ]);
-    expect(columnTable(first, [{ head: ['down to', 'ground'], cells: ['1', '2'] }], 20)).toEqual([
+    expect(columnsText(first, [{ head: ['down to', 'ground'], cells: ['1', '2'] }], 20)).toEqual([
       '             down to',
       '  stake       ground',
       '  A                1',
@@ -21,7 +21,7 @@ describe('a table of a sheet', () => {
   test('leaves out a column of dashes, and keeps one with a gap', () => {
     const dashes = { head: 'dig', cells: ['-', ''] };
     const gap = { head: 'rise', cells: ['', '3'] };
-    expect(columnTable(first, [dashes, gap], 20)).toEqual([
+    expect(columnsText(first, [dashes, gap], 20)).toEqual([
       '  stake         rise',
       '  A',
       '  B                3',
@@ -31,31 +31,31 @@ describe('a table of a sheet', () => {
   test('says once what every row has', () => {
     const same = { head: 'dig', cells: ['9', '9'], once: 'dig, every stake' };
     const other = { head: 'at', cells: ['1', '2'] };
-    expect(columnTable(first, [same, other], 24)).toEqual([
+    expect(columnsText(first, [same, other], 24)).toEqual([
       '  stake               at',
       '  A                    1',
       '  B                    2',
       '  dig, every stake     9',
     ]);
-    expect(columnTable(first, [same], 24)).toEqual(['  stake: A, B', '  dig, every stake     9']);
+    expect(columnsText(first, [same], 24)).toEqual(['  stake: A, B', '  dig, every stake     9']);
     // one row repeats nothing, and a column without a name for that stays
     const alone = { head: 'stake', cells: ['A'] };
-    expect(columnTable(alone, [{ ...same, cells: ['9'] }], 20)[0]).toBe('  stake          dig');
-    expect(columnTable(first, [{ head: 'dig', cells: ['9', '9'] }], 20)).toHaveLength(3);
+    expect(columnsText(alone, [{ ...same, cells: ['9'] }], 20)[0]).toBe('  stake          dig');
+    expect(columnsText(first, [{ head: 'dig', cells: ['9', '9'] }], 20)).toHaveLength(3);
   });
 
   test('keeps two spaces between cells, so that no two numbers read as one', () => {
     const columns = ['3', '13 1/2', '9 1/4'].map((cell) => ({ head: 'x', cells: [cell, '1'] }));
     for (let width = 18; width < 30; width += 1) {
-      expect(columnTable(first, columns, width).join()).not.toMatch(/3 13 1|1\/2 9/);
+      expect(columnsText(first, columns, width).join()).not.toMatch(/3 13 1|1\/2 9/);
     }
-    const [, row] = columnTable(first, columns, 25);
+    const [, row] = columnsText(first, columns, 25);
     expect(row).toBe('  A      3  13 1/2  9 1/4');
   });
 
   test('goes on in a second table where the sheet is too narrow', () => {
     const columns = ['at', 'ground', 'dig'].map((head) => ({ head, cells: ['12 3/4', '1'] }));
-    expect(columnTable(first, columns, 23)).toEqual([
+    expect(columnsText(first, columns, 23)).toEqual([
       '  stake      at  ground',
       '  A      12 3/4  12 3/4',
       '  B           1       1',

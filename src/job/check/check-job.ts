@@ -1,7 +1,7 @@
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import { worstVerdict, type Verdict } from '../../verdict.js';
 import { withWorking, type Step, type Worked } from '../../working.js';
-import { markCheck, requirePlan } from '../require-plan.js';
+import { markCheck, requirePlannedFigures } from '../require-plan.js';
 import type { JobPlan } from '../plan/plan.js';
 import { surfacesBelow } from '../plan/surfaces.js';
 import { checkPavement, type PavementCheck } from './check-pavement.js';
@@ -59,7 +59,7 @@ export interface JobCheck extends Worked {
  * check.pavements[0]?.checks.map(({ place, check }) => `${place}: ${check.verdict}`) //=> ['by the gate: pass']
  */
 export function checkJob(plan: JobPlan, readings: JobReadings): JobCheck {
-  requirePlan(plan);
+  requirePlannedFigures(plan);
   const given = readJobReadings(plan, readings);
   const worked: Worked[] = [];
   const surfaces = checkSurfaces(plan, given, worked);

@@ -1,10 +1,20 @@
-import { orderPacks, type OrderPacks } from '../../materials/packs/order-packs.js';
+import { orderOfPacks } from '../../materials/packs/order-of-packs.js';
+import { packsOf, type OrderPacks } from '../../materials/packs/order-packs.js';
 import { sum } from '../../units/aggregate.js';
-import type { AnyQuantity, Area, Mass, Volume } from '../../units/quantity.js';
+import type { Decimal } from '../../units/decimal.js';
+import {
+  exactOf,
+  type AnyQuantity,
+  type Area,
+  type Mass,
+  type Quantity,
+  type Volume,
+} from '../../units/quantity.js';
+import { decimalRatio, wholeRatio } from '../../units/ratio.js';
 import { withWorking, type Step, type Worked } from '../../working.js';
 import type { BaseOrder } from '../../volumes/base-order.js';
 import type { JobPlan, LooseTotalPlan, PavementPlan } from '../plan/plan.js';
-import { readWholeJob } from '../read/read-job.js';
+import { jobOfPlan } from '../saved/job-of-plan.js';
 import { requirePlan } from '../require-plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
@@ -78,14 +88,14 @@ export interface MaterialList extends Worked {
  */
 export function materialList(plan: JobPlan): MaterialList {
   requirePlan(plan);
-  const job = readWholeJob(plan.job);
+  const job = jobOfPlan(plan);
   const worked: Worked[] = [];
   const { stones, sands } = plan.totals;
   const lines = [
     ...stones.map((total) => looseLine(plan, job, { kind: 'stone', total, worked })),
     ...sands.map((total) => looseLine(plan, job, { kind: 'sand', total, worked })),
     ...paverLines(plan, job, worked),
-    ...sandLines(plan),
+    ...sandLines(plan, job),
     ...restraintLines(plan),
     ...fabricLines(plan),
   ];
@@ -141,11 +151,8 @@ function looseLine(plan: JobPlan, job: ReadJob, { kind, total, worked }: LooseBa
   const pack = group.find(({ id }) => id === material)?.pack;
   if (pack?.mass !== undefined) {
     const parts = layersOf(plan, material, ({ deliveredMass }) => deliveredMass);
-    const made = orderPacks({
-      mass: sum(parts.map(({ need }): Mass => need)),
-      packs: [{ name: pack.name, holds: pack.mass }],
-      ...smallest(pack.minimum),
-    });
+    const need = sum(parts.map(({ need: one }): Mass => one));
+    const made = inPacks('mass', need, pack.mass, pack);
     worked.push(made);
     return { ...head, measure: 'delivered-mass', parts, ...orderedAs(made), loads };
   }
@@ -154,11 +161,7 @@ function looseLine(plan: JobPlan, job: ReadJob, { kind, total, worked }: LooseBa
   if (pack?.volume === undefined) {
     return { ...head, measure: 'loose-volume', parts, ...asNeeded(need), loads };
   }
-  const made = orderPacks({
-    volume: need,
-    packs: [{ name: pack.name, holds: pack.volume }],
-    ...smallest(pack.minimum),
-  });
+  const made = inPacks('volume', need, pack.volume, pack);
   worked.push(made);
   return { ...head, measure: 'loose-volume', parts, ...orderedAs(made), loads };
 }
@@ -173,8 +176,27 @@ const asNeeded = <Q extends Mass | Volume | Area>(need: Q) => ({
   packs: [],
 });
 
-const smallest = (minimum: { toString: () => string } | undefined) =>
-  minimum === undefined ? {} : { minimum: minimum.toString() };
+interface NamedPack {
+  readonly name: string;
+  /** Minimum order in packs. */
+  readonly minimum?: Decimal | undefined;
+}
+
+/** A mass or a volume in packs of one size. */
+const inPacks = <D extends 'mass' | 'volume'>(
+  measure: D,
+  need: Quantity<D>,
+  holds: Quantity<D>,
+  { name, minimum }: NamedPack,
+): OrderPacks<Quantity<D>> =>
+  packsOf(
+    orderOfPacks({
+      measure,
+      need: exactOf(need),
+      packs: [{ name, holds: exactOf(holds) }],
+      minimum: minimum === undefined ? undefined : decimalRatio(minimum),
+    }),
+  ) as OrderPacks<Quantity<D>>;
 
 const orderedAs = <A extends Amount>({ need, ordered, surplus, load }: OrderPacks<A>) => ({
   need,
@@ -214,12 +236,18 @@ const paverLines = (plan: JobPlan, job: ReadJob, worked: Worked[]): MaterialLine
     const lines = piecesLine({ kind: 'pavers', material: id, name }, 'pieces', parts);
     const packs = job.materials.pavers?.find((paver) => paver.id === id)?.packs;
     if (packs === undefined) return lines;
-    const made = orderPacks({ units, packs });
+    const made = packsOf(
+      orderOfPacks({
+        measure: 'units',
+        need: wholeRatio(units),
+        packs: packs.map(({ name: pack, holds }) => ({ name: pack, holds: wholeRatio(holds) })),
+      }),
+    );
     worked.push(made);
     return lines.map((line) => ({ ...line, ...orderedAs(made) }));
   });
 
-function sandLines(plan: JobPlan): MaterialLine[] {
+function sandLines(plan: JobPlan, job: ReadJob): MaterialLine[] {
   const parts = partsOf(
     plan,
     ({ supplies }) => supplies.jointSand,
@@ -228,11 +256,11 @@ function sandLines(plan: JobPlan): MaterialLine[] {
   if (parts.length === 0) return [];
   const need = sum(parts.map((part): Mass => part.need));
   const head = plain('joint-sand', 'joint sand');
-  const bag = plan.job.materials.jointSand?.bag;
+  const bag = job.materials.jointSand?.bag;
   if (bag === undefined) {
     return [{ ...head, measure: 'dry-mass', parts, ...asNeeded(need), loads: null }];
   }
-  const made = orderPacks({ mass: need, packs: [{ name: 'bag', holds: bag }] });
+  const made = inPacks('mass', need, bag, { name: 'bag' });
   return [{ ...head, measure: 'dry-mass', parts, ...orderedAs(made), loads: null }];
 }
 

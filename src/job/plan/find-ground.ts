@@ -15,6 +15,7 @@ import {
 import { NO_LENGTH } from '../../units/zero.js';
 import type { ReadDesign } from '../../volumes/read-site-design.js';
 import { volumesFrom } from '../../volumes/site-volumes.js';
+import { once, onceForEach } from '../../once.js';
 import { inField } from '../read/in-field.js';
 import { jobInvalid } from '../read/read-job.js';
 import type { ReadJob } from '../schema/job-shape.js';
@@ -23,7 +24,7 @@ import type { SpotHeight } from '../schema/spot-heights-field.js';
 import type { FinishSurface } from './finish-surface.js';
 import { earthOf, evenGround, filledUp, type Ground, type Measured } from './ground.js';
 import { meanDig } from './mean-dig.js';
-import { planeOf, type ExactPlane } from './plane-of.js';
+import { planeOf } from './plane-of.js';
 import type { PlannedGrade } from './plan-grade.js';
 import type { EarthPlan } from './plan-of-site.js';
 import type { StakeDig } from './stake-grounds.js';
@@ -74,26 +75,15 @@ export function findGround(job: ReadJob, basis: GroundBasis): Ground {
   return evenGround('uniform', digDepth(basis.stack, above));
 }
 
-/** Makes the value for a thickness on first use, and keeps it. */
-function onceForEach<T>(make: (thickness: Length) => T): (thickness: Length) => T {
-  const made = new Map<string, T>();
-  return (thickness) => {
-    const key = thickness.toJSON().value;
-    const known = made.get(key);
-    if (known !== undefined) return known;
-    const fresh = make(thickness);
-    made.set(key, fresh);
-    return fresh;
-  };
-}
+/** Equal thicknesses have equal digits. */
+const digitsOf = (thickness: Length): string => thickness.toJSON().value;
 
 const reaches = (ground: Ground, { dig }: GroundBasis): boolean =>
   !ground.measure(dig, NO_LENGTH).covered.isZero();
 
 interface Finish {
   readonly kind: NonNullable<EarthPlan['finish']>;
-  /** Finished grade lowered by a distance. */
-  readonly below: (by: Length) => ReadDesign;
+  readonly design: ReadDesign;
 }
 
 function groundBetween(
@@ -109,14 +99,15 @@ function groundBetween(
       if (first === 'outline') return [...path, 'outline'];
       return by === 'spot-heights' ? ['existingLevels'] : ['stakes'];
     });
-  // surfaces are triangulated once for each stripped thickness
-  const between = onceForEach((stripped) => {
-    const design = finish.below(stack.total.minus(stripped));
-    return volumesFrom({ existing, design }, dig.origin);
-  });
+  const lowered = once(() => volumesFrom({ existing, design: finish.design }, dig.origin));
+  // to strip the ground is to lower the design by as much less
+  const between = onceForEach(
+    (stripped: Length) => lowered()(stack.total.minus(stripped)),
+    digitsOf,
+  );
   const known = (outline: Outline, stripped: Length): Measured =>
     inJob(() => earthOf(outline, between(stripped).inside));
-  const wholeDig = onceForEach((stripped) => known(dig, stripped));
+  const wholeDig = onceForEach((stripped: Length) => known(dig, stripped), digitsOf);
   return {
     basis: by,
     finish: finish.kind,
@@ -133,17 +124,16 @@ function groundBetween(
 function finishOf({ pavement, grade, dig, finishes }: GroundBasis): Finish | null {
   const { finishedLevels } = pavement;
   if (finishedLevels !== undefined) {
-    return { kind: 'spot-heights', below: (by) => lowered(finishedLevels, by) };
+    return { kind: 'spot-heights', design: spotsDesign(finishedLevels) };
   }
   if (grade === null) return finishOfStakes(finishes);
   const { plane, surface } = grade;
   if (plane !== null) {
     const { gradeX, gradeY } = plane;
     const exact = { z0: plane.elevationAt(ORIGIN), gradeX, gradeY };
-    return { kind: 'plane', below: (by) => planeBelow(exact, by) };
+    return { kind: 'plane', design: { kind: 'plane', ...exact } };
   }
-  const points = sampled(surface, dig);
-  return { kind: 'sampled', below: (by) => lowered(points, by, true) };
+  return { kind: 'sampled', design: spotsDesign(sampled(surface, dig), true) };
 }
 
 /** Finished grade at the stakes: a plane if all are in one, else triangles between them. */
@@ -151,8 +141,8 @@ function finishOfStakes(levels: readonly SpotHeight[]): Finish | null {
   const plane = planeOf(levels);
   if (plane === 'line') return null;
   return plane === 'surface'
-    ? { kind: 'stakes', below: (by) => lowered(levels, by) }
-    : { kind: 'plane', below: (by) => planeBelow(plane, by) };
+    ? { kind: 'stakes', design: spotsDesign(levels) }
+    : { kind: 'plane', design: { kind: 'plane', ...plane } };
 }
 
 /** A stake of two strings counts once. */
@@ -161,21 +151,9 @@ function withoutDoubles(spots: readonly SpotHeight[]): SpotHeight[] {
   return [...new Map(spots.map((spot) => [keyOf(spot), spot])).values()];
 }
 
-const planeBelow = ({ z0, gradeX, gradeY }: ExactPlane, by: Length): ReadDesign => ({
-  kind: 'plane',
-  z0: z0.minus(by),
-  gradeX,
-  gradeY,
-});
-
-const lowered = (points: readonly SpotHeight[], by: Length, isFine = false): ReadDesign => ({
+const spotsDesign = (spots: readonly SpotHeight[], isFine = false): ReadDesign => ({
   kind: 'spots',
-  spots: {
-    spots: points.map(({ x, y, z }) => ({ x, y, z: z.minus(by) })),
-    path: ['design'],
-    unit: undefined,
-    isFine,
-  },
+  spots: { spots, path: ['design'], unit: undefined, isFine },
 });
 
 const CELLS = 24;

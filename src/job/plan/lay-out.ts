@@ -2,12 +2,12 @@ import { baseExtension, type BaseExtension } from '../../build-up/base-extension
 import { buildUp, type BuildUp } from '../../build-up/build-up.js';
 import type { FieldPath } from '../../errors.js';
 import type { Outline } from '../../outline/ring.js';
-import { measureOutline } from '../../outline/outline-area.js';
+import { areaOf, withArea } from '../../outline/outline-area.js';
 import { widen, type WidenedOutline } from '../../outline/widen-outline.js';
 import type { Area } from '../../units/quantity.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { isStone, thicknessOf, type Pavement } from '../schema/layer-kinds.js';
-import { finishesOfStakes } from './finishes-of-stakes.js';
+import { finishesOfStakes, type FinishesOfStakes } from './finishes-of-stakes.js';
 import { findGround } from './find-ground.js';
 import type { Ground } from './ground.js';
 import { digOutline } from './in-dig.js';
@@ -35,6 +35,7 @@ export interface LaidOut {
   readonly dug: WidenedOutline;
   readonly bottom: Outline;
   readonly grade: PlannedGrade | null;
+  readonly finishes: FinishesOfStakes;
   readonly measured: readonly (readonly StakeDig[])[];
   readonly ground: Ground;
   readonly oldPaving: readonly LaidOldPaving[];
@@ -79,12 +80,13 @@ export function layOut(
     stack,
     extension,
     edges,
-    paving: measureOutline(pavement.outline).area,
+    paving: areaOf(pavement.outline),
     widened,
     base: dug === widened ? bottom : outlineOf(widened),
     dug,
     bottom,
     grade,
+    finishes,
     measured,
     ground,
     oldPaving,
@@ -116,5 +118,5 @@ function widenTwice({ outline }: Pavement, edges: readonly PlannedEdge[], path: 
 }
 
 /** A widened outline as an outline. Internal. */
-export const outlineOf = ({ outline: points, arcs, holes }: WidenedOutline): Outline =>
-  digOutline({ outer: { points, arcs }, holes });
+export const outlineOf = ({ outline: points, arcs, holes, area }: WidenedOutline): Outline =>
+  withArea(digOutline({ outer: { points, arcs }, holes }), area);

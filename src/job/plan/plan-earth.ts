@@ -2,7 +2,7 @@ import type { Outline } from '../../outline/ring.js';
 import type { Area, Length, Volume } from '../../units/quantity.js';
 import { NO_LENGTH, NO_VOLUME } from '../../units/zero.js';
 import { inState } from '../../volumes/state-volume.js';
-import { formulaStep, given, type Step } from '../../working.js';
+import { given, procedureStep, type Step } from '../../working.js';
 import { NO_EARTH, plusEarth, type Earth, type Ground, type Measured } from './ground.js';
 import type { LaidOldPaving } from './plan-old-paving.js';
 import type { EarthPlan } from './plan-of-site.js';
@@ -81,10 +81,11 @@ function earthSteps(plan: EarthPlan, earth: Earth): Step[] {
   const { cut, fill, sides, stripped, uncovered } = plan;
   const area: Area = earth.covered;
   return [
-    formulaStep({
+    procedureStep({
       title: 'Soil between the stripped ground and the subgrade',
-      formula:
-        'C = integral of (ground - subgrade) above the subgrade, + sides; F = integral below it',
+      procedure: 'planJob',
+      method:
+        'Lowers the ground by the old paving that is stripped, cuts it with the subgrade inside the dig line, and adds what sloped sides take. Returns the soil above the subgrade; the space below it is F.',
       given: [
         given('A', 'area where the ground is known', area),
         given('Au', 'area without levels, counted at the mean depth', uncovered),

@@ -5,7 +5,7 @@ import { fromSI, type Length } from '../../units/quantity.js';
 import type { Ratio } from '../../units/ratio.js';
 import { minus, norm, type Vector } from '../../units/vector.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, type Step } from '../../working.js';
+import { given, procedureStep, type Step } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import type { EdgePlan, PavementPlan } from './plan.js';
@@ -57,16 +57,20 @@ function edgeLength(from: Vector, to: Vector, bulge: Ratio | undefined): Length 
 /** The working of the widened areas. Internal. */
 export function areaSteps({ areas, edges }: Pick<PavementPlan, 'areas' | 'edges'>): Step[] {
   const moved = (name: 'base' | 'dig'): Step =>
-    formulaStep({
+    procedureStep({
       title: `Area of the ${name}`,
-      formula: "A' = area of the paving outline, edges moved out by d(k)",
+      procedure: 'widenOutline',
+      method:
+        'Moves each edge of the outline of the paving out by its distance, and returns the area inside.',
       given: [
         given('A', 'area of the paving', areas.paving),
-        ...edges.map((edge) =>
-          given(`d${edge.edge}`, `edge ${edge.edge}, ${edge.kind ?? 'not described'}`, edge[name]),
+        given(
+          'd',
+          `distance out of each edge: ${edges.map(({ kind }) => kind ?? 'not described').join(', ')}`,
+          edges.map((edge) => edge[name]),
         ),
       ],
-      result: given("A'", `area of the ${name}`, areas[name]),
+      result: given('Aw', `area of the ${name}`, areas[name]),
       source: 'edge-restraints',
     });
   return [moved('base'), moved('dig')];

@@ -9,6 +9,7 @@ import type { TaperedBase } from './tapered-base.js';
 import { isStone, thicknessOf } from '../schema/layer-kinds.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { digSteps } from './plan-dig.js';
+import { planGround } from './plan-ground.js';
 import { planEarth } from './plan-earth.js';
 import { areaSteps, withTops } from './plan-edges.js';
 import { planLifts } from './plan-lifts.js';
@@ -50,7 +51,7 @@ export function planPavement(
   const { pavement, stack, extension, paving, grade, dig } = laid;
   const basis = { job, laid, own, sides, stakes };
   const dug = planEarthOf(basis);
-  const placed = planPlaced(basis, dug.plan.earth);
+  const placed = planPlaced(basis, dug.plan);
   const near = planNearby(job, {
     rings: ringsOf(laid),
     dig,
@@ -58,8 +59,17 @@ export function planPavement(
     deepest: dug.plan.earth.deepestCut?.depth ?? null,
     depthAt: laid.ground.depthAt,
   });
+  const identity = identityOf(basis);
+  const ground = planGround({
+    job,
+    pavement,
+    minimum: identity.minimum,
+    lifts: placed.plan.lifts,
+    base: areaOfRegions(own.base),
+    paving,
+  });
   const plan: PavementPlan = {
-    ...identityOf(basis),
+    ...identity,
     ...dug.plan,
     ...placed.plan,
     extension: extension.extension,
@@ -73,17 +83,19 @@ export function planPavement(
     grade: grade?.plan ?? null,
     betweenStrings: planBetween(job, pavement, { stakes, total: stack.total, path: laid.path }),
     nearby: near.plan,
+    ground: ground.plan,
   };
   const steps = () => [
     ...stack.working,
     ...plan.minimum.working,
     ...(grade?.steps() ?? []),
     ...extension.working,
-    ...digSteps(dig, { stack, measured: laid.measured }),
+    ...digSteps({ ...laid, area: laid.dug.area }),
     ...areaSteps(plan),
     ...dug.steps(),
     ...placed.steps(),
     ...near.steps(),
+    ...ground.steps(),
     ...spoilSteps(job, plan),
   ];
   return { plan, surface: grade?.surface ?? null, steps };
@@ -151,8 +163,11 @@ const taperOf = (job: ReadJob, { pavement, edges, path }: LaidOut): TaperedBase 
     : null;
 
 /** Plans the materials placed: lifts, stone, sand, pavers and supplies. */
-function planPlaced({ job, laid, own }: Basis, earth: PavementPlan['earth']) {
-  const { pavement, path, paving, stack, dig } = laid;
+function planPlaced(
+  { job, laid, own }: Basis,
+  { earth, edges }: Pick<PavementPlan, 'earth' | 'edges'>,
+) {
+  const { pavement, path, paving, stack } = laid;
   const amounts = {
     base: areaOfRegions(own.base),
     paving,
@@ -163,7 +178,7 @@ function planPlaced({ job, laid, own }: Basis, earth: PavementPlan['earth']) {
   const pavers = planPavers(job, pavement, { paving, path });
   const supplies = planSupplies(job, pavement, {
     paving,
-    edges: withTops(laid.edges, dig.depth),
+    edges,
     dig: ringsOf(laid),
     paver: paverOf(job.materials, pavement),
   });

@@ -78,7 +78,7 @@ function countPavers(units: Units, pavement: Pavement, paving: Area): PlannedPav
     border,
     orders: ordersOf(units, { field: order, border }),
   };
-  const steps = () => (hasPattern ? counted.working : [shareStep(paver, plan)]);
+  const steps = () => (hasPattern ? counted.working : [shareStep(units, plan)]);
   return { plan, steps: () => [...(edging?.working ?? []), ...steps()] };
 }
 
@@ -145,10 +145,10 @@ function flagsOf(edges: readonly number[], outline: Pavement['outline']): boolea
   return Array.from({ length: count }, (_, index) => edges.includes(index + 1));
 }
 
-function shareStep(paver: Paver, plan: PaverPlan): Step {
+function shareStep({ paver, edging }: Units, plan: PaverPlan): Step {
   return formulaStep({
     title: 'Pavers to order',
-    formula: 'n = ceil(A (1 + q) / ((l + j) (w + j))) + ceil(b (1 + q))',
+    formula: 'n = ceil(A * (1 + q) / ((l + j) * (w + j))) + ceil(b * (1 + qb))',
     given: [
       given('A', 'area of the field', plan.area),
       given('q', 'cuts and breakage', paver.breakage ?? 0),
@@ -156,6 +156,7 @@ function shareStep(paver: Paver, plan: PaverPlan): Step {
       given('w', 'width of one paver', paver.width),
       given('j', 'joint', paver.joint),
       given('b', 'pavers in the border', plan.border),
+      given('qb', 'breakage of the pavers in the border', edging.breakage ?? 0),
     ],
     result: given(
       'n',

@@ -20,7 +20,7 @@ export function planSpoil(job: ReadJob, bank: StateVolume<'bank'>): SpoilPlan {
 export const spoilSteps = (job: ReadJob, { spoil }: Pick<PavementPlan, 'spoil'>): Step[] => [
   formulaStep({
     title: 'Soil to haul away, loose',
-    formula: 'L = B s',
+    formula: 'L = B * s',
     given: [
       given('B', 'bank volume', spoil.bank.volume),
       given('s', 'loose per bank, given', job.soil.loosePerBank),

@@ -1,5 +1,5 @@
 import type { BuildUp } from '../../build-up/build-up.js';
-import { checkStakeLine, type StakeLine } from '../../stakes/check-stake-line.js';
+import { judgeLine, type StakeLine } from '../../stakes/check-stake-line.js';
 import { stringDepths, type StringDepths } from '../../string-line/string-depths.js';
 import { stringSag } from '../../string-line/string-sag.js';
 import type { Length } from '../../units/quantity.js';
@@ -55,11 +55,7 @@ export function planStringLine(
   const own = stakesOf(line, basis.stakes);
   const reference = line.reference ?? 'ends';
   const stringHeight = heightOf(job, line);
-  const check = checkStakeLine({
-    stakes: own.map(({ id, x, y }) => ({ id, x, y })),
-    tolerance: job.stakeTolerance,
-    reference,
-  });
+  const check = judgeLine({ stakes: own, tolerance: job.stakeTolerance, reference });
   const depths = depthsOf(job, line, { own, planned, stringHeight, check });
   const finishes = own.map((stake) => finishAt(stake, surface));
   const slopes = planSlopes(

@@ -1,3 +1,4 @@
+import type { FieldPath } from '../../errors.js';
 import type { BuildUp } from '../../build-up/build-up.js';
 import type { MinimumBuildUp } from '../../build-up/minimum-build-up.js';
 import type { SourceId } from '../../sources/catalogue.js';
@@ -19,6 +20,7 @@ import type { BaseOrder } from '../../volumes/base-order.js';
 import type { StateVolume } from '../../volumes/state-volume.js';
 import type { Step } from '../../working.js';
 import type { GradePlan, LevellingPlan } from './plan-of-levels.js';
+import type { PavementGroundPlan } from './plan-of-ground.js';
 import type { DigRing, EarthPlan, NearbyPlan, SuppliesPlan } from './plan-of-site.js';
 import type { BetweenStringsPlan, StringLinePlan } from './plan-of-strings.js';
 import type { JobTotals, UnitsPlan } from './plan-of-totals.js';
@@ -32,6 +34,13 @@ export type {
   LevellingPlan,
   RodPlan,
 } from './plan-of-levels.js';
+export type {
+  FrostPlan,
+  GovernedThickness,
+  LiftGroundPlan,
+  PavementGroundPlan,
+  ThicknessRule,
+} from './plan-of-ground.js';
 export type {
   DeepestPlan,
   DigRing,
@@ -127,7 +136,11 @@ export type WarningCode =
   | 'EDGE_NOT_SAID'
   | 'EDGES_SHARED'
   | 'NOTHING_ADJOINS'
-  | 'STAKE_UNUSED';
+  | 'STAKE_UNUSED'
+  | 'FROST_IN_SUBGRADE'
+  | 'BASE_BELOW_FROST_RULE'
+  | 'RUNOFF_OVER_INLET'
+  | 'LIFT_BEYOND_PLANT';
 
 /** One lift of stone. */
 export interface LiftPlan {
@@ -316,6 +329,8 @@ export interface PavementPlan {
   readonly oldPaving: readonly OldPavingPlan[];
   /** Soil to haul away. */
   readonly spoil: SpoilPlan;
+  /** What the ground means for it; null if the job says nothing of the ground. */
+  readonly ground: PavementGroundPlan | null;
 }
 
 /** A source used by a plan. */
@@ -330,6 +345,15 @@ export interface JobPlan {
   readonly kind: 'settline-plan';
   /** Version of the plan format. */
   readonly version: 1;
+  /** Version of the library that worked out the figures. */
+  readonly libraryVersion: string;
+  /**
+   * How the figures came about: `planned` from the job by this library; `altered` if the plan was saved
+   * and differs from what its job gives; `unchecked` if it was saved and was not planned again.
+   */
+  readonly figures: 'planned' | 'altered' | 'unchecked';
+  /** Paths of the figures that differ from what the job gives; empty unless `figures` is `altered`. */
+  readonly altered: readonly FieldPath[];
   /** Name of the site. */
   readonly name: string;
   /** The job as read, with every quantity in SI units. Planning it again gives the same plan. */

@@ -1,6 +1,7 @@
 import type { Reader } from '../../input/reader.js';
 import { checkBetween } from './check-between.js';
 import { checkEdges } from './check-edges.js';
+import { checkGround } from './check-ground.js';
 import { checkLayers } from './check-layers.js';
 import { checkLevels } from './check-levels.js';
 import { checkMaterials, checkMaterialsOf } from './check-materials.js';
@@ -18,6 +19,7 @@ export function crossChecks(reader: Reader, job: PartJob): void {
     checkBetween(reader, job, { pavement, path: ['pavements', index, 'betweenStrings'] });
   });
   checkMaterials(reader, job);
+  checkGround(reader, job);
   checkOldPaving(reader, job);
   checkLevels(reader, job);
   checkStrings(reader, job);

@@ -20,8 +20,11 @@ function normal(value: unknown): unknown {
   if (isDecimal(value)) return decimalText(value);
   if (Array.isArray(value)) return value.map(normal);
   if (isOutline(value)) return outlineWith(value, 1);
-  const fields = Object.entries(value).filter(([, field]) => field !== undefined);
-  return Object.fromEntries(fields.map(([key, field]) => [key, normal(field)]));
+  const plain: Record<string, unknown> = {};
+  for (const [key, field] of Object.entries(value)) {
+    if (field !== undefined) plain[key] = normal(field);
+  }
+  return plain;
 }
 
 const decimalText = (value: Decimal): string => value.toFixed();

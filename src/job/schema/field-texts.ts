@@ -3,6 +3,54 @@
 /** What each field of a job file means. Internal. */
 export const FIELD_TEXTS: Readonly<Record<string, Readonly<Record<string, string>>>> =
   Object.freeze({
+    JobDegreeDaysInput: {
+      value: 'The number, 0 to 15 000.',
+      unit: 'Degrees Celsius or Fahrenheit, times days.',
+    },
+    JobTemperatureInput: {
+      value: 'The number: 0 to 60 in degrees C, 32 to 140 in degrees F.',
+      unit: 'Degrees Celsius or Fahrenheit.',
+    },
+    JobFrostInput: {
+      airIndex: 'Freezing index of the air to plan for.',
+      surface:
+        'Surface, for the share of that index it feels. Default: `concrete`, the nearest to pavers.',
+      seasonDays: 'Length of the freezing season in days, more than 0 and at most 366.',
+      meanAnnual: 'Mean temperature of the year, not below freezing.',
+      soil: 'Soil under the base: `sandy` or `silt-clay`.',
+      dryDensity: 'Dry density of that soil.',
+      moisture: 'Water over dry mass of that soil, as a fraction, more than 0 and at most 1.',
+      baseMoisture:
+        'Water over dry mass of the base in place, as a fraction, more than 0 and at most 1.',
+    },
+    JobPlantInput: {
+      plant: 'Kind of machine.',
+      mass: 'Its mass; for a roller the mass on one drum.',
+      plateArea: 'Area of the base plate that touches the ground; of a plate only.',
+      drumWidth: 'Width of the drum; of a roller only.',
+      fill: 'Fill that it compacts. Default: `granular`.',
+    },
+    JobOptimumInput: {
+      stone: 'Id of the stone in `materials`.',
+      optimumMoisture:
+        'Optimum moisture of its laboratory test: water over dry mass, as a fraction 0 to 1.',
+      moisture: 'Moisture on the day, as a fraction 0 to 1. Default: that of the material.',
+    },
+    JobStormInput: {
+      depth: 'Depth of rain.',
+      time: 'Time in which it falls.',
+      coefficient:
+        'Share of the rain that runs off the paving, 0 to 1. Default: 0.85, the upper end for brick.',
+      inlet: 'Flow that the drain of each pavement takes. Default: it is not judged.',
+    },
+    JobGroundInput: {
+      cbr: 'Bearing ratio of the subgrade in percent, more than 0 and at most 200. Optional.',
+      frostGroup: 'Frost group of the subgrade. Optional.',
+      frost: 'The winter to plan for, and the soil that freezes. Optional.',
+      plant: 'The machine that compacts the lifts. Optional.',
+      optimum: 'Stones with their optimum moisture, for the water of each lift. Optional.',
+      storm: 'The storm that the drainage is planned for. Optional.',
+    },
     JobInput: {
       $schema:
         'Address of the JSON Schema of a job file, for editors. It is not used in calculations. Optional.',
@@ -29,6 +77,8 @@ export const FIELD_TEXTS: Readonly<Record<string, Readonly<Record<string, string
       excavation: "A competent person's findings on the ground. Optional.",
       soil: 'Soil to dig.',
       truck: 'Truck that hauls.',
+      ground:
+        'What is known of the ground: strength, frost, the machine, moisture, the storm. Optional.',
       rates:
         'How fast machine, hands, plate and trucks work, for the hours of each step. Optional.',
     },

@@ -1,4 +1,5 @@
 import type { LengthInput, SlopeInput } from '../../units/construct.js';
+import type { JobGroundInput } from './ground-input.js';
 import type { JobMaterialsInput, JobSoilInput, JobTruckInput } from './material-input.js';
 import type { JobLevelBookInput, JobLevellingInput } from './level-input.js';
 import type { JobPavementInput, SpotHeightsInput } from './pavement-input.js';
@@ -62,6 +63,8 @@ export interface JobInput {
   readonly soil: JobSoilInput;
   /** Truck that hauls. */
   readonly truck: JobTruckInput;
+  /** What is known of the ground: strength, frost, the machine, moisture, the storm. Optional. */
+  readonly ground?: JobGroundInput;
   /** How fast machine, hands, plate and trucks work, for the hours of each step. Optional. */
   readonly rates?: JobRatesInput;
 }

@@ -24,6 +24,7 @@ import { shapeOf, type Field, type Values } from '../../input/shape.js';
 import { COURSES } from '../../materials/border/course.js';
 import { PAVEMENT_USES, SUBGRADES } from '../../sources/minimum-thickness.js';
 import { edgeField } from './edge-field.js';
+import { GROUND } from './ground-shapes.js';
 import type { JobInput } from './job-input.js';
 import { GRADE_SHAPE, LEVEL_BOOK, LEVELLING } from './level-shapes.js';
 import type { JobSoilInput, JobTruckInput } from './material-input.js';
@@ -184,6 +185,7 @@ export const JOB = shapeOf<JobInput>()({
   excavation: optional(part('JobExcavationInput', EXCAVATION)),
   soil: part('JobSoilInput', SOIL),
   truck: part('JobTruckInput', TRUCK),
+  ground: optional(part('JobGroundInput', GROUND)),
   rates: optional(part('JobRatesInput', RATES)),
 });
 

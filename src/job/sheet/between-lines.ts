@@ -1,20 +1,19 @@
 import type { PavementPlan } from '../plan/plan.js';
-import { columnTable } from './columns.js';
+import { columnTable, heading, paragraph, type SheetLine } from './sheet-lines.js';
 import { betweenRows } from './depth-rows.js';
-import { heading, wrap } from './layout.js';
 import type { Sheet } from './sheet-context.js';
 
 /** Depths below a line from one string of a pavement to another; nothing where none is asked for. Internal. */
 export function betweenLines(
   { betweenStrings, buildUp, name }: PavementPlan,
-  { units, width }: Sheet,
-): string[] {
+  { units }: Sheet,
+): SheetLine[] {
   if (betweenStrings === null) return [];
   const { from, to } = betweenStrings;
   const rows = betweenRows(betweenStrings, { total: buildUp.total, tape: units.onTape });
   return [
-    ...heading(`BETWEEN STRINGS ${from.toUpperCase()} AND ${to.toUpperCase()}, for ${name}`, width),
-    ...wrap(`Depths below a line from string ${from} to string ${to} (${units.depthUnit})`, width),
+    ...heading(`BETWEEN STRINGS ${from.toUpperCase()} AND ${to.toUpperCase()}, for ${name}`),
+    ...paragraph(`Depths below a line from string ${from} to string ${to} (${units.depthUnit})`),
     ...columnTable(
       {
         head: ['distance', `from ${from}`],
@@ -32,11 +31,9 @@ export function betweenLines(
           once: 'to subgrade, everywhere',
         },
       ],
-      width,
     ),
-    ...wrap(
+    ...paragraph(
       `The subgrade is ${units.depthWithUnit(buildUp.total)} below finished grade.`,
-      width,
       '  ',
     ),
   ];

@@ -2,14 +2,13 @@ import { fromSI, type Length } from '../../units/quantity.js';
 import { signOfRatio } from '../../units/ratio.js';
 import { between, cross, norm, type PlanPoint } from '../../units/vector.js';
 import { ringsOf, type Outline } from '../../outline/ring.js';
-import { columnTable } from './columns.js';
+import { columnTable, paragraph, subheading, type SheetLine } from './sheet-lines.js';
 import { cornersOf, edgeNames } from './corners.js';
-import { wrap } from './layout.js';
 import type { Sheet } from './sheet-context.js';
 
 /** Where the corners of a pavement are: in plan, and by tape from two stakes. Internal. */
-export function cornerLines(pavement: string, outline: Outline, sheet: Sheet): string[] {
-  const { units, width } = sheet;
+export function cornerLines(pavement: string, outline: Outline, sheet: Sheet): SheetLine[] {
+  const { units } = sheet;
   const corners = cornersOf(outline);
   const place = (name: 'x' | 'y') => corners.map((corner) => units.long(corner[name]));
   const ends = endStakes(pavement, sheet);
@@ -29,15 +28,15 @@ export function cornerLines(pavement: string, outline: Outline, sheet: Sheet): s
       ]
     : [];
   return [
-    '',
-    'Corners of the paving',
-    ...columnTable(
-      { head: 'corner', cells: corners.map(({ name }) => name) },
-      [{ head: 'x', cells: place('x') }, { head: 'y', cells: place('y') }, ...tapes, ...sides],
-      width,
-    ),
+    ...subheading('Corners of the paving'),
+    ...columnTable({ head: 'corner', cells: corners.map(({ name }) => name) }, [
+      { head: 'x', cells: place('x') },
+      { head: 'y', cells: place('y') },
+      ...tapes,
+      ...sides,
+    ]),
     ...(isSided && new Set(sides[0]?.cells).size > 1
-      ? wrap(`Sides are told facing from ${from.id} to ${to.id}.`, width, '  ')
+      ? paragraph(`Sides are told facing from ${from.id} to ${to.id}.`, '  ')
       : []),
     ...arcLines(outline, sheet),
   ];
@@ -62,7 +61,7 @@ function sideOf(corner: PlanPoint, from: PlanPoint, to: PlanPoint): string {
 }
 
 /** Edges that are arcs, by what the middle of the arc lies off the chord. */
-function arcLines(outline: Outline, { units, width }: Sheet): string[] {
+function arcLines(outline: Outline, { units }: Sheet): SheetLine[] {
   const names = edgeNames(outline);
   const bulges = ringsOf(outline).flatMap(({ points, bulges: own }) =>
     points.map((_, index) => own?.[index]),
@@ -72,6 +71,6 @@ function arcLines(outline: Outline, { units, width }: Sheet): string[] {
     const height = fromSI('length', bulge);
     const way = height.isNegative() ? 'into' : 'out of';
     const text = `Edge ${names[edge] ?? ''} is an arc: its middle is ${units.depthWithUnit(height.abs())} ${way} the paving from the straight line.`;
-    return wrap(text, width, '  ');
+    return paragraph(text, '  ');
   });
 }

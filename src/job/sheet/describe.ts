@@ -51,9 +51,12 @@ const MOVE_OPTIONS = shapeOf<DescribeMoveOptions>()({
  */
 export function describeMove(move: StakeMove, options: DescribeMoveOptions): string {
   if (!isMove(move)) throw fault('WRONG_TYPE', `pass a move of a string line, got ${shown(move)}`);
-  const { system, facing } = readOptions(options, MOVE_OPTIONS);
-  const { depthWithUnit } = unitsOfSheet(system);
-  const by = depthWithUnit(move.distance);
+  return moveText(move, readOptions(options, MOVE_OPTIONS));
+}
+
+/** A move in words. Internal. */
+export function moveText(move: StakeMove, { system, facing }: DescribeMoveOptions): string {
+  const by = unitsOfSheet(system).depthWithUnit(move.distance);
   return `facing from ${facing.from} to ${facing.to}, move ${move.id} ${by} ${move.direction}`;
 }
 

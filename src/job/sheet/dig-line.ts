@@ -1,8 +1,7 @@
 import type { EdgePlan, PavementPlan } from '../plan/plan.js';
 import type { Outline } from '../../outline/ring.js';
-import { columnTable } from './columns.js';
+import { columnTable, entry, paragraph, subheading, type SheetLine } from './sheet-lines.js';
 import { edgeNames } from './corners.js';
-import { entry, wrap } from './layout.js';
 import { setOutStep, setOutText } from './set-outs.js';
 import type { Sheet } from './sheet-context.js';
 
@@ -11,8 +10,8 @@ export function digLineLines(
   { id, edges, areas, top }: PavementPlan,
   outline: Outline,
   sheet: Sheet,
-): string[] {
-  const { units, width } = sheet;
+): SheetLine[] {
+  const { units } = sheet;
   const names = edgeNames(outline);
   const isTapered = sheet.job.pavements.some((one) => one.id === id && one.taperedBase === true);
   const isBase = edges.some(({ base, dig }) => !base.equals(dig));
@@ -30,19 +29,18 @@ export function digLineLines(
     ({ edge, kind }, index) => `${names[index] ?? edge} ${kind ?? 'not said'}`,
   );
   return [
-    '',
-    ...wrap(`Dig line: distance outside the paving edge (${units.depthUnit})`, width),
-    ...columnTable({ head: 'edge', cells: labels }, columns, width),
-    ...wrap(roundingText(sheet), width, '  '),
-    ...(top === null ? [] : wrap('top: the edge of the dig at the top of its slope', width, '  ')),
+    ...subheading(`Dig line: distance outside the paving edge (${units.depthUnit})`),
+    ...columnTable({ head: 'edge', cells: labels }, columns),
+    ...paragraph(roundingText(sheet), '  '),
+    ...(top === null ? [] : paragraph('top: the edge of the dig at the top of its slope', '  ')),
     ...(edges.some(({ kind }) => kind === null)
-      ? wrap('not said: planned as open. Find out what lies along it.', width, '  ')
+      ? paragraph('not said: planned as open. Find out what lies along it.', '  ')
       : []),
-    ...entry('area of the paving', units.area(areas.paving), width),
-    ...entry('area of the base', units.area(areas.base), width),
-    ...entry('area of the dig at the bottom', units.area(areas.dig), width),
-    ...(top === null ? [] : entry('area of the dig at the top', units.area(top.area), width)),
-    ...widenedLines(edges, isTapered, width),
+    ...entry('area of the paving', units.area(areas.paving)),
+    ...entry('area of the base', units.area(areas.base)),
+    ...entry('area of the dig at the bottom', units.area(areas.dig)),
+    ...(top === null ? [] : entry('area of the dig at the top', units.area(top.area))),
+    ...widenedLines(edges, isTapered),
   ];
 }
 
@@ -59,9 +57,9 @@ function stepText(sheet: Sheet): string {
 }
 
 /** What is counted in the strips beyond the paving. */
-function widenedLines(edges: readonly EdgePlan[], isTapered: boolean, width: number): string[] {
+function widenedLines(edges: readonly EdgePlan[], isTapered: boolean): SheetLine[] {
   if (edges.every(({ dig }) => dig.isZero())) return [];
-  return wrap(isTapered ? TAPERED : FULL, width, '  ');
+  return paragraph(isTapered ? TAPERED : FULL, '  ');
 }
 
 const FULL =

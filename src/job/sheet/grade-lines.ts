@@ -1,6 +1,5 @@
 import type { GradePlan } from '../plan/plan.js';
-import { columnTable } from './columns.js';
-import { entry, wrap } from './layout.js';
+import { columnTable, entry, subheading, type SheetLine } from './sheet-lines.js';
 import type { Sheet } from './sheet-context.js';
 import { slopeText, type SheetUnits } from './units-of-sheet.js';
 
@@ -11,33 +10,24 @@ const GRADE_WORDS: Readonly<Record<GradePlan['kind'], string>> = {
 };
 
 /** Finished grade by fixed levels; nothing where the stakes give it. Internal. */
-export function gradeLines(grade: GradePlan | null, { units, width }: Sheet): string[] {
+export function gradeLines(grade: GradePlan | null, { units }: Sheet): SheetLine[] {
   if (grade === null) return [];
   const { kind, levels, twist, steepest, flattest, verdict } = grade;
   const name = { head: 'fixed level', cells: levels.map((level) => level.name) };
   return [
-    '',
-    ...wrap(`Finished grade, ${GRADE_WORDS[kind]}`, width),
-    ...columnTable(
-      name,
-      [
-        { head: 'elevation', cells: levels.map(({ elevation }) => units.elevation(elevation)) },
-        {
-          head: 'finished grade',
-          cells: levels.map(({ miss }) => missText(miss, units)),
-          once: 'finished grade, every level',
-        },
-      ],
-      width,
-    ),
-    ...stretchLines(grade, width),
-    ...(twist === null ? [] : entry('out of plane', units.depthWithUnit(twist.abs()), width)),
-    ...entry('steepest fall', slopeText(steepest), width),
-    ...entry(
-      'flattest fall',
-      `${slopeText(flattest)} ${verdict === 'pass' ? 'ok' : 'TOO FLAT'}`,
-      width,
-    ),
+    ...subheading(`Finished grade, ${GRADE_WORDS[kind]}`),
+    ...columnTable(name, [
+      { head: 'elevation', cells: levels.map(({ elevation }) => units.elevation(elevation)) },
+      {
+        head: 'finished grade',
+        cells: levels.map(({ miss }) => missText(miss, units)),
+        once: 'finished grade, every level',
+      },
+    ]),
+    ...stretchLines(grade),
+    ...(twist === null ? [] : entry('out of plane', units.depthWithUnit(twist.abs()))),
+    ...entry('steepest fall', slopeText(steepest)),
+    ...entry('flattest fall', `${slopeText(flattest)} ${verdict === 'pass' ? 'ok' : 'TOO FLAT'}`),
   ];
 }
 
@@ -47,7 +37,7 @@ function missText(miss: GradePlan['levels'][number]['miss'], units: SheetUnits):
   return `${units.depthWithUnit(miss.abs())} ${miss.isNegative() ? 'above it' : 'below it'}`;
 }
 
-function stretchLines({ stretches }: GradePlan, width: number): string[] {
+function stretchLines({ stretches }: GradePlan): SheetLine[] {
   if (stretches.length === 0) return [];
   return columnTable(
     {
@@ -60,6 +50,5 @@ function stretchLines({ stretches }: GradePlan, width: number): string[] {
       { head: ['along', 'the line'], cells: stretches.map((one) => slopeText(one.grade.abs())) },
       { head: 'steepest', cells: stretches.map(({ fall }) => slopeText(fall)) },
     ],
-    width,
   );
 }

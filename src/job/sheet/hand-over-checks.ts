@@ -3,7 +3,7 @@ import type { PavementCheck } from '../check/check-pavement.js';
 import { checkLines, type CheckStyle } from './check-lines.js';
 import { CHECK_WORDS, nameOf, partOf, VERDICT_WORDS } from './check-words.js';
 import { whoDecides } from './hand-over-words.js';
-import { wrap } from './layout.js';
+import { paragraph, type SheetLine } from './sheet-lines.js';
 import type { MadeCheck } from './made-checks.js';
 
 const titleOf = ({ check, surface, place }: MadeCheck): string =>
@@ -14,46 +14,43 @@ export const measuredLines = (
   name: string,
   made: readonly MadeCheck[],
   style: CheckStyle,
-): string[] => [
-  ...wrap(made.length === 0 ? `${name}: nothing was measured.` : `${name}:`, style.width),
+): SheetLine[] => [
+  ...paragraph(made.length === 0 ? `${name}: nothing was measured.` : `${name}:`),
   ...made.flatMap((one) => [
-    ...wrap(`${titleOf(one)}: ${VERDICT_WORDS[one.check.verdict]}`, style.width, '- ', '  '),
+    ...paragraph(`${titleOf(one)}: ${VERDICT_WORDS[one.check.verdict]}`, '- ', '  '),
     ...checkLines(one.check, style),
   ]),
 ];
 
 /** What is out of tolerance, and who decides. Internal. */
-export function deviationLines(made: readonly MadeCheck[], { width }: CheckStyle): string[] {
+export function deviationLines(made: readonly MadeCheck[]): SheetLine[] {
   const deviating = made.filter(({ check }) => check.verdict !== 'pass');
-  if (deviating.length === 0) return wrap('Nothing that was measured is out of tolerance.', width);
+  if (deviating.length === 0) return paragraph('Nothing that was measured is out of tolerance.');
   return [
-    ...deviating.flatMap((one) => deviation(one, width)),
-    ...wrap(
+    ...deviating.flatMap((one) => deviation(one)),
+    ...paragraph(
       'Make corrections while the surface is open. Where it is covered, do not open it before the person named has decided.',
-      width,
     ),
-    ...wrap(
+    ...paragraph(
       'Who decides is common practice, no source. Your contract and the local code come first.',
-      width,
     ),
   ];
 }
 
-function deviation(one: MadeCheck, width: number): string[] {
+function deviation(one: MadeCheck): SheetLine[] {
   const { pavement, check, kind, readings } = one;
   const off = readings.filter(({ action }) => action !== null);
   return [
-    ...wrap(
+    ...paragraph(
       `${pavement}, ${lower(titleOf(one))}: ${VERDICT_WORDS[check.verdict]}`,
-      width,
       '! ',
       '  ',
     ),
     ...off.flatMap(({ id, measured, action }) => [
-      ...wrap(`${id}, ${measured}: ${action ?? ''}`, width, '  ', '    '),
+      ...paragraph(`${id}, ${measured}: ${action ?? ''}`, '  ', '    '),
     ]),
-    ...(off.length === 0 ? wrap(check.note, width, '  ') : []),
-    ...wrap(`Decides: ${whoDecides(check, kind)}`, width, '  ', '    '),
+    ...(off.length === 0 ? paragraph(check.note, '  ') : []),
+    ...paragraph(`Decides: ${whoDecides(check, kind)}`, '  ', '    '),
   ];
 }
 
@@ -63,8 +60,7 @@ const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slic
 export function notCheckedLines(
   { surfaces }: JobCheck,
   { id, name, verdict, notChecked }: PavementCheck,
-  width: number,
-): string[] {
+): SheetLine[] {
   const stakes = surfaces
     .filter(({ pavementId, missing }) => pavementId === id && missing.length > 0)
     .map(({ surface, missing }) => `Level, ${surface}: not at ${missing.join(', ')}`);
@@ -73,6 +69,6 @@ export function notCheckedLines(
       `${CHECK_WORDS[check]}: ${left.map((one) => partOf(check, one)).join(', ')}`,
   );
   const lines = verdict === null ? ['nothing was checked'] : [...stakes, ...kinds];
-  if (lines.length === 0) return wrap(`${name}: no check was left out`, width);
-  return [...wrap(`${name}:`, width), ...lines.flatMap((line) => wrap(line, width, '- ', '  '))];
+  if (lines.length === 0) return paragraph(`${name}: no check was left out`);
+  return [...paragraph(`${name}:`), ...lines.flatMap((line) => paragraph(line, '- ', '  '))];
 }

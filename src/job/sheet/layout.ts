@@ -33,14 +33,20 @@ function unbreakable(text: string): string[] {
 }
 
 /** A heading with a line under it. */
-export function heading(text: string, width: number): string[] {
+export function headingText(text: string, width: number): string[] {
   const lines = wrap(text, width);
   const longest = Math.max(...lines.map((line) => line.length));
   return ['', ...lines, '-'.repeat(Math.min(width, longest))];
 }
 
+/** The name of a sheet with a double line under it. */
+export const titleText = (text: string, width: number): string[] => [
+  ...wrap(text, width),
+  '='.repeat(Math.min(width, text.length)),
+];
+
 /** A label on the left and a value on the right, on one line if they fit. */
-export function entry(label: string, value: string, width: number): string[] {
+export function entryText(label: string, value: string, width: number): string[] {
   const gap = width - 2 - label.length - value.length;
   if (gap >= 2) return [`  ${label}${' '.repeat(gap)}${value}`];
   return [...wrap(label, width, '  '), value.padStart(width)];
@@ -50,7 +56,7 @@ export function entry(label: string, value: string, width: number): string[] {
  * A table with the first column to the left and the others to the right; where that is too wide, the
  * first column stands on a line of its own.
  */
-export function table(rows: readonly (readonly string[])[], width: number): string[] {
+export function tableText(rows: readonly (readonly string[])[], width: number): string[] {
   const columns = Math.max(0, ...rows.map((row) => row.length));
   const widths = Array.from({ length: columns }, (_, column) =>
     Math.max(...rows.map((row) => row[column]?.length ?? 0)),

@@ -1,43 +1,38 @@
 import type { Length } from '../../units/quantity.js';
 import type { JobPlan, LevellingPlan } from '../plan/plan.js';
-import { entry, heading, table, wrap } from './layout.js';
+import { entry, heading, paragraph, subheading, table, type SheetLine } from './sheet-lines.js';
 import type { SheetUnits } from './units-of-sheet.js';
 
 /** The part of the sheet about the instrument and the level book; nothing where there is neither. Internal. */
-export function levelsSection(
-  { levelBook, levelling }: JobPlan,
-  units: SheetUnits,
-  width: number,
-): string[] {
+export function levelsSection({ levelBook, levelling }: JobPlan, units: SheetUnits): SheetLine[] {
   if (levelBook === null && levelling === null) return [];
   return [
-    ...heading(`LEVELS (${units.levelUnit})`, width),
-    ...(levelling === null ? [] : instrumentLines(levelling, units, width)),
-    ...(levelBook === null ? [] : bookLines(levelBook, units, width)),
+    ...heading(`LEVELS (${units.levelUnit})`),
+    ...(levelling === null ? [] : instrumentLines(levelling, units)),
+    ...(levelBook === null ? [] : bookLines(levelBook, units)),
   ];
 }
 
-function instrumentLines(levelling: LevellingPlan, units: SheetUnits, width: number): string[] {
+function instrumentLines(levelling: LevellingPlan, units: SheetUnits): SheetLine[] {
   const { closing } = levelling;
   const lines = [
-    ...entry(levelling.benchmark, units.level(levelling.elevation), width),
-    ...entry('backsight', units.level(levelling.backsight), width),
-    ...entry('height of instrument', units.level(levelling.instrumentHeight), width),
+    ...entry(levelling.benchmark, units.level(levelling.elevation)),
+    ...entry('backsight', units.level(levelling.backsight)),
+    ...entry('height of instrument', units.level(levelling.instrumentHeight)),
   ];
   if (closing === null) {
     const ask = 'Read the benchmark again before you pack up.';
-    return [...lines, ...wrap(ask, width, '  ')];
+    return [...lines, ...paragraph(ask, '  ')];
   }
   const verdict = closing.verdict === 'pass' ? 'ok' : 'MOVED';
   const drift = `${units.depthWithUnit(closing.drift.abs())} off, ${verdict}`;
-  return [...lines, ...entry('benchmark read again', drift, width)];
+  return [...lines, ...entry('benchmark read again', drift)];
 }
 
 function bookLines(
   { rows, misclosure, allowable, adjustment, note }: NonNullable<JobPlan['levelBook']>,
   units: SheetUnits,
-  width: number,
-): string[] {
+): SheetLine[] {
   const body = rows.map(({ point, rise, fall, elevation, adjusted }) => [
     point,
     signed(rise ?? fall?.negated(), units),
@@ -45,15 +40,14 @@ function bookLines(
     ...(adjustment === 'none' ? [] : [units.level(adjusted)]),
   ]);
   const head = ['point', 'rise', 'level', ...(adjustment === 'none' ? [] : ['adjusted'])];
-  const closes = misclosure === null ? [] : entry('misclosure', units.level(misclosure), width);
-  const allowed = allowable === null ? [] : entry('allowable', units.level(allowable), width);
+  const closes = misclosure === null ? [] : entry('misclosure', units.level(misclosure));
+  const allowed = allowable === null ? [] : entry('allowable', units.level(allowable));
   return [
-    '',
-    'Level book',
-    ...table([head, ...body], width),
+    ...subheading('Level book'),
+    ...table(body, head),
     ...closes,
     ...allowed,
-    ...wrap(note, width, '  '),
+    ...paragraph(note, '  '),
   ];
 }
 

@@ -1,19 +1,19 @@
 import type { PavementPlan } from '../plan/plan.js';
-import { entry, table, wrap } from './layout.js';
+import { entry, paragraph, subheading, table, type SheetLine } from './sheet-lines.js';
 import type { Sheet } from './sheet-context.js';
 import { percentText, type SheetUnits } from './units-of-sheet.js';
 
 /** Lines, trees and rules near a dig; nothing where the job names none. Internal. */
 export function nearbySection(plan: PavementPlan, earlier: readonly PavementPlan[], sheet: Sheet) {
-  const { units, width } = sheet;
+  const { units } = sheet;
   return [
-    ...lineSection(plan, units, width),
-    ...treeSection(plan, units, width),
-    ...gateSection(plan, earlier, { units, width }),
+    ...lineSection(plan, units),
+    ...treeSection(plan, units),
+    ...gateSection(plan, earlier, { units }),
   ];
 }
 
-function lineSection({ nearby }: PavementPlan, units: SheetUnits, width: number): string[] {
+function lineSection({ nearby }: PavementPlan, units: SheetUnits): SheetLine[] {
   const { utilities, handDig } = nearby;
   if (handDig === null) return [];
   const inDig = utilities.filter(({ handDigArea }) => !handDigArea.isZero());
@@ -23,24 +23,23 @@ function lineSection({ nearby }: PavementPlan, units: SheetUnits, width: number)
     return [id, units.area(handDigArea), left];
   });
   return [
-    '',
-    'Marked lines: hand dig in their zones',
-    ...table(rows, width),
+    ...subheading('Marked lines: hand dig in their zones'),
+    ...table(rows),
     ...(handDig.area.isZero()
       ? []
       : [
-          ...entry('hand dig, all zones', units.area(handDig.area), width),
-          ...entry('hand dig, bank', units.volume(handDig.volume), width),
+          ...entry('hand dig, all zones', units.area(handDig.area)),
+          ...entry('hand dig, bank', units.volume(handDig.volume)),
         ]),
     ...inDig.flatMap(({ id, cover }) =>
       cover === null || cover.verdict === 'pass'
         ? []
-        : wrap(`${id}: ${units.isUs ? cover.note.us : cover.note.metric}`, width, '  > ', '    '),
+        : paragraph(`${id}: ${units.isUs ? cover.note.us : cover.note.metric}`, '  > ', '    '),
     ),
   ];
 }
 
-function treeSection({ nearby }: PavementPlan, units: SheetUnits, width: number): string[] {
+function treeSection({ nearby }: PavementPlan, units: SheetUnits): SheetLine[] {
   const { trees } = nearby;
   if (trees.length === 0) return [];
   const rows = trees.map(({ id, zone }) => [
@@ -50,15 +49,15 @@ function treeSection({ nearby }: PavementPlan, units: SheetUnits, width: number)
   ]);
   const actions = trees
     .filter(({ zone }) => zone.cut !== null && !zone.cut.area.isZero())
-    .flatMap(({ id, zone }) => wrap(`${id}: ${zone.note}`, width, '  > ', '    '));
-  return ['', 'Trees: radius of the root zone', ...table(rows, width), ...actions];
+    .flatMap(({ id, zone }) => paragraph(`${id}: ${zone.note}`, '  > ', '    '));
+  return [...subheading('Trees: radius of the root zone'), ...table(rows), ...actions];
 }
 
 function gateSection(
   { nearby }: PavementPlan,
   earlier: readonly PavementPlan[],
-  { units, width }: Pick<Sheet, 'units' | 'width'>,
-): string[] {
+  { units }: Pick<Sheet, 'units'>,
+): SheetLine[] {
   const { gates } = nearby;
   if (gates === null) return [];
   const rules = rulesOf(gates);
@@ -66,21 +65,16 @@ function gateSection(
     (one) => one.nearby.gates !== null && rulesOf(one.nearby.gates) === rules,
   );
   return [
-    '',
-    'Excavation rules that apply',
+    ...subheading('Excavation rules that apply'),
     ...(same === undefined
       ? [
-          ...gates.gates.flatMap(({ text }) => wrap(text, width, '  - ', '    ')),
-          ...wrap(gates.whoDecides, width, '  '),
+          ...gates.gates.flatMap(({ text }) => paragraph(text, '  - ', '    ')),
+          ...paragraph(gates.whoDecides, '  '),
         ]
-      : wrap(`the same as for ${same.name}: read them there`, width, '  ')),
+      : paragraph(`the same as for ${same.name}: read them there`, '  ')),
     ...(gates.daylightOffset === null || gates.daylightOffset.isZero()
       ? []
-      : entry(
-          'if sides are sloped: top set back',
-          units.depthWithUnit(gates.daylightOffset),
-          width,
-        )),
+      : entry('if sides are sloped: top set back', units.depthWithUnit(gates.daylightOffset))),
   ];
 }
 

@@ -3,7 +3,8 @@ import { cornerLines } from './corner-lines.js';
 import { digLineLines } from './dig-line.js';
 import { digLines, earthLines } from './dig-lines.js';
 import { gradeLines } from './grade-lines.js';
-import { heading, wrap } from './layout.js';
+import { groundLines } from './ground-lines.js';
+import { heading, paragraph, type SheetLine } from './sheet-lines.js';
 import { nearbySection } from './nearby-section.js';
 import { quantityLines } from './quantity-lines.js';
 import type { Sheet } from './sheet-context.js';
@@ -30,21 +31,22 @@ export function pavementSection(
   plan: PavementPlan,
   earlier: readonly PavementPlan[],
   sheet: Sheet,
-): string[] {
-  const { width, job } = sheet;
+): SheetLine[] {
+  const { job } = sheet;
   const outline = job.pavements.find(({ id }) => id === plan.id)?.outline;
   const frost = plan.frost ? ', frost' : '';
   return [
-    ...heading(plan.name.toUpperCase(), width),
-    ...wrap(`${USE_WORDS[plan.use]}, ${SUBGRADE_WORDS[plan.subgrade]}${frost}`, width),
+    ...heading(plan.name.toUpperCase()),
+    ...paragraph(`${USE_WORDS[plan.use]}, ${SUBGRADE_WORDS[plan.subgrade]}${frost}`),
     ...gradeLines(plan.grade, sheet),
     ...(outline === undefined
       ? []
       : [...cornerLines(plan.id, outline, sheet), ...digLineLines(plan, outline, sheet)]),
     ...digLines(plan, sheet),
     ...earthLines(plan, sheet),
+    ...groundLines(plan.ground, sheet),
     ...nearbySection(plan, earlier, sheet),
     ...quantityLines(plan, sheet),
-    ...(plan.settlement === null ? wrap(NO_SETTLEMENT, width) : []),
+    ...(plan.settlement === null ? paragraph(NO_SETTLEMENT) : []),
   ];
 }

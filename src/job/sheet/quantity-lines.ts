@@ -1,27 +1,21 @@
 import type { PavementPlan, PaverPlan } from '../plan/plan.js';
-import { columnTable } from './columns.js';
+import { columnTable, entry, paragraph, subheading, type SheetLine } from './sheet-lines.js';
 import { listed } from './group-warnings.js';
-import { entry, wrap } from './layout.js';
 import type { Sheet } from './sheet-context.js';
 import { paverLabel, wasteOf, wasteText } from './waste-words.js';
 
 /** What one pavement takes, and what is taken out of its dig. Internal. */
-export function quantityLines(plan: PavementPlan, sheet: Sheet): string[] {
-  const { units, width } = sheet;
+export function quantityLines(plan: PavementPlan, sheet: Sheet): SheetLine[] {
+  const { units } = sheet;
   const rows = quantityRows(plan, sheet);
   const cells = (name: 'inPlace' | 'loose' | 'weight') => rows.map((row) => row[name]);
   return [
-    '',
-    ...wrap(`Quantities (${units.volumeUnit})`, width),
-    ...columnTable(
-      { head: '', cells: rows.map(({ name }) => name) },
-      [
-        { head: 'in place', cells: cells('inPlace') },
-        { head: 'loose', cells: cells('loose') },
-        { head: 'weight', cells: cells('weight') },
-      ],
-      width,
-    ),
+    ...subheading(`Quantities (${units.volumeUnit})`),
+    ...columnTable({ head: '', cells: rows.map(({ name }) => name) }, [
+      { head: 'in place', cells: cells('inPlace') },
+      { head: 'loose', cells: cells('loose') },
+      { head: 'weight', cells: cells('weight') },
+    ]),
     ...wasteLines(plan, sheet),
     ...paverLines(plan.pavers, sheet),
   ];
@@ -65,7 +59,7 @@ function quantityRows(plan: PavementPlan, { units }: Sheet): Row[] {
 }
 
 /** Waste stands beside what includes it: one sentence for each share. */
-function wasteLines({ stones, bedding }: PavementPlan, sheet: Sheet): string[] {
+function wasteLines({ stones, bedding }: PavementPlan, sheet: Sheet): SheetLine[] {
   const shares = new Map<string, string[]>();
   for (const { material, layer } of [...stones, bedding]) {
     const { waste, moisture } = wasteOf(material, sheet.job);
@@ -74,22 +68,22 @@ function wasteLines({ stones, bedding }: PavementPlan, sheet: Sheet): string[] {
     shares.set(text, [...(shares.get(text) ?? []), layer]);
   }
   return [...shares].flatMap(([text, layers]) =>
-    wrap(`${listed([...new Set(layers)])}: ${text}.`, sheet.width, '  ', '    '),
+    paragraph(`${listed([...new Set(layers)])}: ${text}.`, '  ', '    '),
   );
 }
 
-function paverLines(pavers: PaverPlan | null, sheet: Sheet): string[] {
+function paverLines(pavers: PaverPlan | null, sheet: Sheet): SheetLine[] {
   if (pavers === null) return [];
-  const { width, job } = sheet;
+  const { job } = sheet;
   const { whole, cut, border, orders } = pavers;
   return [
-    ...entry('pavers, net', `${whole}`, width),
-    ...(cut === null ? [] : entry('  of these cut', `${cut}`, width)),
-    ...(border > 0 ? entry('  for the border besides', `${border}`, width) : []),
+    ...entry('pavers, net', `${whole}`),
+    ...(cut === null ? [] : entry('  of these cut', `${cut}`)),
+    ...(border > 0 ? entry('  for the border besides', `${border}`) : []),
     ...orders.flatMap(({ paver, order }) => {
       const found = job.materials.pavers?.find(({ id }) => id === paver);
       const name = orders.length > 1 ? (found?.name ?? paver) : 'pavers';
-      return entry(paverLabel(name, paver, job), `${order}`, width);
+      return entry(paverLabel(name, paver, job), `${order}`);
     }),
   ];
 }

@@ -5,7 +5,8 @@ import type { SurfaceCheck } from '../check/check-surface.js';
 import { describeNextStep, describeStakeAction } from './describe-check.js';
 import { nameOf, partOf, readingsOf, sourcesOf, VERDICT_WORDS } from './check-words.js';
 import { checkLines, sourceLines, type CheckStyle } from './check-lines.js';
-import { heading, table, wrap } from './layout.js';
+import { heading, paragraph, table, sheetTitle, type SheetLine } from './sheet-lines.js';
+import { sheetText } from './sheet-text.js';
 import { requireCheck } from '../require-plan.js';
 import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
 import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';
@@ -35,84 +36,79 @@ export function renderCheckSheet(check: JobCheck, options: JobSheetOptions): str
     check.pavements.flatMap(({ checks }) => checks.map((one) => one.check)),
   );
   const lines = [
-    ...wrap(check.name, width),
-    '='.repeat(Math.min(width, check.name.length)),
-    ...wrap(`As built, compared with the plan: ${VERDICT_WORDS[check.verdict]}`, width),
-    ...wrap(`${units.title}. Depths straight down from the string; + is high.`, width),
-    ...check.surfaces.flatMap((surface) => surfaceLines(surface, { units, system, width })),
-    ...check.pavements.flatMap((pavement) => placedLines(pavement, { system, width, sources })),
-    ...(sources.length === 0 ? [] : heading('WHERE THE TOLERANCES COME FROM', width)),
-    ...sourceLines(sources, width),
-    ...heading('BEFORE YOU GO ON', width),
-    ...check.cautions.flatMap(({ text }) => wrap(text, width, '* ', '  ')),
+    ...sheetTitle(check.name),
+    ...paragraph(`As built, compared with the plan: ${VERDICT_WORDS[check.verdict]}`),
+    ...paragraph(`${units.title}. Depths straight down from the string; + is high.`),
+    ...check.surfaces.flatMap((surface) => surfaceLines(surface, { units, system })),
+    ...check.pavements.flatMap((pavement) => placedLines(pavement, { system, sources })),
+    ...(sources.length === 0 ? [] : heading('WHERE THE TOLERANCES COME FROM')),
+    ...sourceLines(sources),
+    ...heading('BEFORE YOU GO ON'),
+    ...check.cautions.flatMap(({ text }) => paragraph(text, '* ', '  ')),
   ];
-  return `${lines.join('\n')}\n`;
+  return sheetText(lines, width);
 }
 
 /** The checks between the stakes of a pavement. */
-const placedLines = ({ name, checks }: PavementCheck, style: CheckStyle): string[] =>
+const placedLines = ({ name, checks }: PavementCheck, style: CheckStyle): SheetLine[] =>
   checks.flatMap((placed) => placedCheckLines(name, placed, style));
 
 function placedCheckLines(
   name: string,
   { place, surface, check }: PlacedCheck,
   style: CheckStyle,
-): string[] {
-  const { system, width } = style;
+): SheetLine[] {
+  const { system } = style;
   const what = `${nameOf(check).toUpperCase()} of ${name}`;
   const off = readingsOf(check, system).filter(({ action }) => action !== null);
   return [
-    ...heading(`${what}, ${partOf(check.check, surface)}, ${place}`, width),
-    ...wrap(VERDICT_WORDS[check.verdict], width, '  '),
+    ...heading(`${what}, ${partOf(check.check, surface)}, ${place}`),
+    ...paragraph(VERDICT_WORDS[check.verdict], '  '),
     ...checkLines(check, style),
     ...off.flatMap(({ id, measured, action }) =>
-      wrap(`${id}, ${measured}: ${action ?? ''}`, width, '  > ', '    '),
+      paragraph(`${id}, ${measured}: ${action ?? ''}`, '  > ', '    '),
     ),
-    ...(check.verdict === 'pass' ? [] : wrap(check.note, width, '> ', '  ')),
+    ...(check.verdict === 'pass' ? [] : paragraph(check.note, '> ', '  ')),
   ];
 }
 
 interface SheetStyle {
   readonly units: SheetUnits;
   readonly system: SheetSystem;
-  readonly width: number;
 }
 
-function surfaceLines(check: SurfaceCheck, { units, system, width }: SheetStyle): string[] {
+function surfaceLines(check: SurfaceCheck, { units, system }: SheetStyle): SheetLine[] {
   const { pavement, surface, kind, level, stakes, thickness } = check;
   const off = (value: (typeof stakes)[number]['value']) =>
     `${value.isNegative() || value.isZero() ? '' : '+'}${units.depth(value)}`;
   // where stakes hang on several strings, each names the one its depths count from
   const isShared = new Set(stakes.map(({ string }) => string)).size > 1;
-  const rows = [
-    ['stake', ...(isShared ? ['string'] : []), 'plan', 'is', 'off', ''],
-    ...stakes.map((stake) => [
-      stake.id,
-      ...(isShared ? [stake.string] : []),
-      units.depth(stake.plannedBelowString),
-      units.depth(stake.measuredBelowString),
-      off(stake.value),
-      VERDICT_WORDS[stake.verdict],
-    ]),
-  ];
+  const head = ['stake', ...(isShared ? ['string'] : []), 'plan', 'is', 'off', ''];
+  const rows = stakes.map((stake) => [
+    stake.id,
+    ...(isShared ? [stake.string] : []),
+    units.depth(stake.plannedBelowString),
+    units.depth(stake.measuredBelowString),
+    off(stake.value),
+    VERDICT_WORDS[stake.verdict],
+  ]);
   const { minimum, maximum } = level.limits;
   const limits = `Within ${units.depthWithUnit(maximum)} high and ${units.depthWithUnit(minimum.abs())} low`;
   const actions = stakes.filter(({ verdict }) => verdict !== 'pass');
   const thick =
     thickness === null
       ? []
-      : wrap(
+      : paragraph(
           `Thickness ${units.depth(thickness.thinnest)} to ${units.depthWithUnit(thickness.thickest)}, planned ${units.depthWithUnit(thickness.design)}: ${VERDICT_WORDS[thickness.verdict]}`,
-          width,
         );
   return [
-    ...heading(`${surface.toUpperCase()} of ${pavement}`, width),
-    ...wrap(`${limits} (${units.depthUnit})`, width),
-    ...table(rows, width),
+    ...heading(`${surface.toUpperCase()} of ${pavement}`),
+    ...paragraph(`${limits} (${units.depthUnit})`),
+    ...table(rows, head),
     ...thick,
     ...actions.flatMap((stake) =>
-      wrap(`${stake.id}: ${describeStakeAction(stake, { kind, system })}`, width, '  > ', '    '),
+      paragraph(`${stake.id}: ${describeStakeAction(stake, { kind, system })}`, '  > ', '    '),
     ),
-    ...wrap(describeNextStep(check, { system }), width, '> ', '  '),
+    ...paragraph(describeNextStep(check, { system }), '> ', '  '),
   ];
 }

@@ -5,10 +5,19 @@ import { sourceLines, type CheckStyle } from './check-lines.js';
 import { sourcesOf, VERDICT_WORDS } from './check-words.js';
 import { deviationLines, measuredLines, notCheckedLines } from './hand-over-checks.js';
 import { CARE, careOf } from './hand-over-words.js';
-import { entry, heading, table, wrap } from './layout.js';
+import {
+  entry,
+  heading,
+  paragraph,
+  signature,
+  table,
+  sheetTitle,
+  type SheetLine,
+} from './sheet-lines.js';
 import { madeChecks, type MadeCheck } from './made-checks.js';
 import { SUBGRADE_WORDS, USE_WORDS } from './pavement-section.js';
 import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
+import { sheetText } from './sheet-text.js';
 import { unitsOfSheet } from './units-of-sheet.js';
 
 /**
@@ -45,49 +54,43 @@ export function renderHandOver(check: JobCheck, options: JobSheetOptions): strin
   const made = check.pavements.map((pavement) => madeChecks(check, pavement, system));
   const all = made.flat();
   const sources = sourcesOf(all.map((one) => one.check));
-  const style = { system, width, sources };
+  const style = { system, sources };
   const lines = [
     ...opening(check, all, style),
-    ...heading('WHAT WAS BUILT, AS PLANNED', width),
+    ...heading('WHAT WAS BUILT, AS PLANNED'),
     ...check.pavements.flatMap((pavement) => builtLines(pavement, style)),
-    ...heading('WHAT WAS MEASURED', width),
+    ...heading('WHAT WAS MEASURED'),
     ...check.pavements.flatMap(({ name }, index) => measuredLines(name, made[index] ?? [], style)),
-    ...sourceLines(sources, width),
-    ...heading('WHAT DEVIATES', width),
-    ...deviationLines(all, style),
-    ...heading('WHAT WAS NOT CHECKED', width),
-    ...check.pavements.flatMap((pavement) => notCheckedLines(check, pavement, width)),
-    ...careLines(check, width),
-    ...heading('CAUTIONS', width),
-    ...check.cautions.flatMap(({ text }) => wrap(text, width, '* ', '  ')),
-    ...signLines(width),
+    ...sourceLines(sources),
+    ...heading('WHAT DEVIATES'),
+    ...deviationLines(all),
+    ...heading('WHAT WAS NOT CHECKED'),
+    ...check.pavements.flatMap((pavement) => notCheckedLines(check, pavement)),
+    ...careLines(check),
+    ...heading('CAUTIONS'),
+    ...check.cautions.flatMap(({ text }) => paragraph(text, '* ', '  ')),
+    ...signLines(),
   ];
-  return `${lines.join('\n')}\n`;
+  return sheetText(lines, width);
 }
 
-function opening(
-  check: JobCheck,
-  made: readonly MadeCheck[],
-  { system, width }: CheckStyle,
-): string[] {
+function opening(check: JobCheck, made: readonly MadeCheck[], { system }: CheckStyle): SheetLine[] {
   const deviating = made.filter((one) => one.check.verdict !== 'pass').length;
   const count = deviating === 0 ? '' : `, ${deviating} of ${made.length} checks deviate`;
   const { title, tapeStep } = unitsOfSheet(system);
   return [
-    ...wrap(check.name, width),
-    '='.repeat(Math.min(width, check.name.length)),
-    ...wrap(`Hand-over. All checks: ${VERDICT_WORDS[check.verdict]}${count}`, width),
-    ...wrap(
+    ...sheetTitle(check.name),
+    ...paragraph(`Hand-over. All checks: ${VERDICT_WORDS[check.verdict]}${count}`),
+    ...paragraph(
       `${title}, rounded to ${tapeStep}: figures need not add up to the last mark. ok: within tolerance where it was measured. OUT: out of tolerance. CHECK: too close to the limit to tell.`,
-      width,
     ),
   ];
 }
 
 function builtLines(
   { name, use, subgrade, buildUp, area }: PavementCheck,
-  { system, width }: CheckStyle,
-): string[] {
+  { system }: CheckStyle,
+): SheetLine[] {
   const units = unitsOfSheet(system);
   const rows = buildUp.layers.map((layer) => [
     layer.material === null || layer.material === layer.name
@@ -96,32 +99,23 @@ function builtLines(
     units.depth(layer.thickness),
   ]);
   return [
-    ...wrap(`${name}. ${USE_WORDS[use]}, ${SUBGRADE_WORDS[subgrade]}`, width),
-    ...wrap(`Thickness of layers, compacted (${units.depthUnit})`, width),
-    ...table(rows, width),
-    ...entry('all layers', units.depth(buildUp.total), width),
-    ...entry('area of paving', units.area(area), width),
+    ...paragraph(`${name}. ${USE_WORDS[use]}, ${SUBGRADE_WORDS[subgrade]}`),
+    ...paragraph(`Thickness of layers, compacted (${units.depthUnit})`),
+    ...table(rows),
+    ...entry('all layers', units.depth(buildUp.total)),
+    ...entry('area of paving', units.area(area)),
   ];
 }
 
-const careLines = ({ pavements }: JobCheck, width: number): string[] => [
-  ...heading('CARE OF THE SURFACE', width),
-  ...[...pavements.map(careOf), ...CARE].flatMap((text) => wrap(text, width, '- ', '  ')),
-  ...wrap('Common practice, no source. Follow the makers of pavers and sand first.', width),
+const careLines = ({ pavements }: JobCheck): SheetLine[] => [
+  ...heading('CARE OF THE SURFACE'),
+  ...[...pavements.map(careOf), ...CARE].flatMap((text) => paragraph(text, '- ', '  ')),
+  ...paragraph('Common practice, no source. Follow the makers of pavers and sand first.'),
 ];
 
-function signLines(width: number): string[] {
-  const line = (label: string): string => {
-    const date = ' date __________';
-    const start = `${label.padEnd(14)} `;
-    return `${start}${'_'.repeat(width - start.length - date.length)}${date}`;
-  };
-  return [
-    ...heading('SIGNED', width),
-    ...wrap('A signature says that this sheet was read. It approves no deviation.', width),
-    '',
-    line('For the crew'),
-    '',
-    line('For the owner'),
-  ];
-}
+const signLines = (): SheetLine[] => [
+  ...heading('SIGNED'),
+  ...paragraph('A signature says that this sheet was read. It approves no deviation.'),
+  ...signature('For the crew'),
+  ...signature('For the owner'),
+];

@@ -3,8 +3,9 @@ import { formatQuantity } from '../../units/format-quantity.js';
 import type { AnyQuantity, Length, Slope, Volume } from '../../units/quantity.js';
 import { requireUncertainty } from '../require-plan.js';
 import type { PlanUncertainty, UncertainFigure } from '../uncertainty/plan-uncertainty.js';
-import { heading, table, wrap } from './layout.js';
+import { heading, paragraph, table } from './sheet-lines.js';
 import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
+import { sheetText } from './sheet-text.js';
 import { inWords, type SheetSystem } from './units-of-sheet.js';
 
 /**
@@ -25,17 +26,17 @@ export function renderUncertainty(uncertainty: PlanUncertainty, options: JobShee
   const { readings, coverage, figures } = uncertainty;
   const subjects = [...new Set(figures.map(({ subject }) => subject))];
   const lines = [
-    ...heading('HOW WELL THE FIGURES ARE KNOWN', width),
-    ...wrap(
+    ...heading('HOW WELL THE FIGURES ARE KNOWN'),
+    ...paragraph(
       `From ${readings} readings, to first order. Ranges are ${coverage} standard deviations either way. Outlines, thicknesses and materials count as exact.`,
-      width,
     ),
     ...subjects.flatMap((subject) => [
-      ...wrap(subject, width),
-      ...table(figures.filter((figure) => figure.subject === subject).map(rowOf(system)), width),
+      ...paragraph(subject),
+      ...table(figures.filter((figure) => figure.subject === subject).map(rowOf(system))),
     ]),
   ];
-  return `${lines.slice(1).join('\n')}\n`;
+  // the sheet has no empty line before its only heading
+  return sheetText(lines, width).slice(1);
 }
 
 const rowOf =

@@ -9,7 +9,8 @@ import { readFormula } from '../../formulas/read-formula.js';
 import { formatFor } from '../../units/format-for.js';
 import type { FormulaStep, StepItem, StepValue } from '../../working.js';
 import { isSteps, type SubjectStep } from './is-steps.js';
-import { wrap } from './layout.js';
+import { paragraph, space, type SheetLine } from './sheet-lines.js';
+import { sheetText } from './sheet-text.js';
 import { measureWithExact } from './measure-with-exact.js';
 import { readSheetOptions } from './sheet-options.js';
 import { inWords, type SheetSystem } from './units-of-sheet.js';
@@ -34,7 +35,7 @@ export interface RenderWorkingOptions {
  *   `UNKNOWN_FIELD`
  * @example
  * const total = buildUp({ layers: [{ name: 'base', thickness: '8 in' }] });
- * renderWorking(total.working, { system: 'us' }).includes('D = t1') //=> true
+ * renderWorking(total.working, { system: 'us' }).includes('D = sum(8 in)') //=> true
  */
 export function renderWorking(
   steps: readonly SubjectStep[],
@@ -44,41 +45,38 @@ export function renderWorking(
     throw fault('WRONG_TYPE', `pass the working of a result or of a plan, got ${shown(steps)}`);
   }
   const { system, width } = readSheetOptions(options, 72);
-  const lines = steps.flatMap((step) => stepLines(step, system, width));
-  return `${lines.join('\n')}\n`;
+  const lines = steps.flatMap((step) => stepLines(step, system));
+  return sheetText(lines, width);
 }
 
-function stepLines(step: SubjectStep, system: SheetSystem, width: number): string[] {
+function stepLines(step: SubjectStep, system: SheetSystem): SheetLine[] {
   const title = step.subject === undefined ? step.title : `${step.subject}: ${step.title}`;
   const source = SOURCES[step.source];
   const { symbol, name, value } = step.result;
   return [
-    ...wrap(title, width),
-    ...(step.kind === 'formula'
-      ? formulaLines(step, system, width)
-      : wrap(step.method, width, '  ')),
-    ...wrap(`${symbol} = ${valueText(value, system)} (${name})`, width, '  ', '    '),
+    ...paragraph(title),
+    ...(step.kind === 'formula' ? formulaLines(step, system) : paragraph(step.method, '  ')),
+    ...paragraph(`${symbol} = ${valueText(value, system)} (${name})`, '  ', '    '),
     ...step.given.flatMap((input) =>
-      wrap(
+      paragraph(
         `${input.symbol} = ${valueText(input.value, system)} (${input.name})`,
-        width,
         '    ',
         '      ',
       ),
     ),
-    ...wrap(`[${source.title}; ${source.section}]`, width, '  ', '   '),
-    '',
+    ...paragraph(`[${source.title}; ${source.section}]`, '  ', '   '),
+    ...space(),
   ];
 }
 
 /** The formula, and the same with the values put in, in the marks of the sheet. */
-function formulaLines(step: FormulaStep, system: SheetSystem, width: number): string[] {
+function formulaLines(step: FormulaStep, system: SheetSystem): SheetLine[] {
   const formula = readFormula(step.formula);
   const symbols = formulaText(formula.expression, nameText);
   const values = putIn(formula, step.given, (item) => markText(item, system));
-  const lines = wrap(`${formula.result} = ${symbols}`, width, '  ', '    ');
+  const lines = paragraph(`${formula.result} = ${symbols}`, '  ', '    ');
   if (values === null || values === symbols) return lines;
-  return [...lines, ...wrap(`${formula.result} = ${values}`, width, '  ', '    ')];
+  return [...lines, ...paragraph(`${formula.result} = ${values}`, '  ', '    ')];
 }
 
 const nameText = ({ name, index }: NameNode): string =>

@@ -1,13 +1,16 @@
-import { length } from '../../units/construct.js';
+import { partOf } from '../../units/part-of.js';
 import type { Length } from '../../units/quantity.js';
 import { roundTo } from '../../units/rounding.js';
 import type { Sheet } from './sheet-context.js';
+import type { SheetSystem } from './units-of-sheet.js';
 
-const STEPS = { us: '1/4 in', metric: '5 mm' } as const;
+/** What set-outs are rounded up to where the job gives no step: 1/4 in or 5 mm. Internal. */
+export const usualSetOutStep = (system: SheetSystem): Length =>
+  system === 'us' ? partOf(1, 4, 'in') : partOf(5, 1, 'mm');
 
 /** The step that set-outs are rounded up to: that of the job, else 1/4 in or 5 mm. Internal. */
 export const setOutStep = ({ job, system }: Pick<Sheet, 'job' | 'system'>): Length =>
-  job.setOutStep ?? length(STEPS[system]);
+  job.setOutStep ?? usualSetOutStep(system);
 
 /** A set-out as it is marked: rounded up, so that nothing comes out too narrow. Internal. */
 export function setOutText(distance: Length, sheet: Sheet): string {

@@ -5,8 +5,6 @@ import type { SheetSystem, SheetUnits } from './units-of-sheet.js';
 export interface Sheet {
   readonly system: SheetSystem;
   readonly units: SheetUnits;
-  /** Characters in a line. */
-  readonly width: number;
   /** The job as it was read. */
   readonly job: ReadJob;
 }

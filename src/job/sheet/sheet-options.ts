@@ -1,6 +1,7 @@
-import { choice, optional, whole } from '../../input/field.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
+import { choice, readWhole } from '../../input/field.js';
 import { SHEET_WIDTH } from '../../input/ranges.js';
+import { makePlainReader } from '../../input/reader.js';
+import { refuseUnknown } from '../../input/unknown-field.js';
 import type { SheetSystem } from './units-of-sheet.js';
 
 /** How a sentence is written. */
@@ -17,20 +18,36 @@ export interface JobSheetOptions {
   readonly width?: number;
 }
 
-/** The two ways of writing, as a field. Internal. */
-export const systemField = choice<SheetSystem>(['us', 'metric']);
+const SYSTEMS = ['us', 'metric'] as const satisfies readonly SheetSystem[];
 
-const DESCRIBE = shapeOf<DescribePartOptions>()({ system: systemField });
+/** The two ways of writing, as a field. Internal. */
+export const systemField = choice<SheetSystem>(SYSTEMS);
 
 /** Reads how a sentence is written. Internal. */
-export const readSystem = (options: unknown): SheetSystem => readOptions(options, DESCRIBE).system;
+export const readSystem = (options: unknown): SheetSystem =>
+  readWriting(options, { system: true }, 0).system;
 
 /** Reads how a sheet is written; `width` stands where none is given. Internal. */
 export const readSheetOptions = (options: unknown, width = 48): Required<JobSheetOptions> =>
-  readOptions(
-    options,
-    shapeOf<JobSheetOptions>()({
-      system: systemField,
-      width: optional(whole(SHEET_WIDTH), width),
-    }),
-  );
+  readWriting(options, { system: true, width: true }, width);
+
+/** Words and a plain number: no reader of quantities is needed, and a sheet loads none. */
+function readWriting(
+  options: unknown,
+  names: Readonly<Record<string, true>>,
+  width: number,
+): Required<JobSheetOptions> {
+  const reader = makePlainReader();
+  const raw = reader.object(options, []);
+  const misspelt = reader.faults() > 0 ? null : refuseUnknown(reader, raw, [], names);
+  const given = (name: string) => (Object.hasOwn(raw, name) ? raw[name] : undefined);
+  const isDue = misspelt !== null && !(misspelt.has('system') && given('system') === undefined);
+  const system = isDue ? reader.choice(given('system'), ['system'], SYSTEMS) : 'us';
+  const own = names['width'] === true ? given('width') : undefined;
+  const read = {
+    system,
+    width: own === undefined ? width : readWhole(reader, own, ['width'], SHEET_WIDTH),
+  };
+  reader.finish();
+  return read;
+}

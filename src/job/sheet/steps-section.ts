@@ -2,8 +2,17 @@ import type { JobPlan } from '../plan/plan.js';
 import { requirePlan } from '../require-plan.js';
 import type { WorkCondition, WorkStep } from '../steps/work-step.js';
 import { workSteps } from '../steps/work-steps.js';
-import { entry, heading, wrap } from './layout.js';
+import { figuresNote } from './figures-note.js';
+import {
+  entry,
+  heading,
+  paragraph,
+  subheading,
+  sheetTitle,
+  type SheetLine,
+} from './sheet-lines.js';
 import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
+import { sheetText } from './sheet-text.js';
 import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
 import { amountText, figureTexts, heightTexts, hoursText, signText } from './work-step-words.js';
 
@@ -11,7 +20,7 @@ import { amountText, figureTexts, heightTexts, hoursText, signText } from './wor
  * Writes the steps of work as a sheet of their own: plain text, narrow, numbered in the order of the
  * work. A box is there to be ticked, a line to be signed.
  *
- * @param plan - from `planJob` or `planFromJSON`; not changed
+ * @param plan - from `planJob`, `planFromJSON` or `readPlan`; not changed
  * @param options - see {@link JobSheetOptions}
  * @returns the text, lines ended by `\n`
  * @throws `PLAN_INVALID`, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`, `UNKNOWN_FIELD`
@@ -22,31 +31,29 @@ export function renderWorkSteps(plan: JobPlan, options: JobSheetOptions): string
   requirePlan(plan);
   const { system, width } = readSheetOptions(options);
   const lines = [
-    ...wrap(plan.name, width),
-    '='.repeat(Math.min(width, plan.name.length)),
-    ...stepsSection(plan, unitsOfSheet(system), width),
+    ...sheetTitle(plan.name),
+    ...figuresNote(plan).flatMap((note) => paragraph(note, '!! ', '   ')),
+    ...stepsSection(plan, unitsOfSheet(system)),
   ];
-  return `${lines.join('\n')}\n`;
+  return sheetText(lines, width);
 }
 
 /** The part of the sheet with the steps of work. Internal. */
-export function stepsSection(plan: JobPlan, units: SheetUnits, width: number): string[] {
+export function stepsSection(plan: JobPlan, units: SheetUnits): SheetLine[] {
   const steps = workSteps(plan);
   const numbers = new Map(steps.map(({ id }, index) => [id, index + 1]));
   const warned = new Map<string, number>();
   return [
-    ...heading('STEPS OF WORK', width),
-    ...wrap(
+    ...heading('STEPS OF WORK'),
+    ...paragraph(
       'Tick each box before you start the step. Go on when it is signed. Amounts are rounded: order from the order list.',
-      width,
     ),
     ...steps.flatMap((step, index) => [
-      '',
-      ...wrap(`${index + 1}. ${step.title}`, width, '', '   '),
-      ...step.before.flatMap((one) => wrap(conditionText(one, numbers), width, '  [ ] ', '      ')),
-      ...stepLines(step, units, width),
-      ...step.holdPoints.flatMap((hold) => wrap(signText(hold), width, '  ____ ', '       ')),
-      ...cautionLines(step, { number: index + 1, warned, width }),
+      ...subheading(`${index + 1}. ${step.title}`, '   '),
+      ...step.before.flatMap((one) => paragraph(conditionText(one, numbers), '  [ ] ', '      ')),
+      ...stepLines(step, units),
+      ...step.holdPoints.flatMap((hold) => paragraph(signText(hold), '  ____ ', '       ')),
+      ...cautionLines(step, { number: index + 1, warned }),
     ]),
   ];
 }
@@ -61,14 +68,14 @@ function conditionText(
   return `step ${number} is done${code === 'SIGNED' ? ' and signed' : ''}`;
 }
 
-function stepLines(step: WorkStep, units: SheetUnits, width: number): string[] {
+function stepLines(step: WorkStep, units: SheetUnits): SheetLine[] {
   const hours = hoursText(step.hours);
   return [
-    ...heightTexts(step, units).flatMap((text) => wrap(text, width, '  ', '    ')),
-    ...figureTexts(step, units).flatMap(({ name, text }) => entry(name, text, width)),
-    ...step.amounts.flatMap((one) => wrap(`${amountText(one, units)}.`, width, '  > ', '    ')),
-    ...(hours === null ? [] : wrap(`Time: ${hours}.`, width, '  ', '    ')),
-    ...step.notes.flatMap((note) => wrap(note, width, '  - ', '    ')),
+    ...heightTexts(step, units).flatMap((text) => paragraph(text, '  ', '    ')),
+    ...figureTexts(step, units).flatMap(({ name, text }) => entry(name, text)),
+    ...step.amounts.flatMap((one) => paragraph(`${amountText(one, units)}.`, '  > ', '    ')),
+    ...(hours === null ? [] : paragraph(`Time: ${hours}.`, '  ', '    ')),
+    ...step.notes.flatMap((note) => paragraph(note, '  - ', '    ')),
   ];
 }
 
@@ -76,15 +83,14 @@ interface Warned {
   readonly number: number;
   /** The step that printed a caution first. */
   readonly warned: Map<string, number>;
-  readonly width: number;
 }
 
 /** Each caution in full where it comes first, then by the number of that step. */
-function cautionLines({ cautions }: WorkStep, { number, warned, width }: Warned): string[] {
+function cautionLines({ cautions }: WorkStep, { number, warned }: Warned): SheetLine[] {
   return cautions.flatMap(({ id, text }) => {
     const first = warned.get(id);
     if (first === undefined) warned.set(id, number);
     const words = first === undefined ? text : `${id}, see step ${first}.`;
-    return wrap(words, width, '  ! ', '    ');
+    return paragraph(words, '  ! ', '    ');
   });
 }

@@ -1,7 +1,6 @@
 import type { PavementPlan, StringLinePlan } from '../plan/plan.js';
-import { columnTable } from './columns.js';
-import { describeMove } from './describe.js';
-import { heading, wrap } from './layout.js';
+import { columnTable, heading, paragraph, subheading, type SheetLine } from './sheet-lines.js';
+import { moveText } from './describe.js';
 import type { Sheet } from './sheet-context.js';
 import { depthLines } from './string-depths.js';
 import { stakeLines } from './string-stakes.js';
@@ -13,18 +12,18 @@ export function stringSection(
   line: StringLinePlan,
   pavement: PavementPlan,
   sheet: Sheet,
-): string[] {
-  const { units, width } = sheet;
+): SheetLine[] {
+  const { units } = sheet;
   const { first, last } = endsOf(line);
   const height = units.depthWithUnit(line.stringHeight);
   return [
-    ...heading(`STRING ${line.id.toUpperCase()}, for ${pavement.name}`, width),
-    ...wrap(`From stake ${first} to stake ${last}, ${height} above finished grade.`, width),
+    ...heading(`STRING ${line.id.toUpperCase()}, for ${pavement.name}`),
+    ...paragraph(`From stake ${first} to stake ${last}, ${height} above finished grade.`),
     ...depthLines(line, pavement, sheet),
     ...stakeLines(line, sheet),
     ...sagLines(line, sheet),
     ...alignmentLines(line, sheet),
-    ...fallLines(line, sheet),
+    ...fallLines(line),
   ];
 }
 
@@ -34,45 +33,38 @@ const endsOf = ({ stakes }: StringLinePlan) => ({
   last: stakes.at(-1)?.id ?? '',
 });
 
-function sagLines({ sags }: StringLinePlan, { units, width }: Sheet): string[] {
+function sagLines({ sags }: StringLinePlan, { units }: Sheet): SheetLine[] {
   if (sags.length === 0) return [];
   const unit = units.depthUnit;
   const cells = sags.map(({ sag }) => sagText(sag, units));
   return [
-    '',
-    ...wrap(`Sag of the string at mid-span (${unit})`, width),
-    ...columnTable(
-      { head: 'span', cells: sags.map(({ from, to }) => `${from} to ${to}`) },
-      [{ head: 'sag', cells, once: 'sag, every span' }],
-      width,
-    ),
-    ...wrap(
+    ...subheading(`Sag of the string at mid-span (${unit})`),
+    ...columnTable({ head: 'span', cells: sags.map(({ from, to }) => `${from} to ${to}`) }, [
+      { head: 'sag', cells, once: 'sag, every span' },
+    ]),
+    ...paragraph(
       'The string hangs low by this: at mid-span measure that much less down from it.',
-      width,
       '  ',
     ),
   ];
 }
 
-function alignmentLines(line: StringLinePlan, sheet: Sheet): string[] {
-  const { units, width, system } = sheet;
+function alignmentLines(line: StringLinePlan, sheet: Sheet): SheetLine[] {
+  const { units, system } = sheet;
   const { first, last } = endsOf(line);
   const by = line.reference === 'ends' ? `the line ${first} to ${last}` : 'the best line';
   const title = `Alignment: within ${units.depthWithUnit(line.tolerance)} of ${by}`;
   const facing = { from: first, to: last };
   return [
-    '',
-    ...wrap(title, width),
+    ...subheading(title),
     ...offsetLines(line, sheet),
-    ...wrap(line.note, width, '  '),
-    ...line.moves.flatMap((move) =>
-      wrap(describeMove(move, { system, facing }), width, '  > ', '    '),
-    ),
+    ...paragraph(line.note, '  '),
+    ...line.moves.flatMap((move) => paragraph(moveText(move, { system, facing }), '  > ', '    ')),
   ];
 }
 
 /** Stakes that are off the line; nothing where all are on it. */
-function offsetLines(line: StringLinePlan, { units, width }: Sheet): string[] {
+function offsetLines(line: StringLinePlan, { units }: Sheet): SheetLine[] {
   if (line.ok === null) return [];
   const rows = line.stakes.map(({ id, offset, inTolerance }) => {
     const off = units.depth(offset.abs());
@@ -83,29 +75,23 @@ function offsetLines(line: StringLinePlan, { units, width }: Sheet): string[] {
   if (shown.length === 0) return [];
   const { first, last } = endsOf(line);
   return [
-    ...columnTable(
-      { head: 'stake', cells: shown.map(({ id }) => id) },
-      [
-        { head: `off the line (${units.depthUnit})`, cells: shown.map(({ off }) => off) },
-        { head: '', cells: shown.map(({ verdict }) => verdict) },
-      ],
-      width,
-    ),
-    ...wrap(
+    ...columnTable({ head: 'stake', cells: shown.map(({ id }) => id) }, [
+      { head: `off the line (${units.depthUnit})`, cells: shown.map(({ off }) => off) },
+      { head: '', cells: shown.map(({ verdict }) => verdict) },
+    ]),
+    ...paragraph(
       `Left and right are told facing from ${first} to ${last}.${shown.length < rows.length ? ' The other stakes are on the line.' : ''}`,
-      width,
       '  ',
     ),
   ];
 }
 
-function fallLines({ slopes }: StringLinePlan, { width }: Sheet): string[] {
+function fallLines({ slopes }: StringLinePlan): SheetLine[] {
   if (slopes.length === 0) return [];
   const isDownhill = (slope: (typeof slopes)[number]['slope']) =>
     slope.isNegative() || slope.isZero();
   return [
-    '',
-    'Fall',
+    ...subheading('Fall'),
     ...columnTable(
       {
         head: 'downhill',
@@ -130,7 +116,6 @@ function fallLines({ slopes }: StringLinePlan, { width }: Sheet): string[] {
           once: 'minimum fall, every span',
         },
       ],
-      width,
     ),
   ];
 }

@@ -1,13 +1,12 @@
 import type { StakePlan, StringLinePlan } from '../plan/plan.js';
-import { columnTable } from './columns.js';
+import { columnTable, paragraph, subheading, type SheetLine } from './sheet-lines.js';
 import { groundRows } from './depth-rows.js';
 import { listed } from './group-warnings.js';
-import { wrap } from './layout.js';
 import type { Sheet } from './sheet-context.js';
 import type { SheetUnits } from './units-of-sheet.js';
 
 /** Ground, dig, elevations and rod readings at the stakes of a string. Internal. */
-export function stakeLines(line: StringLinePlan, sheet: Sheet): string[] {
+export function stakeLines(line: StringLinePlan, sheet: Sheet): SheetLine[] {
   return [
     ...groundLines(line, sheet),
     ...elevationLines(line.stakes, sheet),
@@ -15,8 +14,8 @@ export function stakeLines(line: StringLinePlan, sheet: Sheet): string[] {
   ];
 }
 
-function groundLines(line: StringLinePlan, sheet: Sheet): string[] {
-  const { units, width } = sheet;
+function groundLines(line: StringLinePlan, sheet: Sheet): SheetLine[] {
+  const { units } = sheet;
   const rows = groundRows(line.stakes, units.onTape);
   if (rows.length === 0) return stationLines(line, sheet);
   const column = (name: 'ground' | 'dig' | 'old' | 'soil') =>
@@ -24,30 +23,25 @@ function groundLines(line: StringLinePlan, sheet: Sheet): string[] {
   const isStripped = rows.some(({ old }) => !old.isZero());
   const isFilled = rows.some(({ dig, soil }) => dig.isNegative() || soil.isNegative());
   return [
-    '',
-    ...wrap(`Depths at the stakes (${units.depthUnit})`, width),
-    ...columnTable(
-      { head: 'stake', cells: rows.map(({ id }) => id) },
-      [
-        { head: 'at', cells: rows.map(({ station }) => units.long(station)) },
-        { head: ['down to', 'ground'], cells: column('ground') },
-        { head: ['depth', 'of dig'], cells: column('dig') },
-        ...(isStripped
-          ? [
-              { head: ['old', 'paving'] as const, cells: column('old') },
-              { head: ['soil', 'to dig'] as const, cells: column('soil') },
-            ]
-          : []),
-      ],
-      width,
-    ),
-    ...(isFilled ? wrap('A minus sign means fill.', width, '  ') : []),
+    ...subheading(`Depths at the stakes (${units.depthUnit})`),
+    ...columnTable({ head: 'stake', cells: rows.map(({ id }) => id) }, [
+      { head: 'at', cells: rows.map(({ station }) => units.long(station)) },
+      { head: ['down to', 'ground'], cells: column('ground') },
+      { head: ['depth', 'of dig'], cells: column('dig') },
+      ...(isStripped
+        ? [
+            { head: ['old', 'paving'] as const, cells: column('old') },
+            { head: ['soil', 'to dig'] as const, cells: column('soil') },
+          ]
+        : []),
+    ]),
+    ...(isFilled ? paragraph('A minus sign means fill.', '  ') : []),
     ...unmeasuredLines(line, sheet),
   ];
 }
 
 /** Stakes without a ground reading, and where they stand. */
-function unmeasuredLines({ id: string, stakes }: StringLinePlan, sheet: Sheet): string[] {
+function unmeasuredLines({ id: string, stakes }: StringLinePlan, sheet: Sheet): SheetLine[] {
   const without = stakes.filter(({ ground }) => ground === null);
   const place = ({ id, station }: StakePlan) => `${id} (at ${sheet.units.long(station)})`;
   const from = (id: string) => sheet.job.stakes.find((stake) => stake.id === id)?.groundFrom;
@@ -55,48 +49,41 @@ function unmeasuredLines({ id: string, stakes }: StringLinePlan, sheet: Sheet): 
   const missing = without.filter((stake) => !elsewhere.includes(stake));
   return [
     ...elsewhere.flatMap((stake) =>
-      wrap(
+      paragraph(
         `${place(stake)}: its ground is measured from string ${from(stake.id) ?? ''}.`,
-        sheet.width,
         '  ',
       ),
     ),
     ...(missing.length === 0
       ? []
-      : wrap(
+      : paragraph(
           `No ground reading at ${listed(missing.map(place))}: measure from the string down to the ground before you dig there.`,
-          sheet.width,
           '  ',
         )),
   ];
 }
 
-function stationLines({ stakes, id }: StringLinePlan, { units, width }: Sheet): string[] {
+function stationLines({ stakes, id }: StringLinePlan, { units }: Sheet): SheetLine[] {
   return [
-    '',
-    'Stakes along the string',
-    ...columnTable(
-      { head: 'stake', cells: stakes.map((stake) => stake.id) },
-      [{ head: 'at', cells: stakes.map(({ station }) => units.long(station)) }],
-      width,
-    ),
-    ...wrap(
+    ...subheading('Stakes along the string'),
+    ...columnTable({ head: 'stake', cells: stakes.map((stake) => stake.id) }, [
+      { head: 'at', cells: stakes.map(({ station }) => units.long(station)) },
+    ]),
+    ...paragraph(
       `No ground is measured from string ${id}. Measure from it down to the ground at each stake before you dig.`,
-      width,
       '  ',
     ),
   ];
 }
 
-function elevationLines(stakes: readonly StakePlan[], { units, width }: Sheet): string[] {
+function elevationLines(stakes: readonly StakePlan[], { units }: Sheet): SheetLine[] {
   const known = stakes.filter(({ finishElevation }) => finishElevation !== null);
   if (known.length === 0) return [];
   const level = (value: StakePlan['finishElevation']) =>
     value === null ? '-' : units.level(value);
   const isExtended = known.some(({ carriedOn }) => carriedOn);
   return [
-    '',
-    ...wrap(`Elevations (${units.levelUnit}), each rounded to ${units.levelStep}`, width),
+    ...subheading(`Elevations (${units.levelUnit}), each rounded to ${units.levelStep}`),
     ...columnTable(
       {
         head: 'stake',
@@ -106,12 +93,10 @@ function elevationLines(stakes: readonly StakePlan[], { units, width }: Sheet): 
         { head: 'finished grade', cells: known.map((stake) => level(stake.finishElevation)) },
         { head: 'string', cells: known.map((stake) => level(stake.stringElevation)) },
       ],
-      width,
     ),
     ...(isExtended
-      ? wrap(
+      ? paragraph(
           '* beyond the fixed levels: the finished surface is extended to the stake',
-          width,
           '  ',
           '    ',
         )
@@ -120,20 +105,18 @@ function elevationLines(stakes: readonly StakePlan[], { units, width }: Sheet): 
 }
 
 /** Rod readings, as many surfaces side by side as the sheet is wide. */
-function rodLines(stakes: readonly StakePlan[], { units, width }: Sheet): string[] {
+function rodLines(stakes: readonly StakePlan[], { units }: Sheet): SheetLine[] {
   const read = stakes.flatMap(({ id, rods }) => (rods === null ? [] : [{ id, rods }]));
   const surfaces = read[0]?.rods.map(({ surface }) => surface) ?? [];
   if (surfaces.length === 0) return [];
   return [
-    '',
-    ...wrap(`Rod readings (${units.levelUnit}), each rounded to ${units.levelStep}`, width),
+    ...subheading(`Rod readings (${units.levelUnit}), each rounded to ${units.levelStep}`),
     ...columnTable(
       { head: 'stake', cells: read.map(({ id }) => id) },
       surfaces.map((surface, k) => ({
         head: inTwoLines(surface),
         cells: read.map(({ rods }) => readingText(rods[k], units)),
       })),
-      width,
     ),
   ];
 }

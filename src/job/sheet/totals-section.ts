@@ -1,8 +1,8 @@
-import { volume } from '../../units/construct.js';
-import { orderPacks } from '../../materials/packs/order-packs.js';
-import { ZERO } from '../../units/decimal.js';
+import { wholeNumberUp } from '../../units/format-quantity.js';
+import { ONE_RATIO, ZERO_RATIO } from '../../units/ratio.js';
 import {
-  fromSIDecimal,
+  fromSI,
+  fromUnit,
   isQuantity,
   type AnyQuantity,
   type Area,
@@ -12,26 +12,24 @@ import {
 import { materialList, type Amount, type MaterialLine } from '../order/material-list.js';
 import type { JobPlan, JobTotals, LooseTotalPlan, StreamPlan } from '../plan/plan.js';
 import { countedPacks } from './counted-packs.js';
-import { entry, heading, wrap } from './layout.js';
+import { entry, heading, paragraph, subheading, space, type SheetLine } from './sheet-lines.js';
 import type { Sheet } from './sheet-context.js';
 import type { SheetUnits } from './units-of-sheet.js';
 import { paverLabel, wasteOf, withShares } from './waste-words.js';
 
 /** The part of the sheet about orders and loads. Internal. */
-export function totalsSection(plan: JobPlan, sheet: Sheet): string[] {
+export function totalsSection(plan: JobPlan, sheet: Sheet): SheetLine[] {
   const { totals } = plan;
-  const { width } = sheet;
   return [
-    ...heading('ORDER AND HAUL AWAY', width),
-    ...wrap(
+    ...heading('ORDER AND HAUL AWAY'),
+    ...paragraph(
       'Each figure is rounded once; sums of printed figures may differ in the last digit.',
-      width,
     ),
     ...[...totals.stones, ...totals.sands].flatMap((one) => looseLines(one, sheet)),
     ...paverLines(totals.pavers, sheet),
     ...packLines(plan, sheet),
     ...totals.oldPaving.flatMap((old) => [
-      ...['', ...wrap(`Old ${old.material}`, width)],
+      ...[...subheading(`Old ${old.material}`)],
       ...haulLines(old, sheet),
     ]),
     ...spoilLines(totals, sheet),
@@ -40,91 +38,84 @@ export function totalsSection(plan: JobPlan, sheet: Sheet): string[] {
 
 const capital = (name: string): string => `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`;
 
-function paverLines(pavers: JobTotals['pavers'], { job, width }: Sheet): string[] {
+function paverLines(pavers: JobTotals['pavers'], { job }: Sheet): SheetLine[] {
   if (pavers.length === 0) return [];
   return [
-    '',
-    ...pavers.flatMap(({ name, paver, order }) =>
-      entry(paverLabel(name, paver, job), `${order}`, width),
-    ),
+    ...space(),
+    ...pavers.flatMap(({ name, paver, order }) => entry(paverLabel(name, paver, job), `${order}`)),
   ];
 }
 
 /** A stone or sand: what goes in, what is ordered and in how many loads it comes. */
-function looseLines(one: LooseTotalPlan, sheet: Sheet): string[] {
-  const { units, width, job } = sheet;
+function looseLines(one: LooseTotalPlan, sheet: Sheet): SheetLine[] {
+  const { units, job } = sheet;
   const { waste, moisture } = wasteOf(one.material, job);
-  const order = orderPacks({
-    volume: one.loose.volume,
-    packs: [{ name: units.volumeUnit, holds: volume(1, units.orderVolume) }],
-  });
+  const whole = fromUnit('volume', ONE_RATIO, units.orderVolume);
+  const count = wholeNumberUp(one.loose.volume, whole);
   return [
-    '',
-    ...wrap(capital(one.name), width),
-    ...entry('compacted, in place', units.volume(one.compacted.volume), width),
+    ...subheading(capital(one.name)),
+    ...entry('compacted, in place', units.volume(one.compacted.volume)),
     ...(one.fill === null
       ? []
-      : entry('  of this fill, up to subgrade', units.volume(one.fill.volume), width)),
-    ...entry(withShares('loose', [[waste, 'waste']]), units.volume(one.loose.volume), width),
+      : entry('  of this fill, up to subgrade', units.volume(one.fill.volume))),
+    ...entry(withShares('loose', [[waste, 'waste']]), units.volume(one.loose.volume)),
     ...entry(
       withShares('weight', [
         [waste, 'waste'],
         [moisture, 'water'],
       ]),
       units.mass(one.mass),
-      width,
     ),
-    ...entry('order, rounded up', wholeText(order.count, units), width),
-    ...loadLines(one, width),
+    ...entry('order, rounded up', wholeText(count, units)),
+    ...loadLines(one),
   ];
 }
 
 const wholeText = (count: number, { volumeUnit }: SheetUnits): string => `${count} ${volumeUnit}`;
 
-function haulLines(part: StreamPlan, { units, width }: Sheet): string[] {
+function haulLines(part: StreamPlan, { units }: Sheet): SheetLine[] {
   return [
-    ...entry('loose', units.volume(part.loose.volume), width),
-    ...entry('weight', units.mass(part.mass), width),
-    ...loadLines(part, width),
+    ...entry('loose', units.volume(part.loose.volume)),
+    ...entry('weight', units.mass(part.mass)),
+    ...loadLines(part),
   ];
 }
 
-function spoilLines({ spoil }: JobTotals, sheet: Sheet): string[] {
+function spoilLines({ spoil }: JobTotals, sheet: Sheet): SheetLine[] {
   if (spoil === null) return [];
-  const { units, width } = sheet;
+  const { units } = sheet;
   return [
-    '',
-    'Soil to haul away',
-    ...entry('in place (bank)', units.volume(spoil.bank.volume), width),
+    ...subheading('Soil to haul away'),
+    ...entry('in place (bank)', units.volume(spoil.bank.volume)),
     ...haulLines(spoil, sheet),
   ];
 }
 
-const loadLines = ({ loads: { count, limitedBy } }: StreamPlan, width: number): string[] =>
-  entry(`truck loads (limited by ${limitedBy === 'mass' ? 'weight' : 'box'})`, `${count}`, width);
+const loadLines = ({ loads: { count, limitedBy } }: StreamPlan): SheetLine[] =>
+  entry(`truck loads (limited by ${limitedBy === 'mass' ? 'weight' : 'box'})`, `${count}`);
 
 /** The order list, where the job names packs or supplies. */
-function packLines(plan: JobPlan, sheet: Sheet): string[] {
+function packLines(plan: JobPlan, sheet: Sheet): SheetLine[] {
   const lines = materialList(plan).lines.filter(
     ({ kind, packs }) => packs.length > 0 || !STREAMS.has(kind),
   );
   if (lines.length === 0) return [];
-  return ['', 'Order list', ...lines.flatMap((line) => packLine(line, sheet))];
+  return [...subheading('Order list'), ...lines.flatMap((line) => packLine(line, sheet))];
 }
 
 /** What the lines above say already. */
 const STREAMS = new Set<MaterialLine['kind']>(['stone', 'sand', 'pavers']);
 
-function packLine(line: MaterialLine, { units, width, job }: Sheet): string[] {
+function packLine(line: MaterialLine, { units, job }: Sheet): SheetLine[] {
   const name = lineLabel(line, job);
-  if (line.packs.length === 0) return entry(name, amountText(line.ordered, line, units), width);
+  if (line.packs.length === 0) return entry(name, amountText(line.ordered, line, units));
   const packs = line.packs.map(({ name: pack, count }) => countedPacks(pack, count)).join(', ');
   const left = amountText(line.surplus, line, units);
   return [
-    ...entry(name, packs, width),
+    ...entry(name, packs),
     ...(left === amountText(nothingOf(line.surplus), line, units)
       ? []
-      : entry('  left over', left, width)),
+      : entry('  left over', left)),
   ];
 }
 
@@ -139,7 +130,7 @@ function lineLabel({ kind, name, material }: MaterialLine, job: Sheet['job']): s
 
 /** Nothing of an amount: a surplus that prints like it is not worth a line. */
 const nothingOf = (amount: Amount): Amount =>
-  isQuantity(amount) ? fromSIDecimal(amount.dimension, ZERO) : 0;
+  isQuantity(amount) ? fromSI(amount.dimension, ZERO_RATIO) : 0;
 
 function amountText(amount: Amount, { measure }: MaterialLine, units: SheetUnits): string {
   if (!isQuantity(amount)) return measure === 'rolls' ? `${amount} rolls` : `${amount}`;

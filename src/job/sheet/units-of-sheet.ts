@@ -1,10 +1,18 @@
 import { formatFor } from '../../units/format-for.js';
-import { formatLength } from '../../units/format-length.js';
+import { partOf } from '../../units/part-of.js';
+import { printLength } from '../../units/print-length.js';
 import { formatQuantity } from '../../units/format-quantity.js';
 import type { Rounding } from '../../units/round-ratio.js';
 import { roundTo } from '../../units/rounding.js';
-import { length as lengthOf } from '../../units/construct.js';
-import type { AnyQuantity, Area, Length, Mass, Slope, Volume } from '../../units/quantity.js';
+import {
+  type AnyQuantity,
+  type Area,
+  type Flow,
+  type Length,
+  type Mass,
+  type Slope,
+  type Volume,
+} from '../../units/quantity.js';
 
 /** The two ways a sheet is written. */
 export type SheetSystem = 'us' | 'metric';
@@ -40,15 +48,20 @@ export interface SheetUnits {
   /** Name of the unit of those. */
   readonly volumeUnit: string;
   readonly mass: (mass: Mass) => string;
+  /** Water to sprinkle: 95 gallons, 360 l. */
+  readonly water: (water: Volume) => string;
+  /** A flow of water: 22 gallons a minute, 83 l/min. */
+  readonly flow: (flow: Flow) => string;
   /** The unit that stone is ordered by. */
   readonly orderVolume: 'yd3' | 'm3';
 }
 
-const US_TAPE = lengthOf('1/16 in');
-const METRIC_TAPE = lengthOf('1 mm');
+const US_TAPE = partOf(1, 16, 'in');
+const METRIC_TAPE = partOf(1, 1, 'mm');
+const US_LONG = partOf(1, 8, 'in');
 
 const bare = (depth: Length, as: 'in' | 'mm', rounding: Rounding): string =>
-  formatLength(depth, { as, rounding }).replace(` ${as}`, '');
+  printLength(depth, { as, rounding }).replace(` ${as}`, '');
 
 const US: SheetUnits = {
   isUs: true,
@@ -58,16 +71,18 @@ const US: SheetUnits = {
   depthUp: (depth) => bare(depth, 'in', 'up'),
   onTape: (depth) => roundTo(depth, US_TAPE),
   tapeStep: '1/16 in',
-  depthWithUnit: (depth) => formatLength(depth, { as: 'in' }),
-  long: (length) => formatLength(length, { as: 'ft-in', nearest: '1/8 in' }),
-  elevation: (length) => formatLength(length, { as: 'ft' }),
-  level: (length) => formatLength(length, { as: 'ft' }).replace(/ ft$/, ''),
+  depthWithUnit: (depth) => printLength(depth, { as: 'in' }),
+  long: (length) => printLength(length, { as: 'ft-in', nearest: US_LONG }),
+  elevation: (length) => printLength(length, { as: 'ft' }),
+  level: (length) => printLength(length, { as: 'ft' }).replace(/ ft$/, ''),
   levelUnit: 'ft',
   levelStep: '0.01 ft',
   area: (area) => inWords(formatQuantity(area, { as: 'ft2', places: 1 })),
   volume: (volume) => inWords(formatQuantity(volume, { as: 'yd3' })),
   volumeUnit: 'cu yd',
   mass: (mass) => formatFor(mass, 'us'),
+  water: (water) => inWords(formatQuantity(water, { as: 'gal-us', places: 0 })),
+  flow: (flow) => inWords(formatFor(flow, 'us')),
   orderVolume: 'yd3',
 };
 
@@ -79,16 +94,18 @@ const METRIC: SheetUnits = {
   depthUp: (depth) => bare(depth, 'mm', 'up'),
   onTape: (depth) => roundTo(depth, METRIC_TAPE),
   tapeStep: '1 mm',
-  depthWithUnit: (depth) => formatLength(depth, { as: 'mm' }),
-  long: (length) => formatLength(length, { as: 'm' }),
-  elevation: (length) => formatLength(length, { as: 'm' }),
-  level: (length) => formatLength(length, { as: 'm' }).replace(/ m$/, ''),
+  depthWithUnit: (depth) => printLength(depth, { as: 'mm' }),
+  long: (length) => printLength(length, { as: 'm' }),
+  elevation: (length) => printLength(length, { as: 'm' }),
+  level: (length) => printLength(length, { as: 'm' }).replace(/ m$/, ''),
   levelUnit: 'm',
   levelStep: '0.001 m',
   area: (area) => formatQuantity(area, { as: 'm2', places: 2 }),
   volume: (volume) => formatQuantity(volume, { as: 'm3' }),
   volumeUnit: 'm3',
   mass: (mass) => formatFor(mass, 'metric'),
+  water: (water) => formatQuantity(water, { as: 'l', places: 0 }),
+  flow: (flow) => formatFor(flow, 'metric'),
   orderVolume: 'm3',
 };
 
@@ -97,7 +114,12 @@ export const unitsOfSheet = (system: SheetSystem): SheetUnits => (system === 'us
 
 /** A printed measure in the marks of a sheet: `sq ft` for `ft2`, no space before a percent sign. Internal. */
 export const inWords = (text: string): string =>
-  text.replace(/ ft2$/, ' sq ft').replace(/ yd3$/, ' cu yd').replace(/ %$/, '%');
+  text
+    .replace(/ ft2$/, ' sq ft')
+    .replace(/ yd3$/, ' cu yd')
+    .replace(/ gal-us$/, ' gal')
+    .replace(/ gal-us\/min$/, ' gal/min')
+    .replace(/ %$/, '%');
 
 /** A quantity of any dimension in the marks of a sheet. Internal. */
 export const measureText = (value: AnyQuantity, system: SheetSystem): string =>

@@ -98,6 +98,14 @@ export const WARNING_WORDS: Readonly<Record<WarningCode, (said: Said) => string>
     `${subject}: ${say('what')} is ${say('got')}, usual ${say('low')} to ${say('high')}. Check the figure.`,
   LIFT_TOO_THICK: ({ subject, say }) =>
     `${subject}: lifts of up to ${say('lift')} are given, published maximum ${say('most')} for any plate or tamper. Compact it in thinner lifts.`,
+  FROST_IN_SUBGRADE: ({ subject, say }) =>
+    `${subject}: frost goes ${say('depth')} below finished grade, ${say('into')} into the subgrade. Frost-susceptible soil heaves there and is soft in the thaw. Drain the base, and ask a licensed engineer.`,
+  BASE_BELOW_FROST_RULE: ({ subject, say }) =>
+    `${subject}: base is ${say('got')}, the rule of limited frost penetration requires ${say('wanted')}. A licensed engineer decides.`,
+  RUNOFF_OVER_INLET: ({ subject, say }) =>
+    `${subject}: ${say('runoff')} runs off in the storm, the drain takes ${say('inlet')}. Put in a larger drain, or another.`,
+  LIFT_BEYOND_PLANT: ({ subject, say }) =>
+    `${subject}: the published method permits no lift as thick as lift ${say('lifts')} for this machine${say('most') === '' ? '' : `, ${say('most')} is its maximum`}. Use thinner lifts or a heavier machine.`,
   EDGE_NOT_SAID: ({ subject, say }) =>
     `${subject}: nothing is said of ${say('edges')}, planned as open. Say what lies along each edge, above all a building.`,
   EDGES_SHARED: ({ subject, say }) =>

@@ -1,4 +1,3 @@
-import { length } from '../../units/construct.js';
 import { formatQuantity } from '../../units/format-quantity.js';
 import {
   isQuantity,
@@ -21,6 +20,7 @@ import type {
   WorkStep,
   WorkStepKind,
 } from '../steps/work-step.js';
+import { usualSetOutStep } from './set-outs.js';
 import { readSystem, type DescribePartOptions } from './sheet-options.js';
 import { slopeText, unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
 
@@ -79,23 +79,25 @@ function heightText({ surface, placed, finished }: WorkHeight, verb: string, uni
   return placed === null ? end : `${verb} ${units.depthWithUnit(placed)}, ${end}`;
 }
 
-/** What set-outs are rounded up to where the job gives no step. */
-const SET_OUT_STEPS = { us: '1/4 in', metric: '5 mm' } as const;
-
 /**
  * Figures as printed. Set-outs of the dig are rounded up to the step of the crew; the heights of a lift
  * say how thick it is. Internal.
  */
 export function figureTexts({ kind, figures }: WorkStep, units: SheetUnits) {
   const given = figures.find(({ code }) => code === 'set-out-step')?.value as Length | undefined;
-  const step = given ?? length(SET_OUT_STEPS[units.isUs ? 'us' : 'metric']);
+  const step = given ?? usualSetOutStep(units.isUs ? 'us' : 'metric');
   const setOut = (value: Length) =>
     `${units.depthUp(roundTo(value, step, 'up'))} ${units.depthUnit}`;
   return figures
     .filter(({ code }) => kind !== 'lift' || (code !== 'placed' && code !== 'finished'))
     .map(({ code, name, value }) => ({
       name,
-      text: code === 'dig-line' ? setOut(value as Length) : figureText(value, units),
+      text:
+        code === 'dig-line'
+          ? setOut(value as Length)
+          : code === 'water'
+            ? units.water(value as Volume)
+            : figureText(value, units),
     }));
 }
 

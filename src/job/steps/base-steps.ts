@@ -1,3 +1,5 @@
+import type { WaterAction } from '../../ground/soil/lift-water.js';
+import type { LiftGroundPlan } from '../plan/plan-of-ground.js';
 import type { LiftPlan, LooseOrderPlan, PavementPlan } from '../plan/plan.js';
 import { surfacesBelow } from '../plan/surfaces.js';
 import { deliveryHours, NO_HOURS, plateHours, platePasses } from './rated-hours.js';
@@ -73,21 +75,23 @@ function placeLift(basis: StepBasis, pavement: PavementPlan, of: LiftBasis): Wor
   const { lift, order, parts, below, isSigned } = of;
   const surface = topOf(pavement, lift);
   const amounts = order === undefined ? [] : [looseAmount(basis, 'stone', order, parts)];
-  const passes = platePasses(basis.job, 'passes');
+  const own = pavement.ground?.lifts.find((one) => one.lift === lift.lift) ?? null;
+  // the crew's own passes come from a trial strip, and stand before those of the method
+  const passes = platePasses(basis.job, 'passes') ?? own?.passes ?? undefined;
   return makeStep(basis, pavement, {
     kind: 'lift',
     number: lift.lift,
     title: `Lift ${lift.lift}, ${lift.layer} (${pavement.name})`,
     before: [surfacePasses(below)],
     heights: heightsOf(basis, pavement, surface),
-    figures: liftFigures(lift, passes),
+    figures: [...liftFigures(lift, passes), ...waterFigures(own)],
     amounts,
     hours: {
       ...NO_HOURS,
       plate: plateHours(basis.job, pavement.areas.ownBase, passes),
       trucks: deliveryHours(basis.job, amounts[0]?.loads ?? null),
     },
-    notes: ['Spread to the loose height, compact, then measure.'],
+    notes: ['Spread to the loose height, compact, then measure.', ...waterNotes(own)],
     holdPoints: isSigned ? [layerAccepted(lift.layer, surface)] : [],
     cautions: ['loads'],
   });
@@ -98,6 +102,23 @@ const liftFigures = ({ loose, compacted }: LiftPlan, passes: number | undefined)
   { code: 'finished', name: 'compacted', value: compacted },
   ...(passes === undefined ? [] : [{ code: 'passes', name: 'passes', value: passes } as const]),
 ];
+
+/** Water to add; what must dry off is a note, because nobody measures it out. */
+const waterFigures = (own: LiftGroundPlan | null): WorkFigure[] =>
+  own?.action === 'add-water' && own.water !== null
+    ? [{ code: 'water', name: 'water to add', value: own.water }]
+    : [];
+
+const WATER_NOTES: Readonly<Record<WaterAction, string>> = {
+  'add-water': 'Sprinkle the water over the loose lift and let it soak in before the plate.',
+  'let-dry': 'The stone is too wet. Spread it and let it dry before the plate.',
+  'compact-now': 'The moisture is right. Compact before it dries.',
+};
+
+const waterNotes = (own: LiftGroundPlan | null): string[] => {
+  const action = own?.action ?? null;
+  return action === null ? [] : [WATER_NOTES[action]];
+};
 
 const layerAccepted = (layer: string, surface: string): HoldPoint => ({
   code: 'layer-accepted',

@@ -1,6 +1,6 @@
-import { haulBalance } from '../../haul/haul-balance.js';
-import { machineTime } from '../../haul/machine-time.js';
-import { plateTime } from '../../haul/plate-time.js';
+import { haulBalanceOf } from '../../haul/haul-balance.js';
+import { machineTimeOf } from '../../haul/machine-time.js';
+import { plateTimeOf } from '../../haul/plate-time.js';
 import type { Area, Time, Volume } from '../../units/quantity.js';
 import { inState } from '../../volumes/state-volume.js';
 import type { StreamPlan } from '../plan/plan.js';
@@ -22,13 +22,14 @@ export const NO_HOURS: WorkHours = Object.freeze({
 export function machineHours({ rates, soil }: ReadJob, bank: Volume): Time | null {
   const machine = rates?.machine;
   if (machine === undefined || bank.isZero()) return null;
-  return machineTime({
+  const { bucket, fillFactor, cycle, efficiency } = machine;
+  return machineTimeOf({
     bank: inState(bank, 'bank'),
-    loosePerBank: soil.loosePerBank.toString(),
-    bucket: machine.bucket,
-    fillFactor: machine.fillFactor.toString(),
-    cycle: machine.cycle,
-    efficiency: machine.efficiency.toString(),
+    loosePerBank: soil.loosePerBank,
+    bucket,
+    fillFactor,
+    cycle,
+    efficiency,
   }).time;
 }
 
@@ -54,15 +55,9 @@ export function plateHours(
 ): Time | null {
   const plate = rates?.plate;
   if (plate === undefined || passes === undefined || area.isZero()) return null;
-  return plateTime({
-    area,
-    plateWidth: plate.width,
-    overlap: plate.overlap.toString(),
-    speed: plate.speed,
-    efficiency: plate.efficiency.toString(),
-    passes,
-    lifts: 1,
-  }).time;
+  const { width: plateWidth, overlap, speed, efficiency } = plate;
+  const lift = undefined;
+  return plateTimeOf({ area, plateWidth, overlap, speed, efficiency, passes, lifts: 1, lift }).time;
 }
 
 /** Trucks that haul away: their hours, and how many keep the loading machine busy. */
@@ -75,7 +70,12 @@ export function haulHours(
   if (times === undefined || stream === undefined || loads === null) {
     return { trucks: null, trucksNeeded: null };
   }
-  const haul = haulBalance({ ...times, truckLoad: stream.loads.perLoad.volume });
+  const haul = haulBalanceOf({
+    ...times,
+    truckLoad: stream.loads.perLoad.volume,
+    trucks: undefined,
+    volume: undefined,
+  });
   return { trucks: tripsOf(loads, haul.truckCycle), trucksNeeded: haul.trucksNeeded };
 }
 

@@ -80,7 +80,8 @@ export interface WorkFigure {
     | 'rails'
     | 'settlement'
     | 'count'
-    | 'passes';
+    | 'passes'
+    | 'water';
   /** What it is, in words. */
   readonly name: string;
   /** The figure. */

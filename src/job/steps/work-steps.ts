@@ -1,7 +1,7 @@
 import { deepFreeze } from '../../working.js';
 import { materialList } from '../order/material-list.js';
 import type { JobPlan, PavementPlan } from '../plan/plan.js';
-import { readWholeJob } from '../read/read-job.js';
+import { jobOfPlan } from '../saved/job-of-plan.js';
 import { markStep, requirePlan } from '../require-plan.js';
 import { checkBase, layGeotextile, placeLifts, setRestraint } from './base-steps.js';
 import { loadCounter } from './count-loads.js';
@@ -54,7 +54,8 @@ const PHASES: readonly Phase[] = [
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
  * @returns a frozen list; `describeWorkStep` puts a step into words
- * @throws `PLAN_INVALID` for what is no plan; `OUT_OF_RANGE` where the rates give hours that cannot be
+ * @throws `PLAN_INVALID` for what is no plan; `DIVISION_BY_ZERO`, `NOT_POSITIVE` or `CAPACITY_EXCEEDED` for a plan
+ *   that was not worked out from its job, with a load, a pack or a rate of nothing
  * @source derived
  * @example
  * const steps = workSteps(planJob(job));
@@ -67,7 +68,7 @@ export function workSteps(plan: JobPlan): readonly WorkStep[] {
   requirePlan(plan);
   const basis: StepBasis = {
     plan,
-    job: readWholeJob(plan.job),
+    job: jobOfPlan(plan),
     list: materialList(plan),
     countLoads: loadCounter(),
     last: new Map(),

@@ -4,7 +4,7 @@ import { PLACE } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Field } from '../../input/shape.js';
 import type { DigRing } from '../plan/plan-of-site.js';
 import type { JobPlan, PavementPlan } from '../plan/plan.js';
-import { readWholeJob } from '../read/read-job.js';
+import { jobOfPlan } from '../saved/job-of-plan.js';
 import { requirePlan } from '../require-plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { ringsOf, type Outline } from '../../outline/ring.js';
@@ -110,7 +110,7 @@ const OPTIONS = shapeOf<CornerTableOptions>()({ fixed: optional(TWO) });
 export function cornerTable(plan: JobPlan, options: CornerTableOptions = {}): CornerTable {
   requirePlan(plan);
   const { fixed: given } = readOptions(options, OPTIONS);
-  const job = readWholeJob(plan.job);
+  const job = jobOfPlan(plan);
   const [first, second] = given ?? job.stakes.map(({ id, x, y }) => ({ name: id, x, y }));
   if (first === undefined || second === undefined) {
     throw fault('TOO_FEW', 'offsets are measured from two fixed points', {}, ['fixed']);

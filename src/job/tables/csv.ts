@@ -1,5 +1,4 @@
-// Nothing but what needs the package: the build keeps this file apart, so that a bundle without tables
-// does not carry it.
+// Nothing but what needs the package, which only settline/tables loads.
 import Papa from 'papaparse';
 
 /** Cells of a table of text, and the row of a quotation mark that does not close or stands inside a cell. Internal. */

@@ -1,6 +1,6 @@
 import type { Length } from '../../units/quantity.js';
 import type { JobPlan } from '../plan/plan.js';
-import { readWholeJob } from '../read/read-job.js';
+import { jobOfPlan } from '../saved/job-of-plan.js';
 import { requirePlan } from '../require-plan.js';
 
 /** A stake on a string, as it is handed to an instrument or a spreadsheet. */
@@ -33,7 +33,7 @@ export interface StakeRow {
  */
 export function stakeTable(plan: JobPlan): readonly StakeRow[] {
   requirePlan(plan);
-  const places = new Map(readWholeJob(plan.job).stakes.map((stake) => [stake.id, stake]));
+  const places = new Map(jobOfPlan(plan).stakes.map((stake) => [stake.id, stake]));
   return Object.freeze(
     plan.stringLines.flatMap((line) =>
       line.stakes.flatMap(({ id, finishElevation, station, offset }): StakeRow[] => {

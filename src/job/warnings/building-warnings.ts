@@ -3,7 +3,6 @@ import { length } from '../../units/construct.js';
 import type { LaidOut } from '../plan/lay-out.js';
 import { PUBLISHED_LEAST_FALL } from '../plan/plan-slopes.js';
 import type { PlanWarning } from '../plan/plan.js';
-import type { StakesById } from '../plan/stake-grounds.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { lengthFigure, placeFigures, slopeFigure } from './figures.js';
 import { knownFinishes, type FinishOnEdge } from './finish-along.js';
@@ -22,10 +21,10 @@ interface Worst {
 }
 
 /** Water at buildings, slabs and floors: over the whole of each edge, by every level there is. Internal. */
-export function waterWarnings(job: ReadJob, laid: LaidOut, stakes: StakesById): PlanWarning[] {
+export function waterWarnings(job: ReadJob, laid: LaidOut): PlanWarning[] {
   const pieces = edgePieces(laid.pavement, isBuilt);
   if (pieces.length === 0) return [];
-  const finishes = knownFinishes(job, laid, stakes);
+  const finishes = knownFinishes(laid);
   const byEdge = new Map<number, Worst>();
   for (const piece of pieces) {
     const { edge, said } = piece;

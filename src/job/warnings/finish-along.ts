@@ -2,10 +2,7 @@ import { fromNumber } from '../../units/construct.js';
 import { exactOf } from '../../units/quantity.js';
 import type { PlanPoint } from '../../units/vector.js';
 import { slopeAt, type FinishSurface } from '../plan/finish-surface.js';
-import { finishesOfStakes } from '../plan/finishes-of-stakes.js';
 import type { LaidOut } from '../plan/lay-out.js';
-import type { StakesById } from '../plan/stake-grounds.js';
-import type { ReadJob } from '../schema/job-shape.js';
 import { placeFrom, type Place } from './figures.js';
 import {
   facetsNear,
@@ -41,11 +38,7 @@ const ROUNDING_OF_LEVELS = 5e-4;
 const NOISE = 1e-7;
 
 /** Finished grade by finished levels, by fixed levels and by stakes: by each that a pavement has. Internal. */
-export function knownFinishes(
-  job: ReadJob,
-  { pavement, grade }: LaidOut,
-  stakes: StakesById,
-): KnownFinish[] {
+export function knownFinishes({ pavement, grade, finishes }: LaidOut): KnownFinish[] {
   const { origin } = pavement.outline;
   const known: KnownFinish[] = [];
   const addMesh = (mesh: LevelMesh | null): void => {
@@ -53,8 +46,7 @@ export function knownFinishes(
   };
   addMesh(finishedMesh(pavement));
   if (grade !== null) known.push(finishBySurface(grade, origin));
-  const { levels } = finishesOfStakes(job, pavement, { stakes, surface: grade?.surface ?? null });
-  addMesh(levelMesh(levels, origin));
+  addMesh(levelMesh(finishes.levels, origin));
   return known;
 }
 

@@ -121,7 +121,8 @@ function triangulated(levels: readonly SpotHeight[], origin: PlanPoint): Surface
   });
   if (isOnOneLine(floats)) return null;
   try {
-    return readSurface(floats, 'levels', { x: 0, y: 0 });
+    // fine: both diagonals are looked at by the facets themselves
+    return readSurface(floats, 'levels', { x: 0, y: 0, isFine: true });
   } catch (error) {
     // levels that lie on one line but for a rounding make no surface
     if (isSettlineError(error)) return null;

@@ -1,5 +1,5 @@
 import { referenceQuantity } from '../../reference-quantity.js';
-import { PLANT_LIFTS } from '../../sources/lift-limits.js';
+import { COMPACTION_METHOD } from '../../sources/compaction-method.js';
 import { max } from '../../units/aggregate.js';
 import { density } from '../../units/construct.js';
 import type { Decimal } from '../../units/decimal.js';
@@ -92,8 +92,8 @@ function ratioWarning(
 /** The thickest compacted lift that is permitted for any plant. Source: `reinstatement-lifts`. */
 function liftWarnings({ stones }: ReadJob['materials']): PlanWarning[] {
   const most = max(
-    Object.values(PLANT_LIFTS)
-      .flat()
+    COMPACTION_METHOD.granular
+      .flatMap(({ lifts }) => lifts)
       .map(({ lift }) => referenceQuantity('length', lift)),
   );
   return stones

@@ -3,7 +3,6 @@ import type { Length, Slope } from '../../units/quantity.js';
 import { negateRatio } from '../../units/ratio.js';
 import { between, scaled, type PlanPoint } from '../../units/vector.js';
 import { slopeAt } from '../plan/finish-surface.js';
-import { finishesOfStakes } from '../plan/finishes-of-stakes.js';
 import type { LaidOut } from '../plan/lay-out.js';
 import type { PlanWarning, SlopePlan, StringLinePlan } from '../plan/plan.js';
 import type { StakesById } from '../plan/stake-grounds.js';
@@ -125,7 +124,7 @@ function lowPoints(basis: StringBasis): PlanWarning[] {
 
 /** True where the slope across a string is the minimum fall or more at a stake. */
 function runsOffAcross(
-  { job, laid, stakes, least }: StringBasis,
+  { laid, stakes, least }: StringBasis,
   before: SlopePlan,
   after: SlopePlan,
 ): boolean {
@@ -138,9 +137,8 @@ function runsOffAcross(
     return slopeAt(grade.surface, at, across).abs().compare(least) >= 0;
   }
   if (pavement.crossFall !== undefined) return pavement.crossFall.abs().compare(least) >= 0;
-  const { levels } = finishesOfStakes(job, pavement, { stakes, surface: null });
   const { origin } = pavement.outline;
-  const mesh = finishedMesh(pavement) ?? levelMesh(levels, origin);
+  const mesh = finishedMesh(pavement) ?? levelMesh(laid.finishes.levels, origin);
   const low = placeFrom(origin, at);
   const ahead = placeFrom(from, to);
   const run = Math.hypot(ahead.x, ahead.y);

@@ -37,7 +37,7 @@ export function thicknessWarnings(
     found.push(warning('BEDDING_OFF_NOMINAL', name, values));
   }
   const base = thickness('base', 'sub-base');
-  const added = minimum.adjustments.map(({ reason }) => smaller(BASE_ADJUSTMENT[reason]));
+  const added = minimum.adjustments.map(({ reason }) => smaller(BASE_ADJUSTMENT[reason][use]));
   if (isBelow(base, smaller(published.base))) {
     found.push(warning('BASE_BELOW_MINIMUM', name, { got: base, least: minimum.publishedBase }));
   } else if (isBelow(base, sum([smaller(published.base), ...added]))) {

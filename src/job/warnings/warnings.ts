@@ -11,6 +11,7 @@ import { edgeWarnings } from './edge-warnings.js';
 import { existingSurface } from './existing-surface.js';
 import { gateWarnings } from './gate-warnings.js';
 import { reachWarnings } from './grade-reach.js';
+import { groundBlockWarnings } from './ground-warnings.js';
 import { gradeWarnings, levelWarnings, rodWarnings } from './level-warnings.js';
 import { materialWarnings } from './material-warnings.js';
 import { nearbyWarnings, shapeWarnings } from './site-warnings.js';
@@ -62,10 +63,11 @@ function pavementWarnings(
     ...gradeWarnings(job, plan),
     ...reachWarnings(laid),
     ...steepSurfaces(laid, plan),
-    ...waterWarnings(job, laid, stakes),
+    ...waterWarnings(job, laid),
     ...crossFallWarnings(laid, own, stakes),
     ...existingWarnings(laid),
     ...nearbyWarnings(job, plan),
+    ...groundBlockWarnings(job, plan),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { checkJob, planJob, readPointTable } from 'settline/job';
+import { checkJob, planJob } from 'settline/job';
+import { readPointTable } from 'settline/tables';
 import { siteVolumes } from 'settline/volumes';
 import { cedarCourtJob } from '../../cedar-court.js';
 import { faultsOf } from '../../faults.js';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { cornerTable, planJob, readPointTable, stakeTable, tableText } from 'settline/job';
+import { planJob } from 'settline/job';
+import { cornerTable, readPointTable, stakeTable, tableText } from 'settline/tables';
 import { length, type Length, type LengthInput } from 'settline/units';
 import { cedarCourtJob } from '../../cedar-court.js';
 import { millGarthJob } from '../../mill-garth.js';

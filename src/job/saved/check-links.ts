@@ -1,0 +1,98 @@
+import { shown } from '../../input/shown.js';
+import type { FieldPath } from '../../errors.js';
+import type { JobPlan } from '../plan/plan.js';
+import type { Reading } from './reading.js';
+
+/**
+ * Checks that the parts of a saved plan belong together: pavements, strings and stakes are those of
+ * its job, in order, and every id that a part names is there. Internal.
+ */
+export function checkLinks(plan: JobPlan, reading: Reading): void {
+  const { job, pavements, stringLines } = plan;
+  sameIds(reading, ['pavements'], pavements, job.pavements);
+  sameIds(reading, ['stringLines'], stringLines, job.stringLines);
+  stringLines.forEach((line, index) => {
+    const at = ['stringLines', index];
+    const own = job.stringLines[index];
+    known(reading, [...at, 'pavement'], line.pavement, own === undefined ? [] : [own.pavement]);
+    const stakes = own?.stakes.map((id) => ({ id })) ?? [];
+    sameIds(reading, [...at, 'stakes'], line.stakes, stakes);
+  });
+  pavements.forEach(({ buildUp, layerKinds }, index) => {
+    if (buildUp.layers.length === layerKinds.length) return;
+    const message = `${layerKinds.length} kinds for ${buildUp.layers.length} layers`;
+    reading.fail(message, ['pavements', index, 'layerKinds']);
+  });
+  checkJobLinks(plan, reading);
+  checkMaterials(plan, reading);
+}
+
+function checkJobLinks({ job }: JobPlan, reading: Reading): void {
+  const pavements = job.pavements.map(({ id }) => id);
+  const stakes = new Set(job.stakes.map(({ id }) => id));
+  unique(reading, ['job', 'pavements'], job.pavements);
+  unique(reading, ['job', 'stringLines'], job.stringLines);
+  unique(reading, ['job', 'stakes'], job.stakes);
+  job.stringLines.forEach((line, index) => {
+    const at = ['job', 'stringLines', index];
+    known(reading, [...at, 'pavement'], line.pavement, pavements);
+    line.stakes.forEach((id, place) => {
+      if (!stakes.has(id)) unknownId(reading, [...at, 'stakes', place], id);
+    });
+  });
+}
+
+function checkMaterials({ job, pavements, totals }: JobPlan, reading: Reading): void {
+  const idsOf = (list: readonly { readonly id: string }[] = []) => list.map(({ id }) => id);
+  const { stones, sands, pavers } = job.materials;
+  const kinds = { stones: idsOf(stones), sands: idsOf(sands), pavers: idsOf(pavers) };
+  const loose = [...kinds.stones, ...kinds.sands];
+  (['stones', 'sands'] as const).forEach((kind) => {
+    totals[kind].forEach(({ material }, index) => {
+      known(reading, ['totals', kind, index, 'material'], material, kinds[kind]);
+    });
+  });
+  totals.pavers.forEach(({ paver }, index) => {
+    known(reading, ['totals', 'pavers', index, 'paver'], paver, kinds.pavers);
+  });
+  pavements.forEach((pavement, index) => {
+    pavement.stones.forEach(({ material }, place) => {
+      known(reading, ['pavements', index, 'stones', place, 'material'], material, loose);
+    });
+    known(reading, ['pavements', index, 'bedding', 'material'], pavement.bedding.material, loose);
+  });
+}
+
+interface WithId {
+  readonly id: string;
+}
+
+function sameIds(
+  reading: Reading,
+  path: FieldPath,
+  own: readonly WithId[],
+  ofJob: readonly WithId[],
+): void {
+  if (own.length !== ofJob.length) {
+    reading.fail(`${own.length} entries, and the job of the plan has ${ofJob.length}`, path);
+    return;
+  }
+  own.forEach(({ id }, index) => {
+    if (ofJob[index]?.id !== id) unknownId(reading, [...path, index, 'id'], id);
+  });
+}
+
+function unique(reading: Reading, path: FieldPath, list: readonly WithId[]): void {
+  const seen = new Set<string>();
+  list.forEach(({ id }, index) => {
+    if (seen.has(id)) reading.fail(`${shown(id)} is used twice`, [...path, index, 'id']);
+    seen.add(id);
+  });
+}
+
+function known(reading: Reading, path: FieldPath, id: string, ids: readonly string[]): void {
+  if (!ids.includes(id)) unknownId(reading, path, id);
+}
+
+const unknownId = (reading: Reading, path: FieldPath, id: string): void =>
+  reading.fail(`the job of the plan has no ${shown(id)} here`, path);

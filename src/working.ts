@@ -1,3 +1,4 @@
+import { once } from './once.js';
 import type { SourceId } from './sources/catalogue.js';
 import { isDecimal, type Decimal } from './units/decimal.js';
 import { isQuantity, type AnyQuantity } from './units/quantity.js';
@@ -105,18 +106,33 @@ export function withWorking<T extends object>(
   fields: T,
   makeSteps: () => readonly Step[],
 ): Readonly<T> & Worked {
-  let steps: readonly Step[] | undefined;
-  Object.defineProperty(fields, 'working', {
-    enumerable: false,
-    get: () => (steps ??= deepFreeze(makeSteps())),
-  });
-  return deepFreeze(fields) as Readonly<T> & Worked;
+  return deepFreeze(hangWorking(fields, makeSteps)) as Readonly<T> & Worked;
+}
+
+const STEPS = Symbol('settline.steps');
+
+interface WithSteps {
+  readonly [STEPS]: () => unknown;
+}
+
+/** One getter for all results: with one each, no two results would have the same hidden class. */
+const WORKING: PropertyDescriptor & ThisType<WithSteps> = {
+  enumerable: false,
+  get() {
+    return this[STEPS]();
+  },
+};
+
+/** Adds `working`, which builds the steps on first access. Internal. */
+export function hangWorking<T extends object>(fields: T, makeSteps: () => readonly Step[]): T {
+  Object.defineProperty(fields, STEPS, { value: once(() => deepFreeze(makeSteps())) });
+  return Object.defineProperty(fields, 'working', WORKING);
 }
 
 /** Freezes plain objects and arrays all the way down; quantities are frozen already. */
 export function deepFreeze<T>(value: T): T {
-  if (typeof value !== 'object' || value === null || Object.isFrozen(value)) return value;
-  if (isQuantity(value) || ArrayBuffer.isView(value)) return value;
+  if (typeof value !== 'object' || value === null) return value;
+  if (isQuantity(value) || Object.isFrozen(value) || ArrayBuffer.isView(value)) return value;
   Object.freeze(value);
   for (const part of Object.values(value)) deepFreeze(part);
   return value;

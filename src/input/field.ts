@@ -2,12 +2,10 @@ import type { FieldPath } from '../errors.js';
 import type { Dimension } from '../units/catalogue.js';
 import type { Decimal } from '../units/decimal.js';
 import type { Quantity } from '../units/quantity.js';
-import { decimalRatio, type Ratio } from '../units/ratio.js';
-import { readNumber, type NumberInput } from '../units/read-number.js';
-import { attempt } from '../attempt.js';
+import type { Ratio } from '../units/ratio.js';
 import type { JsonSchemaPart } from './about.js';
 import type { QuantityRange } from './ranges.js';
-import type { NumberRule, Reader } from './reader.js';
+import type { NumberRule, PlainReader, Reader } from './reader.js';
 import {
   readPart,
   readShape,
@@ -37,31 +35,32 @@ export const float = (rule: NumberRule): Field<number> => ({
 });
 
 /** A number without unit, exact: `'1/3'` stays a third. Internal. */
-export const ratio = (rule: NumberRule): Field<Ratio> => withAllDigits(number(rule));
-
-/** A number field read with all its digits. Internal. */
-export const withAllDigits = ({ read, about }: Field<Decimal>): Field<Ratio> => ({
-  read: (reader, value, path) => {
-    const decimal = read(reader, value, path);
-    const all = attempt(() => readNumber(value as NumberInput));
-    return all.ok ? all.value : decimalRatio(decimal);
-  },
-  ...(about === undefined ? {} : { about }),
+export const ratio = (rule: NumberRule): Field<Ratio> => ({
+  read: (reader, value, path) => reader.ratio(value, path, rule),
+  about: { kind: 'number', rule },
 });
 
 /** A whole number: passes, trucks, rows. Internal. */
 export const whole = (rule: NumberRule): Field<number> => ({
-  read: (reader, value, path) => {
-    const before = reader.faults();
-    const count = reader.number(value, path, rule);
-    if (reader.faults() === before && !count.isInteger()) {
-      const message = `${count.toString()} is not a whole number`;
-      reader.fail('NOT_WHOLE', path, message, { got: count.toString() });
-    }
-    return count.toNumber();
-  },
+  read: (reader, value, path) => readWhole(reader, value, path, rule),
   about: { kind: 'whole', rule },
 });
+
+/** Reads a whole number. Internal. */
+export function readWhole(
+  reader: PlainReader,
+  value: unknown,
+  path: FieldPath,
+  rule: NumberRule,
+): number {
+  const before = reader.faults();
+  const count = reader.number(value, path, rule);
+  if (reader.faults() === before && !count.isInteger()) {
+    const message = `${count.toString()} is not a whole number`;
+    reader.fail('NOT_WHOLE', path, message, { got: count.toString() });
+  }
+  return count.toNumber();
+}
 
 /** True or false. Internal. */
 export const flag: Field<boolean> = {

@@ -1,9 +1,16 @@
 import { isSettlineError, type ErrorCode, type FieldPath } from '../errors.js';
 import type { Dimension } from '../units/catalogue.js';
 import { toQuantity, type QuantityInput } from '../units/construct.js';
-import { isDecimal, ZERO, type Decimal } from '../units/decimal.js';
-import { exactOf, fromSIDecimal, isQuantity, type Quantity } from '../units/quantity.js';
-import { ratioToDecimal, roughNumber, signOfRatio } from '../units/ratio.js';
+import { isDecimal } from '../units/decimal.js';
+import { exactOf, fromSI, isQuantity, type Quantity } from '../units/quantity.js';
+import {
+  compareRatios,
+  ratioToDecimal,
+  roughNumber,
+  signOfRatio,
+  ZERO_RATIO,
+  type Ratio,
+} from '../units/ratio.js';
 import { readNumber, type NumberInput } from '../units/read-number.js';
 import { EXAMPLES } from './examples.js';
 import { limitText } from './limit-text.js';
@@ -15,38 +22,38 @@ import { shown } from './shown.js';
 
 type Fail = Reader['fail'];
 
-/** Reads a number by its rule. Internal. */
+/** Reads a number by its rule, exactly. Internal. */
 export function readRuledNumber(
   value: unknown,
   path: FieldPath,
   rule: NumberRule,
   fail: Fail,
-): Decimal {
-  const write = `write a number, such as ${rule.example ?? '0.8'}`;
+): Ratio {
+  const write = () => `write a number, such as ${rule.example ?? '0.8'}`;
   if (value === undefined) {
-    fail('REQUIRED', path, `missing. ${capital(write)}`);
-    return ZERO;
+    fail('REQUIRED', path, `missing. ${capital(write())}`);
+    return ZERO_RATIO;
   }
-  const read = guarded(path, fail, () => ratioToDecimal(readNumber(value as NumberInput)), write);
-  if (read === undefined) return ZERO;
-  const sign = read.isZero() ? 0 : read.isNegative() ? -1 : 1;
-  if (!checkSign(sign, rule.sign, path, () => shown(value), fail)) return ZERO;
+  const read = guarded(path, fail, () => readNumber(value as NumberInput), write);
+  if (read === undefined) return ZERO_RATIO;
+  const got = () => shown(value);
+  if (!checkSign(signOfRatio(read), rule.sign, path, got, fail)) return ZERO_RATIO;
   if (!isDecimal(value) && isTiny(read)) {
-    failTiny(path, () => shown(value), fail);
-    return ZERO;
+    failTiny(path, got, fail);
+    return ZERO_RATIO;
   }
-  checkRange(read, rule, { path, got: () => shown(value) }, fail);
+  checkRange(read, rule, { path, got }, fail);
   return read;
 }
 
 function checkRange(
-  value: Decimal,
+  value: Ratio,
   { least, most, example }: NumberRule,
   { path, got }: { readonly path: FieldPath; readonly got: () => string },
   fail: Fail,
 ) {
-  const isLow = least !== undefined && value.lt(least);
-  const isHigh = most !== undefined && value.gt(most);
+  const isLow = least !== undefined && compareRatios(value, readNumber(least)) < 0;
+  const isHigh = most !== undefined && compareRatios(value, readNumber(most)) > 0;
   if (!isLow && !isHigh) return;
   const span =
     least === undefined
@@ -66,10 +73,10 @@ export function readQuantity<D extends Dimension>(
   rule: QuantityRule<D>,
   fail: Fail,
 ): Quantity<D> {
-  const standIn = () => fromSIDecimal(dimension, ZERO);
-  const write = `write ${rule.example ?? EXAMPLES[dimension]}`;
+  const standIn = () => fromSI(dimension, ZERO_RATIO);
+  const write = () => `write ${rule.example ?? EXAMPLES[dimension]}`;
   if (value === undefined) {
-    fail('REQUIRED', path, `missing. ${capital(write)}`);
+    fail('REQUIRED', path, `missing. ${capital(write())}`);
     return standIn();
   }
   const read = guarded(path, fail, () => readStrictly(dimension, value, path, fail), write, value);
@@ -78,7 +85,7 @@ export function readQuantity<D extends Dimension>(
   const exact = exactOf(read);
   if (!checkSign(signOfRatio(exact), rule.sign, path, got, fail)) return standIn();
   // a calculated quantity may be tiny: zero but for a rounding
-  if (!isQuantity(value) && Math.abs(roughNumber(exact)) < DOUBTFUL && isTiny(read.si)) {
+  if (!isQuantity(value) && isTiny(exact)) {
     failTiny(path, got, fail);
     return standIn();
   }
@@ -151,7 +158,10 @@ const SMALLEST_EXPONENT = -30;
 /** A float above this is above ten to that exponent, however it was rounded. */
 const DOUBTFUL = 2 * 10 ** SMALLEST_EXPONENT;
 
-const isTiny = (value: Decimal): boolean => !value.isZero() && value.e < SMALLEST_EXPONENT;
+function isTiny(value: Ratio): boolean {
+  if (signOfRatio(value) === 0 || Math.abs(roughNumber(value)) >= DOUBTFUL) return false;
+  return ratioToDecimal(value).e < SMALLEST_EXPONENT;
+}
 
 function failTiny(path: FieldPath, got: () => string, fail: Fail): void {
   const message = `${got()} is too small to be measured. Check the digits and the unit`;
@@ -163,7 +173,7 @@ function guarded<T>(
   path: FieldPath,
   fail: Fail,
   read: () => T,
-  write: string,
+  write: () => string,
   given?: unknown,
 ): T | undefined {
   try {
@@ -172,7 +182,7 @@ function guarded<T>(
     if (!isSettlineError(error)) throw error;
     for (const { code, message, params } of error.issues) {
       const what = code === 'UNIT_MISSING' ? `${withoutUnit(given)} has no unit` : message;
-      fail(code, path, HINTED.has(code) ? what : `${what}. ${capital(write)}`, params);
+      fail(code, path, HINTED.has(code) ? what : `${what}. ${capital(write())}`, params);
     }
     return undefined;
   }

@@ -2,6 +2,7 @@ import { SettlineError, type ErrorCode, type FieldPath, type Issue } from '../er
 import type { Dimension } from '../units/catalogue.js';
 import type { Decimal } from '../units/decimal.js';
 import type { Quantity } from '../units/quantity.js';
+import { ratioToDecimal, type Ratio } from '../units/ratio.js';
 import { isPlain } from './plain.js';
 import { readQuantity, readRuledNumber } from './read-amount.js';
 import type { NumberRule, QuantityRule } from './rule.js';
@@ -19,7 +20,10 @@ export interface Reader {
   text(value: unknown, path: FieldPath): string;
   flag(value: unknown, path: FieldPath): boolean;
   choice<T extends string>(value: unknown, path: FieldPath, choices: readonly [T, ...T[]]): T;
+  /** A number as a decimal of 40 digits. */
   number(value: unknown, path: FieldPath, rule: NumberRule): Decimal;
+  /** A number with all its digits. */
+  ratio(value: unknown, path: FieldPath, rule: NumberRule): Ratio;
   quantity<D extends Dimension>(
     dimension: D,
     value: unknown,
@@ -35,11 +39,24 @@ export interface Reader {
   finish(): void;
 }
 
+/** A reader of what has no unit: options of sheets, words, plain numbers. Internal. */
+export type PlainReader = Omit<Reader, 'quantity'>;
+
 /** Number of faults listed; the last entry then counts the rest. */
 const MOST_FAULTS = 500;
 
 /** Makes a reader with no faults yet. */
-export function makeReader({ keepsParts = false } = {}): Reader {
+export function makeReader(options: { readonly keepsParts?: boolean } = {}): Reader {
+  const reader = makePlainReader(options);
+  return {
+    ...reader,
+    quantity: (dimension, value, path, rule) =>
+      readQuantity(dimension, value, path, rule, reader.fail),
+  };
+}
+
+/** The same without quantities, and without all that reads them. Internal. */
+export function makePlainReader({ keepsParts = false } = {}): PlainReader {
   const issues: Issue[] = [];
   let count = 0;
   const fail: Reader['fail'] = (code, path, message, params = {}) => {
@@ -55,8 +72,8 @@ export function makeReader({ keepsParts = false } = {}): Reader {
     text: (value, path) => readText(value, path, fail),
     flag: (value, path) => readFlag(value, path, fail),
     choice: (value, path, choices) => readChoice(value, path, choices, fail),
-    number: (value, path, rule) => readRuledNumber(value, path, rule, fail),
-    quantity: (dimension, value, path, rule) => readQuantity(dimension, value, path, rule, fail),
+    number: (value, path, rule) => ratioToDecimal(readRuledNumber(value, path, rule, fail)),
+    ratio: (value, path, rule) => readRuledNumber(value, path, rule, fail),
     faults: () => count,
     finish() {
       const [first, ...rest] = issues;

@@ -95,8 +95,14 @@ export function readShape<S extends Shape>(
   const misspelt = refuseUnknown(reader, raw, path, shape);
   for (const key in shape) {
     const field = shape[key];
-    if (misspelt.has(key) && raw[key] === undefined) continue;
-    if (field !== undefined) readField(reader, { field, key, raw, path, values });
+    if (field === undefined || (misspelt.has(key) && raw[key] === undefined)) continue;
+    const given = Object.hasOwn(raw, key) ? raw[key] : undefined;
+    if (given === undefined && field.isOptional === true) {
+      values[key] = field.fallback;
+      continue;
+    }
+    const read = readPart(reader, field, given, [...path, key]);
+    if (read !== undefined) values[key] = read;
   }
   check?.(reader, values as Partial<Values<S>>, path, withMisspelt(raw, misspelt));
   return values as Partial<Values<S>>;
@@ -115,24 +121,6 @@ function withMisspelt(
 }
 
 const MISSPELT = 'misspelt';
-
-interface Place {
-  readonly field: Field<unknown> | OptionalField<unknown>;
-  readonly key: string;
-  readonly raw: Readonly<Record<string, unknown>>;
-  readonly path: FieldPath;
-  readonly values: Record<string, unknown>;
-}
-
-function readField(reader: Reader, { field, key, raw, path, values }: Place): void {
-  const value = Object.hasOwn(raw, key) ? raw[key] : undefined;
-  if (value === undefined && field.isOptional === true) {
-    values[key] = field.fallback;
-    return;
-  }
-  const read = readPart(reader, field, value, [...path, key]);
-  if (read !== undefined) values[key] = read;
-}
 
 /** True if an optional field was left out, false if it could not be read. Internal. */
 export const isLeftOut = <T extends object>(values: T, name: keyof T & string): boolean =>

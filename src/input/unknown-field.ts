@@ -7,7 +7,7 @@ import type { Reader } from './reader.js';
  * Internal.
  */
 export function refuseUnknown(
-  reader: Reader,
+  reader: Pick<Reader, 'fail'>,
   fields: Readonly<Record<string, unknown>>,
   path: FieldPath,
   known: Readonly<Record<string, unknown>>,

@@ -57,6 +57,8 @@ export function fractionOf(n: bigint, d: bigint): Ratio {
 /** `n / d` in lowest terms, d being positive: over a power of ten if the digits end. */
 function reducedOf(n: bigint, d: bigint): Ratio {
   if (d === 1n) return decimalOf(n, 0);
+  // a third never ends: most fractions of a site have feet in them, and are told by it
+  if (d % 3n === 0n) return { n, d, places: -1 };
   // a number has no more factors of two or five than binary digits
   const power = powerOfTen(bitsOf(d));
   if (power % d !== 0n) return { n, d, places: -1 };

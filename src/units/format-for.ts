@@ -1,10 +1,12 @@
 import { fault } from '../errors.js';
 import type { Dimension, Unit } from './catalogue.js';
 import { isOneOf } from './check-options.js';
-import { length } from './construct.js';
-import { formatLength } from './format-length.js';
+import { anyEntryOf } from './find-unit.js';
 import { formatQuantity } from './format-quantity.js';
-import { isQuantity, ownQuantity, type AnyQuantity, type Length } from './quantity.js';
+import { partOf } from './part-of.js';
+import { printLength } from './print-length.js';
+import { exactOf, isQuantity, ownQuantity, type AnyQuantity, type Length } from './quantity.js';
+import { multiplyRatios, type Ratio } from './ratio.js';
 import { roundTo } from './rounding.js';
 import { shown } from './shown.js';
 
@@ -68,13 +70,34 @@ const FORMS: Readonly<
   },
 };
 
-/** How the sheets write lengths: on the tape, and long ones. */
-const LENGTHS = {
-  us: { tape: 'in', step: '1/16 in', tapeFrom: '1/2 in', long: 'ft-in', nearest: '1/8 in' },
-  metric: { tape: 'mm', step: '1 mm', tapeFrom: '10 mm', long: 'm', nearest: '0.001 m' },
-} as const;
-/** Lengths from this size count as long. */
-const LONG = { us: '10 ft', metric: '3 m' } as const;
+/** How a system writes lengths: marks of the tape, and from a size on the long form. */
+interface LengthMarks {
+  readonly tape: 'in' | 'mm';
+  readonly step: Length;
+  readonly tapeFrom: Length;
+  readonly long: 'ft-in' | 'm';
+  readonly nearest: Length;
+  readonly longFrom: Length;
+}
+
+const LENGTHS: Readonly<Record<UnitSystem, LengthMarks>> = {
+  us: {
+    tape: 'in',
+    step: partOf(1, 16, 'in'),
+    tapeFrom: partOf(1, 2, 'in'),
+    long: 'ft-in',
+    nearest: partOf(1, 8, 'in'),
+    longFrom: partOf(10, 1, 'ft'),
+  },
+  metric: {
+    tape: 'mm',
+    step: partOf(1, 1, 'mm'),
+    tapeFrom: partOf(10, 1, 'mm'),
+    long: 'm',
+    nearest: partOf(1, 1, 'mm'),
+    longFrom: partOf(3, 1, 'm'),
+  },
+};
 
 const isSystem = isOneOf(['us', 'metric'] satisfies UnitSystem[]);
 
@@ -100,32 +123,49 @@ export function formatFor(value: AnyQuantity, system: UnitSystem): string {
   }
   const found = isSystem(system);
   if (found !== undefined) throw fault(found.code, found.message, found.params);
-  const own: AnyQuantity = ownQuantity(value);
-  return own.dimension === 'length'
-    ? lengthFor(own as Length, system)
-    : formFor(own, FORMS[system][own.dimension]);
+  return printFor(ownQuantity(value), system).text;
 }
 
-function lengthFor(value: Length, system: UnitSystem): string {
-  const { tape, step, tapeFrom, long, nearest } = LENGTHS[system];
-  if (value.abs().atLeast(length(LONG[system]))) return formatLength(value, { as: long, nearest });
-  const isOnTape =
-    value.abs().atLeast(length(tapeFrom)) || roundTo(value, length(step)).equals(value);
-  return isOnTape
-    ? formatLength(value, { as: tape, nearest: step })
-    : formFor(value, [[tape, system === 'us' ? 3 : 2, 0]]);
+/** A quantity as printed, with what the print says exactly. Internal. */
+export interface Printed {
+  readonly text: string;
+  /** The unit of the number; inches where it is feet and inches. */
+  readonly unit: Unit;
+  /** The step that the value was rounded to, in SI units. */
+  readonly step: Ratio;
 }
 
-function formFor(value: AnyQuantity, forms: readonly Form[]): string {
+/** Prints a quantity as `formatFor` does, and says to which step. Internal. */
+export function printFor(value: AnyQuantity, system: UnitSystem): Printed {
+  return value.dimension === 'length'
+    ? lengthFor(value as Length, system)
+    : formFor(value, FORMS[system][value.dimension]);
+}
+
+function lengthFor(value: Length, system: UnitSystem): Printed {
+  const { tape, step, tapeFrom, long, nearest, longFrom } = LENGTHS[system];
+  if (value.abs().atLeast(longFrom)) {
+    const unit = long === 'ft-in' ? 'in' : long;
+    return { text: printLength(value, { as: long, nearest }), unit, step: exactOf(nearest) };
+  }
+  const isOnTape = value.abs().atLeast(tapeFrom) || roundTo(value, step).equals(value);
+  if (!isOnTape) return formFor(value, [[tape, system === 'us' ? 3 : 2, 0]]);
+  const text = printLength(value, { as: tape, nearest: step });
+  return { text, unit: tape, step: exactOf(step) };
+}
+
+function formFor(value: AnyQuantity, forms: readonly Form[]): Printed {
   const last = forms.at(-1);
   const [unit, places] =
     forms.find(([name, , from]) => sizeIn(value, name) >= from) ?? last ?? NONE;
-  const size = sizeIn(value, unit);
+  const amount = sizeIn(value, unit);
   // a value that would print as 0 gets two digits
-  const isTiny = size > 0 && size < 10 ** -places;
-  const shownPlaces = isTiny ? Math.min(12, 1 - Math.floor(Math.log10(size))) : places;
+  const isTiny = amount > 0 && amount < 10 ** -places;
+  const shownPlaces = isTiny ? Math.min(12, 1 - Math.floor(Math.log10(amount))) : places;
   const text = formatQuantity(value as Length, { as: unit as 'm', places: shownPlaces });
-  return text.replace('ton-us', 'short tons');
+  const { exact } = anyEntryOf(unit);
+  const step = multiplyRatios(exact, { n: 1, d: 10 ** shownPlaces });
+  return { text: text.replace('ton-us', 'short tons'), unit, step };
 }
 
 const NONE: Form = ['m', 3, 0];

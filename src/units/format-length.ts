@@ -1,13 +1,11 @@
-import { fault } from '../errors.js';
-import { checkOptions, isFlag, isOneOf } from './check-options.js';
-import { digitsText } from './digits-text.js';
-import { formatStyle, isLengthForm, type FormatStyle } from './format-style.js';
-import { exactOf, quantityOf, writtenAs, type Length } from './quantity.js';
+import { checkOptions, isFlag, isOneOf, readOption } from './check-options.js';
+import { formatStyle, isLengthForm } from './format-style.js';
+import { parseLength } from './parse-length.js';
+import { printInStyle } from './print-length.js';
+import { quantityOf, writtenAs, type Length } from './quantity.js';
 import type { LengthForm } from './quantity-types.js';
-import { isSmall } from './ratio.js';
-import { roundQuotient, type Rounding } from './round-ratio.js';
+import type { Rounding } from './round-ratio.js';
 import { isRounding } from './rounding.js';
-import { PLAIN, tapeText, TYPOGRAPHIC } from './tape-text.js';
 
 /** How a length is printed. */
 export interface FormatLengthOptions {
@@ -57,33 +55,24 @@ const CHECKS = {
 export function formatLength(quantity: Length, options: FormatLengthOptions = {}): string {
   const own = quantityOf('length', quantity);
   checkOptions(options, CHECKS);
+  const { nearest, ...others } = options;
   const form = options.as ?? writtenAs(own) ?? 'm';
-  const style = formatStyle(form, options.nearest);
-  const steps = roundQuotient(exactOf(own), exactOf(style.step), options.rounding ?? 'half-even');
-  if (!isSmall(steps)) throw tooLong();
-  if (style.kind === 'decimal') return decimalText(steps.n, style, options);
-  const marks = marksOf(options);
-  return tapeText(steps.n, { partsPerInch: style.partsPerInch, isInches: form === 'in', marks });
+  const style =
+    nearest === undefined
+      ? formatStyle(form)
+      : readOption('nearest', () => formatStyle(form, stepIn(nearest)));
+  return printInStyle(own, style, others);
 }
 
-const marksOf = ({ marks }: FormatLengthOptions) => (marks === 'typographic' ? TYPOGRAPHIC : PLAIN);
+const MOST_STEPS = 100;
+const steps = new Map<string, Length>();
 
-const tooLong = () => fault('OUT_OF_RANGE', 'too long to print');
-
-/** Decimals from a whole number of steps, by the digits: no second rounding. */
-function decimalText(
-  steps: number,
-  style: FormatStyle & { kind: 'decimal' },
-  options: FormatLengthOptions,
-): string {
-  const marks = marksOf(options);
-  const total = Math.abs(steps) * style.lastPlaces;
-  if (total > Number.MAX_SAFE_INTEGER) throw tooLong();
-  const sign = steps < 0 ? marks.minus : '';
-  const point = options.decimalComma === true ? ',' : '.';
-  if (!style.hasFeet) return `${sign}${digitsText(total, style.places, point)} ${style.unit}`;
-  const inFoot = 12 * 10 ** style.places;
-  const rest = total % inFoot;
-  const feet = (total - rest) / inFoot;
-  return `${sign}${feet}${marks.foot} ${digitsText(rest, style.places, point)}${marks.inch}`;
+/** Reads a step, and keeps it if it is text. */
+function stepIn(nearest: string | Length): Length {
+  if (typeof nearest !== 'string') return quantityOf('length', nearest);
+  const known = steps.get(nearest);
+  if (known !== undefined) return known;
+  const step = parseLength(nearest, { surveyFoot: true });
+  if (steps.size < MOST_STEPS) steps.set(nearest, step);
+  return step;
 }

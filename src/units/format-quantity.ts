@@ -84,6 +84,7 @@ function usualUnit(quantity: AnyQuantity): Unit {
 
 /** Rounds up to a whole number of packs, exactly: no epsilon. Internal. */
 export function wholeNumberUp<D extends Dimension>(need: Quantity<D>, pack: Quantity<D>): number {
+  if (pack.isZero()) throw fault('DIVISION_BY_ZERO', 'a pack or a load of nothing');
   const packs = roundQuotient(exactOf(need), exactOf(pack), 'up');
   if (!isSmall(packs)) throw fault('CAPACITY_EXCEEDED', 'more packs than can be counted');
   return packs.n;

@@ -1,8 +1,8 @@
 import { fault } from '../errors.js';
 import { unitsOf, type LengthUnit } from './catalogue.js';
-import { readOption, type OptionCheck } from './check-options.js';
-import { parseLength } from './parse-length.js';
-import { quantityOf, type Length } from './quantity.js';
+import type { OptionCheck } from './check-options.js';
+import { partOf } from './part-of.js';
+import type { Length } from './quantity.js';
 import type { LengthForm } from './quantity-types.js';
 import { shown } from './shown.js';
 
@@ -17,6 +17,8 @@ export type FormatStyle =
       readonly step: Length;
       /** Steps in an inch, a power of two. */
       readonly partsPerInch: number;
+      /** True for inches alone, without feet. */
+      readonly isInches: boolean;
     }
   | {
       /** One unit with decimal places. */
@@ -33,33 +35,41 @@ export type FormatStyle =
       readonly hasFeet: boolean;
     };
 
-const DEFAULT_STEP: Readonly<Record<LengthForm, string>> = {
-  'ft-in': '1/16 in',
-  in: '1/16 in',
-  ft: '0.01 ft',
-  yd: '0.01 yd',
-  'ft-us': '0.01 us-ft',
-  mm: '1 mm',
-  cm: '0.1 cm',
-  m: '0.001 m',
-  km: '0.001 km',
-  mi: '0.001 mi',
+/** Parts of a unit in a step. */
+const DEFAULT_STEP: Readonly<Record<LengthForm, readonly [parts: number, unit: LengthUnit]>> = {
+  'ft-in': [16, 'in'],
+  in: [16, 'in'],
+  ft: [100, 'ft'],
+  yd: [100, 'yd'],
+  'ft-us': [100, 'ft-us'],
+  mm: [1, 'mm'],
+  cm: [10, 'cm'],
+  m: [1000, 'm'],
+  km: [1000, 'km'],
+  mi: [1000, 'mi'],
 };
 
 const TAPE_PARTS: readonly number[] = [1, 2, 4, 8, 16, 32, 64, 128];
-const MOST_STYLES = 100;
-const styles = new Map<string, FormatStyle>();
+const styles = new Map<LengthForm, FormatStyle>();
+const stepStyles = new WeakMap<Length, Map<LengthForm, FormatStyle>>();
 
-/** Works out, and caches, how lengths print in a form to the nearest step. Internal. */
-export function formatStyle(form: LengthForm, nearest: string | Length | undefined): FormatStyle {
-  if (nearest !== undefined && typeof nearest !== 'string') {
-    return readOption('nearest', () => styleOf(form, quantityOf('length', nearest)));
-  }
-  const key = `${form} ${nearest ?? ''}`;
-  const known = styles.get(key);
+/** How lengths print in a form to the nearest step; worked out once. Internal. */
+export function formatStyle(form: LengthForm, nearest?: Length): FormatStyle {
+  if (nearest !== undefined) return styleOfStep(form, nearest);
+  const known = styles.get(form);
   if (known !== undefined) return known;
-  const style = readOption('nearest', () => styleOf(form, parseStep(form, nearest)));
-  if (styles.size < MOST_STYLES) styles.set(key, style);
+  const [parts, unit] = DEFAULT_STEP[form];
+  const style = styleOf(form, partOf(1, parts, unit));
+  styles.set(form, style);
+  return style;
+}
+
+function styleOfStep(form: LengthForm, step: Length): FormatStyle {
+  const own = stepStyles.get(step) ?? new Map<LengthForm, FormatStyle>();
+  const known = own.get(form);
+  if (known !== undefined) return known;
+  const style = styleOf(form, step);
+  stepStyles.set(step, own.set(form, style));
   return style;
 }
 
@@ -71,10 +81,6 @@ export const isLengthForm: OptionCheck = (form) => {
   return { code: 'UNIT_UNKNOWN', message, params: { choices } };
 };
 
-function parseStep(form: LengthForm, nearest: string | undefined): Length {
-  return parseLength(nearest ?? DEFAULT_STEP[form], { surveyFoot: true });
-}
-
 function styleOf(form: LengthForm, step: Length): FormatStyle {
   if (step.isZero() || step.isNegative()) {
     throw fault(
@@ -84,7 +90,9 @@ function styleOf(form: LengthForm, step: Length): FormatStyle {
   }
   if (form === 'ft-in' || form === 'in') {
     const partsPerInch = TAPE_PARTS.find((parts) => step.times(parts).to('in').eq(1));
-    if (partsPerInch !== undefined) return { kind: 'fraction', step, partsPerInch };
+    if (partsPerInch !== undefined) {
+      return { kind: 'fraction', step, partsPerInch, isInches: form === 'in' };
+    }
   }
   const unit = form === 'ft-in' ? 'in' : form;
   const places = placesOf(step, unit);

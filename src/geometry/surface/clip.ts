@@ -13,8 +13,20 @@ export interface Clip {
 
 /** Lays an outline over the triangles of a surface. Internal. */
 export function makeClip(surface: Triangulation, rings: Rings): Clip {
-  const mesh = meshOutline(rings, surface.xy);
+  const mesh = meshOver(surface.xy, rings);
   return { mesh, inside: insideOutline(surface, mesh) };
+}
+
+/** The last mesh of an outline, with the points it was laid over. */
+const MESHES = new WeakMap<Rings, { readonly over: Float64Array; readonly mesh: OutlineMesh }>();
+
+/** Over the same points at other heights an outline has the same mesh. */
+function meshOver(points: Float64Array, rings: Rings): OutlineMesh {
+  const known = MESHES.get(rings);
+  if (known?.over === points) return known.mesh;
+  const mesh = meshOutline(rings, points);
+  MESHES.set(rings, { over: points, mesh });
+  return mesh;
 }
 
 /** Adds the parts of a piece that lie inside the outline. Internal. */

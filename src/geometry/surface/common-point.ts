@@ -3,6 +3,11 @@ import { at } from '../floats.js';
 /** A convex ring: x and y of its corners in turn. */
 type Hull = Float64Array;
 
+/** The top of the shared height need not be met by more than this share of the common width. */
+const NEAR_TOP = 0.01;
+/** A sliver takes as many steps as floats have digits. */
+const MOST_STEPS = 120;
+
 /**
  * A point well inside two convex hulls at once, undefined where they share no area: the height that
  * both share above x grows and then falls, so that halving finds its top. Internal.
@@ -16,13 +21,15 @@ export function commonPoint(a: Hull, b: Hull): readonly [number, number] | undef
   };
   let from = low;
   let to = high;
-  for (let step = 0; step < 120; step += 1) {
+  let isFound = false;
+  for (let step = 0; step < MOST_STEPS && !isFound; step += 1) {
     const third = (to - from) / 3;
     const left = heightAt(from + third);
     const right = heightAt(to - third);
     // where both are equal, the top lies between them
     if (left <= right) from += third;
     if (left >= right) to -= third;
+    isFound = left > 0 && right > 0 && to - from < NEAR_TOP * (high - low);
   }
   const x = (from + to) / 2;
   const [bottom, top] = sharedAt(a, b, x);

@@ -1,7 +1,7 @@
 import { fault, type FieldPath } from '../../errors.js';
 import { partsOf } from './parts.js';
 import { spreadOrder } from './spread-order.js';
-import { triangulate, type Surface, type Triangulation } from './triangulation.js';
+import { triangulate, type Parts, type Surface, type Triangulation } from './triangulation.js';
 import { at, isFloats, isInRange } from '../floats.js';
 
 /** Coordinates and heights up to 100 000 km. Internal. */
@@ -64,14 +64,13 @@ export function readSurface(values: unknown, field: string, origin: Seen): Surfa
     throw fault('TOO_MANY', `more than ${MOST_POINTS} points`, {}, [field]);
   }
   const xy = new Float64Array(2 * count);
-  const z = new Float64Array(count);
   const order = spreadOrder(values, 3);
   for (let k = 0; k < count; k += 1) {
     const from = 3 * (order?.[k] ?? k);
     xy[2 * k] = at(values, from) - origin.x;
     xy[2 * k + 1] = at(values, from + 1) - origin.y;
-    z[k] = at(values, from + 2);
   }
+  const z = heightsIn(values, order);
   const { hull, ...mesh } = triangulate(xy);
   if (!isWide(xy, hull, origin)) {
     const words = 'all points lie at one place or on one line: a surface needs width';
@@ -80,9 +79,27 @@ export function readSurface(values: unknown, field: string, origin: Seen): Surfa
   // as many triangles as points, whose outer ones are the hull, can have: none was left out
   const areAllUsed = mesh.triangles.length / 3 === 2 * count - 2 - hull.length;
   if (!areAllUsed) refuseTwoHeights({ ...mesh, z }, field, order);
-  const parts = origin.isFine === true ? undefined : partsOf(mesh, z, grainOf(xy, origin));
-  return { ...mesh, z, parts };
+  return { ...mesh, z, parts: partsAt(mesh, z, origin) };
 }
+
+/**
+ * A surface that has been read, at other heights: the same values but for z, all moved by one
+ * distance. Internal.
+ */
+export function atHeights(surface: Surface, values: Float64Array, origin: Seen): Surface {
+  const z = heightsIn(values, spreadOrder(values, 3));
+  return { ...surface, z, parts: partsAt(surface, z, origin) };
+}
+
+/** The heights in the order of the points of a surface. */
+function heightsIn(values: Float64Array, order: Uint32Array | undefined): Float64Array {
+  const z = new Float64Array(values.length / 3);
+  for (let k = 0; k < z.length; k += 1) z[k] = at(values, 3 * (order?.[k] ?? k) + 2);
+  return z;
+}
+
+const partsAt = (mesh: Triangulation, z: Float64Array, origin: Seen): Parts | undefined =>
+  origin.isFine === true ? undefined : partsOf(mesh, z, grainOf(mesh.xy, origin));
 
 /** The last digit of the largest coordinate as it was given. */
 function grainOf(xy: Float64Array, origin: Origin): number {

@@ -17,9 +17,14 @@ import ts from 'typescript';
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const target = join(root, 'tests', 'generated');
 
-function filesUnder(folder, ending) {
+/** Pages that the documentation site generates from the doc comments. */
+const generated = join(root, 'docs', 'api');
+
+/** Files with an ending, in a folder and those in it. */
+export function filesUnder(folder, ending) {
   return readdirSync(folder).flatMap((name) => {
     const path = join(folder, name);
+    if (path === generated || name.startsWith('.')) return [];
     if (statSync(path).isDirectory()) return filesUnder(path, ending);
     return name.endsWith(ending) ? [path] : [];
   });
@@ -37,7 +42,8 @@ export function publicNames() {
       continue;
     }
     for (const { name, isType } of exportedNames(index, text)) {
-      names.set(name, { subpath: `settline/${folder}`, isType });
+      // a name that two folders pass on is imported from the first
+      if (!names.has(name)) names.set(name, { subpath: `settline/${folder}`, isType });
     }
   }
   const rootIndex = join(root, 'src', 'index.ts');
@@ -60,7 +66,7 @@ function exportedNames(path, text) {
 }
 
 /** The examples in the doc comments of a source file. */
-function docExamples(path) {
+export function docExamples(path) {
   const text = readFileSync(path, 'utf8');
   const file = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
   const examples = [];
@@ -77,7 +83,7 @@ function docExamples(path) {
 }
 
 /** The fenced `ts` blocks of a page. */
-function pageExamples(path) {
+export function pageExamples(path) {
   const text = readFileSync(path, 'utf8');
   const blocks = [...text.matchAll(/^```ts\n([\s\S]*?)^```/gm)].map(([, code]) => code);
   return blocks.map((code, index) => ({ name: `block ${index + 1}`, code }));
@@ -145,6 +151,13 @@ function importsOf(body, imports, names) {
   // the built-in site stands for `job` where an example does not say what its job is
   if (isWanted('job')) taken.push({ name: 'job', from: '../cedar-court.js', isType: false });
   return taken;
+}
+
+/** What an example uses and leaves to the reader to import: public names, and the site `job`. */
+export function missingImports(code, names) {
+  const { imports, body } = withAssertions(code);
+  const given = new Set(imports.flatMap(importedNames).map(({ name }) => name));
+  return importsOf(body, imports, names).filter(({ name }) => !given.has(name));
 }
 
 /** The names of one import declaration; other forms than `import { a, type B }` are refused. */

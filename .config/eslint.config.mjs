@@ -2,9 +2,19 @@ import jsdoc from 'eslint-plugin-jsdoc';
 import tseslint from 'typescript-eslint';
 
 export default tseslint.config(
-  { ignores: ['dist/', 'site/', 'coverage/', 'node_modules/', 'tests/package/fixtures/'] },
   {
-    files: ['src/**/*.ts', 'tests/**/*.ts', '.config/*.ts'],
+    ignores: [
+      'dist/',
+      'site/',
+      'docs/api/',
+      'docs/.vitepress/.temp/',
+      'coverage/',
+      'node_modules/',
+      'tests/package/fixtures/',
+    ],
+  },
+  {
+    files: ['src/**/*.ts', 'tests/**/*.ts', '.config/*.ts', 'docs/.vitepress/live/**/*.ts'],
     extends: [tseslint.configs.strictTypeChecked, tseslint.configs.stylisticTypeChecked],
     languageOptions: {
       parserOptions: {
@@ -45,6 +55,22 @@ export default tseslint.config(
     // examples show a number in text as a reader would write it
     files: ['tests/generated/*.ts'],
     rules: { '@typescript-eslint/restrict-template-expressions': 'off' },
+  },
+  {
+    // what runs in a page has its own types, and hands on to the library what a reader typed
+    files: ['docs/.vitepress/live/**/*.ts', 'tests/live/**/*.ts'],
+    languageOptions: {
+      parserOptions: {
+        project: './docs/.vitepress/live/tsconfig.json',
+        tsconfigRootDir: new URL('..', import.meta.url).pathname,
+      },
+    },
+    rules: { '@typescript-eslint/no-unsafe-type-assertion': 'off' },
+  },
+  {
+    // a bundler hands a file on as its default export
+    files: ['docs/.vitepress/live/raw-text.d.ts'],
+    rules: { 'no-restricted-syntax': 'off' },
   },
   {
     files: ['src/**/*.ts'],

@@ -10,7 +10,7 @@ const stamp = join(root, 'tests', 'generated', '.collected');
 function hashOfInputs() {
   const folders = ['src', 'docs'].flatMap((folder) =>
     readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
-      .filter((name) => /\.(?:ts|md)$/.test(name))
+      .filter((name) => /\.(?:ts|md)$/.test(name) && !/^(?:api|\.vitepress)\//.test(name))
       .map((name) => join(folder, name)),
   );
   const hash = createHash('sha256');

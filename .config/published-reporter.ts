@@ -2,6 +2,7 @@
 import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { Reporter, TestCase, TestModule } from 'vitest/node';
+import { hashOfChecks } from './site/published-inputs.mjs';
 import type { PublishedCheck } from '../tests/published/published.js';
 
 const root = join(import.meta.dirname, '..');
@@ -27,7 +28,7 @@ export class PublishedReporter implements Reporter {
     const rows = tests.flatMap(rowOf);
     rows.sort((a, b) => (keyOf(a) < keyOf(b) ? -1 : 1));
     mkdirSync(dirname(target), { recursive: true });
-    writeFileSync(target, `${JSON.stringify(rows, null, 1)}\n`);
+    writeFileSync(target, `${JSON.stringify({ inputs: hashOfChecks(), rows }, null, 1)}\n`);
   }
 }
 

@@ -14,8 +14,6 @@ const entry = Object.fromEntries(
 );
 // a chunk of its own: who does not ask for the schema of zod takes nothing of it
 entry['job/read/zod-schema'] = 'src/job/read/zod-schema.ts';
-// likewise tables of text
-entry['job/tables/csv'] = 'src/job/tables/csv.ts';
 const build = (format, outDir) => ({
   config: false,
   entry,

@@ -20,7 +20,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     reporters: ['default', new PublishedReporter()],
-    exclude: ['tests/package/**'],
+    exclude: ['tests/package/**', 'tests/built-site/**', 'tests/live/**'],
     setupFiles: ['tests/fixed-seed.ts'],
     // no test changes what another sees: the sources are loaded once a thread, not once a file
     pool: 'threads',

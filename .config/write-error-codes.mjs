@@ -10,7 +10,11 @@ const rowsOf = (list) =>
 
 writeFileSync(
   'docs/reference/error-codes.md',
-  `# Error codes
+  `---
+description: Every error code with its meaning, what doc comments call the reading codes, and why a text cannot be read.
+---
+
+# Error codes
 
 Every refusal is a \`SettlineError\` with \`code\`, \`path\`, \`params\` and \`issues\` (all faults of the
 call). A code never changes its meaning; the message may. Whole jobs are refused with \`JOB_INVALID\`,

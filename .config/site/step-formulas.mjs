@@ -1,0 +1,50 @@
+// The formulas that a source file gives in its steps of working, with what their symbols mean.
+import ts from 'typescript';
+
+const isText = (node) => node !== undefined && ts.isStringLiteralLike(node);
+
+/** Symbols and names of every `given('T', 'thickness', ...)` below a node. */
+function symbolsIn(node) {
+  const found = [];
+  const visit = (child) => {
+    if (ts.isCallExpression(child) && child.expression.getText() === 'given') {
+      const [symbol, name] = child.arguments;
+      if (isText(symbol) && isText(name)) found.push([symbol.text, name.text]);
+    }
+    ts.forEachChild(child, visit);
+  };
+  visit(node);
+  return found;
+}
+
+/** Title, formula and symbols of each formula step of a file, in order, each formula once. */
+export function stepFormulas(text) {
+  const file = ts.createSourceFile('source.ts', text, ts.ScriptTarget.Latest, true);
+  const found = new Map();
+  const visit = (node) => {
+    if (ts.isCallExpression(node) && node.expression.getText(file) === 'formulaStep') {
+      const [step] = node.arguments;
+      const fields = ts.isObjectLiteralExpression(step) ? step.properties : [];
+      const field = (name) => fields.find((one) => one.name?.getText(file) === name)?.initializer;
+      const [title, formula] = [field('title'), field('formula')];
+      if (isText(formula) && !found.has(formula.text)) {
+        const symbols = new Map(symbolsIn(node));
+        found.set(formula.text, { title: isText(title) ? title.text : '', symbols });
+      }
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(file);
+  return [...found].map(([formula, { title, symbols }]) => ({ formula, title, symbols }));
+}
+
+/** The same as Markdown. */
+export const formulasText = (text) =>
+  stepFormulas(text)
+    .map(({ formula, title, symbols }) => {
+      const words = [...symbols].map(([symbol, name]) => `\`${symbol}\` ${name}`).join('; ');
+      const head = title === '' ? '' : `${title}:\n\n`;
+      const where = words === '' ? '' : `\n\nwhere ${words}.`;
+      return `${head}\`\`\`formula\n${formula}\n\`\`\`${where}`;
+    })
+    .join('\n\n');

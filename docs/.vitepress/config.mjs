@@ -1,0 +1,70 @@
+// The documentation site: `npm run docs` builds it, `npm run docs:dev` serves its sources.
+import { join } from 'node:path';
+import { defineConfig } from 'vitepress';
+import { BASE, CACHE, SITE } from '../../.config/site/paths.mjs';
+import { editableExamples } from '../../.config/site/markdown/editable-examples.mjs';
+import { formulas } from '../../.config/site/markdown/formulas.mjs';
+import { linkNames } from '../../.config/site/markdown/link-names.mjs';
+import { repositoryLinks } from '../../.config/site/markdown/repository-links.mjs';
+import { tables } from '../../.config/site/markdown/tables.mjs';
+import { livePages } from '../../.config/site/live-pages.mjs';
+import { sidebars } from './sidebars.mjs';
+
+const typesetFormulas = await formulas();
+
+export default defineConfig({
+  lang: 'en-GB',
+  title: 'settline',
+  description: 'The arithmetic of a crew that builds paver driveways and walks, exact and traced.',
+  base: BASE,
+  srcExclude: ['api/parts/**'],
+  outDir: SITE,
+  cacheDir: join(CACHE, 'vitepress'),
+  metaChunk: true,
+  // what a page links to is loaded when it is asked for
+  router: { prefetchLinks: false },
+  head: [
+    ['link', { rel: 'icon', type: 'image/svg+xml', href: `${BASE}mark.svg` }],
+    ['meta', { name: 'color-scheme', content: 'light dark' }],
+  ],
+  vue: {
+    template: {
+      compilerOptions: {
+        isCustomElement: (tag) => tag.startsWith('settline-') || tag.startsWith('checked-'),
+      },
+    },
+  },
+  markdown: {
+    theme: { light: 'github-light-high-contrast', dark: 'github-dark-high-contrast' },
+    config(markdown) {
+      markdown.use(repositoryLinks);
+      markdown.use(tables);
+      markdown.use(linkNames);
+      markdown.use(typesetFormulas);
+      markdown.use(editableExamples);
+    },
+  },
+  vite: {
+    ...livePages,
+    build: { ...livePages.build, chunkSizeWarningLimit: 2000 },
+    logLevel: 'warn',
+  },
+  themeConfig: {
+    siteTitle: 'settline',
+    outline: [2, 3],
+    search: {
+      provider: 'local',
+      options: { translations: { button: { buttonText: 'Search', buttonAriaLabel: 'Search' } } },
+    },
+    docFooter: { prev: 'Before', next: 'Next' },
+    nav: [
+      { text: 'Learn', link: '/tutorial/first-depth', activeMatch: '^/tutorial/' },
+      { text: 'Plan a job', link: '/job' },
+      { text: 'Tasks', link: '/how-to/', activeMatch: '^/how-to/' },
+      { text: 'Explanation', link: '/explanation/numbers', activeMatch: '^/explanation/' },
+      { text: 'Functions', link: '/api/', activeMatch: '^/api/(?!sources|checked)' },
+      { text: 'Figures', link: '/api/checked-figures' },
+    ],
+    sidebar: sidebars(),
+  },
+});

@@ -1,0 +1,30 @@
+import type { Block } from '../block/block.js';
+
+/** Every block, loaded when a page shows it. */
+export const BLOCKS = {
+  'base-extension': () => import('./base-extension.js'),
+  'base-order': () => import('./base-order.js'),
+  'check-slope': () => import('./check-slope.js'),
+  'check-square': () => import('./check-square.js'),
+  'excavation-depth': () => import('./excavation-depth.js'),
+  'grade-line': () => import('./grade-line.js'),
+  'level-check': () => import('./level-check.js'),
+  lifts: () => import('./lifts.js'),
+  loads: () => import('./loads.js'),
+  'minimum-build-up': () => import('./minimum-build-up.js'),
+  'rod-targets': () => import('./rod-targets.js'),
+  'root-zone': () => import('./root-zone.js'),
+  'soil-states': () => import('./soil-states.js'),
+  'stake-line': () => import('./stake-line.js'),
+  'string-depths': () => import('./string-depths.js'),
+  'unit-count': () => import('./unit-count.js'),
+  'units-reading': () => import('./units-reading.js'),
+  'utility-cover': () => import('./utility-cover.js'),
+  'widen-outline': () => import('./widen-outline.js'),
+} satisfies Readonly<Record<string, () => Promise<{ readonly block: Block }>>>;
+
+/** Name of a block. */
+export type BlockName = keyof typeof BLOCKS;
+
+/** True for the name of a block. */
+export const isBlockName = (name: string): name is BlockName => Object.hasOwn(BLOCKS, name);

@@ -1,0 +1,83 @@
+// The list beside each page: the hand-written pages, or the functions of one folder.
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { API, DOCS } from '../../.config/site/paths.mjs';
+
+/** The heading of a page. */
+const titleOf = (path) =>
+  /^# (.+)$/m.exec(readFileSync(join(DOCS, `${path}.md`), 'utf8'))?.[1] ?? path;
+const entry = (path) => ({ text: titleOf(path), link: `/${path}` });
+const group = (text, folder, names) => ({
+  text,
+  items: names.map((name) => entry(`${folder}/${name}`)),
+});
+
+export const TUTORIAL = ['first-depth', 'whole-job', 'as-built'];
+/** One page a task, in the order of the work. */
+export const TASKS = [
+  [
+    'Before you dig',
+    'buried-lines trees levels grades set-out stakes-in-line curves areas layers dig-line string',
+  ],
+  ['The dig', 'old-paving open-dig dig-volume spoil hours'],
+  ['Build and check', 'order lifts steps check-layers hand-over drawings'],
+  ['Less often', 'structure scans survey-foot'],
+];
+export const EXPLANATION = [
+  'numbers',
+  'soil-states',
+  'uncertainty',
+  'sources',
+  'packages',
+  'scope',
+];
+export const REFERENCE = ['job-file', 'formulas', 'glossary', 'error-codes', 'measured'];
+
+const reference = () =>
+  REFERENCE.filter((name) => existsSync(join(DOCS, 'reference', `${name}.md`)));
+
+const pages = () => [
+  {
+    text: 'Learn',
+    items: [
+      ...TUTORIAL.map((name) => entry(`tutorial/${name}`)),
+      { text: 'Plan a job', link: '/job' },
+    ],
+  },
+  { text: 'Tasks', items: [{ text: 'All tasks, and questions', link: '/how-to/' }] },
+  ...TASKS.map(([text, names]) => group(text, 'how-to', names.split(' '))),
+  group('Explanation', 'explanation', EXPLANATION),
+  {
+    text: 'Reference',
+    items: [
+      { text: 'All functions', link: '/api/' },
+      ...reference().map((name) => entry(`reference/${name}`)),
+      { text: 'Fields of the job file', link: '/api/job-file-fields' },
+      { text: 'Sources', link: '/api/sources' },
+      { text: 'Checked figures', link: '/api/checked-figures' },
+    ],
+  },
+];
+
+function folderSidebar(folder) {
+  const names = readdirSync(join(API, folder))
+    .filter((name) => name !== 'types.md')
+    .sort();
+  const own = names
+    .map((name) => name.slice(0, -3))
+    .map((name) => ({ text: name, link: `/api/${folder}/${name}` }));
+  const title = folder === 'settline' ? folder : `settline/${folder}`;
+  return [
+    { text: 'Reference', items: [{ text: 'All functions', link: '/api/' }] },
+    { text: title, items: [...own, { text: 'Types', link: `/api/${folder}/types` }] },
+  ];
+}
+
+/** The sidebars by the folder of their pages. */
+export function sidebars() {
+  const folders = existsSync(API) ? readdirSync(API, { withFileTypes: true }) : [];
+  const byFolder = folders
+    .filter((one) => one.isDirectory())
+    .map(({ name }) => [`/api/${name}/`, folderSidebar(name)]);
+  return { ...Object.fromEntries(byFolder), '/': pages() };
+}

@@ -6,7 +6,11 @@ import { cpuOfAll } from './cpu.mjs';
 
 const page = new URL('../../docs/reference/measured.md', import.meta.url);
 
-const HEAD = `# Measured
+const HEAD = `---
+description: Speed, memory and size of the library beside others, with the date and the machine.
+---
+
+# Measured
 
 Written by \`npm run bench\`, or by \`npm run bench -- plan\` for one part. Times are processor time of the process, the collector and the compiler included. Contenders of one table take turns; they are compared by their least times, because what others do on the machine only ever adds to them. Ratios hold from machine to machine; times do not. A floor is a loop that does less than any contender must.
 `;

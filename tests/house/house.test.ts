@@ -48,8 +48,11 @@ const FLOORS: Readonly<Record<string, number>> = {
   haul: 3,
   checks: 3,
   structure: 3,
+  ground: 3,
   formulas: 2.7,
   job: 4,
+  sheet: 4.5,
+  tables: 4.5,
   drawing: 5,
 };
 /** Files beside the folders, by floor. */
@@ -58,9 +61,11 @@ const BESIDE: Readonly<Record<string, number>> = {
   'attempt.ts': 0.5,
   'nearest-name.ts': 0.5,
   'shown-text.ts': -1,
+  'once.ts': -1,
   'verdict.ts': 1.6,
   'working.ts': 2.5,
   'reference-quantity.ts': 2.5,
+  'library-version.ts': 0,
   'index.ts': 9,
 };
 /** Folders of one floor that may import each other, with a reason in the importing file. */
@@ -71,6 +76,7 @@ const ALLOWED = new Set([
   'volumes outline',
   'site volumes',
   'site outline',
+  'ground site',
   'haul volumes',
   'materials outline',
   'materials volumes',

@@ -8,6 +8,7 @@ const ROOMS = [
   'schema',
   'read',
   'plan',
+  'saved',
   'warnings',
   'check',
   'tables',

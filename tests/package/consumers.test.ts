@@ -114,9 +114,19 @@ describe('bundled', () => {
     const { text, gzip } = await bundle("export { planJob } from 'settline/job';");
     expect(text).not.toMatch(/_zod|ZodError/);
     // outlines that are united, surfaces, orders of every kind and all warnings
-    expect(gzip).toBeLessThan(165_000);
+    expect(gzip).toBeLessThan(161_000);
     const schema = await bundle("export { jobSchema } from 'settline/job';");
     expect(schema.text).toContain('_zod');
+  });
+
+  test('a saved plan is read and printed without the planner', async () => {
+    const { text, gzip } = await bundle(
+      "export { readPlan, renderJobSheet } from 'settline/sheet';",
+    );
+    expect(text).not.toMatch(/_zod|ZodError|Clipper|unparse/);
+    // decimals and units, the words of the sheet, the steps of work, the table of the fields
+    expect(gzip).toBeLessThan(64_000);
+    expect(text.length).toBeLessThan(172_000);
   });
 
   test('one name of the root comes alone', async () => {

@@ -88,7 +88,7 @@ export const given = (
 export const published = (
   symbol: string,
   name: string,
-  value: StepValue | Decimal,
+  value: Parameters<typeof given>[2],
   source: SourceId,
 ): StepInput => ({ ...given(symbol, name, value), source });
 

@@ -7,7 +7,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { max } from '../units/aggregate.js';
 import type { Length } from '../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, published, withWorking, type Worked } from '../working.js';
 
 /** The base whose extension is worked out. */
 export interface BaseExtensionOptions {
@@ -54,7 +54,10 @@ export function baseExtension(options: BaseExtensionOptions): BaseExtension {
     formulaStep({
       title: 'Base extended past the edge restraint',
       formula: 'x = max(t, x0)',
-      given: [given('t', 'base thickness', base), given('x0', 'minimum extension', LEAST)],
+      given: [
+        given('t', 'base thickness', base),
+        published('x0', 'minimum extension', LEAST, LEAST_BASE_EXTENSION.source),
+      ],
       result: given('x', 'extension', extension),
       source: governedBy === 'base-thickness' ? 'edge-restraints' : 'paver-tolerances',
     }),

@@ -17,7 +17,7 @@ import {
 import { sum } from '../units/aggregate.js';
 import { length } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { formulaStep, given, published, type Step, withWorking, type Worked } from '../working.js';
 
 /** Use of a pavement and the soil below it. */
 export interface MinimumBuildUpOptions {
@@ -95,7 +95,7 @@ const REASON_TEXT: Readonly<Record<BaseAdjustmentReason, string>> = {
 export function minimumBuildUp(options: MinimumBuildUpOptions): MinimumBuildUp {
   const { use, subgrade, frost, edition } = readOptions(options, OPTIONS);
   const read = (figure: TwoEditions): Length => length(figure[edition].value, edition);
-  const published = MINIMUM_THICKNESS[use];
+  const printed = MINIMUM_THICKNESS[use];
   const reasons: BaseAdjustmentReason[] = [];
   if (subgrade !== 'well-drained') reasons.push(subgrade);
   if (frost) reasons.push('frost');
@@ -104,15 +104,15 @@ export function minimumBuildUp(options: MinimumBuildUpOptions): MinimumBuildUp {
     const { source } = figure[edition];
     return { reason, added: read(figure), source, status: statusOf(source) };
   });
-  const publishedBase = read(published.base);
+  const publishedBase = read(printed.base);
   const base = sum([publishedBase, ...adjustments.map(({ added }) => added)]);
   const sources = new Set<SourceId>([
     'paver-tolerances',
     ...adjustments.map(({ source }) => source),
   ]);
   const fieldsOut = {
-    paver: read(published.paver),
-    bedding: read(published.bedding),
+    paver: read(printed.paver),
+    bedding: read(printed.bedding),
     base,
     publishedBase,
     adjustments,
@@ -137,22 +137,21 @@ function notesFor(adjustments: readonly BaseAdjustment[], use: PavementUse): str
 const COLD_DRIVE = `One trade page prints a base of ${FROST_BASE['residential-driveway'].in.value} in for driveways in colder climates, 4 in over the minimum and twice what is added here.`;
 
 function showWorking(
-  published: Length,
+  publishedBase: Length,
   adjustments: readonly BaseAdjustment[],
   base: Length,
 ): Step[] {
-  const reasons = adjustments.map(({ reason }) => REASON_TEXT[reason]).join(', ');
-  const added = given(
-    'a',
-    `added for ${reasons}`,
-    adjustments.map((one) => one.added),
+  const added = adjustments.map(({ reason, added: value, source }, index) =>
+    published(`a${index + 1}`, `added for ${REASON_TEXT[reason]}`, value, source),
   );
-  const isPublished = adjustments.length === 0;
   return [
     formulaStep({
       title: 'Minimum base',
-      formula: isPublished ? 'b = p' : 'b = p + sum(a)',
-      given: [given('p', 'published minimum', published), ...(isPublished ? [] : [added])],
+      formula: ['b = p', ...added.map(({ symbol }) => symbol)].join(' + '),
+      given: [
+        published('p', 'published minimum base', publishedBase, 'paver-tolerances'),
+        ...added,
+      ],
       result: given('b', 'base', base),
       source: adjustments.some(({ source }) => source === 'common-practice')
         ? 'common-practice'

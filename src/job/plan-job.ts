@@ -3,11 +3,15 @@ import { isSettlineError, type FieldPath, type Issue } from '../errors.js';
 import { LIBRARY_VERSION } from '../library-version.js';
 import { SOURCES, type SourceId } from '../sources/catalogue.js';
 import { cautionsFor } from '../sources/cautions.js';
-import { deepFreeze, hangWorking, type Step } from '../working.js';
+import { deepFreeze, hangWorking } from '../working.js';
 import { inField } from './read/in-field.js';
 import { normalJob } from './read/normal-job.js';
 import { pathInJob } from './read/path-in-job.js';
-import { levellingSteps, levelsFrom, planLevelBook, planLevelling } from './plan/plan-levels.js';
+import { fromRoot, type PlacedStep } from './plan/placed.js';
+import { levelsFrom, planLevelBook, planLevelling } from './plan/plan-levels.js';
+import { leastFallSteps } from './plan/least-fall-steps.js';
+import { bookSteps } from './plan/level-steps.js';
+import { levellingSteps } from './plan/levelling-steps.js';
 import { layOut } from './plan/lay-out.js';
 import { refuseOverlaps } from './plan/refuse-overlaps.js';
 import { shareOut } from './plan/share-out.js';
@@ -18,6 +22,7 @@ import { planPavement, type PlannedPavement } from './plan/plan-pavement.js';
 import { PUBLISHED_LEAST_FALL } from './plan/plan-slopes.js';
 import { planStringLine, type PlannedStringLine } from './plan/plan-string-line.js';
 import { planTotals } from './plan/plan-totals.js';
+import { totalSteps } from './plan/total-steps.js';
 import type { JobPlan, PavementPlan, PlanSource, PlanStep } from './plan/plan.js';
 import { jobInvalid, readWholeJob } from './read/read-job.js';
 import { cautionIdsOf } from './plan/caution-ids.js';
@@ -87,7 +92,7 @@ function planParts(job: ReadJob): JobPlan {
   const pavements = planAll(laid, 'pavements', (one, [, index]) => {
     const own = owned[Number(index)] ?? { dig: [], base: [] };
     const sides = sloped[Number(index)] ?? UPRIGHT;
-    return planPavement(job, one, { own, sides, stakes });
+    return planPavement(job, one, { own, sides, stakes, book: levelBook });
   });
   const lines = planAll(job.stringLines, 'stringLines', (line) => {
     const index = job.pavements.findIndex(({ id }) => id === line.pavement);
@@ -104,7 +109,8 @@ function planParts(job: ReadJob): JobPlan {
   });
   const pavementPlans = pavements.map(({ plan }) => plan);
   const linePlans = lines.map(({ plan }) => plan);
-  const { totals, steps } = planTotals(job, pavementPlans);
+  const totals = planTotals(job, pavementPlans);
+  const steps = () => totalSteps(job, totals, pavementPlans);
   const plan = {
     kind: 'settline-plan',
     version: 1,
@@ -113,7 +119,6 @@ function planParts(job: ReadJob): JobPlan {
     altered: [],
     name: job.name,
     job: normalJob(job),
-    stringHeight: job.stringHeight,
     minimumFall: job.minimumFall ?? PUBLISHED_LEAST_FALL,
     pavements: pavementPlans,
     stringLines: linePlans,
@@ -132,8 +137,9 @@ function planParts(job: ReadJob): JobPlan {
     sources: sourcesOf(job, pavementPlans),
   } as const;
   return withPlanWorking(plan, () => [
-    ...about('Levels', levelBook?.working ?? []),
-    ...about('Levels', levellingSteps(levelling)),
+    ...about('Levels', [], leastFallSteps(job)),
+    ...about('Levels', ['levelBook'], bookSteps(job, levelBook)),
+    ...about('Levels', ['levelling'], levellingSteps(job, levelling, levelBook)),
     ...allSteps(pavements, lines, steps),
   ]);
 }
@@ -149,17 +155,21 @@ function withPlanWorking(
 function allSteps(
   pavements: readonly PlannedPavement[],
   lines: readonly PlannedStringLine[],
-  totals: () => readonly Step[],
+  totals: () => readonly PlacedStep[],
 ): PlanStep[] {
   return [
-    ...pavements.flatMap(({ plan, steps }) => about(plan.name, steps())),
-    ...lines.flatMap(({ plan, steps }) => about(`String ${plan.id}`, steps())),
-    ...about('Loads', totals()),
+    ...pavements.flatMap(({ plan, steps }, index) =>
+      about(plan.name, ['pavements', index], steps()),
+    ),
+    ...lines.flatMap(({ plan, steps }, index) =>
+      about(`String ${plan.id}`, ['stringLines', index], steps()),
+    ),
+    ...about('Loads', ['totals'], totals()),
   ];
 }
 
-const about = (subject: string, steps: readonly Step[]): PlanStep[] =>
-  steps.map((step) => ({ subject, ...step }));
+const about = (subject: string, part: FieldPath, steps: readonly PlacedStep[]): PlanStep[] =>
+  steps.map((step) => ({ subject, part, ...step, ...fromRoot(step, part) }));
 
 /** Plans every part and gathers the faults of all, with the path of the part in front. */
 function planAll<T, R>(

@@ -171,10 +171,11 @@ describe('minimumBuildUp', () => {
 
   test('working names the published minimum and each addition', () => {
     const { working } = minimumBuildUp({ use: 'pedestrian', subgrade: 'clay', frost: true });
-    expect(formulaOf(working[0])).toBe('b = p + sum(a)');
+    expect(formulaOf(working[0])).toBe('b = p + a1 + a2');
     expect(working[0]?.given.map(({ name }) => name)).toEqual([
-      'published minimum',
-      'added for clay subgrade, frost',
+      'published minimum base',
+      'added for clay subgrade',
+      'added for frost',
     ]);
   });
 });

@@ -38,8 +38,23 @@ describe('more base on poor ground', () => {
     const notesOf = (use: (typeof uses)[number], frost: boolean) =>
       minimumBuildUp({ use, subgrade: 'well-drained', frost }).notes;
     expect(notesOf('residential-driveway', true)[1]).toContain('a base of 10 in');
+    // 10 in less the 6 in of the table; 2 in are added here
+    expect(notesOf('residential-driveway', true)[1]).toContain(
+      '4 in over the minimum and twice what is added here',
+    );
     expect(notesOf('residential-driveway', false)).toEqual([]);
     expect(notesOf('pedestrian', true)).toHaveLength(1);
+  });
+
+  test.each([
+    ['well-drained', false, 'paver-tolerances', []],
+    ['well-drained', true, 'frost-base-page', ['frost']],
+    ['clay', false, 'common-practice', ['clay subgrade']],
+    ['wet-or-weak', true, 'common-practice', ['wet or weak subgrade', 'frost']],
+  ] as const)('a walk on %s ground, frost %s: the sum cites %s', (subgrade, frost, source, why) => {
+    const { working, notes } = minimumBuildUp({ use: 'pedestrian', subgrade, frost });
+    expect(working.map((step) => step.source)).toEqual([source]);
+    expect(notes.map((note) => /^Base added for (.*) is /.exec(note)?.[1])).toEqual(why);
   });
 
   test('the structure is left to an engineer', () => {

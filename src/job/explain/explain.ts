@@ -1,23 +1,25 @@
 import { fault, pathText, type FieldPath } from '../../errors.js';
-import type { StepInput, StepItem } from '../../working.js';
+import type { StepItem } from '../../working.js';
 import { deepFreeze } from '../../working.js';
 import type { JobPlan, PlanStep } from '../plan/plan.js';
 import { requirePlan } from '../require-plan.js';
+import { copyOf } from './copy-of.js';
 import type { Explanation } from './explanation.js';
 import { fieldAt } from './field-at.js';
-import { jobFieldOf } from './job-field.js';
 import { isSame, itemsOf } from './same-value.js';
+import { stepsOf, type StepsOfPlan } from './steps-of-plan.js';
 
 /**
  * Where a value of a plan comes from: the step of working that gives it, the steps before that one,
- * and at the ends the fields of the job and the published figures.
+ * and at the ends the fields of the job and the published figures. Steps are found by the fields that
+ * they give and take, not by their values.
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
  * @param path - the field of the plan, such as `['pavements', 0, 'dig', 'soil']`
  * @returns the origin of the value, with that of everything that went into it
  * @throws `PLAN_INVALID` for what is no plan, `WRONG_TYPE` for what is no path, `UNKNOWN_FIELD` where
- *   the plan has no such value, `NOT_EXPLAINED` for a value that no step gives, such as a point of an
- *   outline
+ *   the plan has no such value, `NOT_EXPLAINED` for a value that no step gives, such as a word, and for
+ *   what `readPlan` has read without its working
  * @source derived
  * @example
  * const soil = explain(planJob(job), ['pavements', 0, 'dig', 'soil']);
@@ -27,9 +29,7 @@ import { isSame, itemsOf } from './same-value.js';
 export function explain(plan: JobPlan, path: FieldPath): Explanation {
   requirePlan(plan);
   const value = fieldAt(plan, path);
-  const subject = subjectOf(plan, path);
-  const name = String([...path].reverse().find((key) => typeof key === 'string'));
-  const origin = originOf(plan, { value, subject, name, before: plan.working.length });
+  const origin = originOfField({ plan, steps: stepsOf(plan) }, path, value);
   if (origin === null) {
     const words = `no step of the working gives ${pathText(path)}`;
     throw fault('NOT_EXPLAINED', words, {}, [...path]);
@@ -37,62 +37,73 @@ export function explain(plan: JobPlan, path: FieldPath): Explanation {
   return deepFreeze(origin);
 }
 
-/** The part of the job that a field is about, as the working names it. */
-function subjectOf({ pavements, stringLines }: JobPlan, [list, index]: FieldPath): string {
-  if (list === 'pavements') return pavements[Number(index)]?.name ?? '';
-  if (list === 'stringLines') return `String ${stringLines[Number(index)]?.id}`;
-  return list === 'totals' ? 'Loads' : 'Levels';
+interface Known {
+  readonly plan: JobPlan;
+  readonly steps: StepsOfPlan;
+}
+
+/** The origin of a field of the plan; null where it has none. */
+function originOfField(known: Known, path: FieldPath, value: StepItem): Explanation | null {
+  const name = String([...path].reverse().find((key) => typeof key === 'string'));
+  if (path[0] === 'job') return { origin: 'job', name, value, path: path.slice(1) };
+  const given = known.steps.giving(path);
+  if (given !== null) return explained(known, given.step, given.index, value);
+  const copy = copyOf(known.plan, path);
+  if (copy === null) return isNothing(value) ? { origin: 'stated', name, value } : null;
+  return originOfField(known, copy, value);
+}
+
+/** True for a zero: nothing there to be worked out. */
+const isNothing = (value: StepItem): boolean =>
+  typeof value === 'object' ? value.isZero() : value === 0;
+
+function explained(known: Known, step: PlanStep, index: number, value: StepItem): Explanation {
+  const { name } = step.result;
+  const from = step.given.flatMap((input) => {
+    const items = itemsOf(input.value);
+    return items.map((item, place): Explanation => {
+      const path = step.takes[input.symbol]?.[place];
+      const field = path === undefined ? null : originOfField(known, path, item);
+      const own = { name: input.name, value: item };
+      if (field !== null) return field;
+      if (input.source !== null) return { origin: 'published', ...own, source: input.source };
+      const earlier = stepBefore(known, { step, index }, { ...own, place, of: items.length });
+      return earlier === null
+        ? { origin: 'stated', ...own }
+        : explained(known, earlier.step, earlier.index, item);
+    });
+  });
+  return { origin: 'step', name, value, step, from };
+}
+
+interface Found {
+  readonly step: PlanStep;
+  readonly index: number;
 }
 
 interface Sought {
-  readonly value: StepItem;
   readonly name: string;
-  readonly subject: string;
-  /** Only steps before this one: a value does not come from what is worked out with it. */
-  readonly before: number;
-}
-
-function originOf(plan: JobPlan, sought: Sought): Explanation | null {
-  const { value, name, subject } = sought;
-  const at = stepWith(plan, sought);
-  const step = at === null ? undefined : plan.working[at];
-  if (at !== null && step !== undefined) {
-    const from = step.given.flatMap((input) => originsOf(plan, input, step, at));
-    return { origin: 'step', name: step.result.name, value, step, from };
-  }
-  const path = jobFieldOf(plan, value, subject);
-  return path === null ? null : { origin: 'job', name, value, path };
-}
-
-/** The origin of an input of a step; of each value, where it is a list. */
-function originsOf(
-  plan: JobPlan,
-  { name, value, source }: StepInput,
-  { subject }: PlanStep,
-  before: number,
-): Explanation[] {
-  return itemsOf(value).map((item) => {
-    if (source !== null) return { origin: 'published', name, value: item, source };
-    return (
-      originOf(plan, { value: item, name, subject, before }) ?? {
-        origin: 'stated',
-        name,
-        value: item,
-      }
-    );
-  });
+  readonly value: StepItem;
+  /** Its place in the list that it is given in. */
+  readonly place: number;
+  /** Length of that list. */
+  readonly of: number;
 }
 
 /**
- * The number of the step that gives a value: of steps that give the same, one about the same part of
- * the job and of the same name comes first, then the nearest before.
+ * The step on the way that gives an input: one before, about the same part, whose result has the same
+ * name and value. Steps that give the values of a list one by one give them in its order.
  */
-function stepWith({ working }: JobPlan, { value, name, subject, before }: Sought): number | null {
-  let [best, most] = [-1, -1];
-  working.slice(0, before).forEach((step, index) => {
-    if (!itemsOf(step.result.value).some((item) => isSame(value, item))) return;
-    const rank = (step.subject === subject ? 2 : 0) + (step.result.name === name ? 1 : 0);
-    if (rank >= most) [best, most] = [index, rank];
+function stepBefore({ plan, steps }: Known, { step, index }: Found, sought: Sought): Found | null {
+  const { name, value, place, of } = sought;
+  const named = steps.named(name).flatMap((at): Found[] => {
+    const one = plan.working[at];
+    const isEarlier = one !== undefined && at < index && pathText(one.part) === pathText(step.part);
+    return isEarlier ? [{ step: one, index: at }] : [];
   });
-  return best < 0 ? null : best;
+  const gives = (one: Found | undefined): one is Found =>
+    one !== undefined && itemsOf(one.step.result.value).some((item) => isSame(value, item));
+  const inOrder = named.length === of ? named[place] : undefined;
+  if (gives(inOrder)) return inOrder;
+  return [...named].reverse().find(gives) ?? null;
 }

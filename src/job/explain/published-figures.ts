@@ -33,16 +33,19 @@ export interface PublishedFigure {
  * @source derived
  * @example
  * const [first] = publishedFigures(planJob(job));
- * [first?.name, String(first?.value), first?.source] //=> ['published minimum base', '8 in', 'paver-tolerances']
+ * [first?.name, String(first?.value), first?.source] //=> ['published minimum paver', '3.125 in', 'paver-tolerances']
  */
 export function publishedFigures(plan: JobPlan): readonly PublishedFigure[] {
   requirePlan(plan);
   const figures: (PublishedFigure & { readonly usedIn: string[] })[] = [];
-  for (const { given, subject } of plan.working) {
-    for (const { name, value, source } of given) {
-      if (source === null) continue;
+  for (const { given, subject, takes } of plan.working) {
+    for (const { name, symbol, value, source } of given) {
+      // what a step takes from another one is listed there
+      if (source === null || takes[symbol] !== undefined) continue;
       for (const item of itemsOf(value)) {
-        const known = figures.find((one) => one.source === source && isSame(item, one.value));
+        const known = figures.find(
+          (one) => one.name === name && one.source === source && isSame(item, one.value),
+        );
         if (known === undefined) {
           const { title, section, status } = SOURCES[source];
           figures.push({ name, value: item, source, title, section, status, usedIn: [subject] });

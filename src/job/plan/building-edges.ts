@@ -1,7 +1,7 @@
 import { isOutwardRight } from '../../outline/chords.js';
 import { forEachEdge } from '../../outline/ring.js';
-import { negateRatio, type Ratio } from '../../units/ratio.js';
-import { minus, plus, pointFrom, scaled, type Vector } from '../../units/vector.js';
+import { HALF_RATIO } from '../../units/ratio.js';
+import { minus, plus, pointFrom, scaled, turnedLeft, turnedRight } from '../../units/vector.js';
 import { slopeAt, type FinishSurface } from './finish-surface.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 
@@ -16,14 +16,9 @@ export function edgesShedAtBuilding(
   forEachEdge(outline.points, (a, b, edge) => {
     const along = edges[edge]?.along;
     if (along !== 'building' && along !== 'slab') return;
-    const middle = pointFrom(outline.origin, scaled(plus(a, b), HALF));
-    const outward = square(minus(b, a), isRight);
+    const middle = pointFrom(outline.origin, scaled(plus(a, b), HALF_RATIO));
+    const outward = (isRight ? turnedRight : turnedLeft)(minus(b, a));
     if (slopeAt(surface, middle, outward).isNegative()) found.push(edge + 1);
   });
   return found;
 }
-
-const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
-
-const square = ({ x, y }: Vector, isRight: boolean): Vector =>
-  isRight ? { x: y, y: negateRatio(x) } : { x: negateRatio(y), y: x };

@@ -7,9 +7,10 @@ import { between, cross, norm, type PlanPoint } from '../../units/vector.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { inField } from '../read/in-field.js';
 import type { ReadJob } from '../schema/job-shape.js';
+import { heightOf } from '../schema/string-height.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import type { BetweenStringsPlan } from './plan.js';
-import { heightOf, stakesOf, type StakesById } from './stake-grounds.js';
+import { stakesOf, type StakesById } from './stake-grounds.js';
 
 /** More rows than a crew measures. */
 const MOST_ROWS = 200;

@@ -2,7 +2,6 @@ import type { Outline } from '../../outline/ring.js';
 import type { Area, Length, Volume } from '../../units/quantity.js';
 import { NO_LENGTH, NO_VOLUME } from '../../units/zero.js';
 import { inState } from '../../volumes/state-volume.js';
-import { given, procedureStep, type Step } from '../../working.js';
 import { NO_EARTH, plusEarth, type Earth, type Ground, type Measured } from './ground.js';
 import type { LaidOldPaving } from './plan-old-paving.js';
 import type { EarthPlan } from './plan-of-site.js';
@@ -22,10 +21,10 @@ export interface EarthBasis {
   readonly sides: Volume;
 }
 
-/** Cut and fill of a dig after stripping, with the working. Internal. */
+/** Cut and fill of a dig after stripping, and the area where the ground is known. Internal. */
 export function planEarth(basis: EarthBasis): {
   readonly plan: EarthPlan;
-  readonly steps: () => Step[];
+  readonly covered: Area;
 } {
   const { ground, sides, stripped } = basis;
   const earth = strippedEarth(ground, basis.regions, basis.oldPaving);
@@ -45,7 +44,7 @@ export function planEarth(basis: EarthBasis): {
     deepestCut: whole?.deepestCut ?? null,
     deepestFill: whole?.deepestFill ?? null,
   };
-  return { plan, steps: () => earthSteps(plan, earth) };
+  return { plan, covered: earth.covered };
 }
 
 /** Rounding in sums of floats can give a result slightly below zero. */
@@ -75,26 +74,4 @@ export function strippedEarth(
   const left = strippedEarth(ground, under, rest, stripped.plus(thickness));
   const instead = outline === null ? before : strippedEarth(ground, under, rest, stripped);
   return plusEarth(plusEarth(before, left, share), instead, `-${share}`);
-}
-
-function earthSteps(plan: EarthPlan, earth: Earth): Step[] {
-  const { cut, fill, sides, stripped, uncovered } = plan;
-  const area: Area = earth.covered;
-  return [
-    procedureStep({
-      title: 'Soil between the stripped ground and the subgrade',
-      procedure: 'planJob',
-      method:
-        'Lowers the ground by the old paving that is stripped, cuts it with the subgrade inside the dig line, and adds what sloped sides take. Returns the soil above the subgrade; the space below it is F.',
-      given: [
-        given('A', 'area where the ground is known', area),
-        given('Au', 'area without levels, counted at the mean depth', uncovered),
-        given('O', 'old paving stripped, in place', stripped),
-        given('S', 'volume that sloped sides add', sides),
-        given('F', 'fill, in place', fill.volume),
-      ],
-      result: given('C', 'soil to dig, bank volume', cut.volume),
-      source: 'derived',
-    }),
-  ];
 }

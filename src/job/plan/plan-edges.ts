@@ -5,10 +5,9 @@ import { fromSI, type Length } from '../../units/quantity.js';
 import type { Ratio } from '../../units/ratio.js';
 import { minus, norm, type Vector } from '../../units/vector.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { given, procedureStep, type Step } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { Pavement } from '../schema/layer-kinds.js';
-import type { EdgePlan, PavementPlan } from './plan.js';
+import type { EdgePlan } from './plan.js';
 
 /** An edge, and the slope of the side of the dig along it. Internal. */
 export interface PlannedEdge extends Omit<EdgePlan, 'top'> {
@@ -52,26 +51,4 @@ export const topAt = ({ dig, batter }: PlannedEdge, height: Length): Length =>
 function edgeLength(from: Vector, to: Vector, bulge: Ratio | undefined): Length {
   const chord = norm(minus(to, from));
   return fromSI('length', bulge === undefined ? chord : makeArc(chord, bulge).length);
-}
-
-/** The working of the widened areas. Internal. */
-export function areaSteps({ areas, edges }: Pick<PavementPlan, 'areas' | 'edges'>): Step[] {
-  const moved = (name: 'base' | 'dig'): Step =>
-    procedureStep({
-      title: `Area of the ${name}`,
-      procedure: 'widenOutline',
-      method:
-        'Moves each edge of the outline of the paving out by its distance, and returns the area inside.',
-      given: [
-        given('A', 'area of the paving', areas.paving),
-        given(
-          'd',
-          `distance out of each edge: ${edges.map(({ kind }) => kind ?? 'not described').join(', ')}`,
-          edges.map((edge) => edge[name]),
-        ),
-      ],
-      result: given('Aw', `area of the ${name}`, areas[name]),
-      source: 'edge-restraints',
-    });
-  return [moved('base'), moved('dig')];
 }

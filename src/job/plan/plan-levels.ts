@@ -1,8 +1,7 @@
 import { isWithin, missAt } from '../../levelling/benchmark-checks.js';
-import { heightOf, heightStep, levelUnder } from '../../levelling/instrument-height.js';
+import { heightOf, levelUnder } from '../../levelling/instrument-height.js';
 import { reduceLevels, type LevelBook } from '../../levelling/reduce-levels.js';
 import type { Length } from '../../units/quantity.js';
-import { formulaStep, given, type Step } from '../../working.js';
 import { withoutGaps } from './without-gaps.js';
 import { inField } from '../read/in-field.js';
 import type { LevellingPlan } from './plan.js';
@@ -77,21 +76,4 @@ function closingCheck(
   const verdict = isWithin(misclosure, tolerance) ? 'pass' : 'fail';
   // a longer reading on the same mark gives a lower level
   return { ...closing, drift: misclosure.negated(), verdict };
-}
-
-/** The working of the height of instrument and of its check. Internal. */
-export function levellingSteps(levelling: LevellingPlan | null): Step[] {
-  if (levelling === null) return [];
-  const { elevation, backsight, closing } = levelling;
-  const setUp = { benchmark: elevation, back: backsight };
-  const height = heightStep(setUp, { benchmark: levelling.benchmark, back: 'backsight' });
-  if (closing === null) return [height];
-  const check: Step = formulaStep({
-    title: 'Check on the benchmark at the end of the day',
-    formula: 'd = R - BS',
-    given: [given('R', 'last reading', closing.reading), given('BS', 'backsight', backsight)],
-    result: given('d', `drift: ${closing.verdict}`, closing.drift),
-    source: 'derived',
-  });
-  return [height, check];
 }

@@ -7,7 +7,7 @@ import { utilityCover } from '../../site/utilities/utility-cover.js';
 import { max } from '../../units/aggregate.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_AREA } from '../../units/zero.js';
-import type { Step, Worked } from '../../working.js';
+import type { NearbyWorked } from './nearby-steps.js';
 import type { DigPlan, DigRing, NearbyPlan, TreePlan, UtilityPlan } from './plan.js';
 import { depthAlong } from './depth-along.js';
 import { digOutline } from './in-dig.js';
@@ -30,12 +30,13 @@ export interface NearbyBasis {
 /** Lines, trees and rules near a dig, with the working. Internal. */
 export interface PlannedNearby {
   readonly plan: NearbyPlan;
-  readonly steps: () => readonly Step[];
+  /** Results that carry the working. */
+  readonly made: NearbyWorked;
 }
 
 const NONE: PlannedNearby = {
   plan: { utilities: [], handDig: null, trees: [], gates: null },
-  steps: () => [],
+  made: { handDig: null, covers: [], zones: [], gates: null },
 };
 
 /** Plans marked lines, trees and excavation rules near the dig of a pavement. Internal. */
@@ -45,46 +46,45 @@ export function planNearby(job: ReadJob, basis: NearbyBasis): PlannedNearby {
   // ground that is filled is not dug
   if (depth.isNegative() || depth.isZero()) return NONE;
   if (utilities.length + trees.length === 0 && excavation === undefined) return NONE;
-  const worked: Worked[] = [];
-  const keep = <T extends Worked>(result: T): T => {
-    worked.push(result);
-    return result;
-  };
   const { outer, holes } = basis.rings;
   const outline = { ...outer, holes };
-  const byHand = utilities.length === 0 ? null : keep(handDigFor(utilities, outline, depth));
+  const byHand = utilities.length === 0 ? null : handDigFor(utilities, outline, depth);
+  const covers: (ReturnType<typeof utilityCover> | null)[] = [];
+  const zones = trees.map((tree, index) =>
+    inField(
+      () => zoneOf(tree, outline),
+      (path) => ['trees', index, ...treePath(path)],
+    ),
+  );
+  const gates =
+    excavation === undefined
+      ? null
+      : inField(
+          () => excavationGates({ depth, ...withoutGaps(excavation) }),
+          (path) => ['excavation', ...path],
+        );
   const plan: NearbyPlan = {
     utilities: utilities.map((line, index): UtilityPlan => {
       const handDigArea = byHand?.zones.find((zone) => zone.id === line.id)?.area ?? NO_AREA;
       const isNear = line.found !== undefined && !handDigArea.isZero();
       const dug = isNear ? depthAlong(line.path, digOutline(basis.rings), basis) : null;
       const cover = dug === null ? null : coverOf(line, dug, index);
+      covers.push(cover);
       return {
         id: line.id,
         handDigArea,
         left: dug === null ? null : (line.found?.minus(dug) ?? null),
-        cover: cover && keep(cover),
+        cover,
       };
     }),
     handDig: byHand,
-    trees: trees.map((tree, index): TreePlan => {
-      const zone = inField(
-        () => zoneOf(tree, outline),
-        (path) => ['trees', index, ...treePath(path)],
-      );
-      return { id: tree.id, zone: keep(zone) };
+    trees: trees.flatMap(({ id }, index): TreePlan[] => {
+      const zone = zones[index];
+      return zone === undefined ? [] : [{ id, zone }];
     }),
-    gates:
-      excavation === undefined
-        ? null
-        : keep(
-            inField(
-              () => excavationGates({ depth, ...withoutGaps(excavation) }),
-              (path) => ['excavation', ...path],
-            ),
-          ),
+    gates,
   };
-  return { plan, steps: () => worked.flatMap(({ working }) => working) };
+  return { plan, made: { handDig: byHand, covers, zones, gates } };
 }
 
 type DrawnDig = DigRing & { readonly holes: readonly DigRing[] };

@@ -1,11 +1,10 @@
 import type { FieldPath } from '../../errors.js';
-import { oldPaving } from '../../site/old-paving/old-paving.js';
+import { oldPaving, type RemovedPaving } from '../../site/old-paving/old-paving.js';
 import { areaOf } from '../../outline/outline-area.js';
 import type { Outline } from '../../outline/ring.js';
 import type { Area, Length, Volume } from '../../units/quantity.js';
 import { sum } from '../../units/aggregate.js';
 import { NO_LENGTH, NO_VOLUME } from '../../units/zero.js';
-import type { Step } from '../../working.js';
 import { inField } from '../read/in-field.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { insideOf } from './in-dig.js';
@@ -62,8 +61,18 @@ export function meanStripped(dig: Outline, laid: readonly LaidOldPaving[]): Leng
   return volume.dividedBy(areaOf(dig));
 }
 
-const areaIn = (regions: readonly SignedOutline[], { outline, share }: LaidOldPaving): Area =>
+/** Area of a piece inside outlines. Internal. */
+export const areaIn = (
+  regions: readonly SignedOutline[],
+  { outline, share }: LaidOldPaving,
+): Area =>
   outline === null ? areaOfRegions(regions).times(share) : areaOfRegions(within(regions, outline));
+
+/** A piece of old paving in a dig. Internal. */
+export interface FoundPaving {
+  readonly one: LaidOldPaving;
+  readonly removed: RemovedPaving;
+}
 
 /** Plans the old paving to strip from a dig, by volume and mass. Internal. */
 export function planOldPaving(
@@ -72,7 +81,8 @@ export function planOldPaving(
 ): {
   readonly plans: readonly OldPavingPlan[];
   readonly inPlace: Volume;
-  readonly steps: () => Step[];
+  /** What is worked out of each piece. */
+  readonly found: readonly FoundPaving[];
 } {
   const found = laid.flatMap((one) => {
     const area = areaIn(regions, one);
@@ -86,7 +96,7 @@ export function planOldPaving(
         field === 'inPlaceDensity' ? 'density' : (field ?? 'thickness'),
       ],
     );
-    return [{ removed, material }];
+    return [{ removed, material, one }];
   });
   const plans = found.flatMap(({ removed: { layers }, material }) =>
     layers.map(
@@ -104,6 +114,6 @@ export function planOldPaving(
   return {
     plans,
     inPlace: plans.reduce((total, { inPlace }) => total.plus(inPlace), NO_VOLUME),
-    steps: () => found.flatMap(({ removed }) => removed.working),
+    found,
   };
 }

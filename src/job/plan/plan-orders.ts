@@ -1,7 +1,6 @@
 import { baseOrder } from '../../volumes/base-order.js';
 import type { Area, Length, Volume } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import type { Step } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { isStone, thicknessOf, type Pavement } from '../schema/layer-kinds.js';
 import { looseOf, sandOf } from './materials.js';
@@ -21,7 +20,7 @@ export interface Amounts {
   readonly taper: TaperedBase | null;
 }
 
-/** Orders stone layer by layer, fill for low ground and bedding sand, with the working. Internal. */
+/** Orders stone layer by layer, fill for low ground and bedding sand, layer by layer. Internal. */
 export function planOrders(
   job: ReadJob,
   pavement: Pavement,
@@ -29,7 +28,6 @@ export function planOrders(
 ): {
   readonly stones: readonly LooseOrderPlan[];
   readonly bedding: LooseOrderPlan;
-  readonly steps: () => Step[];
 } {
   const { materials } = job;
   const layers = pavement.layers.filter(isStone);
@@ -58,11 +56,7 @@ export function planOrders(
     layer: 'bedding',
     order: baseOrder({ area: amounts.paving, thickness, ...factorsOf(sand) }),
   };
-  const steps = () =>
-    [...stones, bedding].flatMap(({ layer, order }) =>
-      order.working.map((step) => ({ ...step, title: `${step.title}, ${layer}` })),
-    );
-  return { stones, bedding, steps };
+  return { stones, bedding };
 }
 
 const NOWHERE = Object.freeze({ from: NO_LENGTH, to: NO_LENGTH });

@@ -1,5 +1,5 @@
+import type { LevelBook } from '../../levelling/reduce-levels.js';
 import { minimumBuildUp } from '../../build-up/minimum-build-up.js';
-import type { Step } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { FinishSurface } from './finish-surface.js';
 import type { LaidOut } from './lay-out.js';
@@ -8,10 +8,23 @@ import { planBetween } from './plan-between.js';
 import type { TaperedBase } from './tapered-base.js';
 import { isStone, thicknessOf } from '../schema/layer-kinds.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { digSteps } from './plan-dig.js';
+import { betweenSteps } from './between-steps.js';
+import { buildUpSteps, minimumSteps } from './build-up-steps.js';
+import { digSteps } from './dig-steps.js';
+import { earthSteps } from './earth-steps.js';
+import { areaSteps } from './area-steps.js';
+import { edgeSteps } from './edge-steps.js';
+import { gradeSteps } from './grade-steps.js';
+import { liftSteps } from './lift-steps.js';
+import { nearbySteps } from './nearby-steps.js';
+import { oldPavingSteps } from './old-paving-steps.js';
+import { orderSteps } from './order-steps.js';
+import { paverSteps } from './paver-steps.js';
+import { placeBy, type PlacedStep } from './placed.js';
+import { supplySteps } from './supply-steps.js';
 import { planGround } from './plan-ground.js';
 import { planEarth } from './plan-earth.js';
-import { areaSteps, withTops } from './plan-edges.js';
+import { withTops } from './plan-edges.js';
 import { planLifts } from './plan-lifts.js';
 import { planNearby } from './plan-nearby.js';
 import { planOldPaving } from './plan-old-paving.js';
@@ -30,7 +43,7 @@ export interface PlannedPavement {
   readonly plan: PavementPlan;
   /** Finished grade through fixed levels; null if the stakes give it. */
   readonly surface: FinishSurface | null;
-  readonly steps: () => readonly Step[];
+  readonly steps: () => readonly PlacedStep[];
 }
 
 /** A pavement that has been laid out, its share of areas, and the job. */
@@ -46,7 +59,12 @@ interface Basis {
 export function planPavement(
   job: ReadJob,
   laid: LaidOut,
-  { own, sides, stakes }: Pick<Basis, 'own' | 'sides' | 'stakes'>,
+  {
+    own,
+    sides,
+    stakes,
+    book,
+  }: Pick<Basis, 'own' | 'sides' | 'stakes'> & { readonly book: LevelBook | null },
 ): PlannedPavement {
   const { pavement, stack, extension, paving, grade, dig } = laid;
   const basis = { job, laid, own, sides, stakes };
@@ -85,18 +103,29 @@ export function planPavement(
     nearby: near.plan,
     ground: ground.plan,
   };
+  const ownDig = plan.areas.ownDig;
   const steps = () => [
-    ...stack.working,
-    ...plan.minimum.working,
-    ...(grade?.steps() ?? []),
-    ...extension.working,
-    ...digSteps({ ...laid, area: laid.dug.area }),
-    ...areaSteps(plan),
-    ...dug.steps(),
-    ...placed.steps(),
-    ...near.steps(),
+    ...buildUpSteps(stack, pavement),
+    ...minimumSteps(plan.minimum),
+    ...gradeSteps(pavement, grade, book),
+    ...placeBy(extension.working, { x: [['extension']] }),
+    ...edgeSteps(job, laid, plan),
+    ...areaSteps(laid, plan),
+    ...digSteps({ job, laid }),
+    ...dug.old.flatMap((one, index) => oldPavingSteps({ ...one, index, dig: ownDig })),
+    ...earthSteps(job, laid, plan),
+    ...liftSteps(job, pavement, plan),
+    ...orderSteps(job, pavement, plan),
+    ...paverSteps(job, plan, {
+      paver: placed.paver,
+      edging: pavement.border?.paver,
+      steps: placed.pavers.steps(),
+    }),
+    ...supplySteps({ job, pavement, plan, paver: placed.paver, made: placed.supplies }),
+    ...nearbySteps(job, laid, { plan, made: near.made }),
     ...ground.steps(),
     ...spoilSteps(job, plan),
+    ...betweenSteps(job, pavement, plan),
   ];
   return { plan, surface: grade?.surface ?? null, steps };
 }
@@ -147,7 +176,7 @@ function planEarthOf({ job, laid, own, sides }: Basis) {
     oldPaving: old.plans,
     spoil: planSpoil(job, earth.plan.cut),
   };
-  return { plan, steps: () => [...old.steps(), ...earth.steps()] };
+  return { plan, old: old.found };
 }
 
 /** The tapered base of a pavement; null for full thickness. */
@@ -174,13 +203,14 @@ function planPlaced(
     fill: earth.fill.volume,
     taper: taperOf(job, laid),
   };
+  const paver = paverOf(job.materials, pavement);
   const orders = planOrders(job, pavement, amounts);
   const pavers = planPavers(job, pavement, { paving, path });
   const supplies = planSupplies(job, pavement, {
     paving,
     edges,
     dig: ringsOf(laid),
-    paver: paverOf(job.materials, pavement),
+    paver,
   });
   const plan = {
     lifts: planLifts(job, pavement, stack),
@@ -189,5 +219,5 @@ function planPlaced(
     pavers: pavers.plan,
     supplies: supplies.plan,
   };
-  return { plan, steps: () => [...orders.steps(), ...pavers.steps(), ...supplies.steps()] };
+  return { plan, paver, pavers, supplies };
 }

@@ -4,13 +4,14 @@ import { marginTo } from '../../grading/slope-limit.js';
 import { referenceQuantity } from '../../reference-quantity.js';
 import { PAVER_TOLERANCES } from '../../sources/surface-tolerances.js';
 import { fromSI, type Length, type Slope } from '../../units/quantity.js';
-import { negateRatio, type Ratio } from '../../units/ratio.js';
+import { HALF_RATIO } from '../../units/ratio.js';
 import {
   between as planVector,
   norm,
   pointFrom,
   scaled,
   squared,
+  turnedLeft,
   type PlanPoint,
 } from '../../units/vector.js';
 import { NO_SLOPE } from '../../units/zero.js';
@@ -29,8 +30,11 @@ interface Stake extends PlanPoint {
 /** The minimum fall if the job gives none: the published minimum. */
 export const PUBLISHED_LEAST_FALL = referenceQuantity('slope', PAVER_TOLERANCES.slopeLeast);
 
-interface PlannedSlope {
+/** A fall between two stakes, with its working. Internal. */
+export interface PlannedSlope {
   readonly slope: SlopePlan;
+  /** The fall square to the string. */
+  readonly crossFall: Slope;
   readonly steps: () => readonly Step[];
 }
 
@@ -59,11 +63,9 @@ export function planSlopes(
 /** The fall of a surface midway between two stakes, square to the line between them. */
 function crossFallOf(surface: FinishSurface, from: Stake, to: Stake): Slope {
   const ahead = planVector(from, to);
-  const middle = pointFrom(from, scaled(ahead, HALF));
-  return slopeAt(surface, middle, { x: negateRatio(ahead.y), y: ahead.x }).abs();
+  const middle = pointFrom(from, scaled(ahead, HALF_RATIO));
+  return slopeAt(surface, middle, turnedLeft(ahead)).abs();
 }
-
-const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
 
 function between(
   from: Stake,
@@ -82,6 +84,7 @@ function between(
   const plan = { from: from.id, to: to.id, run, rise, slope: along, fall, verdict } as const;
   return {
     slope: plan,
+    crossFall,
     steps: () => [
       formulaStep({
         title: `Slope from ${from.id} to ${to.id}`,

@@ -1,5 +1,6 @@
 import { toState, type StateVolume } from '../../volumes/state-volume.js';
-import { formulaStep, given, type Step } from '../../working.js';
+import { given } from '../../working.js';
+import { take, worked, type PlacedStep } from './placed.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { PavementPlan, SpoilPlan } from './plan.js';
 
@@ -17,15 +18,26 @@ export function planSpoil(job: ReadJob, bank: StateVolume<'bank'>): SpoilPlan {
 }
 
 /** The working of the spoil. Internal. */
-export const spoilSteps = (job: ReadJob, { spoil }: Pick<PavementPlan, 'spoil'>): Step[] => [
-  formulaStep({
-    title: 'Soil to haul away, loose',
-    formula: 'L = B * s',
-    given: [
-      given('B', 'bank volume', spoil.bank.volume),
-      given('s', 'loose per bank, given', job.soil.loosePerBank),
-    ],
-    result: given('L', 'loose volume', spoil.loose.volume),
-    source: 'derived',
-  }),
-];
+export function spoilSteps(job: ReadJob, { spoil }: Pick<PavementPlan, 'spoil'>): PlacedStep[] {
+  const bank = take('B', 'bank volume', spoil.bank.volume, ['earth', 'cut', 'volume']);
+  const { loosePerBank, bankDensity } = job.soil;
+  return [
+    worked({
+      title: 'Soil to haul away, loose',
+      formula: 'L = B * s',
+      takes: [
+        bank,
+        take('s', 'loose per bank, given', loosePerBank, ['job', 'soil', 'loosePerBank']),
+      ],
+      result: given('L', 'loose volume', spoil.loose.volume),
+      gives: [['spoil', 'loose', 'volume']],
+    }),
+    worked({
+      title: 'Mass of the soil to haul away',
+      formula: 'M = B * d',
+      takes: [bank, take('d', 'bank density, given', bankDensity, ['job', 'soil', 'bankDensity'])],
+      result: given('M', 'mass of the soil', spoil.mass),
+      gives: [['spoil', 'mass']],
+    }),
+  ];
+}

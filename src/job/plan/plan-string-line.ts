@@ -3,46 +3,25 @@ import { judgeLine, type StakeLine } from '../../stakes/check-stake-line.js';
 import { stringDepths, type StringDepths } from '../../string-line/string-depths.js';
 import { stringSag } from '../../string-line/string-sag.js';
 import type { Length } from '../../units/quantity.js';
-import { formulaStep, given, type Step, type Worked } from '../../working.js';
+import type { Worked } from '../../working.js';
 import { inField } from '../read/in-field.js';
 import type { ReadJob } from '../schema/job-shape.js';
+import { heightOf } from '../schema/string-height.js';
 import type { FinishSurface } from './finish-surface.js';
 import { oldPavingOf, strippedAt } from './plan-old-paving.js';
-import { rodsAt, rodSteps, rodSurfaces } from './plan-rods.js';
+import type { PlacedStep } from './placed.js';
+import { rodsAt, rodSurfaces } from './plan-rods.js';
 import { planSlopes } from './plan-slopes.js';
-import type {
-  LevellingPlan,
-  PavementPlan,
-  StakePlan,
-  StringLinePlan,
-  StringSagPlan,
-} from './plan.js';
-import {
-  heightOf,
-  isMeasuredFrom,
-  stakesOf,
-  type Stake,
-  type StakesById,
-  type StringLine,
-} from './stake-grounds.js';
+import type { StakePlan, StringLinePlan, StringSagPlan } from './plan.js';
+import { isMeasuredFrom, stakesOf, type Stake, type StringLine } from './stake-grounds.js';
+import type { LineBasis } from './string-basis.js';
+import { stringSteps } from './string-steps.js';
 import { surfacesBelowString } from './surfaces.js';
-
-type Pavement = ReadJob['pavements'][number];
 
 /** A string's plan with its working. */
 export interface PlannedStringLine {
   readonly plan: StringLinePlan;
-  readonly steps: () => readonly Step[];
-}
-
-/** The pavement and the levels of a string. Internal. */
-export interface LineBasis {
-  readonly pavement: Pavement;
-  readonly planned: PavementPlan;
-  /** Finished grade through fixed levels; null if the stakes give it. */
-  readonly surface: FinishSurface | null;
-  readonly levelling: LevellingPlan | null;
-  readonly stakes: StakesById;
+  readonly steps: () => readonly PlacedStep[];
 }
 
 /** Checks the stakes of a string and finds the depths below it. Internal. */
@@ -54,9 +33,9 @@ export function planStringLine(
   const { pavement, planned, surface } = basis;
   const own = stakesOf(line, basis.stakes);
   const reference = line.reference ?? 'ends';
-  const stringHeight = heightOf(job, line);
   const check = judgeLine({ stakes: own, tolerance: job.stakeTolerance, reference });
-  const depths = depthsOf(job, line, { own, planned, stringHeight, check });
+  const depths = depthsOf(job, line, { own, planned, check });
+  const { stringHeight } = depths;
   const finishes = own.map((stake) => finishAt(stake, surface));
   const slopes = planSlopes(
     own.map((stake, index) => ({ ...stake, finish: finishes[index]?.finishElevation ?? null })),
@@ -97,14 +76,8 @@ export function planStringLine(
     surfaces: surfacesBelowString(planned, stringHeight),
     sags: sags.plans,
   };
-  const steps = () => [
-    ...depths.working,
-    ...surfaceSteps(plan),
-    ...check.working,
-    ...slopes.flatMap(({ steps: made }) => made()),
-    ...rodSteps(basis.levelling, plan.stakes),
-    ...sags.worked.flatMap(({ working }) => working),
-  ];
+  const steps = () =>
+    stringSteps({ job, line, plan, planned, check, depths, slopes, sags: sags.worked, basis });
   return { plan, steps };
 }
 
@@ -128,22 +101,20 @@ function depthsOf(
   {
     own,
     planned,
-    stringHeight,
     check,
   }: {
     readonly own: readonly Stake[];
     readonly planned: { readonly buildUp: BuildUp };
-    readonly stringHeight: Length;
     readonly check: StakeLine;
   },
 ): StringDepths {
   const laid = oldPavingOf(job, line.pavement);
   return stringDepths({
     buildUp: planned.buildUp,
-    stringHeight,
+    stringHeight: heightOf(job, line),
     stakes: own.map((stake, index) => {
       const { id, ground } = stake;
-      const station = check.offsets[index]?.station ?? stringHeight;
+      const { station } = check.offsets[index] ?? check.worst;
       if (ground === undefined || !isMeasuredFrom(line, stake)) return { id, station };
       return { id, station, ground, removedSurface: strippedAt(stake, laid) };
     }),
@@ -166,21 +137,4 @@ function planSags(
     return { sag, plan: { from: from.id, to: to.id, sag: sag.sagAtMidspan } };
   });
   return { plans: spans.map(({ plan }) => plan), worked: spans.map(({ sag }) => sag) };
-}
-
-function surfaceSteps({ stringHeight, surfaces }: StringLinePlan): Step[] {
-  return surfaces
-    .filter(({ kind }) => kind === 'lift')
-    .map(({ surface, belowFinish, belowString }) =>
-      formulaStep({
-        title: `${surface} below the string`,
-        formula: 'B = h + d',
-        given: [
-          given('h', 'string above finished grade', stringHeight),
-          given('d', 'below finished grade', belowFinish),
-        ],
-        result: given('B', 'below the string', belowString),
-        source: 'derived',
-      }),
-    );
 }

@@ -1,9 +1,8 @@
-import { edgeRestraint, type RestraintRunInput } from '../../materials/edging/edge-restraint.js';
-import { geotextile } from '../../materials/fabric/geotextile.js';
-import { jointSand } from '../../materials/joints/joint-sand.js';
+import { edgeRestraint, type EdgeRestraint } from '../../materials/edging/edge-restraint.js';
+import { geotextile, type GeotextileOver } from '../../materials/fabric/geotextile.js';
+import { jointSand, type JointSand } from '../../materials/joints/joint-sand.js';
 import { sum } from '../../units/aggregate.js';
-import type { Area } from '../../units/quantity.js';
-import type { Step, Worked } from '../../working.js';
+import type { Area, Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import type { Paver } from './materials.js';
@@ -22,12 +21,30 @@ export interface SuppliesBasis {
 
 type Materials = ReadJob['materials'];
 
+/** A run of edge restraint. Internal. */
+export interface OpenRun {
+  readonly length: Length;
+  readonly isCurved: boolean;
+  readonly isClosed: boolean;
+  /** Edges along it, counted from 1. */
+  readonly edges: readonly number[];
+}
+
+/** Supplies with what they were worked out from. Internal. */
+export interface PlannedSupplies {
+  readonly plan: SuppliesPlan;
+  readonly sand: JointSand | null;
+  readonly restraint: EdgeRestraint | null;
+  readonly fabric: GeotextileOver | null;
+  readonly runs: readonly OpenRun[];
+}
+
 /** Joint sand, edge restraint and geotextile of a pavement, if the job includes them. Internal. */
 export function planSupplies(
   { materials }: ReadJob,
   pavement: Pavement,
   basis: SuppliesBasis,
-): { readonly plan: SuppliesPlan; readonly steps: () => readonly Step[] } {
+): PlannedSupplies {
   const { paver } = basis;
   const sand =
     materials.jointSand === undefined || paver === null
@@ -38,17 +55,15 @@ export function planSupplies(
           pavement,
           area: basis.paving,
         });
+  const runs = materials.edgeRestraint === undefined ? [] : openRuns(pavement, basis.edges);
   const restraint =
-    materials.edgeRestraint === undefined
+    materials.edgeRestraint === undefined || runs.length === 0
       ? null
-      : restraintFor(materials.edgeRestraint, pavement, basis.edges);
+      : restraintFor(materials.edgeRestraint, runs);
   const fabric =
     materials.geotextile === undefined ? null : fabricFor(materials.geotextile, basis.dig);
-  const worked: readonly (Worked | null)[] = [sand, restraint, fabric];
-  return {
-    plan: { jointSand: sand, edgeRestraint: restraint, geotextile: fabric },
-    steps: () => worked.flatMap((one) => one?.working ?? []),
-  };
+  const plan = { jointSand: sand, edgeRestraint: restraint, geotextile: fabric };
+  return { plan, sand, restraint, fabric, runs };
 }
 
 function sandFor(
@@ -92,12 +107,22 @@ const fabricFor = (fabric: NonNullable<Materials['geotextile']>, dig: SuppliesBa
     (path) => ['materials', 'geotextile', ...path],
   );
 
-function restraintFor(
+const restraintFor = (
   restraint: NonNullable<Materials['edgeRestraint']>,
-  { outline }: Pavement,
-  edges: readonly EdgePlan[],
-) {
-  const runs = [outline, ...outline.holes].reduce<{ start: number; runs: RestraintRunInput[] }>(
+  runs: readonly OpenRun[],
+): EdgeRestraint =>
+  inField(
+    () =>
+      edgeRestraint({
+        runs: runs.map(({ length, isCurved, isClosed }) => ({ length, isCurved, isClosed })),
+        ...withoutGaps(restraint),
+      }),
+    (path) => ['materials', 'edgeRestraint', ...path],
+  );
+
+/** The runs of open edges, ring by ring. */
+const openRuns = ({ outline }: Pavement, edges: readonly EdgePlan[]): OpenRun[] =>
+  [outline, ...outline.holes].reduce<{ start: number; runs: OpenRun[] }>(
     (before, ring) => {
       const count = ring.points.length;
       const own = edges.slice(before.start, before.start + count).map((edge, index) => ({
@@ -108,12 +133,6 @@ function restraintFor(
     },
     { start: 0, runs: [] },
   ).runs;
-  if (runs.length === 0) return null;
-  return inField(
-    () => edgeRestraint({ runs, ...withoutGaps(restraint) }),
-    (path) => ['materials', 'edgeRestraint', ...path],
-  );
-}
 
 interface RunEdge {
   readonly edge: EdgePlan;
@@ -124,7 +143,7 @@ interface RunEdge {
 const isOpen = ({ edge: { kind } }: RunEdge): boolean => kind === 'open' || kind === null;
 
 /** The runs of connected open edges of a ring. A run ends where straight and curved edges meet. */
-function runsOf(ring: readonly RunEdge[]): RestraintRunInput[] {
+function runsOf(ring: readonly RunEdge[]): OpenRun[] {
   const isSame = (a: RunEdge, b: RunEdge) => isOpen(a) === isOpen(b) && a.curved === b.curved;
   // start between two kinds, so that the first point of the ring breaks no run
   const first = ring.findIndex((one, k) => !isSame(ring.at(k - 1) ?? one, one));
@@ -143,5 +162,6 @@ function runsOf(ring: readonly RunEdge[]): RestraintRunInput[] {
       length: group.reduce((total, { edge }) => total.plus(edge.length), NO_LENGTH),
       isCurved: group[0]?.curved ?? false,
       isClosed,
+      edges: group.map(({ edge }) => edge.edge),
     }));
 }

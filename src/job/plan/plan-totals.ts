@@ -3,9 +3,8 @@ import { sum } from '../../units/aggregate.js';
 import type { Area, Density, Mass, Volume } from '../../units/quantity.js';
 import { OLD_PAVING_WEIGHTS } from '../../sources/material-weights.js';
 import { NO_AREA, NO_VOLUME } from '../../units/zero.js';
-import { loads, type Loads } from '../../volumes/loads.js';
+import { loads } from '../../volumes/loads.js';
 import { inState } from '../../volumes/state-volume.js';
-import type { Step } from '../../working.js';
 import { inField } from '../read/in-field.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type {
@@ -18,27 +17,19 @@ import type {
   StreamPlan,
 } from './plan.js';
 
-/** The totals of a job with their working. Internal. */
-export interface PlannedTotals {
-  readonly totals: JobTotals;
-  readonly steps: () => readonly Step[];
-}
-
 type MakeStream = (loose: Volume, mass: Mass, weight: Density) => StreamPlan;
 
 /** Adds up the orders and spoil of all pavements, material by material, and counts loads. Internal. */
-export function planTotals(job: ReadJob, pavements: readonly PavementPlan[]): PlannedTotals {
-  const counted: Loads[] = [];
+export function planTotals(job: ReadJob, pavements: readonly PavementPlan[]): JobTotals {
   const stream: MakeStream = (loose, mass, weight) => {
     const trips = inField(
       () => loads({ volume: inState(loose, 'loose'), looseDensity: weight, ...job.truck }),
       (path) => ['truck', ...path],
     );
-    counted.push(trips);
     return { loose: inState(loose, 'loose'), mass, loads: trips };
   };
   const { stones, sands } = job.materials;
-  const totals: JobTotals = {
+  return {
     digArea: total(pavements.map(({ areas }) => areas.ownDig)),
     baseArea: total(pavements.map(({ areas }) => areas.ownBase)),
     stones: looseTotals(
@@ -55,7 +46,6 @@ export function planTotals(job: ReadJob, pavements: readonly PavementPlan[]): Pl
     oldPaving: totalOldPaving(pavements, stream),
     pavers: totalPavers(job, pavements),
   };
-  return { totals, steps: () => counted.flatMap(({ working }) => working) };
 }
 
 const total = (areas: readonly Area[]): Area => areas.reduce((all, one) => all.plus(one), NO_AREA);

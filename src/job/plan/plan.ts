@@ -23,6 +23,7 @@ import type { GradePlan, LevellingPlan } from './plan-of-levels.js';
 import type { PavementGroundPlan } from './plan-of-ground.js';
 import type { DigRing, EarthPlan, NearbyPlan, SuppliesPlan } from './plan-of-site.js';
 import type { BetweenStringsPlan, StringLinePlan } from './plan-of-strings.js';
+import type { Placing } from './placed.js';
 import type { JobTotals, UnitsPlan } from './plan-of-totals.js';
 import type { JobInput } from '../schema/job-input.js';
 import type { EdgeKind, LayerKind } from '../schema/pavement-input.js';
@@ -51,6 +52,7 @@ export type {
   UtilityPlan,
 } from './plan-of-site.js';
 
+export type { Placing } from './placed.js';
 export type {
   BetweenStringsPlan,
   SlopePlan,
@@ -69,10 +71,13 @@ export type {
 } from './plan-of-totals.js';
 
 /** A step of working with the part of the job it belongs to. */
-export type PlanStep = Step & {
-  /** Pavement, string or other part of the job. */
-  readonly subject: string;
-};
+export type PlanStep = Step &
+  Placing & {
+    /** Pavement, string or other part of the job. */
+    readonly subject: string;
+    /** Path of that part in the plan. */
+    readonly part: FieldPath;
+  };
 
 /** Something that the crew should check before they dig. */
 export interface PlanWarning {
@@ -358,8 +363,6 @@ export interface JobPlan {
   readonly name: string;
   /** The job as read, with every quantity in SI units. Planning it again gives the same plan. */
   readonly job: JobInput;
-  /** Height of the string above finished grade, from the job. */
-  readonly stringHeight: Length;
   /** Minimum fall for drainage, which falls are checked against. */
   readonly minimumFall: Slope;
   /** Plan of each pavement, in the order of the job. */

@@ -4,6 +4,7 @@ import { between, norm } from '../../units/vector.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { SpotHeight } from '../schema/spot-heights-field.js';
+import { heightOf } from '../schema/string-height.js';
 
 /** A stake of a job. Internal. */
 export type Stake = ReadJob['stakes'][number];
@@ -20,9 +21,6 @@ export const stakesById = (job: ReadJob): StakesById =>
 /** The stakes of a string in order. Internal. */
 export const stakesOf = (line: StringLine, stakes: StakesById): Stake[] =>
   line.stakes.flatMap((id) => stakes.get(id) ?? []);
-
-/** Height of a string above finished grade. Internal. */
-export const heightOf = (job: ReadJob, line: StringLine): Length => line.height ?? job.stringHeight;
 
 /** True for the string that the ground at a stake was measured from. Internal. */
 export const isMeasuredFrom = (line: StringLine, { groundFrom }: Stake): boolean =>

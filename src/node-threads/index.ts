@@ -1,0 +1,1 @@
+export { nodeThreads } from './node-threads.js';

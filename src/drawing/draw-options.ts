@@ -2,7 +2,11 @@ import { choice, flag, optional, whole } from '../input/field.js';
 import { DRAWING_WIDTH } from '../input/ranges.js';
 import type { Check, Shape } from '../input/shape.js';
 import { systemField } from '../job/sheet/sheet-options.js';
-import { unitsOfSheet, type SheetSystem, type SheetUnits } from '../job/sheet/units-of-sheet.js';
+import {
+  lengthsOfSheet,
+  type SheetLengths,
+  type SheetSystem,
+} from '../job/sheet/lengths-of-sheet.js';
 import {
   labeller,
   labelField,
@@ -52,7 +56,7 @@ export const checkWidth: Check<typeof DRAW_FIELDS> = (reader, { width, narrow },
 /** Sizes of a drawing in pixels. Internal. */
 export interface DrawStyle {
   readonly system: SheetSystem;
-  readonly units: SheetUnits;
+  readonly units: SheetLengths;
   readonly theme: DrawTheme;
   readonly label: Labeller;
   readonly isNarrow: boolean;
@@ -83,7 +87,7 @@ export function drawStyle(read: ReadDrawOptions, texts: LabelTexts): DrawStyle {
   return {
     system,
     theme,
-    units: unitsOfSheet(system),
+    units: lengthsOfSheet(system),
     label: labeller(label, texts),
     isNarrow: narrow,
     width: read.width ?? (narrow ? NARROW : WIDE),

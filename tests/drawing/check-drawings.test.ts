@@ -101,7 +101,7 @@ describe('a checked layer', () => {
         ],
         tolerance: { minimum: '1.5%' },
       }),
-      ['x: 0.8 % OUT', 'y: 2.5 % ok'],
+      ['x: 0.8% OUT', 'y: 2.5% ok'],
     ],
     [
       'compaction',
@@ -112,7 +112,7 @@ describe('a checked layer', () => {
         readings: [{ id: 'p', wetDensity: '130 lb/ft3', moisture: 0.05 }],
         tolerance: { minimumPercent: 95 },
       }),
-      ['p: 88.4 % OUT'],
+      ['p: 88.4% OUT'],
     ],
   ] as const)('of %s', (_kind, check, points) => {
     for (const style of STYLES) expect(layoutFaults(drawLayerCheck(check, style))).toEqual([]);

@@ -146,7 +146,9 @@ describe('a profile', () => {
     const root = readXml(
       drawProfile(wharf, { system: 'metric', string: line?.id ?? '', width: 2400 }),
     );
-    const path = elementsOf(pictureOf(root), 'path')[0]?.attributes['d'] ?? '';
+    const path =
+      elementsOf(pictureOf(root), 'path').find(({ attributes }) => attributes['class'] === 'string')
+        ?.attributes['d'] ?? '';
     const numbers = (path.match(/-?[\d.]+/g) ?? []).map(Number);
     const [, y0 = 0, , steer = 0, , y1 = 0] = numbers;
     const [finish = []] = polylines(root, 'finish');
@@ -168,21 +170,25 @@ describe('a profile', () => {
     const svg = drawProfile(low, { system: 'us', string: 'kerb' });
     const root = readXml(svg);
     expect(textsOf(root, 'row-dig')[0]).toMatch(/^-/);
-    const areas = elementsOf(pictureOf(root), 'polygon').filter(
-      ({ attributes }) => attributes['class'] === 'bare',
+    const areas = elementsOf(pictureOf(root), 'polygon').filter(({ attributes }) =>
+      (attributes['class'] ?? '').startsWith('bare ground-'),
     );
-    const fills = areas.filter(({ attributes }) => (attributes['fill'] ?? '').endsWith('fill)'));
-    const cuts = areas.filter(({ attributes }) => (attributes['fill'] ?? '').endsWith('cut)'));
+    const fills = areas.filter(({ attributes }) => attributes['class'] === 'bare ground-fill');
+    const cuts = areas.filter(({ attributes }) => attributes['class'] === 'bare ground-cut');
     expect(fills).toHaveLength(1);
     expect(pointsOf(fills[0])).toHaveLength(3);
-    expect(pointsOf(cuts[0])).toHaveLength(3);
+    // one stretch of cut: ground from where they meet to the last stake, and the subgrade back
+    const spans = (low.stringLines.find(({ id }) => id === 'kerb')?.stakes.length ?? 0) - 1;
+    expect(cuts).toHaveLength(1);
+    expect(pointsOf(cuts[0])).toHaveLength(1 + 2 * spans);
     const [fill, cut] = [pointsOf(fills[0]), pointsOf(cuts[0])];
     const start = Math.min(...fill.map(([x]) => x));
     const meet = Math.max(...fill.map(([x]) => x));
     expect(Math.min(...cut.map(([x]) => x))).toBe(meet);
     const stakes = low.stringLines.find(({ id }) => id === 'kerb')?.stakes ?? [];
     const [first = 0, second = 0] = stakes.map(({ dig }) => dig?.toNumber('in') ?? Number.NaN);
-    const share = (meet - start) / (Math.max(...cut.map(([x]) => x)) - start);
+    const [, [next] = [Number.NaN]] = cut;
+    const share = (meet - start) / (next - start);
     expect(share).toBeCloseTo(first / (first - second), 2);
     expect(elementsOf(root, 'desc')[0]?.text).toContain('At stake K1: fill 5 1/4 in.');
     expect(drawProfile(plan, { system: 'us', string: 'kerb' })).not.toContain('to fill');

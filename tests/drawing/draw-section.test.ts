@@ -104,11 +104,11 @@ describe('a section', () => {
     const picture = pictureOf(root);
     const across = (element: Element): number[] =>
       (element.attributes['points'] ?? '').split(' ').map((pair) => Number(pair.split(',')[0]));
-    const figures = elementsOf(picture, 'polygon').filter(
-      ({ attributes }) => attributes['class'] === 'area',
+    const figures = elementsOf(picture, 'polygon').filter(({ attributes }) =>
+      (attributes['class'] ?? '').startsWith('area '),
     );
     const hatched = (hatch: string) =>
-      figures.filter(({ attributes }) => (attributes['fill'] ?? '').endsWith(`-${hatch})`));
+      figures.filter(({ attributes }) => attributes['class'] === `area ground-${hatch}`);
     const [paver, base, old] = ['paver', 'stone', 'old-paving'].map((hatch) => hatched(hatch)[0]);
     if (paver === undefined || base === undefined || old === undefined) expect.unreachable();
     const edge = Math.min(...across(paver));
@@ -144,7 +144,7 @@ describe('a section', () => {
       ({ attributes }) => attributes['class'] === 'stake',
     );
     const stone = elementsOf(drawn, 'polygon').filter(({ attributes }) =>
-      /-(?:stone|sub-base)\)$/.test(attributes['fill'] ?? ''),
+      / ground-(?:stone|sub-base)$/.test(attributes['class'] ?? ''),
     );
     const corners = stone.map((one) =>
       (one.attributes['points'] ?? '').split(' ').map((pair) => pair.split(',').map(Number)),
@@ -154,7 +154,7 @@ describe('a section', () => {
     expect(corners[1]?.[0]).toEqual(corners[0]?.[3]);
     const whole = pictureOf(root);
     const base = elementsOf(whole, 'polygon').find(({ attributes }) =>
-      (attributes['fill'] ?? '').endsWith('-sub-base)'),
+      (attributes['class'] ?? '').endsWith(' ground-sub-base'),
     );
     const foot = (base?.attributes['points'] ?? '').split(' ')[3]?.split(',').map(Number);
     expect(corners[1]?.[3]?.[0]).toBeCloseTo(foot?.[0] ?? 0, 1);

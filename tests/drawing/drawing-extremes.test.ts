@@ -124,7 +124,7 @@ describe('what is drawn', () => {
         .map((pair) => Number(pair.split(',')[1])),
     );
     const old = elementsOf(picture, 'polygon').find(({ attributes }) =>
-      (attributes['fill'] ?? '').endsWith('-old-paving)'),
+      (attributes['class'] ?? '').endsWith(' ground-old-paving'),
     );
     const lowest = Math.max(
       subgrade,

@@ -57,13 +57,32 @@ describe('every drawing', () => {
     }
   });
 
-  test('fills with hatches that it carries', () => {
+  test('has its hatches as strokes: patterns make large files of what is printed', () => {
     for (const svg of drawings) {
-      const ids = elementsOf(readXml(svg), 'pattern').map(({ attributes }) => attributes['id']);
-      const used = [...svg.matchAll(/url\(#([^)]+)\)/g)].map(([, id]) => id);
-      expect(used.length).toBeGreaterThan(0);
-      expect([...new Set(used)].filter((id) => !ids.includes(id))).toEqual([]);
+      expect(svg).not.toMatch(/<pattern|url\(/);
+      expect(svg).toMatch(/class="(?:hatch|dot)"/);
     }
+  });
+
+  test('has a rule for each mark, and no rule without a mark in any drawing', () => {
+    const styled = new Set<string>();
+    const marked = new Set<string>();
+    for (const svg of [...PLANS, ...PLANS].flatMap((plan, k) =>
+      allDrawingsOf(plan, { system: 'us', theme: k < PLANS.length ? 'print' : 'screen' }),
+    )) {
+      const own = new Set(
+        [...svg.matchAll(/\.settline-\w+ \.([\w-]+)\{/g)].map(([, name = '']) => name),
+      );
+      for (const [, names = ''] of svg.matchAll(/ class="([^"]+)"/g)) {
+        for (const name of names.split(' ')) {
+          marked.add(name);
+          if (own.has(name)) styled.add(name);
+          else if (styled.has(name)) expect.unreachable(`${name} is marked without its rule`);
+        }
+      }
+    }
+    expect(styled.size).toBeGreaterThan(25);
+    expect([...styled].filter((name) => !marked.has(name))).toEqual([]);
   });
 
   test('has ids of its own, so that several stand in one page', () => {

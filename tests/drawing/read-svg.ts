@@ -45,7 +45,7 @@ export function readXml(source: string): Element {
     } else {
       const element: Element = {
         name,
-        attributes: readAttributes(attributes),
+        attributes: { ...inherited(parent), ...readAttributes(attributes) },
         children: [],
         text: '',
       };
@@ -59,6 +59,11 @@ export function readXml(source: string): Element {
   if (only === undefined || others.length > 0 || root.text.trim() !== '')
     throw new Error('not one element');
   return only;
+}
+
+/** What the texts of a group have from it. */
+function inherited({ name, attributes }: Element): Readonly<Record<string, string>> {
+  return name === 'g' && 'font-size' in attributes ? attributes : {};
 }
 
 function readAttributes(source: string): Record<string, string> {

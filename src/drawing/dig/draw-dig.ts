@@ -13,6 +13,7 @@ import {
 } from '../draw-options.js';
 import { pavementOf } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { HATCH_RULES, ZERO_RULES } from '../frame/rules.js';
 import { leftWords, textLines } from '../frame/text-lines.js';
 import type { LegendEntry } from '../frame/legend.js';
 import { shownName } from '../svg/escape-text.js';
@@ -67,15 +68,16 @@ export function drawDig(plan: JobPlan, options: DrawDigOptions): string {
   const read = readOptions(options, OPTIONS, checkWidth);
   const style = drawStyle(read, DIG_TEXTS);
   const of = digScene(plan, read.pavement);
-  const notes = digNotes(of, stepsIn(penFrom(of, { top: 0, prefix: '', style })), style);
+  const notes = digNotes(of, stepsIn(penFrom(of, { top: 0, style })), style);
   return frameDrawing(
     {
       kind: 'dig',
+      rules: [...HATCH_RULES, ...ZERO_RULES],
       title: style.label('dig-title', { pavement: shownName(of.pavement.plan.name) }),
       notes,
       description: describeDig(of, style),
       legend: digLegend(of, style),
-      draw: (top, prefix) => drawPicture(of, penFrom(of, { top, prefix, style })),
+      draw: (top) => drawPicture(of, penFrom(of, { top, style })),
     },
     style,
   );
@@ -97,11 +99,7 @@ const GUTTERS = { wide: [74, 46], narrow: [62, 42] } as const;
 
 function penFrom(
   of: DigScene,
-  {
-    top,
-    prefix,
-    style,
-  }: { readonly top: number; readonly prefix: string; readonly style: DrawStyle },
+  { top, style }: { readonly top: number; readonly style: DrawStyle },
 ): PlanPen {
   const { dig, paving } = of.pavement;
   const places = [...dig, ...paving].flatMap(({ points }) => points);
@@ -109,7 +107,6 @@ function penFrom(
   return {
     view: planView([...places, ...stakePlaces(of)], { top, gutter, style }),
     style,
-    prefix,
   };
 }
 

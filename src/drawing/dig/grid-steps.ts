@@ -1,4 +1,4 @@
-import type { SheetSystem } from '../../job/sheet/units-of-sheet.js';
+import type { SheetSystem } from '../../job/sheet/lengths-of-sheet.js';
 import { length } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 import type { Place } from '../plan/rings-in-metres.js';

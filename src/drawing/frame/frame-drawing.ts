@@ -3,7 +3,6 @@ import { coordinateText } from '../svg/coordinate-text.js';
 import { element, textElement } from '../svg/element.js';
 import { STRONG, wrapText } from '../svg/text-width.js';
 import type { Box } from './box.js';
-import { hatchPatterns, type Hatch } from './hatches.js';
 import { drawLegend, type LegendEntry } from './legend.js';
 import { textMark } from './text-label.js';
 import { themeStyle } from './themes.js';
@@ -25,10 +24,10 @@ export interface FrameParts {
   /** The main figures in words, for who cannot see the picture. */
   readonly description: string;
   readonly legend: readonly LegendEntry[];
-  /** Hatches used beside those of the legend. */
-  readonly hatches?: readonly Hatch[];
-  /** Draws the picture from a height down; `prefix` begins the ids of its hatches. */
-  readonly draw: (top: number, prefix: string) => Picture;
+  /** Rules of its style sheet beside those of all drawings. */
+  readonly rules: readonly string[];
+  /** Draws the picture from a height down. */
+  readonly draw: (top: number) => Picture;
 }
 
 const MOST_TITLE_LINES = 3;
@@ -37,20 +36,18 @@ const MOST_TITLE_LINES = 3;
 export function frameDrawing(parts: FrameParts, style: DrawStyle): string {
   const prefix = `settline-${parts.kind}-${digest(`${parts.title} ${parts.description} ${style.theme} ${style.width}`)}`;
   const head = headMarks(parts, style);
-  const picture = parts.draw(head.bottom, prefix);
-  const legend = drawLegend(parts.legend, picture.bottom + 14, { style, prefix });
+  const picture = parts.draw(head.bottom);
+  const legend = drawLegend(parts.legend, picture.bottom + 14, style);
   const box = {
     x: 0,
     y: 0,
     width: style.width,
     height: Math.ceil(legend.bottom + style.margin / 2),
   };
-  const used = parts.legend.flatMap(({ sample }) => ('hatch' in sample ? [sample.hatch] : []));
   return rootElement({ prefix, box, style }, [
     textElement('title', { id: `${prefix}-title` }, parts.title),
     textElement('desc', { id: `${prefix}-desc` }, parts.description),
-    element('style', {}, themeStyle(style.theme)),
-    element('defs', {}, hatchPatterns([...used, ...(parts.hatches ?? [])], prefix)),
+    element('style', {}, themeStyle(style.theme, parts.rules)),
     element('rect', { class: 'paper', width: box.width, height: box.height }),
     ...group('head', head.marks),
     ...group('picture', picture.marks),

@@ -1,7 +1,7 @@
 import type { DrawStyle } from '../draw-options.js';
-import { line, rectangle, type Point } from '../svg/shapes.js';
+import { cornersOfBox, line, type Point } from '../svg/shapes.js';
 import { wrapText } from '../svg/text-width.js';
-import { hatchFill, type Hatch } from './hatches.js';
+import { hatched, type Hatch } from './hatches.js';
 import { textMark } from './text-label.js';
 
 /** One entry of a legend: a sample of the hatch, the line or the mark, and what it is. Internal. */
@@ -21,7 +21,7 @@ const LEAST_COLUMN = 215;
 export function drawLegend(
   entries: readonly LegendEntry[],
   top: number,
-  { style, prefix }: { readonly style: DrawStyle; readonly prefix: string },
+  style: DrawStyle,
 ): { readonly marks: readonly string[]; readonly bottom: number } {
   const { margin, width, small } = style;
   const room = width - 2 * margin;
@@ -35,7 +35,7 @@ export function drawLegend(
       const x = margin + index * column;
       const lines = wrapText(text, small, column - SAMPLE.width - 2 * GAP);
       marks.push(
-        sampleMark(sample, { x, y, prefix }),
+        sampleMark(sample, { x, y }),
         ...lines.map((one, k) =>
           textMark({ text: one, x: x + SAMPLE.width + GAP, y: y + small + k * pitch, size: small }),
         ),
@@ -49,10 +49,9 @@ export function drawLegend(
 
 function sampleMark(
   sample: LegendEntry['sample'],
-  { x, y, prefix }: { readonly x: number; readonly y: number; readonly prefix: string },
+  { x, y }: { readonly x: number; readonly y: number },
 ): string {
-  if ('hatch' in sample)
-    return rectangle('area', { x, y, ...SAMPLE }, hatchFill(sample.hatch, prefix));
+  if ('hatch' in sample) return hatched('area', cornersOfBox({ x, y, ...SAMPLE }), sample.hatch);
   const middle = y + SAMPLE.height / 2;
   if ('mark' in sample) return sample.mark([x + SAMPLE.width / 2, middle]);
   return line(sample.line, [x, middle], [x + SAMPLE.width, middle]);

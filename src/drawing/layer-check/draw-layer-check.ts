@@ -9,6 +9,7 @@ import {
   type DrawStyle,
 } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { ALLOWED_RULES } from '../frame/rules.js';
 import type { LegendEntry } from '../frame/legend.js';
 import { textLines } from '../frame/text-lines.js';
 import { labelName } from '../surface-rows.js';
@@ -54,6 +55,7 @@ export function drawLayerCheck(
   return frameDrawing(
     {
       kind: 'layer-check',
+      rules: ALLOWED_RULES,
       title: titleWords(layer, style),
       notes: notes(layer, points.length < count ? { shown: points.length, count } : null, style),
       description: style.label('describe-checked', {

@@ -13,6 +13,7 @@ import {
 } from '../draw-options.js';
 import { pavementOf } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { HATCH_RULES, MARK_RULES, PLAN_RULES } from '../frame/rules.js';
 import { leftWords, textLines } from '../frame/text-lines.js';
 import { shownName } from '../svg/escape-text.js';
 import { edgePart } from './edge-part.js';
@@ -96,7 +97,7 @@ export function drawPlan(plan: JobPlan, options: DrawPlanOptions): string {
   const style = drawStyle(read, PLAN_TEXTS);
   const scene = read.pavement === undefined ? planScene(plan) : sceneOf(plan, read.pavement);
   const colours = coloursOf(scene, read.lineColours ?? []);
-  const factor = offsetFactor(scene, penFrom(scene, { top: 0, prefix: '', style }));
+  const factor = offsetFactor(scene, penFrom(scene, { top: 0, style }));
   const [only] = scene.pavements;
   const title =
     read.pavement === undefined || only === undefined
@@ -105,16 +106,13 @@ export function drawPlan(plan: JobPlan, options: DrawPlanOptions): string {
   return frameDrawing(
     {
       kind: 'plan',
+      rules: [...HATCH_RULES, ...PLAN_RULES, ...(style.theme === 'screen' ? MARK_RULES : [])],
       title,
       notes: planNotes(scene, factor, style),
       description: describePlan(scene, style),
       legend: planLegend(scene, style),
-      draw: (top, prefix) =>
-        drawPicture(
-          scene,
-          { factor, colours, pen: penFrom(scene, { top, prefix, style }) },
-          read.edgeRows,
-        ),
+      draw: (top) =>
+        drawPicture(scene, { factor, colours, pen: penFrom(scene, { top, style }) }, read.edgeRows),
     },
     style,
   );
@@ -146,11 +144,7 @@ const GUTTERS = { wide: [80, 54], narrow: [58, 34] } as const;
 
 const penFrom = (
   scene: PlanScene,
-  {
-    top,
-    prefix,
-    style,
-  }: { readonly top: number; readonly prefix: string; readonly style: DrawStyle },
+  { top, style }: { readonly top: number; readonly style: DrawStyle },
 ): PlanPen => ({
   view: planView(placesOfScene(scene), {
     top,
@@ -158,7 +152,6 @@ const penFrom = (
     style,
   }),
   style,
-  prefix,
 });
 
 function drawPicture(

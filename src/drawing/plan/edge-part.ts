@@ -1,8 +1,8 @@
 import type { EdgePlan } from '../../job/plan/plan.js';
 import { setOutText } from '../../job/sheet/set-outs.js';
 import { dimensionLine } from '../frame/dimension.js';
-import { hatchFill } from '../frame/hatches.js';
-import { line, polygon, type Point } from '../svg/shapes.js';
+import { hatched } from '../frame/hatches.js';
+import { line, type Point } from '../svg/shapes.js';
 import type { PlanLabel, PlanPart, PlanPen, Segment } from './parts.js';
 import type { PlanScene, ScenePavement } from './plan-scene.js';
 import { middleOf, type EdgeInMetres } from './rings-in-metres.js';
@@ -30,7 +30,7 @@ export function edgePart(pavement: ScenePavement, scene: PlanScene, pen: PlanPen
   const setOuts = pen.style.isNarrow ? [] : edges.flatMap((edge) => setOut(edge, scene, pen));
   return {
     marks: [
-      ...edges.flatMap((edge) => strip(edge, pen)),
+      ...edges.flatMap((edge) => strip(edge)),
       ...edges.flatMap((edge) => dimensionMarks(edge, pen)),
       ...setOuts.flatMap(({ marks }) => marks),
     ],
@@ -80,11 +80,11 @@ const isWalled = ({ plan: { kind } }: DrawnEdge): boolean => kind === 'building'
 const moved = ([x, y]: Point, [dx, dy]: Point, by: number): Point => [x + dx * by, y + dy * by];
 
 /** A building or a slab along an edge. */
-function strip(edge: DrawnEdge, { prefix }: PlanPen): string[] {
+function strip(edge: DrawnEdge): string[] {
   const { kind } = edge.plan;
   if (kind !== 'building' && kind !== 'slab') return [];
   const far = edge.points.map((point) => moved(point, edge.outward, STRIP)).reverse();
-  return [polygon('dimension', [...edge.points, ...far], hatchFill(kind, prefix))];
+  return [hatched('dimension', [...edge.points, ...far], kind)];
 }
 
 function stripLabel(edge: DrawnEdge, { style }: PlanPen): PlanLabel[] {

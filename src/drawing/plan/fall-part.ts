@@ -1,5 +1,5 @@
 import type { GradePlan, StringLinePlan } from '../../job/plan/plan.js';
-import { slopeText } from '../../job/sheet/units-of-sheet.js';
+import { slopeText } from '../../job/sheet/in-words.js';
 import type { Slope } from '../../units/quantity.js';
 import { textWidth } from '../svg/text-width.js';
 import { line, polygon, type Point } from '../svg/shapes.js';

@@ -1,3 +1,4 @@
+import { isInRing } from '../frame/is-in-ring.js';
 import type { Point } from '../svg/shapes.js';
 
 const CELLS = 15;
@@ -31,15 +32,6 @@ export function innerPoint(
 /** True for a point inside an odd number of rings. Internal. */
 export const isInRings = (rings: readonly (readonly Point[])[], point: Point): boolean =>
   rings.filter((ring) => isInRing(ring, point)).length % 2 === 1;
-
-function isInRing(ring: readonly Point[], [px, py]: Point): boolean {
-  let isInside = false;
-  ring.forEach(([x, y], index) => {
-    const [bx, by] = ring[(index + 1) % ring.length] ?? [x, y];
-    if (y > py !== by > py && px < x + ((py - y) / (by - y)) * (bx - x)) isInside = !isInside;
-  });
-  return isInside;
-}
 
 function distanceToRing(ring: readonly Point[], [px, py]: Point): number {
   const distances = ring.map(([x, y], index) => {

@@ -1,8 +1,8 @@
 import { element } from '../svg/element.js';
-import { hatchFill } from '../frame/hatches.js';
+import { hatched } from '../frame/hatches.js';
 import { line, polygon, polyline, type Point } from '../svg/shapes.js';
 import { labelName } from '../surface-rows.js';
-import { LOCATE_COLOURS } from '../../sources/utility-marks.js';
+import { LOCATE_COLOURS } from '../../sources/locate-colours.js';
 import { isInside } from '../frame/box.js';
 import { clipLine, clipPolygon, clipRing } from './clip.js';
 import { boxRound, type PlanLabel, type PlanPart, type PlanPen } from './parts.js';
@@ -33,7 +33,7 @@ const stretches = ({ path }: Line): readonly (readonly [Place, Place])[] =>
   path.slice(1).map((to, index) => [path[index] ?? to, to]);
 
 /** The zones of marked lines: strips carried on by the zone past both ends of each stretch. Internal. */
-export function zoneMarks(scene: PlanScene, { view, prefix }: PlanPen): string[] {
+export function zoneMarks(scene: PlanScene, { view }: PlanPen): string[] {
   const zones = linesOf(scene).flatMap((one) =>
     stretches(one).flatMap(([a, b]) => {
       const seen = clipPolygon(stripRound(a, b, one.reach).map(view.to), view.area);
@@ -42,7 +42,7 @@ export function zoneMarks(scene: PlanScene, { view, prefix }: PlanPen): string[]
   );
   return [
     ...zones.map((zone) => polygon('open dimension', zone)),
-    ...zones.map((zone) => polygon('bare', zone, hatchFill('hand-dig', prefix))),
+    ...zones.map((zone) => hatched('bare', zone, 'hand-dig')),
   ];
 }
 

@@ -33,8 +33,6 @@ export const sidesOf = (ring: readonly Point[]): Segment[] =>
 export interface PlanPen {
   readonly view: PlanView;
   readonly style: DrawStyle;
-  /** Begins the ids of hatches. */
-  readonly prefix: string;
 }
 
 /** Nothing to draw. Internal. */

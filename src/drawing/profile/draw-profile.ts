@@ -11,6 +11,7 @@ import {
 } from '../draw-options.js';
 import { pavementOf, stringOf } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { HATCH_RULES } from '../frame/rules.js';
 import type { LegendEntry } from '../frame/legend.js';
 import { scaleBar } from '../frame/scale.js';
 import type { DrawingLabelKey } from '../label-texts.js';
@@ -55,6 +56,7 @@ export function drawProfile(plan: JobPlan, options: DrawProfileOptions): string 
   return frameDrawing(
     {
       kind: 'profile',
+      rules: HATCH_RULES,
       title: style.label('profile-title', {
         string: stringName(line),
         pavement: labelName(pavement.name),
@@ -62,7 +64,7 @@ export function drawProfile(plan: JobPlan, options: DrawProfileOptions): string 
       notes: profileNotes({ site: plan.name, line, figures, scale }, style),
       description: describeProfile(line, figures, style),
       legend: profileLegend(pavement, figures, style),
-      draw: (top, prefix) => drawStrips(figures, { scale, top, prefix, style }),
+      draw: (top) => drawStrips(figures, { scale, top, style }),
     },
     style,
   );
@@ -73,19 +75,17 @@ function drawStrips(
   {
     scale,
     top,
-    prefix,
     style,
   }: {
     readonly scale: Strips;
     readonly top: number;
-    readonly prefix: string;
     readonly style: DrawStyle;
   },
 ): Picture {
   const marks: string[] = [];
   let y = top;
   for (const strip of scale.strips) {
-    const drawn = stripMarks(strip, { figures, scale, top: y, prefix, style });
+    const drawn = stripMarks(strip, { figures, scale, top: y, style });
     marks.push(...drawn.marks);
     y = drawn.bottom + 14;
   }

@@ -1,8 +1,9 @@
 import type { DrawStyle } from '../draw-options.js';
 import { textMark } from '../frame/text-label.js';
-import { line, polyline } from '../svg/shapes.js';
+import { element, textElement } from '../svg/element.js';
+import { line, polylines } from '../svg/shapes.js';
 import { fitText } from '../svg/text-width.js';
-import type { ProfileFigures } from './profile-figures.js';
+import type { BandRow, ProfileFigures } from './profile-figures.js';
 import type { Strip } from './profile-strips.js';
 
 /** The figures at the stakes of a strip, row by row, and lines that lead to them. Internal. */
@@ -20,12 +21,12 @@ export function bandMarks(
     readonly style: DrawStyle;
   },
 ): {
-  readonly leaders: readonly string[];
+  readonly leaders: string;
   readonly marks: readonly string[];
   readonly bottom: number;
 } {
   const { size, small, margin, width, label } = style;
-  const { columns, first, stakes } = strip;
+  const { columns, stakes } = strip;
   const marks: string[] = [];
   let y = bottom + 14;
   for (const { key, cells, isBetween } of figures.band) {
@@ -42,23 +43,49 @@ export function bandMarks(
       }),
     );
     y += size * 1.25;
-    columns.forEach((at, index) => {
-      const next = columns[index + 1];
-      if (isBetween && next === undefined) return;
-      const x = isBetween ? (at + (next ?? at)) / 2 : at;
-      const cell = cells[first + index] ?? '';
-      const text = isId ? fitText(cell, size * 1.13, column - 8) : cell;
-      marks.push(
-        textMark({ text, x, y, size, anchor: 'middle', style: isId ? `strong ${key}` : key }),
-      );
-    });
+    marks.push(
+      element(
+        'g',
+        { class: isId ? `strong ${key}` : key, 'font-size': size, 'text-anchor': 'middle' },
+        rowTexts(strip, {
+          cells,
+          isBetween,
+          y,
+          fit: (cell) => (isId ? fitText(cell, size * 1.13, column - 8) : cell),
+        }),
+      ),
+    );
     y += size * 0.5;
   }
-  const leaders = stakes.map(({ station }, index) =>
-    polyline('leader', [
+  const leaders = polylines(
+    'leader',
+    stakes.map(({ station }, index) => [
       [strip.x(station), bottom - 16],
       [columns[index] ?? 0, bottom + 14],
     ]),
   );
   return { leaders, marks, bottom: y };
+}
+
+/** The figures of a row, each below its stake or between two. */
+function rowTexts(
+  { columns, first }: Strip,
+  {
+    cells,
+    isBetween,
+    y,
+    fit,
+  }: Pick<BandRow, 'cells' | 'isBetween'> & {
+    readonly y: number;
+    readonly fit: (cell: string) => string;
+  },
+): string {
+  let texts = '';
+  columns.forEach((at, index) => {
+    const next = columns[index + 1];
+    if (isBetween && next === undefined) return;
+    const x = isBetween ? (at + (next ?? at)) / 2 : at;
+    texts += textElement('text', { x, y }, fit(cells[first + index] ?? ''));
+  });
+  return texts;
 }

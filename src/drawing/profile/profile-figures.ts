@@ -4,6 +4,7 @@ import { sagText } from '../../job/sheet/sag-text.js';
 import type { DrawStyle } from '../draw-options.js';
 import type { DrawingLabelKey } from '../label-texts.js';
 import { fitText } from '../svg/text-width.js';
+import { groundLine, type Place } from './profile-ground.js';
 import {
   labelName,
   layerMarks,
@@ -42,7 +43,9 @@ export interface ProfileFigures {
   /** True where it is drawn by elevations. */
   readonly isLevelled: boolean;
   readonly isMeasured: boolean;
-  /** True where the existing surface is known over a length. */
+  /** The existing surface where it was measured. */
+  readonly groundLine: readonly Place[];
+  /** True where it is known over a length. */
   readonly hasGroundLine: boolean;
 }
 
@@ -55,18 +58,21 @@ export function profileFigures(
   const stakes = [...line.stakes].sort((a, b) => a.station.compare(b.station));
   const isLevelled = stakes.every(({ stringElevation }) => stringElevation !== null);
   const height = line.stringHeight;
+  const drawn = stakes.map((stake, index) =>
+    profileStake(stake, { next: stakes[index + 1], line, isLevelled }),
+  );
+  const ground = groundLine(drawn);
   return {
-    stakes: stakes.map((stake, index) =>
-      profileStake(stake, { next: stakes[index + 1], line, isLevelled }),
-    ),
+    stakes: drawn,
     band: bandRows(stakes, line, style),
     surfaces: surfaceRows(pavement, height, style),
     layers: layerMarks(pavement, height, style),
     finish: height.toNumber('m'),
     subgrade: height.plus(pavement.buildUp.total).toNumber('m'),
     isLevelled,
-    isMeasured: stakes.some(({ ground }) => ground !== null),
-    hasGroundLine: stakes.filter(({ ground }) => ground !== null).length > 1,
+    groundLine: ground,
+    isMeasured: ground.length > 0,
+    hasGroundLine: ground.length > 1,
   };
 }
 

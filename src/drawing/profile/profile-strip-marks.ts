@@ -1,19 +1,18 @@
 import type { DrawStyle } from '../draw-options.js';
 import type { Picture } from '../frame/frame-drawing.js';
-import { hatchFill } from '../frame/hatches.js';
+import { hatched } from '../frame/hatches.js';
 import { coordinateText } from '../svg/coordinate-text.js';
 import { element } from '../svg/element.js';
-import { polygon, polyline, rectangle, type Point } from '../svg/shapes.js';
+import { cornersOfBox, polygons, polyline, type Point } from '../svg/shapes.js';
 import { bandMarks } from './profile-band.js';
 import type { ProfileFigures, ProfileStake } from './profile-figures.js';
-import { earthAreas, groundWithin, type Place } from './profile-ground.js';
+import { cornersOfArea, earthAreas, groundWithin, type Place } from './profile-ground.js';
 import type { Strip, Strips } from './profile-strips.js';
 
 /** Where a strip is drawn. */
 interface Strung {
   readonly strip: Strip;
   readonly figures: ProfileFigures;
-  readonly prefix: string;
   readonly at: (place: Place) => Point;
 }
 
@@ -27,13 +26,11 @@ export function stripMarks(
     figures,
     scale: { pixelsPerMetre, factor, column },
     top,
-    prefix,
     style,
   }: {
     readonly figures: ProfileFigures;
     readonly scale: Strips;
     readonly top: number;
-    readonly prefix: string;
     readonly style: DrawStyle;
   },
 ): Picture {
@@ -42,7 +39,6 @@ export function stripMarks(
   const strung: Strung = {
     strip,
     figures,
-    prefix,
     at: ([station, elevation]) => [strip.x(station), y(elevation)],
   };
   const bottom = y(strip.low) + FOOT;
@@ -51,9 +47,12 @@ export function stripMarks(
     marks: [
       ...earthMarks(strung),
       ...surfaceMarks(strung),
-      ...endBars(strung),
-      ...band.leaders,
-      ...strip.stakes.map((stake) => stakeMark(stake, strung)),
+      ...layerBar(strung),
+      band.leaders,
+      polygons(
+        'stake',
+        strip.stakes.map((stake) => stakeCorners(stake, strung)),
+      ),
       stringMark(strung),
       ...band.marks,
     ],
@@ -66,14 +65,14 @@ const surface = ({ strip }: Strung, depth: number): Place[] =>
   strip.stakes.map(({ station, string }) => [station, string - depth]);
 
 function earthMarks(strung: Strung): string[] {
-  const { figures, strip, at, prefix } = strung;
+  const { figures, strip, at } = strung;
   const [from, to] = [strip.stakes[0]?.station ?? 0, strip.stakes.at(-1)?.station ?? 0];
-  const ground = groundWithin(figures.stakes, from, to);
+  const ground = groundWithin(figures.groundLine, from, to);
   if (ground.length === 0) return [];
   const areas = earthAreas(ground, surface(strung, figures.subgrade));
   return [
-    ...areas.map(({ isFill, corners }) =>
-      polygon('bare', corners.map(at), hatchFill(isFill ? 'fill' : 'cut', prefix)),
+    ...areas.map((area) =>
+      hatched('bare', cornersOfArea(area).map(at), area.isFill ? 'fill' : 'cut'),
     ),
     ...(ground.length < 2 ? [] : [polyline('old', ground.map(at))]),
     ...strip.stakes.flatMap(({ station, ground: own }) =>
@@ -101,37 +100,31 @@ function surfaceMarks(strung: Strung): string[] {
 const BAR = 14;
 const BESIDE = 8;
 
-/** The layers with their hatches, as bars beyond the first and the last stake. */
-function endBars({ strip, figures, prefix, at }: Strung): string[] {
-  const ends = [
-    { stake: strip.stakes[0], shift: -BESIDE - BAR },
-    { stake: strip.stakes.at(-1), shift: BESIDE },
-  ];
-  return ends.flatMap(({ stake, shift }) =>
-    stake === undefined
-      ? []
-      : figures.layers.map(({ top, bottom, hatch }) => {
-          const [x, y] = at([stake.station, stake.string - top]);
-          const [, low] = at([stake.station, stake.string - bottom]);
-          const box = { x: x + shift, y, width: BAR, height: low - y };
-          return rectangle('area', box, hatchFill(hatch, prefix));
-        }),
-  );
+/** The layers with their hatches, as a bar before the first stake. */
+function layerBar({ strip, figures, at }: Strung): string[] {
+  const [stake] = strip.stakes;
+  if (stake === undefined) return [];
+  return figures.layers.map(({ top, bottom, hatch }) => {
+    const [x, y] = at([stake.station, stake.string - top]);
+    const [, low] = at([stake.station, stake.string - bottom]);
+    const box = { x: x - BESIDE - BAR, y, width: BAR, height: low - y };
+    return hatched('area', cornersOfBox(box), hatch);
+  });
 }
 
 const HALF = 4;
 
 /** A stake from above the string into the ground, or to finished grade where no ground was measured. */
-function stakeMark({ station, string, ground }: ProfileStake, { figures, at }: Strung): string {
+function stakeCorners({ station, string, ground }: ProfileStake, { figures, at }: Strung): Point[] {
   const [x, y] = at([station, string]);
   const [, foot] = at([station, Math.min(ground ?? string - figures.finish, string)]);
-  return polygon('stake', [
+  return [
     [x - HALF, y - 10],
     [x + HALF, y - 10],
     [x + HALF, foot],
     [x, foot + 10],
     [x - HALF, foot],
-  ]);
+  ];
 }
 
 /** The string, hanging between its stakes. */

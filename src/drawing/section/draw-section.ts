@@ -13,6 +13,7 @@ import {
 } from '../draw-options.js';
 import { pavementOf, stringForSection } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { HATCH_RULES, LIFT_RULES } from '../frame/rules.js';
 import { labelName } from '../surface-rows.js';
 import { columnMarks } from './section-column.js';
 import { levelDimensions, turnedDimensions } from './section-dimensions.js';
@@ -73,12 +74,13 @@ export function drawSection(plan: JobPlan, options: DrawSectionOptions): string 
   return frameDrawing(
     {
       kind: 'section',
+      rules: [...HATCH_RULES, ...LIFT_RULES],
       title: style.label('section-title', { pavement: labelName(pavement.name) }),
       notes: sectionNotes(told, style),
       description: describeSection(told, style),
       legend: sectionLegend(told, style),
-      draw: (top, prefix) =>
-        drawPicture(figures, { frame: sectionFrame(figures, top, style), name, prefix, style }),
+      draw: (top) =>
+        drawPicture(figures, { frame: sectionFrame(figures, top, style), name, style }),
     },
     style,
   );
@@ -89,12 +91,10 @@ function drawPicture(
   {
     frame,
     name,
-    prefix,
     style,
   }: {
     readonly frame: SectionFrame;
     readonly name: string;
-    readonly prefix: string;
     readonly style: DrawStyle;
   },
 ): Picture {
@@ -103,8 +103,8 @@ function drawPicture(
   const below = levelDimensions(figures, { frame, top, style });
   return {
     marks: [
-      ...groundMarks(figures, frame, prefix),
-      ...sectionLayerMarks(figures, frame, prefix),
+      ...groundMarks(figures, frame),
+      ...sectionLayerMarks(figures, frame),
       ...digMarks(figures, frame),
       ...stringMarks(figures, { frame, name, style }),
       ...turnedDimensions(figures, frame, style),

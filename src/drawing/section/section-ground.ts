@@ -1,5 +1,5 @@
-import { hatchFill } from '../frame/hatches.js';
-import { line, polygon, polyline, rectangle, type Point } from '../svg/shapes.js';
+import { hatched } from '../frame/hatches.js';
+import { line, polyline, rectangle, type Point } from '../svg/shapes.js';
 import type { SectionFigures } from './section-figures.js';
 import type { SectionFrame } from './section-frame.js';
 
@@ -7,11 +7,7 @@ import type { SectionFrame } from './section-frame.js';
 export const UNDER = 26;
 
 /** The ground, the dig and what is stripped. Internal. */
-export function groundMarks(
-  figures: SectionFigures,
-  frame: SectionFrame,
-  prefix: string,
-): string[] {
+export function groundMarks(figures: SectionFigures, frame: SectionFrame): string[] {
   const { left, right } = frame;
   const low = frame.bottom + UNDER;
   const under = frame.y(figures.needsFill ? groundOf(figures) : figures.subgrade);
@@ -24,9 +20,9 @@ export function groundMarks(
     [left, low],
   ];
   return [
-    polygon('bare', soil, hatchFill('soil', prefix)),
-    ...(figures.isBounded ? boundaryMarks(figures, frame) : pavingMarks(figures, frame, prefix)),
-    ...fillMarks(figures, frame, prefix),
+    hatched('bare', soil, 'soil'),
+    ...(figures.isBounded ? boundaryMarks(figures, frame) : pavingMarks(figures, frame)),
+    ...fillMarks(figures, frame),
   ];
 }
 
@@ -56,11 +52,7 @@ function digSide(figures: SectionFigures, frame: SectionFrame): [Point, ...Point
 }
 
 /** Old paving that stays beside the dig. */
-function pavingMarks(
-  { stripped, edge }: SectionFigures,
-  frame: SectionFrame,
-  prefix: string,
-): string[] {
+function pavingMarks({ stripped, edge }: SectionFigures, frame: SectionFrame): string[] {
   if (stripped === null) return [];
   const [from, to] = [frame.y(stripped.paving.from), frame.y(stripped.paving.to)];
   const x = frame.x(edge.top.toNumber('m'));
@@ -70,11 +62,11 @@ function pavingMarks(
     [x, to],
     [frame.left, to],
   ];
-  return [polygon('area', corners, hatchFill('old-paving', prefix))];
+  return [hatched('area', corners, 'old-paving')];
 }
 
 /** What is filled up to the subgrade. */
-function fillMarks(figures: SectionFigures, frame: SectionFrame, prefix: string): string[] {
+function fillMarks(figures: SectionFigures, frame: SectionFrame): string[] {
   const ground = groundOf(figures);
   if (!figures.needsFill) return [];
   const x = frame.x(figures.edge.dig.toNumber('m'));
@@ -85,7 +77,7 @@ function fillMarks(figures: SectionFigures, frame: SectionFrame, prefix: string)
     [frame.right, to],
     [x, to],
   ];
-  return [polygon('area', corners, hatchFill('fill', prefix))];
+  return [hatched('area', corners, 'fill')];
 }
 
 /** The existing surface across the picture, and the edge of the dig. Internal. */

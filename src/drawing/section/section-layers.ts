@@ -1,17 +1,13 @@
-import { hatchFill } from '../frame/hatches.js';
-import { line, polygon, polyline, rectangle, type Point } from '../svg/shapes.js';
+import { hatched } from '../frame/hatches.js';
+import { line, polyline, rectangle, type Point } from '../svg/shapes.js';
 import type { LayerMark } from '../surface-rows.js';
 import type { SectionFigures } from './section-figures.js';
 import type { SectionFrame } from './section-frame.js';
 
 /** The layers, their lifts and the edge restraint. Internal. */
-export function sectionLayerMarks(
-  figures: SectionFigures,
-  frame: SectionFrame,
-  prefix: string,
-): string[] {
+export function sectionLayerMarks(figures: SectionFigures, frame: SectionFrame): string[] {
   return [
-    ...figures.layers.map((layer) => layerMark(layer, { figures, frame, prefix })),
+    ...figures.layers.map((layer) => layerMark(layer, { figures, frame })),
     ...figures.lifts.map((depth) =>
       line(
         'lift',
@@ -29,11 +25,7 @@ const isStone = ({ layer }: LayerMark): boolean => layer === 'base' || layer ===
 
 function layerMark(
   layer: LayerMark,
-  {
-    figures,
-    frame,
-    prefix,
-  }: { readonly figures: SectionFigures; readonly frame: SectionFrame; readonly prefix: string },
+  { figures, frame }: { readonly figures: SectionFigures; readonly frame: SectionFrame },
 ): string {
   const { top, bottom, hatch } = layer;
   const [high, low] = isStone(layer) ? [reachAt(top, figures), reachAt(bottom, figures)] : [0, 0];
@@ -43,7 +35,7 @@ function layerMark(
     [frame.right, frame.y(bottom)],
     [frame.x(low), frame.y(bottom)],
   ];
-  return polygon('area', corners, hatchFill(hatch, prefix));
+  return hatched('area', corners, hatch);
 }
 
 /** How far stone reaches beyond the paving at a depth: all of it, or along its taper. */

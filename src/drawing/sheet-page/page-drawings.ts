@@ -1,20 +1,22 @@
 import type { JobPlan } from '../../job/plan/plan.js';
 import type { SheetSection } from '../../job/sheet/job-sheet-sections.js';
-import type { SheetSystem } from '../../job/sheet/units-of-sheet.js';
+import type { SheetSystem } from '../../job/sheet/lengths-of-sheet.js';
 import { drawDig } from '../dig/draw-dig.js';
 import type { DrawOptions } from '../draw-options.js';
-import { themeStyle } from '../frame/themes.js';
 import { drawPlan, type LineColour } from '../plan/draw-plan.js';
 import { drawProfile } from '../profile/draw-profile.js';
 import { drawSection } from '../section/draw-section.js';
 import { drawStakeRow } from '../stake-row/draw-stake-row.js';
-import { element } from '../svg/element.js';
 import { tag } from './page-text.js';
 
-/** A drawing of a page; one that is on a phone alone shows a part larger. */
+/** A drawing of a page. */
 interface PageDrawing {
   readonly draw: (options: DrawOptions) => string;
-  readonly isForPhone?: boolean;
+  /**
+   * On paper it has the width of the page, or half of it in the layout for a phone, so that two stand
+   * side by side. One for a phone alone shows a part larger.
+   */
+  readonly on: 'whole' | 'half' | 'phone';
 }
 
 /** Pixels of the wide layout: on paper its type is as large as that of the page. */
@@ -30,9 +32,15 @@ export interface PageBasis {
 /** The drawings that belong to a part of a sheet, each for a phone and for paper. Internal. */
 export function pageDrawings(section: SheetSection, basis: PageBasis): string {
   const screen = { system: basis.system, theme: 'screen' } as const;
-  const figures = drawingsOf(section, basis).flatMap(({ draw, isForPhone = false }) => [
-    ...(isForPhone ? [] : [tag('figure', bare(draw({ ...screen, width: WIDE })), 'wide')]),
-    tag('figure', bare(draw({ ...screen, narrow: true })), 'narrow'),
+  const figures = drawingsOf(section, basis).flatMap(({ draw, on }) => [
+    ...(on === 'phone'
+      ? []
+      : [tag('figure', bare(draw({ ...screen, width: WIDE })), `wide ${on}`)]),
+    tag(
+      'figure',
+      bare(draw({ ...screen, narrow: true })),
+      on === 'half' ? 'narrow half' : 'narrow phone',
+    ),
   ]);
   return figures.join('\n');
 }
@@ -41,7 +49,12 @@ export function pageDrawings(section: SheetSection, basis: PageBasis): string {
 function drawingsOf({ kind, id }: SheetSection, basis: PageBasis): PageDrawing[] {
   const { plan, lineColours } = basis;
   if (kind === 'opening') {
-    return [{ draw: (options) => drawPlan(plan, { ...options, lineColours, edgeRows: false }) }];
+    return [
+      {
+        draw: (options) => drawPlan(plan, { ...options, lineColours, edgeRows: false }),
+        on: 'whole',
+      },
+    ];
   }
   if (kind === 'pavement') return pavementDrawings(id ?? '', basis);
   return kind === 'string' ? stringDrawings(id ?? '', basis) : [];
@@ -53,13 +66,18 @@ function pavementDrawings(pavement: string, { plan, lineColours }: PageBasis): P
   const isLevelled = pavements.some(({ id, earth }) => id === pavement && earth.cutArea !== null);
   const own: PageDrawing = {
     draw: (options) => drawPlan(plan, { ...options, lineColours, pavement, edgeRows: false }),
-    isForPhone: true,
+    on: 'phone',
   };
   return [
     ...(pavements.length > 1 ? [own] : []),
-    { draw: (options) => drawSection(plan, { ...options, pavement }) },
+    { draw: (options) => drawSection(plan, { ...options, pavement }), on: 'half' },
     ...(isLevelled
-      ? [{ draw: (options: DrawOptions) => drawDig(plan, { ...options, pavement }) }]
+      ? [
+          {
+            draw: (options: DrawOptions) => drawDig(plan, { ...options, pavement }),
+            on: 'half' as const,
+          },
+        ]
       : []),
   ];
 }
@@ -68,14 +86,12 @@ function pavementDrawings(pavement: string, { plan, lineColours }: PageBasis): P
 function stringDrawings(string: string, { plan }: PageBasis): PageDrawing[] {
   const line = plan.stringLines.find(({ id }) => id === string);
   return [
-    { draw: (options) => drawProfile(plan, { ...options, string }) },
+    { draw: (options) => drawProfile(plan, { ...options, string }), on: 'whole' },
     ...(line?.ok === false
-      ? [{ draw: (options: DrawOptions) => drawStakeRow(line, options) }]
+      ? [{ draw: (options: DrawOptions) => drawStakeRow(line, options), on: 'whole' as const }]
       : []),
   ];
 }
 
-const STYLE = element('style', {}, themeStyle('screen'));
-
 /** A drawing without its style sheet: the page has it once. */
-const bare = (svg: string): string => svg.replace(STYLE, '').trim();
+const bare = (svg: string): string => svg.replace(/<style>[^<]*<\/style>\n?/, '').trim();

@@ -67,5 +67,11 @@ function tableMarkup(
     tag('tr', cells.map((cell) => tag(name, pageText(cell.trim()))).join(''));
   const head = heads.map((cells) => tag('thead', row(cells, 'th'))).join('');
   const body = tag('tbody', rows.map((cells) => row(cells, 'td')).join(''));
-  return tag('div', tag('table', head + body), 'table');
+  return tag('div', tag('table', head + body, widthOf(rows)), 'table');
+}
+
+/** Tables of many columns have smaller type on a phone. */
+function widthOf([first = []]: readonly (readonly string[])[]): string | undefined {
+  if (first.length < 5) return undefined;
+  return first.length < 7 ? 'many' : 'most';
 }

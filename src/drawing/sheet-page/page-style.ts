@@ -1,3 +1,11 @@
+import {
+  HATCH_RULES,
+  LIFT_RULES,
+  MARK_RULES,
+  PLAN_RULES,
+  ZERO_RULES,
+  HOLD_RULES,
+} from '../frame/rules.js';
 import { PALETTES, paletteVariables, themeStyle } from '../frame/themes.js';
 
 /** The paper that a page is printed on. */
@@ -11,6 +19,16 @@ const PAPERS = {
 
 /** Below this the drawings are those for a phone. */
 const PHONE = '700px';
+
+/** What the drawings of a page have marks for. */
+const PAGE_RULES = [
+  ...HATCH_RULES,
+  ...LIFT_RULES,
+  ...PLAN_RULES,
+  ...MARK_RULES,
+  ...ZERO_RULES,
+  ...HOLD_RULES,
+];
 
 const ON_SCREEN = [
   ':root{color-scheme:light dark}',
@@ -43,6 +61,9 @@ const ON_A_PHONE = [
   '.narrow{display:block}',
   'table{font-size:.85em}',
   'th{font-size:.85em}',
+  '.many{font-size:.76em}',
+  '.most{font-size:.64em}',
+  '.most th,.most td{padding:.25em .05em}',
   'th,td{padding:.25em .15em .25em .3em}',
 ];
 
@@ -51,10 +72,15 @@ const onPaper = ({ name, tallest }: (typeof PAPERS)[SheetPaper]): string[] => [
   `@media print{.settline-screen{${paletteVariables(PALETTES.print)}}`,
   'body{font-size:12pt;line-height:1.3}',
   'main{max-width:none;padding:0}',
-  '.narrow{display:none}',
-  '.wide{display:block}',
+  'p{margin:.2em 0}',
+  'h2{margin:1.1em 0 .3em}',
+  'h3{margin:.8em 0 .2em}',
+  'th,td{padding:.1em .3em}',
+  '.wide.half,.phone{display:none}',
+  '.whole{display:block}',
+  '.narrow.half{display:inline-block;width:49%;vertical-align:top;margin:.6em 0}',
   `svg{max-height:${tallest}}`,
-  '.pavement,.totals,.steps{break-before:page}',
+  '.totals-part{break-before:page}',
   'h1,h2,h3,thead{break-after:avoid}',
   'figure,tr,p{break-inside:avoid}',
   '.table{overflow:visible}}',
@@ -63,7 +89,7 @@ const onPaper = ({ name, tallest }: (typeof PAPERS)[SheetPaper]): string[] => [
 /** The style sheet of a page: light or dark on a screen, black on paper, with the colours of its drawings. Internal. */
 export const pageStyle = (paper: SheetPaper): string =>
   [
-    themeStyle('screen'),
+    themeStyle('screen', PAGE_RULES),
     ...ON_SCREEN,
     `@media screen and (max-width:${PHONE}){`,
     ...ON_A_PHONE,

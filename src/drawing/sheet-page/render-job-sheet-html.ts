@@ -4,7 +4,7 @@ import type { JobPlan } from '../../job/plan/plan.js';
 import { requirePlan } from '../../job/require-plan.js';
 import { jobSheetSections } from '../../job/sheet/job-sheet-sections.js';
 import { systemField } from '../../job/sheet/sheet-options.js';
-import type { SheetSystem } from '../../job/sheet/units-of-sheet.js';
+import type { SheetSystem } from '../../job/sheet/lengths-of-sheet.js';
 import { lineColoursField, type LineColour } from '../plan/draw-plan.js';
 import { pageDrawings } from './page-drawings.js';
 import { pageLines } from './page-lines.js';
@@ -34,7 +34,8 @@ const NO_LOADING = "default-src 'none'; style-src 'unsafe-inline'";
  * Writes the sheet of a job as one page for a phone and for paper: the lines of `renderJobSheet` as
  * headings, tables and lists, with the drawings in place. The page stands alone: no script, nothing
  * loaded, light or dark as the reader's screen is set, black on paper. On a phone the drawings are in
- * their narrow layout. Each pavement, the order list and the steps of work begin a new printed page.
+ * their narrow layout, and on paper sections and depths of a dig stand side by side in it. The order list
+ * begins a new printed page.
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
  * @param options - see {@link JobSheetHTMLOptions}
@@ -54,7 +55,8 @@ export function renderJobSheetHTML(plan: JobPlan, options: JobSheetHTMLOptions):
     tag(
       'section',
       [pageLines(section.lines), pageDrawings(section, { plan, system, lineColours })].join('\n'),
-      section.kind,
+      // no class of a drawing: its rules would hold here too
+      `${section.kind}-part`,
     ),
   );
   return [

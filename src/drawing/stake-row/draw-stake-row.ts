@@ -9,6 +9,7 @@ import {
   type DrawStyle,
 } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { LIFT_RULES } from '../frame/rules.js';
 import { leftWords, textLines } from '../frame/text-lines.js';
 import { scaleBar } from '../frame/scale.js';
 import { labelName } from '../surface-rows.js';
@@ -59,6 +60,7 @@ export function drawStakeRow(
   return frameDrawing(
     {
       kind: 'stake-row',
+      rules: LIFT_RULES,
       title,
       notes: rowNotes(read, rowFrame(read, 0, style).factor, style),
       description: describeRow(read, style),

@@ -11,6 +11,7 @@ import {
   type DrawStyle,
 } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { HOLD_RULES } from '../frame/rules.js';
 import type { LegendEntry } from '../frame/legend.js';
 import { shownName } from '../svg/escape-text.js';
 import { rectangle, type Point } from '../svg/shapes.js';
@@ -44,6 +45,7 @@ export function drawSteps(steps: readonly WorkStep[], options: DrawStepsOptions)
   return frameDrawing(
     {
       kind: 'steps',
+      rules: HOLD_RULES,
       title: label('steps-title'),
       notes: [label('steps-note'), label('steps-waits')],
       description: describe(drawn, style),

@@ -9,6 +9,7 @@ import {
   type DrawStyle,
 } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
+import { ALLOWED_RULES, HATCH_RULES } from '../frame/rules.js';
 import { scaleBar } from '../frame/scale.js';
 import { leftWords, textLines } from '../frame/text-lines.js';
 import { labelName } from '../surface-rows.js';
@@ -56,6 +57,7 @@ export function drawStraightedge(check: FlatnessCheck, options: DrawStraightedge
   return frameDrawing(
     {
       kind: 'straightedge',
+      rules: [...HATCH_RULES, ...ALLOWED_RULES],
       title: style.label('flat-title', {
         layer: labelName(check.subject),
         edge: spanText(check.edgeLength),
@@ -63,8 +65,7 @@ export function drawStraightedge(check: FlatnessCheck, options: DrawStraightedge
       notes: edgeNotes(check, frame(0).factor, style),
       description: describeEdge(check, named, style),
       legend: edgeLegend(check, style),
-      draw: (top, prefix) =>
-        drawPicture(check, { readings, named, frame: frame(top), prefix, style }),
+      draw: (top) => drawPicture(check, { readings, named, frame: frame(top), style }),
     },
     style,
   );
@@ -76,7 +77,6 @@ function drawPicture(
     readonly readings: readonly EdgeReading[];
     readonly named: readonly EdgeReading[];
     readonly frame: EdgeFrame;
-    readonly prefix: string;
     readonly style: DrawStyle;
   },
 ): Picture {

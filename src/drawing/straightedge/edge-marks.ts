@@ -1,6 +1,6 @@
 import type { FlatnessCheck } from '../../checks/check-flatness.js';
 import type { DrawStyle } from '../draw-options.js';
-import { hatchFill, type Hatch } from '../frame/hatches.js';
+import { hatched, type Hatch } from '../frame/hatches.js';
 import { labelMarks, placeLabels, type LabelRequest } from '../frame/place-labels.js';
 import { boxRound } from '../plan/parts.js';
 import { element } from '../svg/element.js';
@@ -27,13 +27,11 @@ export function edgeMarks(
     readings,
     named,
     frame,
-    prefix,
     style,
   }: {
     readonly readings: readonly EdgeReading[];
     readonly named: readonly EdgeReading[];
     readonly frame: EdgeFrame;
-    readonly prefix: string;
     readonly style: DrawStyle;
   },
 ): { readonly marks: readonly string[]; readonly left: readonly string[] } {
@@ -57,7 +55,7 @@ export function edgeMarks(
   const below = surface.map(([x, y]): Point => [x, y + BAND]).reverse();
   return {
     marks: [
-      polygon('bare', [...surface, ...below], hatchFill(hatchOf(check), prefix)),
+      hatched('bare', [...surface, ...below], hatchOf(check)),
       polyline('finish', surface),
       ...positions.flatMap(({ edge, gap }) => positionMarks(edge, gap, tolerance)),
       ...readings.flatMap((one, k) =>

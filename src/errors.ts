@@ -94,6 +94,10 @@ export const ERROR_CODES = {
   PLAN_INVALID: 'not a plan, or a saved plan that cannot be read back',
   NOT_EXPLAINED: 'a value of a plan that no step of its working gives',
   PLAN_ALTERED: 'a saved plan with a figure that differs from its job',
+
+  // many jobs
+  PACKAGE_MISSING: 'an optional package that is needed here and not installed',
+  WORKER_LOST: 'a worker that stopped before it answered',
 } as const;
 
 /** Code of a {@link SettlineError}. */

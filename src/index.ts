@@ -683,6 +683,20 @@ export {
   type CurvatureRefractionOptions,
 } from './levelling/index.js';
 export {
+  planJobs,
+  type PlanJobsOptions,
+  type Jobs,
+  type PlannedJob,
+  planInWorker,
+  type JobWorkers,
+  type OpenWorkers,
+  type StopSignal,
+  servePlans,
+  type WorkerScope,
+  webWorkers,
+  type WebWorker,
+} from './many-jobs/index.js';
+export {
   unitCount,
   type UnitCount,
   type UnitCountOptions,
@@ -854,13 +868,13 @@ export {
   type WithoutOutline,
   type HandDig,
   type HandDigZone,
+  type HandDigTotals,
   type DrawnHandDig,
   type LineZone,
   type MarkedLineInput,
   type PlaceInput,
   utilityCover,
   type CoverCode,
-  type CoverNote,
   type UtilityCover,
   type UtilityCoverOptions,
   locateWindow,
@@ -1022,8 +1036,8 @@ export {
   ROOT_CUT_MARKS,
   ROOT_ZONE_RULES,
   type RootZoneRule,
-  HAND_DIG_RATES,
   LOCATE_COLOURS,
+  HAND_DIG_RATES,
   TOLERANCE_ZONES,
   SAND_BULKING,
   type SandBulkingRow,
@@ -1032,6 +1046,7 @@ export {
   UNIT_SHAPE_LIMITS,
   type UnitShapeGuide,
   YIELD_LIMITS,
+  type SystemText,
 } from './sources/index.js';
 export {
   checkStakeLine,

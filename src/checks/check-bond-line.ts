@@ -1,6 +1,5 @@
 import { fault } from '../errors.js';
-import { optional, quantity, text } from '../input/field.js';
-import { TOLERANCE } from '../input/ranges.js';
+import { optional, text } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import type { OverLength } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
@@ -18,6 +17,7 @@ import {
 import type { Limits } from './limits.js';
 import { bondField, type BondReadingInput, type LineReading } from './line-readings.js';
 import { marginStep } from './margin-step.js';
+import { lengthUncertainty } from './reading-fields.js';
 import { stringOffsets } from './string-offsets.js';
 import {
   checkSetFor,
@@ -49,7 +49,7 @@ const OPTIONS = shapeOf<CheckBondLineOptions>()({
   line: optional(text(), 'bond line'),
   readings: bondField,
   tolerance: toleranceField(overLengthField),
-  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+  uncertainty: lengthUncertainty,
 });
 
 /** The largest distance of a joint from the string, over all positions of the string. */
@@ -61,7 +61,7 @@ export interface CheckedBond extends CheckedReading {
 }
 
 /** The straightness of a bond line; the `value` of a reading is its distance, + left of travel. */
-export interface BondLineCheck extends LayerCheck<Length> {
+export interface BondLineCheck extends LayerCheck<Length, CheckedBond> {
   /** Kind of check. */
   readonly check: 'bond-line';
   /** Maximum distance, right (negative) and left. */
@@ -72,10 +72,6 @@ export interface BondLineCheck extends LayerCheck<Length> {
   readonly greatest: Length;
   /** Station of the largest distance. */
   readonly at: Length;
-  /** Every reading, judged. */
-  readonly readings: readonly CheckedBond[];
-  /** The readings that do not pass. */
-  readonly outOfTolerance: readonly CheckedBond[];
 }
 
 /**

@@ -1,4 +1,4 @@
-import { choice, list, number, object, optional, quantity, text } from '../input/field.js';
+import { choice, number, object, optional, quantity, text } from '../input/field.js';
 import { DENSITY, FRACTION, PERCENT, PERCENT_OFF } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Field } from '../input/shape.js';
 import { TOLERANCE_SETS, type ToleranceSet } from '../sources/tolerance-sets.js';
@@ -24,6 +24,7 @@ import {
   type LayerCheck,
 } from './layer-check.js';
 import type { Limits } from './limits.js';
+import { readingsOf } from './reading-fields.js';
 import { compactionSteps, dryOf, isSuspect, percentOf } from './relative-compaction.js';
 import {
   checkTolerance,
@@ -88,7 +89,7 @@ const LEAST = object(shapeOf<MinimumPercentInput>()({ minimumPercent: number(PER
 
 const OPTIONS = shapeOf<CheckCompactionOptions>()({
   layer: text(),
-  readings: list(object(READING), { of: 'readings', unique: 'id' }),
+  readings: readingsOf(READING),
   maximumDryDensity: quantity(DENSITY),
   test: choice(TESTS),
   tolerance: toleranceField(LEAST),
@@ -106,7 +107,7 @@ export interface CheckedDensity extends CheckedReading<Density> {
 /**
  * The compaction of a layer compared with the minimum; the `value` of a reading is its dry density.
  */
-export interface CompactionCheck extends LayerCheck<Density> {
+export interface CompactionCheck extends LayerCheck<Density, CheckedDensity> {
   /** Kind of check. */
   readonly check: 'compaction';
   /** Minimum dry density. */
@@ -117,10 +118,6 @@ export interface CompactionCheck extends LayerCheck<Density> {
   readonly minimumPercent: number;
   /** Effort of the laboratory test, or `control-strip`. */
   readonly test: CompactionTest;
-  /** Every reading, judged. */
-  readonly readings: readonly CheckedDensity[];
-  /** The readings that do not pass. */
-  readonly outOfTolerance: readonly CheckedDensity[];
 }
 
 /**

@@ -1,5 +1,5 @@
-import { list, object, optional, quantity, text } from '../input/field.js';
-import { FALL, LEVEL_DIFFERENCE, SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
+import { quantity, text } from '../input/field.js';
+import { FALL, LEVEL_DIFFERENCE, SITE_LENGTH } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { cautionsFor } from '../sources/cautions.js';
 import type { MinimumAndMaximum } from '../sources/tolerance-sets.js';
@@ -7,7 +7,6 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios, wholeRatio, type Ratio } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { formulaStep, given, type Step } from '../working.js';
 import {
   judge,
@@ -19,6 +18,7 @@ import {
 } from './layer-check.js';
 import { betweenField, marginOf, type BetweenInput, type Limits } from './limits.js';
 import { marginStep } from './margin-step.js';
+import { lengthUncertainty, readingsOf } from './reading-fields.js';
 import {
   checkSetFor,
   limitsBetween,
@@ -60,9 +60,9 @@ const READING = shapeOf<FallReadingInput>()({
 
 const OPTIONS = shapeOf<CheckFallOptions>()({
   layer: text(),
-  readings: list(object(READING), { of: 'readings', unique: 'id' }),
+  readings: readingsOf(READING),
   tolerance: toleranceField(betweenField(FALL)),
-  standardUncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+  standardUncertainty: lengthUncertainty,
 });
 
 /** A slope, with its uncertainty from the two heights. */
@@ -79,13 +79,9 @@ export interface CheckedFall extends CheckedReading<Slope> {
  * Slopes of a surface compared with their limits; the `value` of a reading is its slope, + in the
  * right direction.
  */
-export interface FallCheck extends LayerCheck<Slope> {
+export interface FallCheck extends LayerCheck<Slope, CheckedFall> {
   /** Kind of check. */
   readonly check: 'fall';
-  /** Every reading, judged. */
-  readonly readings: readonly CheckedFall[];
-  /** The readings that do not pass. */
-  readonly outOfTolerance: readonly CheckedFall[];
 }
 
 /** Coverage factor of the uncertainty: 2 for about 95% (common practice). */

@@ -22,7 +22,7 @@ import type { Limits } from './limits.js';
 import { profileField, type LineReading, type ProfileReadingInput } from './line-readings.js';
 import { gapStep, slideEdge, type Straightedge } from './straightedge.js';
 import {
-  checkTolerance,
+  checkLayerSet,
   limitsFrom,
   overLengthField,
   overLengthOf,
@@ -89,17 +89,13 @@ export interface CheckedGap extends CheckedReading {
 
 /** The flatness of a surface; the `value` of a reading is the largest gap over it. */
 export interface FlatnessCheck
-  extends LayerCheck<Length>, Omit<Straightedge, 'working' | 'readings'> {
+  extends LayerCheck<Length, CheckedGap>, Omit<Straightedge, 'working' | 'readings'> {
   /** Kind of check. */
   readonly check: 'flatness';
   /** Maximum gap. */
   readonly limits: Limits<null, Length>;
   /** The straightedge of the tolerance. */
   readonly edgeLength: Length;
-  /** Every reading, judged. */
-  readonly readings: readonly CheckedGap[];
-  /** The readings that do not pass. */
-  readonly outOfTolerance: readonly CheckedGap[];
 }
 
 /**
@@ -149,7 +145,7 @@ export function checkFlatness(options: CheckFlatnessOptions): FlatnessCheck | St
 }
 
 /** A tolerance with its layer, or a length. */
-const checkOptions: Check<typeof OPTIONS> = (reader, { tolerance, layer }, path, raw) => {
+const checkOptions: Check<typeof OPTIONS> = (reader, values, path, raw) => {
   const form = exactlyOne(reader, raw, ['tolerance', 'length'], [...path, 'tolerance']);
   if (form === 'length') {
     for (const name of ['layer', 'uncertainty']) {
@@ -161,8 +157,7 @@ const checkOptions: Check<typeof OPTIONS> = (reader, { tolerance, layer }, path,
   if (form !== 'tolerance') return;
   // reading the field already reports that it is missing
   if (raw['layer'] === undefined) LAYER.read(reader, undefined, [...path, 'layer']);
-  if (layer === undefined) return;
-  checkTolerance(reader, tolerance, flatnessOf(layer), [...path, 'tolerance']);
+  checkLayerSet(flatnessOf)(reader, values, path);
 };
 
 const flatnessOf = (layer: string): Needed<OverLength> => ({

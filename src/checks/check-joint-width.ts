@@ -1,5 +1,5 @@
-import { list, number, object, optional, quantity, text } from '../input/field.js';
-import { SHARE_OR_NONE, SMALL, TOLERANCE } from '../input/ranges.js';
+import { number, optional, quantity, text } from '../input/field.js';
+import { SHARE_OR_NONE, SMALL } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import type { SourceId } from '../sources/catalogue.js';
 import type { MinimumAndMaximum } from '../sources/tolerance-sets.js';
@@ -8,18 +8,11 @@ import type { LengthInput } from '../units/construct.js';
 import { ONE, type Decimal } from '../units/decimal.js';
 import type { Length } from '../units/quantity.js';
 import { divideRatios, ratioToNumber, wholeRatio } from '../units/ratio.js';
-import { NO_LENGTH } from '../units/zero.js';
 import type { Verdict } from '../verdict.js';
 import { formulaStep, given, type Step } from '../working.js';
-import {
-  judge,
-  layerCheck,
-  move,
-  sourceOf,
-  type CheckedReading,
-  type LayerCheck,
-} from './layer-check.js';
-import { betweenField, marginOf, type BetweenInput, type Limits } from './limits.js';
+import { judge, layerCheck, moveToLimit, sourceOf, type LayerCheck } from './layer-check.js';
+import { betweenField, type BetweenInput, type Limits } from './limits.js';
+import { lengthUncertainty, readingsOf } from './reading-fields.js';
 import {
   checkSetFor,
   limitsBetween,
@@ -51,10 +44,10 @@ export interface CheckJointWidthOptions {
 const READING = shapeOf<JointReadingInput>()({ id: text(), width: quantity(SMALL) });
 
 const OPTIONS = shapeOf<CheckJointWidthOptions>()({
-  readings: list(object(READING), { of: 'readings', unique: 'id' }),
+  readings: readingsOf(READING),
   tolerance: toleranceField(betweenField(SMALL)),
   minimumShare: optional(number(SHARE_OR_NONE), ONE),
-  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+  uncertainty: lengthUncertainty,
 });
 
 /** Joint widths compared with their limits; the `value` of a reading is its width. */
@@ -69,10 +62,6 @@ export interface JointWidthCheck extends LayerCheck<Length> {
   readonly widest: Length;
   /** Average width. */
   readonly average: Length;
-  /** Every reading, judged. */
-  readonly readings: readonly CheckedReading[];
-  /** The readings that do not pass. */
-  readonly outOfTolerance: readonly CheckedReading[];
 }
 
 /**
@@ -103,14 +92,8 @@ export function checkJointWidth(options: CheckJointWidthOptions): JointWidthChec
   const read = readOptions(options, OPTIONS, checkSet);
   const { readings: rows, minimumShare, uncertainty } = read;
   const { limits, origin } = limitsBetween('length', read.tolerance, JOINT_WIDTH);
-  const { maximum } = limits;
   const readings = rows.map(({ id, width }) =>
-    judge({ id, value: width, limits, uncertainty }, (value) =>
-      move(
-        maximum !== null && value.compare(maximum) > 0 ? 'close' : 'open',
-        marginOf(value, limits),
-      ),
-    ),
+    judge({ id, value: width, limits, uncertainty }, moveToLimit(limits, 'close', 'open')),
   );
   const count = (...verdicts: readonly Verdict[]) =>
     readings.filter(({ verdict }) => verdicts.includes(verdict)).length;

@@ -1,12 +1,11 @@
-import { list, object, optional, quantity, text } from '../input/field.js';
-import { ELEVATION, TOLERANCE } from '../input/ranges.js';
-import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import { quantity, text } from '../input/field.js';
+import { ELEVATION } from '../input/ranges.js';
+import { readOptions, shapeOf } from '../input/shape.js';
 import { shownText } from '../shown-text.js';
 import type { SourceId } from '../sources/catalogue.js';
 import type { OverAndUnder } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { formulaStep, given, type Step } from '../working.js';
 import {
   judge,
@@ -18,10 +17,11 @@ import {
 } from './layer-check.js';
 import type { Limits } from './limits.js';
 import { bandStep } from './margin-step.js';
+import { lengthUncertainty, readingsOf } from './reading-fields.js';
 import {
   bandField,
   bandOf,
-  checkTolerance,
+  checkLayerSet,
   limitsFrom,
   toleranceField,
   type Band,
@@ -60,9 +60,9 @@ const READING = shapeOf<LevelReadingInput>()({
 
 const OPTIONS = shapeOf<CheckLevelsOptions>()({
   layer: text(),
-  readings: list(object(READING), { of: 'readings', unique: 'id' }),
+  readings: readingsOf(READING),
   tolerance: toleranceField(bandField),
-  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+  uncertainty: lengthUncertainty,
 });
 
 /** A level compared with the plan. */
@@ -77,15 +77,11 @@ export interface CheckedLevel extends CheckedReading {
  * The levels of a surface compared with the plan; the `value` of a reading is measured less plan, +
  * high.
  */
-export interface LevelCheck extends LayerCheck<Length> {
+export interface LevelCheck extends LayerCheck<Length, CheckedLevel> {
   /** Kind of check. */
   readonly check: 'level';
   /** Allowed difference, low (negative) and high. */
   readonly limits: Limits<Length>;
-  /** Every reading, judged. */
-  readonly readings: readonly CheckedLevel[];
-  /** The readings that do not pass. */
-  readonly outOfTolerance: readonly CheckedLevel[];
 }
 
 /**
@@ -150,10 +146,7 @@ const levelOf = (layer: string): Needed<OverAndUnder> => ({
     layer === 'sub-base' || layer === 'base' || layer === 'pavers' ? level?.[layer] : undefined,
 });
 
-const checkSet: Check<typeof OPTIONS> = (reader, { layer, tolerance }, path) => {
-  if (layer === undefined) return;
-  checkTolerance(reader, tolerance, levelOf(layer), [...path, 'tolerance']);
-};
+const checkSet = checkLayerSet(levelOf);
 
 /** Cut if it is too high, add if it is too low. */
 const cutOrAdd = (difference: Length) => move(difference.isNegative() ? 'add' : 'cut', difference);

@@ -1,22 +1,15 @@
-import { choice, list, object, optional, quantity, text } from '../input/field.js';
-import { LIP, TOLERANCE } from '../input/ranges.js';
+import { choice, quantity, text } from '../input/field.js';
+import { LIP } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import { cautionsFor } from '../sources/cautions.js';
 import type { MinimumAndMaximum, ToleranceSet } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { given } from '../working.js';
-import {
-  judge,
-  layerCheck,
-  move,
-  sourceOf,
-  type CheckedReading,
-  type LayerCheck,
-} from './layer-check.js';
-import { betweenField, marginOf, type BetweenInput } from './limits.js';
+import { judge, layerCheck, moveToLimit, sourceOf, type LayerCheck } from './layer-check.js';
+import { betweenField, type BetweenInput } from './limits.js';
 import { marginStep } from './margin-step.js';
+import { lengthUncertainty, readingsOf } from './reading-fields.js';
 import {
   checkTolerance,
   limitsBetween,
@@ -57,9 +50,9 @@ const READING = shapeOf<LippageReadingInput>()({ id: text(), lippage: quantity(L
 
 const OPTIONS = shapeOf<CheckLippageOptions>()({
   place: choice(PLACES),
-  readings: list(object(READING), { of: 'readings', unique: 'id' }),
+  readings: readingsOf(READING),
   tolerance: toleranceField(betweenField(LIP)),
-  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+  uncertainty: lengthUncertainty,
 });
 
 /** Lips compared with their limits; the `value` of a reading is the lip. */
@@ -68,10 +61,6 @@ export interface LippageCheck extends LayerCheck<Length> {
   readonly check: 'lippage';
   /** Where the lips are. */
   readonly place: LippagePlace;
-  /** Every reading, judged. */
-  readonly readings: readonly CheckedReading[];
-  /** The readings that do not pass. */
-  readonly outOfTolerance: readonly CheckedReading[];
 }
 
 /**
@@ -102,14 +91,8 @@ export function checkLippage(options: CheckLippageOptions): LippageCheck {
   const { place, readings: rows, tolerance, uncertainty } = readOptions(options, OPTIONS, checkAll);
   const needed = lippageAt(place);
   const { limits, origin } = limitsBetween('length', tolerance, needed);
-  const { maximum } = limits;
   const readings = rows.map(({ id, lippage }) =>
-    judge({ id, value: lippage, limits, uncertainty }, (value) =>
-      move(
-        maximum !== null && value.compare(maximum) > 0 ? 'lower' : 'raise',
-        marginOf(value, limits),
-      ),
-    ),
+    judge({ id, value: lippage, limits, uncertainty }, moveToLimit(limits, 'lower', 'raise')),
   );
   const parts = {
     check: 'lippage',

@@ -1,11 +1,5 @@
-import { list, object, optional, quantity, text } from '../input/field.js';
-import {
-  ELEVATION,
-  ROD_READING,
-  THICKNESS,
-  THICKNESS_OR_NONE,
-  TOLERANCE,
-} from '../input/ranges.js';
+import { optional, quantity, text } from '../input/field.js';
+import { ELEVATION, ROD_READING, THICKNESS, THICKNESS_OR_NONE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
 import { shownText } from '../shown-text.js';
 import type { SourceId } from '../sources/catalogue.js';
@@ -27,10 +21,11 @@ import {
 import type { Limits } from './limits.js';
 import { bandStep } from './margin-step.js';
 import { oneForm, type Form } from './one-form.js';
+import { lengthUncertainty, readingsOf } from './reading-fields.js';
 import {
   bandField,
   bandOf,
-  checkTolerance,
+  checkLayerSet,
   limitsFrom,
   toleranceField,
   type Band,
@@ -131,10 +126,10 @@ function thicknessAt({
 const OPTIONS = shapeOf<CheckThicknessOptions>()({
   layer: text(),
   design: quantity(THICKNESS),
-  readings: list(object(READING, checkReading), { of: 'readings', unique: 'id' }),
+  readings: readingsOf(READING, checkReading),
   tolerance: toleranceField(bandField),
   averageTolerance: optional(bandField),
-  uncertainty: optional(quantity(TOLERANCE), NO_LENGTH),
+  uncertainty: lengthUncertainty,
 });
 
 /**
@@ -155,10 +150,6 @@ export interface ThicknessCheck extends LayerCheck<Length> {
   readonly average: CheckedReading;
   /** Minimum and maximum of the average. */
   readonly averageLimits: Limits<Length>;
-  /** Every reading, judged. */
-  readonly readings: readonly CheckedReading[];
-  /** The readings that do not pass. */
-  readonly outOfTolerance: readonly CheckedReading[];
 }
 
 /**
@@ -238,10 +229,7 @@ const thicknessOf = (layer: string): Needed<OverAndUnder> => ({
     layer === 'base' || layer === 'bedding' ? thickness?.[layer] : undefined,
 });
 
-const checkSet: Check<typeof OPTIONS> = (reader, { layer, tolerance }, path) => {
-  if (layer === undefined) return;
-  checkTolerance(reader, tolerance, thicknessOf(layer), [...path, 'tolerance']);
-};
+const checkSet = checkLayerSet(thicknessOf);
 
 function thicknessSteps(
   { id, value, margin }: CheckedReading,

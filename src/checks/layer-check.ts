@@ -45,7 +45,11 @@ export interface CheckedReading<Q extends AnyQuantity = Length> {
 }
 
 /** Fields of every check of a layer. */
-export interface LayerCheck<Q extends AnyQuantity = AnyQuantity> extends Worked, ToleranceOrigin {
+export interface LayerCheck<
+  Q extends AnyQuantity = AnyQuantity,
+  R extends CheckedReading<Q> = CheckedReading<Q>,
+>
+  extends Worked, ToleranceOrigin {
   /** Kind of check. */
   readonly check: CheckKind;
   /** The layer or place that was checked, such as `base`. */
@@ -55,9 +59,9 @@ export interface LayerCheck<Q extends AnyQuantity = AnyQuantity> extends Worked,
   /** Limits of the value that is judged. */
   readonly limits: Limits<Q | null>;
   /** Every reading, judged. */
-  readonly readings: readonly CheckedReading<Q>[];
+  readonly readings: readonly R[];
   /** The readings that do not pass. */
-  readonly outOfTolerance: readonly CheckedReading<Q>[];
+  readonly outOfTolerance: readonly R[];
   /** The outcome in words, without figures. */
   readonly note: string;
   /** What to have checked, and by whom. */
@@ -87,6 +91,14 @@ export const move = (action: CheckAction, by: Length | null): CheckMove => ({
   action,
   by: by === null ? null : by.abs(),
 });
+
+/** The move of a value that fails to the limit it is nearest to. Internal. */
+export const moveToLimit =
+  (limits: Limits<Length | null>, above: CheckAction, below: CheckAction) =>
+  (value: Length): CheckMove => {
+    const isAbove = limits.maximum !== null && value.compare(limits.maximum) > 0;
+    return move(isAbove ? above : below, marginOf(value, limits));
+  };
 
 /** The source to show beside a step. Internal. */
 export const sourceOf = ({ source }: ToleranceOrigin): SourceId => source ?? 'derived';

@@ -87,7 +87,7 @@ const PLACES = [1, 2, 3] as const;
 
 /** A slope limit in full, to four places. Internal. */
 export const slopeLimitText = (value: Slope): string =>
-  `${value.to('percent').toDecimalPlaces(4).toString()} %`;
+  `${value.to('percent').toDecimalPlaces(4).toString()}%`;
 
 /** A density in the units of the crew's paperwork. Internal. */
 export const densityText = (value: Density, system: ReportSystem): string =>

@@ -1,3 +1,4 @@
+import { capital } from '../capital.js';
 import type { Dimension } from '../units/catalogue.js';
 import type { AnyQuantity, Length, Quantity } from '../units/quantity.js';
 import type { BondLineCheck } from './check-bond-line.js';
@@ -81,7 +82,7 @@ export function limitsOf(check: KeptCheck, system: ReportSystem): string {
     case 'fall':
       return betweenText(check.limits, slopeLimitText);
     case 'compaction':
-      return `at least ${check.minimumPercent} % of ${densityText(check.maximumDryDensity, system)}, ${TEST_WORDS[check.test]}`;
+      return `at least ${check.minimumPercent}% of ${densityText(check.maximumDryDensity, system)}, ${TEST_WORDS[check.test]}`;
     default:
       return betweenText(check.limits, length);
   }
@@ -101,7 +102,7 @@ export function limitFigures(
   });
   const size = (value: Length): string => limitText(value.abs(), system);
   if (check.check === 'fall') return shown(check.limits, slopeLimitText);
-  if (check.check === 'compaction') return { minimum: `${check.minimumPercent} %`, maximum: null };
+  if (check.check === 'compaction') return { minimum: `${check.minimumPercent}%`, maximum: null };
   return shown(check.limits, size);
 }
 
@@ -201,7 +202,7 @@ function percentText({ percent, verdict }: CheckedDensity, minimum: number): str
   const places = [1, 2, 3].find(
     (count) => verdict !== 'fail' || Number(percent.toFixed(count)) < minimum,
   );
-  return `${percent.toFixed(places ?? 4)} %`;
+  return `${percent.toFixed(places ?? 4)}%`;
 }
 
 function betweenText<D extends Dimension>(
@@ -211,5 +212,3 @@ function betweenText<D extends Dimension>(
   if (minimum === null) return maximum === null ? 'no limit' : `no more than ${text(maximum)}`;
   return maximum === null ? `at least ${text(minimum)}` : `${text(minimum)} to ${text(maximum)}`;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -3,6 +3,7 @@ import { custom, object, quantity } from '../input/field.js';
 import { SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
 import { shapeOf, type Field } from '../input/shape.js';
+import { known } from '../invariant.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import type { SourceId } from '../sources/catalogue.js';
 import type { ReferenceValue } from '../sources/reference-value.js';
@@ -112,13 +113,13 @@ export function checkTolerance(
 /** The limits of a tolerance that has been checked, and where they come from. Internal. */
 export function limitsFrom<P, T extends object>(
   tolerance: Tolerance<T>,
-  { find }: Needed<P>,
+  { words, find }: Needed<P>,
   published: (part: P) => T,
 ): T & ToleranceOrigin {
   if (tolerance.set === null) return { ...tolerance.own, toleranceSet: null, source: null };
   const set: ToleranceSet = TOLERANCE_SETS[tolerance.set];
-  const part = find(set);
-  if (part === undefined) throw new TypeError('a tolerance is checked before it is used');
+  // checkTolerance has refused a set without it
+  const part = known(find(set), `limit for the ${words}`);
   return { ...published(part), toleranceSet: tolerance.set, source: set.source };
 }
 
@@ -149,13 +150,25 @@ export function limitsBetween<D extends Dimension>(
   return { limits: { minimum: origin.minimum ?? null, maximum: origin.maximum ?? null }, origin };
 }
 
+/** The options that name the tolerance of a check, as read. */
+interface WithSet {
+  readonly tolerance?: Tolerance<unknown> | undefined;
+}
+
 /** Refuses a set that does not print the one tolerance of a check. Internal. */
 export const checkSetFor =
   (needed: Needed<unknown>) =>
+  (reader: Reader, { tolerance }: WithSet, path: FieldPath): void => {
+    checkTolerance(reader, tolerance, needed, [...path, 'tolerance']);
+  };
+
+/** Refuses a set that does not print the tolerance of a check for the layer. Internal. */
+export const checkLayerSet =
+  (neededFor: (layer: string) => Needed<unknown>) =>
   (
     reader: Reader,
-    { tolerance }: { readonly tolerance?: Tolerance<unknown> | undefined },
+    { layer, tolerance }: WithSet & { readonly layer?: string | undefined },
     path: FieldPath,
   ): void => {
-    checkTolerance(reader, tolerance, needed, [...path, 'tolerance']);
+    if (layer !== undefined) checkSetFor(neededFor(layer))(reader, { tolerance }, path);
   };

@@ -1,3 +1,4 @@
+import { known } from '../invariant.js';
 import { once } from '../once.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import {
@@ -23,6 +24,7 @@ import {
   scaled,
   share,
   squared,
+  turnedLeft,
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
@@ -145,11 +147,7 @@ function legsOf(levels: readonly LineLevel[]): BentLeg[] {
   });
 }
 
-const firstOf = (legs: readonly BentLeg[]): BentLeg => {
-  const [first] = legs;
-  if (first === undefined) throw new RangeError('a line of levels without a leg');
-  return first;
-};
+const firstOf = (legs: readonly BentLeg[]): BentLeg => known(legs[0], 'leg of a line of levels');
 
 /** What the two mitres together take of a leg, for each unit of offset to the left. Internal. */
 export const takenBy = ({ half }: BentLeg): Ratio => addRatios(half.start, half.end);
@@ -223,7 +221,7 @@ function apexOf(leg: BentLeg, index: number): Apex[] {
   const taken = takenBy(leg);
   if (signOfRatio(taken) === 0) return [];
   const offset = divideRatios(leg.length, taken);
-  const left = { x: negateRatio(leg.ahead.y), y: leg.ahead.x };
+  const left = turnedLeft(leg.ahead);
   const place = plus(
     share(leg.ahead, multiplyRatios(offset, leg.half.start), leg.length),
     share(left, offset, leg.length),

@@ -19,6 +19,7 @@ import {
   pointFrom,
   share,
   squared,
+  turnedLeft,
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
@@ -152,7 +153,7 @@ export function valleyLine(options: ValleyLineOptions): ValleyLine {
 
 /** The direction of the line, downhill if it falls. */
 function downAlong(gradient: Vector, bend: Vector): Vector {
-  const along = { x: negateRatio(bend.y), y: bend.x };
+  const along = turnedLeft(bend);
   return signOfRatio(dot(gradient, along)) > 0 ? opposite(along) : along;
 }
 

@@ -11,7 +11,7 @@ import {
   multiplyRatios,
   subtractRatios,
   wholeRatio,
-  type Ratio,
+  HALF_RATIO,
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
 import { roundQuotient } from '../units/round-ratio.js';
@@ -71,8 +71,6 @@ const FOOT = exactOf(length(1, 'ft'));
 const STEP = exactOf(mass(AXLE_GROUP_FORMULA.step.value, 'lb'));
 const PER_AXLE = readNumber(AXLE_GROUP_FORMULA.perAxle.value);
 const CONSTANT = readNumber(AXLE_GROUP_FORMULA.constant.value);
-const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
-
 /** The formula before rounding. Internal. */
 export function groupFormula(axles: number, spread: Length): Mass {
   const feet = divideRatios(exactOf(spread), FOOT);
@@ -84,7 +82,7 @@ export function groupFormula(axles: number, spread: Length): Mass {
 
 /** To the nearest step, an exact half down: up from half a step below. Internal. */
 export function roundedGroup(unrounded: Mass): Mass {
-  const halfBelow = subtractRatios(exactOf(unrounded), multiplyRatios(STEP, HALF));
+  const halfBelow = subtractRatios(exactOf(unrounded), multiplyRatios(STEP, HALF_RATIO));
   return fromSI('mass', multiplyRatios(roundQuotient(halfBelow, STEP, 'up'), STEP));
 }
 

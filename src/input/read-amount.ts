@@ -1,3 +1,4 @@
+import { capital } from '../capital.js';
 import { isSettlineError, type ErrorCode, type FieldPath } from '../errors.js';
 import type { Dimension } from '../units/catalogue.js';
 import { toQuantity, type QuantityInput } from '../units/construct.js';
@@ -193,5 +194,3 @@ const HINTED: ReadonlySet<ErrorCode> = new Set(['OUT_OF_RANGE', 'UNIT_AMBIGUOUS'
 
 /** The number given without a unit, alone or as `{ value }`. */
 const withoutUnit = (given: unknown): string => shown(isPlain(given) ? given['value'] : given);
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

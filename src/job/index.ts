@@ -163,7 +163,7 @@ export {
   type DescribeMoveOptions,
   type StakeFacing,
 } from './sheet/describe.js';
-export type { SheetSystem } from './sheet/units-of-sheet.js';
+export type { SheetSystem } from './sheet/lengths-of-sheet.js';
 export { checkJob, type JobCheck } from './check/check-job.js';
 export type { CheckedStake, NextStep, SurfaceCheck } from './check/check-surface.js';
 export type { NotChecked, PavementCheck } from './check/check-pavement.js';

@@ -12,6 +12,7 @@ import {
   multiplyRatios,
   ONE_RATIO,
   subtractRatios,
+  HALF_RATIO,
   type Ratio,
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
@@ -46,7 +47,7 @@ const OPTIONS = shapeOf<RodTiltOptions>()({
   lean: optional(
     object(LEAN, (reader, { by, over }, path) => {
       if (by === undefined || over === undefined) return;
-      if (compareRatios(squaredCosine({ by, over }), HALF) >= 0) return;
+      if (compareRatios(squaredCosine({ by, over }), HALF_RATIO) >= 0) return;
       const why = 'the rod leans by more than 45 degrees. Check the digits and the unit';
       reader.fail('OUT_OF_RANGE', [...path, 'by'], why);
     }),
@@ -94,8 +95,6 @@ export function rodTilt(options: RodTiltOptions): RodTilt {
     }),
   ]);
 }
-
-const HALF: Ratio = Object.freeze({ n: 1, d: 2 });
 
 const leanOf = ({ tilt = NO_ANGLE, lean }: Values<typeof OPTIONS>): StepInput[] =>
   lean === undefined

@@ -10,9 +10,12 @@ import {
   signOfRatio,
   subtractRatios,
   wholeRatio,
+  HALF_RATIO,
+  ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
-import { minus, norm, plus, scaled, type Vector } from '../units/vector.js';
+import { squareRoot } from '../units/root.js';
+import { minus, norm, plus, scaled, turnedRight, type Vector } from '../units/vector.js';
 
 /** Properties of an arc from its chord and middle ordinate. Internal. */
 export interface Arc {
@@ -61,8 +64,11 @@ export function makeArc(chord: Ratio, bulge: Ratio): Arc {
 /** The arc of an edge from a to b. Internal. */
 export const arcOf = (a: Vector, b: Vector, bulge: Ratio): Arc => makeArc(norm(minus(b, a)), bulge);
 
-/** A half. Internal. */
-export const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
+/** The leg of a right triangle from its longest side and the other leg, squared; 0 if there is none. Internal. */
+export function otherLeg(longest: Ratio, legSquared: Ratio): Ratio {
+  const rest = subtractRatios(multiplyRatios(longest, longest), legSquared);
+  return signOfRatio(rest) <= 0 ? ZERO_RATIO : squareRoot(rest);
+}
 
 /**
  * Directions of an arc at its two ends, with the length of its chord, for travel from a to b with a
@@ -77,7 +83,7 @@ export function endDirections(a: Vector, b: Vector, bulgeRight: Ratio): readonly
   const one = wholeRatio(1);
   const cos = divideRatios(subtractRatios(one, square), addRatios(one, square));
   const sin = divideRatios(multiplyRatios(wholeRatio(2), t), addRatios(one, square));
-  const right = { x: along.y, y: negateRatio(along.x) };
+  const right = turnedRight(along);
   const lengthwise = scaled(along, cos);
   const sidewise = scaled(right, sin);
   return [plus(lengthwise, sidewise), minus(lengthwise, sidewise)];
@@ -87,7 +93,7 @@ export function endDirections(a: Vector, b: Vector, bulgeRight: Ratio): readonly
  * The middle ordinate of the arc about a centre from one point to another, less than half a circle.
  */
 export function middleOrdinate(centre: Vector, radius: Ratio, a: Vector, b: Vector): Ratio {
-  const middle = scaled(plus(a, b), HALF);
+  const middle = scaled(plus(a, b), HALF_RATIO);
   const height = subtractRatios(radius, norm(minus(middle, centre)));
   return compareRatios(height, wholeRatio(0)) < 0 ? wholeRatio(0) : height;
 }

@@ -7,12 +7,13 @@ import {
   roughNumber,
   signOfRatio,
   subtractRatios,
-  type Ratio,
   ZERO_RATIO as ZERO,
+  HALF_RATIO,
+  type Ratio,
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
 import { between, cross, isZero, minus, plus, scaled, type Vector } from '../units/vector.js';
-import { arcOf, HALF } from './arc.js';
+import { arcOf } from './arc.js';
 import { isOutwardRight } from './chords.js';
 import { settled, to40Digits } from './corner.js';
 import { halved } from './halved.js';
@@ -120,7 +121,7 @@ function runAlong({ from, to, bulge }: Edge): Run {
   const right = { x: along.y, y: subtractRatios(ZERO, along.x) };
   // from the middle of the chord: the bulge less the radius, to the right
   const toCentre = subtractRatios(bulge, isRight ? radius : subtractRatios(ZERO, radius));
-  const middle = scaled(plus(from, to), HALF);
+  const middle = scaled(plus(from, to), HALF_RATIO);
   const centre = plus(middle, scaled(right, divideRatios(toCentre, chord)));
   return { centre: settled(centre, true), radius: to40Digits(radius) };
 }

@@ -24,6 +24,7 @@ import {
   scaled,
   share,
   squared,
+  turnedRight,
   type Vector,
 } from '../units/vector.js';
 import { middleOrdinate } from './arc.js';
@@ -70,7 +71,7 @@ export function sideOf(
   distance: Ratio,
   { isOutwardRight, isTangent }: { readonly isOutwardRight: boolean; readonly isTangent: boolean },
 ): Side {
-  const right = { x: along.y, y: negateRatio(along.x) };
+  const right = turnedRight(along);
   const outward = isOutwardRight ? right : opposite(right);
   if (signOfRatio(distance) === 0) {
     return { along, outward, distance, push: ZERO_RATIO, isRounded: isTangent };

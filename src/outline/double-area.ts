@@ -5,6 +5,7 @@ import {
   negateRatio,
   signOfRatio,
   ZERO_RATIO,
+  HALF_RATIO,
   type Ratio,
 } from '../units/ratio.js';
 import { cross, type Vector } from '../units/vector.js';
@@ -19,8 +20,6 @@ export function doubleArea(points: readonly Vector[]): Ratio {
   return sum;
 }
 
-const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
-
 /** The area for a signed double area. Internal. */
 export const areaOfDouble = (twice: Ratio): Area =>
-  fromSI('area', multiplyRatios(signOfRatio(twice) < 0 ? negateRatio(twice) : twice, HALF));
+  fromSI('area', multiplyRatios(signOfRatio(twice) < 0 ? negateRatio(twice) : twice, HALF_RATIO));

@@ -6,11 +6,11 @@ import {
   signOfRatio,
   subtractRatios,
   wholeRatio,
+  HALF_RATIO,
   type Ratio,
 } from '../units/ratio.js';
-import { squareRoot } from '../units/root.js';
-import { minus, plus, scaled, type Vector } from '../units/vector.js';
-import { arcOf, HALF } from './arc.js';
+import { minus, plus, scaled, turnedRight, type Vector } from '../units/vector.js';
+import { arcOf, otherLeg } from './arc.js';
 import { settled, to40Digits } from './corner.js';
 import { forEachEdge, type Ring } from './ring.js';
 
@@ -36,13 +36,13 @@ export function halved(ring: Ring): Ring {
 function halfOf(a: Vector, b: Vector, bulge: Ratio) {
   const along = minus(b, a);
   const { chord, height, radius } = arcOf(a, b, bulge);
-  const right = scaled({ x: along.y, y: negateRatio(along.x) }, divideRatios(bulge, chord));
+  const right = scaled(turnedRight(along), divideRatios(bulge, chord));
   const square = multiplyRatios(chord, chord);
   const leg = addRatios(divideRatios(square, wholeRatio(4)), multiplyRatios(height, height));
-  const rest = subtractRatios(multiplyRatios(radius, radius), divideRatios(leg, wholeRatio(4)));
-  const rise = to40Digits(subtractRatios(radius, squareRoot(rest)));
+  const toChord = otherLeg(radius, divideRatios(leg, wholeRatio(4)));
+  const rise = to40Digits(subtractRatios(radius, toChord));
   return {
-    middle: settled(plus(scaled(plus(a, b), HALF), right), true),
+    middle: settled(plus(scaled(plus(a, b), HALF_RATIO), right), true),
     bulge: signOfRatio(bulge) < 0 ? negateRatio(rise) : rise,
   };
 }

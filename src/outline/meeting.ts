@@ -18,6 +18,7 @@ import {
   scaled,
   share,
   squared,
+  turnedRight,
   type Vector,
 } from '../units/vector.js';
 
@@ -79,5 +80,5 @@ function onTwoCircles(a: Circle, b: Circle, near: Vector): Vector | undefined {
   );
   const part = divideRatios(addRatios(powers, square), multiplyRatios(square, wholeRatio(2)));
   const point = plus(a.centre, scaled(apart, part));
-  return onLineAndCircle({ point, along: { x: apart.y, y: negateRatio(apart.x) } }, a, near);
+  return onLineAndCircle({ point, along: turnedRight(apart) }, a, near);
 }

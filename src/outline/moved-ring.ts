@@ -2,7 +2,6 @@ import {
   addRatios,
   compareRatios,
   divideRatios,
-  multiplyRatios,
   negateRatio,
   roughNumber,
   signOfRatio,
@@ -11,9 +10,8 @@ import {
   ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
-import { squareRoot } from '../units/root.js';
 import { cross, dot, minus, plus, share, squared, type Vector } from '../units/vector.js';
-import { arcOf, endDirections } from './arc.js';
+import { arcOf, endDirections, otherLeg } from './arc.js';
 import { isOutwardRight } from './chords.js';
 import { corner, moved, settled, sideOf, type Corner, type Corners, type Side } from './corner.js';
 import { meeting, type Circle, type Run } from './meeting.js';
@@ -58,15 +56,13 @@ export function moveEdges(move: Move): readonly MovedEdge[] {
   const corners = edges.map((edge, index) => {
     const before = edges.at(index - 1) ?? edge;
     const made = corner(edge.from, before.end, edge.start, style);
-    if (before.arc === undefined && edge.arc === undefined) return { corner: made, isClean: true };
-    return joined(made, before, edge);
+    if (before.arc === undefined && edge.arc === undefined)
+      return { edge, corner: made, isClean: true };
+    return { edge, ...joined(made, before, edge) };
   });
-  return edges.map((edge, index): MovedEdge => {
-    const own = corners[index];
-    const next = corners[(index + 1) % corners.length] ?? own;
-    if (own === undefined || next === undefined) throw new RangeError('an edge without a corner');
+  return corners.map(({ edge, corner: made, isClean }, index): MovedEdge => {
+    const next = corners[(index + 1) % corners.length]?.corner ?? made;
     const { from, start, end, arc } = edge;
-    const { corner: made, isClean } = own;
     // field by field: spreading took longer than the corner of a rectangle
     return {
       from,
@@ -75,7 +71,7 @@ export function moveEdges(move: Move): readonly MovedEdge[] {
       arc,
       corner: made,
       isClean,
-      vanishes: vanishes(edge, made, next.corner),
+      vanishes: vanishes(edge, made, next),
     };
   });
 }
@@ -216,8 +212,7 @@ export function ringOfMoved(edges: readonly MovedEdge[]): Ring {
 export function bulgeBetween(arc: MovedArc, start: Vector, end: Vector): Ratio {
   const along = minus(end, start);
   const quarter = divideRatios(squared(along), wholeRatio(4));
-  const rest = subtractRatios(multiplyRatios(arc.radius, arc.radius), quarter);
-  const toChord = signOfRatio(rest) <= 0 ? ZERO_RATIO : squareRoot(rest);
+  const toChord = otherLeg(arc.radius, quarter);
   const isCentreRight = signOfRatio(cross(along, minus(arc.centre, start))) < 0;
   const isMoreThanHalf = isCentreRight === arc.isRight;
   const height = (isMoreThanHalf ? addRatios : subtractRatios)(arc.radius, toChord);

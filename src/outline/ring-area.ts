@@ -7,7 +7,7 @@ import {
   wholeRatio,
   type Ratio,
 } from '../units/ratio.js';
-import { minus, norm, plus, scaled, type Vector } from '../units/vector.js';
+import { minus, norm, plus, scaled, turnedRight, type Vector } from '../units/vector.js';
 import { makeArc } from './arc.js';
 import { isOutwardRight } from './chords.js';
 import { doubleArea } from './double-area.js';
@@ -42,7 +42,7 @@ export function segmentOf(
     plus(a, b),
     multiplyRatios(twice, divideRatios(wholeRatio(3), wholeRatio(2))),
   );
-  const right = { x: along.y, y: negateRatio(along.x) };
+  const right = turnedRight(along);
   const sixMoments = divideRatios(multiplyRatios(arc.moment, wholeRatio(6)), arc.chord);
   return { twice, sixfold: plus(atChord, scaled(right, sixMoments)), length: arc.length };
 }

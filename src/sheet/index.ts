@@ -4,5 +4,5 @@ export { renderWorkSteps } from '../job/sheet/steps-section.js';
 export { renderWorking, type RenderWorkingOptions } from '../job/sheet/render-working.js';
 export type { SubjectStep } from '../job/sheet/is-steps.js';
 export type { JobSheetOptions } from '../job/sheet/sheet-options.js';
-export type { SheetSystem } from '../job/sheet/units-of-sheet.js';
+export type { SheetSystem } from '../job/sheet/lengths-of-sheet.js';
 export type { JobPlan } from '../job/plan/plan.js';

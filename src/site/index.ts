@@ -13,13 +13,13 @@ export {
   type WithoutOutline,
 } from './utilities/hand-dig.js';
 export type { HandDig, HandDigZone } from './utilities/across-straight-dig.js';
+export type { HandDigTotals } from './utilities/hand-dig-totals.js';
 export type { DrawnHandDig, LineZone } from './utilities/across-drawn-dig.js';
 export type { MarkedLineInput } from './utilities/marked-line.js';
 export type { PlaceInput } from './drawn-dig.js';
 export {
   utilityCover,
   type CoverCode,
-  type CoverNote,
   type UtilityCover,
   type UtilityCoverOptions,
 } from './utilities/utility-cover.js';

@@ -69,7 +69,7 @@ const plantClass = (
 
 /**
  * Method of compaction: compacted lifts and passes by fill and class of plant. A fill is cohesive
- * with less than 20 % of granular material. Classes that the table does not print for a fill are not
+ * with less than 20% of granular material. Classes that the table does not print for a fill are not
  * permitted for it. The vibrotamper of 25 kg is for work in a narrow trench. Source:
  * `reinstatement-lifts`.
  */

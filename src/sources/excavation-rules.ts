@@ -4,6 +4,7 @@ import {
   type ReferenceNumber,
   type ReferenceValue,
 } from './reference-value.js';
+import { inBothSystems, type SystemText } from './system-text.js';
 
 /**
  * Soil as 29 CFR 1926 Subpart P names it. Only a competent person classifies soil; unclassified
@@ -61,19 +62,24 @@ export interface DepthGate {
   /** True if the rule says "or more", false if it says "more than". */
   readonly fromDepthOn: boolean;
   /** The rule in words. */
-  readonly text: string;
+  readonly text: SystemText;
 }
 
-const gate = (depth: ReferenceValue, fromDepthOn: boolean, text: string): DepthGate =>
-  Object.freeze({ depth, fromDepthOn, text });
+const gate = (
+  depth: ReferenceValue,
+  fromDepthOn: boolean,
+  text: string | SystemText,
+): DepthGate => {
+  const inWords = typeof text === 'string' ? inBothSystems(text) : text;
+  return Object.freeze({ depth, fromDepthOn, text: Object.freeze(inWords) });
+};
 
 /** Depth gates of 29 CFR 1926 Subpart P. Source: `excavation-rules`, `excavation-numbers`. */
 export const DEPTH_GATES: Readonly<Record<DepthGateId, DepthGate>> = Object.freeze({
-  egress: gate(
-    printed('4', 'ft', 'excavation-rules'),
-    true,
-    'A ladder, ramp or stair in the trench, no more than 25 ft away from anyone in it.',
-  ),
+  egress: gate(printed('4', 'ft', 'excavation-rules'), true, {
+    us: 'A ladder, ramp or stair in the trench, no more than 25 ft away from anyone in it.',
+    metric: 'A ladder, ramp or stair in the trench, no more than 7.62 m away from anyone in it.',
+  }),
   atmosphere: gate(
     printed('4', 'ft', 'excavation-numbers'),
     false,

@@ -41,7 +41,7 @@ const row = (
 /**
  * Capping and sub-base of one county under residential and industrial roads, by bearing ratio; a
  * ratio between two rows goes down to the weaker. It is a table of foundations under roads, not of
- * drives. Below 2 % the county asks for a submitted design. No frost-susceptible material within
+ * drives. Below 2% the county asks for a submitted design. No frost-susceptible material within
  * `frostFree` of the surface. Source: `county-foundations`.
  */
 export const COUNTY_FOUNDATIONS = Object.freeze({

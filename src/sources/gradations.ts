@@ -14,14 +14,14 @@ export interface SieveLimits {
 /**
  * Gradation limits of bedding and joint sand, coarsest sieve first, percent passing by mass. They
  * differ, so choose the one that the job is built to. Sources, and what is doubtful in them:
- * `bedding-sand-clause` lets 10 to 60 % pass 0.3 mm and 50 to 100 % pass 1.18 mm, most likely
+ * `bedding-sand-clause` lets 10 to 60% pass 0.3 mm and 50 to 100% pass 1.18 mm, most likely
  * misprints of the 10 to 30 and 50 to 85 that `bedding-sand-guide` prints in a table that is
  * otherwise the same (`bedding-sand-capped`); `joint-sand-clause` misprints 1.18 mm as 1.8 mm and
  * 600 micrometres as 600 mm; `washed-sand-guide`, a washed coarse sand for work that must drain,
  * prints 25 to 50 at 0.6 mm and 25 to 85 in an earlier revision, `astm-c33` 25 to 60. `astm-c144`
  * is a sand for joints. Open-graded stone no. 57: `stone-57`, as one state prints it. For
  * comparison: zones of concrete sand (`sand-zones`) and a fine sand
- * (`grout-sand`). None of these lets 60 % pass 0.3 mm in a coarse sand, and the 30 to 60 of the joint
+ * (`grout-sand`). None of these lets 60% pass 0.3 mm in a coarse sand, and the 30 to 60 of the joint
  * sand is near the 30 to 55 of the fine one: so the 10 to 60 of `bedding-sand-clause` is a misprint,
  * kept as printed; see {@link GRADATION_MISPRINTS}.
  */

@@ -138,7 +138,8 @@ export {
   ROOT_ZONE_RULES,
   type RootZoneRule,
 } from './tree-rules.js';
-export { HAND_DIG_RATES, LOCATE_COLOURS, TOLERANCE_ZONES } from './utility-marks.js';
+export { LOCATE_COLOURS } from './locate-colours.js';
+export { HAND_DIG_RATES, TOLERANCE_ZONES } from './utility-marks.js';
 export { SAND_BULKING, type SandBulkingRow } from './sand-bulking.js';
 export {
   CUT_UNIT_LIMITS,
@@ -147,3 +148,4 @@ export {
   type UnitShapeGuide,
 } from './unit-shape.js';
 export { YIELD_LIMITS } from './yield-limits.js';
+export type { SystemText } from './system-text.js';

@@ -12,7 +12,7 @@ export interface SandBulkingRow {
 
 /**
  * Bulking of damp sand over dry sand, by moisture. Sand that is dry or under water does not bulk.
- * The figures are secondary and sands differ (another page prints 20 to 40 % at 5 to 8 %): measure
+ * The figures are secondary and sands differ (another page prints 20 to 40% at 5 to 8%): measure
  * your own in a jar (`beddingSand`). Source: `sand-bulking-notes`.
  */
 export const SAND_BULKING: readonly SandBulkingRow[] = Object.freeze([

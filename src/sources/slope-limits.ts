@@ -24,7 +24,7 @@ export interface SlopeLimits {
 
 /**
  * Limits of slopes by purpose. Sources: `paver-tolerances` (drainage), `residential-code` (the first
- * 10 ft from a foundation: 2 % for hard surfaces, 6 in in 10 ft for soil), `ada-ramps`,
+ * 10 ft from a foundation: 2% for hard surfaces, 6 in in 10 ft for soil), `ada-ramps`,
  * `ramp-cross-slope`, `ada-counter-slope`, `route-slope` (the two of a route).
  */
 export const SLOPE_LIMITS: Readonly<Record<SlopePurpose, SlopeLimits>> = Object.freeze({
@@ -54,7 +54,7 @@ export const LEVEL_CHANGE_LIMITS = Object.freeze({
 
 /**
  * Maximum change of grade of a driveway without a vertical curve, and the distance between such
- * changes. The same manual quotes 6 to 8 % as workable. Source: `driveway-profiles`.
+ * changes. The same manual quotes 6 to 8% as workable. Source: `driveway-profiles`.
  */
 export const DRIVEWAY_BREAK_LIMITS = Object.freeze({
   change: printed('3', 'percent', 'driveway-profiles'),

@@ -143,7 +143,7 @@ export const TOLERANCE_SETS = Object.freeze({
     joint: between(inch('0.25', 'permeable-tolerances'), inch('0.5', 'permeable-tolerances')),
     bondLine: overFiftyFeet(inch('0.5', 'permeable-tolerances')),
     slope: between(percent('0', 'permeable-tolerances'), percent('5', 'permeable-tolerances')),
-    note: 'The guide says that slopes are typically 0 to 5 %: a usual range, not a limit.',
+    note: 'The guide says that slopes are typically 0 to 5%: a usual range, not a limit.',
   }),
   'ufgs-02780-in': Object.freeze({
     source: 'ufgs-02780',

@@ -1,7 +1,7 @@
 import type { PavementUse } from './minimum-thickness.js';
 import { printed, type ReferenceValue } from './reference-value.js';
 
-/** The guides that limit the shape of a unit. */
+/** The guides that limit the shape of a paver. */
 export const UNIT_SHAPE_GUIDES = Object.freeze(['interlocking', 'permeable'] as const);
 /** A guide of {@link UNIT_SHAPE_GUIDES}. */
 export type UnitShapeGuide = (typeof UNIT_SHAPE_GUIDES)[number];
@@ -10,7 +10,7 @@ const ratio = (value: string, source: 'paver-tolerances' | 'permeable-tolerances
   printed(value, 'ratio', source);
 
 /**
- * Maximum length over thickness of a unit, by guide and use. Sources: `paver-tolerances`,
+ * Maximum length over thickness of a paver, by guide and use. Sources: `paver-tolerances`,
  * `permeable-tolerances` (which puts a driveway with streets).
  */
 export const UNIT_SHAPE_LIMITS: Readonly<
@@ -29,7 +29,7 @@ export const UNIT_SHAPE_LIMITS: Readonly<
 });
 
 /**
- * Minimum cut pieces. Under vehicles: a third of a unit (`paver-tolerances`); one contract requires
+ * Minimum cut pieces. Under vehicles: a third of a paver (`paver-tolerances`); one contract requires
  * a quarter (`laying-clause`). Elsewhere a width (`paver-tolerances`).
  */
 export const CUT_UNIT_LIMITS = Object.freeze({

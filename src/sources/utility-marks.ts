@@ -22,21 +22,6 @@ export const TOLERANCE_ZONES: Readonly<Record<string, ReferenceValue>> = Object.
 });
 
 /**
- * Meaning of the colours of locate marks. Sources: `locate-colours` (red to green),
- * `tolerance-zones` (pink and white).
- */
-export const LOCATE_COLOURS = Object.freeze({
-  red: 'electric',
-  yellow: 'gas, oil, steam',
-  orange: 'communication',
-  blue: 'potable water',
-  purple: 'reclaimed water, irrigation, slurry',
-  green: 'sewer, drain',
-  pink: 'temporary survey (also unknown)',
-  white: 'proposed excavation',
-});
-
-/**
  * Volume dug by hand in an hour. Source: `hand-dig-table`, which does not say how many people dig
  * or whether the volume is bank. Use for one person and bank volume is common practice.
  */

@@ -41,7 +41,7 @@ export type RunoffSurface = keyof typeof RUNOFF_COEFFICIENTS;
 /**
  * Stone reservoirs: share of voids of 50 mm clear stone, maximum of draining area over paving,
  * and on soil that takes at least `fastSoil` in an hour the maximum depth. Source:
- * `permeable-sizing`. The trade reckons voids of 35 to 40 % (`permeable-storage`).
+ * `permeable-sizing`. The trade reckons voids of 35 to 40% (`permeable-storage`).
  */
 export const RESERVOIR = Object.freeze({
   voids: printedNumber('0.4', 'permeable-sizing'),

@@ -24,6 +24,7 @@ import {
   pointFrom,
   scaled,
   squared,
+  turnedLeft,
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
@@ -149,7 +150,7 @@ function intersect(
     throw noMeeting([first.distance, second.distance], fromSI('length', apart), written);
   }
   const off = isLeft ? squareRoot(left) : negateRatio(squareRoot(left));
-  const turned = { x: negateRatio(line.y), y: line.x };
+  const turned = turnedLeft(line);
   const measure = (part: Ratio): Length => fromSI('length', multiplyRatios(part, apart));
   return {
     between: line,

@@ -35,12 +35,12 @@ const placeOf = ({ x, y }: Vector): StepInput[] => [
 const placesOf = (local: readonly LocalStake[]): StepInput[] => [
   given(
     'x',
-    'stakes, along x from the first',
+    'stake, along x from the first',
     local.map(({ at }) => metres(at.x)),
   ),
   given(
     'y',
-    'stakes, along y from the first',
+    'stake, along y from the first',
     local.map(({ at }) => metres(at.y)),
   ),
 ];
@@ -76,11 +76,21 @@ function offsetsFromBest(offsets: readonly Offset[], { local, line, reference }:
     result: given('ux, uy', 'direction of the line', direction),
     source: 'derived',
   });
+  const [x0, y0] = [metres(line.point.x), metres(line.point.y)];
+  const point = procedureStep({
+    title: 'Point of the best-fit line',
+    procedure: 'checkStakeLine',
+    method:
+      'Drops the first stake square onto the line, and returns the point there, along x and y from the stake.',
+    given: placesOf(local),
+    result: given('x0, y0', 'point of the line', [x0, y0]),
+    source: 'derived',
+  });
   const known = [
-    given('x0', 'point of the line, along x from the first stake', metres(line.point.x)),
-    given('y0', 'point of the line, along y from the first stake', metres(line.point.y)),
-    given('ux', 'direction along x', direction[0]),
-    given('uy', 'direction along y', direction[1]),
+    given('x0', 'point of the line', x0),
+    given('y0', 'point of the line', y0),
+    given('ux', 'direction of the line', direction[0]),
+    given('uy', 'direction of the line', direction[1]),
   ];
   const steps = offsets.map(({ id, offset }, k) =>
     formulaStep({
@@ -91,5 +101,5 @@ function offsetsFromBest(offsets: readonly Offset[], { local, line, reference }:
       source: 'derived',
     }),
   );
-  return [fit, ...steps];
+  return [fit, point, ...steps];
 }

@@ -115,7 +115,7 @@ const isSystem = isOneOf(['us', 'metric'] satisfies UnitSystem[]);
  * formatFor(length('692 mm'), 'us') //=> '27 1/4 in'
  * formatFor(length('24 ft'), 'us') //=> `24' 0"`
  * formatFor(length('24 ft'), 'metric') //=> '7.315 m'
- * formatFor(slope('1/4 in per ft'), 'us') //=> '2.1 %'
+ * formatFor(slope('1/4 in per ft'), 'us') //=> '2.1%'
  */
 export function formatFor(value: AnyQuantity, system: UnitSystem): string {
   if (!isQuantity(value)) {

@@ -3,7 +3,7 @@ import type { Dimension, Unit, UnitOf } from './catalogue.js';
 import { checkOptions, isFlag } from './check-options.js';
 import { digitsText } from './digits-text.js';
 import { entryOf } from './find-unit.js';
-import { unitOfText } from './print-quantity.js';
+import { markOf, unitOfText } from './print-quantity.js';
 import {
   exactOf,
   isQuantity,
@@ -57,7 +57,7 @@ const CHECKS = {
  *   `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`, `WRONG_TYPE`
  * @example
  * formatQuantity(volume('5 m3'), { as: 'yd3' }) //=> '6.54 yd3'
- * formatQuantity(slope('1:48'), { as: 'percent', places: 1 }) //=> '2.1 %'
+ * formatQuantity(slope('1:48'), { as: 'percent', places: 1 }) //=> '2.1%'
  * formatQuantity(mass('1200 lb').times(3)) //=> '3600.00 lb'
  */
 export function formatQuantity<D extends Dimension>(
@@ -74,7 +74,7 @@ export function formatQuantity<D extends Dimension>(
   const rounding = options.rounding ?? 'half-even';
   const steps = roundQuotient(exactOf(quantity), step, rounding);
   const text = digitsText(steps.n, places, options.decimalComma === true ? ',' : '.');
-  return `${text} ${unit === 'percent' ? '%' : unit}`;
+  return `${text}${markOf(unit)}`;
 }
 
 function usualUnit(quantity: AnyQuantity): Unit {

@@ -1,3 +1,4 @@
+import { capital } from '../capital.js';
 import type { LengthUnit } from './catalogue.js';
 
 /** Words and abbreviations of units, any case. */
@@ -46,8 +47,6 @@ const SYMBOLS: Readonly<Record<string, LengthUnit>> = Object.freeze({
 });
 
 type Found = LengthUnit | 'wrong-case' | undefined;
-
-const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
 /** The usual forms of a word: lower case, capitalised, upper case. */
 const USUAL: ReadonlyMap<string, LengthUnit> = new Map([

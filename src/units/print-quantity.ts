@@ -50,8 +50,11 @@ function inUnit(
   print: (value: Decimal) => string,
 ): string {
   const value = quotientToDecimal(exact, entryOf(dimension, unit).exact);
-  return `${print(value)} ${unit === 'percent' ? '%' : unit}`;
+  return `${print(value)}${markOf(unit)}`;
 }
+
+/** A unit after a number, with the space before it; a percent sign has none. Internal. */
+export const markOf = (unit: Unit): string => (unit === 'percent' ? '%' : ` ${unit}`);
 
 /** The finest division of an inch on a tape. */
 const PARTS = 128;

@@ -30,6 +30,9 @@ export {
 
 export const ONE_RATIO: SmallDecimal = Object.freeze({ n: 1, d: 1 });
 
+/** A half. */
+export const HALF_RATIO: SmallDecimal = Object.freeze({ n: 5, d: 10 });
+
 /** A float, nearly always a whole number, as the ratio of its digits. */
 export function wholeRatio(n: number): Ratio {
   if (Number.isSafeInteger(n)) return smallDecimal(n, 1);

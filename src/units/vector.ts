@@ -57,6 +57,10 @@ export const share = (a: Vector, k: Ratio, of: Ratio): Vector => ({
   y: divideRatios(multiplyRatios(a.y, k), of),
 });
 export const opposite = (a: Vector): Vector => ({ x: negateRatio(a.x), y: negateRatio(a.y) });
+/** Turned a quarter turn to the right. */
+export const turnedRight = ({ x, y }: Vector): Vector => ({ x: y, y: negateRatio(x) });
+/** Turned a quarter turn to the left. */
+export const turnedLeft = ({ x, y }: Vector): Vector => ({ x: negateRatio(y), y: x });
 /** Positive if b points left of a. */
 export const cross = (a: Vector, b: Vector): Ratio =>
   subtractRatios(multiplyRatios(a.x, b.y), multiplyRatios(a.y, b.x));

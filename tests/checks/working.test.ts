@@ -91,7 +91,7 @@ test('fall: slope, uncertainty and margin', () => {
     tolerance: 'paver-guide-mm',
   });
   expect(shape(check)).toEqual(['d L -> g', 's L -> u', 'g g0 -> m']);
-  expect(results(check)).toEqual(['2.5 %', '0 %', '0.5 %']);
+  expect(results(check)).toEqual(['2.5%', '0%', '0.5%']);
 });
 
 test('compaction: dry density and percent of each spot, and the least', () => {

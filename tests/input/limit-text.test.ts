@@ -50,8 +50,9 @@ describe('a limit is told in the unit that the caller wrote, and is itself withi
     for (const unit of unitsOf(range.dimension)) {
       const { limit } = refusal(range, beyond(range, unit));
       const told = unit === 'ratio' || unit === 'percent' ? '%' : unit;
-      expect(limit.endsWith(` ${told}`), `${limit} for ${unit}`).toBe(true);
-      const value = limit.slice(0, limit.indexOf(' '));
+      const end = told === '%' ? told : ` ${told}`;
+      expect(limit.endsWith(end), `${limit} for ${unit}`).toBe(true);
+      const value = limit.slice(0, -end.length);
       const within = { value, unit: unit === 'ratio' ? 'percent' : unit } as never;
       expect(() => read(range, within)).not.toThrow();
     }

@@ -24,6 +24,7 @@ describe('gradation', () => {
     expect(check).toMatchObject({ verdict: 'pass', unused: [], source: 'joint-sand-clause' });
     expect(check.sieves.map(({ verdict }) => verdict)).toEqual(Array(6).fill('pass'));
     expect(check.working[0]).toMatchObject({ source: 'joint-sand-clause' });
+    expect(check.note).toBe('The sand is within its limits on every sieve.');
   });
 
   test('on a limit passes, slightly over fails, and says which way', () => {
@@ -59,6 +60,25 @@ describe('gradation', () => {
     expect(at(59, 2).verdict).toBe('unclear');
     expect(at(59, 2).note).toContain('tested again');
     expect(at(62.5, 2).verdict).toBe('fail');
+  });
+
+  test('a sieve that is only unclear does not name the fault of another', () => {
+    // 95 - 2 is more than 90; 4 + 2 may be 5
+    const limits = [
+      { sieve: '0.6 mm', minimum: 40, maximum: 90 },
+      { sieve: '0.075 mm', minimum: 5, maximum: 15 },
+    ];
+    const passing = rows([
+      ['0.6 mm', 95],
+      ['0.075 mm', 4],
+    ]);
+    const { verdict, sieves, note } = checkGradation({ passing, limits, uncertainty: 2 });
+    expect(verdict).toBe('fail');
+    expect(sieves.map((sieve) => [sieve.verdict, sieve.code])).toEqual([
+      ['fail', 'too-fine'],
+      ['unclear', 'too-coarse'],
+    ]);
+    expect(note).toContain('too fine: it holds water');
   });
 
   test('a sieve that was not measured leaves the verdict open; others are not used', () => {

@@ -29,7 +29,7 @@ describe('rows without slivers', () => {
     });
     expect(fit.remainder.isZero()).toBe(true);
     expect(fit.options).toHaveLength(1);
-    expect(describeRowFit(fit, { system: 'us' })).toBe('23 whole units, no cut');
+    expect(describeRowFit(fit, { system: 'us' })).toBe('23 whole pavers, no cut');
   });
 
   test('joints at the ends decide what a row holds', () => {
@@ -96,7 +96,7 @@ describe('rows without slivers', () => {
     const none = rowFit({ width: '43 mm', ...row });
     expect([none.isLargeEnough, mm(none.piece)]).toEqual([false, '40']);
     expect(describeRowFit(none, { system: 'metric' })).toBe(
-      'one cut of 40 mm; the cut is too small: change the width, the joint or the unit',
+      'one cut of 40 mm; the cut is too small: change the width, the joint or the paver',
     );
     const strict = rowFit({ width: '4100 mm', ...row, minimumPiece: 0.9 });
     expect([strict.isLargeEnough, strict.kind]).toEqual([false, 'two-cuts']);
@@ -119,12 +119,12 @@ describe('rows without slivers', () => {
         rowFit({ width, ...row, ...(jointLimits === undefined ? {} : { jointLimits }) }),
         { system },
       );
-    expect(say('4730 mm', 'us')).toBe('22 whole units between two cuts of 5 1/16 in');
-    expect(say('4163 mm', 'metric')).toBe('20 whole units and one cut of 100 mm');
+    expect(say('4730 mm', 'us')).toBe('22 whole pavers between two cuts of 5 1/16 in');
+    expect(say('4163 mm', 'metric')).toBe('20 whole pavers and one cut of 100 mm');
     expect(say('4730 mm', 'metric', { minimum: '2 mm', maximum: '6 mm' })).toBe(
-      '23 whole units, no cut, joints of 5.7 mm',
+      '23 whole pavers, no cut, joints of 5.7 mm',
     );
-    expect(say('303 mm', 'metric')).toBe('1 whole unit and one cut of 97 mm');
+    expect(say('303 mm', 'metric')).toBe('1 whole paver and one cut of 97 mm');
     expect(say('230 mm', 'metric')).toBe('two cuts of 112 mm');
     expectFault(() => say('4730 mm', 'imperial' as never), 'UNKNOWN_CHOICE');
     for (const wrong of [

@@ -122,7 +122,7 @@ describe('cuts', () => {
     const { working } = along({ length: '10 m', turn: '90 deg' });
     expect(working[1]).toMatchObject({
       kind: 'procedure',
-      title: 'Units cut along an arc, running-bond',
+      title: 'Pavers cut along an arc, running-bond',
       procedure: 'unitCount',
     });
   });

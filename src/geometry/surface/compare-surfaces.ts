@@ -1,5 +1,5 @@
 import { addBows, addCells, makeClip, type Clip } from './clip.js';
-import { heightOn } from './height-on.js';
+import { takeHeights } from './height-on.js';
 import { makeHeights } from './heights.js';
 import type { Rings } from './outline-mesh.js';
 import { singlesOf } from './parts.js';
@@ -153,8 +153,9 @@ function makeAdder(sides: Sides, clip: Clip | undefined): Adder {
 
 /** Puts depths in the place of the heights of the main surface. */
 function subtract({ values, count }: Piece, j: number, { other, sign, least }: Sides): void {
-  for (let p = 0; p < 3 * count; p += 3) {
-    const depth = at(values, p + 2) - heightOn(other, j, at(values, p), at(values, p + 1));
-    values[p + 2] = Math.abs(depth) <= least ? 0 : sign * depth;
+  takeHeights(other, j, values, count);
+  for (let p = 2; p < 3 * count; p += 3) {
+    const depth = at(values, p);
+    values[p] = Math.abs(depth) <= least ? 0 : sign * depth;
   }
 }

@@ -21,12 +21,22 @@ export interface Meeting {
 export function makeMeeting(a: Triangulation, b: Triangulation): Meeting {
   const taken = new Float64Array(6);
   const other = new Float64Array(6);
+  let west = 0;
+  let east = 0;
+  let south = 0;
+  let north = 0;
   return {
-    take: (i) => takeCorners(a, i, taken),
+    take(i) {
+      takeCorners(a, i, taken);
+      west = Math.min(at(taken, 0), at(taken, 2), at(taken, 4));
+      east = Math.max(at(taken, 0), at(taken, 2), at(taken, 4));
+      south = Math.min(at(taken, 1), at(taken, 3), at(taken, 5));
+      north = Math.max(at(taken, 1), at(taken, 3), at(taken, 5));
+    },
     of(j) {
       takeCorners(b, j, other);
       // most neighbours are told apart by their boxes already
-      if (areApart(taken, other, 0) || areApart(taken, other, 1)) return -1;
+      if (isBeyond(other, 0, west, east) || isBeyond(other, 1, south, north)) return -1;
       const first = parted(taken, other);
       if (first < 0) return first;
       const second = parted(other, taken);
@@ -47,15 +57,12 @@ function takeCorners({ xy, triangles }: Triangulation, triangle: number, to: Flo
   to[5] = at(xy, c + 1);
 }
 
-/** Whether two triangles have a gap between them along x (0) or y (1). */
-function areApart(one: Float64Array, other: Float64Array, axis: 0 | 1): boolean {
-  const a = at(one, axis);
-  const b = at(one, axis + 2);
-  const c = at(one, axis + 4);
-  const d = at(other, axis);
-  const e = at(other, axis + 2);
-  const f = at(other, axis + 4);
-  return Math.max(a, b, c) < Math.min(d, e, f) || Math.max(d, e, f) < Math.min(a, b, c);
+/** Whether a triangle lies wholly before or behind a stretch of x (0) or y (1). */
+function isBeyond(corners: Float64Array, axis: 0 | 1, from: number, to: number): boolean {
+  const a = at(corners, axis);
+  const b = at(corners, axis + 2);
+  const c = at(corners, axis + 4);
+  return (a > to && b > to && c > to) || (a < from && b < from && c < from);
 }
 
 /** The least that the edges of one triangle say about the corners of another. */

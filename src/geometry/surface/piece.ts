@@ -48,25 +48,26 @@ export function cutToTriangle(
   cutToSide(spare, to, mesh, triangle, 2);
 }
 
+/** The side that is cut along: a point of it, and the way to the next. */
+const SIDE = new Float64Array(4);
+
 function cutToSide(from: Piece, to: Piece, mesh: Triangulation, triangle: number, k: number): void {
   const { xy } = mesh;
   const a = 2 * corner(mesh, triangle, k);
   const b = 2 * corner(mesh, triangle, k === 2 ? 0 : k + 1);
-  const ax = at(xy, a);
-  const ay = at(xy, a + 1);
-  cutByLine(from, to, { ax, ay, dx: at(xy, b) - ax, dy: at(xy, b + 1) - ay });
+  SIDE[0] = at(xy, a);
+  SIDE[1] = at(xy, a + 1);
+  SIDE[2] = at(xy, b) - at(xy, a);
+  SIDE[3] = at(xy, b + 1) - at(xy, a + 1);
+  cutAtSide(from, to);
 }
 
-/** A point of a line and the way along it. */
-interface Line {
-  readonly ax: number;
-  readonly ay: number;
-  readonly dx: number;
-  readonly dy: number;
-}
-
-/** What lies to the right of a line: each corner there, and a new one wherever an edge crosses it. */
-function cutByLine({ values, count }: Piece, to: Piece, { ax, ay, dx, dy }: Line): void {
+/** What lies to the right of the side: each corner there, and a new one wherever an edge crosses it. */
+function cutAtSide({ values, count }: Piece, to: Piece): void {
+  const ax = at(SIDE, 0);
+  const ay = at(SIDE, 1);
+  const dx = at(SIDE, 2);
+  const dy = at(SIDE, 3);
   const out = to.values;
   const end = 3 * count;
   let filled = 0;

@@ -88,17 +88,20 @@ export function makeTally(extremes: Extremes = makeExtremes()): Tally & Extremes
     part(area * (1 - t1), d1 + d2);
     part(area * t1 * (1 - t2), d2);
   };
+  const splitAtZero: Tally['triangle'] = (area, d0, d1, d2) => {
+    const p0 = d0 > 0;
+    const p1 = d1 > 0;
+    const p2 = d2 > 0;
+    if (p0 === p1) split(area, d2, d0, d1);
+    else if (p0 === p2) split(area, d1, d2, d0);
+    else split(area, d0, d1, d2);
+  };
   const triangle: Tally['triangle'] = (area, d0, d1, d2) => {
     add(AREA, area);
     if ((d0 >= 0 && d1 >= 0 && d2 >= 0) || (d0 <= 0 && d1 <= 0 && d2 <= 0)) {
       part(area, d0 + d1 + d2);
     } else {
-      const p0 = d0 > 0;
-      const p1 = d1 > 0;
-      const p2 = d2 > 0;
-      if (p0 === p1) split(area, d2, d0, d1);
-      else if (p0 === p2) split(area, d1, d2, d0);
-      else split(area, d0, d1, d2);
+      splitAtZero(area, d0, d1, d2);
     }
     left -= 1;
     if (left === 0) flush();
@@ -106,6 +109,7 @@ export function makeTally(extremes: Extremes = makeExtremes()): Tally & Extremes
   return {
     triangle,
     depth,
+    depths: extremes.depths,
     extreme,
     share(from, share) {
       for (let slot = 0; slot < SUMS; slot += 1) add(slot, share * at(from, slot));
@@ -118,7 +122,9 @@ export function makeTally(extremes: Extremes = makeExtremes()): Tally & Extremes
       sums.fill(0);
     },
     piece(piece) {
-      addPiece(piece, triangle, depth);
+      if (piece.count < 3) return;
+      extremes.depths(piece);
+      addPiece(piece, triangle);
     },
     totals() {
       flush();
@@ -131,19 +137,11 @@ export function makeTally(extremes: Extremes = makeExtremes()): Tally & Extremes
 }
 
 /** Adds a convex piece as the triangles round its first corner. */
-function addPiece(
-  { values, count }: Piece,
-  triangle: Tally['triangle'],
-  depth: Tally['depth'],
-): void {
-  if (count < 3) return;
+function addPiece({ values, count }: Piece, triangle: Tally['triangle']): void {
   const x = at(values, 0);
   const y = at(values, 1);
   const d = at(values, 2);
-  depth(d, x, y);
-  for (let p = 3; p < 3 * count; p += 3) {
-    depth(at(values, p + 2), at(values, p), at(values, p + 1));
-    if (p + 3 >= 3 * count) break;
+  for (let p = 3; p < 3 * count - 3; p += 3) {
     const bx = at(values, p) - x;
     const by = at(values, p + 1) - y;
     const cx = at(values, p + 3) - x;
@@ -156,24 +154,34 @@ function addPiece(
 /** Keeps the deepest cut (slot 0) and the deepest fill (slot 3), each with its place. Internal. */
 export interface Extremes {
   readonly depth: Tally['depth'];
+  /** The depths of all corners of a piece, without one call each: a call puts numbers in memory. */
+  readonly depths: (piece: Piece) => void;
   readonly extreme: (slot: 0 | 3) => Depth | null;
 }
 
 /** Of places with one depth the first along x counts, then along y. */
 function makeExtremes(): Extremes {
   const kept = new Float64Array(6);
+  const depth: Tally['depth'] = (d, x, y) => {
+    const slot = d > 0 ? 0 : 3;
+    const size = Math.abs(d);
+    if (size < at(kept, slot) || size === 0) return;
+    if (size === at(kept, slot)) {
+      const ahead = at(kept, slot + 1) - x;
+      if (ahead < 0 || (ahead === 0 && at(kept, slot + 2) <= y)) return;
+    }
+    kept[slot] = size;
+    kept[slot + 1] = x;
+    kept[slot + 2] = y;
+  };
   return {
-    depth(d, x, y) {
-      const slot = d > 0 ? 0 : 3;
-      const size = Math.abs(d);
-      if (size < at(kept, slot) || size === 0) return;
-      if (size === at(kept, slot)) {
-        const ahead = at(kept, slot + 1) - x;
-        if (ahead < 0 || (ahead === 0 && at(kept, slot + 2) <= y)) return;
+    depth,
+    depths({ values, count }) {
+      for (let p = 0; p < 3 * count; p += 3) {
+        const d = at(values, p + 2);
+        if (d < at(kept, 0) && -d < at(kept, 3)) continue;
+        depth(d, at(values, p), at(values, p + 1));
       }
-      kept[slot] = size;
-      kept[slot + 1] = x;
-      kept[slot + 2] = y;
     },
     extreme: (slot) =>
       at(kept, slot) > 0

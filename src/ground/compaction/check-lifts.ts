@@ -28,7 +28,7 @@ export interface PlacedLiftInput {
 
 /** Lifts, and the machine that compacts them. */
 export interface CheckLiftsOptions extends PlantInput {
-  /** `granular`, or `cohesive` with less than 20 % of granular material. */
+  /** `granular`, or `cohesive` with less than 20% of granular material. */
   readonly fill: Fill;
   /** True for a cohesive fill without any granular material. Default: false. */
   readonly isWhollyCohesive?: boolean;

@@ -17,7 +17,7 @@ import { checkPlant, classOf, PLANT_FIELDS, ratingOf, type PlantInput } from './
 
 /** A machine and the fill it compacts. */
 export interface CompactionMethodOptions extends PlantInput {
-  /** `granular`, or `cohesive` with less than 20 % of granular material. */
+  /** `granular`, or `cohesive` with less than 20% of granular material. */
   readonly fill: Fill;
   /** True for a cohesive fill without any granular material. Default: false. */
   readonly isWhollyCohesive?: boolean;

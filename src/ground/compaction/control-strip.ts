@@ -50,7 +50,7 @@ export interface ControlStrip extends Worked {
  * The dry density that a machine reaches on a control strip, and the passes that are enough: the
  * first reading after which the gain for each further pass, `100 (d2 - d1) / (d1 (p2 - p1))` percent,
  * is no more than `stopGain`. The strip stands in for a laboratory test: same ground, same stone, same
- * lift, same machine. It does not prove that the stone is dense enough for the load. The gain of 1 %
+ * lift, same machine. It does not prove that the stone is dense enough for the load. The gain of 1%
  * is common practice, no source.
  *
  * @param options - see {@link ControlStripOptions}

@@ -70,7 +70,7 @@ export interface BerggrenDepth extends Worked {
   readonly layers: readonly FrozenLayer[];
   /**
    * True if a layer is beyond the equations of conductivity, frost goes below the layers given, or
-   * the closed form is more than 10 % off the depth of two zones, as it is in mild climates.
+   * the closed form is more than 10% off the depth of two zones, as it is in mild climates.
    */
   readonly extrapolated: boolean;
   /** What to have checked, and by whom. */

@@ -35,7 +35,7 @@ export interface FoundationThickness extends Worked {
   readonly total: Length;
   /** Bearing ratio from which the row holds. */
   readonly rowFrom: number;
-  /** True below 2 %: the county asks for a submitted design. */
+  /** True below 2%: the county asks for a submitted design. */
   readonly needsDesign: boolean;
   /** What that means, in words. */
   readonly note: string;
@@ -48,7 +48,7 @@ const NOTE =
 
 /**
  * Capping and sub-base of one county under roads by the strength of the ground. A strength between
- * two rows takes the weaker one. Below 2 % the county asks for a submitted design.
+ * two rows takes the weaker one. Below 2% the county asks for a submitted design.
  *
  * @param options - see {@link FoundationThicknessOptions}
  * @returns thicknesses [length], whether a design is needed, cautions
@@ -96,5 +96,5 @@ export function foundationThickness(options: FoundationThicknessOptions): Founda
   ]);
 }
 
-/** The last row is for more than 15 %; the others hold from their figure. */
+/** The last row is for more than 15%; the others hold from their figure. */
 const isInRow = (cbr: number, from: number): boolean => (from === 15 ? cbr > from : cbr >= from);

@@ -46,7 +46,7 @@ export interface FrostSusceptibility extends Worked {
   readonly group: FrostGroup | null;
   /** Percent finer than 0.02 mm that was used. */
   readonly finer: number;
-  /** True if `finer` was estimated from fines past the 18 % up to which the rule holds. */
+  /** True if `finer` was estimated from fines past the 18% up to which the rule holds. */
   readonly extrapolated: boolean;
   /** What that means, in words. */
   readonly note: string;
@@ -57,7 +57,7 @@ export interface FrostSusceptibility extends Worked {
 /**
  * Whether frost heaves a soil, by the percent finer than 0.02 mm: from 3 it does, from 1.5 it may;
  * uniform sand only above 10. Frost heaves ground only if it has water and cold too. In gravel, about
- * half of what passes 0.075 mm is finer than 0.02 mm, while less than 18 % passes. The frost group is
+ * half of what passes 0.075 mm is finer than 0.02 mm, while less than 18% passes. The frost group is
  * from memory.
  *
  * @param options - see {@link FrostSusceptibilityOptions}

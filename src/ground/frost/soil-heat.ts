@@ -61,8 +61,8 @@ export interface SoilHeat extends Worked {
  * [percent]. Sandy soil: frozen `0.076 10^(0.013 g) + 0.032 10^(0.0146 g) w`, unfrozen
  * `(0.7 log w + 0.4) 10^(0.01 g)`; silt and clay: frozen `0.01 10^(0.022 g) + 0.085 10^(0.008 g) w`,
  * unfrozen `(0.9 log w - 0.2) 10^(0.01 g)`, in Btu in / (h ft2 F). Latent heat `144 g w`, heat
- * capacity `g (0.17 + 0.75 w)`, w a fraction. The equations are from memory. They hold from 1 % of
- * moisture in sand and 7 % in silt and clay, from 120 to 130 and from 90 to 120 lb/ft3; beyond,
+ * capacity `g (0.17 + 0.75 w)`, w a fraction. The equations are from memory. They hold from 1% of
+ * moisture in sand and 7% in silt and clay, from 120 to 130 and from 90 to 120 lb/ft3; beyond,
  * `extrapolated` is true. Real soils are often off by a quarter.
  *
  * @param options - see {@link SoilHeatOptions}

@@ -89,9 +89,10 @@ export function checkSurface(plan: JobPlan, basis: SurfaceBasis): SurfaceCheck {
   // a stake where two strings meet is measured once
   const ids = [...new Set(lines.flatMap(({ stakes: all }) => all.map(({ id }) => id)))];
   const missing = ids.filter((id) => own.every(({ stake }) => stake.id !== id));
-  const stakes = levels.map((one, index) =>
-    atStake(plan, one, { reading: own[index], surface, pavement }),
-  );
+  const stakes = own.flatMap((reading, index) => {
+    const one = levels[index];
+    return one === undefined ? [] : [atStake(plan, one, { reading, surface, pavement })];
+  });
   const verdict = worstVerdict([level.verdict, thickness?.verdict ?? 'pass']);
   const parts = {
     stakes,
@@ -181,18 +182,18 @@ function atStake(
     surface,
     pavement,
   }: {
-    readonly reading: JobReading | undefined;
+    readonly reading: JobReading;
     readonly surface: PlannedSurface;
     readonly pavement: PavementPlan;
   },
 ): CheckedStake {
-  const height = reading?.line.stringHeight ?? plan.stringHeight;
-  const plannedBelowString = belowString(height, surface.depth);
+  const { line } = reading;
+  const plannedBelowString = belowString(line.stringHeight, surface.depth);
   const isStone = surface.kind !== 'bedding' && surface.kind !== 'pavers';
   const { move } = level;
   return {
     ...level,
-    string: reading?.line.id ?? '',
+    string: line.id,
     plannedBelowString,
     measuredBelowString: plannedBelowString.minus(level.value),
     looseToAdd:

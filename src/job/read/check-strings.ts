@@ -4,6 +4,7 @@ import { isLeftOut } from '../../input/shape.js';
 import { shown } from '../../input/shown.js';
 import type { Length } from '../../units/quantity.js';
 import type { ReadJob } from '../schema/job-shape.js';
+import { heightOf } from '../schema/string-height.js';
 import type { PartJob } from './part-job.js';
 import { unknownId } from './unknown-id.js';
 import { areFarApart, farApart } from './far-apart.js';
@@ -110,11 +111,12 @@ function checkPlaces(
 }
 
 /** Checks that a reading of the ground is measured from exactly one string. */
-function checkGrounds(reader: Reader, { stakes = [], stringLines, stringHeight }: PartJob): void {
+function checkGrounds(reader: Reader, job: PartJob): void {
+  const { stakes = [], stringLines } = job;
   if (stringLines === undefined || stringLines.includes(undefined)) return;
   const heights = new Map<string, Map<string, Length>>();
   for (const line of stringLines) {
-    const height = line?.height ?? stringHeight;
+    const height = line === undefined ? undefined : heightOf(job, line);
     if (line?.id === undefined || line.stakes === undefined || height === undefined) return;
     for (const stake of line.stakes) {
       if (stake === undefined) continue;

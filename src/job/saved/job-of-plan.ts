@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import type { Outline, Ring } from '../../outline/ring.js';
 import { exactOf, isQuantity, ownQuantity, type Length } from '../../units/quantity.js';
 import { ratioToDecimal, ratioToNumber, signOfRatio, type Ratio } from '../../units/ratio.js';
@@ -5,8 +6,7 @@ import { readWritten } from '../../units/read-number.js';
 import { between, type PlanPoint } from '../../units/vector.js';
 import type { JobPlan } from '../plan/plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
-import { WHOLE } from './saved-limits.js';
-import { planFields, type Code, type FieldCode } from './shape-code.js';
+import { JOB_NUMBERS, WHOLE } from './job-numbers.js';
 
 const jobs = new WeakMap<JobPlan, ReadJob>();
 
@@ -17,46 +17,30 @@ const jobs = new WeakMap<JobPlan, ReadJob>();
 export function jobOfPlan(plan: JobPlan): ReadJob {
   const known = jobs.get(plan);
   if (known !== undefined) return known;
-  const field = planFields().find(({ name }) => name === 'job');
-  const job = (field === undefined ? {} : restored(field.code, plan.job, 'job')) as ReadJob;
+  const job = restored(plan.job, 'job') as ReadJob;
   jobs.set(plan, job);
   return job;
 }
 
-function restored(code: Code, value: unknown, name: string): unknown {
-  switch (code.kind) {
-    case 'nullable':
-      return value === null ? null : restored(code.of, value, name);
-    case 'list':
-      return (value as readonly unknown[]).map((part) => restored(code.of, part, name));
-    case 'object':
-      return restoredFields(code.fields, value as Readonly<Record<string, unknown>>);
-    case 'plain':
-      return restoredPlain(code.name, value, name);
-    default:
-      return value;
+/** A part of the plain form by the name of its field; a list passes its name on. */
+function restored(value: unknown, name: string): unknown {
+  if (typeof value === 'string' || typeof value === 'number') {
+    return JOB_NUMBERS.has(name) ? restoredNumber(value, name) : value;
   }
-}
-
-function restoredFields(
-  fields: readonly FieldCode[],
-  value: Readonly<Record<string, unknown>>,
-): unknown {
+  if (typeof value !== 'object' || value === null) return value;
+  if (name === 'outline') return restoredOutline(value as PlainOutline);
+  if (isQuantity(value)) return ownQuantity(value);
+  if (Array.isArray(value)) return value.map((part: unknown) => restored(part, name));
   const read: Record<string, unknown> = {};
-  for (const { name, code } of fields) {
-    const part = value[name];
-    if (part !== undefined) read[name] = restored(code, part, name);
+  for (const [field, part] of Object.entries(value)) {
+    if (part !== undefined) read[field] = restored(part, field);
   }
   return read;
 }
 
-function restoredPlain(code: string, value: unknown, name: string): unknown {
-  if (code === 'outline') return restoredOutline(value as PlainOutline);
-  if (code === 'digits') {
-    const exact = readWritten(value as string | number);
-    return WHOLE.has(name) ? ratioToNumber(exact) : ratioToDecimal(exact);
-  }
-  return isQuantity(value) ? ownQuantity(value) : value;
+function restoredNumber(value: string | number, name: string): unknown {
+  const exact = readWritten(value);
+  return WHOLE.has(name) ? ratioToNumber(exact) : ratioToDecimal(exact);
 }
 
 /** A ring in the form that a plan writes; edges count from 1. */
@@ -71,8 +55,7 @@ const isPoints = (value: PlainOutline): value is readonly PlanPoint[] => Array.i
 function restoredOutline(value: PlainOutline): Outline {
   const outer = isPoints(value) ? { points: value } : value;
   const holes = isPoints(value) ? [] : (value.holes ?? []);
-  const [first] = outer.points;
-  if (first === undefined) throw new RangeError('an outline without points');
+  const first = known(outer.points[0], 'point of an outline');
   const origin: PlanPoint = { x: ownQuantity(first.x), y: ownQuantity(first.y) };
   return {
     origin,

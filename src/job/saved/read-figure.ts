@@ -13,7 +13,8 @@ import {
 import { ratioToNumber, ZERO_RATIO } from '../../units/ratio.js';
 import { readWritten } from '../../units/read-number.js';
 import type { Reading } from './reading.js';
-import { MOST, MOST_LENGTH, MOST_NUMBER, PER_PART, SIGNED, WHOLE } from './saved-limits.js';
+import { WHOLE } from './job-numbers.js';
+import { MOST, MOST_LENGTH, MOST_NUMBER, PER_PART, SIGNED } from './saved-limits.js';
 
 /** Digits that no plan is written with: reading them would take long. */
 const ENDLESS = /e[+-]?\d{4}/i;

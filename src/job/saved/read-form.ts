@@ -78,7 +78,7 @@ export function readFields(
     return {};
   }
   refuseOthers(reading, fields, value);
-  const read: Record<string, unknown> = {};
+  const read = placesFor(value);
   for (const { name, isOptional, code } of fields) {
     const part = Object.hasOwn(value, name) ? value[name] : undefined;
     if (part !== undefined) read[name] = within(reading, name, () => readForm(reading, code, part));
@@ -87,6 +87,12 @@ export function readFields(
     if (name === 'working') hideWorking(read);
   }
   return finished(fields, read);
+}
+
+/** The fields in the order in which they were saved: a plan that is saved again is the same text. */
+function placesFor(value: Readonly<Record<string, unknown>>): Record<string, unknown> {
+  const given = Object.entries(value).filter(([, part]) => part !== undefined);
+  return Object.fromEntries(given.map(([name]) => [name, undefined]));
 }
 
 /** Volumes of soil have their methods again, and cautions the words of the library. */
@@ -122,7 +128,9 @@ function refuseOthers(
 
 /** The working is no part of the JSON of a plan: what was saved without it has no steps. */
 function hideWorking(read: Record<string, unknown>): void {
-  Object.defineProperty(read, 'working', { value: read['working'] ?? [], enumerable: false });
+  const value = read['working'] ?? [];
+  // who plans the job again may hang the steps on it before it is frozen
+  Object.defineProperty(read, 'working', { value, enumerable: false, configurable: true });
 }
 
 function readWord(reading: Reading, words: readonly string[], value: unknown): unknown {

@@ -1,3 +1,4 @@
+import { STRING_HEIGHT, THICKNESS } from '../../input/ranges.js';
 import type { Dimension } from '../../units/catalogue.js';
 
 /** Lengths, slopes and numbers of a plan that may be below zero; all other figures are zero or more. Internal. */
@@ -9,21 +10,6 @@ export const SIGNED: ReadonlySet<string> = new Set([
   ...['offset', 'rise', 'slope', 'grade', 'crossSlope', 'crossFall', 'twist', 'miss', 'drift'],
   ...['misclosure', 'backLessFore', 'riseLessFall', 'lastLessFirst', 'existingAboveFinish'],
   ...['bulgeMiddleOrdinate', 'dig', 'soil', 'depth', 'left', 'cover', 'toFinish', 'toSubgrade'],
-]);
-
-/** Numbers of a plan and of its job that are whole. Internal. */
-export const WHOLE: ReadonlySet<string> = new Set([
-  ...['edge', 'edges', 'otherEdge', 'shedAtBuilding', 'digLongMitres', 'lift', 'setUp', 'setUps'],
-  ...['whole', 'border', 'order', 'count', 'cut', 'bags', 'pieces', 'spikes', 'rolls', 'holds'],
-  ...[
-    'strip',
-    'strips',
-    'piecesPerStrip',
-    'passes',
-    'subgradePasses',
-    'paverPasses',
-    'jointPasses',
-  ],
 ]);
 
 /**
@@ -48,8 +34,12 @@ export const MOST: Readonly<Record<Dimension, number>> = Object.freeze({
 
 /** The same for lengths that no site makes long, in metres. Internal. */
 export const MOST_LENGTH: Readonly<Record<string, number>> = Object.freeze({
-  thickness: 5,
-  stringHeight: 5,
+  get thickness() {
+    return THICKNESS.most.toNumber('m');
+  },
+  get stringHeight() {
+    return STRING_HEIGHT.most.toNumber('m');
+  },
   settlement: 5,
   compacted: 50,
   loose: 50,

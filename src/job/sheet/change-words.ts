@@ -1,21 +1,15 @@
+import { capital } from '../../capital.js';
 import { length } from '../../units/construct.js';
-import {
-  isQuantity,
-  type AnyQuantity,
-  type Area,
-  type Length,
-  type Mass,
-  type Slope,
-  type Volume,
-} from '../../units/quantity.js';
+import { isQuantity, type AnyQuantity, type Length } from '../../units/quantity.js';
 import { roundTo } from '../../units/rounding.js';
 import { differenceOf } from '../compare/plan-entry.js';
 import type { PlanChange, PlanValue } from '../compare/plan-change.js';
 import type { PlanWarning } from '../plan/plan.js';
 import { requireChange } from '../require-plan.js';
 import { describeWarning } from './describe.js';
+import { quantityText } from './quantity-text.js';
 import { readSystem, type DescribePartOptions } from './sheet-options.js';
-import { slopeText, unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
+import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
 
 /**
  * A change between two plans as a sentence.
@@ -46,8 +40,6 @@ export function describeChange(change: PlanChange, options: DescribePartOptions)
       return `${subject}: ${change.what} ${changedText(change, text)}.`;
   }
 }
-
-const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 
 type Speaker = (value: PlanValue) => string;
 
@@ -105,21 +97,7 @@ const speaker =
     if (value === null) return 'none';
     if (typeof value === 'string' || typeof value === 'number') return `${value}`;
     if (!isQuantity(value)) return value.subject;
-    const { dimension }: AnyQuantity = value;
-    switch (dimension) {
-      case 'length':
-        return lengthText(value as Length, printed, units);
-      case 'area':
-        return units.area(value as Area);
-      case 'volume':
-        return units.volume(value as Volume);
-      case 'mass':
-        return units.mass(value as Mass);
-      case 'slope':
-        return slopeText(value as Slope);
-      default:
-        return value.toString();
-    }
+    return quantityText(value, units, (one) => lengthText(one, printed, units));
   };
 
 const lengthText = (value: Length, printed: PlanChange['printed'], units: SheetUnits): string =>

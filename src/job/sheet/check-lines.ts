@@ -1,7 +1,7 @@
 import { SOURCES, type SourceId } from '../../sources/catalogue.js';
 import { countOf, toleranceOf, worstOf, type SheetCheck } from './check-words.js';
 import { paragraph, type SheetLine } from './sheet-lines.js';
-import type { SheetSystem } from './units-of-sheet.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
 
 /** How a check is printed. Internal. */
 export interface CheckStyle {

@@ -1,3 +1,4 @@
+import { capital } from '../../capital.js';
 import type { CheckKind } from '../../checks/layer-check.js';
 import { describeCheckMove } from '../../checks/describe-check-move.js';
 import { tapeOf } from '../../checks/print-amount.js';
@@ -8,7 +9,7 @@ import { exactOf } from '../../units/quantity.js';
 import { compareRatios } from '../../units/ratio.js';
 import type { Verdict } from '../../verdict.js';
 import { AGAIN } from './describe-check.js';
-import type { SheetSystem } from './units-of-sheet.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
 
 /** A verdict on every sheet of what was built. Internal. */
 export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
@@ -36,8 +37,6 @@ export const partOf = (check: CheckKind, surface: string): string =>
 /** What a check is called on a sheet; lips are between pavers or at a drain. Internal. */
 export const nameOf = (check: SheetCheck): string =>
   check.check === 'lippage' ? capital(check.subject) : CHECK_WORDS[check.check];
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A check as sheets print it. Internal. */
 export type SheetCheck = KeptCheck &

@@ -7,7 +7,8 @@ import { readOptions, shapeOf } from '../../input/shape.js';
 import { shown } from '../../input/shown.js';
 import { isLength } from './is-measure.js';
 import { readSystem, systemField, type DescribePartOptions } from './sheet-options.js';
-import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
+import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
 
 /** How the action at a stake is written. */
 export interface DescribeStakeActionOptions {

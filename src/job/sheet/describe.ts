@@ -1,20 +1,18 @@
+import { capital } from '../../capital.js';
 import { fault } from '../../errors.js';
 import { object, text } from '../../input/field.js';
 import { isPlain } from '../../input/plain.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { shown } from '../../input/shown.js';
+import { DEPTH_GATES, type DepthGateId } from '../../sources/excavation-rules.js';
 import type { StakeMove } from '../../stakes/stake-move.js';
 import { isQuantity, type Area, type Length, type Slope } from '../../units/quantity.js';
 import type { PlanWarning } from '../plan/plan.js';
 import { isLength, isSound } from './is-measure.js';
 import { readSystem, systemField, type DescribePartOptions } from './sheet-options.js';
-import {
-  inWords,
-  measureText,
-  slopeText,
-  unitsOfSheet,
-  type SheetSystem,
-} from './units-of-sheet.js';
+import { inWords, slopeText } from './in-words.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
+import { measureText, unitsOfSheet } from './units-of-sheet.js';
 import { WARNING_WORDS } from './warning-words.js';
 
 /** The stakes that tell left from right. */
@@ -83,10 +81,18 @@ export function describeWarning(warning: PlanWarning, options: DescribePartOptio
   if (!isWarning(warning)) {
     throw fault('WRONG_TYPE', `pass a warning of a plan, got ${shown(warning)}`);
   }
-  const say = speaker(warning, readSystem(options));
-  const subject = warning.subject.charAt(0).toUpperCase() + warning.subject.slice(1);
-  return WARNING_WORDS[warning.code]({ subject, say, reach: warning.values['reach'] });
+  const system = readSystem(options);
+  const { reach, rule } = warning.values;
+  const say = speaker(warning, system);
+  const subject = capital(warning.subject);
+  return WARNING_WORDS[warning.code]({ subject, say, reach, rule: ruleText(rule, system) });
 }
+
+/** A rule for open digs in words; none where there is no such rule. */
+const ruleText = (rule: unknown, system: SheetSystem): string =>
+  typeof rule === 'string' && Object.hasOwn(DEPTH_GATES, rule)
+    ? DEPTH_GATES[rule as DepthGateId].text[system]
+    : '';
 
 function isWarning(value: unknown): value is PlanWarning {
   if (!isPlain(value)) return false;

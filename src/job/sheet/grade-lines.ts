@@ -1,7 +1,8 @@
 import type { GradePlan } from '../plan/plan.js';
 import { columnTable, entry, subheading, type SheetLine } from './sheet-lines.js';
 import type { Sheet } from './sheet-context.js';
-import { slopeText, type SheetUnits } from './units-of-sheet.js';
+import { slopeText } from './in-words.js';
+import type { SheetUnits } from './units-of-sheet.js';
 
 const GRADE_WORDS: Readonly<Record<GradePlan['kind'], string>> = {
   line: 'straight from level to level',

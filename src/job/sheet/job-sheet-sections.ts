@@ -1,9 +1,10 @@
-import type { JobPlan, PavementPlan } from '../plan/plan.js';
+import type { JobPlan, PavementPlan, PlanWarning } from '../plan/plan.js';
 import { requirePlan } from '../require-plan.js';
 import { jobOfPlan } from '../saved/job-of-plan.js';
 import { betweenLines } from './between-lines.js';
 import { describeWarning } from './describe.js';
 import { withEdgeName } from './edge-in-warning.js';
+import { figureSources } from './figure-sources.js';
 import { figuresNote } from './figures-note.js';
 import { groupWarnings, subjectsText, type WarningGroup } from './group-warnings.js';
 import { levelsSection } from './levels-section.js';
@@ -13,7 +14,8 @@ import { stringSection } from './string-section.js';
 import type { Sheet } from './sheet-context.js';
 import { depthsBelowGrade } from './string-depths.js';
 import { totalsSection } from './totals-section.js';
-import { unitsOfSheet, type SheetSystem } from './units-of-sheet.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
+import { unitsOfSheet } from './units-of-sheet.js';
 import { heading, paragraph, sheetTitle, type SheetLine } from './sheet-lines.js';
 
 /** A part of the sheet, and what it is about. Internal. */
@@ -40,7 +42,7 @@ export function jobSheetSections(plan: JobPlan, system: SheetSystem): SheetSecti
     ...plan.pavements.flatMap((pavement) => pavementWithStrings(pavement, plan, sheet)),
     of('totals', totalsSection(plan, sheet)),
     of('steps', stepsSection(plan, sheet.units)),
-    of('closing', closing(plan)),
+    of('closing', closing(plan, system)),
   ].filter(({ lines }) => lines.length > 0);
 }
 
@@ -70,7 +72,9 @@ function pavementWithStrings(
 
 function opening(plan: JobPlan, sheet: Sheet): SheetLine[] {
   const { units } = sheet;
-  const groups = groupWarnings(plan.warnings.map((one) => withEdgeName(one, sheet.job)));
+  const groups = groupWarnings(
+    plan.warnings.map((one) => withEdgeName(withoutFacing(one), sheet.job)),
+  );
   return [
     ...sheetTitle(plan.name),
     ...figuresNote(plan).flatMap((note) => paragraph(note, '!! ', '   ')),
@@ -85,6 +89,15 @@ function opening(plan: JobPlan, sheet: Sheet): SheetLine[] {
       ? paragraph('Left and right: stand at the first stake of the string and face the last.')
       : []),
   ];
+}
+
+/** A warning without which way to face: the sheet says it once for all of them. */
+function withoutFacing(warning: PlanWarning): PlanWarning {
+  if (warning.values['direction'] === undefined) return warning;
+  const values = Object.entries(warning.values).filter(
+    ([name]) => name !== 'from' && name !== 'to',
+  );
+  return { ...warning, values: Object.fromEntries(values) };
 }
 
 /** How high the strings stand: said once where it is the same for all. */
@@ -102,17 +115,10 @@ function warningText({ warning, others }: WarningGroup, { system }: Sheet): stri
   return others.length === 0 ? text : `${text} The same holds for ${subjectsText(others)}.`;
 }
 
-function closing(plan: JobPlan): SheetLine[] {
+function closing(plan: JobPlan, system: SheetSystem): SheetLine[] {
   return [
     ...heading('BEFORE YOU DIG'),
     ...plan.cautions.flatMap(({ text }) => paragraph(text, '* ', '  ')),
-    ...heading('WHERE THE FIGURES COME FROM'),
-    ...plan.sources.flatMap(({ title, section, status }) =>
-      paragraph(
-        `${title}: ${section}${status === 'read' || status === 'derived' ? '' : ` [${status}]`}`,
-        '- ',
-        '  ',
-      ),
-    ),
+    ...figureSources(plan, system),
   ];
 }

@@ -4,7 +4,7 @@ import type { SurfaceCheck } from '../check/check-surface.js';
 import type { SurfaceKind } from '../plan/surface-kind.js';
 import { readingsOf, type SheetCheck, type SheetReading } from './check-words.js';
 import { stakeAction } from './describe-check.js';
-import type { SheetSystem } from './units-of-sheet.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
 
 /** A check that was made, at the stakes or between them. Internal. */
 export interface MadeCheck {

@@ -3,7 +3,8 @@ import { exactOf, ownQuantity, type AnyQuantity, type Length } from '../../units
 import type { Unit } from '../../units/catalogue.js';
 import { compareRatios, multiplyRatios } from '../../units/ratio.js';
 import { roundQuotient } from '../../units/round-ratio.js';
-import { inWords, type SheetSystem } from './units-of-sheet.js';
+import { inWords } from './in-words.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
 
 const DIGITS = 8;
 

@@ -1,7 +1,8 @@
 import type { PavementPlan } from '../plan/plan.js';
 import { entry, paragraph, subheading, table, type SheetLine } from './sheet-lines.js';
 import type { Sheet } from './sheet-context.js';
-import { percentText, type SheetUnits } from './units-of-sheet.js';
+import { percentText } from './in-words.js';
+import type { SheetUnits } from './units-of-sheet.js';
 
 /** Lines, trees and rules near a dig; nothing where the job names none. Internal. */
 export function nearbySection(plan: PavementPlan, earlier: readonly PavementPlan[], sheet: Sheet) {
@@ -60,15 +61,15 @@ function gateSection(
 ): SheetLine[] {
   const { gates } = nearby;
   if (gates === null) return [];
-  const rules = rulesOf(gates);
+  const rules = rulesOf(gates, units);
   const same = earlier.find(
-    (one) => one.nearby.gates !== null && rulesOf(one.nearby.gates) === rules,
+    (one) => one.nearby.gates !== null && rulesOf(one.nearby.gates, units).join() === rules.join(),
   );
   return [
     ...subheading('Excavation rules that apply'),
     ...(same === undefined
       ? [
-          ...gates.gates.flatMap(({ text }) => paragraph(text, '  - ', '    ')),
+          ...rules.slice(0, -1).flatMap((text) => paragraph(text, '  - ', '    ')),
           ...paragraph(gates.whoDecides, '  '),
         ]
       : paragraph(`the same as for ${same.name}: read them there`, '  ')),
@@ -78,5 +79,7 @@ function gateSection(
   ];
 }
 
-const rulesOf = ({ gates, whoDecides }: NonNullable<PavementPlan['nearby']['gates']>): string =>
-  [...gates.map(({ text }) => text), whoDecides].join('\n');
+const rulesOf = (
+  { gates, whoDecides }: NonNullable<PavementPlan['nearby']['gates']>,
+  { isUs }: SheetUnits,
+): readonly string[] => [...gates.map(({ text }) => (isUs ? text.us : text.metric)), whoDecides];

@@ -9,7 +9,8 @@ import { heading, paragraph, table, sheetTitle, type SheetLine } from './sheet-l
 import { sheetText } from './sheet-text.js';
 import { requireCheck } from '../require-plan.js';
 import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
-import { unitsOfSheet, type SheetSystem, type SheetUnits } from './units-of-sheet.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
+import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
 
 /**
  * Writes a check of the work as built as a sheet to print and to keep: plain text, surface by surface

@@ -6,7 +6,8 @@ import type { PlanUncertainty, UncertainFigure } from '../uncertainty/plan-uncer
 import { heading, paragraph, table } from './sheet-lines.js';
 import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
 import { sheetText } from './sheet-text.js';
-import { inWords, type SheetSystem } from './units-of-sheet.js';
+import { inWords } from './in-words.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
 
 /**
  * Writes how well the figures of a plan are known, as text: each figure with the range either way.

@@ -13,7 +13,8 @@ import { paragraph, space, type SheetLine } from './sheet-lines.js';
 import { sheetText } from './sheet-text.js';
 import { measureWithExact } from './measure-with-exact.js';
 import { readSheetOptions } from './sheet-options.js';
-import { inWords, type SheetSystem } from './units-of-sheet.js';
+import { inWords } from './in-words.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
 
 /** How working is written. */
 export interface RenderWorkingOptions {

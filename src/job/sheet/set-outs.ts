@@ -2,7 +2,7 @@ import { partOf } from '../../units/part-of.js';
 import type { Length } from '../../units/quantity.js';
 import { roundTo } from '../../units/rounding.js';
 import type { Sheet } from './sheet-context.js';
-import type { SheetSystem } from './units-of-sheet.js';
+import type { SheetLengths, SheetSystem } from './lengths-of-sheet.js';
 
 /** What set-outs are rounded up to where the job gives no step: 1/4 in or 5 mm. Internal. */
 export const usualSetOutStep = (system: SheetSystem): Length =>
@@ -13,6 +13,9 @@ export const setOutStep = ({ job, system }: Pick<Sheet, 'job' | 'system'>): Leng
   job.setOutStep ?? usualSetOutStep(system);
 
 /** A set-out as it is marked: rounded up, so that nothing comes out too narrow. Internal. */
-export function setOutText(distance: Length, sheet: Sheet): string {
+export function setOutText(
+  distance: Length,
+  sheet: Pick<Sheet, 'job' | 'system'> & { readonly units: Pick<SheetLengths, 'depthUp'> },
+): string {
   return sheet.units.depthUp(roundTo(distance, setOutStep(sheet), 'up'));
 }

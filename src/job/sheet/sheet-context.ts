@@ -1,5 +1,6 @@
 import type { ReadJob } from '../schema/job-shape.js';
-import type { SheetSystem, SheetUnits } from './units-of-sheet.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
+import type { SheetUnits } from './units-of-sheet.js';
 
 /** What every part of a job sheet is written with. Internal. */
 export interface Sheet {

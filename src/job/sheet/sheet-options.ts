@@ -2,7 +2,7 @@ import { choice, readWhole } from '../../input/field.js';
 import { SHEET_WIDTH } from '../../input/ranges.js';
 import { makePlainReader } from '../../input/reader.js';
 import { refuseUnknown } from '../../input/unknown-field.js';
-import type { SheetSystem } from './units-of-sheet.js';
+import type { SheetSystem } from './lengths-of-sheet.js';
 
 /** How a sentence is written. */
 export interface DescribePartOptions {

@@ -1,4 +1,5 @@
 import type { PavementPlan, StringLinePlan, SurfacePlan } from '../plan/plan.js';
+import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { columnTable, entry, paragraph, subheading, table, type SheetLine } from './sheet-lines.js';
 import { layerRows, liftRows, placedRows } from './depth-rows.js';
@@ -32,11 +33,7 @@ export function depthsBelowGrade(pavement: PavementPlan, { units }: Style): Shee
   ];
 }
 
-function layerTable(
-  { buildUp }: PavementPlan,
-  height: StringLinePlan['stringHeight'],
-  { units }: Style,
-): SheetLine[] {
+function layerTable({ buildUp }: PavementPlan, height: Length, { units }: Style): SheetLine[] {
   const rows = layerRows(buildUp, height, units.onTape);
   const bottom = rows.at(-1)?.bottom;
   return table(
@@ -54,7 +51,7 @@ function layerTable(
 const topText = ({ buildUp }: PavementPlan): string =>
   `Top of the ${buildUp.layers[0]?.name ?? 'paving'}: finished grade. Dig to the subgrade.`;
 
-/** Where screed rails and units are set; nothing where the settlement of the bedding is not known. */
+/** Where screed rails and pavers are set; nothing where the settlement of the bedding is not known. */
 function placedLines(
   { surfaces }: StringLinePlan,
   { settlement }: PavementPlan,
@@ -67,14 +64,14 @@ function placedLines(
     );
   return [
     ...place('screed rails', 'bedding'),
-    ...place('top of units laid', 'pavers'),
+    ...place('top of pavers laid', 'pavers'),
     ...paragraph('(the plate takes them down to the depths of the table)', '    '),
   ];
 }
 
 function liftTable(
   { lifts, buildUp }: PavementPlan,
-  height: StringLinePlan['stringHeight'],
+  height: Length,
   { units }: Style,
 ): SheetLine[] {
   if (lifts.length === 0) return [];

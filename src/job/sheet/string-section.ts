@@ -5,7 +5,7 @@ import type { Sheet } from './sheet-context.js';
 import { depthLines } from './string-depths.js';
 import { stakeLines } from './string-stakes.js';
 import { sagText } from './sag-text.js';
-import { slopeText } from './units-of-sheet.js';
+import { slopeText } from './in-words.js';
 
 /** The part of the sheet about one string. Internal. */
 export function stringSection(

@@ -1,3 +1,4 @@
+import { capital } from '../../capital.js';
 import { wholeNumberUp } from '../../units/format-quantity.js';
 import { ONE_RATIO, ZERO_RATIO } from '../../units/ratio.js';
 import {
@@ -9,6 +10,7 @@ import {
   type Mass,
   type Volume,
 } from '../../units/quantity.js';
+import { NO_AREA } from '../../units/zero.js';
 import { materialList, type Amount, type MaterialLine } from '../order/material-list.js';
 import type { JobPlan, JobTotals, LooseTotalPlan, StreamPlan } from '../plan/plan.js';
 import { countedPacks } from './counted-packs.js';
@@ -35,8 +37,6 @@ export function totalsSection(plan: JobPlan, sheet: Sheet): SheetLine[] {
     ...spoilLines(totals, sheet),
   ];
 }
-
-const capital = (name: string): string => `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`;
 
 function paverLines(pavers: JobTotals['pavers'], { job }: Sheet): SheetLine[] {
   if (pavers.length === 0) return [];
@@ -100,7 +100,26 @@ function packLines(plan: JobPlan, sheet: Sheet): SheetLine[] {
     ({ kind, packs }) => packs.length > 0 || !STREAMS.has(kind),
   );
   if (lines.length === 0) return [];
-  return [...subheading('Order list'), ...lines.flatMap((line) => packLine(line, sheet))];
+  return [
+    ...subheading('Order list'),
+    ...lines.flatMap((line) => packLine(line, sheet)),
+    ...sharedFabricLines(plan, sheet),
+  ];
+}
+
+/**
+ * The ground that has the fabric of several pavements. The strips of each are cut to its own dig and lie
+ * its own way, so a shared area cannot be left out of one of them.
+ */
+function sharedFabricLines({ pavements }: JobPlan, { units }: Sheet): SheetLine[] {
+  const shared = pavements
+    .filter(({ supplies }) => supplies.geotextile !== null)
+    .reduce((total, { areas }) => total.plus(areas.dig.minus(areas.ownDig)), NO_AREA);
+  if (shared.isZero()) return [];
+  return paragraph(
+    `Geotextile: where digs overlap, ${units.area(shared)} of ground is covered twice, because the strips of each pavement reach to its own dig line. No fabric is deducted for it.`,
+    '  ',
+  );
 }
 
 /** What the lines above say already. */

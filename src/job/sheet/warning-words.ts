@@ -8,6 +8,14 @@ export interface Said {
   readonly say: (name: string) => string;
   /** How the rod fails to reach, where it does. */
   readonly reach: unknown;
+  /** The rule for open digs that applies, in the units of the sheet. */
+  readonly rule: string;
+}
+
+/** The move of a stake; which way to face, unless it is said for all warnings together. */
+function moveWords(say: Said['say']): string {
+  const move = `ove it ${say('distance')} ${say('direction')}`;
+  return say('from') === '' ? `M${move}` : `Facing from ${say('from')} to ${say('to')}, m${move}`;
 }
 
 /** The words of every warning. Internal. */
@@ -21,9 +29,9 @@ export const WARNING_WORDS: Readonly<Record<WarningCode, (said: Said) => string>
   BASE_BELOW_PRACTICE: ({ subject, say }) =>
     `${subject}: base ${say('got')} meets the published minimum, but common practice on this ground is ${say('practice')}. Have the subgrade checked, or add base.`,
   STAKE_OUT_OF_LINE: ({ subject, say }) =>
-    `${subject} is ${say('distance')} out of line. Move it ${say('distance')} ${say('direction')}.`,
+    `${subject} is ${say('distance')} out of line. ${moveWords(say)}.`,
   LINE_AMBIGUOUS: ({ subject, say }) =>
-    `${subject} may be out of line. Move it ${say('distance')} ${say('direction')}, or make one of the other moves, not all. Then check again.`,
+    `${subject} may be out of line. ${moveWords(say)}, or make one of the other moves, not all. Then check again.`,
   LINE_NOT_CHECKED: ({ subject }) =>
     `${subject}: two stakes are always in line. Add a third to check it.`,
   FALL_TOO_SMALL: ({ subject, say }) =>
@@ -42,7 +50,7 @@ export const WARNING_WORDS: Readonly<Record<WarningCode, (said: Said) => string>
     `${subject}: the widened dig closes a notch or an island of the paving. If a tree, post or cover stands in it, draw the dig by hand.`,
   DIG_RUNS_OUT: ({ subject, say }) =>
     `${subject}: at the sharp corner where edge ${say('edge')} starts, the dig line runs far past the paving. Cut it short when you mark out. Quantities include the full point.`,
-  DIG_RULE: ({ subject, say }) => `${subject}: the dig is ${say('depth')} deep. ${say('text')}`,
+  DIG_RULE: ({ subject, say, rule }) => `${subject}: the dig is ${say('depth')} deep. ${rule}`,
   SPOIL_TOO_NEAR: ({ subject, say }) =>
     `${subject}: spoil and gear are given ${say('distance')} from the edge of the dig, minimum ${say('least')}. Keep them back, or hold them back.`,
   SIDE_RUNS_INTO_DIG: ({ subject, say }) =>

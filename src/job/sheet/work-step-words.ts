@@ -1,14 +1,5 @@
-import { formatQuantity } from '../../units/format-quantity.js';
-import {
-  isQuantity,
-  type AnyQuantity,
-  type Area,
-  type Length,
-  type Mass,
-  type Slope,
-  type Time,
-  type Volume,
-} from '../../units/quantity.js';
+import { capital } from '../../capital.js';
+import type { Length, Volume } from '../../units/quantity.js';
 import { roundTo } from '../../units/rounding.js';
 import { requireStep } from '../require-plan.js';
 import type {
@@ -20,9 +11,10 @@ import type {
   WorkStep,
   WorkStepKind,
 } from '../steps/work-step.js';
+import { quantityText, timeText } from './quantity-text.js';
 import { usualSetOutStep } from './set-outs.js';
 import { readSystem, type DescribePartOptions } from './sheet-options.js';
-import { slopeText, unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
+import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
 
 /**
  * A step of work in words: what must be true before it, heights, figures, what is moved or placed,
@@ -51,8 +43,6 @@ export function describeWorkStep(step: WorkStep, options: DescribePartOptions): 
     ...step.cautions.map(({ text }) => `Caution: ${text}`),
   ]);
 }
-
-const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 
 /** What is signed, and by whom. Internal. */
 export const signText = ({ who, note }: HoldPoint): string => `Sign (${who}): ${note}`;
@@ -97,28 +87,10 @@ export function figureTexts({ kind, figures }: WorkStep, units: SheetUnits) {
           ? setOut(value as Length)
           : code === 'water'
             ? units.water(value as Volume)
-            : figureText(value, units),
+            : typeof value === 'number'
+              ? `${value}`
+              : quantityText(value, units),
     }));
-}
-
-function figureText(value: AnyQuantity | number, units: SheetUnits): string {
-  if (!isQuantity(value)) return String(value);
-  switch (value.dimension) {
-    case 'length':
-      return units.depthWithUnit(value as Length);
-    case 'area':
-      return units.area(value as Area);
-    case 'volume':
-      return units.volume(value as Volume);
-    case 'mass':
-      return units.mass(value as Mass);
-    case 'slope':
-      return slopeText(value as Slope);
-    case 'time':
-      return timeText(value as Time);
-    default:
-      return value.toString();
-  }
 }
 
 const SOLID_WORDS = { bank: 'bank', solid: 'solid', compacted: 'compacted' } as const;
@@ -165,9 +137,3 @@ export function hoursText(hours: WorkHours): string | null {
   ];
   return parts.length === 0 ? null : parts.join(', ');
 }
-
-/** Short times in minutes, so that none prints as nothing. */
-const timeText = (time: Time): string =>
-  time.toNumber('h') < 1
-    ? formatQuantity(time, { as: 'min', places: 0, rounding: 'up' })
-    : formatQuantity(time, { as: 'h', places: 1 });

@@ -72,7 +72,7 @@ export function layPavers(basis: StepBasis, pavement: PavementPlan): WorkStep {
     notes: [
       'Lay from the laid pavers, not from the bedding. Mix several packs. Pull lines as you go.',
       ...(pavers === null
-        ? ['The job describes no paver for this pavement: count the units yourself.']
+        ? ['The job describes no paver for this pavement: count the pavers yourself.']
         : []),
     ],
     cautions: ['handling'],
@@ -106,15 +106,15 @@ export function layBorder(basis: StepBasis, pavement: PavementPlan): WorkStep[] 
     makeStep(basis, pavement, {
       kind: 'border',
       title: `Lay the border (${name})`,
-      figures: [{ code: 'count', name: 'units of the border', value: pavers.border }],
+      figures: [{ code: 'count', name: 'pavers of the border', value: pavers.border }],
       amounts: orders.map((order) => unitsAmount(basis, order)),
-      notes: orders.length > 0 ? [] : ['The units of the border are in the order of the field.'],
+      notes: orders.length > 0 ? [] : ['The pavers of the border are in the order of the field.'],
       cautions: ['handling'],
     }),
   ];
 }
 
-/** Cutting units at the edges; no step where the pattern shows that none is cut. Internal. */
+/** Cutting pavers at the edges; no step where the pattern shows that none is cut. Internal. */
 export function cutPavers(basis: StepBasis, pavement: PavementPlan): WorkStep[] {
   const cut = pavement.pavers?.cut ?? null;
   if (cut === 0) return [];
@@ -122,7 +122,7 @@ export function cutPavers(basis: StepBasis, pavement: PavementPlan): WorkStep[] 
     makeStep(basis, pavement, {
       kind: 'cuts',
       title: `Cut in the edges (${pavement.name})`,
-      figures: cut === null ? [] : [{ code: 'count', name: 'units to cut', value: cut }],
+      figures: cut === null ? [] : [{ code: 'count', name: 'pavers to cut', value: cut }],
       notes: cut === null ? ['The number of cuts is not known: the job gives no pattern.'] : [],
       cautions: ['cutting'],
     }),
@@ -138,7 +138,7 @@ export function compactPavers(basis: StepBasis, pavement: PavementPlan): WorkSte
     heights: heightsOf(basis, pavement, 'finished grade'),
     figures: plateFigures(pavement, passes),
     hours: { ...NO_HOURS, plate: plateHours(basis.job, pavement.areas.paving, passes) },
-    notes: ['Keep the plate off edges that nothing holds yet. Replace cracked units now.'],
+    notes: ['Keep the plate off edges that nothing holds yet. Replace cracked pavers now.'],
   });
 }
 

@@ -17,7 +17,7 @@ export function gateWarnings(job: ReadJob, laid: LaidOut, plan: PavementPlan): P
   const reached = plan.nearby.gates?.gates ?? unasked(depth);
   const rules = reached
     .filter(({ id }) => Object.hasOwn(DEPTH_GATES, id))
-    .map(({ id, text }) => warning('DIG_RULE', plan.name, { rule: id, depth, text }));
+    .map(({ id }) => warning('DIG_RULE', plan.name, { rule: id, depth }));
   return [...rules, ...spoilWarnings(job, plan)];
 }
 

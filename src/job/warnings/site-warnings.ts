@@ -25,7 +25,7 @@ export function nearbyWarnings(job: ReadJob, { name, nearby }: PavementPlan): Pl
   );
   const trees = nearby.trees.flatMap(({ id, zone: { cut } }) => {
     if (cut === null || cut.area.isZero()) return [];
-    const share = `${(cut.share * 100).toPrecision(2)} %`;
+    const share = `${(cut.share * 100).toPrecision(2)}%`;
     return [warning('ROOTS_CUT', name, { tree: id, reach: cut.distance, share })];
   });
   return [...lines, ...trees];
@@ -46,7 +46,7 @@ function coverWarnings(
   return [warning('UTILITY_COVER', name, { line: id, cover: left, least })];
 }
 
-/** Units whose shape does not suit the use. Internal. */
+/** Pavers whose shape does not suit the use. Internal. */
 export function shapeWarnings(
   { materials }: ReadJob,
   pavement: Pavement,

@@ -1,7 +1,6 @@
 import { fromNumber, length } from '../../units/construct.js';
 import type { Length, Slope } from '../../units/quantity.js';
-import { negateRatio } from '../../units/ratio.js';
-import { between, scaled, type PlanPoint } from '../../units/vector.js';
+import { between, scaled, turnedLeft, type PlanPoint } from '../../units/vector.js';
 import { slopeAt } from '../plan/finish-surface.js';
 import type { LaidOut } from '../plan/lay-out.js';
 import type { PlanWarning, SlopePlan, StringLinePlan } from '../plan/plan.js';
@@ -133,7 +132,7 @@ function runsOffAcross(
   if (from === undefined || at === undefined || to === undefined) return false;
   if (grade !== null) {
     const ahead = between(from, to);
-    const across = scaled({ x: negateRatio(ahead.y), y: ahead.x }, { n: 1, d: 100 });
+    const across = scaled(turnedLeft(ahead), { n: 1, d: 100 });
     return slopeAt(grade.surface, at, across).abs().compare(least) >= 0;
   }
   if (pavement.crossFall !== undefined) return pavement.crossFall.abs().compare(least) >= 0;

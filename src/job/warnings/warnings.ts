@@ -101,8 +101,9 @@ function rowWarnings(line: StringLinePlan): PlanWarning[] {
     return [warning('LINE_NOT_CHECKED', `string ${line.id}`), ...fills];
   }
   const code = line.ambiguous ? 'LINE_AMBIGUOUS' : 'STAKE_OUT_OF_LINE';
+  const facing = { from: line.stakes[0]?.id ?? '', to: line.stakes.at(-1)?.id ?? '' };
   const moves = line.moves.map(({ id, distance, direction }) =>
-    warning(code, `stake ${id}`, { string: line.id, distance, direction }),
+    warning(code, `stake ${id}`, { string: line.id, distance, direction, ...facing }),
   );
   return [...moves, ...fills];
 }

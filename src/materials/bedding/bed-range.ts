@@ -44,7 +44,7 @@ export interface BedReading {
   readonly id: string;
   /** Base top as built less as designed. */
   readonly deviation: Length;
-  /** Compacted bed between the base as built and the units at finished grade. */
+  /** Compacted bed between the base as built and the pavers at finished grade. */
   readonly bed: Length;
   /** Verdict on the bed here. */
   readonly verdict: Verdict;

@@ -31,7 +31,7 @@ import { checkSettlement } from './settlement.js';
 
 /** Sand that rises from the bed into the joints. */
 export interface RisingSandInput {
-  /** Size of a unit, without joints. */
+  /** Size of a paver, without joints. */
   readonly unit: UnitInput;
   /** Joint width [length], more than 0 and at most 100 mm. */
   readonly joint: LengthInput;
@@ -43,7 +43,7 @@ export interface RisingSandInput {
 export interface BeddingSandOptions extends DryDensityInput {
   /** Plan area of the bed [area], 0 to 1000 ha. */
   readonly area: AreaInput;
-  /** Compacted thickness under the units [length], more than 0 and at most 5 m. */
+  /** Compacted thickness under the pavers [length], more than 0 and at most 5 m. */
   readonly thickness: LengthInput;
   /**
    * Settlement of the bed under the plate [length], 0 to 1 m and less than the thickness. Measure
@@ -88,7 +88,7 @@ export interface ScreededBed {
 
 /** Sand for a bed. `Absent` is null if no density may be given. */
 export interface BeddingSand<Absent extends null = never> extends Worked {
-  /** Volume in place under the units, sand that rises into the joints included, without waste. */
+  /** Volume in place under the pavers, sand that rises into the joints included, without waste. */
   readonly compacted: StateVolume<'compacted'>;
   /** The bed as screeded; null if no settlement is given. */
   readonly screeded: ScreededBed | null;
@@ -108,7 +108,7 @@ export interface BeddingSand<Absent extends null = never> extends Worked {
 
 /**
  *
- * Sand for the bed under the units: `Vc = A t`, `dry = Vc (1 + waste) x dry density in place`,
+ * Sand for the bed under the pavers: `Vc = A t`, `dry = Vc (1 + waste) x dry density in place`,
  * `dry loose = Vc (1 + waste) / (compacted per loose)`, `delivered = dry loose (1 + bulking)`,
  * `mass = dry (1 + moisture)`. Damp sand takes more space than dry, so an order by volume without
  * bulking runs short; an order by mass does not.

@@ -38,11 +38,11 @@ export type BorderCorner = 'butt' | 'mitre';
 export interface BorderCourseOptions {
   /** Edge of the paving, which is the outer edge of the border; see `outlineArea`. */
   readonly outline: OutlineInput;
-  /** Size of a unit, without joints. */
+  /** Size of a paver, without joints. */
   readonly unit: UnitInput;
-  /** Joint between the units of the course [length], 0 to 100 mm. */
+  /** Joint between the pavers of the course [length], 0 to 100 mm. */
   readonly joint: LengthInput;
-  /** Direction of the units to the edge. */
+  /** Direction of the pavers to the edge. */
   readonly course: Course;
   /** Corner of two sides. Default: `butt`. */
   readonly corner?: BorderCorner;
@@ -75,7 +75,7 @@ export interface BorderField {
   readonly arcs: readonly WidenedArc[];
   /** Its holes. */
   readonly holes: readonly WidenedHole[];
-  /** The edges along which its units are cut. */
+  /** The edges along which its pavers are cut. */
   readonly edges: readonly OutlineEdge[];
 }
 
@@ -83,17 +83,17 @@ export interface BorderField {
 export interface BorderCourse extends Worked {
   /** Depth of the course, without a joint to the field. */
   readonly depth: Length;
-  /** Length of the centre line per unit: its size along the edge and one joint. */
+  /** Length of the centre line per paver: its size along the edge and one joint. */
   readonly pitch: Length;
   /** Length along the middle of the course, all sides. */
   readonly centreLine: Length;
-  /** Units of the border: those of its runs together. */
+  /** Pavers of the border: those of its runs together. */
   readonly units: number;
   /** Corner of two sides. */
   readonly corner: BorderCorner;
   /** Each edge that has a border. */
   readonly sides: readonly BorderSide[];
-  /** Stretches from corner to corner, each with its whole units. */
+  /** Stretches from corner to corner, each with its whole pavers. */
   readonly runs: readonly BorderRun[];
   /** Area of the course, joints included. */
   readonly area: Area;
@@ -106,19 +106,19 @@ export interface BorderCourse extends Worked {
  * A border course along the edges of an outline: the outline is moved inward by half the depth to find
  * the centre line, and by the whole depth to find the field inside.
  *
- * Units are counted by runs and rounded up for each: a run is a straight side, an arc, or sides and arcs
+ * Pavers are counted by runs and rounded up for each: a run is a straight side, an arc, or sides and arcs
  * that go on into each other (to 0.3 degrees), from corner to corner. What is cut off at one corner is
  * not laid at the next.
  *
  * Corner rule. `butt`: each course runs through at one end and stops against its neighbour at the other,
  * so at right angles it is as long as its centre line, `n = sum(ceil(centre line / pitch))`. `mitre`:
- * both courses are cut along the line that halves the corner, so each run takes whole units along its
+ * both courses are cut along the line that halves the corner, so each run takes whole pavers along its
  * longer side, `n = sum(ceil(long side / pitch))`. Corners that are not square are cut either way. Along
  * an arc the joint is that of the centre line: it opens toward the longer side (`soldierCurve`), and an
  * arc must run on smoothly into its neighbours.
  *
  * @param options - see {@link BorderCourseOptions}
- * @returns depth, pitch, centre line, units, the sides and runs, the area of the course, and the field inside
+ * @returns depth, pitch, centre line, pavers, the sides and runs, the area of the course, and the field inside
  * @throws `BORDER_TOO_DEEP`, `ARC_MEETS_CORNER`, `COUNT_MISMATCH`, `TOO_FEW` where no edge has a border,
  *   `EMPTY_LIST`, `UNKNOWN_CHOICE`, the codes of `outlineArea` and the reading codes
  * @source derived
@@ -214,7 +214,7 @@ function stepsOf(
       source: 'derived',
     }),
     formulaStep({
-      title: 'Units of the border',
+      title: 'Pavers of the border',
       formula: 'n = sum(ceil(r[i] / p))',
       given: [
         given(
@@ -222,9 +222,9 @@ function stepsOf(
           `run of side ${runs.map(({ edges }) => edges.join(' and ')).join(', ')}`,
           runs.map(({ length }) => length),
         ),
-        given('p', 'pitch: unit and joint', pitch),
+        given('p', 'pitch: paver and joint', pitch),
       ],
-      result: given('n', 'units', units),
+      result: given('n', 'pavers', units),
       source: 'derived',
     }),
   ];

@@ -25,7 +25,7 @@ export interface BorderSide {
   readonly edge: number;
   /** Length along the middle of the course, from corner to corner. */
   readonly centreLine: Length;
-  /** Length along the longer side of the course, which mitred units must reach. */
+  /** Length along the longer side of the course, which mitred pavers must reach. */
   readonly longSide: Length;
 }
 

@@ -9,13 +9,13 @@ import type { BorderSide, MovedIn } from './border-geometry.js';
 export interface BorderRun {
   /** Its edges in order, as in `sides`: more than one where an edge goes on without a corner. */
   readonly edges: readonly number[];
-  /** What its units have to reach: along the middle of the course, with mitred corners along its longer side. */
+  /** What its pavers have to reach: along the middle of the course, with mitred corners along its longer side. */
   readonly length: Length;
-  /** Whole units. */
+  /** Whole pavers. */
   readonly units: number;
 }
 
-/** What the units of a run are counted by. Internal. */
+/** What the pavers of a run are counted by. Internal. */
 export interface RunCount {
   readonly pitch: Length;
   readonly lengthOf: (side: BorderSide) => Length;

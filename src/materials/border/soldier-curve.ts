@@ -10,11 +10,11 @@ import { unit, type UnitInput } from '../pavers/unit.js';
 import { wholeDown } from '../whole-number.js';
 import { COURSES, courseSize, type Course, type CourseSize } from './course.js';
 
-/** A course of uncut units on a curve. */
+/** A course of uncut pavers on a curve. */
 export interface SoldierCurveOptions {
-  /** Size of a unit, without joints. */
+  /** Size of a paver, without joints. */
   readonly unit: UnitInput;
-  /** Direction of the units to the edge. Default: `soldier`, the long side square to the edge. */
+  /** Direction of the pavers to the edge. Default: `soldier`, the long side square to the edge. */
   readonly course?: Course;
   /** Joint at the inner edge [length], 0 to 100 mm. */
   readonly joint: LengthInput;
@@ -22,7 +22,7 @@ export interface SoldierCurveOptions {
   readonly maximumJoint: LengthInput;
   /**
    * Radius of the inner edge to check [length], up to 1000 km; the circle must hold at least one
-   * unit and its joint. Default: none is checked.
+   * paver and its joint. Default: none is checked.
    */
   readonly radius?: LengthInput;
 }
@@ -35,9 +35,9 @@ const OPTIONS = shapeOf<SoldierCurveOptions>()({
   radius: optional(quantity(RADIUS)),
 });
 
-/** A full circle of units. */
+/** A full circle of pavers. */
 export interface CircleOfUnits {
-  /** Number of units in the circle. */
+  /** Number of pavers in the circle. */
   readonly units: number;
   /** Inner joint that closes the circle. */
   readonly innerJoint: Length;
@@ -49,15 +49,15 @@ export interface CurveAtRadius {
   readonly outerJoint: Length;
   /** True if the outer joint is within the limit without cutting. */
   readonly isWithinLimit: boolean;
-  /** Total width cut from the inner end of each unit to keep its joints parallel. */
+  /** Total width cut from the inner end of each paver to keep its joints parallel. */
   readonly taper: Length;
-  /** Gap between the arc and the middle of a unit's straight side. */
+  /** Gap between the arc and the middle of a paver's straight side. */
   readonly chordGap: Length;
   /** A full circle at this radius. */
   readonly circle: CircleOfUnits;
 }
 
-/** The tightest curve for a course of uncut units. */
+/** The tightest curve for a course of uncut pavers. */
 export interface SoldierCurve extends Worked {
   /** Minimum inner radius with the outer joint within its limit. */
   readonly minimumRadius: Length;
@@ -66,9 +66,9 @@ export interface SoldierCurve extends Worked {
 }
 
 /**
- * A course of rectangular units on a curve: joints open toward the outside. With depth d, size w
+ * A course of rectangular pavers on a curve: joints open toward the outside. With depth d, size w
  * along the curve and inner joint j: `outer joint = (w + j) (R + d) / R - w`, and
- * `minimum radius = d (w + j) / (maximum joint - j)`. Units tapered to even joints lose
+ * `minimum radius = d (w + j) / (maximum joint - j)`. Pavers tapered to even joints lose
  * `(w + j) d / (R + d)` of their inner end. Arc lengths are used for chords, with an error of
  * `w^2 / (8 R)` ({@link CurveAtRadius.chordGap}).
  *
@@ -95,7 +95,7 @@ export function soldierCurve(options: SoldierCurveOptions): SoldierCurve {
   const atRadius = radius === undefined ? null : lookAt(radius, size, joint, most);
   return withWorking({ minimumRadius, atRadius }, () => [
     formulaStep({
-      title: 'Tightest curve for uncut units',
+      title: 'Tightest curve for uncut pavers',
       formula: 'R = d * (w + j) / (j1 - j)',
       given: [
         given('d', 'depth of the course', depth),
@@ -121,7 +121,7 @@ const checkCurve: Check<typeof OPTIONS> = (reader, values, path) => {
   }
   if (radius === undefined || course === undefined || paver === undefined) return;
   if (radius.times(2).compare(courseSize(course, paver).along.plus(joint)) >= 0) return;
-  const message = 'the circle is smaller than a unit and its joint';
+  const message = 'the circle is smaller than a paver and its joint';
   reader.fail('OUT_OF_RANGE', [...path, 'radius'], message);
 };
 

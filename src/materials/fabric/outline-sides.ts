@@ -1,5 +1,5 @@
 // Fabric is laid over an outline, which `outline` reads and measures.
-import { makeArc } from '../../outline/arc.js';
+import { makeArc, otherLeg } from '../../outline/arc.js';
 import { isOutwardRight } from '../../outline/chords.js';
 import { forEachEdge, type Ring } from '../../outline/ring.js';
 import {
@@ -11,10 +11,9 @@ import {
   roughNumber,
   signOfRatio,
   subtractRatios,
-  wholeRatio,
+  HALF_RATIO,
   type Ratio,
 } from '../../units/ratio.js';
-import { squareRoot } from '../../units/root.js';
 import {
   cross,
   dot,
@@ -23,7 +22,7 @@ import {
   plus,
   scaled,
   share,
-  squared,
+  turnedRight,
   type Vector,
 } from '../../units/vector.js';
 
@@ -87,11 +86,11 @@ function arcSides(a: Vector, b: Vector, bulgeRight: Ratio, same: number): Outlin
   const chord = norm(minus(b, a));
   const { radius, height } = makeArc(chord, bulgeRight);
   const along = minus(b, a);
-  const right = { x: along.y, y: negateRatio(along.x) };
+  const right = turnedRight(along);
   const toRight = signOfRatio(bulgeRight) > 0;
   // from the middle of the chord against the bulge
   const back = subtractRatios(height, radius);
-  const middle = scaled(plus(a, b), HALF);
+  const middle = scaled(plus(a, b), HALF_RATIO);
   const centre = plus(middle, share(right, toRight ? back : negateRatio(back), chord));
   const near = (value: Ratio, ...ends: readonly Ratio[]): Ratio =>
     ends.find((end) => Math.abs(roughNumber(subtractRatios(end, value))) < same) ?? value;
@@ -119,7 +118,7 @@ function arcSides(a: Vector, b: Vector, bulgeRight: Ratio, same: number): Outlin
     const levels = [bottom, ...cuts, top];
     return levels.slice(1).flatMap((high, k): OutlineSide[] => {
       const low = levels[k] ?? high;
-      const mid = multiplyRatios(addRatios(low, high), HALF);
+      const mid = multiplyRatios(addRatios(low, high), HALF_RATIO);
       if (compareRatios(low, high) >= 0 || !isOn({ x: at(mid), y: mid })) return [];
       const range = (from: Ratio, to: Ratio): readonly [Ratio, Ratio] => {
         const [least, most] = ordered(at(from), at(to));
@@ -131,8 +130,6 @@ function arcSides(a: Vector, b: Vector, bulgeRight: Ratio, same: number): Outlin
     });
   });
 }
-
-const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
 
 const sideOf = (point: Vector, centre: Vector): -1 | 1 =>
   compareRatios(point.x, centre.x) < 0 ? -1 : 1;
@@ -146,8 +143,7 @@ interface HalfCircle {
 
 function onCircle({ centre, radius, hand }: HalfCircle, y: Ratio): Ratio {
   const up = subtractRatios(y, centre.y);
-  const rest = subtractRatios(multiplyRatios(radius, radius), squared({ x: up, y: wholeRatio(0) }));
-  const half = signOfRatio(rest) <= 0 ? wholeRatio(0) : squareRoot(rest);
+  const half = otherLeg(radius, multiplyRatios(up, up));
   return hand < 0 ? subtractRatios(centre.x, half) : addRatios(centre.x, half);
 }
 

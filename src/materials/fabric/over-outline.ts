@@ -1,5 +1,6 @@
 // Fabric is laid over an outline, which `outline` reads and measures.
 import { fault } from '../../errors.js';
+import { known } from '../../invariant.js';
 import { measureOutline } from '../../outline/outline-area.js';
 import type { Outline } from '../../outline/ring.js';
 import { angle } from '../../units/construct.js';
@@ -16,7 +17,16 @@ import {
   wholeRatio,
   type Ratio,
 } from '../../units/ratio.js';
-import { cross, dot, minus, norm, opposite, squared, type Vector } from '../../units/vector.js';
+import {
+  cross,
+  dot,
+  minus,
+  norm,
+  opposite,
+  squared,
+  turnedLeft,
+  type Vector,
+} from '../../units/vector.js';
 import { NO_ANGLE } from '../../units/zero.js';
 import { stripsAcross } from '../strips.js';
 import { stretchesIn } from './band-stretches.js';
@@ -65,19 +75,13 @@ export function layOver(
   roll: Roll,
   upturn: Length,
 ): { readonly best: OutlineLaying; readonly across: OutlineLaying } {
-  const ways = directionsOf(outline).map((way) => ({
-    edge: way.edge,
-    layings: [way.along, squareTo(way.along)].map((along, k) => {
-      const tried = [along, opposite(along)].map((direction) =>
-        layAlong(outline, { roll, upturn, way: { edge: way.edge, isSquare: k > 0, direction } }),
-      );
-      return tried.reduce(better);
-    }),
-  }));
-  const pairs = ways.map(({ layings: [a, b] }) => {
-    // each way has two layings
-    const [along, square] = [a, b ?? a];
-    if (along === undefined || square === undefined) throw new RangeError('no way to lay fabric');
+  const lay = (edge: number, along: Vector, isSquare: boolean) =>
+    [along, opposite(along)]
+      .map((direction) => layAlong(outline, { roll, upturn, way: { edge, isSquare, direction } }))
+      .reduce(better);
+  const pairs = directionsOf(outline).map(({ edge, along: direction }) => {
+    const along = lay(edge, direction, false);
+    const square = lay(edge, turnedLeft(direction), true);
     return better(along, square) === along
       ? { best: along, across: square }
       : { best: square, across: along };
@@ -119,8 +123,6 @@ function directionsOf({ points, bulges }: Outline): EdgeWay[] {
   return found;
 }
 
-const squareTo = ({ x, y }: Vector): Vector => ({ x: negateRatio(y), y: x });
-
 interface Way {
   readonly edge: number;
   readonly isSquare: boolean;
@@ -160,9 +162,8 @@ function layAlong(
 }
 
 function spanOf(sides: readonly OutlineSide[]): readonly [Ratio, Ratio] {
-  const [first, ...rest] = sides;
-  // an outline that has been read has sides
-  if (first === undefined) throw new RangeError('an outline without sides');
+  const [one, ...rest] = sides;
+  const first = known(one, 'side of an outline');
   let [low, high] = [first.low, first.high];
   for (const side of rest) {
     if (compareRatios(side.low, low) < 0) low = side.low;

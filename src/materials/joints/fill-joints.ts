@@ -14,7 +14,7 @@ import { jointShare } from './joint-share.js';
 export interface JointsInput {
   /** Area of the paving [area], 0 to 1000 ha. */
   readonly area: AreaInput;
-  /** Size of a unit, without joints. */
+  /** Size of a paver, without joints. */
   readonly unit: UnitInput;
   /** Joint width [length], more than 0 and at most 100 mm. */
   readonly joint: LengthInput;
@@ -79,8 +79,8 @@ export function jointSteps(joints: Joints, { filledDepth, volume, mass }: Filled
       title: 'Share of the area that is joint',
       formula: 'k = 1 - l * w / ((l + j) * (w + j))',
       given: [
-        given('l', 'length of a unit', joints.unit.length),
-        given('w', 'width of a unit', joints.unit.width),
+        given('l', 'length of a paver', joints.unit.length),
+        given('w', 'width of a paver', joints.unit.width),
         given('j', 'joint', joints.joint),
       ],
       result: given('k', 'share of joint', share),

@@ -14,9 +14,9 @@ import {
 
 /** Joints to fill. */
 export interface JointSandOptions extends JointsInput {
-  /** Depth of the joint, the thickness of the unit [length], more than 0 and at most 5 m. */
+  /** Depth of the joint, the thickness of the paver [length], more than 0 and at most 5 m. */
   readonly depth: LengthInput;
-  /** Joint fill depth, from the top of the unit down to the fill [length], 0 to 1 m. Default: 0. */
+  /** Joint fill depth, from the top of the paver down to the fill [length], 0 to 1 m. Default: 0. */
   readonly recess?: LengthInput;
   /** Depth filled from below by the bed [length], 0 to 1 m; see {@link beddingSand}. Default: 0. */
   readonly riseFromBed?: LengthInput;
@@ -36,7 +36,7 @@ export interface JointSand extends FilledJoints, Worked {}
  * Sand to fill the joints: the share of joint is `1 - l w / ((l + j) (w + j))`, with the corner
  * where two joints cross counted once; `V = A x share x (depth - recess - rise)`,
  * `M = V x density x (1 + waste)`. A 4 mm joint takes a third more than a 3 mm joint. Chamfered and
- * tumbled units take more than this. For bound sands follow the maker.
+ * tumbled pavers take more than this. For bound sands follow the maker.
  *
  * @param options - see {@link JointSandOptions}
  * @returns share of joint, filled depth, volume, mass, whole bags and surplus

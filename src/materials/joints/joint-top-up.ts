@@ -18,7 +18,7 @@ const LIMIT = length(PAVER_TOLERANCES.jointFillBelowTop.value, 'in');
 
 /** Joints that have lost sand. */
 export interface JointTopUpOptions extends JointsInput {
-  /** Average depth from the top of the unit down to the fill [length], 0 to 1 m. */
+  /** Average depth from the top of the paver down to the fill [length], 0 to 1 m. */
   readonly depthLost: LengthInput;
   /** Maximum depth to the fill [length], 0 to 1 m. Default: 1/2 in, as published. */
   readonly limit?: LengthInput;

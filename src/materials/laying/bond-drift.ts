@@ -32,7 +32,7 @@ export interface BondDriftOptions {
   readonly scatter?: LengthInput;
   /** Tolerance of the bond line [length], more than 0 and at most 10 m. */
   readonly tolerance: LengthInput;
-  /** One course, unit and joint [length], more than 0 and at most 5 m. */
+  /** One course, paver and joint [length], more than 0 and at most 5 m. */
   readonly module: LengthInput;
 }
 

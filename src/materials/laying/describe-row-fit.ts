@@ -16,12 +16,12 @@ import type { RowOption } from './row-options.js';
  * @throws `UNKNOWN_CHOICE`, `REQUIRED`, `WRONG_TYPE`
  * @example
  * const row = rowFit({ width: '4.73 m', size: '200 mm', joint: '3 mm' });
- * describeRowFit(row, { system: 'metric' }) //=> '22 whole units between two cuts of 129 mm'
+ * describeRowFit(row, { system: 'metric' }) //=> '22 whole pavers between two cuts of 129 mm'
  */
 export function describeRowFit(row: RowOption, options: DescribeOptions): string {
   if (!isRowOption(row)) throw fault('WRONG_TYPE', 'pass the result of rowFit()', {}, ['row']);
   const { system } = readOptions(options, DESCRIBE_OPTIONS);
-  const units = row.whole === 1 ? '1 whole unit' : `${row.whole} whole units`;
+  const units = row.whole === 1 ? '1 whole paver' : `${row.whole} whole pavers`;
   if (row.piece === null) {
     return row.kind === 'whole'
       ? `${units}, no cut`
@@ -30,7 +30,7 @@ export function describeRowFit(row: RowOption, options: DescribeOptions): string
   const size = tapeText(row.piece, system);
   const small = row.isLargeEnough
     ? ''
-    : '; the cut is too small: change the width, the joint or the unit';
+    : '; the cut is too small: change the width, the joint or the paver';
   if (row.whole === 0) {
     return `${row.cuts === 1 ? 'one cut' : 'two cuts'} of ${size}${small}`;
   }

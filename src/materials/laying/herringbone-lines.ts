@@ -12,9 +12,9 @@ import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
 import { wholeDown } from '../whole-number.js';
 
-/** Units for a herringbone, and the paving to set out. */
+/** Pavers for a herringbone, and the paving to set out. */
 export interface HerringboneLinesOptions {
-  /** Size of a unit, without joints. */
+  /** Size of a paver, without joints. */
   readonly unit: UnitInput;
   /** Joint width [length], 0 to 100 mm. */
   readonly joint: LengthInput;
@@ -38,13 +38,13 @@ const OPTIONS = shapeOf<HerringboneLinesOptions>()({
 export interface HerringboneLines extends Worked {
   /** Distance between two lines along the points, and from point to point along a line. */
   readonly spacing: Length;
-  /** Long side of a unit with its joint less two short sides with theirs: 0 if the pattern closes. */
+  /** Long side of a paver with its joint less two short sides with theirs: 0 if the pattern closes. */
   readonly misfit: Length;
   /** True if the misfit is within the tolerance. */
   readonly isWithinTolerance: boolean;
-  /** Width at which a unit of this length closes the pattern with this joint. */
+  /** Width at which a paver of this length closes the pattern with this joint. */
   readonly fittingWidth: Length;
-  /** Joint at which this unit closes the pattern; null if none does. */
+  /** Joint at which this paver closes the pattern; null if none does. */
   readonly fittingJoint: Length | null;
   /** Distance of each line from the axis, to one side, the axis first; empty without a width. */
   readonly lines: readonly Length[];
@@ -57,8 +57,8 @@ const MOST_LINES = 10_000;
 
 /**
  * Lines for a herringbone at 45 degrees: strings along the points are `(w + j) sqrt(2)` apart. The
- * pattern closes only if two units side by side are as long as one, joints included:
- * `misfit = (l + j) - 2 (w + j) = l - 2 w - j`. A unit of exactly 2 to 1 closes only without
+ * pattern closes only if two pavers side by side are as long as one, joints included:
+ * `misfit = (l + j) - 2 (w + j) = l - 2 w - j`. A paver of exactly 2 to 1 closes only without
  * joints; with joints each pair is off by one joint.
  *
  * @param options - see {@link HerringboneLinesOptions}
@@ -88,11 +88,11 @@ export function herringboneLines(options: HerringboneLinesOptions): HerringboneL
   };
   return withWorking(lines, () => [
     formulaStep({
-      title: 'Two units against one',
+      title: 'Two pavers against one',
       formula: 'm = l - 2 * w - j',
       given: [
-        given('l', 'length of a unit', paver.length),
-        given('w', 'width of a unit', paver.width),
+        given('l', 'length of a paver', paver.length),
+        given('w', 'width of a paver', paver.width),
         given('j', 'joint', joint),
       ],
       result: given('m', 'misfit', misfit),
@@ -101,7 +101,7 @@ export function herringboneLines(options: HerringboneLinesOptions): HerringboneL
     formulaStep({
       title: 'Between reference lines',
       formula: 's = (w + j) * sqrt(2)',
-      given: [given('w', 'width of a unit', paver.width), given('j', 'joint', joint)],
+      given: [given('w', 'width of a paver', paver.width), given('j', 'joint', joint)],
       result: given('s', 'spacing', spacing),
       source: 'derived',
     }),
@@ -120,10 +120,11 @@ function offsetsWithin(width: Length, spacing: Length): Length[] {
 }
 
 function noteOn(misfit: Length, isWithinTolerance: boolean): string {
-  if (misfit.isZero()) return 'Two units with their joints are as long as one: the pattern closes.';
+  if (misfit.isZero())
+    return 'Two pavers with their joints are as long as one: the pattern closes.';
   const side = misfit.isNegative() ? 'longer' : 'shorter';
   const advice = isWithinTolerance
     ? 'The joints can absorb it.'
-    : 'Joints will not run true. Ask the maker for the exact size of the unit, and change the joint or the unit.';
-  return `Two units side by side are ${side} than one, joints included. ${advice}`;
+    : 'Joints will not run true. Ask the maker for the exact size of the paver, and change the joint or the paver.';
+  return `Two pavers side by side are ${side} than one, joints included. ${advice}`;
 }

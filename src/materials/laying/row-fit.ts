@@ -27,18 +27,18 @@ import { lengthLimits, type LengthLimitsInput } from '../length-limits.js';
 import { wholeDown } from '../whole-number.js';
 import { largestPiece, waysToFill, type Row, type RowOption } from './row-options.js';
 
-/** A row between two fixed edges, and the units to fill it with. */
+/** A row between two fixed edges, and the pavers to fill it with. */
 export interface RowFitOptions {
   /** Width between the fixed edges at the narrowest point [length], more than 0, up to 100 km. */
   readonly width: LengthInput;
-  /** Size of a unit along the row, without a joint [length], more than 0 and at most 5 m. */
+  /** Size of a paver along the row, without a joint [length], more than 0 and at most 5 m. */
   readonly size: LengthInput;
   /** Joint width [length], 0 to 100 mm and less than the size. */
   readonly joint: LengthInput;
   /** Joints between the row and its two edges. Default: 1, whole modules. */
   readonly endJoints?: 0 | 1 | 2;
   /**
-   * Minimum size of a cut piece as a share of a unit, more than 0 and at most 1. Default: a third,
+   * Minimum size of a cut piece as a share of a paver, more than 0 and at most 1. Default: a third,
    * published for where vehicles run.
    */
   readonly minimumPiece?: number | string;
@@ -57,7 +57,7 @@ const OPTIONS = shapeOf<RowFitOptions>()({
 
 /** Ways to fill a row between two fixed edges without slivers. */
 export interface RowFit extends RowOption, Worked {
-  /** Whole units that go in with their joints, before anything is cut. */
+  /** Whole pavers that go in with their joints, before anything is cut. */
   readonly maximumWhole: number;
   /** What is then left of the width. */
   readonly remainder: Length;
@@ -66,11 +66,11 @@ export interface RowFit extends RowOption, Worked {
 }
 
 /**
- * Fills a row of a width with units of a size: with `m = size + joint` and the width
- * `W' = W + (1 - end joints) joint`, `n = floor(W' / m)` units fit and `r = W' - n m` is left over.
+ * Fills a row of a width with pavers of a size: with `m = size + joint` and the width
+ * `W' = W + (1 - end joints) joint`, `n = floor(W' / m)` pavers fit and `r = W' - n m` is left over.
  * If r is 0, nothing is cut. Else, in this order: joints opened or closed within limits, if limits
  * are given, `j' = (W - N size) / (N - 1 + end joints)`; one cut piece of `r - joint`, if it is
- * large enough; one unit fewer and two equal cut pieces of `(m + r) / 2 - joint`.
+ * large enough; one paver fewer and two equal cut pieces of `(m + r) / 2 - joint`.
  *
  * @param options - see {@link RowFitOptions}
  * @returns the way chosen, and all ways
@@ -106,10 +106,10 @@ export function rowFit(options: RowFitOptions): RowFit {
       formula: 'r = W + (1 - e) * j - n * m',
       given: [
         given('W', 'width', fromSI('length', width)),
-        given('m', 'unit and joint', fromSI('length', module)),
+        given('m', 'paver and joint', fromSI('length', module)),
         given('j', 'joint', fromSI('length', joint)),
         given('e', 'joints at the ends', endJoints),
-        given('n', 'whole units', maximumWhole),
+        given('n', 'whole pavers', maximumWhole),
       ],
       result: given('r', 'left over', left),
       source: 'derived',
@@ -135,13 +135,13 @@ function laidStep(
     whole: [j],
     'spread-joints': [
       given('W', 'width', fromSI('length', width)),
-      given('N', 'whole units', whole),
-      given('l', 'size of a unit', fromSI('length', size)),
+      given('N', 'whole pavers', whole),
+      given('l', 'size of a paver', fromSI('length', size)),
       given('e', 'joints at the ends', endJoints),
     ],
     'one-cut': [given('r', 'left over', left), j],
     'two-cuts': [
-      given('m', 'unit and joint', fromSI('length', module)),
+      given('m', 'paver and joint', fromSI('length', module)),
       given('r', 'left over', left),
       j,
     ],
@@ -181,7 +181,7 @@ const checkRow: Check<typeof OPTIONS> = (reader, { width, size, joint, endJoints
     reader.fail(
       'OUT_OF_RANGE',
       [...path, 'joint'],
-      'the joint is as wide as the unit. Check the digits and the unit',
+      'the joint is as wide as the paver. Check the digits and the unit',
     );
   }
   if (width === undefined || endJoints === undefined) return;

@@ -14,7 +14,7 @@ import {
 export interface RowOption {
   /** Method: no cuts, changed joints, or cut pieces. */
   readonly kind: 'whole' | 'spread-joints' | 'one-cut' | 'two-cuts';
-  /** Units laid whole. */
+  /** Pavers laid whole. */
   readonly whole: number;
   /** Number of cut pieces. */
   readonly cuts: 0 | 1 | 2;
@@ -69,7 +69,7 @@ const uncut = (kind: 'whole' | 'spread-joints', whole: number, joint: Ratio): Ro
   isLargeEnough: true,
 });
 
-/** Joints opened for the units that fit, or closed for one more, whichever changes them less. */
+/** Joints opened for the pavers that fit, or closed for one more, whichever changes them less. */
 function spreadJoints(row: Row, most: number): RowOption | undefined {
   const { width, size, joint, endJoints, limits } = row;
   if (limits === undefined) return undefined;

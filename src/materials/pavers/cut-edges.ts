@@ -10,6 +10,7 @@ import {
   ONE_RATIO,
   ratioToDecimal,
   subtractRatios,
+  HALF_RATIO,
   type Ratio,
 } from '../../units/ratio.js';
 import { NO_ANGLE } from '../../units/zero.js';
@@ -22,12 +23,12 @@ import {
 } from './pattern.js';
 import type { Module } from './unit.js';
 
-/** An edge with cut units. */
+/** An edge with cut pavers. */
 export interface CutEdgeInput {
   /** Length of the edge [length], 0 to 100 km. */
   readonly length: LengthInput;
   /**
-   * Angle between the edge and the long side of the units (the reference line of a 45 herringbone)
+   * Angle between the edge and the long side of the pavers (the reference line of a 45 herringbone)
    * [angle], up to ten turns either way. Default: 0.
    */
   readonly angle?: AngleInput;
@@ -69,7 +70,7 @@ export const cutEdges = custom(
     Array.isArray(value) ? several.read(reader, value, path) : [one.read(reader, value, path)],
 );
 
-/** Units and pattern that the edges cut. Internal. */
+/** Pavers and pattern that the edges cut. Internal. */
 export interface CutField {
   readonly pattern: LayingPattern;
   readonly module: Module;
@@ -77,13 +78,11 @@ export interface CutField {
   readonly reuse: Ratio;
 }
 
-const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
-
-/** Units that an edge cuts, and the extra units it takes. Internal. */
+/** Pavers that an edge cuts, and the extra pavers it takes. Internal. */
 export function cutsAlong(edge: CutEdge, field: CutField) {
   const met = multiplyRatios(exactOf(edge.length), perMetre(edge, field));
   const lost = subtractRatios(ONE_RATIO, edge.reuse ?? field.reuse);
-  return { met, extra: multiplyRatios(multiplyRatios(met, lost), HALF) };
+  return { met, extra: multiplyRatios(multiplyRatios(met, lost), HALF_RATIO) };
 }
 
 function perMetre({ angle, turn, isCurved }: CutEdge, { pattern, module }: CutField): Ratio {
@@ -106,25 +105,25 @@ export function edgeStep(edge: CutEdge, met: Ratio, { pattern, module }: CutFiel
   const fields = {
     given: [
       given('E', 'edge', edge.length),
-      ...(edge.isCurved ? [] : [given('a', 'angle to the units', edge.angle)]),
+      ...(edge.isCurved ? [] : [given('a', 'angle to the pavers', edge.angle)]),
       ...(isArc ? [given('t', 'turn of the arc', edge.turn)] : []),
-      given('L', 'length of a unit with its joint', module.length),
-      given('W', 'width of a unit with its joint', module.width),
+      given('L', 'length of a paver with its joint', module.length),
+      given('W', 'width of a paver with its joint', module.width),
     ],
-    result: given('c', 'units cut', ratioToDecimal(met)),
+    result: given('c', 'pavers cut', ratioToDecimal(met)),
     source: 'derived' as const,
   };
   if (isArc) {
-    const title = `Units cut along an arc, ${pattern}`;
+    const title = `Pavers cut along an arc, ${pattern}`;
     return procedureStep({ title, procedure: 'unitCount', method: ARC_METHOD, ...fields });
   }
   if (edge.isCurved) {
     const formula = 'c = E * 2 / pi * (1 / L + 1 / W)';
-    return formulaStep({ title: 'Units cut along a curve', formula, ...fields });
+    return formulaStep({ title: 'Pavers cut along a curve', formula, ...fields });
   }
-  const title = `Units cut along an edge, ${pattern}`;
+  const title = `Pavers cut along an edge, ${pattern}`;
   return formulaStep({ title, formula: FORMULAS[pattern], ...fields });
 }
 
 const ARC_METHOD =
-  'Takes the mean of the units that a straight edge cuts, over all angles to the units from a to a + t, and returns it for the length of the edge.';
+  'Takes the mean of the pavers that a straight edge cuts, over all angles to the pavers from a to a + t, and returns it for the length of the edge.';

@@ -24,7 +24,7 @@ export interface OutlineEdgesOptions {
   /** Edge of the paving, with arcs and holes if it has any; see `outlineArea`. */
   readonly outline: OutlineInput;
   /**
-   * Direction of the long side of the units (the reference line of a 45 herringbone),
+   * Direction of the long side of the pavers (the reference line of a 45 herringbone),
    * counter-clockwise from the x axis [angle], up to ten turns either way. Default: 0.
    */
   readonly axis?: AngleInput;

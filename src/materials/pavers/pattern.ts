@@ -15,7 +15,7 @@ import { squareRoot } from '../../units/root.js';
 import type { Module } from './unit.js';
 import { meanOverTurn, turnOf } from './turn.js';
 
-/** Laying pattern of the units. */
+/** Laying pattern of the pavers. */
 export const LAYING_PATTERNS = Object.freeze([
   'running-bond',
   'stack-bond',
@@ -33,8 +33,8 @@ const ROOT_HALF = squareRoot({ n: 5, d: 10 });
 const MEAN_COSINE = decimalRatio(Decimal40.div(2, angle(180, 'deg').si));
 
 /**
- * Units that a straight cut of one metre meets on average, by the angle between the cut and the
- * pattern: `|cos a| / l + |sin a| / w` for units that all point one way, the mean of a and a + 90
+ * Pavers that a straight cut of one metre meets on average, by the angle between the cut and the
+ * pattern: `|cos a| / l + |sin a| / w` for pavers that all point one way, the mean of a and a + 90
  * degrees if half of them are square to the other half, and of a - 45 and a + 45 degrees for
  * herringbone turned by 45. Internal.
  */
@@ -53,7 +53,7 @@ export function metPerMetre(pattern: LayingPattern, module: Module, by: Angle): 
 }
 
 /**
- * Units that a cut along an arc of one metre meets on average: as for straight cuts, with the means of
+ * Pavers that a cut along an arc of one metre meets on average: as for straight cuts, with the means of
  * cosine and sine over the way from its first direction through its turn, which is not zero. Internal.
  */
 export function metPerMetreOfArc(
@@ -71,7 +71,7 @@ export function metPerMetreOfArc(
 }
 
 /**
- * Units that a curved cut of one metre meets on average over all directions, whatever the pattern:
+ * Pavers that a curved cut of one metre meets on average over all directions, whatever the pattern:
  * `(2 / pi) (1 / l + 1 / w)`. It holds for arcs that turn by whole quarters. Internal.
  */
 export function metPerMetreOfCurve(module: Module): Ratio {

@@ -8,6 +8,7 @@ import {
   subtractRatios,
   wholeRatio,
   ZERO_RATIO,
+  HALF_RATIO,
   type Ratio,
 } from '../../units/ratio.js';
 import { readNumber } from '../../units/read-number.js';
@@ -22,20 +23,19 @@ export interface Turn {
 
 const QUARTER = exactOf(angle(90, 'deg'));
 const TWO = wholeRatio(2);
-const HALF: Ratio = Object.freeze({ n: 5, d: 10 });
 const ROOT_OF_THREE_QUARTERS = squareRoot({ n: 75, d: 100 });
 
 /** Angles at which a cosine or a sine is rational, in quarter turns. */
 const RATIONAL: readonly (readonly [quarters: Ratio, turn: Turn])[] = [
   [ZERO_RATIO, { cos: ONE_RATIO, sin: ZERO_RATIO }],
-  [divideRatios(ONE_RATIO, wholeRatio(3)), { cos: ROOT_OF_THREE_QUARTERS, sin: HALF }],
-  [divideRatios(TWO, wholeRatio(3)), { cos: HALF, sin: ROOT_OF_THREE_QUARTERS }],
+  [divideRatios(ONE_RATIO, wholeRatio(3)), { cos: ROOT_OF_THREE_QUARTERS, sin: HALF_RATIO }],
+  [divideRatios(TWO, wholeRatio(3)), { cos: HALF_RATIO, sin: ROOT_OF_THREE_QUARTERS }],
   [ONE_RATIO, { cos: ZERO_RATIO, sin: ONE_RATIO }],
 ];
 
 /**
  * Absolute values of cosine and sine. Exact if one of them is rational (0, 30, 60 and 90 degrees
- * and their reflections), so edges along the units count exactly; else in floats, to two units in
+ * and their reflections), so edges along the pavers count exactly; else in floats, to two units in
  * the last place. Internal.
  */
 export function turnOf(by: Angle): Turn {

@@ -25,7 +25,7 @@ import { moduleOf, unit, type UnitInput } from './unit.js';
 export interface UnitCountOptions {
   /** Area of the field, borders deducted [area], 0 to 1000 ha. */
   readonly area: AreaInput;
-  /** Size of a unit, without joints. */
+  /** Size of a paver, without joints. */
   readonly unit: UnitInput;
   /** Joint width [length], 0 to 100 mm; 0 if the size already has the joint in it. */
   readonly joint: LengthInput;
@@ -35,7 +35,7 @@ export interface UnitCountOptions {
   readonly edge?: CutEdgeInput | readonly CutEdgeInput[];
   /** Share of the off-cuts that are used, 0 to 1; in 45 herringbone hardly any are. Default: 0. */
   readonly reuse?: number | string;
-  /** Broken units and spare stock, a fraction 0 to 1. Default: 0. */
+  /** Broken pavers and spare stock, a fraction 0 to 1. Default: 0. */
   readonly breakage?: number | string;
 }
 
@@ -49,21 +49,21 @@ const OPTIONS = shapeOf<UnitCountOptions>()({
   breakage: optional(ratio(FRACTION), ZERO_RATIO),
 });
 
-/** Units of a field: to fill it, to cut, to order. */
+/** Pavers of a field: to fill it, to cut, to order. */
 export interface UnitCount extends Worked {
-  /** Units for one square metre, joints included. Not rounded. */
+  /** Pavers for one square metre, joints included. Not rounded. */
   readonly perArea: number;
-  /** Area of one unit with its joints. */
+  /** Area of one paver with its joints. */
   readonly module: Area;
-  /** Units that fill the area, rounded up. */
+  /** Pavers that fill the area, rounded up. */
   readonly whole: number;
-  /** Units that the edges cut, rounded up. */
+  /** Pavers that the edges cut, rounded up. */
   readonly cut: number;
-  /** Extra units beyond those that fill the area, for off-cuts that are not used. Not rounded. */
+  /** Extra pavers beyond those that fill the area, for off-cuts that are not used. Not rounded. */
   readonly extra: number;
-  /** Extra units over units that fill the area: 0.04 means 4%. 0 for no area. */
+  /** Extra pavers over pavers that fill the area: 0.04 means 4%. 0 for no area. */
   readonly extraShare: number;
-  /** Units to order. */
+  /** Pavers to order. */
   readonly order: number;
   /** What to watch when you cut; empty if nothing is cut. */
   readonly cautions: readonly Caution[];
@@ -71,25 +71,25 @@ export interface UnitCount extends Worked {
 
 /**
  *
- * Counts the units of a field by their module, and the cuts from the geometry of its edges. A field
- * takes `N = A / ((l + j) (w + j))` units. A straight edge of length E at angle a to their long
+ * Counts the pavers of a field by their module, and the cuts from the geometry of its edges. A field
+ * takes `N = A / ((l + j) (w + j))` pavers. A straight edge of length E at angle a to their long
  * side meets `n = E (|cos a| / (l + j) + |sin a| / (w + j))` of them. On average half of each is
  * cut off, so `x = n (1 - reuse) / 2` more are needed. `order = ceil((N + x) (1 + breakage))`,
  * rounded up once at the end, from exact N and x.
  *
- * By pattern: herringbone at 90 degrees and basket weave have half of their units square to the
+ * By pattern: herringbone at 90 degrees and basket weave have half of their pavers square to the
  * other half, and n is the mean of a and a + 90 degrees; for herringbone at 45 degrees a counts
  * from the line that the points run along, and n is the mean of a - 45 and a + 45 degrees. On a
  * curve n is the mean over all directions, `E (2 / pi) (1 / (l + j) + 1 / (w + j))`. On an arc with
  * a `turn` it is the mean over the directions of the arc. Arcs and angles other than 0, 30, 60 and
  * 90 degrees are worked out in floats.
  *
- * The count of cuts is an average over all positions of the pattern. A field takes about one unit
+ * The count of cuts is an average over all positions of the pattern. A field takes about one paver
  * more for its corners, and the starting point shifts the count by a few. Leave out edges that need
  * no cuts.
  *
  * @param options - see {@link UnitCountOptions}
- * @returns units for a square metre, to fill the area, cut, extra and to order
+ * @returns pavers for a square metre, to fill the area, cut, extra and to order
  * @throws `NEGATIVE`, `NOT_POSITIVE`, `OUT_OF_RANGE`, `UNKNOWN_CHOICE`, `CONFLICTING_FIELDS` (a curve
  *   with an angle), `TOO_MANY`, `CAPACITY_EXCEEDED` and the reading codes
  * @source derived
@@ -129,26 +129,26 @@ export function unitCount(options: UnitCountOptions): UnitCount {
   };
   return withWorking(count, () => [
     formulaStep({
-      title: 'Units that fill the area',
+      title: 'Pavers that fill the area',
       formula: 'N = A / ((l + j) * (w + j))',
       given: [
         given('A', 'area', area),
-        given('l', 'length of a unit', read.unit.length),
-        given('w', 'width of a unit', read.unit.width),
+        given('l', 'length of a paver', read.unit.length),
+        given('w', 'width of a paver', read.unit.width),
         given('j', 'joint', read.joint),
       ],
-      result: given('N', 'units', ratioToDecimal(filling)),
+      result: given('N', 'pavers that fill the area', ratioToDecimal(filling)),
       source: 'derived',
     }),
     ...edges.map((edge, index) => edgeStep(edge, cuts[index]?.met ?? ZERO_RATIO, field)),
     formulaStep({
-      title: 'Units to order',
+      title: 'Pavers to order',
       formula: 'n = ceil((N + sum(c[i] * (1 - r[i])) / 2) * (1 + q))',
       given: [
-        given('N', 'units that fill the area', ratioToDecimal(filling)),
+        given('N', 'pavers that fill the area', ratioToDecimal(filling)),
         given(
           'c',
-          'units cut along each edge',
+          'pavers cut',
           cuts.map((one) => ratioToDecimal(one.met)),
         ),
         given(
@@ -158,7 +158,7 @@ export function unitCount(options: UnitCountOptions): UnitCount {
         ),
         given('q', 'breakage', ratioToDecimal(read.breakage)),
       ],
-      result: given('n', 'units to order', order),
+      result: given('n', 'pavers to order', order),
       source: 'derived',
     }),
   ]);

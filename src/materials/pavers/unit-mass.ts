@@ -14,9 +14,9 @@ import { NO_LENGTH, NO_MASS } from '../../units/zero.js';
 import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { moduleOf, unit, type Module, type UnitInput } from './unit.js';
 
-/** Packing of the units. */
+/** Packing of the pavers. */
 export interface PalletInput {
-  /** Units of one layer or band, a whole number, 1 to 1 000 000. */
+  /** Pavers of one layer or band, a whole number, 1 to 1 000 000. */
   readonly unitsPerLayer: number | string;
   /** Layers on a pallet, a whole number, 1 to 1 000 000. */
   readonly layers: number | string;
@@ -26,15 +26,15 @@ export interface PalletInput {
 
 /** A paver to weigh. */
 export interface UnitMassOptions {
-  /** Size of a unit, without joints. */
+  /** Size of a paver, without joints. */
   readonly unit: UnitInput;
-  /** Thickness of a unit [length], more than 0 and at most 5 m. */
+  /** Thickness of a paver [length], more than 0 and at most 5 m. */
   readonly thickness: LengthInput;
-  /** Density of a unit as delivered [density], more than 0 and at most 5 t/m3. */
+  /** Density of a paver as delivered [density], more than 0 and at most 5 t/m3. */
   readonly density: DensityInput;
   /** Joint width [length], 0 to 100 mm. Default: 0. */
   readonly joint?: LengthInput;
-  /** Packing of the units. Default: not packed. */
+  /** Packing of the pavers. Default: not packed. */
   readonly pallet?: PalletInput;
 }
 
@@ -52,23 +52,23 @@ const OPTIONS = shapeOf<UnitMassOptions>()({
   pallet: optional(object(PALLET)),
 });
 
-/** Mass of packed units. */
+/** Mass of packed pavers. */
 export interface PackedUnits {
   /** Mass of one layer or band. */
   readonly layer: Mass;
   /** Mass of a full pallet, the empty pallet included. */
   readonly pallet: Mass;
-  /** Units on a pallet. */
+  /** Pavers on a pallet. */
   readonly units: number;
   /** Area of paving that a pallet covers. */
   readonly covers: Area;
 }
 
-/** Mass of units, loose and packed. */
+/** Mass of pavers, loose and packed. */
 export interface UnitMass extends Worked {
-  /** Mass of one unit. */
+  /** Mass of one paver. */
   readonly unit: Mass;
-  /** Mass of the units of one square metre of paving. */
+  /** Mass of the pavers of one square metre of paving. */
   readonly squareMetre: Mass;
   /** Mass of a layer and a pallet; null if no packing is given. */
   readonly packed: PackedUnits | null;
@@ -78,12 +78,12 @@ export interface UnitMass extends Worked {
 
 /**
  *
- * Mass of a unit, of a square metre, of a layer and of a pallet: `m = l w t x density`, a square
- * metre takes `1 / ((l + j) (w + j))` units. Wet units weigh more, so give the density as
+ * Mass of a paver, of a square metre, of a layer and of a pallet: `m = l w t x density`, a square
+ * metre takes `1 / ((l + j) (w + j))` pavers. Wet pavers weigh more, so give the density as
  * delivered.
  *
  * @param options - see {@link UnitMassOptions}
- * @returns mass of a unit, of a square metre, of a layer and a pallet, and the area that a pallet
+ * @returns mass of a paver, of a square metre, of a layer and a pallet, and the area that a pallet
  * covers
  * @throws `NOT_WHOLE`, `OUT_OF_RANGE`, `NOT_POSITIVE`, `NEGATIVE` and the reading codes
  * @source derived
@@ -112,7 +112,7 @@ export function unitMass(options: UnitMassOptions): UnitMass {
   };
   return withWorking(weights, () => [
     formulaStep({
-      title: 'Mass of a unit',
+      title: 'Mass of a paver',
       formula: 'm = l * w * t * d',
       given: [
         given('l', 'length', read.unit.length),
@@ -120,20 +120,20 @@ export function unitMass(options: UnitMassOptions): UnitMass {
         given('t', 'thickness', thickness),
         given('d', 'density', density),
       ],
-      result: given('m', 'one unit', one),
+      result: given('m', 'one paver', one),
       source: 'derived',
     }),
     formulaStep({
       title: 'Mass of a square metre',
       formula: 'M = m * a / ((l + j) * (w + j))',
       given: [
-        given('m', 'one unit', one),
+        given('m', 'one paver', one),
         given('a', 'one square metre', SQUARE_METRE),
         given('l', 'length', read.unit.length),
         given('w', 'width', read.unit.width),
         given('j', 'joint', joint),
       ],
-      result: given('M', 'units of one square metre', weights.squareMetre),
+      result: given('M', 'pavers of one square metre', weights.squareMetre),
       source: 'derived',
     }),
   ]);

@@ -24,7 +24,7 @@ import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 /** The smallest cut piece. */
 export interface SmallestCutInput {
   /**
-   * Share of a whole unit, more than 0 and at most 1; the rule for vehicles uses it. Default: none.
+   * Share of a whole paver, more than 0 and at most 1; the rule for vehicles uses it. Default: none.
    */
   readonly share?: number | string;
   /**
@@ -34,11 +34,11 @@ export interface SmallestCutInput {
   readonly width?: LengthInput;
 }
 
-/** A unit, and the traffic on it. */
+/** A paver, and the traffic on it. */
 export interface UnitSuitabilityOptions {
-  /** Longest side of the unit [length], more than 0 and at most 5 m. */
+  /** Longest side of the paver [length], more than 0 and at most 5 m. */
   readonly length: LengthInput;
-  /** Thickness of the unit [length], more than 0 and at most 5 m. */
+  /** Thickness of the paver [length], more than 0 and at most 5 m. */
   readonly thickness: LengthInput;
   /** Traffic on it. */
   readonly use: PavementUse;
@@ -67,7 +67,7 @@ const OPTIONS = shapeOf<UnitSuitabilityOptions>()({
   minimumCutShare: optional(ratio(SHARE)),
 });
 
-/** One rule on the shape of units, and the verdict. */
+/** One rule on the shape of pavers, and the verdict. */
 export interface ShapeFinding {
   /** Which rule. */
   readonly rule: 'length-to-thickness' | 'cut-share' | 'cut-width';
@@ -79,7 +79,7 @@ export interface ShapeFinding {
   readonly source: SourceId | null;
 }
 
-/** Check of the shape of a unit for its use. */
+/** Check of the shape of a paver for its use. */
 export interface UnitSuitability extends Worked {
   /** Length over thickness. */
   readonly ratio: number;
@@ -92,9 +92,9 @@ export interface UnitSuitability extends Worked {
 }
 
 /**
- * Checks the shape of a unit against the published rules: `length / thickness` at most 4 or 3 by
- * use; the smallest cut piece at least a third of a unit under vehicles, and at least 3/8 in wide
- * elsewhere. A unit on a limit passes. These rules do not cover large slabs or the strength of the
+ * Checks the shape of a paver against the published rules: `length / thickness` at most 4 or 3 by
+ * use; the smallest cut piece at least a third of a paver under vehicles, and at least 3/8 in wide
+ * elsewhere. A paver on a limit passes. These rules do not cover large slabs or the strength of the
  * pavement.
  *
  * @param options - see {@link UnitSuitabilityOptions}
@@ -120,8 +120,8 @@ export function unitSuitability(options: UnitSuitabilityOptions): UnitSuitabilit
     rule: 'length-to-thickness',
     verdict: isLong ? 'fail' : 'pass',
     note: isLong
-      ? `The unit is more than ${limit.value} times as long as it is thick. Choose a thicker or a shorter one.`
-      : `The unit is no more than ${limit.value} times as long as it is thick.`,
+      ? `The paver is more than ${limit.value} times as long as it is thick. Choose a thicker or a shorter one.`
+      : `The paver is no more than ${limit.value} times as long as it is thick.`,
     source: limit.source,
   };
   const findings = [shape, read.use === 'pedestrian' ? cutWidth(read) : cutShare(read)];
@@ -135,7 +135,10 @@ export function unitSuitability(options: UnitSuitabilityOptions): UnitSuitabilit
     formulaStep({
       title: 'Length to thickness',
       formula: 'k = l / t',
-      given: [given('l', 'length of a unit', read.length), given('t', 'thickness', read.thickness)],
+      given: [
+        given('l', 'length of a paver', read.length),
+        given('t', 'thickness', read.thickness),
+      ],
       result: given('k', `ratio, at most ${limit.value}`, suitability.ratio),
       source: limit.source,
     }),
@@ -151,13 +154,13 @@ function cutShare({ smallestCut, minimumCutShare }: Read): ShapeFinding {
   const of = { rule: 'cut-share', source: isOwn ? null : published.source } as const;
   const share = smallestCut?.share;
   if (share === undefined) {
-    const note = `Keep every cut piece to ${least} of a unit or more. This was not checked, because no share of a cut piece was given.`;
+    const note = `Keep every cut piece to ${least} of a paver or more. This was not checked, because no share of a cut piece was given.`;
     return { ...of, verdict: null, note };
   }
   const isSmall = compareRatios(share, minimumCutShare ?? readNumber(published.value)) < 0;
   const note = isSmall
-    ? `The smallest cut is less than ${least} of a unit. Shift the pattern, or cut two pieces for one.`
-    : `The smallest cut is ${least} of a unit or more.`;
+    ? `The smallest cut is less than ${least} of a paver. Shift the pattern, or cut two pieces for one.`
+    : `The smallest cut is ${least} of a paver or more.`;
   return { ...of, verdict: isSmall ? 'fail' : 'pass', note };
 }
 

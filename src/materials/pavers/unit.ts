@@ -23,14 +23,14 @@ export const unit = object(
   shapeOf<UnitInput>()({ length: quantity(UNIT_SIDE), width: quantity(UNIT_SIDE) }),
 );
 
-/** Module of a unit: its own size and one joint each way. Internal. */
+/** Module of a paver: its own size and one joint each way. Internal. */
 export interface Module {
   readonly length: Length;
   readonly width: Length;
   readonly area: Area;
 }
 
-/** The module of a unit: size plus joint, each way. Internal. */
+/** The module of a paver: size plus joint, each way. Internal. */
 export function moduleOf(unit: Unit, joint: Length): Module {
   const [length, width] = [unit.length.plus(joint), unit.width.plus(joint)];
   return { length, width, area: length.times(width) };

@@ -15,9 +15,10 @@ import {
   type SoilType,
 } from '../../sources/excavation-rules.js';
 import type { ReferenceNumber } from '../../sources/reference-value.js';
+import { inBothSystems, type SystemText } from '../../sources/system-text.js';
 import type { LengthInput, TimeInput } from '../../units/construct.js';
 import type { Length, Time } from '../../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, published, withWorking, type Worked } from '../../working.js';
 
 /** A footing near the dig. */
 export interface FootingInput {
@@ -70,7 +71,7 @@ export interface ReachedGate {
   /** Depth or distance in the rule; null if it has none. */
   readonly from: Length | null;
   /** The rule in the words the crew uses. */
-  readonly text: string;
+  readonly text: SystemText;
   /** Where it is printed. */
   readonly source: SourceId;
   /** How far it can be traced. */
@@ -142,7 +143,10 @@ export function excavationGates(options: ExcavationGatesOptions): ExcavationGate
     formulaStep({
       title: 'Top edge of a sloped side',
       formula: 'x = e * h',
-      given: [given('e', 'depth', depth), given('h', `run over rise, soil ${soil}`, slope.value)],
+      given: [
+        given('e', 'depth', depth),
+        published('h', `run over rise, soil ${soil}`, Number(slope.value), slope.source),
+      ],
       result: given('x', isBeyondTable ? 'offset (table ends above this depth)' : 'offset', offset),
       source: slope.source,
     }),
@@ -159,7 +163,9 @@ const NOTES: readonly string[] = Object.freeze([
 const COMPETENT_PERSON: ReachedGate = Object.freeze({
   id: 'competent-person',
   from: null,
-  text: 'A competent person inspects the dig before each shift, after rain and whenever anything changes.',
+  text: inBothSystems(
+    'A competent person inspects the dig before each shift, after rain and whenever anything changes.',
+  ),
   source: 'excavation-numbers',
   status: statusOf('excavation-numbers'),
 });
@@ -203,7 +209,11 @@ function noSystemGate(): ReachedGate {
   return {
     id: 'no-system',
     from: referenceQuantity('length', figure),
-    text: 'Under 5 ft the sides may be left without protection only if a competent person has examined the ground and found no sign that it could cave in.',
+    text: {
+      us: 'Under 5 ft the sides may be left without protection only if a competent person has examined the ground and found no sign that it could cave in.',
+      metric:
+        'Under 1.52 m the sides may be left without protection only if a competent person has examined the ground and found no sign that it could cave in.',
+    },
     source: figure.source,
     status: statusOf(figure.source),
   };
@@ -217,7 +227,10 @@ function spoilGate(distance: Length | undefined): ReachedGate[] {
     {
       id: 'spoil-set-back',
       from,
-      text: 'Keep spoil, stone and gear at least 2 ft back from the edge, or hold them back.',
+      text: {
+        us: 'Keep spoil, stone and gear at least 2 ft back from the edge, or hold them back.',
+        metric: 'Keep spoil, stone and gear at least 0.61 m back from the edge, or hold them back.',
+      },
       source: figure.source,
       status: statusOf(figure.source),
     },
@@ -233,7 +246,9 @@ function footingGates(depth: Length, footing: Footing | undefined): ReachedGate[
   const level: ReachedGate = {
     id: 'footing-level',
     from: footing.bottom,
-    text: 'The dig goes below the bottom of a footing. If that could be a hazard, it is allowed only with underpinning, in stable rock, or with the approval of a registered engineer.',
+    text: inBothSystems(
+      'The dig goes below the bottom of a footing. If that could be a hazard, it is allowed only with underpinning, in stable rock, or with the approval of a registered engineer.',
+    ),
     source: 'excavation-rules',
     status: statusOf('excavation-rules'),
   };
@@ -242,7 +257,9 @@ function footingGates(depth: Length, footing: Footing | undefined): ReachedGate[
   const line: ReachedGate = {
     id: 'footing-line',
     from: footing.bottom,
-    text: 'The dig goes below a line of 1 to 1 from the bottom of the footing. Stop and ask an engineer.',
+    text: inBothSystems(
+      'The dig goes below a line of 1 to 1 from the bottom of the footing. Stop and ask an engineer.',
+    ),
     source: footingLine.source,
     status: statusOf(footingLine.source),
   };

@@ -11,7 +11,15 @@ import type { AreaInput, DensityInput, LengthInput } from '../../units/construct
 import type { Area, Density, Length, Mass, Volume } from '../../units/quantity.js';
 // broken-out paving is a loose volume; loads take state volumes
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
+import {
+  formulaStep,
+  given,
+  published,
+  withWorking,
+  type Step,
+  type StepInput,
+  type Worked,
+} from '../../working.js';
 import { measureCuts, sawCuts, type SawCuts, type SawCutsInput } from './saw-cuts.js';
 
 /** One layer of old paving. */
@@ -151,12 +159,12 @@ const checkWeights: Check<typeof OPTIONS> = (reader, _, path, raw) => {
 
 function measureLayer(layer: Values<typeof LAYER>): OldPavingLayer {
   const { material, area, thickness } = layer;
-  const published = weightsOf(material);
+  const printed = weightsOf(material);
   const sources = new Set<SourceId>();
   const weight = (own: Density | undefined, row: 'inPlace' | 'loose'): Density => {
-    if (own !== undefined || published === undefined) return own ?? DENSITY.most;
-    sources.add(published[row].source);
-    return referenceQuantity('density', published[row]);
+    if (own !== undefined || printed === undefined) return own ?? DENSITY.most;
+    sources.add(printed[row].source);
+    return referenceQuantity('density', printed[row]);
   };
   const inPlaceDensity = weight(layer.inPlaceDensity, 'inPlace');
   const looseDensity = weight(layer.looseDensity, 'loose');
@@ -186,24 +194,52 @@ function notesFor(layers: readonly OldPavingLayer[]): string[] {
   return notes;
 }
 
+/** A density: given, or the published one. */
+function weightInput(
+  symbol: string,
+  name: string,
+  { material, sources }: OldPavingLayer,
+  [value, row]: readonly [Density, 'inPlace' | 'loose'],
+): StepInput {
+  const weight = weightsOf(material)?.[row];
+  const isPublished =
+    weight !== undefined &&
+    sources.includes(weight.source) &&
+    referenceQuantity('density', weight).equals(value);
+  return isPublished ? published(symbol, name, value, weight.source) : given(symbol, name, value);
+}
+
 function layerSteps(layer: OldPavingLayer): Step[] {
   const source = layer.sources[0] ?? 'derived';
+  const { material, inPlace, mass } = layer;
   return [
     formulaStep({
-      title: `Old ${layer.material} to strip`,
-      formula: 'M = A * o * d',
+      title: `Old ${material} in place`,
+      formula: 'V = A * o',
+      given: [given('A', 'area', layer.area), given('o', 'thickness', layer.thickness)],
+      result: given('V', `volume of old ${material} in place`, inPlace),
+      source: 'derived',
+    }),
+    formulaStep({
+      title: `Old ${material} to strip`,
+      formula: 'M = V * d',
       given: [
-        given('A', 'area', layer.area),
-        given('o', 'thickness', layer.thickness),
-        given('d', 'density in place', layer.inPlaceDensity),
+        given('V', `volume of old ${material} in place`, inPlace),
+        weightInput('d', `density of old ${material} in place`, layer, [
+          layer.inPlaceDensity,
+          'inPlace',
+        ]),
       ],
-      result: given('M', 'mass', layer.mass),
+      result: given('M', `mass of old ${material}`, mass),
       source,
     }),
     formulaStep({
-      title: `Old ${layer.material}, broken out`,
-      formula: 'L = M / d',
-      given: [given('M', 'mass', layer.mass), given('d', 'loose density', layer.looseDensity)],
+      title: `Old ${material}, broken out`,
+      formula: 'L = M / dl',
+      given: [
+        given('M', `mass of old ${material}`, mass),
+        weightInput('dl', `loose density of old ${material}`, layer, [layer.looseDensity, 'loose']),
+      ],
       result: given('L', 'loose volume', layer.loose.volume),
       source: layer.sources.at(-1) ?? 'derived',
     }),

@@ -1,14 +1,13 @@
 // a drawn dig is an outline
 import { areaOf } from '../../outline/outline-area.js';
 import type { Outline } from '../../outline/read-outline.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import { sum } from '../../units/aggregate.js';
 import { fromNumber } from '../../units/construct.js';
-import type { Area, Flow, Length, Time, Volume } from '../../units/quantity.js';
+import type { Area } from '../../units/quantity.js';
 import { between } from '../../units/vector.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking } from '../../working.js';
 import { floatsOf, ringsOfDig } from '../drawn-dig.js';
-import { HAND_DIG_NOTES } from './hand-dig-notes.js';
+import { handDigTotals, type DigAcrossLines, type HandDigTotals } from './hand-dig-totals.js';
 import { reachOf, type MarkedLine } from './marked-line.js';
 import { stripsAlong, zoneArea, type Strip } from '../../geometry/ring/zone-area.js';
 
@@ -23,31 +22,18 @@ export interface LineZone {
 }
 
 /** Hand digging across marked lines in a drawn dig. */
-export interface DrawnHandDig extends Worked {
+export interface DrawnHandDig extends HandDigTotals {
   /** The zone of each line, in the order given. */
   readonly zones: readonly LineZone[];
-  /** Area of all zones together, overlaps counted once. */
-  readonly area: Area;
   /** Area of the whole dig, less its holes. */
   readonly digArea: Area;
   /** Share of the dig to hand dig, 0 to 1. */
   readonly share: number;
-  /** Volume to hand dig, in place (bank). */
-  readonly volume: Volume;
-  /** Time at the rate given; null if no rate is given. */
-  readonly time: Time | null;
-  /** How to dig in a zone. */
-  readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /** A drawn dig and the lines across it. Internal. */
-export interface DrawnDig {
+export interface DrawnDig extends DigAcrossLines {
   readonly outline: Outline;
-  readonly depth: Length;
-  readonly lines: readonly MarkedLine[];
-  readonly rate: Flow | undefined;
 }
 
 /** Zones of lines at any angle within a drawn dig. Internal. */
@@ -58,13 +44,9 @@ export function acrossDrawnDig({ outline, depth, lines, rate }: DrawnDig): Drawn
   const volume = area.times(depth);
   const found = {
     zones,
-    area,
     digArea,
     share: area.dividedBy(digArea).toNumber(),
-    volume,
-    time: rate === undefined ? null : volume.dividedBy(rate),
-    notes: HAND_DIG_NOTES,
-    cautions: cautionsFor('utilities', 'excavation'),
+    ...handDigTotals({ area, volume }, rate),
   };
   return withWorking(found, () => [
     formulaStep({

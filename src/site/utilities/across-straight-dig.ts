@@ -1,10 +1,9 @@
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import { sum } from '../../units/aggregate.js';
 import { Decimal40 } from '../../units/decimal.js';
-import type { Angle, Area, Flow, Length, Time, Volume } from '../../units/quantity.js';
+import type { Angle, Area, Length, Volume } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
-import { HAND_DIG_NOTES } from './hand-dig-notes.js';
+import { formulaStep, given, type Step, withWorking } from '../../working.js';
+import { handDigTotals, type DigAcrossLines, type HandDigTotals } from './hand-dig-totals.js';
 import { reachOf, type MarkedLine } from './marked-line.js';
 
 /** Ground to hand dig: zones that overlap or touch count as one. */
@@ -24,30 +23,17 @@ export interface HandDigZone {
 }
 
 /** Hand digging across marked lines in a straight dig. */
-export interface HandDig extends Worked {
+export interface HandDig extends HandDigTotals {
   /** The zones; those that touch count as one. */
   readonly zones: readonly HandDigZone[];
   /** Length of each zone along the lines, from one side of the dig to the other. */
   readonly along: Length;
-  /** Area of all zones together. */
-  readonly area: Area;
-  /** Volume to hand dig, in place (bank). */
-  readonly volume: Volume;
-  /** Time at the rate given; null if no rate is given. */
-  readonly time: Time | null;
-  /** How to dig in a zone. */
-  readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /** A straight dig and the lines across it. Internal. */
-export interface StraightDig {
+export interface StraightDig extends DigAcrossLines {
   readonly digWidth: Length;
   readonly crossingAngle: Angle;
-  readonly depth: Length;
-  readonly lines: readonly MarkedLine[];
-  readonly rate: Flow | undefined;
 }
 
 /** Zones of parallel lines across a straight dig. Internal. */
@@ -59,16 +45,9 @@ export function acrossStraightDig(dig: StraightDig): HandDig {
     const area = width.times(along);
     return { ...zone, width, area, volume: area.times(depth) };
   });
+  const area = sum(zones.map((zone) => zone.area));
   const volume = sum(zones.map((zone) => zone.volume));
-  const found = {
-    zones,
-    along,
-    area: sum(zones.map((zone) => zone.area)),
-    volume,
-    time: rate === undefined ? null : volume.dividedBy(rate),
-    notes: HAND_DIG_NOTES,
-    cautions: cautionsFor('utilities', 'excavation'),
-  };
+  const found = { zones, along, ...handDigTotals({ area, volume }, rate) };
   return withWorking(found, () => [
     formulaStep({
       title: 'Length of a zone in the dig',

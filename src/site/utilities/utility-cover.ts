@@ -2,6 +2,7 @@ import { optional, quantity } from '../../input/field.js';
 import { DEPTH, DEPTH_OR_NONE, TOLERANCE } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import type { SystemText } from '../../sources/system-text.js';
 import { formatLength } from '../../units/format-length.js';
 import type { LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
@@ -34,14 +35,6 @@ const OPTIONS = shapeOf<UtilityCoverOptions>()({
 /** What the depth of a line means for the dig. No code means that it is safe to dig on. */
 export type CoverCode = 'line-in-dig' | 'less-than-minimum' | 'unclear' | 'minimum-kept';
 
-/** One sentence in both unit systems. */
-export interface CoverNote {
-  /** With inches. */
-  readonly us: string;
-  /** With millimetres. */
-  readonly metric: string;
-}
-
 /** Cover over a line. */
 export interface UtilityCover extends Worked {
   /** Top of the line less depth of dig; negative if the line is in the dig. */
@@ -51,7 +44,7 @@ export interface UtilityCover extends Worked {
   /** The verdict in detail. */
   readonly code: CoverCode;
   /** What to do next. */
-  readonly note: CoverNote;
+  readonly note: SystemText;
   /** What a test hole does not show. */
   readonly notes: readonly string[];
   /** What to have checked, and by whom. */

@@ -25,6 +25,7 @@ const stamps = join(dist, '.built.json');
 const BUILDERS = [
   'build.mjs',
   'built-in.mjs',
+  'chunks.mjs',
   'job-schema.mjs',
   'notices.mjs',
   'pure-modules.mjs',

@@ -58,7 +58,12 @@ export default tseslint.config(
   },
   {
     // what runs in a page has its own types, and hands on to the library what a reader typed
-    files: ['docs/.vitepress/live/**/*.ts', 'tests/live/**/*.ts'],
+    files: [
+      'docs/.vitepress/live/**/*.ts',
+      'tests/live/**/*.ts',
+      'tests/built-site/live.test.ts',
+      'tests/docs/live-parts.test.ts',
+    ],
     languageOptions: {
       parserOptions: {
         project: './docs/.vitepress/live/tsconfig.json',

@@ -19,7 +19,8 @@ export function packagesIn(reports) {
   return [...new Set(names)].sort();
 }
 
-function noticeOf(root, name) {
+/** The notice of one package. */
+export function noticeOf(root, name) {
   const folder = join(root, 'node_modules', name);
   const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
   const file = readdirSync(folder).find((one) => /^licen[cs]e(?:\.(?:md|txt))?$/i.test(one));

@@ -9,6 +9,9 @@ const folders = readdirSync('src', { withFileTypes: true })
   .map(({ name }) => name)
   .sort();
 
+/** Folders for one platform alone: they have a subpath, and the root leaves them out. */
+const APART = ['node-threads'];
+
 const target = (folder) => ({
   import: { types: `./dist/${folder}index.d.ts`, default: `./dist/${folder}index.js` },
   require: { types: `./dist/cjs/${folder}index.d.cts`, default: `./dist/cjs/${folder}index.cjs` },
@@ -48,15 +51,17 @@ const BESIDE = `export type { FormulaStep, ProcedureStep, Step, StepFields, Step
 /** The root exports everything; a name that two folders pass on from one file is listed once. */
 function rootIndex() {
   const owners = new Map();
-  const lines = folders.map((folder) => {
-    const words = namesOf(`src/${folder}/index.ts`).flatMap(({ name, isType, from }) => {
-      const owner = owners.get(name);
-      if (owner !== undefined && owner !== from) throw new Error(`two things are called ${name}`);
-      owners.set(name, from);
-      return owner === undefined ? [isType ? `type ${name}` : name] : [];
+  const lines = folders
+    .filter((folder) => !APART.includes(folder))
+    .map((folder) => {
+      const words = namesOf(`src/${folder}/index.ts`).flatMap(({ name, isType, from }) => {
+        const owner = owners.get(name);
+        if (owner !== undefined && owner !== from) throw new Error(`two things are called ${name}`);
+        owners.set(name, from);
+        return owner === undefined ? [isType ? `type ${name}` : name] : [];
+      });
+      return `export { ${words.join(', ')} } from './${folder}/index.js';`;
     });
-    return `export { ${words.join(', ')} } from './${folder}/index.js';`;
-  });
   return `// Written by .config/sync-exports.mjs from the index of every folder. Do not edit.\n${BESIDE}${lines.join('\n')}\n`;
 }
 writeFileSync('src/index.ts', rootIndex());

@@ -2,9 +2,10 @@
 // that one import loads few files, and none that it does not need. Started by build.mjs.
 import { readFileSync } from 'node:fs';
 import { BUILT_IN } from './built-in.mjs';
+import { fewerChunks } from './chunks.mjs';
 import { pureModules } from './pure-modules.mjs';
 
-const { exports } = JSON.parse(readFileSync('package.json', 'utf8'));
+const { exports, dependencies } = JSON.parse(readFileSync('package.json', 'utf8'));
 /** The root and every folder, as the exports map lists them. */
 const entry = Object.fromEntries(
   Object.keys(exports)
@@ -14,6 +15,8 @@ const entry = Object.fromEntries(
 );
 // a chunk of its own: who does not ask for the schema of zod takes nothing of it
 entry['job/read/zod-schema'] = 'src/job/read/zod-schema.ts';
+const external = Object.keys(dependencies).filter((name) => !BUILT_IN.includes(name));
+const laidTogether = await fewerChunks(entry, { external, plugins: [pureModules] });
 const build = (format, outDir) => ({
   config: false,
   entry,
@@ -21,9 +24,15 @@ const build = (format, outDir) => ({
   format: [format],
   splitting: true,
   noExternal: BUILT_IN,
-  esbuildPlugins: [pureModules],
+  esbuildPlugins: [laidTogether, pureModules],
+  esbuildOptions(options) {
+    // an import that only brings a module along is meant
+    options.logOverride = { 'ignored-bare-import': 'silent' };
+  },
   metafile: true,
   target: 'es2022',
+  // how a file of the package finds another by its public name
+  define: format === 'cjs' ? { 'import.meta.resolve': 'require.resolve' } : {},
   // the declarations are made by the compiler: see build.mjs
   dts: false,
   clean: false,

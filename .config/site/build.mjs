@@ -8,6 +8,8 @@ import { checkPages } from './check-pages.mjs';
 import { copyFiles } from './copy-files.mjs';
 import { CACHE, DOCS, ROOT, SITE } from './paths.mjs';
 import { renewChecks } from './read-checks.mjs';
+import { writeLicences } from './licences.mjs';
+import { writeNotFound } from './not-found.mjs';
 import { makeBaseRelative } from './relative-base.mjs';
 import { writeMarkdownCopies } from './markdown-copies.mjs';
 import { writeReference } from './write-reference.mjs';
@@ -29,7 +31,9 @@ if (process.argv[2] === 'dev') {
   rmSync(SITE, { recursive: true, force: true });
   await build(DOCS);
   makeBaseRelative();
+  writeNotFound();
   copyFiles();
+  writeLicences();
   writeMarkdownCopies();
   checkLinks();
   const { user, system } = process.cpuUsage();

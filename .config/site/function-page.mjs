@@ -1,4 +1,5 @@
 // The page of one function.
+import { calledParts } from './called-parts.mjs';
 import { firstSentence, plain, summaryOf, tagTexts, cell } from './comment-text.mjs';
 import { withImports } from './example-text.mjs';
 import { fieldTable } from './field-table.mjs';
@@ -67,7 +68,7 @@ function exampleOf(comment, names) {
 }
 
 /** The page of a function of a folder. */
-export function functionPage(reflection, folder, { names, sources, files }) {
+export function functionPage(reflection, folder, { names, sources, files, hasPage }) {
   const [first] = reflection.signatures;
   const comment = first.comment ?? reflection.comment;
   const { name } = reflection;
@@ -75,6 +76,7 @@ export function functionPage(reflection, folder, { names, sources, files }) {
   const quoted = tagTexts(comment, '@source').flatMap((text) => sourceText(text, sources, 1));
   const tests = testsOf(name, folder, files).map((path) => `- ${sourceLink(path, 2)}`);
   const code = file === undefined ? '' : `- ${sourceLink(file.fileName, 2)}, line ${file.line}`;
+  const parts = file === undefined ? [] : calledParts(files, file.fileName, name, hasPage);
   const see = tagTexts(comment, '@see').map((text) => `- ${text}`);
   return `---
 title: ${name}
@@ -94,7 +96,7 @@ ${reflection.signatures.map(signatureText).join('\n')}
 ${section('Example', exampleOf(comment, names))}
 ${section('Arguments', parametersOf(first))}
 ${section('Result', resultOf(first))}
-${section('Formulas', formulasText(files.get(file?.fileName) ?? ''))}
+${section('Formulas', formulasText(parts))}
 ${section('Errors', errorsText(tagTexts(comment, '@throws'), names))}
 ${section('Source', quoted.map((text) => `- ${text}`).join('\n'))}
 ${section('See also', see.join('\n'))}

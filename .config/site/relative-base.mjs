@@ -17,10 +17,16 @@ const inSearchIndex = (text) =>
       `const settlineIndex=${name}.replaceAll("${BASE}",${GLOBAL});export{settlineIndex as default}`,
   );
 
-/** Strings of a script that begin with the stand-in become sums; others are refused. */
+/**
+ * Strings of a script that begin with the stand-in become sums; others are refused.
+ *
+ * @param {string} text
+ * @param {string} name
+ * @returns {string}
+ */
 export function inScript(text, name) {
   if (name.includes('@localSearchIndexroot')) return inSearchIndex(text);
-  const isSiteData = text.includes('__VP_SITE_DATA__=JSON.parse');
+  const isSiteData = /__VP_SITE_DATA__=(?:deserializeFunctions\()?JSON\.parse/.test(text);
   let script = text;
   if (isSiteData) {
     script = script.replace(`\\"base\\":\\"${BASE}\\"`, '\\"base\\":\\"/\\"');

@@ -1,4 +1,4 @@
-// The formulas that a source file gives in its steps of working, with what their symbols mean.
+// The formulas that parts of the sources give in their steps of working, with what their symbols mean.
 import ts from 'typescript';
 
 const isText = (node) => node !== undefined && ts.isStringLiteralLike(node);
@@ -17,15 +17,14 @@ function symbolsIn(node) {
   return found;
 }
 
-/** Title, formula and symbols of each formula step of a file, in order, each formula once. */
-export function stepFormulas(text) {
-  const file = ts.createSourceFile('source.ts', text, ts.ScriptTarget.Latest, true);
+/** Title, formula and symbols of each formula step below nodes, in order, each formula once. */
+export function stepFormulas(nodes) {
   const found = new Map();
   const visit = (node) => {
-    if (ts.isCallExpression(node) && node.expression.getText(file) === 'formulaStep') {
+    if (ts.isCallExpression(node) && node.expression.getText() === 'formulaStep') {
       const [step] = node.arguments;
       const fields = ts.isObjectLiteralExpression(step) ? step.properties : [];
-      const field = (name) => fields.find((one) => one.name?.getText(file) === name)?.initializer;
+      const field = (name) => fields.find((one) => one.name?.getText() === name)?.initializer;
       const [title, formula] = [field('title'), field('formula')];
       if (isText(formula) && !found.has(formula.text)) {
         const symbols = new Map(symbolsIn(node));
@@ -34,13 +33,17 @@ export function stepFormulas(text) {
     }
     ts.forEachChild(node, visit);
   };
-  visit(file);
+  nodes.forEach(visit);
   return [...found].map(([formula, { title, symbols }]) => ({ formula, title, symbols }));
 }
 
+/** A page shows so many; what a whole job uses stands on the pages of what it calls. */
+const MOST = 20;
+
 /** The same as Markdown. */
-export const formulasText = (text) =>
-  stepFormulas(text)
+export const formulasText = (nodes) =>
+  stepFormulas(nodes)
+    .slice(0, MOST)
     .map(({ formula, title, symbols }) => {
       const words = [...symbols].map(([symbol, name]) => `\`${symbol}\` ${name}`).join('; ');
       const head = title === '' ? '' : `${title}:\n\n`;

@@ -19,14 +19,18 @@ import { writeLandingParts } from './write-landing-parts.mjs';
 
 const isFunction = ({ kind }) => kind === ReflectionKind.Function;
 
-/** The folders with what each declares itself; what the root alone exports comes last. */
+/**
+ * The folders with what each declares itself, and what each exports of another that has the page; what
+ * the root alone exports comes last.
+ */
 function foldersIn(project) {
   return project.children
     .map((module) => ({
       folder: module.name === 'index' ? 'settline' : module.name,
       own: (module.children ?? []).filter((one) => isFunction(one) || hasPlace(one)),
+      borrowed: (module.children ?? []).filter(({ kind }) => kind === ReflectionKind.Reference),
     }))
-    .filter(({ own }) => own.length > 0);
+    .filter(({ folder, own }) => folder !== 'settline' || own.length > 0);
 }
 
 function writePage(path, text) {
@@ -37,14 +41,25 @@ function writePage(path, text) {
 
 /** The list of all functions, folder by folder. */
 function indexPage(folders) {
-  const parts = folders.map(({ folder, own }) => {
-    const rows = own
-      .filter(isFunction)
-      .map(
-        (one) =>
-          `| [\`${one.name}\`](${folder}/${one.name}.md) | ${cell(firstSentence(one.signatures[0].comment))} |`,
+  const homes = new Map(
+    folders.flatMap(({ folder, own }) => own.map((one) => [one.name, { folder, one }])),
+  );
+  const rowOf = (folder, one) =>
+    `| [\`${one.name}\`](${folder}/${one.name}.md) | ${cell(firstSentence(one.signatures[0].comment))} |`;
+  const parts = folders.map(({ folder, own, borrowed }) => {
+    const rows = own.filter(isFunction).map((one) => rowOf(folder, one));
+    if (own.length === 0) {
+      const elsewhere = borrowed.flatMap(({ name }) => homes.get(name) ?? []);
+      rows.push(
+        ...elsewhere
+          .filter(({ one }) => isFunction(one))
+          .map((home) => rowOf(home.folder, home.one)),
       );
-    const types = `[Types of \`${folder === 'settline' ? folder : `settline/${folder}`}\`](${folder}/types.md)`;
+    }
+    const types =
+      own.length === 0
+        ? ''
+        : `[Types of \`${folder === 'settline' ? folder : `settline/${folder}`}\`](${folder}/types.md)`;
     const table =
       rows.length === 0 ? '' : `| function | what it does |\n| --- | --- |\n${rows.join('\n')}\n\n`;
     return `## ${folder} {#${folder}}\n\n${table}${types}`;
@@ -83,9 +98,13 @@ export async function writeReference() {
   const files = readSourceFiles();
   const checks = readChecks();
   const folders = foldersIn(await reflectSources());
-  const tools = { names: publicNames(), sources: SOURCES, files };
+  const withPages = new Set(
+    folders.flatMap(({ own }) => own.filter(isFunction).map(({ name }) => name)),
+  );
+  const hasPage = (name) => withPages.has(name);
+  const tools = { names: publicNames(), sources: SOURCES, files, hasPage };
   rmSync(API, { recursive: true, force: true });
-  for (const { folder, own } of folders) {
+  for (const { folder, own } of folders.filter((one) => one.own.length > 0)) {
     for (const one of own.filter(isFunction)) {
       writePage(`${folder}/${one.name}.md`, functionPage(one, folder, tools));
     }

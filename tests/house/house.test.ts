@@ -53,6 +53,8 @@ const FLOORS: Readonly<Record<string, number>> = {
   job: 4,
   sheet: 4.5,
   tables: 4.5,
+  'many-jobs': 4.5,
+  'node-threads': 4.7,
   drawing: 5,
 };
 /** Files beside the folders, by floor. */
@@ -62,6 +64,8 @@ const BESIDE: Readonly<Record<string, number>> = {
   'nearest-name.ts': 0.5,
   'shown-text.ts': -1,
   'once.ts': -1,
+  'capital.ts': -1,
+  'invariant.ts': -1,
   'verdict.ts': 1.6,
   'working.ts': 2.5,
   'reference-quantity.ts': 2.5,
@@ -174,6 +178,9 @@ test('reference values are data in sources, not literals in formulas', () => {
   }
 });
 
+/** The one subpath that the root leaves out: nothing of it may come into a browser. */
+const ONLY_IN_NODE = './node-threads';
+
 describe('the package', () => {
   const folders = readdirSync(src, { withFileTypes: true })
     .filter((entry) => entry.isDirectory() && existsSync(join(src, entry.name, 'index.ts')))
@@ -189,9 +196,19 @@ describe('the package', () => {
   test('exports everything from its root too', async () => {
     const root = new Set(Object.keys(await import('settline')));
     for (const folder of folders) {
+      if (folder === ONLY_IN_NODE) continue;
       const own = Object.keys((await import(join(src, folder, 'index.ts'))) as object);
       expect(own.filter((name) => !root.has(name))).toEqual([]);
     }
+  });
+
+  test('keeps what only Node has out of its root and of every other folder', () => {
+    for (const { path, text } of files) {
+      if (path.startsWith('node-threads/')) continue;
+      const code = text.replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '');
+      expect(code, path).not.toMatch(/node-threads\/|import\(|import\.meta|'node:/);
+    }
+    expect(filesReachedFrom('index.ts').filter((file) => file.startsWith('node-'))).toEqual([]);
   });
 
   test('is free of side effects and pins the engine', () => {

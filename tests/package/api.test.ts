@@ -87,7 +87,7 @@ describe('fields keep to the table of names in DEVELOPERS.md', () => {
   test('a note is a sentence, notes are several, cautions what to have checked', () => {
     expect(typesOf(/^notes$/)).toEqual(['readonly string[]']);
     expect(typesOf(/^cautions$/)).toEqual(['readonly Caution[]']);
-    expect(typesOf(/^note$/)).toEqual(['CoverNote', 'string', 'string | null']);
+    expect(typesOf(/^note$/)).toEqual(['SystemText', 'string', 'string | null']);
   });
 
   test('limits are minimum and maximum; short forms stay out', () => {

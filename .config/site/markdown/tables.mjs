@@ -1,20 +1,7 @@
-// Tables scroll in a region of their own that the keyboard reaches; error codes can be linked to.
+// Tables scroll in a region of their own that the keyboard reaches.
 
-const CODES = 'reference/error-codes.md';
-
-/** Gives the code in the first cell of each row an id. */
-function markCodes({ tokens, env }) {
-  if (env.relativePath !== CODES) return;
-  tokens.forEach(({ type }, at) => {
-    const [code] = tokens[at + 2]?.children ?? [];
-    if (type !== 'tr_open' || code?.type !== 'code_inline') return;
-    code.attrSet('id', code.content.toLowerCase());
-  });
-}
-
-/** Teaches a Markdown renderer both. */
+/** Teaches a Markdown renderer this. */
 export function tables(markdown) {
-  markdown.core.ruler.push('mark_codes', markCodes);
   const head = (tokens, index) => {
     const words = [];
     for (let at = index; tokens[at].type !== 'thead_close'; at += 1) {

@@ -6,7 +6,10 @@ import { editableExamples } from '../../.config/site/markdown/editable-examples.
 import { formulas } from '../../.config/site/markdown/formulas.mjs';
 import { linkNames } from '../../.config/site/markdown/link-names.mjs';
 import { repositoryLinks } from '../../.config/site/markdown/repository-links.mjs';
+import { rowPlaces } from '../../.config/site/markdown/row-places.mjs';
 import { tables } from '../../.config/site/markdown/tables.mjs';
+import { searchOptions } from '../../.config/site/search.mjs';
+import { noteLicences } from '../../.config/site/licences.mjs';
 import { livePages } from '../../.config/site/live-pages.mjs';
 import { sidebars } from './sidebars.mjs';
 
@@ -38,6 +41,7 @@ export default defineConfig({
     theme: { light: 'github-light-high-contrast', dark: 'github-dark-high-contrast' },
     config(markdown) {
       markdown.use(repositoryLinks);
+      markdown.use(rowPlaces);
       markdown.use(tables);
       markdown.use(linkNames);
       markdown.use(typesetFormulas);
@@ -46,16 +50,25 @@ export default defineConfig({
   },
   vite: {
     ...livePages,
-    build: { ...livePages.build, chunkSizeWarningLimit: 2000 },
+    plugins: [...livePages.plugins, noteLicences()],
+    // no part of the theme is written with options: that part of Vue is left out
+    define: { __VUE_OPTIONS_API__: 'false' },
+    build: {
+      ...livePages.build,
+      chunkSizeWarningLimit: 2000,
+      rollupOptions: {
+        // a package marks calls as pure in places that the bundler does not read
+        onwarn: (warning, warn) => {
+          if (warning.code !== 'INVALID_ANNOTATION') warn(warning);
+        },
+      },
+    },
     logLevel: 'warn',
   },
   themeConfig: {
     siteTitle: 'settline',
     outline: [2, 3],
-    search: {
-      provider: 'local',
-      options: { translations: { button: { buttonText: 'Search', buttonAriaLabel: 'Search' } } },
-    },
+    search: { provider: 'local', options: searchOptions },
     docFooter: { prev: 'Before', next: 'Next' },
     nav: [
       { text: 'Learn', link: '/tutorial/first-depth', activeMatch: '^/tutorial/' },

@@ -17,11 +17,14 @@ export const TUTORIAL = ['first-depth', 'whole-job', 'as-built'];
 export const TASKS = [
   [
     'Before you dig',
-    'buried-lines trees levels grades set-out stakes-in-line curves areas layers dig-line string',
+    'buried-lines trees levels grades set-out stakes-in-line curves areas layers is-ten-inches-enough how-deep-does-it-freeze dig-line string',
   ],
   ['The dig', 'old-paving open-dig dig-volume spoil hours'],
-  ['Build and check', 'order lifts steps check-layers hand-over drawings'],
-  ['Less often', 'structure scans survey-foot'],
+  [
+    'Build and check',
+    'order lifts how-much-water-does-the-stone-need steps check-layers hand-over saved-plans drawings',
+  ],
+  ['Less often', 'many-jobs structure scans survey-foot'],
 ];
 export const EXPLANATION = [
   'numbers',
@@ -77,7 +80,7 @@ function folderSidebar(folder) {
 export function sidebars() {
   const folders = existsSync(API) ? readdirSync(API, { withFileTypes: true }) : [];
   const byFolder = folders
-    .filter((one) => one.isDirectory())
+    .filter((one) => one.isDirectory() && one.name !== 'parts')
     .map(({ name }) => [`/api/${name}/`, folderSidebar(name)]);
   return { ...Object.fromEntries(byFolder), '/': pages() };
 }

@@ -38,7 +38,13 @@ export async function serveSite(under: string): Promise<ServedSite> {
       const type = TYPES[extname(path)] ?? 'application/octet-stream';
       response.writeHead(200, { 'content-type': type }).end(body);
     };
-    send().catch(() => response.writeHead(404).end('not found'));
+    const refuse = async () => {
+      const body = await readFile(join(SITE, '404.html'));
+      response.writeHead(404, { 'content-type': TYPES['.html'] }).end(body);
+    };
+    send()
+      .catch(refuse)
+      .catch(() => response.writeHead(404).end('not found'));
   });
   await new Promise<void>((resolve) => {
     server.listen(0, '127.0.0.1', resolve);

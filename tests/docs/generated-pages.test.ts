@@ -1,6 +1,7 @@
 // What the generator of the documentation site makes of comments, sources, schema and checks.
 import { describe, expect, test } from 'vitest';
 import { SOURCES } from 'settline/sources';
+import { calledParts } from '../../.config/site/called-parts.mjs';
 import { checkedPage, foldersOf } from '../../.config/site/checked-page.mjs';
 import { withImports } from '../../.config/site/example-text.mjs';
 import { unitAndText } from '../../.config/site/field-table.mjs';
@@ -66,9 +67,23 @@ test('error codes and the reading codes are links', () => {
 });
 
 test('formulas of the steps come with the names of their symbols', () => {
-  const text = `formulaStep({ title: 'Dig', formula: 'E = D + a',
-    given: [given('D', 'depth', d), given('a', 'more', a)], result: given('E', 'dig', e) })`;
-  const [step] = stepFormulas(text);
+  const files = new Map([
+    [
+      'src/x/a.ts',
+      `import { steps } from './b.js'; import { other } from './c.js';
+      export function dig(d) { return [...steps(d), other()]; }`,
+    ],
+    [
+      'src/x/b.ts',
+      `export const steps = (d) => [formulaStep({ title: 'Dig', formula: 'E = D + a',
+        given: [given('D', 'depth', d), given('a', 'more', a)], result: given('E', 'dig', e) })];`,
+    ],
+    ['src/x/c.ts', "export function other() { return formulaStep({ formula: 'B = C' }); }"],
+  ]);
+  const [step, ...rest] = stepFormulas(
+    calledParts(files, 'src/x/a.ts', 'dig', (name: string) => name === 'other'),
+  );
+  expect(rest).toEqual([]);
   expect(step?.title).toBe('Dig');
   expect(step?.formula).toBe('E = D + a');
   expect(step?.symbols).toEqual(
@@ -108,6 +123,19 @@ describe('the base of the site', () => {
       'f((window.__settlineBase+``).length, "b")',
     );
   });
+
+  test.for(['JSON.parse(DATA)', 'deserializeFunctions(JSON.parse(DATA))'])(
+    'is put into the data of the site when they are loaded: %s',
+    (value) => {
+      const data = String.raw`"{\"base\":\"/settline-base/\",\"x\":1}"`;
+      const script = inScript(
+        `window.__VP_SITE_DATA__=${value.replace('DATA', data)};`,
+        'metadata.js',
+      );
+      expect(script).toContain(String.raw`"{\"base\":\"/\",\"x\":1}"`);
+      expect(script).toMatch(/;window\.__VP_SITE_DATA__\.base=window\.__settlineBase;$/);
+    },
+  );
 
   test('is put into the index of the search when it is loaded', () => {
     const script = inScript(

@@ -8,6 +8,7 @@ import {
   type Json,
   type Path,
 } from '../../docs/.vitepress/live/page/json-text.js';
+import { runs } from '../runs.js';
 
 /** Every path of a value. */
 const pathsOf = (value: unknown, path: Path = []): Path[] => {
@@ -33,7 +34,7 @@ test('it reads what JSON.parse reads, and each part stands where its span says',
         expect(JSON.parse(text.slice(from, to))).toEqual(valueAt(value, path));
       }
     }),
-    { numRuns: 300 },
+    runs(300),
   );
 });
 

@@ -1,4 +1,4 @@
-// The line under a page that leads to its copy in Markdown.
+// The line under a page that leads to its copy in Markdown, and to the licences.
 import { useData, withBase } from 'vitepress';
 import { defineComponent, h } from 'vue';
 
@@ -12,6 +12,8 @@ export const PageCopy = defineComponent({
           { href: withBase(`/${page.value.relativePath}`), target: '_self' },
           'This page as Markdown',
         ),
+        ', ',
+        h('a', { href: withBase('/licences.txt'), target: '_self' }, 'licences of its parts'),
       ]);
   },
 });

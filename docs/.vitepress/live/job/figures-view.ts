@@ -1,8 +1,8 @@
 import type { JobPlan } from 'settline/job';
 import { both } from '../page/both-systems.js';
 import { makeButton, makeElement } from '../page/make-element.js';
-import { stepsElement } from '../page/working-view.js';
-import { explainFigure, partsOf, type Figure, type PlanPart } from './explain-figure.js';
+import { whyElement } from './origin-view.js';
+import { partsOf, type Figure, type PlanPart } from './plan-parts.js';
 
 /** Every figure of a plan, part by part; a press on one shows its working below it. */
 export function figuresElement(plan: JobPlan): HTMLElement {
@@ -16,9 +16,8 @@ export function figuresElement(plan: JobPlan): HTMLElement {
   });
   const show = (): void => {
     const part = parts[Number(choice.value)];
-    list.replaceChildren(
-      ...(part?.figures ?? []).map((figure) => figureElement(plan, part, figure)),
-    );
+    if (part === undefined) return;
+    list.replaceChildren(...part.figures.map((figure) => figureElement(plan, part, figure)));
   };
   choice.addEventListener('change', show);
   show();
@@ -28,7 +27,7 @@ export function figuresElement(plan: JobPlan): HTMLElement {
   });
 }
 
-function figureElement(plan: JobPlan, part: PlanPart | undefined, figure: Figure): HTMLElement {
+function figureElement(plan: JobPlan, part: PlanPart, figure: Figure): HTMLElement {
   const entry = makeElement('li');
   const button = makeButton(
     both(figure.value),
@@ -36,23 +35,10 @@ function figureElement(plan: JobPlan, part: PlanPart | undefined, figure: Figure
       const isOpen = button.getAttribute('aria-expanded') === 'true';
       button.setAttribute('aria-expanded', String(!isOpen));
       entry.querySelector('.why')?.remove();
-      if (!isOpen && part !== undefined) entry.append(why(plan, part, figure));
+      if (!isOpen) entry.append(whyElement(plan, part, figure));
     },
     { class: 'figure', attributes: { 'aria-expanded': 'false' } },
   );
   entry.append(makeElement('span', { text: `${figure.name} ` }), button);
   return entry;
-}
-
-function why(plan: JobPlan, part: PlanPart, figure: Figure): HTMLElement {
-  const { isExact, steps } = explainFigure(plan, part, figure);
-  const lead = isExact
-    ? ''
-    : steps.length === 0
-      ? 'This figure comes from the job file; there is no step of working for it.'
-      : `No one step gives this figure alone. The working of ${part.name}:`;
-  return makeElement('div', {
-    class: 'why',
-    children: [...(lead === '' ? [] : [makeElement('p', { text: lead })]), stepsElement(steps)],
-  });
 }

@@ -116,11 +116,24 @@ pre.sheet { font: 0.84rem/1.4 var(--mono); overflow: auto; background: var(--fie
 }
 `;
 
+/**
+ * Keys that are typed into a field stay in it: a page sees the element and not the field in it, and
+ * would take the `/` of 1/2 for the key that opens its search.
+ */
+function keepKeys(root: ShadowRoot): void {
+  root.addEventListener('keydown', (event) => {
+    const { ctrlKey, metaKey } = event as KeyboardEvent;
+    const isField = event.target instanceof HTMLElement && event.target.matches('input, textarea');
+    if (isField && !ctrlKey && !metaKey) event.stopPropagation();
+  });
+}
+
 /** The open shadow root of an element, with the styles in it. */
 export function styledShadow(host: HTMLElement): ShadowRoot {
   const root = host.shadowRoot ?? host.attachShadow({ mode: 'open' });
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(STYLES);
   root.adoptedStyleSheets = [sheet];
+  keepKeys(root);
   return root;
 }

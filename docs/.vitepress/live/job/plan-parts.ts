@@ -1,4 +1,4 @@
-import type { JobPlan, PlanStep } from 'settline/job';
+import type { JobPlan } from 'settline/job';
 import { isQuantity, type AnyQuantity } from 'settline/units';
 import { nameInWords } from '../page/both-systems.js';
 import type { Path } from '../page/json-text.js';
@@ -16,13 +16,6 @@ export interface PlanPart {
   /** What the working calls it. */
   readonly subject: string;
   readonly figures: readonly Figure[];
-}
-
-/** Steps of working that explain a figure. */
-export interface Explanation {
-  /** True if the last of the steps gives just this figure. */
-  readonly isExact: boolean;
-  readonly steps: readonly PlanStep[];
 }
 
 /** Points of outlines and the like: what a crew does not ask about. */
@@ -69,34 +62,3 @@ export function partsOf(plan: JobPlan): readonly PlanPart[] {
   };
   return [...pavements, ...strings, totals].filter(({ figures }) => figures.length > 0);
 }
-
-/** How many words of a figure's name a title has. */
-function wordsShared(title: string, name: string): number {
-  const words = new Set(title.toLowerCase().split(/[^a-z\d]+/));
-  return name
-    .toLowerCase()
-    .split(/[^a-z\d]+/)
-    .filter((word) => words.has(word)).length;
-}
-
-/**
- * The working of a figure: the steps of its part that give the same value and speak of it by name; all
- * steps of the part where none does.
- */
-export function explainFigure(plan: JobPlan, part: PlanPart, figure: Figure): Explanation {
-  const own = plan.working.filter(({ subject }) => subject === part.subject);
-  const same = own
-    .filter(({ result }) => isSameValue(result.value, figure.value))
-    .map((step) => ({ step, shared: wordsShared(step.title, figure.name) }));
-  const most = Math.max(0, ...same.map(({ shared }) => shared));
-  if (most === 0) return { isExact: false, steps: own };
-  return {
-    isExact: true,
-    steps: same.filter(({ shared }) => shared === most).map(({ step }) => step),
-  };
-}
-
-const isSameValue = (value: unknown, figure: AnyQuantity): boolean =>
-  isQuantity(value) &&
-  value.dimension === figure.dimension &&
-  JSON.stringify(value) === JSON.stringify(figure);

@@ -1,0 +1,67 @@
+import { minimumBuildUp, type MinimumBuildUpOptions } from 'settline/build-up';
+import { frostBase, type FrostBaseOptions } from 'settline/ground';
+import { entry, shownResult, type Block } from '../block/block.js';
+import { inTurn } from '../block/in-turn.js';
+import { both } from '../page/both-systems.js';
+
+export const block: Block = {
+  title: 'Base by two rules',
+  calls: ['minimumBuildUp', 'frostBase'],
+  fields: [
+    {
+      kind: 'choice',
+      path: ['use'],
+      label: 'Traffic',
+      choices: [
+        ['pedestrian', 'people on foot'],
+        ['residential-driveway', 'driveway of a house'],
+        ['parking-or-residential-street', 'parking, or a residential street'],
+      ],
+    },
+    {
+      kind: 'choice',
+      path: ['subgrade'],
+      label: 'Soil below',
+      choices: [
+        ['well-drained', 'well drained'],
+        ['clay', 'clay'],
+        ['wet-or-weak', 'wet or weak'],
+      ],
+    },
+    { kind: 'flag', path: ['frost'], label: 'Frost reaches below the base' },
+    entry('frostDepth', 'Depth of frost, in base without end'),
+    entry('pavement', 'Pavers and bedding over the base'),
+    entry('subgradeMoisture', 'Moisture of the subgrade', {
+      isNumber: true,
+      hint: 'water over dry mass',
+    }),
+    entry('baseMoisture', 'Moisture of the base', { isNumber: true }),
+  ],
+  options: {
+    use: 'residential-driveway',
+    subgrade: 'clay',
+    frost: true,
+    frostDepth: '36 in',
+    pavement: '4 1/4 in',
+    subgradeMoisture: 0.2,
+    baseMoisture: 0.05,
+  },
+  run: ({ use, subgrade, frost: isFrosty = false, ...rule }) =>
+    inTurn(
+      () => minimumBuildUp({ use, subgrade, frost: isFrosty } as unknown as MinimumBuildUpOptions),
+      () => minimumBuildUp({ use: 'residential-driveway', subgrade: 'clay', frost: true }),
+      (least) => {
+        const frost = frostBase(rule as unknown as FrostBaseOptions);
+        const shown = shownResult(
+          { minimum: least, frost },
+          `Crews lay at least ${both(least.base)} of base here; ${both(least.publishedBase)} of it is published. To hold frost back takes ${both(frost.limited)}, to keep it out ${both(frost.complete)}.`,
+        );
+        return {
+          ...shown,
+          working: [...least.working, ...frost.working],
+          notes: least.notes,
+          cautions: [...least.cautions, ...frost.cautions],
+        };
+      },
+    ),
+};

@@ -2,7 +2,18 @@
 import { takeTables } from './report.mjs';
 import { watchMachine, writeSection } from './measured-page.mjs';
 
-const PARTS = ['cold', 'plan', 'units', 'fits', 'plane', 'checks', 'outline', 'volumes', 'memory'];
+const PARTS = [
+  'cold',
+  'plan',
+  'drawings',
+  'units',
+  'fits',
+  'plane',
+  'checks',
+  'outline',
+  'volumes',
+  'memory',
+];
 const wanted = process.argv.slice(2);
 for (const part of wanted) {
   if (!PARTS.includes(part)) throw new Error(`no such part: ${part}; there is ${PARTS.join(', ')}`);

@@ -263,7 +263,7 @@ describe('checks of a job', () => {
     expect(sheet).toContain('> a, 1 in: lower 7/8 in');
     expect(sheet).toContain('tolerance: no more than 1/8 in [1]');
     expect(sheet).toContain('[1] Construction Tolerances');
-    expect(sheet).toContain('tolerance: at least 2 %, set for this job');
+    expect(sheet).toContain('tolerance: at least 2%, set for this job');
     expect(renderCheckSheet(checkJob(plan, { fall: [fall] }), { system: 'us' })).not.toContain(
       'WHERE THE TOLERANCES',
     );

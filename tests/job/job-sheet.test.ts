@@ -6,12 +6,14 @@ import {
   planJob,
   readJob,
   renderJobSheet,
+  publishedFigures,
   renderWorking,
   type JobPlan,
   type SheetSystem,
   type WarningCode,
 } from 'settline/job';
 import { formatFor, formatLength, length, roundTo, type Length } from 'settline/units';
+import { planFile } from '../plan-file.js';
 import cedarCourt from '../../examples/cedar-court.json' with { type: 'json' };
 import heronYard from '../../examples/heron-yard.json' with { type: 'json' };
 import millGarth from '../../examples/mill-garth.json' with { type: 'json' };
@@ -166,7 +168,7 @@ describe.each(printed)('$name in $system', ({ plan, sheet, system }) => {
   });
 
   test('is in one system of units', () => {
-    const body = sheet.split('Excavation rules')[0] ?? '';
+    const body = sheet.split('BEFORE YOU DIG')[0] ?? '';
     const other =
       system === 'us' ? /\d (?:mm|m|m3|m2|t|kg)\b/ : /\d (?:in|ft|cu yd|sq ft|lb)\b|\d["']/;
     expect(body).not.toMatch(other);
@@ -189,14 +191,20 @@ describe.each(printed)('$name in $system', ({ plan, sheet, system }) => {
       if (nearby.gates === null) continue;
       expect(flat(section(sheet, name.toUpperCase()))).toContain('Excavation rules that apply');
       for (const { text } of nearby.gates.gates) {
-        expect(flat(sheet).split(text)).toHaveLength(2);
+        expect(flat(sheet).split(text[system])).toHaveLength(2);
       }
     }
   });
 
   test('closes with every caution and every source', () => {
     for (const { text } of plan.cautions) expect(flat(sheet)).toContain(text);
-    for (const { title } of plan.sources) expect(flat(sheet)).toContain(title);
+    const figures = publishedFigures(plan);
+    expect(figures.length).toBeGreaterThan(3);
+    for (const { name, title } of figures) {
+      expect(flat(sheet)).toContain(name);
+      expect(flat(sheet)).toContain(title);
+    }
+    expect(sheet).not.toContain('NIST');
     expect(sheet).toContain('BEFORE YOU DIG');
   });
 });
@@ -276,6 +284,19 @@ describe('directions say which way to face', () => {
     const first = flat(sheetOf(cedarCourt, 'us').split('PARKING COURT')[0] ?? '');
     expect(first).toContain('stand at the first stake of the string and face the last');
     expect(sheetOf(slateWharf, 'us')).not.toContain('face the last');
+    expect(first).not.toContain('Facing from');
+  });
+
+  test('on its own it tells which way to face', () => {
+    const of = (job: object) =>
+      planFile(job).warnings.find(({ values }) => values['direction'] !== undefined);
+    const [court, mill] = [of(cedarCourt), of(millGarth)];
+    expect(court && describeWarning(court, { system: 'us' })).toBe(
+      'Stake K2 is 1 1/8 in out of line. Facing from K1 to K5, move it 1 1/8 in left.',
+    );
+    expect(mill && describeWarning(mill, { system: 'metric' })).toContain(
+      'Facing from L1 to L5, move it 36 mm right',
+    );
   });
 });
 
@@ -458,9 +479,9 @@ describe('what a job may carry besides', () => {
     const west = flat(section(sheet, 'STRING WEST'));
     // 19 1/4 and 16 in below the string when finished
     expect(west).toContain('screed rails, 1/4 in high 19 ');
-    expect(west).toContain('top of units laid, 1/4 in high 15 3/4');
+    expect(west).toContain('top of pavers laid, 1/4 in high 15 3/4');
     expect(sheet).not.toContain('no heights for screed rails');
-    expect(sheetOf(slateWharf, 'us')).not.toMatch(/screed rails,|units laid/);
+    expect(sheetOf(slateWharf, 'us')).not.toMatch(/screed rails,|pavers laid/);
     expect(flat(sheetOf(slateWharf, 'us'))).toContain('no heights for screed rails');
   });
 
@@ -737,7 +758,7 @@ describe('warnings', () => {
       names.add(name);
       return '';
     };
-    WARNING_WORDS[code]({ subject: '', say, reach: undefined });
+    WARNING_WORDS[code]({ subject: '', say, reach: undefined, rule: '' });
     const values = Object.fromEntries([...names].map((name) => [name, length('2 ft')]));
     const [us, metric] = SYSTEMS.map((system) =>
       describeWarning({ code, subject: 'stake S1', values }, { system }),

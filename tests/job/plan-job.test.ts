@@ -17,6 +17,7 @@ import { mutable, type Mutable } from '../mutable.js';
 import { plainCourtJob } from '../plain-court.js';
 import { planFile } from '../plan-file.js';
 import { meanOverStakes } from './mean-over-stakes.js';
+import { withoutTexts } from './without-texts.js';
 
 const inches = (one: Length) => one.to('in').toString();
 
@@ -421,7 +422,7 @@ describe('working', () => {
     const cut = plan.working.find(
       ({ title, subject }) => subject === 'Parking court' && title.startsWith('Soil between'),
     );
-    expect(cut?.given.map(({ symbol }) => symbol)).toEqual(['A', 'Au', 'O', 'S', 'F']);
+    expect(cut?.given.map(({ symbol }) => symbol)).toEqual(['A', 'O', 'D', 'g', 'f']);
     expect(cut?.result.value).toEqual(court.earth.cut.volume);
   });
 });
@@ -436,7 +437,7 @@ describe('JSON', () => {
     expect(part(again.pavements, 0).spoil.loose.to('yd3').toString()).toBe(
       court.spoil.loose.to('yd3').toString(),
     );
-    expect(again.working).toEqual(plan.working);
+    expect(withoutTexts(again.working)).toEqual(withoutTexts(plan.working));
   });
 
   test('a clone is as good, and so is the JSON of a clone', () => {
@@ -444,7 +445,7 @@ describe('JSON', () => {
     for (const read of [planFromJSON(clone), planFromJSON(JSON.parse(JSON.stringify(clone)))]) {
       expect(read).toEqual(plan);
       expect(JSON.stringify(read)).toBe(json);
-      expect(read.working).toEqual(plan.working);
+      expect(withoutTexts(read.working)).toEqual(withoutTexts(plan.working));
     }
   });
 

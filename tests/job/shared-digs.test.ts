@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { pathText } from 'settline';
-import { tryPlanJob, type JobPlan } from 'settline/job';
+import { renderJobSheet, tryPlanJob, type JobPlan } from 'settline/job';
 import { layersOn, levelSite, pavementOn, rectangle } from '../level-site.js';
 import type { Loose } from '../loose-job.js';
 import { planFile } from '../plan-file.js';
@@ -68,6 +68,16 @@ describe('a walk that meets a drive', () => {
       '57.51',
       '17.25',
     ]);
+  });
+
+  test('the sheet tells the area that has the geotextile of both', () => {
+    const job = levelSite([drive('adjoining'), walk('adjoining')]);
+    Object.assign(job.materials, { geotextile: { rollWidth: '4.5 m', overlap: '300 mm' } });
+    const sheet = renderJobSheet(planFile(job), { system: 'metric', width: 96 });
+    expect(sheet.replace(/\s+/g, ' ')).toContain(
+      'digs overlap, 0.50 m2 of ground is covered twice',
+    );
+    expect(renderJobSheet(plan, { system: 'metric' })).not.toContain('covered twice');
   });
 
   test('it counts with the deeper dig', () => {

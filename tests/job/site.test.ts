@@ -16,6 +16,7 @@ import type { Loose as Fields, LooseJob } from '../loose-job.js';
 import { plainCourtFile, plainCourtJob } from '../plain-court.js';
 import { planFile } from '../plan-file.js';
 import { slateWharfFile, slateWharfJob } from '../slate-wharf.js';
+import { withoutTexts } from './without-texts.js';
 
 /** The site with the plain court and more fields; its dig is 37 ft by 16 ft, y from -1 to 15. */
 const withFields = (fields: Fields, court: Fields = {}): LooseJob => {
@@ -125,7 +126,7 @@ describe('trees', () => {
     expect(zone?.cut?.share).toBeCloseTo(segment / (Math.PI * 100), 9);
     expect(zone?.cautions.map(({ id }) => id)).toContain('trees');
     const [warning] = warned(cut, 'ROOTS_CUT');
-    expect(warning?.values['share']).toBe('1.9 %');
+    expect(warning?.values['share']).toBe('1.9%');
     expect(renderJobSheet(cut, { system: 'metric' })).toMatch(/oak +zone 3\.048 m +cut 1\.9%/);
   });
 
@@ -399,7 +400,7 @@ test('the site with everything is the same in metric units and after JSON', () =
   const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
   expect(JSON.stringify(again)).toBe(JSON.stringify(plan));
   expect(JSON.stringify(planJob(again.job))).toBe(JSON.stringify(plan));
-  expect(again.working).toEqual(plan.working);
+  expect(withoutTexts(again.working)).toEqual(withoutTexts(plan.working));
   const lengths = plan.pavements.map(({ dig }): Length => dig.depth);
   expect(lengths.every((depth) => !depth.isNegative())).toBe(true);
 });

@@ -304,6 +304,18 @@ describe('errorBudget', () => {
     ).toBe(4);
   });
 
+  // 15 less the deviation from which the -2 mm are taken, against 10 mm of uncertainty
+  test.each([
+    ['3 mm', 'pass'],
+    ['4 mm', 'unclear'],
+    ['-7 mm', 'pass'],
+    ['-8 mm', 'unclear'],
+    ['24 mm', 'fail'],
+  ])('a deviation of %s, 2 mm of it systematic and low: %s', (deviation, verdict) => {
+    const systematic = [{ name: 'rod', error: '-2 mm' }];
+    expect(errorBudget({ ...BUDGET, systematic, deviation }).verdict).toBe(verdict);
+  });
+
   test('systematic errors are added with their sign, not squared', () => {
     const budget = errorBudget({
       ...BUDGET,

@@ -374,6 +374,19 @@ describe('corners', () => {
     expect(widenOutline({ outline: metres(SQUARE), by: '1 m' }).longMitres).toEqual([]);
   });
 
+  // the mitre reaches 1 / sin(half the corner): 8.91 and 10.57 widths
+  test.each([
+    [11.3, []],
+    [9.5, [0]],
+  ])('a corner 100 m long and %f m wide to each side', (half, long) => {
+    const corner = metres([
+      [100, 0],
+      [0, half],
+      [0, -half],
+    ]);
+    expect(widenOutline({ outline: corner, by: '0.5 m' }).longMitres).toEqual(long);
+  });
+
   test('at a blunt corner the edge is cut back along the line of the one that stays', () => {
     const outline = metres([
       [0, 0],

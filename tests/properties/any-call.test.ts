@@ -11,6 +11,12 @@ import { copied, isBranch, slotsOf } from './slots.js';
 const { calls, silent } = await recordedCalls();
 const names = [...new Set(calls.map(({ name }) => name))];
 
+/** What only listens. */
+const ANSWERS_NOTHING = ['servePlans'];
+
+/** What starts workers: tests/many-jobs call these. */
+const STARTS_WORKERS = ['webWorkers', 'nodeThreads'];
+
 const hollow = (): unknown[] => {
   const list: unknown[] = [];
   list.length = 1000;
@@ -118,10 +124,12 @@ function deepFreeze(value: unknown): void {
 }
 
 /** What is wrong with the outcome of a call; undefined for an answer or a refusal. */
-function wrongWith({ call }: RecordedCall, given: readonly unknown[]): string | undefined {
+function wrongWith({ call, name }: RecordedCall, given: readonly unknown[]): string | undefined {
   given.forEach(deepFreeze);
   try {
-    const bad = badPart(call(...given));
+    const answer = call(...given);
+    if (answer === undefined && ANSWERS_NOTHING.includes(name)) return undefined;
+    const bad = badPart(answer);
     return bad === undefined ? undefined : `answers ${bad}`;
   } catch (error) {
     if (isSettlineError(error)) {
@@ -134,7 +142,7 @@ function wrongWith({ call }: RecordedCall, given: readonly unknown[]): string | 
 
 test('the example of every public function calls it', () => {
   expect(names.length).toBeGreaterThan(150);
-  expect(silent).toEqual([]);
+  expect(silent).toEqual(STARTS_WORKERS);
 });
 
 describe('answers or refuses, whatever it gets', () => {

@@ -32,7 +32,7 @@ export async function recordedCalls(): Promise<{
       const code = exampleOf(path, name);
       if (code === undefined || typeof scope[name] !== 'function') continue;
       if (calls.some((call) => call.name === name)) continue;
-      const made = callsIn(code, name, scope);
+      const made = await callsIn(code, name, scope);
       if (made.length === 0) silent.push(name);
       calls.push(...made);
     }
@@ -40,7 +40,7 @@ export async function recordedCalls(): Promise<{
   return { calls, silent };
 }
 
-function callsIn(code: string, name: string, scope: Public): RecordedCall[] {
+async function callsIn(code: string, name: string, scope: Public): Promise<RecordedCall[]> {
   const call = scope[name] as RecordedCall['call'];
   const made: RecordedCall[] = [];
   const spied = (...given: readonly unknown[]) => {
@@ -54,8 +54,10 @@ function callsIn(code: string, name: string, scope: Public): RecordedCall[] {
   });
   const body = outputText.replace(/^import .*$/gm, '').replace(/^export \{\};$/gm, '');
   // a block of its own: an example may use a name of the library for a value
-  const run = compileFunction(`{ ${body} }`, names) as (...given: unknown[]) => unknown;
-  run(...values);
+  const run = compileFunction(`return (async () => { ${body} })();`, names) as (
+    ...given: unknown[]
+  ) => Promise<void>;
+  await run(...values);
   return made;
 }
 

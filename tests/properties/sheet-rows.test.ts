@@ -97,7 +97,7 @@ test.each(['us', 'metric'] as const)('every printed row adds up, %s', (system) =
       const string = flat(section(sheet, 'STRING ROW'));
       for (const [words, finished] of [
         ['screed rails', layers[1]?.[1]],
-        ['top of units laid', layers[0]?.[1]],
+        ['top of pavers laid', layers[0]?.[1]],
       ] as const) {
         const [, high, placed] =
           new RegExp(`${words}, (.+?) (?:in|mm) high ([\\d/ ]+)`).exec(string) ?? [];

@@ -20,6 +20,9 @@ publishedEach({ source: 'edge-restraints', section: 'Design Considerations', kin
     expect(result.governedBy).toBe(governedBy);
     expect(result.sources).toEqual(['edge-restraints', 'paver-tolerances']);
     expect(result.cautions.map(({ id }) => id)).toEqual(['utilities', 'trees']);
+    expect(result.working.map(({ source }) => source)).toEqual([
+      governedBy === 'base-thickness' ? 'edge-restraints' : 'paver-tolerances',
+    ]);
   },
 );
 

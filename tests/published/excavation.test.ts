@@ -103,7 +103,8 @@ describe('contractor association sheet, excavation by the numbers; 1926.651 and 
       expectExact(EXCAVATION_DISTANCES.spoilSetBack.value, '2');
       expectExact(EXCAVATION_DISTANCES.egressWithin.value, '25');
       expectExact(EXCAVATION_DISTANCES.ladderAbove.value, '3');
-      expect(DEPTH_GATES.egress.text).toContain('25 ft');
+      expect(DEPTH_GATES.egress.text.us).toContain('25 ft');
+      expect(DEPTH_GATES.egress.text.metric).toContain('7.62 m');
     },
   );
 });

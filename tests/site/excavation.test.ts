@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { baseTaper, closableArea, excavationGates, softSpot, waterInDig } from 'settline/site';
+import { formatLength, length } from 'settline/units';
 import { testRefusals } from '../refusals.js';
 import { without } from '../without.js';
 
@@ -26,6 +27,19 @@ describe('excavation gates', () => {
     expect(ids('1 ft', { spoilDistance: '1.999 ft' })).toContain('spoil-set-back');
     expect(ids('1 ft', { spoilDistance: undefined })).toContain('spoil-set-back');
     expect(ids('1 ft')).not.toContain('spoil-set-back');
+  });
+
+  test('rules with a figure are told in both systems, with the figure of the rule', () => {
+    const { gates } = excavationGates({ depth: '4 ft', soil: 'C' });
+    const figures = { egress: '25 ft', 'no-system': '5 ft', 'spoil-set-back': '2 ft' };
+    for (const [id, figure] of Object.entries(figures)) {
+      const text = gates.find((gate) => gate.id === id)?.text;
+      const metres = formatLength(length(figure), { as: 'm', nearest: '0.01 m' });
+      expect(text?.us).toContain(`${figure} `);
+      expect(text?.metric).toBe(text?.us.replace(figure, metres));
+    }
+    const rule = gates.find(({ id }) => id === 'competent-person');
+    expect(rule?.text.metric).toBe(rule?.text.us);
   });
 
   test('slopes by soil; ground that nobody classified is sloped as C', () => {
@@ -69,7 +83,7 @@ describe('excavation gates', () => {
     const near = at('2.999 ft');
     expect(near.gates.slice(-2).map(({ status }) => status)).toEqual(['read', 'read']);
     expect(near.gates.at(-1)?.source).toBe('plumbing-code');
-    expect(near.gates.at(-2)?.text).toMatch(/registered engineer/);
+    expect(near.gates.at(-2)?.text.us).toMatch(/registered engineer/);
     expect(near.cautions.map(({ id }) => id)).toContain('structure');
   });
 

@@ -20,8 +20,10 @@ describe('old paving', () => {
     expect(old.notes.join(' ')).toContain('asphalt and concrete apart');
     expect(old.layers[0]?.sources).toEqual(['debris-training-sheet', 'state-debris-weights']);
     expect(old.working.map(({ source }) => source)).toEqual([
+      'derived',
       'debris-training-sheet',
       'state-debris-weights',
+      'derived',
       'debris-training-sheet',
       'state-debris-weights',
     ]);

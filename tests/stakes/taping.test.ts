@@ -155,6 +155,15 @@ describe('a taped length in plan', () => {
     expect(three.working).toHaveLength(2);
   });
 
+  test('a tape that loses more than a tenth of its length is refused', () => {
+    const sagged = (weightPerLength: string) =>
+      planDistance({ taped: '30 m', hanging: { weightPerLength, tension: '30 N' } });
+    // (1.5 x 30 / 30)^2 / 24 of 30 m; with 1.6 it is 0.107
+    expect(sagged('1.5 N/m').sagCorrection.to('m').toString()).toBe('-2.8125');
+    const { path } = expectFault(() => sagged('1.6 N/m'), 'OUT_OF_RANGE');
+    expect(path).toEqual(['hanging', 'tension']);
+  });
+
   test('sag comes off before the slope', () => {
     const tape = { weightPerLength: '0.2 N/m', tension: '50 N' } as const;
     const both = planDistance({ taped: '30 m', rise: '1 m', hanging: tape });

@@ -51,6 +51,13 @@ test('an inclined string sags by 1 over the cosine of its slope', () => {
 });
 
 describe('under a tolerance', () => {
+  test('a sag of just the tolerance is within it', () => {
+    const { catenarySag } = stringSag({ ...line, span: '20 m' });
+    const sag = stringSag({ ...line, span: '20 m', tolerance: catenarySag });
+    expect(sag.inTolerance).toBe(true);
+    expect(sag.note).toContain('low by the sag');
+  });
+
   test('the greatest span and the tension needed keep it, and no more', () => {
     for (const slope of ['0%', '30%']) {
       const sag = stringSag({ ...line, span: '20 m', slope, tolerance: '5 mm' });

@@ -79,6 +79,9 @@ describe('traffic over the life', () => {
     expect(formulaOf(life.working[1])).toContain('- 1) / r');
     // falling off by half: 1 + 0.5 + 0.25
     expect(designEsals({ perDay: 10, years: 3, growth: '-0.5' }).growthFactor).toBe(1.75);
+    // a twentieth of a percent counts: 20 + 190 r + 1140 r^2 + 4845 r^3 + 15504 r^4
+    const slow = designEsals({ perDay: 10, years: 20, growth: '0.0005' });
+    expect(slow.growthFactor).toBeCloseTo(20.0952856066, 9);
   });
 
   test.each([

@@ -48,10 +48,10 @@ describe('unit and step as on the sheets', () => {
     [mass('50 lb'), '50.0 lb', '22.7 kg'],
     [mass('2000 lb'), '1.0 short tons', '907.2 kg'],
     [density('2700 lb/yd3'), '2700 lb/yd3', '1602 kg/m3'],
-    [slope('1:48'), '2.1 %', '2.1 %'],
-    [slope('-2%'), '-2.0 %', '-2.0 %'],
-    [slope('0.04%'), '0.040 %', '0.040 %'],
-    [slope('0%'), '0.0 %', '0.0 %'],
+    [slope('1:48'), '2.1%', '2.1%'],
+    [slope('-2%'), '-2.0%', '-2.0%'],
+    [slope('0.04%'), '0.040%', '0.040%'],
+    [slope('0%'), '0.0%', '0.0%'],
     [angle('33.333 deg'), '33.33 deg', '33.33 deg'],
     [force('13 lbf'), '13.0 lbf', '57.8 N'],
     [force('2 kN'), '449.6 lbf', '2.00 kN'],
@@ -79,7 +79,7 @@ describe('unit and step as on the sheets', () => {
       for (const size of [0, 1e-30, 1e-9, 0.004, 1, 12345.678, 1e9]) {
         for (const system of ['us', 'metric'] as const) {
           const text = formatFor(fromNumber(size, SI_UNIT[dimension]), system);
-          expect(text, `${size} ${dimension}`).toMatch(/^\d[\d.' /]*"?( [a-z%/2-3 -]+)?$/i);
+          expect(text, `${size} ${dimension}`).toMatch(/^\d[\d.' /]*"?(%| [a-z/2-3 -]+)?$/i);
         }
       }
     }

@@ -172,14 +172,14 @@ test('formatQuantity prints as the quantity was written where no unit is asked f
   expect(formatQuantity(volume('5.5 yd3'))).toBe('5.50 yd3');
   expect(formatQuantity(volume('5.5 yd3').times(2), { places: 0 })).toBe('11 yd3');
   expect(formatQuantity(length(`7' 6"`))).toBe('7.50 ft');
-  expect(formatQuantity(slope('1:48'))).toBe('2.08 %');
+  expect(formatQuantity(slope('1:48'))).toBe('2.08%');
   expect(formatQuantity(angle('0.5 rad'))).toBe('28.65 deg');
   expect(formatQuantity(fromNumber(2.5, 'm2').times(length('2 m')))).toBe('5.00 m3');
 });
 
 test('formatQuantity rounds once from the exact value', () => {
   expect(formatQuantity(volume('5 m3'), { as: 'yd3' })).toBe('6.54 yd3');
-  expect(formatQuantity(slope('1:48'), { as: 'percent', places: 3 })).toBe('2.083 %');
+  expect(formatQuantity(slope('1:48'), { as: 'percent', places: 3 })).toBe('2.083%');
   expect(formatQuantity(volume('0.125 yd3'), { as: 'yd3' })).toBe('0.12 yd3');
   expect(formatQuantity(volume('0.125 yd3'), { as: 'yd3', rounding: 'half-up' })).toBe('0.13 yd3');
   expect(formatQuantity(volume('-0.001 yd3'), { as: 'yd3' })).toBe('0.00 yd3');

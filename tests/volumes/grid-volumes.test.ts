@@ -299,6 +299,21 @@ describe('cells at an outline', () => {
     expect(part.uncoveredArea.to('m2').toString()).toBe('200');
     expect(part.isCovered).toBe(false);
   });
+
+  test('four millimetres beyond the grid are told', () => {
+    const part = grid(
+      tilted,
+      outline([
+        [10, 0],
+        [20.004, 0],
+        [20.004, 20],
+        [10, 20],
+      ]),
+    );
+    expect(part.area.to('m2').toString()).toBe('200');
+    expect(part.uncoveredArea.toNumber('m2')).toBeCloseTo(0.08, 9);
+    expect(part.isCovered).toBe(false);
+  });
 });
 
 describe('refusals', () => {

@@ -24,11 +24,11 @@ describe('leaveOneOut', () => {
     expect(found.leverage[4]).toBeCloseTo(1, 5);
   });
 
-  test('a point a thousand kilometres off costs the others no digits', () => {
+  test.each([3e3, 1e6])('a point %i m off costs the others no digits', (far) => {
     const near = [0.13, -0.2, 0.3, -0.1, 0.22].map((off, k) => [0.7 * k, off] as const);
-    const { deleted, studentized } = leaveOneOut([...near, [1e6, 5e5]]);
+    const { deleted, studentized } = leaveOneOut([...near, [far, far / 2]]);
     const { centroid, direction, rms } = fitLine(near);
-    const [dx, dy] = [1e6 - centroid[0], 5e5 - centroid[1]];
+    const [dx, dy] = [far - centroid[0], far / 2 - centroid[1]];
     const offset = direction[0] * dy - direction[1] * dx;
     expect(Math.abs((deleted[5] ?? Number.NaN) / offset)).toBeCloseTo(1, 12);
     const station = direction[0] * dx + direction[1] * dy;
@@ -57,6 +57,42 @@ describe('leaveOneOut', () => {
     const { deleted, worst } = leaveOneOut(points);
     expect(worst).toBe(lone);
     expect(deleted[lone]).toBeCloseTo(5 / Math.sqrt(1.25), 12);
+  });
+
+  describe('by pencil: the line of four points is the x axis, their middle 0, S1 20, squares 4', () => {
+    const four = [
+      [-3, 1],
+      [-1, -1],
+      [1, -1],
+      [3, 1],
+    ] as const;
+
+    // s^2 = 4 / (5 - 3) = 2; the standard error is the root of 2 (1 + 1/4 + x^2 / 20)
+    test.each([
+      [0, 4, 4 / Math.sqrt(2.5)],
+      [2, -3, -3 / Math.sqrt(2.9)],
+      [-4, 2, 2 / Math.sqrt(4.1)],
+    ])('a fifth at %f, %f', (x, y, t) => {
+      const { deleted, studentized } = leaveOneOut([four[0], [x, y], ...four.slice(1)]);
+      expect(deleted[1]).toBeCloseTo(y, 13);
+      expect(studentized[1]).toBeCloseTo(t, 12);
+    });
+
+    test('a fifth far behind turns the line round: what is above is right of it', () => {
+      const { deleted, studentized } = leaveOneOut([...four, [-1000, 500]]);
+      expect(deleted[4]).toBeCloseTo(-500, 10);
+      expect(studentized[4]).toBeCloseTo(-500 / Math.sqrt(2 * (1.25 + 50_000)), 11);
+    });
+  });
+
+  test('points without any scatter: nothing is infinite, and the first is named', () => {
+    const row = (lone: number) => [0, 0, lone, 0, 0].map((y, x) => [x, y] as const);
+    const none = leaveOneOut(row(0));
+    expect([...none.studentized]).toEqual([0, 0, 0, 0, 0]);
+    expect(none.worst).toBe(0);
+    // the scatter is the last digit of the largest coordinate, 5: 5 / (5 e sqrt(1 + 1/4))
+    const { studentized } = leaveOneOut(row(5));
+    expect((studentized[2] ?? 0) * Number.EPSILON).toBeCloseTo(1 / Math.sqrt(1.25), 12);
   });
 
   test.each([

@@ -92,7 +92,24 @@ describe('inside an outline', () => {
     const dig = volumeIn(Float64Array.of(8, 0, 13, 0, 13, 10, 8, 10));
     expect(dig.cut).toBeCloseTo(20, 13);
     expect(dig.uncoveredArea).toBeCloseTo(30, 13);
-    expectFault(() => volumeIn(Float64Array.of(11, 0, 13, 0, 13, 10)), 'SURFACES_APART');
+    const away = () => volumeIn(Float64Array.of(11, 0, 13, 0, 13, 10));
+    expect(expectFault(away, 'SURFACES_APART').path).toEqual(['outline']);
+    // 4 mm beyond the edge of 10 m
+    const short = volumeIn(Float64Array.of(0, 0, 10.004, 0, 10.004, 10, 0, 10));
+    expect(short.uncoveredArea).toBeCloseTo(0.04, 11);
+  });
+
+  test('what rounding leaves out of an outline is not told as missing', () => {
+    const spots = Float64Array.from({ length: 3 * 49 }, (_, k) => {
+      const [row, column] = [Math.floor(k / 21), Math.floor(k / 3) % 7];
+      return [column * 2.1, row * 1.7, column / 7 - row / 3][k % 3] ?? 0;
+    });
+    for (let k = 1; k <= 20; k += 1) {
+      const [x, y, far] = [k / 7, k / 11, 12 - k / 13];
+      const outline = Float64Array.of(x, y, far, k / 17, far, 9.7, x, 10 - k / 19);
+      const dig = surfaceVolumes({ existing: spots, design: LEVEL, outline });
+      expect(dig.uncoveredArea).toBe(0);
+    }
   });
 });
 
@@ -114,7 +131,46 @@ describe('a surface against a surface', () => {
     const design = existing.map((value, k) => (k % 3 === 2 ? 0 : value + 4));
     expect(surfaceVolumes({ existing, design }).cut).toBeCloseTo(36, 12);
     const away = existing.map((value, k) => (k % 3 === 2 ? 0 : value + 10));
-    expectFault(() => surfaceVolumes({ existing, design: away }), 'SURFACES_APART');
+    const fault = expectFault(() => surfaceVolumes({ existing, design: away }), 'SURFACES_APART');
+    expect(fault.path).toEqual(['design']);
+    expect(fault.message).toContain('share no area');
+  });
+});
+
+describe('spots that are read', () => {
+  const [east, north] = [4_500_000, 4_500_000];
+  // a triangle 10 m long: its area is 5 times its height
+  const sliver = (height: number) =>
+    Float64Array.of(east, north, 1, east + 10, north, 1, east + 5, north + height, 1);
+
+  test('a micrometre of width is a surface, a few last digits of the coordinates are none', () => {
+    const { area } = surfaceVolumes({ existing: sliver(1e-6), design: LEVEL });
+    expect(area / 5e-6).toBeCloseTo(1, 2);
+    const none = () => surfaceVolumes({ existing: sliver(5e-9), design: LEVEL });
+    expectFault(none, 'POINTS_COLLINEAR');
+  });
+
+  test.each([
+    [2, 3],
+    [3, 2],
+  ])('one place at %i m and at %i m: both are named as they were given', (first, second) => {
+    const existing = Float64Array.of(
+      ...[9, 9, 1, 4, 4, first, 0, 0, 1, 9, 0, 1, 4, 4, second, 0, 9, 1],
+    );
+    const fault = expectFault(() => surfaceVolumes({ existing, design: LEVEL }), 'TWO_HEIGHTS');
+    expect(fault.path).toEqual(['existing', 4]);
+    expect(fault.message).toContain('points 1 and 4 are at one place');
+    const same = existing.map((value, k) => (k % 3 === 2 ? 1 : value));
+    expect(surfaceVolumes({ existing: same, design: LEVEL }).cut).toBeCloseTo(81, 12);
+  });
+
+  test.each([
+    [2e8, 'larger'],
+    [1e-200, 'smaller'],
+  ])('%f m is %s than anything on a site', (x, word) => {
+    const existing = Float64Array.of(0, 0, 1, x, 0, 1, 0, 9, 1);
+    const fault = expectFault(() => surfaceVolumes({ existing, design: LEVEL }), 'OUT_OF_RANGE');
+    expect(fault.message).toContain(`${word} than anything on a site`);
   });
 });
 

@@ -16,6 +16,8 @@ import { builtInPlans, savedPlan } from '../../built-in-plans.js';
 import { expectFault, faultsOf } from '../../faults.js';
 import { mutable } from '../../mutable.js';
 import { jobOfPlan } from '../../../src/job/saved/job-of-plan.js';
+import { JOB_NUMBERS } from '../../../src/job/saved/job-numbers.js';
+import { planFields, type Code } from '../../../src/job/saved/shape-code.js';
 import { readWholeJob } from '../../../src/job/read/read-job.js';
 import { otherTypes } from './same-types.js';
 
@@ -54,12 +56,20 @@ describe.each(builtInPlans())('%s, saved and read without the planner', (_name, 
     expect(JSON.stringify(readPlan(structuredClone(plan)))).toBe(JSON.stringify(read));
   });
 
-  test.each(SYSTEMS)('its sheet is the same but for the note at the top: %s', (system) => {
-    const sheet = renderJobSheet(read, { system });
-    expect(sheet).toContain('FIGURES NOT CHECKED');
-    expect(sheet.indexOf('FIGURES NOT CHECKED')).toBeLessThan(sheet.indexOf('CHECK BEFORE'));
-    expect(withoutNote(sheet)).toBe(renderJobSheet(plan, { system }));
-  });
+  test.each(SYSTEMS)(
+    'its sheet is the same but for the note at the top and the figures of each source: %s',
+    (system) => {
+      const sheet = renderJobSheet(read, { system });
+      expect(sheet).toContain('FIGURES NOT CHECKED');
+      expect(sheet.indexOf('FIGURES NOT CHECKED')).toBeLessThan(sheet.indexOf('CHECK BEFORE'));
+      const whole = renderJobSheet(plan, { system });
+      const [before = '', sources = ''] = withoutNote(sheet).split('WHERE THE FIGURES COME FROM');
+      expect(before).toBe(whole.split('WHERE THE FIGURES COME FROM')[0]);
+      // without its working a plan names its sources, not the figures taken from each
+      for (const { title } of read.sources) expect(sources.replace(/\s+/g, ' ')).toContain(title);
+      expect(sources).not.toContain('From it:');
+    },
+  );
 
   test('order list, steps of work, drawings and comparison take it', () => {
     expect(JSON.stringify(materialList(read))).toBe(JSON.stringify(materialList(plan)));
@@ -94,6 +104,32 @@ describe.each(builtInPlans())('%s, saved and read without the planner', (_name, 
 const [[, plan] = []] = builtInPlans();
 if (plan === undefined) expect.unreachable();
 const saved = () => mutable(savedPlan(plan) as JobPlan);
+
+/** What each field of a part of a plan holds, by its name. */
+function codesByName(code: Code, name: string, found = new Map<string, Set<string>>()) {
+  if (code.kind === 'plain' || code.kind === 'choice') {
+    const word = code.kind === 'plain' ? code.name : 'choice';
+    found.set(name, (found.get(name) ?? new Set()).add(word));
+  } else if (code.kind === 'object') {
+    for (const field of code.fields) codesByName(field.code, field.name, found);
+  } else if (code.kind === 'either') {
+    for (const field of code.of.flat()) codesByName(field.code, field.name, found);
+  } else codesByName(code.of, name, found);
+  return found;
+}
+
+test('fields of a job are told by their names: numbers, and outlines', () => {
+  const job = planFields().find(({ name }) => name === 'job');
+  if (job === undefined) expect.unreachable();
+  const codes = [...codesByName(job.code, 'job')];
+  const numbers = codes.filter(([, words]) => words.has('digits'));
+  expect(new Set(numbers.map(([name]) => name))).toEqual(JOB_NUMBERS);
+  for (const [name, words] of numbers) {
+    expect([name, words.has('text') || words.has('choice')]).toEqual([name, false]);
+  }
+  const outlines = codes.filter(([, words]) => words.has('outline'));
+  expect(outlines).toEqual([['outline', new Set(['outline'])]]);
+});
 
 describe('what it refuses, by path', () => {
   type Spoil = (plan: ReturnType<typeof saved>) => unknown;
@@ -140,8 +176,8 @@ describe('what it refuses, by path', () => {
     ],
     [
       'an area for a length',
-      (p) => Object.assign(p, { stringHeight: { value: '1', unit: 'm2' } }),
-      'stringHeight.unit',
+      (p) => Object.assign(first(p.stringLines), { stringHeight: { value: '1', unit: 'm2' } }),
+      'stringLines[0].stringHeight.unit',
     ],
     [
       'text for a number',

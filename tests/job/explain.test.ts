@@ -28,10 +28,7 @@ const sites = [
 ] as const;
 
 /** Quantities of a plan that have no chain of their own, with the reason. */
-const EXCEPTIONS: readonly (readonly [RegExp, string])[] = [
-  [/^job\b/, 'the job itself'],
-  [/^warnings\b/, 'a warning repeats figures that stand elsewhere in the plan'],
-];
+const EXCEPTIONS: readonly (readonly [RegExp, string])[] = [[/^job\b/, 'the job itself']];
 
 const isException = (path: FieldPath): boolean =>
   EXCEPTIONS.some(([pattern]) => pattern.test(pathText(path)));
@@ -210,6 +207,20 @@ describe('published figures', () => {
       'loose density of old concrete: 2400 lb/yd3',
     );
     expect(figures.find(({ name }) => name === 'minimum extension')?.usedIn.length).toBe(2);
+  });
+
+  test('a figure of a warning has the chain of the figure that it repeats', () => {
+    const plan = planJob(slateWharfJob());
+    const cover = plan.warnings.findIndex(({ code }) => code === 'UTILITY_COVER');
+    expect(explain(plan, ['warnings', cover, 'values', 'least'])).toMatchObject({
+      origin: 'job',
+      path: ['utilities', expect.any(Number), 'leastCover'],
+    });
+    const roots = plan.warnings.findIndex(({ code }) => code === 'ROOTS_CUT');
+    expect(explain(plan, ['warnings', roots, 'values', 'reach'])).toEqual(
+      explain(plan, ['pavements', 0, 'nearby', 'trees', 0, 'zone', 'cut', 'distance']),
+    );
+    expectFault(() => explain(plan, ['warnings', cover, 'code']), 'NOT_EXPLAINED');
   });
 
   test('a published minimum fall is one, and a given one is not', () => {

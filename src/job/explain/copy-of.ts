@@ -3,6 +3,7 @@ import { isQuantity } from '../../units/quantity.js';
 import { isSame } from './same-value.js';
 import { depthPath } from '../plan/depth-path.js';
 import type { JobPlan, LooseOrderPlan, PavementPlan } from '../plan/plan.js';
+import { warningField } from './warning-field.js';
 
 /**
  * The field that a field of the plan repeats: of the job inside it, as `['job', ...]`, or of the plan
@@ -15,6 +16,7 @@ export function copyOf(plan: JobPlan, path: FieldPath): FieldPath | null {
   if (list === 'stringLines') return inString(plan, k, rest);
   if (list === 'levelBook') return inBook(plan, path.slice(1));
   if (list === 'levelling') return inLevelling(plan, path.slice(1));
+  if (list === 'warnings') return warningField(plan, path);
   const isPlain =
     list === 'stringHeight' || (list === 'minimumFall' && plan.job.minimumFall !== undefined);
   if (isPlain) return ['job', list];

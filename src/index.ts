@@ -565,6 +565,7 @@ export {
   type JobSheetOptions,
   renderWorking,
   type RenderWorkingOptions,
+  type Placing,
   type SubjectStep,
   describeWorkStep,
   describeChange,

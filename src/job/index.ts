@@ -153,6 +153,7 @@ export type {
 export { renderJobSheet } from './sheet/render-job-sheet.js';
 export type { DescribePartOptions, JobSheetOptions } from './sheet/sheet-options.js';
 export { renderWorking, type RenderWorkingOptions } from './sheet/render-working.js';
+export type { Placing } from './plan/placed.js';
 export type { SubjectStep } from './sheet/is-steps.js';
 export { describeWorkStep } from './sheet/work-step-words.js';
 export { describeChange } from './sheet/change-words.js';

@@ -22,7 +22,7 @@ const QUESTIONS: readonly Question[] = [
     answer: /27 1\/4 in/,
   },
   {
-    asked: 'What does 95 % mean here?',
+    asked: 'What does 95% mean here?',
     typed: 'what does 95 % mean here',
     page: /soil-states/,
     answer: /95\s?%/,

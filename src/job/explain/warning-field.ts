@@ -5,8 +5,8 @@ import type { JobPlan } from '../plan/plan.js';
 import { isSame } from './same-value.js';
 
 /**
- * The field that a figure of a warning repeats: in the part of the plan that the warning is about, else
- * in the job. Null where it repeats none. Internal.
+ * The field that a figure of a warning repeats: in the part of the plan that the warning is about, or for a
+ * limit the field that sets it. Null where it repeats none. Internal.
  */
 export function warningField(plan: JobPlan, path: FieldPath): FieldPath | null {
   const [, index, values, key] = path;
@@ -29,10 +29,10 @@ const isLimit = (key: string): boolean => /^(?:least|most|limit|minimum|maximum)
 function limitsOf(code: string): FieldPath[] {
   if (code.startsWith('UTILITY')) return [['job', 'utilities']];
   if (code.startsWith('ROOTS')) return [['job', 'trees']];
-  return [['minimumFall'], ['job']];
+  return [['minimumFall']];
 }
 
-/** The pavement or the strings that a warning is about, and then the job. */
+/** The pavement or the strings that a warning is about. */
 function partsOf({ pavements, stringLines }: JobPlan, subject: string): FieldPath[] {
   const own = pavements.flatMap(({ name, id }, k): FieldPath[] =>
     name === subject || id === subject
@@ -47,7 +47,7 @@ function partsOf({ pavements, stringLines }: JobPlan, subject: string): FieldPat
     const hasStake = line.stakes.some(({ id }) => subject === `stake ${id}` || subject === id);
     return isAbout || hasStake ? [['stringLines', k]] : [];
   });
-  return [...own, ...strings, ['job']];
+  return [...own, ...strings];
 }
 
 const valueAt = (plan: JobPlan, path: FieldPath): unknown =>

@@ -31,7 +31,11 @@ function figureTexts(figures: readonly PublishedFigure[], system: SheetSystem): 
   const sources = [...new Set(figures.map(({ source }) => source))];
   return sources.flatMap((source) => {
     const own = figures.filter((one) => one.source === source);
-    const named = own.map(({ name, value }) => `${name} ${valueText(value, system)}`).join('; ');
+    const named = own
+      .map(
+        ({ name, value, usedIn }) => `${name} ${valueText(value, system)} (${usedIn.join(', ')})`,
+      )
+      .join('; ');
     return own.slice(0, 1).map((first) => `${sourceText(first)}. From it: ${named}`);
   });
 }

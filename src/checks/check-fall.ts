@@ -7,7 +7,7 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios, wholeRatio, type Ratio } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { formulaStep, given, type Step } from '../working.js';
+import { derivedStep, formulaStep, given, type Step } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -162,12 +162,11 @@ function fallSteps(
   const { id, fall, run, value, uncertainty, margin } = reading;
   const slope = given('g', 'slope', value);
   return [
-    formulaStep({
+    derivedStep({
       title: `Slope at ${id}`,
       formula: 'g = d / L',
       given: [given('d', 'fall', fall), given('L', 'run', run)],
       result: slope,
-      source: 'derived',
     }),
     formulaStep({
       title: `Uncertainty of the slope at ${id}, about 95%`,

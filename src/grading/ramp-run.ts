@@ -6,7 +6,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { countParts } from './count-parts.js';
 import { slopeBetween } from './slope-between.js';
 
@@ -105,14 +105,13 @@ export function rampRun(options: RampRunOptions): RampRun {
     cautions: cautionsFor('access', 'drainage'),
   };
   return withWorking(ramp, () => [
-    formulaStep({
+    derivedStep({
       title: 'Sloped length',
       formula: 'R = h / g',
       given: [given('h', 'rise', rise), given('g', 'maximum slope', maximumSlope)],
       result: given('R', 'run', run),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Length with landings',
       formula: 'T = R + (n - 1) * l',
       given: [
@@ -121,7 +120,6 @@ export function rampRun(options: RampRunOptions): RampRun {
         given('l', 'landing', landing ?? NO_LENGTH),
       ],
       result: given('T', 'total', total),
-      source: 'derived',
     }),
   ]);
 }

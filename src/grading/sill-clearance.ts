@@ -6,7 +6,7 @@ import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { checkedSlope, type SlopeCheck } from './check-slope.js';
 import { shortfallOf } from './shortfall.js';
 import { slopeBetween } from './slope-between.js';
@@ -103,12 +103,11 @@ export function sillClearance(options: SillClearanceOptions): SillClearance {
     cautions: cautionsFor('drainage'),
   };
   return withWorking(result, () => [
-    formulaStep({
+    derivedStep({
       title: 'Clearance of the sill above the paving',
       formula: 'F = z1 - z2',
       given: [given('z1', 'sill', sill), given('z2', 'finished grade at the wall', finish)],
       result: given('F', 'clearance', clearance),
-      source: 'derived',
     }),
     ...(fallAway?.working ?? []),
   ]);

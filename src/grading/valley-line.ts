@@ -23,7 +23,7 @@ import {
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { azimuthOf } from './azimuth.js';
 import { edgeCrossings, type LineStake } from './edge-crossings.js';
 import {
@@ -169,7 +169,7 @@ function kindOf(first: PointedPlane, second: PointedPlane, toFirst: Vector): Val
 }
 
 function lineStep(first: Vector, second: Vector, slope: Slope): Step {
-  return formulaStep({
+  return derivedStep({
     title: 'Fall of the line where two planes meet',
     formula: 'g = abs(g1y * (g1x - g2x) - g1x * (g1y - g2y)) / sqrt((g1x - g2x)^2 + (g1y - g2y)^2)',
     given: [
@@ -179,6 +179,5 @@ function lineStep(first: Vector, second: Vector, slope: Slope): Step {
       given('g2y', 'grade of the second plane along y', fromSI('slope', second.y)),
     ],
     result: given('g', 'fall of the line', slope),
-    source: 'derived',
   });
 }

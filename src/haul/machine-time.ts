@@ -7,7 +7,7 @@ import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Flow, Time, Volume } from '../units/quantity.js';
 // a machine digs bank soil and carries it loose
 import { inState, inStateField, type StateVolume } from '../volumes/state-volume.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 
 /** Soil to dig and the machine that digs it. */
 export interface MachineTimeOptions {
@@ -97,7 +97,7 @@ export function machineTimeOf(read: Values<typeof OPTIONS>): MachineTime {
     cautions: cautionsFor('utilities', 'excavation'),
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Loose soil an hour',
       formula: 'Q = q * f * e / c',
       given: [
@@ -107,9 +107,8 @@ export function machineTimeOf(read: Values<typeof OPTIONS>): MachineTime {
         given('c', 'cycle', cycle),
       ],
       result: given('Q', 'loose volume an hour', loosePerHour),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Time to dig',
       formula: 'T = B * s / Q',
       given: [
@@ -118,7 +117,6 @@ export function machineTimeOf(read: Values<typeof OPTIONS>): MachineTime {
         given('Q', 'loose volume an hour', loosePerHour),
       ],
       result: given('T', 'time', time),
-      source: 'derived',
     }),
   ]);
 }

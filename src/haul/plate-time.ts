@@ -3,7 +3,7 @@ import { AREA, MACHINE_PART, OVERLAP, PASSES, SHARE, SPEED, THICKNESS } from '..
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { AreaInput, LengthInput, SpeedInput } from '../units/construct.js';
 import type { Flow, Length, Time } from '../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 
 /** A layer to compact, and the plate or roller for it. */
 export interface PlateTimeOptions {
@@ -86,7 +86,7 @@ export function plateTimeOf(read: Values<typeof OPTIONS>): PlateTime {
   const time = perLift.times(lifts);
   const output = lift === undefined ? null : area.times(lift).dividedBy(perLift);
   return withWorking({ lane, perPass, perLift, time, output, notes: NOTES }, () => [
-    formulaStep({
+    derivedStep({
       title: 'Time of the plate',
       formula: 'T = A * n * k / (b * v * e)',
       given: [
@@ -98,7 +98,6 @@ export function plateTimeOf(read: Values<typeof OPTIONS>): PlateTime {
         given('k', 'lifts', lifts),
       ],
       result: given('T', 'time', time),
-      source: 'derived',
     }),
   ]);
 }

@@ -11,7 +11,7 @@ import type { Density, Mass } from '../units/quantity.js';
 // loads and soil states are worked out once, there
 import { loads, type Load } from '../volumes/loads.js';
 import { inState, inStateField, type StateVolume } from '../volumes/state-volume.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** Spoil to haul away and the truck that hauls it. */
 export interface SpoilLoadsOptions {
@@ -114,19 +114,17 @@ export function spoilLoads(options: SpoilLoadsOptions): SpoilLoads {
     cautions: cautionsFor('loads', 'excavation'),
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Mass of the spoil, water included',
       formula: 'M = B * d',
       given: [given('B', 'bank volume', bank), given('d', 'moist density', moist)],
       result: given('M', 'mass', mass),
-      source: 'derived',
     }) satisfies Step,
-    formulaStep({
+    derivedStep({
       title: 'Spoil, loose',
       formula: 'L = B * s',
       given: [given('B', 'bank volume', bank), given('s', 'loose per bank', swell)],
       result: given('L', 'loose volume', loose.volume),
-      source: 'derived',
     }) satisfies Step,
     ...counted.working,
   ]);

@@ -7,7 +7,7 @@ import type { ForceInput, LengthInput, PressureInput } from '../units/construct.
 import { exactOf, fromSI, type Length, type Pressure } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** A wheel over soft ground. */
 export interface WheelStressScreenOptions {
@@ -95,7 +95,7 @@ export function wheelStressScreen(options: WheelStressScreenOptions): WheelStres
     cautions: cautionsFor('structure'),
   } as const;
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Stress on the subgrade (screen)',
       formula: 's = P / (sqrt(P / p) + z)^2',
       given: [
@@ -104,7 +104,6 @@ export function wheelStressScreen(options: WheelStressScreenOptions): WheelStres
         given('z', 'depth', depth),
       ],
       result: given('s', 'stress', stress),
-      source: 'derived',
     }),
     formulaStep({
       title: 'Stress that the rule allows on soft ground (screen)',

@@ -7,7 +7,7 @@ import { exactOf, fromSI, type Angle, type Length, type Slope } from '../units/q
 import { decimalRatio } from '../units/ratio.js';
 import { cross, dot, type Vector } from '../units/vector.js';
 import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** A point on the site, from the instrument. */
 export interface PlaceFromInstrumentInput {
@@ -102,26 +102,23 @@ function headingSteps({ gx, gy, heading, at, gradeX, gradeY, error }: Heading): 
   const ky = given('ky', 'grade that the beam has along y', gradeY);
   const place = [given('x', 'distance along x', at.x), given('y', 'distance along y', at.y)];
   return [
-    formulaStep({
+    derivedStep({
       title: 'Grade that the beam has along x',
       formula: 'kx = gx * cos(b) - gy * sin(b)',
       given: turned,
       result: kx,
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Grade that the beam has along y',
       formula: 'ky = gx * sin(b) + gy * cos(b)',
       given: turned,
       result: ky,
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Error of a beam that is off its heading',
       formula: 'e = (kx - gx) * x + (ky - gy) * y',
       given: [kx, ky, ...dialled, ...place],
       result: given('e', 'error (+ high)', error),
-      source: 'derived',
     }),
   ];
 }

@@ -11,7 +11,7 @@ import { ZERO } from '../units/decimal.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   parabolaSag,
   requireTaut,
@@ -191,7 +191,7 @@ const sagAt = (span: Length, along: Length, line: HangingLine | undefined): Leng
     : parabolaSag(span, along, { shape: shapeLength(line), slope: ZERO });
 
 const surfaceStep = ({ surface, below }: SurfaceBelowString, height: Length): Step =>
-  formulaStep({
+  derivedStep({
     title: `${surface} below the string at a stake (between stakes deduct the sag)`,
     formula: 'b = h + d',
     given: [
@@ -199,7 +199,6 @@ const surfaceStep = ({ surface, below }: SurfaceBelowString, height: Length): St
       given('d', 'below finished grade', below.minus(height)),
     ],
     result: given('b', 'below the string', below),
-    source: 'derived',
   });
 
 function sagSteps(
@@ -209,7 +208,7 @@ function sagSteps(
 ): Step[] {
   if (line === undefined) return [];
   return [
-    formulaStep({
+    derivedStep({
       title: 'Largest sag, in the middle of the longest span, as a parabola',
       formula: 'f = w * max(L)^2 / (8 * H)',
       given: [
@@ -222,7 +221,6 @@ function sagSteps(
         given('H', 'tension', line.tension),
       ],
       result: given('f', 'largest sag', maximumSag),
-      source: 'derived',
     }),
   ];
 }

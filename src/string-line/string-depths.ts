@@ -9,7 +9,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { belowString, digAt } from './below-string.js';
 import { TIE, type TieInput } from './ties.js';
 
@@ -158,12 +158,11 @@ function showWorking(
     readonly stakes: readonly StakeDepths[];
   },
 ): Step[] {
-  const first: Step = formulaStep({
+  const first: Step = derivedStep({
     title: 'Subgrade below the string',
     formula: 'B = h + D',
     given: [given('h', 'string above finished grade', of.height), given('D', 'build-up', total)],
     result: given('B', 'subgrade below the string', of.subgrade),
-    source: 'derived',
   });
   return [first, ...of.stakes.flatMap((stake) => stakeSteps(stake))];
 }
@@ -171,7 +170,7 @@ function showWorking(
 function stakeSteps({ id, subgrade, ground, dig, soil }: StakeDepths): Step[] {
   if (ground === null || dig === null || soil === null) return [];
   return [
-    formulaStep({
+    derivedStep({
       title: `Dig at stake ${id}`,
       formula: 'E = B - g',
       given: [
@@ -179,14 +178,12 @@ function stakeSteps({ id, subgrade, ground, dig, soil }: StakeDepths): Step[] {
         given('g', 'ground below the string', ground),
       ],
       result: given('E', 'dig (cut +, fill -)', dig),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: `Soil at stake ${id} after stripping the old surface`,
       formula: 'S = E - o',
       given: [given('E', 'dig', dig), given('o', 'old surface', dig.minus(soil))],
       result: given('S', 'soil (cut +, fill -)', soil),
-      source: 'derived',
     }),
   ];
 }

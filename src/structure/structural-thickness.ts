@@ -13,7 +13,7 @@ import { ONE, ZERO } from '../units/decimal.js';
 import type { Length } from '../units/quantity.js';
 import { roundTo } from '../units/rounding.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, formulaStep, given, withWorking, type Worked } from '../working.js';
 import { oneInch } from './printed-units.js';
 
 /** The structural number to reach, and the layer that makes it up. */
@@ -92,12 +92,11 @@ export function structuralThickness(options: StructuralThicknessOptions): Struct
       result: given('D', 'thickness', thickness),
       source: 'flexible-pavement-guide',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Up to the next whole step',
       formula: 'T = ceil(D / t) * t',
       given: [given('D', 'thickness', thickness), given('t', 'step', step)],
       result: given('T', 'rounded', rounded),
-      source: 'derived',
     }),
   ]);
 }

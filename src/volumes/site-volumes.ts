@@ -8,7 +8,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import type { PlanPoint } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { readSiteDesign, type ReadDesign, type SiteDesignInput } from './read-site-design.js';
 import { readSpots, type SpotsInput } from './read-spots.js';
 import {
@@ -291,19 +291,17 @@ function describe(compared: Compared, frame: SiteFrame): SiteVolumes {
     cautions: cautionsFor('excavation', 'utilities'),
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Cut and fill between the surfaces',
       formula: 'N = C - F',
       given: [given('C', 'cut, bank', cutVolume), given('F', 'fill, compacted', fillVolume)],
       result: given('N', 'net', net),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Mean depth',
       formula: 'd = N / A',
       given: [given('N', 'net', net), given('A', 'area compared', whole)],
       result: given('d', 'mean depth (+ the site is high)', found.meanDepth),
-      source: 'derived',
     }),
   ]);
 }

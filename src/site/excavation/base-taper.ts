@@ -8,7 +8,7 @@ import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 // a taper is base in place
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 
 /** Two pavements that meet on bases of different thickness. */
 export interface BaseTaperOptions {
@@ -91,7 +91,7 @@ export function baseTaper(options: BaseTaperOptions): BaseTaper {
     cautions: cautionsFor('structure'),
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Length of the taper',
       formula: 'L = abs(T1 - T2) / s',
       given: [
@@ -100,9 +100,8 @@ export function baseTaper(options: BaseTaperOptions): BaseTaper {
         given('s', 'slope', fall),
       ],
       result: given('L', 'length', run),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Base in the taper',
       formula: 'V = w * L * (T1 + T2) / 2',
       given: [
@@ -112,7 +111,6 @@ export function baseTaper(options: BaseTaperOptions): BaseTaper {
         given('T2', 'second base', second),
       ],
       result: given('V', 'compacted volume', volume),
-      source: 'derived',
     }),
   ]);
 }

@@ -10,7 +10,7 @@ import type {
   TimeInput,
 } from '../../units/construct.js';
 import type { Area } from '../../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 
 /** The pace of a crew, and its time left. */
 export interface ClosingCrewInput {
@@ -98,7 +98,7 @@ export function closableArea(options: ClosableAreaOptions): ClosableArea {
     cautions: cautionsFor('excavation', 'drainage'),
   } as const;
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Area that the stone on site closes',
       formula: 'A = M / ((1 + w) * t * d)',
       given: [
@@ -108,7 +108,6 @@ export function closableArea(options: ClosableAreaOptions): ClosableArea {
         given('d', 'dry density in place', density),
       ],
       result: given('A', 'area by stone', byStone),
-      source: 'derived',
     }),
   ]);
 }

@@ -6,7 +6,7 @@ import { sum } from '../../units/aggregate.js';
 import type { AreaInput, FlowInput, LengthInput } from '../../units/construct.js';
 import type { Length, Time, Volume } from '../../units/quantity.js';
 import { NO_AREA } from '../../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 
 /** Ground or a roof that drains into a dig. */
 export interface DrainingAreaInput {
@@ -79,7 +79,7 @@ export function waterInDig(options: WaterInDigOptions): WaterInDig {
     cautions: cautionsFor('excavation', 'drainage'),
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Water in the dig',
       formula: 'V = p * (A + a)',
       given: [
@@ -88,7 +88,6 @@ export function waterInDig(options: WaterInDigOptions): WaterInDig {
         given('a', 'area that drains in, reduced', added),
       ],
       result: given('V', 'water', volume),
-      source: 'derived',
     }),
   ]);
 }

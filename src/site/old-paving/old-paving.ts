@@ -12,12 +12,13 @@ import type { Area, Density, Length, Mass, Volume } from '../../units/quantity.j
 // broken-out paving is a loose volume; loads take state volumes
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
 import {
+  derivedStep,
   formulaStep,
   given,
   published,
-  withWorking,
   type Step,
   type StepInput,
+  withWorking,
   type Worked,
 } from '../../working.js';
 import { measureCuts, sawCuts, type SawCuts, type SawCutsInput } from './saw-cuts.js';
@@ -213,12 +214,11 @@ function layerSteps(layer: OldPavingLayer): Step[] {
   const source = layer.sources[0] ?? 'derived';
   const { material, inPlace, mass } = layer;
   return [
-    formulaStep({
+    derivedStep({
       title: `Old ${material} in place`,
       formula: 'V = A * o',
       given: [given('A', 'area', layer.area), given('o', 'thickness', layer.thickness)],
       result: given('V', `volume of old ${material} in place`, inPlace),
-      source: 'derived',
     }),
     formulaStep({
       title: `Old ${material} to strip`,
@@ -249,7 +249,7 @@ function layerSteps(layer: OldPavingLayer): Step[] {
 function sawSteps(saw: SawCuts | null): Step[] {
   if (saw === null) return [];
   return [
-    formulaStep({
+    derivedStep({
       title: 'Saw cuts',
       formula: 'C = r + g',
       given: [
@@ -257,7 +257,6 @@ function sawSteps(saw: SawCuts | null): Step[] {
         given('g', `cuts of the grid, ${saw.pieces} pieces`, saw.grid),
       ],
       result: given('C', 'length to saw', saw.length),
-      source: 'derived',
     }),
   ];
 }

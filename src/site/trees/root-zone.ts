@@ -7,7 +7,7 @@ import { max } from '../../units/aggregate.js';
 import type { LengthInput } from '../../units/construct.js';
 import { PI } from '../../units/pi.js';
 import type { Area, Length } from '../../units/quantity.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { digAtTree, digFrom, type DigAtTreeInput } from './read-dig-at-tree.js';
 import { rootCut, type RootCut } from './root-cut.js';
 
@@ -121,7 +121,7 @@ function radiusStep(
   { radiusPerDiameter, minimumRadius }: Values<typeof RULE>,
   radius: Length,
 ): Step {
-  return formulaStep({
+  return derivedStep({
     title: 'Radius of the root zone',
     formula: minimumRadius === undefined ? 'R = k * D' : 'R = max(k * D, R0)',
     given: [
@@ -130,7 +130,6 @@ function radiusStep(
       ...(minimumRadius === undefined ? [] : [given('R0', 'minimum radius, given', minimumRadius)]),
     ],
     result: given('R', 'radius', radius),
-    source: 'derived',
   });
 }
 

@@ -8,7 +8,7 @@ import type { LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { verdictOf, type Verdict } from '../../verdict.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 
 /** A line in a test hole, and the dig near it. Measure both depths from one surface. */
 export interface UtilityCoverOptions {
@@ -82,12 +82,11 @@ export function utilityCover(options: UtilityCoverOptions): UtilityCover {
     cautions: cautionsFor('utilities', 'excavation'),
   };
   return withWorking(result, () => [
-    formulaStep({
+    derivedStep({
       title: 'Cover over the line',
       formula: 'c = f - e',
       given: [given('f', 'top of the line', found), given('e', 'depth of dig', dig)],
       result: given('c', 'cover', cover),
-      source: 'derived',
     }),
   ]);
 }

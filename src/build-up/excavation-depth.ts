@@ -1,7 +1,7 @@
 import { optional, quantity } from '../input/field.js';
 import { LEVEL_DIFFERENCE, THICKNESS_OR_NONE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
@@ -29,13 +29,11 @@ const OPTIONS = shapeOf<ExcavationDepthOptions>()({
 });
 
 /** How deep to dig, from the existing surface down. */
-export interface ExcavationDepth extends Worked {
+export interface ExcavationDepth extends Cautioned, Worked {
   /** From the existing surface to the subgrade; negative if fill is needed. */
   readonly total: Length;
   /** Soil to dig after stripping the old surface; negative if fill is needed. */
   readonly soil: Length;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

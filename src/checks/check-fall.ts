@@ -18,7 +18,7 @@ import {
 } from './layer-check.js';
 import { betweenField, marginOf, type BetweenInput, type Limits } from './limits.js';
 import { marginStep } from './margin-step.js';
-import { lengthUncertainty, readingsOf } from './reading-fields.js';
+import { lengthUncertainty, readingsOf, type NamedReadingInput } from './reading-fields.js';
 import {
   checkSetFor,
   limitsBetween,
@@ -28,9 +28,7 @@ import {
 } from './tolerance.js';
 
 /** A fall as measured between two points. */
-export interface FallReadingInput {
-  /** What the crew calls it. Each id once. */
-  readonly id: string;
+export interface FallReadingInput extends NamedReadingInput {
   /** Drop of the surface over the run, + in the right direction [length], up to 20 m either way. */
   readonly fall: LengthInput;
   /** Plan distance between the two points [length], more than 0 and at most 10 km. */

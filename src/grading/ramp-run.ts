@@ -2,7 +2,7 @@ import { bothOrNeither } from '../input/both-or-neither.js';
 import { optional, quantity } from '../input/field.js';
 import { DISTANCE, RISE, SLOPE_OF_SOME } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
@@ -49,7 +49,7 @@ export interface RampRoom {
 }
 
 /** A ramp, or a run-up to a threshold. */
-export interface RampRun extends Worked {
+export interface RampRun extends Cautioned, Worked {
   /** Sloped length in plan, all flights together. */
   readonly run: Length;
   /** Flights between landings; one if no limit is given. */
@@ -62,8 +62,6 @@ export interface RampRun extends Worked {
   readonly total: Length;
   /** Fit in the length available; null if none is given. */
   readonly room: RampRoom | null;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /** More flights than this are a wrong digit or unit. */

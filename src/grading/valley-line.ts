@@ -1,7 +1,7 @@
 import { fault } from '../errors.js';
 import { flag, object, optional } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { fromSI, type Angle, type Slope } from '../units/quantity.js';
 import {
   divideRatios,
@@ -71,7 +71,7 @@ const OPTIONS = shapeOf<ValleyLineOptions>()({
 });
 
 /** The line where two planes meet. */
-export interface ValleyLine extends Worked {
+export interface ValleyLine extends Cautioned, Worked {
   /**
    * `valley`: water runs to the line from both sides; `ridge`: it runs off to both sides; `break`: it
    * crosses the line, or runs along it.
@@ -87,8 +87,6 @@ export interface ValleyLine extends Worked {
   readonly downhillAzimuth: Angle | null;
   /** Where the line meets the edges; each needs a stake. Empty if no path is given. */
   readonly stakes: readonly LineStake[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

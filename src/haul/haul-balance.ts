@@ -1,7 +1,7 @@
 import { list, optional, quantity, whole } from '../input/field.js';
 import { BOX, TIME, TIME_OR_NONE, TRUCKS } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { sum } from '../units/aggregate.js';
 import type { TimeInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
@@ -51,7 +51,7 @@ export interface Fleet {
 }
 
 /** Trucks against the machine that loads them. */
-export interface HaulBalance extends Worked {
+export interface HaulBalance extends Cautioned, Worked {
   /** Time to load, haul, dump and return. */
   readonly truckCycle: Time;
   /** Truck cycle over loading time: trucks that just keep the machine busy. */
@@ -64,8 +64,6 @@ export interface HaulBalance extends Worked {
   readonly machineMaximum: Flow;
   /** For the numbers of trucks given, or for the number needed and one fewer. */
   readonly fleets: readonly Fleet[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -1,7 +1,7 @@
 import { number, quantity } from '../input/field.js';
 import { BOX, FILL_FACTOR, LOOSE_PER_BANK, SHARE, TIME } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { TimeInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Flow, Time, Volume } from '../units/quantity.js';
@@ -35,7 +35,7 @@ const OPTIONS = shapeOf<MachineTimeOptions>()({
 });
 
 /** How long a machine takes to dig. */
-export interface MachineTime extends Worked {
+export interface MachineTime extends Cautioned, Worked {
   /** All of the soil, loose. */
   readonly loose: StateVolume<'loose'>;
   /** Loose volume in one bucket. */
@@ -48,8 +48,6 @@ export interface MachineTime extends Worked {
   readonly bankPerHour: Flow;
   /** Time to dig all of it. */
   readonly time: Time;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

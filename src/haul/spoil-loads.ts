@@ -3,7 +3,7 @@ import { exactlyOne } from '../input/exactly-one.js';
 import { number, optional, quantity } from '../input/field.js';
 import { BOX, DENSITY, FRACTION, LOOSE_PER_BANK, PAYLOAD } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { DensityInput, MassInput, VolumeInput } from '../units/construct.js';
 import { ONE } from '../units/decimal.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
@@ -44,7 +44,7 @@ const OPTIONS = shapeOf<SpoilLoadsOptions>()({
 });
 
 /** Spoil to haul away: volume, mass and loads. */
-export interface SpoilLoads extends Worked {
+export interface SpoilLoads extends Cautioned, Worked {
   /** Volume in the truck. */
   readonly loose: StateVolume<'loose'>;
   /** Soil without its water; null if only the moist density is known. */
@@ -65,8 +65,6 @@ export interface SpoilLoads extends Worked {
   readonly perLoad: Load;
   /** What is left for the last load. */
   readonly lastLoad: Load;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -6,7 +6,7 @@ import { Decimal40 } from '../units/decimal.js';
 import { exactOf, fromSI, type Angle, type Length, type Slope } from '../units/quantity.js';
 import { decimalRatio } from '../units/ratio.js';
 import { cross, dot, type Vector } from '../units/vector.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** A point on the site, from the instrument. */
@@ -39,15 +39,13 @@ const OPTIONS = shapeOf<HeadingErrorOptions>()({
 });
 
 /** A dialled-in beam that is off its heading. */
-export interface HeadingError extends Worked {
+export interface HeadingError extends Cautioned, Worked {
   /** Grade of the beam along x. */
   readonly gradeX: Slope;
   /** Grade of the beam along y. */
   readonly gradeY: Slope;
   /** Beam less design at the point; negative if the beam is low. */
   readonly error: Length;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

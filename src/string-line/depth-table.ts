@@ -4,7 +4,7 @@ import { builtUp } from '../build-up/built-up.js';
 import { list, object, optional, quantity } from '../input/field.js';
 import { SITE_LENGTH, STRING_HEIGHT } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { max } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import { ZERO } from '../units/decimal.js';
@@ -68,7 +68,7 @@ export interface DepthRow {
 }
 
 /** What to measure down from a string to every surface. */
-export interface DepthTable extends Worked {
+export interface DepthTable extends Cautioned, Worked {
   /**
    * From finished grade down, tops of lifts included; depths below the straight line from tie to
    * tie.
@@ -78,8 +78,6 @@ export interface DepthTable extends Worked {
   readonly rows: readonly DepthRow[];
   /** Largest sag of the string [length]; 0 if no string is given. */
   readonly maximumSag: Length;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /** More rows than this are a mistake. */

@@ -5,7 +5,7 @@ import { soilUnder } from '../build-up/excavation-depth.js';
 import { list, object, optional, quantity } from '../input/field.js';
 import { LEVEL_DIFFERENCE, STRING_HEIGHT, THICKNESS_OR_NONE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
@@ -89,13 +89,11 @@ export interface StakeDepths extends DepthsBelowString {
 }
 
 /** Depths below the string for a run of stakes. */
-export interface StringDepths extends DepthsBelowString, Worked {
+export interface StringDepths extends DepthsBelowString, Cautioned, Worked {
   /** String above finished grade, as given [length]. */
   readonly stringHeight: Length;
   /** Each stake, in the order given. */
   readonly stakes: readonly StakeDepths[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -4,7 +4,7 @@ import { custom, optional } from '../input/field.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { once, onceForEach } from '../once.js';
 import { readOutline, type Outline, type OutlineInput } from '../outline/read-outline.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import type { PlanPoint } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
@@ -56,7 +56,7 @@ export interface SiteDepth {
 }
 
 /** Cut and fill of a site. */
-export interface SiteVolumes extends Worked {
+export interface SiteVolumes extends Cautioned, Worked {
   /** Soil to dig, in place. */
   readonly cut: StateVolume<'bank'>;
   /** Soil to fill, compacted. */
@@ -84,8 +84,6 @@ export interface SiteVolumes extends Worked {
   readonly deepestCut: SiteDepth | null;
   /** Where the fill is deepest; null where there is none. */
   readonly deepestFill: SiteDepth | null;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -1,4 +1,4 @@
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Caution, type Cautioned } from '../../sources/cautions.js';
 import { worstVerdict, type Verdict } from '../../verdict.js';
 import { withWorking, type Step, type Worked } from '../../working.js';
 import { markCheck, requirePlannedFigures } from '../require-plan.js';
@@ -9,7 +9,7 @@ import { checkSurface, isSame, type SurfaceCheck } from './check-surface.js';
 import { readJobReadings, type JobReadings, type ReadReadings } from './read-job-readings.js';
 
 /** The work as built against the plan. */
-export interface JobCheck extends Worked {
+export interface JobCheck extends Cautioned, Worked {
   /** Tells a check from other results. */
   readonly kind: 'settline-check';
   /** Name of the site. */
@@ -20,8 +20,6 @@ export interface JobCheck extends Worked {
   readonly surfaces: readonly SurfaceCheck[];
   /** Each pavement of the plan: its build-up, the checks between the stakes, what was not checked. */
   readonly pavements: readonly PavementCheck[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -12,9 +12,9 @@ import type { Code, FieldCode } from './shape-code.js';
 
 /**
  * Reads a part of a saved plan by its code: type, dimension and size of each figure. It goes as deep
- * as a plan is and no deeper, whatever was saved. Internal.
+ * as a plan is and no deeper, whatever was saved.
  */
-export function readForm(reading: Reading, code: Code, value: unknown): unknown {
+function readForm(reading: Reading, code: Code, value: unknown): unknown {
   reading.spend(1);
   switch (code.kind) {
     case 'nullable':

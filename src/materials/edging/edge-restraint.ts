@@ -1,7 +1,7 @@
 import { flag, list, object, optional, quantity, whole } from '../../input/field.js';
 import { COUNT_OR_NONE, DISTANCE_OR_NONE, PIECE, SET_BACK } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import type { SourceId } from '../../sources/catalogue.js';
 import type { LengthInput } from '../../units/construct.js';
 import { exactOf, type Length } from '../../units/quantity.js';
@@ -93,7 +93,7 @@ export interface RestraintRun {
 }
 
 /** Pieces of edge restraint and spikes. */
-export interface EdgeRestraint extends Worked {
+export interface EdgeRestraint extends Cautioned, Worked {
   /** Pieces of all runs. */
   readonly pieces: number;
   /** Spikes of all runs. */
@@ -104,8 +104,6 @@ export interface EdgeRestraint extends Worked {
   readonly notes: readonly string[];
   /** Where the rules are printed. */
   readonly sources: readonly SourceId[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

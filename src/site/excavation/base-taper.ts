@@ -2,7 +2,7 @@ import { fault } from '../../errors.js';
 import { optional, quantity } from '../../input/field.js';
 import { FALL_OF_SOME, SITE_LENGTH, THICKNESS } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import type { LengthInput, SlopeInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
@@ -41,7 +41,7 @@ export interface TaperStation {
 }
 
 /** The taper from a thick base to a thin one. */
-export interface BaseTaper extends Worked {
+export interface BaseTaper extends Cautioned, Worked {
   /** Length of the taper in plan. */
   readonly length: Length;
   /** Volume of base in the taper. */
@@ -50,8 +50,6 @@ export interface BaseTaper extends Worked {
   readonly side: 'first' | 'second' | 'none';
   /** Thickness at each station, from the thick end to the thin end. */
   readonly stations: readonly TaperStation[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

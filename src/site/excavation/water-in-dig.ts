@@ -1,7 +1,7 @@
 import { list, number, object, optional, quantity } from '../../input/field.js';
 import { AREA, DEPTH, FLOW, RUNOFF } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { sum } from '../../units/aggregate.js';
 import type { AreaInput, FlowInput, LengthInput } from '../../units/construct.js';
 import type { Length, Time, Volume } from '../../units/quantity.js';
@@ -41,7 +41,7 @@ const OPTIONS = shapeOf<WaterInDigOptions>()({
 });
 
 /** Rain water in an open dig. */
-export interface WaterInDig extends Worked {
+export interface WaterInDig extends Cautioned, Worked {
   /** Water in the dig. */
   readonly volume: Volume;
   /** Depth of the water, level over the dig. */
@@ -50,8 +50,6 @@ export interface WaterInDig extends Worked {
   readonly pumpTime: Time | null;
   /** What to do before work resumes. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -4,7 +4,7 @@ import { AREA, DENSITY, THICKNESS } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../../input/shape.js';
 import { referenceQuantity } from '../../reference-quantity.js';
 import type { SourceId } from '../../sources/catalogue.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { OLD_PAVING_WEIGHTS, type OldPaving } from '../../sources/material-weights.js';
 import { sum } from '../../units/aggregate.js';
 import type { AreaInput, DensityInput, LengthInput } from '../../units/construct.js';
@@ -85,7 +85,7 @@ export interface OldPavingLayer {
 }
 
 /** Old paving to break out, with its mass and volumes. */
-export interface RemovedPaving extends Worked {
+export interface RemovedPaving extends Cautioned, Worked {
   /** From the top down. */
   readonly layers: readonly OldPavingLayer[];
   /** Volume in place, all layers together. */
@@ -100,8 +100,6 @@ export interface RemovedPaving extends Worked {
   readonly saw: SawCuts | null;
   /** What to check before you break it out. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

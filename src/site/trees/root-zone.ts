@@ -1,7 +1,7 @@
 import { number, object, optional, quantity } from '../../input/field.js';
 import { ROOT_ZONE_FACTOR, TRUNK, ZONE } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { ROOT_CUT_MARKS } from '../../sources/tree-rules.js';
 import { max } from '../../units/aggregate.js';
 import type { LengthInput } from '../../units/construct.js';
@@ -44,7 +44,7 @@ const OPTIONS = shapeOf<RootZoneOptions>()({
 });
 
 /** The root zone of a tree. */
-export interface RootZone extends Worked {
+export interface RootZone extends Cautioned, Worked {
   /** Radius of the zone, from the middle of the trunk. */
   readonly radius: Length;
   /** Area of the zone. */
@@ -57,8 +57,6 @@ export interface RootZone extends Worked {
   readonly note: string;
   /** What the figures do not cover. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -1,7 +1,7 @@
 import { optional, quantity } from '../../input/field.js';
 import { DEPTH, DEPTH_OR_NONE, TOLERANCE } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import type { SystemText } from '../../sources/system-text.js';
 import { formatLength } from '../../units/format-length.js';
 import type { LengthInput } from '../../units/construct.js';
@@ -36,7 +36,7 @@ const OPTIONS = shapeOf<UtilityCoverOptions>()({
 export type CoverCode = 'line-in-dig' | 'less-than-minimum' | 'unclear' | 'minimum-kept';
 
 /** Cover over a line. */
-export interface UtilityCover extends Worked {
+export interface UtilityCover extends Cautioned, Worked {
   /** Top of the line less depth of dig; negative if the line is in the dig. */
   readonly cover: Length;
   /** `fail` if the line is in the dig, or has less than the minimum cover. A pass is not a release to dig. */
@@ -47,8 +47,6 @@ export interface UtilityCover extends Worked {
   readonly note: SystemText;
   /** What a test hole does not show. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

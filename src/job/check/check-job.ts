@@ -1,7 +1,8 @@
 import { cautionsFor, type Caution, type Cautioned } from '../../sources/cautions.js';
 import { worstVerdict, type Verdict } from '../../verdict.js';
 import { withWorking, type Step, type Worked } from '../../working.js';
-import { markCheck, requirePlannedFigures } from '../require-plan.js';
+import { mark, requireMarked } from '../mark.js';
+import { requirePlannedFigures } from '../require-plan.js';
 import type { JobPlan } from '../plan/plan.js';
 import { surfacesBelow } from '../plan/surfaces.js';
 import { checkPavement, type PavementCheck } from './check-pavement.js';
@@ -76,7 +77,7 @@ export function checkJob(plan: JobPlan, readings: JobReadings): JobCheck {
     pavements,
     cautions: cautionsOf(made.flatMap(({ cautions }) => cautions)),
   } as const;
-  return withWorking(markCheck(check), () =>
+  return withWorking(mark(check, CHECK), () =>
     [...worked, ...made].flatMap(({ working }): readonly Step[] => working),
   );
 }
@@ -107,4 +108,15 @@ function cautionsOf(added: readonly Caution[]): readonly Caution[] {
   return [
     ...new Set([...cautionsFor('utilities', 'excavation', 'structure', 'drainage'), ...added]),
   ];
+}
+
+const CHECK = Symbol.for('settline.check');
+
+/**
+ * Refuses what is no check of a job. Internal.
+ *
+ * @throws `WRONG_TYPE`
+ */
+export function requireCheck(value: unknown): asserts value is JobCheck {
+  requireMarked(value, CHECK, 'the result of checkJob()');
 }

@@ -1,15 +1,15 @@
 import { capital } from '../../capital.js';
 import type { Length, Volume } from '../../units/quantity.js';
 import { roundTo } from '../../units/rounding.js';
-import { requireStep } from '../require-plan.js';
-import type {
-  HoldPoint,
-  WorkAmount,
-  WorkHeight,
-  WorkHours,
-  WorkLoads,
-  WorkStep,
-  WorkStepKind,
+import {
+  requireStep,
+  type HoldPoint,
+  type WorkAmount,
+  type WorkHeight,
+  type WorkHours,
+  type WorkLoads,
+  type WorkStep,
+  type WorkStepKind,
 } from '../steps/work-step.js';
 import { quantityText, timeText } from './quantity-text.js';
 import { usualSetOutStep } from './set-outs.js';

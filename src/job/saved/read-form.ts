@@ -136,7 +136,7 @@ function hideWorking(read: Record<string, unknown>): void {
 function readWord(reading: Reading, words: readonly string[], value: unknown): unknown {
   if (typeof value === 'string' && words.includes(value)) return value;
   const list = words.length > MOST_WORDS ? '' : `. Use one of ${words.join(', ')}`;
-  reading.fail(`${shown(value)} is no word that a plan has here${list}`);
+  reading.fail(`${shown(value)} is not a word that a plan has here${list}`);
   return words[0];
 }
 

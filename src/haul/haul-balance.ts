@@ -86,16 +86,11 @@ export interface HaulBalance extends Cautioned, Worked {
  * haul.fleets.map(({ trucks, limitedBy }) => `${trucks}: ${limitedBy}`) //=> ['4: trucks', '5: machine']
  */
 export function haulBalance(options: HaulBalanceOptions): HaulBalance {
-  return haulBalanceOf(readOptions(options, OPTIONS));
-}
-
-/** The same from what has been read. Internal. */
-export function haulBalanceOf(read: Values<typeof OPTIONS>): HaulBalance {
+  const read = readOptions(options, OPTIONS);
   const { loadTime, truckLoad: load } = read;
-  const truckCycle = sum([loadTime, read.haulTime, read.dumpTime, read.returnTime]);
+  const { truckCycle, trucksNeeded: needed } = trucksAtWork(read);
   const perTruck = load.dividedBy(truckCycle);
   const machineMaximum = load.dividedBy(loadTime);
-  const needed = wholeNumberUp(truckCycle, loadTime);
   const fleet = (trucks: number): Fleet => {
     const carried = perTruck.times(trucks);
     const order = carried.compare(machineMaximum);
@@ -122,4 +117,12 @@ export function haulBalanceOf(read: Values<typeof OPTIONS>): HaulBalance {
       source: 'haul-notes',
     }),
   ]);
+}
+
+type TruckTimes = Pick<Values<typeof OPTIONS>, 'loadTime' | 'haulTime' | 'dumpTime' | 'returnTime'>;
+
+/** The round of a truck, and how many trucks keep the machine busy. Internal. */
+export function trucksAtWork({ loadTime, haulTime, dumpTime, returnTime }: TruckTimes) {
+  const truckCycle = sum([loadTime, haulTime, dumpTime, returnTime]);
+  return { truckCycle, trucksNeeded: wholeNumberUp(truckCycle, loadTime) };
 }

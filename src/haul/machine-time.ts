@@ -73,17 +73,11 @@ export interface MachineTime extends Cautioned, Worked {
  * dig.time.to('h').toFixed(2) //=> '2.47'
  */
 export function machineTime(options: MachineTimeOptions): MachineTime {
-  return machineTimeOf(readOptions(options, OPTIONS));
-}
-
-/** The same from what has been read. Internal. */
-export function machineTimeOf(read: Values<typeof OPTIONS>): MachineTime {
+  const read = readOptions(options, OPTIONS);
   const { loosePerBank: swell, bucket, fillFactor: fill, cycle, efficiency } = read;
   const bank = read.bank.volume;
   const loose = bank.times(swell);
-  const perBucket = bucket.times(fill);
-  const loosePerHour = perBucket.dividedBy(cycle).times(efficiency);
-  const bankPerHour = loosePerHour.dividedBy(swell);
+  const { perBucket, loosePerHour, bankPerHour } = machineRates(read);
   const time = bank.dividedBy(bankPerHour);
   const found = {
     loose: inState(loose, 'loose'),
@@ -117,4 +111,17 @@ export function machineTimeOf(read: Values<typeof OPTIONS>): MachineTime {
       result: given('T', 'time', time),
     }),
   ]);
+}
+
+/** What the machine digs in an hour, by the same fields. Internal. */
+export function machineRates({
+  loosePerBank,
+  bucket,
+  fillFactor,
+  cycle,
+  efficiency,
+}: Omit<Values<typeof OPTIONS>, 'bank'>) {
+  const perBucket = bucket.times(fillFactor);
+  const loosePerHour = perBucket.dividedBy(cycle).times(efficiency);
+  return { perBucket, loosePerHour, bankPerHour: loosePerHour.dividedBy(loosePerBank) };
 }

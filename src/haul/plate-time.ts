@@ -74,14 +74,10 @@ export interface PlateTime extends Worked {
  * plate.time.to('min').toFixed(1) //=> '96.5'
  */
 export function plateTime(options: PlateTimeOptions): PlateTime {
-  return plateTimeOf(readOptions(options, OPTIONS));
-}
-
-/** The same from what has been read. Internal. */
-export function plateTimeOf(read: Values<typeof OPTIONS>): PlateTime {
-  const { area, plateWidth: width, overlap, speed, passes, lifts, efficiency, lift } = read;
-  const lane = width.minus(width.times(overlap));
-  const perPass = area.dividedBy(lane).dividedBy(speed).dividedBy(efficiency);
+  const read = readOptions(options, OPTIONS);
+  const { area, speed, passes, lifts, efficiency, lift } = read;
+  const lane = laneOf(read);
+  const perPass = timeOfPass(read);
   const perLift = perPass.times(passes);
   const time = perLift.times(lifts);
   const output = lift === undefined ? null : area.times(lift).dividedBy(perLift);
@@ -107,3 +103,13 @@ const NOTES: readonly string[] = Object.freeze([
   'Plates suit stone and sand. Use a rammer or a padded roller on clay.',
   'Only a trial strip shows how many passes are enough. No table does.',
 ]);
+
+type Plate = Values<typeof OPTIONS>;
+
+const laneOf = ({ plateWidth: width, overlap }: Pick<Plate, 'plateWidth' | 'overlap'>): Length =>
+  width.minus(width.times(overlap));
+
+/** One pass over an area. Internal. */
+export const timeOfPass = (
+  plate: Pick<Plate, 'area' | 'plateWidth' | 'overlap' | 'speed' | 'efficiency'>,
+): Time => plate.area.dividedBy(laneOf(plate)).dividedBy(plate.speed).dividedBy(plate.efficiency);

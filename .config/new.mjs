@@ -27,7 +27,7 @@ import { THICKNESS } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 
 /** TODO: what the ${words} is worked out from. */
 export interface ${Name}Options {
@@ -63,12 +63,11 @@ export function ${name}(options: ${Name}Options): ${Name} {
   const { first, second } = readOptions(options, OPTIONS);
   const total = first.plus(second);
   return withWorking({ total }, () => [
-    formulaStep({
+    derivedStep({
       title: 'TODO: what is worked out',
       formula: 't = a + b',
       given: [given('a', 'first', first), given('b', 'second', second)],
       result: given('t', 'total', total),
-      source: 'derived',
     }),
   ]);
 }

@@ -42,13 +42,13 @@ export const ERROR_CODES = {
   MORE_FAULTS: 'faults beyond those listed',
   DUPLICATE_ID: 'an id that is used twice',
   LAYER_ORDER: 'layers that are not listed from the top down',
-  UNKNOWN_ID: 'an id that is defined nowhere',
+  UNKNOWN_ID: 'an id that is not defined anywhere',
 
   // the work itself
   POINTS_COINCIDE: 'points that are all the same point',
   DIRECTION_UNDEFINED: 'points evenly spread, so no line fits',
   SELF_INTERSECTION: 'an outline that crosses or touches itself',
-  ZERO_AREA: 'an outline without area',
+  ZERO_AREA: 'an outline that encloses no area',
   CAPACITY_EXCEEDED: 'a count that is too large',
   HOLE_OUTSIDE: 'a hole that is not inside the outline, clear of other holes',
   OUTLINE_UNRESOLVED: 'a widened or combined outline that could not be worked out',
@@ -89,7 +89,7 @@ export const ERROR_CODES = {
 
   // whole jobs
   NOT_FOUR_CORNERS: 'four corners that do not form a rectangle, or are not in order',
-  FORMULA_INVALID: 'a formula that the grammar of the working does not know',
+  FORMULA_INVALID: 'a formula that does not follow the grammar of the working',
   JOB_INVALID: 'a job with one or more faults; each is in `issues`',
   PLAN_INVALID: 'not a plan, or a saved plan that cannot be read back',
   NOT_EXPLAINED: 'a value of a plan that no step of its working gives',

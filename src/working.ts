@@ -68,6 +68,10 @@ export const formulaStep = (fields: Omit<FormulaStep, 'kind'>): FormulaStep => (
   ...fields,
 });
 
+/** A step that geometry and arithmetic alone give, without a publication. Internal. */
+export const derivedStep = (fields: Omit<FormulaStep, 'kind' | 'source'>): FormulaStep =>
+  formulaStep({ ...fields, source: 'derived' });
+
 /** A step that a function does. Internal. */
 export const procedureStep = (fields: Omit<ProcedureStep, 'kind'>): ProcedureStep => ({
   kind: 'procedure',

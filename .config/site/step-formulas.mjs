@@ -1,6 +1,9 @@
 // The formulas that parts of the sources give in their steps of working, with what their symbols mean.
 import ts from 'typescript';
 
+/** The functions of src/working.ts that make a step of a formula. */
+const STEP_MAKERS = new Set(['formulaStep', 'derivedStep']);
+
 const isText = (node) => node !== undefined && ts.isStringLiteralLike(node);
 
 /** Symbols and names of every `given('T', 'thickness', ...)` below a node. */
@@ -21,7 +24,7 @@ function symbolsIn(node) {
 export function stepFormulas(nodes) {
   const found = new Map();
   const visit = (node) => {
-    if (ts.isCallExpression(node) && node.expression.getText() === 'formulaStep') {
+    if (ts.isCallExpression(node) && STEP_MAKERS.has(node.expression.getText())) {
       const [step] = node.arguments;
       const fields = ts.isObjectLiteralExpression(step) ? step.properties : [];
       const field = (name) => fields.find((one) => one.name?.getText() === name)?.initializer;

@@ -3,7 +3,7 @@ import { THICKNESS } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { LEAST_BASE_EXTENSION } from '../sources/base-extension-rule.js';
 import type { SourceId } from '../sources/catalogue.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { max } from '../units/aggregate.js';
 import type { Length } from '../units/quantity.js';
@@ -18,15 +18,13 @@ export interface BaseExtensionOptions {
 const OPTIONS = shapeOf<BaseExtensionOptions>()({ baseThickness: quantity(THICKNESS) });
 
 /** How far the base is extended past the edge restraint. */
-export interface BaseExtension extends Worked {
+export interface BaseExtension extends Cautioned, Worked {
   /** Distance the base extends past the edge restraint, on each open edge. */
   readonly extension: Length;
   /** Which part of the rule governs. */
   readonly governedBy: 'base-thickness' | 'least-extension';
   /** Where the rule is printed. */
   readonly sources: readonly SourceId[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 const LEAST = length(LEAST_BASE_EXTENSION.value, 'in');

@@ -4,7 +4,7 @@ import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { sum } from '../units/aggregate.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** A layer to build, from the top down. A geotextile has no thickness: leave it out. */
 export interface LayerInput {
@@ -93,7 +93,7 @@ export function stackLayers(read: readonly Values<typeof LAYER>[]): BuildUp {
 
 function showWorking(layers: readonly Layer[], total: Length): Step[] {
   return [
-    formulaStep({
+    derivedStep({
       title: 'Depth of the subgrade below finished grade',
       formula: 'D = sum(t)',
       given: [
@@ -104,7 +104,6 @@ function showWorking(layers: readonly Layer[], total: Length): Step[] {
         ),
       ],
       result: given('D', 'total build-up', total),
-      source: 'derived',
     }),
   ];
 }

@@ -1,11 +1,11 @@
 import { optional, quantity } from '../input/field.js';
 import { LEVEL_DIFFERENCE, THICKNESS_OR_NONE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import type { BuildUp } from './build-up.js';
 import { builtUp } from './built-up.js';
 
@@ -29,13 +29,11 @@ const OPTIONS = shapeOf<ExcavationDepthOptions>()({
 });
 
 /** How deep to dig, from the existing surface down. */
-export interface ExcavationDepth extends Worked {
+export interface ExcavationDepth extends Cautioned, Worked {
   /** From the existing surface to the subgrade; negative if fill is needed. */
   readonly total: Length;
   /** Soil to dig after stripping the old surface; negative if fill is needed. */
   readonly soil: Length;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -78,7 +76,7 @@ export const soilUnder = (stripped: Length, dig: Length): Length => dig.minus(st
 
 /** The working of {@link digDepth}. Internal. */
 export const digStep = (buildUp: BuildUp, above: Length): Step =>
-  formulaStep({
+  derivedStep({
     title: 'Depth of dig below the existing surface',
     formula: 'E = D + a',
     given: [
@@ -86,15 +84,13 @@ export const digStep = (buildUp: BuildUp, above: Length): Step =>
       given('a', 'existing surface above finished grade', above),
     ],
     result: given('E', 'depth of dig', digDepth(buildUp, above)),
-    source: 'derived',
   });
 
 /** The working of {@link soilUnder}. Internal. */
 export const soilStep = (stripped: Length, dig: Length): Step =>
-  formulaStep({
+  derivedStep({
     title: 'Soil left once the old surface is stripped',
     formula: 'S = E - o',
     given: [given('E', 'depth of dig', dig), given('o', 'old surface', stripped)],
     result: given('S', 'soil to dig', soilUnder(stripped, dig)),
-    source: 'derived',
   });

@@ -6,7 +6,7 @@ import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 
 /** A layer to split into lifts. */
 export interface LiftsOptions {
@@ -70,14 +70,13 @@ function splitIntoLifts(
   const loose = compacted.dividedBy(ratio);
   const tops = Array.from({ length: count }, (_, index) => compacted.times(index + 1));
   return withWorking({ count, compacted, loose, tops }, () => [
-    formulaStep({
+    derivedStep({
       title: 'Number of lifts',
       formula: 'n = ceil(T / L)',
       given: [given('T', 'thickness', thickness), given('L', 'thickest lift', maxLift)],
       result: given('n', 'lifts', count),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Lift thickness as spread',
       formula: 's = T / n / r',
       given: [
@@ -86,7 +85,6 @@ function splitIntoLifts(
         given('r', 'compacted per loose', ratio),
       ],
       result: given('s', 'loose lift', loose),
-      source: 'derived',
     }),
   ]);
 }

@@ -2,7 +2,7 @@ import { choice, flag, optional } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { SOURCES, statusOf, type SourceId } from '../sources/catalogue.js';
 import type { SourceStatus } from '../sources/source.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import {
   BASE_ADJUSTMENT,
   FROST_BASE,
@@ -51,7 +51,7 @@ export interface BaseAdjustment {
 }
 
 /** Minimum thicknesses for a use and a subgrade. */
-export interface MinimumBuildUp extends Worked {
+export interface MinimumBuildUp extends Cautioned, Worked {
   /** Minimum thickness of the pavers. */
   readonly paver: Length;
   /** Minimum thickness of the bedding. */
@@ -66,8 +66,6 @@ export interface MinimumBuildUp extends Worked {
   readonly notes: readonly string[];
   /** Where the figures are printed. */
   readonly sources: readonly SourceId[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 const REASON_TEXT: Readonly<Record<BaseAdjustmentReason, string>> = {

@@ -24,7 +24,7 @@ import {
   type LayerCheck,
 } from './layer-check.js';
 import type { Limits } from './limits.js';
-import { readingsOf } from './reading-fields.js';
+import { readingsOf, type NamedReadingInput } from './reading-fields.js';
 import { compactionSteps, dryOf, isSuspect, percentOf } from './relative-compaction.js';
 import {
   checkTolerance,
@@ -41,9 +41,7 @@ const TESTS = ['standard', 'modified', 'control-strip'] as const;
 export type CompactionTest = (typeof TESTS)[number];
 
 /** A density test in place. */
-export interface DensityReadingInput {
-  /** What the crew calls it. Each id once. */
-  readonly id: string;
+export interface DensityReadingInput extends NamedReadingInput {
   /** Density in place, water included [density], more than 0 and at most 5 t/m3. */
   readonly wetDensity: DensityInput;
   /** Water over dry mass, a fraction 0 to 1. */

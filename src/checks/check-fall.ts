@@ -7,7 +7,7 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios, wholeRatio, type Ratio } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { formulaStep, given, type Step } from '../working.js';
+import { derivedStep, formulaStep, given, type Step } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -18,7 +18,7 @@ import {
 } from './layer-check.js';
 import { betweenField, marginOf, type BetweenInput, type Limits } from './limits.js';
 import { marginStep } from './margin-step.js';
-import { lengthUncertainty, readingsOf } from './reading-fields.js';
+import { lengthUncertainty, readingsOf, type NamedReadingInput } from './reading-fields.js';
 import {
   checkSetFor,
   limitsBetween,
@@ -28,9 +28,7 @@ import {
 } from './tolerance.js';
 
 /** A fall as measured between two points. */
-export interface FallReadingInput {
-  /** What the crew calls it. Each id once. */
-  readonly id: string;
+export interface FallReadingInput extends NamedReadingInput {
   /** Drop of the surface over the run, + in the right direction [length], up to 20 m either way. */
   readonly fall: LengthInput;
   /** Plan distance between the two points [length], more than 0 and at most 10 km. */
@@ -162,12 +160,11 @@ function fallSteps(
   const { id, fall, run, value, uncertainty, margin } = reading;
   const slope = given('g', 'slope', value);
   return [
-    formulaStep({
+    derivedStep({
       title: `Slope at ${id}`,
       formula: 'g = d / L',
       given: [given('d', 'fall', fall), given('L', 'run', run)],
       result: slope,
-      source: 'derived',
     }),
     formulaStep({
       title: `Uncertainty of the slope at ${id}, about 95%`,

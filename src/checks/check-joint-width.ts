@@ -12,7 +12,7 @@ import type { Verdict } from '../verdict.js';
 import { formulaStep, given, type Step } from '../working.js';
 import { judge, layerCheck, moveToLimit, sourceOf, type LayerCheck } from './layer-check.js';
 import { betweenField, type BetweenInput, type Limits } from './limits.js';
-import { lengthUncertainty, readingsOf } from './reading-fields.js';
+import { lengthUncertainty, readingsOf, type NamedReadingInput } from './reading-fields.js';
 import {
   checkSetFor,
   limitsBetween,
@@ -22,9 +22,7 @@ import {
 } from './tolerance.js';
 
 /** A joint as measured. */
-export interface JointReadingInput {
-  /** What the crew calls it. Each id once. */
-  readonly id: string;
+export interface JointReadingInput extends NamedReadingInput {
   /** Width of the joint [length], 0 to 1 m. */
   readonly width: LengthInput;
 }

@@ -17,7 +17,7 @@ import {
 } from './layer-check.js';
 import type { Limits } from './limits.js';
 import { bandStep } from './margin-step.js';
-import { lengthUncertainty, readingsOf } from './reading-fields.js';
+import { lengthUncertainty, readingsOf, type NamedReadingInput } from './reading-fields.js';
 import {
   bandField,
   bandOf,
@@ -31,9 +31,7 @@ import {
 } from './tolerance.js';
 
 /** A level as designed and as shot. */
-export interface LevelReadingInput {
-  /** What the crew calls it. Each id once. */
-  readonly id: string;
+export interface LevelReadingInput extends NamedReadingInput {
   /** Elevation of the plan [length], up to 10 km either way. */
   readonly plan: LengthInput;
   /** Elevation as shot, from the same datum [length], up to 10 km either way. */

@@ -9,7 +9,7 @@ import { given } from '../working.js';
 import { judge, layerCheck, moveToLimit, sourceOf, type LayerCheck } from './layer-check.js';
 import { betweenField, type BetweenInput } from './limits.js';
 import { marginStep } from './margin-step.js';
-import { lengthUncertainty, readingsOf } from './reading-fields.js';
+import { lengthUncertainty, readingsOf, type NamedReadingInput } from './reading-fields.js';
 import {
   checkTolerance,
   limitsBetween,
@@ -24,9 +24,7 @@ const PLACES = ['pavers', 'drain', 'accessible-drain'] as const;
 export type LippagePlace = (typeof PLACES)[number];
 
 /** A difference of level from one paver to the next, or to a grate. */
-export interface LippageReadingInput {
-  /** What the crew calls it. Each id once. */
-  readonly id: string;
+export interface LippageReadingInput extends NamedReadingInput {
   /**
    * The lip [length], up to 1 m. Not negative between pavers; at a drain + if the paver is above
    * the grate, negative below.

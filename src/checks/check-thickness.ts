@@ -21,7 +21,7 @@ import {
 import type { Limits } from './limits.js';
 import { bandStep } from './margin-step.js';
 import { oneForm, type Form } from './one-form.js';
-import { lengthUncertainty, readingsOf } from './reading-fields.js';
+import { lengthUncertainty, readingsOf, type NamedReadingInput } from './reading-fields.js';
 import {
   bandField,
   bandOf,
@@ -42,17 +42,13 @@ export type ThicknessReadingInput =
   ThicknessInHoleInput | ThicknessByLevelsInput | ThicknessByRodInput;
 
 /** A thickness measured in a hole. */
-export interface ThicknessInHoleInput {
-  /** What the crew calls it. Each id once. */
-  readonly id: string;
+export interface ThicknessInHoleInput extends NamedReadingInput {
   /** Thickness [length], 0 to 5 m. */
   readonly thickness: LengthInput;
 }
 
 /** A thickness from elevations. */
-export interface ThicknessByLevelsInput {
-  /** What the crew calls it. Each id once. */
-  readonly id: string;
+export interface ThicknessByLevelsInput extends NamedReadingInput {
   /** Elevation of the top [length], up to 10 km either way. */
   readonly top: LengthInput;
   /** Elevation of the bottom at the same spot [length], up to 10 km either way. */
@@ -60,9 +56,7 @@ export interface ThicknessByLevelsInput {
 }
 
 /** A thickness from rod readings under one height of instrument. */
-export interface ThicknessByRodInput {
-  /** What the crew calls it. Each id once. */
-  readonly id: string;
+export interface ThicknessByRodInput extends NamedReadingInput {
   /** Rod reading on the top [length], 0 to 20 m. */
   readonly rodOnTop: LengthInput;
   /** Rod reading on the bottom at the same spot [length], 0 to 20 m. */
@@ -86,7 +80,7 @@ export interface CheckThicknessOptions {
 }
 
 /** The fields of all forms. */
-type AnyForm = Pick<ThicknessInHoleInput, 'id'> &
+type AnyForm = NamedReadingInput &
   Partial<ThicknessInHoleInput & ThicknessByLevelsInput & ThicknessByRodInput>;
 
 const READING = shapeOf<AnyForm>()({

@@ -24,6 +24,7 @@ export {
 } from './check-flatness.js';
 export type { EdgeContact, Straightedge } from './straightedge.js';
 export type { BondReadingInput, ProfileReadingInput } from './line-readings.js';
+export type { NamedReadingInput } from './reading-fields.js';
 export {
   checkLippage,
   type CheckLippageOptions,

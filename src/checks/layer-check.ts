@@ -1,5 +1,5 @@
 import type { SourceId } from '../sources/catalogue.js';
-import type { Caution } from '../sources/cautions.js';
+import type { Caution, Cautioned } from '../sources/cautions.js';
 import type { Dimension } from '../units/catalogue.js';
 import type { AnyQuantity, Length, Quantity } from '../units/quantity.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
@@ -49,7 +49,7 @@ export interface LayerCheck<
   Q extends AnyQuantity = AnyQuantity,
   R extends CheckedReading<Q> = CheckedReading<Q>,
 >
-  extends Worked, ToleranceOrigin {
+  extends Cautioned, Worked, ToleranceOrigin {
   /** Kind of check. */
   readonly check: CheckKind;
   /** The layer or place that was checked, such as `base`. */
@@ -64,8 +64,6 @@ export interface LayerCheck<
   readonly outOfTolerance: readonly R[];
   /** The outcome in words, without figures. */
   readonly note: string;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /** A value to judge. Internal. */

@@ -3,6 +3,12 @@ import { TOLERANCE } from '../input/ranges.js';
 import type { Check, Field, Shape, Values } from '../input/shape.js';
 import { NO_LENGTH } from '../units/zero.js';
 
+/** A reading with a name. */
+export interface NamedReadingInput {
+  /** What the crew calls it. Each id once. */
+  readonly id: string;
+}
+
 /** Readings of a check, each id once. Internal. */
 export const readingsOf = <S extends Shape>(
   reading: S,

@@ -17,7 +17,7 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** A density test in place, and the laboratory test it is compared with. */
 export interface RelativeCompactionOptions {
@@ -111,19 +111,17 @@ export function compactionSteps(of: {
 }): Step[] {
   const { wet, moisture, dry, most } = of;
   return [
-    formulaStep({
+    derivedStep({
       title: 'Dry density',
       formula: 'd = m / (1 + w)',
       given: [given('m', 'wet density', wet), given('w', 'moisture of dry mass', moisture)],
       result: given('d', 'dry density', dry),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Relative compaction in percent',
       formula: 'R = 100 * d / D',
       given: [given('d', 'dry density', dry), given('D', 'maximum dry density', most)],
       result: given('R', 'percent', ratioToNumber(percentOf(dry, most))),
-      source: 'derived',
     }),
   ];
 }

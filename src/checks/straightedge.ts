@@ -2,7 +2,7 @@ import { fault } from '../errors.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { ZERO_RATIO } from '../units/ratio.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, type Worked } from '../working.js';
+import { derivedStep, given, type Step, type Worked } from '../working.js';
 import { edgeGaps, edgeReach, edgeRests, greatestGap, type EdgeGap } from './edge-gaps.js';
 import type { LineReading } from './line-readings.js';
 
@@ -93,7 +93,7 @@ const NO_READING = { station: NO_LENGTH, value: NO_LENGTH };
 /** The working of the largest gap. Internal. */
 export function gapStep({ edge, height }: SlidEdge, edgeLength: Length): Step {
   const [left, right] = edge.contacts;
-  return formulaStep({
+  return derivedStep({
     title: 'Largest gap below the straightedge',
     formula: 'g = z1 + (z2 - z1) * (s - s1) / (s2 - s1) - z',
     given: [
@@ -105,6 +105,5 @@ export function gapStep({ edge, height }: SlidEdge, edgeLength: Length): Step {
       given('z', 'height of the reading there', height),
     ],
     result: given('g', `largest gap, straightedge of ${edgeLength.toString()}`, edge.greatestGap),
-    source: 'derived',
   });
 }

@@ -18,7 +18,7 @@ import {
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { oneForm, type Form } from './one-form.js';
 
 /**
@@ -196,7 +196,7 @@ function uncertaintyOf(spots: readonly Spot[], ratio: Ratio, loose: Length): Rat
 
 function trialSteps(strip: Omit<TrialStrip, 'working'>, wanted: Length | null): Step[] {
   const { loose, compacted, compactedPerLoose, spread } = strip;
-  const ratio: Step = formulaStep({
+  const ratio: Step = derivedStep({
     title: 'Compaction ratio of the trial strip',
     formula: 'r = C / l',
     given: [
@@ -204,12 +204,11 @@ function trialSteps(strip: Omit<TrialStrip, 'working'>, wanted: Length | null): 
       given('l', 'average loose thickness', loose),
     ],
     result: given('r', 'compacted per loose', compactedPerLoose),
-    source: 'derived',
   });
   if (wanted === null || spread === null) return [ratio];
   return [
     ratio,
-    formulaStep({
+    derivedStep({
       title: 'Loose thickness to spread',
       formula: 's = T / r',
       given: [
@@ -217,7 +216,6 @@ function trialSteps(strip: Omit<TrialStrip, 'working'>, wanted: Length | null): 
         given('r', 'compacted per loose', compactedPerLoose),
       ],
       result: given('s', 'loose thickness', spread),
-      source: 'derived',
     }),
   ];
 }

@@ -24,7 +24,7 @@ import {
 } from '../units/ratio.js';
 import { between, isZero, type PlanPoint } from '../units/vector.js';
 import { NO_LENGTH, NO_SLOPE } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   absolute,
   bentLine,
@@ -296,19 +296,18 @@ function reachOf({ apexes }: BentLine, side: 1 | -1): Length | null {
 
 function stepsOf({ legs }: BentLine, bends: readonly GradeBend[], width: Ratio | null): Step[] {
   const alongLine = legs.map(({ rise, length }, k): Step =>
-    formulaStep({
+    derivedStep({
       title: `Grade of leg ${k}`,
       formula: 'g = dz / L',
       given: [given('dz', 'rise', rise), given('L', 'length', fromSI('length', length))],
       result: given('g', 'grade (+ rising)', gradeOver(rise, length)),
-      source: 'derived',
     }),
   );
   const steps = bends.flatMap(({ level, turn, step }): Step[] => {
     const [before, after] = [legs[level - 1], legs[level]];
     if (step === null || width === null || before === undefined || after === undefined) return [];
     return [
-      formulaStep({
+      derivedStep({
         title: `Step that the mitre takes up at level ${level}`,
         formula: 'e = abs((g1 + g2) * tan(turn / 2)) * w',
         given: [
@@ -318,7 +317,6 @@ function stepsOf({ legs }: BentLine, bends: readonly GradeBend[], width: Ratio |
           given('w', 'half width', fromSI('length', width)),
         ],
         result: given('e', 'step', step),
-        source: 'derived',
       }),
     ];
   });

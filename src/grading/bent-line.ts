@@ -149,8 +149,8 @@ function legsOf(levels: readonly LineLevel[]): BentLeg[] {
 
 const firstOf = (legs: readonly BentLeg[]): BentLeg => known(legs[0], 'leg of a line of levels');
 
-/** What the two mitres together take of a leg, for each unit of offset to the left. Internal. */
-export const takenBy = ({ half }: BentLeg): Ratio => addRatios(half.start, half.end);
+/** What the two mitres together take of a leg, for each unit of offset to the left. */
+const takenBy = ({ half }: BentLeg): Ratio => addRatios(half.start, half.end);
 
 /** Length of a leg at an offset, + to the left. Internal. */
 export const lengthAt = (leg: BentLeg, offset: Ratio): Ratio =>

@@ -1,7 +1,7 @@
 import type { Length, Slope } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
-import { formulaStep, given, type Step } from '../working.js';
+import { derivedStep, given, type Step } from '../working.js';
 
 /** Clearance of a part of a vehicle over a break. */
 export interface BreakClearance {
@@ -46,7 +46,7 @@ export function clearanceStep(
   { part, reach }: BreakClearance,
 ): Step {
   const isCrest = part === 'underside';
-  return formulaStep({
+  return derivedStep({
     title: isCrest ? 'Ground between the axles' : 'Ground under the overhang',
     formula: isCrest ? 'h = W * abs(A) / 4' : 'h = O * abs(A)',
     given: [
@@ -54,6 +54,5 @@ export function clearanceStep(
       given('A', 'change of grade', change),
     ],
     result: given('h', 'reach of the ground', reach),
-    source: 'derived',
   });
 }

@@ -2,7 +2,7 @@ import { exactlyOne } from '../input/exactly-one.js';
 import { choice, object, optional, quantity } from '../input/field.js';
 import { SLOPE, SLOPE_OF_SOME, SLOPE_OR_NONE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
-import { cautionsFor, type Caution, type CautionId } from '../sources/cautions.js';
+import { cautionsFor, type CautionId, type Cautioned } from '../sources/cautions.js';
 import { SLOPE_PURPOSES, type SlopePurpose } from '../sources/slope-limits.js';
 import type { SlopeInput } from '../units/construct.js';
 import type { Slope } from '../units/quantity.js';
@@ -61,7 +61,7 @@ const OPTIONS = shapeOf<CheckSlopeOptions>()({
 });
 
 /** A slope compared with its limits. */
-export interface SlopeCheck extends Worked {
+export interface SlopeCheck extends Cautioned, Worked {
   /** The worst verdict of all limits. */
   readonly verdict: Verdict;
   /** The slope that was checked. */
@@ -70,8 +70,6 @@ export interface SlopeCheck extends Worked {
   readonly checks: readonly SlopeLimitCheck[];
   /** The verdict in words, with the figures. */
   readonly note: string;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

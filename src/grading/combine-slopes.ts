@@ -4,7 +4,7 @@ import { readOptions, shapeOf } from '../input/shape.js';
 import { angle, type AngleInput, type SlopeInput } from '../units/construct.js';
 import { exactOf, type Angle, type Slope } from '../units/quantity.js';
 import { negateRatio } from '../units/ratio.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { fallOf } from './fall-of.js';
 
 /** The slopes of a surface along a direction and across it. */
@@ -60,12 +60,11 @@ export function combineSlopes(options: CombineSlopesOptions): CombinedSlope {
   const isLevel = downhillFromTravel === null;
   const downhillAzimuth = isLevel || travel === undefined ? null : sum(downhillFromTravel, travel);
   return withWorking({ steepest, downhillFromTravel, downhillAzimuth, isLevel }, () => [
-    formulaStep({
+    derivedStep({
       title: 'Long slope and cross slope together',
       formula: 'g = sqrt(l^2 + c^2)',
       given: [given('l', 'long slope', longSlope), given('c', 'cross slope', crossSlope)],
       result: given('g', 'steepest slope', steepest),
-      source: 'derived',
     }),
   ]);
 }

@@ -3,7 +3,7 @@ import { DISTANCE, ELEVATION, SLOPE_OF_SOME } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { shortfallOf } from './shortfall.js';
 import { slopeBetween } from './slope-between.js';
 
@@ -66,14 +66,13 @@ export function fallBetween(options: FallBetweenOptions): FallBetween {
   const shortfall = shortfallOf(margin);
   const isEnough = shortfall.isZero();
   return withWorking({ fall, drop, neededDrop, margin, shortfall, isEnough }, () => [
-    formulaStep({
+    derivedStep({
       title: 'Fall between two fixed levels',
       formula: 'g = (z1 - z2) / L',
       given: [given('z1', 'from', from), given('z2', 'to', to), given('L', 'distance', distance)],
       result: given('g', 'fall (+ falling)', fall),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Missing drop',
       formula: 'S = max(0, g0 * L - (z1 - z2))',
       given: [
@@ -83,7 +82,6 @@ export function fallBetween(options: FallBetweenOptions): FallBetween {
         given('z2', 'to', to),
       ],
       result: given('S', 'shortfall', shortfall),
-      source: 'derived',
     }),
   ]);
 }

@@ -5,7 +5,7 @@ import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { clearanceOver, clearanceStep, type BreakClearance } from './break-clearance.js';
 import { countParts } from './count-parts.js';
 
@@ -125,12 +125,11 @@ export function gradeBreak(options: GradeBreakOptions): GradeBreakCheck {
   const kind = change.isZero() ? 'straight' : change.isNegative() ? 'crest' : 'sag';
   const transition = limit === undefined ? null : spread(before, change, limit);
   return withWorking({ change, kind, clearance, transition } as const, () => [
-    formulaStep({
+    derivedStep({
       title: 'Change of grade',
       formula: 'A = g2 - g1',
       given: [given('g1', 'grade before', before), given('g2', 'grade after', after)],
       result: given('A', 'change', change),
-      source: 'derived',
     }),
     ...(vehicle === undefined || clearance === null
       ? []

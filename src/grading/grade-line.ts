@@ -4,7 +4,7 @@ import { readOptions, shapeOf } from '../input/shape.js';
 import { sum } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { gradePoints, type GradePoint, type GradePointInput } from './grade-points.js';
 import { partAt } from './part-at.js';
 import { shareOf, slopeBetween } from './slope-between.js';
@@ -162,7 +162,7 @@ function stationsOn(segments: readonly GradeSegment[], level: Length): Length[] 
 }
 
 function gradeStep({ from, to, length, grade }: GradeSegment): Step {
-  return formulaStep({
+  return derivedStep({
     title: 'Grade between two levels',
     formula: 'g = (z2 - z1) / L',
     given: [
@@ -171,6 +171,5 @@ function gradeStep({ from, to, length, grade }: GradeSegment): Step {
       given('L', 'distance', length),
     ],
     result: given('g', 'grade (+ rising)', grade),
-    source: 'derived',
   });
 }

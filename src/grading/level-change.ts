@@ -3,7 +3,7 @@ import { RISE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import type { SourceId } from '../sources/catalogue.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { LEVEL_CHANGE_LIMITS } from '../sources/slope-limits.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
@@ -18,15 +18,13 @@ export interface LevelChangeOptions {
 const OPTIONS = shapeOf<LevelChangeOptions>()({ rise: quantity(RISE) });
 
 /** Treatment of a small change of level on an accessible route. */
-export interface LevelChange extends Worked {
+export interface LevelChange extends Cautioned, Worked {
   /** `vertical`: no treatment; `bevelled`: a sloped edge; `ramp`: too high for either. */
   readonly treatment: 'vertical' | 'bevelled' | 'ramp';
   /** Minimum run of the bevel in plan; null if there is no bevel. */
   readonly bevelRun: Length | null;
   /** Where the limits are printed. */
   readonly source: SourceId;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 const VERTICAL = referenceQuantity('length', LEVEL_CHANGE_LIMITS.vertical);

@@ -1,5 +1,5 @@
 import type { Length, Slope } from '../units/quantity.js';
-import { formulaStep, given, procedureStep, type Step, type StepInput } from '../working.js';
+import { derivedStep, given, procedureStep, type Step, type StepInput } from '../working.js';
 import type { SurfacePoint } from './read-points.js';
 
 /** A point, and whether the plane must pass through it. */
@@ -22,12 +22,11 @@ export function planeSteps(plane: Shown, points: readonly PlacedPoint[]): Step[]
   const gy = given('gy', 'grade along y (+ rising)', plane.gradeY);
   return [
     ...(points.length === 3 ? exactSteps(points, { gx, gy }) : fittedSteps(points, plane)),
-    formulaStep({
+    derivedStep({
       title: 'Steepest slope of the plane',
       formula: 'g = sqrt(gx^2 + gy^2)',
       given: [gx, gy],
       result: given('g', 'steepest slope', plane.slope),
-      source: 'derived',
     }),
   ];
 }
@@ -59,19 +58,17 @@ function exactSteps(
 ): Step[] {
   const places = placesOf(points);
   return [
-    formulaStep({
+    derivedStep({
       title: 'Plane through three points: grade along x',
       formula: `gx = ((z[2] - z[1]) * (y[3] - y[1]) - (z[3] - z[1]) * (y[2] - y[1])) / ${ENCLOSED}`,
       given: places,
       result: gx,
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Plane through three points: grade along y',
       formula: `gy = ((x[2] - x[1]) * (z[3] - z[1]) - (x[3] - x[1]) * (z[2] - z[1])) / ${ENCLOSED}`,
       given: places,
       result: gy,
-      source: 'derived',
     }),
   ];
 }
@@ -92,7 +89,7 @@ function fittedSteps(
       result: given('gx, gy', 'grades along x and along y (+ rising)', [gradeX, gradeY]),
       source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Root mean square of the residuals',
       formula: 'r = sqrt(mean(e[i]^2))',
       given: [
@@ -103,7 +100,6 @@ function fittedSteps(
         ),
       ],
       result: given('r', 'root mean square', rms),
-      source: 'derived',
     }),
   ];
 }

@@ -2,11 +2,11 @@ import { bothOrNeither } from '../input/both-or-neither.js';
 import { optional, quantity } from '../input/field.js';
 import { DISTANCE, RISE, SLOPE_OF_SOME } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { countParts } from './count-parts.js';
 import { slopeBetween } from './slope-between.js';
 
@@ -49,7 +49,7 @@ export interface RampRoom {
 }
 
 /** A ramp, or a run-up to a threshold. */
-export interface RampRun extends Worked {
+export interface RampRun extends Cautioned, Worked {
   /** Sloped length in plan, all flights together. */
   readonly run: Length;
   /** Flights between landings; one if no limit is given. */
@@ -62,8 +62,6 @@ export interface RampRun extends Worked {
   readonly total: Length;
   /** Fit in the length available; null if none is given. */
   readonly room: RampRoom | null;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /** More flights than this are a wrong digit or unit. */
@@ -105,14 +103,13 @@ export function rampRun(options: RampRunOptions): RampRun {
     cautions: cautionsFor('access', 'drainage'),
   };
   return withWorking(ramp, () => [
-    formulaStep({
+    derivedStep({
       title: 'Sloped length',
       formula: 'R = h / g',
       given: [given('h', 'rise', rise), given('g', 'maximum slope', maximumSlope)],
       result: given('R', 'run', run),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Length with landings',
       formula: 'T = R + (n - 1) * l',
       given: [
@@ -121,7 +118,6 @@ export function rampRun(options: RampRunOptions): RampRun {
         given('l', 'landing', landing ?? NO_LENGTH),
       ],
       result: given('T', 'total', total),
-      source: 'derived',
     }),
   ]);
 }

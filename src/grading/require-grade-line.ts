@@ -10,13 +10,9 @@ import type { GradePoint } from './grade-points.js';
 
 /**
  * Makes sure that a field is a grade line as `gradeLine` makes it, and makes it again from its points;
- * undefined after a fault. Internal.
+ * undefined after a fault.
  */
-export function requireGradeLine(
-  reader: Reader,
-  value: unknown,
-  path: FieldPath,
-): GradeLine | undefined {
+function requireGradeLine(reader: Reader, value: unknown, path: FieldPath): GradeLine | undefined {
   const points = pointsOf(value);
   if (points !== undefined) return lineThrough(points);
   const code = value === undefined ? 'REQUIRED' : 'WRONG_TYPE';

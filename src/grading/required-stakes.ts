@@ -7,7 +7,7 @@ import { max } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { edgePath, type EdgePath } from './edge-path.js';
 import { levelAt, type GradeLine } from './grade-line.js';
 import { checkClosed, edgePoints, openEnd, type PlanPointInput } from './read-points.js';
@@ -140,7 +140,7 @@ function countStep(
   count: number,
   of: { anchors: readonly Anchor[]; spacing: Length; end: Length | undefined },
 ): Step {
-  return formulaStep({
+  return derivedStep({
     title: 'Stakes along the edge',
     formula: of.end === undefined ? 'n = sum(ceil(d[i] / s)) + 1' : 'n = sum(ceil(d[i] / s))',
     given: [
@@ -148,7 +148,6 @@ function countStep(
       given('s', 'maximum distance between stakes', of.spacing),
     ],
     result: given('n', 'stakes', count),
-    source: 'derived',
   });
 }
 

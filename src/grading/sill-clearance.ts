@@ -1,12 +1,12 @@
 import { object, optional, quantity } from '../input/field.js';
 import { DISTANCE, ELEVATION, RISE, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { checkedSlope, type SlopeCheck } from './check-slope.js';
 import { shortfallOf } from './shortfall.js';
 import { slopeBetween } from './slope-between.js';
@@ -51,7 +51,7 @@ const OPTIONS = shapeOf<SillClearanceOptions>()({
 });
 
 /** Clearance of a sill, slab edge or damp-proof course above the paving. */
-export interface SillClearance extends Worked {
+export interface SillClearance extends Cautioned, Worked {
   /** Sill less finished grade; negative if the paving is higher. */
   readonly clearance: Length;
   /** Clearance less the minimum; negative if it is not enough. */
@@ -62,8 +62,6 @@ export interface SillClearance extends Worked {
   readonly verdict: Verdict;
   /** Fall away from the wall; null if no level away from it is given. */
   readonly fallAway: SlopeCheck | null;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -103,12 +101,11 @@ export function sillClearance(options: SillClearanceOptions): SillClearance {
     cautions: cautionsFor('drainage'),
   };
   return withWorking(result, () => [
-    formulaStep({
+    derivedStep({
       title: 'Clearance of the sill above the paving',
       formula: 'F = z1 - z2',
       given: [given('z1', 'sill', sill), given('z2', 'finished grade at the wall', finish)],
       result: given('F', 'clearance', clearance),
-      source: 'derived',
     }),
     ...(fallAway?.working ?? []),
   ]);

@@ -4,7 +4,7 @@ import { readOptions, shapeOf } from '../input/shape.js';
 import type { AngleInput, SlopeInput } from '../units/construct.js';
 import { exactOf, fromSI, type Slope } from '../units/quantity.js';
 import { cross, dot } from '../units/vector.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { directionOf } from './azimuth.js';
 
 /** A plane and a direction of travel. */
@@ -58,19 +58,17 @@ export function slopesAlong(options: SlopesAlongOptions): SlopesAlong {
       given('u', 'direction of travel', travel),
     ];
     return [
-      formulaStep({
+      derivedStep({
         title: 'Slope along the direction of travel',
         formula: 'l = gx * sin(u) + gy * cos(u)',
         given: known,
         result: given('l', 'long slope (+ rising)', longSlope),
-        source: 'derived',
       }),
-      formulaStep({
+      derivedStep({
         title: 'Slope across the direction of travel',
         formula: 'c = gy * sin(u) - gx * cos(u)',
         given: known,
         result: given('c', 'cross slope (+ rising to the left)', crossSlope),
-        source: 'derived',
       }),
     ];
   });

@@ -7,7 +7,14 @@ import { STEP_COMFORT } from '../sources/slope-limits.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_SLOPE } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import {
+  derivedStep,
+  formulaStep,
+  given,
+  type Step,
+  withWorking,
+  type Worked,
+} from '../working.js';
 import { countParts } from './count-parts.js';
 
 /** A rise, and the steps that climb it. */
@@ -107,19 +114,17 @@ function layoutSteps(
 ): Step[] {
   const treads = [given('s', 'fall of a tread', treadFall), given('T', 'tread', tread)];
   return [
-    formulaStep({
+    derivedStep({
       title: 'Number of risers',
       formula: 'n = ceil((H + s * T) / (R0 + s * T))',
       given: [given('H', 'rise', rise), given('R0', 'maximum riser', maximumRiser), ...treads],
       result: given('n', 'risers', risers),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Height of a riser',
       formula: 'R = (H - (n - 1) * s * T) / n',
       given: [given('H', 'rise', rise), given('n', 'risers', risers), ...treads],
       result: given('R', 'riser', riser),
-      source: 'derived',
     }),
     formulaStep({
       title: 'Comfort: two risers and a tread',

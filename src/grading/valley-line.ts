@@ -1,7 +1,7 @@
 import { fault } from '../errors.js';
 import { flag, object, optional } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { fromSI, type Angle, type Slope } from '../units/quantity.js';
 import {
   divideRatios,
@@ -23,7 +23,7 @@ import {
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { azimuthOf } from './azimuth.js';
 import { edgeCrossings, type LineStake } from './edge-crossings.js';
 import {
@@ -71,7 +71,7 @@ const OPTIONS = shapeOf<ValleyLineOptions>()({
 });
 
 /** The line where two planes meet. */
-export interface ValleyLine extends Worked {
+export interface ValleyLine extends Cautioned, Worked {
   /**
    * `valley`: water runs to the line from both sides; `ridge`: it runs off to both sides; `break`: it
    * crosses the line, or runs along it.
@@ -87,8 +87,6 @@ export interface ValleyLine extends Worked {
   readonly downhillAzimuth: Angle | null;
   /** Where the line meets the edges; each needs a stake. Empty if no path is given. */
   readonly stakes: readonly LineStake[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -169,7 +167,7 @@ function kindOf(first: PointedPlane, second: PointedPlane, toFirst: Vector): Val
 }
 
 function lineStep(first: Vector, second: Vector, slope: Slope): Step {
-  return formulaStep({
+  return derivedStep({
     title: 'Fall of the line where two planes meet',
     formula: 'g = abs(g1y * (g1x - g2x) - g1x * (g1y - g2y)) / sqrt((g1x - g2x)^2 + (g1y - g2y)^2)',
     given: [
@@ -179,6 +177,5 @@ function lineStep(first: Vector, second: Vector, slope: Slope): Step {
       given('g2y', 'grade of the second plane along y', fromSI('slope', second.y)),
     ],
     result: given('g', 'fall of the line', slope),
-    source: 'derived',
   });
 }

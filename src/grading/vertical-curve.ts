@@ -7,7 +7,7 @@ import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import type { GradePoint } from './grade-points.js';
 import { shareOf, slopeBetween } from './slope-between.js';
 
@@ -135,7 +135,7 @@ export function verticalCurve(options: VerticalCurveOptions): VerticalCurve {
     at,
   };
   return withWorking(result, () => [
-    formulaStep({
+    derivedStep({
       title: 'Offset of the curve from the straight grades at its middle',
       formula: 'e = abs(g2 - g1) * L / 8',
       given: [
@@ -144,7 +144,6 @@ export function verticalCurve(options: VerticalCurveOptions): VerticalCurve {
         given('L', 'length of the curve', length),
       ],
       result: given('e', 'middle offset', middleOffset),
-      source: 'derived',
     }),
   ]);
 }

@@ -5,7 +5,7 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, type Length, type Slope } from '../units/quantity.js';
 import { multiplyRatios, signOfRatio } from '../units/ratio.js';
 import { NO_SLOPE } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { steepestOf } from './fall-of.js';
 import { shareOf, slopeBetween } from './slope-between.js';
 import { warpedAt, type WarpedAt, type WarpedGrades } from './warped-at.js';
@@ -154,7 +154,7 @@ export function warpedSurface(options: WarpedSurfaceOptions): WarpedSurface {
     at,
   };
   return withWorking(surface, () => [
-    formulaStep({
+    derivedStep({
       title: 'Twist of the surface',
       formula: 'T = z00 - z10 + z11 - z01',
       given: [
@@ -164,7 +164,6 @@ export function warpedSurface(options: WarpedSurfaceOptions): WarpedSurface {
         given('z01', 'start left', startLeft),
       ],
       result: given('T', 'twist', twist),
-      source: 'derived',
     }),
   ]);
 }

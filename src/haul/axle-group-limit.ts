@@ -2,7 +2,7 @@ import { quantity, whole } from '../input/field.js';
 import { AXLES, SITE_LENGTH } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { AXLE_GROUP_FORMULA } from '../sources/axle-limits.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { length, mass, type LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Mass } from '../units/quantity.js';
 import {
@@ -34,13 +34,11 @@ const OPTIONS = shapeOf<AxleGroupLimitOptions>()({
 });
 
 /** What the axle-group formula allows on a group. */
-export interface AxleGroupLimit extends Worked {
+export interface AxleGroupLimit extends Cautioned, Worked {
   /** The formula before rounding. */
   readonly unrounded: Mass;
   /** To the nearest 500 lb, an exact half rounded down as in the printed tables. */
   readonly limit: Mass;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -5,7 +5,7 @@ import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js
 import { AXLE_GROUP_FORMULA, type AxleLimitName } from '../sources/axle-limits.js';
 import { statusOf, type SourceId } from '../sources/catalogue.js';
 import type { SourceStatus } from '../sources/source.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { sum } from '../units/aggregate.js';
 import type { LengthInput, MassInput } from '../units/construct.js';
 import type { Length, Mass } from '../units/quantity.js';
@@ -74,7 +74,7 @@ export interface AxleGroup {
 }
 
 /** Every axle and group of axles of a vehicle. */
-export interface AxleGroups extends Worked {
+export interface AxleGroups extends Cautioned, Worked {
   /** Each axle and each group of consecutive axles. */
   readonly groups: readonly AxleGroup[];
   /** The group with the largest excess; null if no loads are known. */
@@ -83,8 +83,6 @@ export interface AxleGroups extends Worked {
   readonly overloaded: readonly AxleGroup[];
   /** What the figures do not cover. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

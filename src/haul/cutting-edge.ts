@@ -5,7 +5,7 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 
 /** Loaded radius of each wheel: from the middle of the hub down to the ground. */
 export interface LoadedRadii {
@@ -124,7 +124,7 @@ export function cuttingEdge(options: CuttingEdgeOptions): CuttingEdge {
     note: 'Measure both ends of the edge above a level slab before you cut to grade. A loaded bucket and soft ground change it again.',
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Height of the edge on these tyres, before wear',
       formula: 'm = f + (f - r) * q / b',
       given: [
@@ -134,9 +134,8 @@ export function cuttingEdge(options: CuttingEdgeOptions): CuttingEdge {
         given('b', 'wheelbase', wheelbase),
       ],
       result: given('m', 'middle of the edge, up positive', pitched),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Tilt of the edge',
       formula: 'k = (l - g) / t',
       given: [
@@ -145,7 +144,6 @@ export function cuttingEdge(options: CuttingEdgeOptions): CuttingEdge {
         given('t', 'track', track),
       ],
       result: given('k', 'tilt, up to the left', crossTilt),
-      source: 'derived',
     }),
   ]);
 }

@@ -1,7 +1,7 @@
 import { list, optional, quantity, whole } from '../input/field.js';
 import { BOX, TIME, TIME_OR_NONE, TRUCKS } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { sum } from '../units/aggregate.js';
 import type { TimeInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
@@ -51,7 +51,7 @@ export interface Fleet {
 }
 
 /** Trucks against the machine that loads them. */
-export interface HaulBalance extends Worked {
+export interface HaulBalance extends Cautioned, Worked {
   /** Time to load, haul, dump and return. */
   readonly truckCycle: Time;
   /** Truck cycle over loading time: trucks that just keep the machine busy. */
@@ -64,8 +64,6 @@ export interface HaulBalance extends Worked {
   readonly machineMaximum: Flow;
   /** For the numbers of trucks given, or for the number needed and one fewer. */
   readonly fleets: readonly Fleet[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -88,16 +86,11 @@ export interface HaulBalance extends Worked {
  * haul.fleets.map(({ trucks, limitedBy }) => `${trucks}: ${limitedBy}`) //=> ['4: trucks', '5: machine']
  */
 export function haulBalance(options: HaulBalanceOptions): HaulBalance {
-  return haulBalanceOf(readOptions(options, OPTIONS));
-}
-
-/** The same from what has been read. Internal. */
-export function haulBalanceOf(read: Values<typeof OPTIONS>): HaulBalance {
+  const read = readOptions(options, OPTIONS);
   const { loadTime, truckLoad: load } = read;
-  const truckCycle = sum([loadTime, read.haulTime, read.dumpTime, read.returnTime]);
+  const { truckCycle, trucksNeeded: needed } = trucksAtWork(read);
   const perTruck = load.dividedBy(truckCycle);
   const machineMaximum = load.dividedBy(loadTime);
-  const needed = wholeNumberUp(truckCycle, loadTime);
   const fleet = (trucks: number): Fleet => {
     const carried = perTruck.times(trucks);
     const order = carried.compare(machineMaximum);
@@ -124,4 +117,12 @@ export function haulBalanceOf(read: Values<typeof OPTIONS>): HaulBalance {
       source: 'haul-notes',
     }),
   ]);
+}
+
+type TruckTimes = Pick<Values<typeof OPTIONS>, 'loadTime' | 'haulTime' | 'dumpTime' | 'returnTime'>;
+
+/** The round of a truck, and how many trucks keep the machine busy. Internal. */
+export function trucksAtWork({ loadTime, haulTime, dumpTime, returnTime }: TruckTimes) {
+  const truckCycle = sum([loadTime, haulTime, dumpTime, returnTime]);
+  return { truckCycle, trucksNeeded: wholeNumberUp(truckCycle, loadTime) };
 }

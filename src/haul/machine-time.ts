@@ -1,13 +1,13 @@
 import { number, quantity } from '../input/field.js';
 import { BOX, FILL_FACTOR, LOOSE_PER_BANK, SHARE, TIME } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { TimeInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Flow, Time, Volume } from '../units/quantity.js';
 // a machine digs bank soil and carries it loose
 import { inState, inStateField, type StateVolume } from '../volumes/state-volume.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 
 /** Soil to dig and the machine that digs it. */
 export interface MachineTimeOptions {
@@ -35,7 +35,7 @@ const OPTIONS = shapeOf<MachineTimeOptions>()({
 });
 
 /** How long a machine takes to dig. */
-export interface MachineTime extends Worked {
+export interface MachineTime extends Cautioned, Worked {
   /** All of the soil, loose. */
   readonly loose: StateVolume<'loose'>;
   /** Loose volume in one bucket. */
@@ -48,8 +48,6 @@ export interface MachineTime extends Worked {
   readonly bankPerHour: Flow;
   /** Time to dig all of it. */
   readonly time: Time;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -75,17 +73,11 @@ export interface MachineTime extends Worked {
  * dig.time.to('h').toFixed(2) //=> '2.47'
  */
 export function machineTime(options: MachineTimeOptions): MachineTime {
-  return machineTimeOf(readOptions(options, OPTIONS));
-}
-
-/** The same from what has been read. Internal. */
-export function machineTimeOf(read: Values<typeof OPTIONS>): MachineTime {
+  const read = readOptions(options, OPTIONS);
   const { loosePerBank: swell, bucket, fillFactor: fill, cycle, efficiency } = read;
   const bank = read.bank.volume;
   const loose = bank.times(swell);
-  const perBucket = bucket.times(fill);
-  const loosePerHour = perBucket.dividedBy(cycle).times(efficiency);
-  const bankPerHour = loosePerHour.dividedBy(swell);
+  const { perBucket, loosePerHour, bankPerHour } = machineRates(read);
   const time = bank.dividedBy(bankPerHour);
   const found = {
     loose: inState(loose, 'loose'),
@@ -97,7 +89,7 @@ export function machineTimeOf(read: Values<typeof OPTIONS>): MachineTime {
     cautions: cautionsFor('utilities', 'excavation'),
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Loose soil an hour',
       formula: 'Q = q * f * e / c',
       given: [
@@ -107,9 +99,8 @@ export function machineTimeOf(read: Values<typeof OPTIONS>): MachineTime {
         given('c', 'cycle', cycle),
       ],
       result: given('Q', 'loose volume an hour', loosePerHour),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Time to dig',
       formula: 'T = B * s / Q',
       given: [
@@ -118,7 +109,19 @@ export function machineTimeOf(read: Values<typeof OPTIONS>): MachineTime {
         given('Q', 'loose volume an hour', loosePerHour),
       ],
       result: given('T', 'time', time),
-      source: 'derived',
     }),
   ]);
+}
+
+/** What the machine digs in an hour, by the same fields. Internal. */
+export function machineRates({
+  loosePerBank,
+  bucket,
+  fillFactor,
+  cycle,
+  efficiency,
+}: Omit<Values<typeof OPTIONS>, 'bank'>) {
+  const perBucket = bucket.times(fillFactor);
+  const loosePerHour = perBucket.dividedBy(cycle).times(efficiency);
+  return { perBucket, loosePerHour, bankPerHour: loosePerHour.dividedBy(loosePerBank) };
 }

@@ -3,7 +3,7 @@ import { AREA, MACHINE_PART, OVERLAP, PASSES, SHARE, SPEED, THICKNESS } from '..
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { AreaInput, LengthInput, SpeedInput } from '../units/construct.js';
 import type { Flow, Length, Time } from '../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 
 /** A layer to compact, and the plate or roller for it. */
 export interface PlateTimeOptions {
@@ -74,19 +74,15 @@ export interface PlateTime extends Worked {
  * plate.time.to('min').toFixed(1) //=> '96.5'
  */
 export function plateTime(options: PlateTimeOptions): PlateTime {
-  return plateTimeOf(readOptions(options, OPTIONS));
-}
-
-/** The same from what has been read. Internal. */
-export function plateTimeOf(read: Values<typeof OPTIONS>): PlateTime {
-  const { area, plateWidth: width, overlap, speed, passes, lifts, efficiency, lift } = read;
-  const lane = width.minus(width.times(overlap));
-  const perPass = area.dividedBy(lane).dividedBy(speed).dividedBy(efficiency);
+  const read = readOptions(options, OPTIONS);
+  const { area, speed, passes, lifts, efficiency, lift } = read;
+  const lane = laneOf(read);
+  const perPass = timeOfPass(read);
   const perLift = perPass.times(passes);
   const time = perLift.times(lifts);
   const output = lift === undefined ? null : area.times(lift).dividedBy(perLift);
   return withWorking({ lane, perPass, perLift, time, output, notes: NOTES }, () => [
-    formulaStep({
+    derivedStep({
       title: 'Time of the plate',
       formula: 'T = A * n * k / (b * v * e)',
       given: [
@@ -98,7 +94,6 @@ export function plateTimeOf(read: Values<typeof OPTIONS>): PlateTime {
         given('k', 'lifts', lifts),
       ],
       result: given('T', 'time', time),
-      source: 'derived',
     }),
   ]);
 }
@@ -108,3 +103,13 @@ const NOTES: readonly string[] = Object.freeze([
   'Plates suit stone and sand. Use a rammer or a padded roller on clay.',
   'Only a trial strip shows how many passes are enough. No table does.',
 ]);
+
+type Plate = Values<typeof OPTIONS>;
+
+const laneOf = ({ plateWidth: width, overlap }: Pick<Plate, 'plateWidth' | 'overlap'>): Length =>
+  width.minus(width.times(overlap));
+
+/** One pass over an area. Internal. */
+export const timeOfPass = (
+  plate: Pick<Plate, 'area' | 'plateWidth' | 'overlap' | 'speed' | 'efficiency'>,
+): Time => plate.area.dividedBy(laneOf(plate)).dividedBy(plate.speed).dividedBy(plate.efficiency);

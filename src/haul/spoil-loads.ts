@@ -3,7 +3,7 @@ import { exactlyOne } from '../input/exactly-one.js';
 import { number, optional, quantity } from '../input/field.js';
 import { BOX, DENSITY, FRACTION, LOOSE_PER_BANK, PAYLOAD } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { DensityInput, MassInput, VolumeInput } from '../units/construct.js';
 import { ONE } from '../units/decimal.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
@@ -11,7 +11,7 @@ import type { Density, Mass } from '../units/quantity.js';
 // loads and soil states are worked out once, there
 import { loads, type Load } from '../volumes/loads.js';
 import { inState, inStateField, type StateVolume } from '../volumes/state-volume.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** Spoil to haul away and the truck that hauls it. */
 export interface SpoilLoadsOptions {
@@ -44,7 +44,7 @@ const OPTIONS = shapeOf<SpoilLoadsOptions>()({
 });
 
 /** Spoil to haul away: volume, mass and loads. */
-export interface SpoilLoads extends Worked {
+export interface SpoilLoads extends Cautioned, Worked {
   /** Volume in the truck. */
   readonly loose: StateVolume<'loose'>;
   /** Soil without its water; null if only the moist density is known. */
@@ -65,8 +65,6 @@ export interface SpoilLoads extends Worked {
   readonly perLoad: Load;
   /** What is left for the last load. */
   readonly lastLoad: Load;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -114,19 +112,17 @@ export function spoilLoads(options: SpoilLoadsOptions): SpoilLoads {
     cautions: cautionsFor('loads', 'excavation'),
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Mass of the spoil, water included',
       formula: 'M = B * d',
       given: [given('B', 'bank volume', bank), given('d', 'moist density', moist)],
       result: given('M', 'mass', mass),
-      source: 'derived',
     }) satisfies Step,
-    formulaStep({
+    derivedStep({
       title: 'Spoil, loose',
       formula: 'L = B * s',
       given: [given('B', 'bank volume', bank), given('s', 'loose per bank', swell)],
       result: given('L', 'loose volume', loose.volume),
-      source: 'derived',
     }) satisfies Step,
     ...counted.working,
   ]);

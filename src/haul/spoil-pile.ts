@@ -2,7 +2,7 @@ import { optional, quantity } from '../input/field.js';
 import { SET_BACK, SITE_LENGTH, STEEPNESS } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { referenceQuantity } from '../reference-quantity.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { EXCAVATION_DISTANCES } from '../sources/excavation-rules.js';
 import type { AngleInput, LengthInput } from '../units/construct.js';
 import { Decimal40, type Decimal } from '../units/decimal.js';
@@ -37,7 +37,7 @@ const OPTIONS = shapeOf<SpoilPileOptions>()({
 });
 
 /** The heap. */
-export interface SpoilPile extends Worked {
+export interface SpoilPile extends Cautioned, Worked {
   /** `cone` also for a ridge with too little spoil to fill its two ends. */
   readonly shape: 'cone' | 'ridge';
   /** From the ground to the top. */
@@ -56,8 +56,6 @@ export interface SpoilPile extends Worked {
   readonly isInsideSetBack: boolean;
   /** Where not to put it. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -1,13 +1,13 @@
 import { flag, quantity } from '../input/field.js';
 import { DEPTH, FORCE, PRESSURE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { WHEEL_SCREEN } from '../sources/production.js';
 import type { ForceInput, LengthInput, PressureInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Pressure } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, formulaStep, given, withWorking, type Worked } from '../working.js';
 
 /** A wheel over soft ground. */
 export interface WheelStressScreenOptions {
@@ -35,7 +35,7 @@ const OPTIONS = shapeOf<WheelStressScreenOptions>()({
 });
 
 /** A rough check of soft ground under one wheel. A screen, not a design. */
-export interface WheelStressScreen extends Worked {
+export interface WheelStressScreen extends Cautioned, Worked {
   /** Always `screen-only`: it is not a design. */
   readonly scope: 'screen-only';
   /** Side of the square that the tyre presses on. */
@@ -50,8 +50,6 @@ export interface WheelStressScreen extends Worked {
   readonly isOver: boolean;
   /** What the screen is not for. */
   readonly note: string;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -95,7 +93,7 @@ export function wheelStressScreen(options: WheelStressScreenOptions): WheelStres
     cautions: cautionsFor('structure'),
   } as const;
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Stress on the subgrade (screen)',
       formula: 's = P / (sqrt(P / p) + z)^2',
       given: [
@@ -104,7 +102,6 @@ export function wheelStressScreen(options: WheelStressScreenOptions): WheelStres
         given('z', 'depth', depth),
       ],
       result: given('s', 'stress', stress),
-      source: 'derived',
     }),
     formulaStep({
       title: 'Stress that the rule allows on soft ground (screen)',

@@ -35,14 +35,15 @@ export function upTo<D extends Dimension>(
 type Named<D extends Dimension> = (sign: Sign, most: number, example: string) => QuantityRange<D>;
 
 const metres: Named<'length'> = (sign, most, example) => upTo('length', sign, [most, 'm'], example);
-const cubicMetres: Named<'volume'> = (sign, most, example) =>
-  upTo('volume', sign, [most, 'm3'], example);
+const cubicMetres = (sign: Sign, most: number): QuantityRange<'volume'> =>
+  upTo('volume', sign, [most, 'm3'], '"10 yd3" or "8 m3"');
 const tonnes: Named<'mass'> = (sign, most, example) => upTo('mass', sign, [most, 't'], example);
-const ratio: Named<'slope'> = (sign, most, example) =>
-  upTo('slope', sign, [most, 'ratio'], example);
+const ratio = (sign: Sign, most: number): QuantityRange<'slope'> =>
+  upTo('slope', sign, [most, 'ratio'], '"2%", "1:48" or "1/4 in per ft"');
 const degrees: Named<'angle'> = (sign, most, example) =>
   upTo('angle', sign, [most, 'deg'], example);
-const hours: Named<'time'> = (sign, most, example) => upTo('time', sign, [most, 'h'], example);
+const hours = (sign: Sign): QuantityRange<'time'> =>
+  upTo('time', sign, [10_000, 'h'], '"22 s" or "1.5 h"');
 
 // ---- layers, digs and levels
 
@@ -147,15 +148,11 @@ export const AREA_OR_NONE = /* #__PURE__ */ upTo(
   '"320 ft2" or "30 m2"',
 );
 /** A volume of soil, stone or sand. */
-export const VOLUME = /* #__PURE__ */ cubicMetres('positive', 10_000_000, '"10 yd3" or "8 m3"');
+export const VOLUME = /* #__PURE__ */ cubicMetres('positive', 10_000_000);
 /** A volume that may be 0. */
-export const VOLUME_OR_NONE = /* #__PURE__ */ cubicMetres(
-  'not-negative',
-  10_000_000,
-  '"10 yd3" or "8 m3"',
-);
+export const VOLUME_OR_NONE = /* #__PURE__ */ cubicMetres('not-negative', 10_000_000);
 /** A truck box, a bucket, a pack. */
-export const BOX = /* #__PURE__ */ cubicMetres('positive', 1000, '"10 yd3" or "8 m3"');
+export const BOX = /* #__PURE__ */ cubicMetres('positive', 1000);
 /** A mass of material. */
 export const MASS = /* #__PURE__ */ tonnes('positive', 1_000_000, '"13 t" or "26000 lb"');
 /** A mass that may be 0. */
@@ -179,25 +176,17 @@ export const DENSITY = /* #__PURE__ */ upTo(
 // ---- slopes and angles
 
 /** A slope of either direction. */
-export const SLOPE = /* #__PURE__ */ ratio('any', 10, '"2%", "1:48" or "1/4 in per ft"');
+export const SLOPE = /* #__PURE__ */ ratio('any', 10);
 /** A slope that must not be 0. */
-export const SLOPE_OF_SOME = /* #__PURE__ */ ratio(
-  'positive',
-  10,
-  '"2%", "1:48" or "1/4 in per ft"',
-);
+export const SLOPE_OF_SOME = /* #__PURE__ */ ratio('positive', 10);
 /** A slope, or the margin of one, that may be 0. */
-export const SLOPE_OR_NONE = /* #__PURE__ */ ratio(
-  'not-negative',
-  10,
-  '"2%", "1:48" or "1/4 in per ft"',
-);
+export const SLOPE_OR_NONE = /* #__PURE__ */ ratio('not-negative', 10);
 /** A grade of paving, of either direction: up to 1 in 1. */
-export const GRADE = /* #__PURE__ */ ratio('any', 1, '"2%", "1:48" or "1/4 in per ft"');
+export const GRADE = /* #__PURE__ */ ratio('any', 1);
 /** A fall or a limit of slope that may be 0: up to 1 in 1. */
-export const FALL = /* #__PURE__ */ ratio('not-negative', 1, '"2%", "1:48" or "1/4 in per ft"');
+export const FALL = /* #__PURE__ */ ratio('not-negative', 1);
 /** A limit of slope that must not be 0: up to 1 in 1. */
-export const FALL_OF_SOME = /* #__PURE__ */ ratio('positive', 1, '"2%", "1:48" or "1/4 in per ft"');
+export const FALL_OF_SOME = /* #__PURE__ */ ratio('positive', 1);
 /** A direction: up to ten whole turns either way. */
 export const AZIMUTH = /* #__PURE__ */ degrees('any', 3600, '"45 deg"');
 /** A turn from one straight to the next, less than 180 degrees. */
@@ -216,9 +205,9 @@ export const TILT = /* #__PURE__ */ degrees('any', 45, '"2 deg"');
 // ---- the rest
 
 /** A length of time. */
-export const TIME = /* #__PURE__ */ hours('positive', 10000, '"22 s" or "1.5 h"');
+export const TIME = /* #__PURE__ */ hours('positive');
 /** A length of time that may be 0. */
-export const TIME_OR_NONE = /* #__PURE__ */ hours('not-negative', 10000, '"22 s" or "1.5 h"');
+export const TIME_OR_NONE = /* #__PURE__ */ hours('not-negative');
 /** The speed of a plate or roller. */
 export const SPEED = /* #__PURE__ */ upTo(
   'speed',

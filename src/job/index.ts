@@ -28,6 +28,7 @@ export type {
   Explanation,
   GivenExplanation,
   PublishedExplanation,
+  ExplainedValue,
   StatedExplanation,
   WorkedExplanation,
 } from './explain/explanation.js';

@@ -3,6 +3,8 @@ import { isSettlineError, type FieldPath, type Issue } from '../errors.js';
 import { LIBRARY_VERSION } from '../library-version.js';
 import { SOURCES, type SourceId } from '../sources/catalogue.js';
 import { cautionsFor } from '../sources/cautions.js';
+import { EXCAVATION_SLOPES } from '../sources/excavation-rules.js';
+import { ROOT_CUT_MARKS } from '../sources/tree-rules.js';
 import { deepFreeze, hangWorking } from '../working.js';
 import { inField } from './read/in-field.js';
 import { normalJob } from './read/normal-job.js';
@@ -24,6 +26,7 @@ import { planStringLine, type PlannedStringLine } from './plan/plan-string-line.
 import { planTotals } from './plan/plan-totals.js';
 import { totalSteps } from './plan/total-steps.js';
 import type { JobPlan, PavementPlan, PlanSource, PlanStep } from './plan/plan.js';
+import type { NearbyPlan } from './plan/plan-of-site.js';
 import { jobInvalid, readWholeJob } from './read/read-job.js';
 import { cautionIdsOf } from './plan/caution-ids.js';
 import { markPlan } from './require-plan.js';
@@ -203,8 +206,18 @@ function sourcesOf(job: ReadJob, pavements: readonly PavementPlan[]): PlanSource
   if (job.levelling !== undefined) used.push('grade-with-a-level');
   used.push(...pavements.flatMap(({ minimum }) => minimum.adjustments.map(({ source }) => source)));
   used.push(...groundSources(job, pavements));
+  used.push(...pavements.flatMap(({ nearby }) => nearbySources(nearby, job)));
   used.push('derived', 'nist-hb44', 'nist-sp811');
   return [...new Set(used)].map((id) => ({ id, ...SOURCES[id] }));
+}
+
+/** Where the limits for trees and open digs come from. */
+function nearbySources({ trees, gates }: NearbyPlan, { excavation }: ReadJob): SourceId[] {
+  return [
+    ...trees.map(() => ROOT_CUT_MARKS.diameters.source),
+    ...(excavation === undefined ? [] : [EXCAVATION_SLOPES[excavation.soil].source]),
+    ...(gates?.gates ?? []).map(({ source }) => source),
+  ];
 }
 
 /** Where the figures of the ground come from. */

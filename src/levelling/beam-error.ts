@@ -3,7 +3,7 @@ import { SITE_LENGTH, TOLERANCE_OF_SOME } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { accuracy, beamSlope, type AccuracyInput } from './accuracy.js';
 
 /** A distance from an instrument, and its accuracy. */
@@ -67,12 +67,11 @@ export function beamError(options: BeamErrorOptions): BeamError {
   const error = distance.times(slope);
   const maximumDistance = limit?.dividedBy(slope) ?? null;
   return withWorking({ error, between: error.times(2), maximumDistance }, () => [
-    formulaStep({
+    derivedStep({
       title: 'Error of the beam',
       formula: 'e = D * a',
       given: [given('D', 'distance', distance), given('a', 'error over distance', slope)],
       result: given('e', 'error', error),
-      source: 'derived',
     }),
   ]);
 }

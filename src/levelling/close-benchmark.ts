@@ -4,7 +4,7 @@ import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { adjustedShots, type DayShot } from './adjusted-shots.js';
 import { checksOf, type BenchmarkCheck } from './benchmark-checks.js';
 import { dayShots, type DayShotInput } from './day-shots.js';
@@ -101,7 +101,7 @@ export function closeBenchmark(options: CloseBenchmarkOptions): ClosedDay {
   const last = read.at(-1);
   return withWorking(day, () => [
     heightStep({ benchmark, back }),
-    formulaStep({
+    derivedStep({
       title: 'Misclosure at the end',
       formula: 'm = HI - r - z0',
       given: [
@@ -110,7 +110,6 @@ export function closeBenchmark(options: CloseBenchmarkOptions): ClosedDay {
         given('z0', 'known level', last?.known ?? NO_LENGTH),
       ],
       result: given('m', 'misclosure', misclosure),
-      source: 'derived',
     }),
   ]);
 }

@@ -9,7 +9,7 @@ import { multiplyRatios, quotientToNumber, ratioToDecimal } from '../units/ratio
 import { readNumber, type NumberInput } from '../units/read-number.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { rootSumOfSquares } from './root-sum-of-squares.js';
 
 /** A random error: its cause and its standard deviation. */
@@ -133,7 +133,7 @@ export function errorBudget(options: ErrorBudgetOptions): ErrorBudget {
     verdict: deviation === undefined ? null : isWithin(deviation.minus(systematic)),
   };
   return withWorking(result, () => [
-    formulaStep({
+    derivedStep({
       title: 'Random errors together',
       formula: 's = sqrt(sum(e[i]^2))',
       given: [
@@ -144,9 +144,8 @@ export function errorBudget(options: ErrorBudgetOptions): ErrorBudget {
         ),
       ],
       result: given('s', 'standard deviation', total),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Tolerance that remains for the work',
       formula: 'L = T - k * s - abs(b)',
       given: [
@@ -156,7 +155,6 @@ export function errorBudget(options: ErrorBudgetOptions): ErrorBudget {
         given('b', 'systematic errors', systematic),
       ],
       result: given('L', 'remaining', remaining),
-      source: 'derived',
     }),
   ]);
 }

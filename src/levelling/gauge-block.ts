@@ -4,7 +4,7 @@ import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 
 /** A slope, and the spirit level that sets it. */
 export interface GaugeBlockOptions {
@@ -49,12 +49,11 @@ export function gaugeBlock(options: GaugeBlockOptions): GaugeBlock {
   const slopeError =
     error === undefined ? null : fromSI('slope', divideRatios(exactOf(error), exactOf(length)));
   return withWorking({ block, slopeError }, () => [
-    formulaStep({
+    derivedStep({
       title: 'Block under the level',
       formula: 'b = s * L',
       given: [given('s', 'slope', slope), given('L', 'length of the level', length)],
       result: given('b', 'block', block),
-      source: 'derived',
     }),
   ]);
 }

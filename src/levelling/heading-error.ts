@@ -6,8 +6,8 @@ import { Decimal40 } from '../units/decimal.js';
 import { exactOf, fromSI, type Angle, type Length, type Slope } from '../units/quantity.js';
 import { decimalRatio } from '../units/ratio.js';
 import { cross, dot, type Vector } from '../units/vector.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** A point on the site, from the instrument. */
 export interface PlaceFromInstrumentInput {
@@ -39,15 +39,13 @@ const OPTIONS = shapeOf<HeadingErrorOptions>()({
 });
 
 /** A dialled-in beam that is off its heading. */
-export interface HeadingError extends Worked {
+export interface HeadingError extends Cautioned, Worked {
   /** Grade of the beam along x. */
   readonly gradeX: Slope;
   /** Grade of the beam along y. */
   readonly gradeY: Slope;
   /** Beam less design at the point; negative if the beam is low. */
   readonly error: Length;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -102,26 +100,23 @@ function headingSteps({ gx, gy, heading, at, gradeX, gradeY, error }: Heading): 
   const ky = given('ky', 'grade that the beam has along y', gradeY);
   const place = [given('x', 'distance along x', at.x), given('y', 'distance along y', at.y)];
   return [
-    formulaStep({
+    derivedStep({
       title: 'Grade that the beam has along x',
       formula: 'kx = gx * cos(b) - gy * sin(b)',
       given: turned,
       result: kx,
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Grade that the beam has along y',
       formula: 'ky = gx * sin(b) + gy * cos(b)',
       given: turned,
       result: ky,
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Error of a beam that is off its heading',
       formula: 'e = (kx - gx) * x + (ky - gy) * y',
       given: [kx, ky, ...dialled, ...place],
       result: given('e', 'error (+ high)', error),
-      source: 'derived',
     }),
   ];
 }

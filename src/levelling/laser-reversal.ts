@@ -1,7 +1,7 @@
 import { object, optional, quantity } from '../input/field.js';
 import { ELEVATION, SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Angle, type Length } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
@@ -66,7 +66,7 @@ export interface AxisError {
 }
 
 /** A rotating laser tested by half turns. */
-export interface LaserReversal extends Worked {
+export interface LaserReversal extends Cautioned, Worked {
   /** Error of the x axis. */
   readonly x: AxisError;
   /** Error of the y axis; null if it was not tested. */
@@ -75,8 +75,6 @@ export interface LaserReversal extends Worked {
   readonly maximumDifference: Length;
   /** The worse verdict of the axes. */
   readonly verdict: Verdict;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

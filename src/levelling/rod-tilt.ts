@@ -17,7 +17,7 @@ import {
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import { NO_ANGLE } from '../units/zero.js';
-import { formulaStep, given, type StepInput, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type StepInput, withWorking, type Worked } from '../working.js';
 
 /** A rod out of plumb. */
 export interface LeanInput {
@@ -86,12 +86,11 @@ export function rodTilt(options: RodTiltOptions): RodTilt {
   const corrected = fromSI('length', multiplyRatios(exactOf(reading), cosine));
   const error = reading.minus(corrected);
   return withWorking({ error, corrected }, () => [
-    formulaStep({
+    derivedStep({
       title: 'Reading on a plumb rod',
       formula: read.lean === undefined ? 'r0 = r * cos(t)' : 'r0 = r * sqrt(1 - b^2 / l^2)',
       given: [given('r', 'reading', reading), ...leanOf(read)],
       result: given('r0', 'corrected reading', corrected),
-      source: 'derived',
     }),
   ]);
 }

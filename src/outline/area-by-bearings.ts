@@ -15,7 +15,7 @@ import {
 } from '../units/ratio.js';
 import { minus, norm, plus, scaled, share, type PlanPoint, type Vector } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { closedPoints } from './area-steps.js';
 import { readBearing } from './bearing.js';
 import { settled } from './corner.js';
@@ -158,7 +158,7 @@ export function areaByBearings(options: AreaByBearingsOptions): AreaByBearings {
     })),
   };
   return withWorking(result, () => [
-    formulaStep({
+    derivedStep({
       title: 'Closure of the courses',
       formula: 'e = sqrt(sum(n)^2 + sum(d)^2)',
       given: [
@@ -174,9 +174,8 @@ export function areaByBearings(options: AreaByBearingsOptions): AreaByBearings {
         ),
       ],
       result: given('e', 'closure', closure.distance),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Area of the adjusted courses',
       formula: 'A = abs(sum(x[i] * y[i + 1] - x[i + 1] * y[i])) / 2',
       given: closedPoints(
@@ -184,7 +183,6 @@ export function areaByBearings(options: AreaByBearingsOptions): AreaByBearings {
         'from the start, each course less its share of the closure by distance',
       ),
       result: given('A', 'area', area),
-      source: 'derived',
     }),
   ]);
 }

@@ -6,7 +6,7 @@ import type { LengthInput } from '../units/construct.js';
 import { sum } from '../units/aggregate.js';
 import type { Area, Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Step, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** Offsets from a base line to an edge. */
 export interface AreaByOffsetsOptions {
@@ -75,12 +75,11 @@ export function areaByOffsets(options: AreaByOffsetsOptions): AreaByOffsets {
     difference: simpson === null ? null : simpson.minus(trapezoid),
   };
   return withWorking(result, () => [
-    formulaStep({
+    derivedStep({
       title: 'Area by offsets, trapezoid rule',
       formula: 'A = sum((y[i] + y[i + 1]) * d[i] / 2)',
       given: [given('y', 'offsets, in order', offsets), given('d', 'spacings, in order', spacings)],
       result: given('A', 'area', trapezoid),
-      source: 'derived',
     }),
     ...(simpson === null ? [] : [simpsonStep(offsets, spacings, { simpson, lastStrip })]),
   ]);
@@ -94,7 +93,7 @@ function simpsonStep(
   const rule = 'A = d / 3 * sum(y[2 * i - 1] + 4 * y[2 * i] + y[2 * i + 1])';
   const title = "Area by offsets, Simpson's rule";
   const isOdd = lastStrip !== null;
-  return formulaStep({
+  return derivedStep({
     title: isOdd ? `${title}, the last strip by the trapezoid rule` : title,
     formula: isOdd ? `${rule} + t` : rule,
     given: [
@@ -107,7 +106,6 @@ function simpsonStep(
       ...(isOdd ? [given('t', 'last strip', lastStrip)] : []),
     ],
     result: given('A', 'area', simpson),
-    source: 'derived',
   });
 }
 

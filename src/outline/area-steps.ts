@@ -2,7 +2,7 @@
 import { fromSI, type Area, type Length } from '../units/quantity.js';
 import { divideRatios, type Ratio, wholeRatio } from '../units/ratio.js';
 import { minus, norm, type Vector } from '../units/vector.js';
-import { formulaStep, given, type Step, type StepInput } from '../working.js';
+import { derivedStep, given, type Step, type StepInput } from '../working.js';
 import { makeArc, type Arc } from './arc.js';
 import { isOutwardRight } from './chords.js';
 import { areaOfDouble } from './double-area.js';
@@ -24,7 +24,7 @@ export function areaSteps(
   return [
     ...ringSteps(outline, null, outer),
     ...holes.flatMap((hole, index) => ringSteps(hole, index, inner[index] ?? outer)),
-    formulaStep({
+    derivedStep({
       title: 'Area of the outline less its holes',
       formula: 'A = O - sum(h)',
       given: [
@@ -32,7 +32,6 @@ export function areaSteps(
         given('h', 'holes, in order', inner),
       ],
       result: given('A', 'area', area),
-      source: 'derived',
     }),
     perimeterStep(outline, perimeter),
   ];
@@ -44,7 +43,7 @@ function ringSteps(ring: Ring, hole: number | null, area: Area): Step[] {
   const formula = 'sum(x[i] * y[i + 1] - x[i + 1] * y[i]) / 2';
   return [
     ...arcs.flatMap(segmentSteps),
-    formulaStep({
+    derivedStep({
       title: hole === null ? 'Area of the outline' : `Area of hole ${hole}`,
       formula: arcs.length === 0 ? `A = abs(${formula})` : `A = abs(${formula} + sum(s))`,
       given: [
@@ -60,7 +59,6 @@ function ringSteps(ring: Ring, hole: number | null, area: Area): Step[] {
             ]),
       ],
       result: given('A', 'area', area),
-      source: 'derived',
     }),
   ];
 }
@@ -89,19 +87,17 @@ function segmentSteps({ edge, arc, signed }: ArcAlong): Step[] {
   const height = given('M', 'middle ordinate', long(arc.height));
   const radius = given('R', 'radius', long(arc.radius));
   return [
-    formulaStep({
+    derivedStep({
       title: `Radius of the arc of edge ${edge}`,
       formula: 'R = C^2 / (8 * M) + M / 2',
       given: [chord, height],
       result: radius,
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: `Segment between the arc of edge ${edge} and its chord`,
       formula: 'S = (R^2 * 4 * atan(2 * M / C) - C * (R - M)) / 2',
       given: [radius, height, chord],
       result: given('S', 'segment', signed.abs()),
-      source: 'derived',
     }),
   ];
 }
@@ -109,22 +105,20 @@ function segmentSteps({ edge, arc, signed }: ArcAlong): Step[] {
 function perimeterStep(outline: Outline, perimeter: Length): Step {
   const result = given('P', 'perimeter', perimeter);
   if (!hasArcs(outline) && outline.holes.length === 0) {
-    return formulaStep({
+    return derivedStep({
       title: 'Perimeter of the outline',
       formula: 'P = sum(sqrt((x[i + 1] - x[i])^2 + (y[i + 1] - y[i])^2))',
       given: pointsOf(outline),
       result,
-      source: 'derived',
     });
   }
-  return formulaStep({
+  return derivedStep({
     title: 'Perimeter of the outline, holes and arcs included',
     formula: 'P = sum(l)',
     given: [
       given('l', 'length of each edge, arcs along the curve', ringsOf(outline).flatMap(edgesOf)),
     ],
     result,
-    source: 'derived',
   });
 }
 

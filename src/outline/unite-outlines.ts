@@ -2,7 +2,7 @@ import { custom, list } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import type { Area, Length } from '../units/quantity.js';
 import { NO_AREA, NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { combineOutlines } from './combine-outlines.js';
 import { combinedOutline, type CombinedOutline } from './combined-outline.js';
 import { areaOf, measureOutline } from './outline-area.js';
@@ -60,7 +60,7 @@ export function uniteOutlines(options: UniteOutlinesOptions): UnitedOutlines {
   const perimeter = united.reduce((sum, one) => sum.plus(measureOutline(one).perimeter), NO_LENGTH);
   const overlap = own.reduce((sum, one) => sum.plus(one), NO_AREA).minus(area);
   return withWorking({ outlines: united.map(combinedOutline), area, perimeter, overlap }, () => [
-    formulaStep({
+    derivedStep({
       title: 'Overlap of the outlines',
       formula: 'D = sum(A) - U',
       given: [
@@ -68,7 +68,6 @@ export function uniteOutlines(options: UniteOutlinesOptions): UnitedOutlines {
         given('U', 'area covered, counted once', area),
       ],
       result: given('D', 'covered more than once', overlap),
-      source: 'derived',
     }),
   ]);
 }

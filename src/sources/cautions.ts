@@ -22,6 +22,12 @@ export interface Caution {
   readonly text: string;
 }
 
+/** A result that comes with cautions. */
+export interface Cautioned {
+  /** What to have checked, and by whom. */
+  readonly cautions: readonly Caution[];
+}
+
 const caution = (id: CautionId, text: string): Caution => Object.freeze({ id, text });
 
 /** The cautions of the library, by what they are about. */

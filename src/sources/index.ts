@@ -1,7 +1,7 @@
 export { SOURCES, type SourceId } from './catalogue.js';
 export type { Source, SourceStatus } from './source.js';
 export type { ReferenceNumber, ReferenceValue } from './reference-value.js';
-export { CAUTIONS, type Caution, type CautionId } from './cautions.js';
+export { CAUTIONS, type Caution, type Cautioned, type CautionId } from './cautions.js';
 export { CURVE_PRACTICE } from './curve-stakes.js';
 export { LEAST_BASE_EXTENSION } from './base-extension-rule.js';
 export { BED_LIMITS, type BedLimits } from './bed-limits.js';

@@ -7,7 +7,14 @@ import { angle, type LengthInput } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { fromSIDecimal, type Angle, type Area, type Length } from '../units/quantity.js';
 import { NO_AREA } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import {
+  derivedStep,
+  formulaStep,
+  given,
+  type Step,
+  withWorking,
+  type Worked,
+} from '../working.js';
 
 /** An arc, given by its chord and middle ordinate. */
 export interface ArcFromChordOptions {
@@ -164,19 +171,17 @@ function showWorking(
       result: given('R', 'radius', made.radius),
       source: 'curve-stakeout',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Angle of the arc at its centre',
       formula: 'A = 4 * atan(2 * M / C)',
       given: measured,
       result: given('A', 'central angle', made.centralAngle),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Length of the arc',
       formula: 'L = R * A',
       given: [given('R', 'radius', made.radius), given('A', 'central angle', made.centralAngle)],
       result: given('L', 'length of the arc', made.arcLength),
-      source: 'derived',
     }),
   ];
 }

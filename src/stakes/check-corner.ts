@@ -7,7 +7,7 @@ import { exactOf, fromSI, fromSIDecimal, type Angle, type Length } from '../unit
 import { squareRoot } from '../units/root.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { requireTriangles } from './triangle.js';
 
 /** A corner, by its two sides and the diagonal between their ends. */
@@ -96,7 +96,7 @@ export function checkCorner(options: CheckCornerOptions): CornerCheck {
           : verdictOf(read.tolerance.minus(distance), doubtOf(read)),
     },
     () => [
-      formulaStep({
+      derivedStep({
         title: 'End of the side out of square (+ toward the far end of the base)',
         formula: 'e = (a^2 + b^2 - c^2) / (2 * a)',
         given: [
@@ -105,7 +105,6 @@ export function checkCorner(options: CheckCornerOptions): CornerCheck {
           given('c', 'diagonal', diagonal),
         ],
         result: given('e', 'out of square', lean),
-        source: 'derived',
       }),
     ],
   );

@@ -14,7 +14,7 @@ import {
 import { squareRoot } from '../units/root.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, worstVerdict, type Verdict } from '../verdict.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   fourSides,
   measuredSides,
@@ -244,19 +244,17 @@ function showWorking({ near, far, left, right, diagonals }: FourSides, found: Fo
   ];
   const ends = [given('n', 'near side', near), given('f', 'far side', far)];
   return [
-    formulaStep({
+    derivedStep({
       title: 'Far side out of square (+ to the right)',
       formula: 'e = (d1^2 - d2^2) / (2 * (n + f))',
       given: [...crossed, ...ends],
       result: given('e', 'out of square', found.lean),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Do the diagonals fit the sides?',
       formula: 'm = sqrt((d1^2 + d2^2) / 2) - sqrt(n * f + l * r)',
       given: [...crossed, ...ends, given('l', 'left side', left), given('r', 'right side', right)],
       result: given('m', 'misfit', found.misfit),
-      source: 'derived',
     }),
   ];
 }

@@ -8,7 +8,7 @@ import { addRatios, multiplyRatios, subtractRatios, type Ratio } from '../units/
 import type { Vector } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
 import {
-  formulaStep,
+  derivedStep,
   given,
   type Step,
   type StepInput,
@@ -215,7 +215,7 @@ function showWorking(
     given('z0', 'level of the grade there', metres(grade.at.y)),
   ];
   const marks = stakes.map(({ id, at }, k) =>
-    formulaStep({
+    derivedStep({
       title: `Mark of stake ${id} against ${how}`,
       formula: 'd = z - (z0 + g * (s - s0))',
       given: [
@@ -225,7 +225,6 @@ function showWorking(
         ...from,
       ],
       result: given('d', 'mark above the grade', rises[k]?.rise ?? NO_LENGTH),
-      source: 'derived',
     }),
   );
   return [slopeStep(stakes, g, reference), ...marks];
@@ -246,12 +245,11 @@ function slopeStep(stakes: readonly ProfileStake[], g: StepInput, reference: Ref
   ];
   const [title, formula] = SLOPES[reference];
   const count = given('n', 'stakes', stakes.length);
-  return formulaStep({
+  return derivedStep({
     title,
     formula,
     given: reference === 'first' ? places : [...places, count],
     result: g,
-    source: 'derived',
   });
 }
 

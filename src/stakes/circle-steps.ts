@@ -1,7 +1,7 @@
 import type { Length } from '../units/quantity.js';
 import type { PlanPoint } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, procedureStep, type Step, type StepInput } from '../working.js';
+import { derivedStep, given, procedureStep, type Step, type StepInput } from '../working.js';
 
 interface CirclePoint {
   readonly id: string;
@@ -45,26 +45,23 @@ function exactSteps(points: readonly CirclePoint[], circle: Shown): Step[] {
   const places = placesOf(points);
   const [x0, y0] = centreOf(circle);
   return [
-    formulaStep({
+    derivedStep({
       title: 'Circle through 3 points: x of the centre',
       formula: `x0 = x[1] + ((y[3] - y[1]) * ${SECOND} - (y[2] - y[1]) * ${THIRD}) / ${TWICE}`,
       given: places,
       result: x0,
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Circle through 3 points: y of the centre',
       formula: `y0 = y[1] + ((x[2] - x[1]) * ${THIRD} - (x[3] - x[1]) * ${SECOND}) / ${TWICE}`,
       given: places,
       result: y0,
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Circle through 3 points: radius',
       formula: 'R = sqrt((x[1] - x0)^2 + (y[1] - y0)^2)',
       given: [...places, x0, y0],
       result: given('R', 'radius', circle.radius),
-      source: 'derived',
     }),
   ];
 }
@@ -86,7 +83,7 @@ function fittedSteps(points: readonly CirclePoint[], circle: Shown): Step[] {
     source: 'derived',
   });
   const offsets = points.map(({ id, at }, k) =>
-    formulaStep({
+    derivedStep({
       title: `Point ${id} off the circle (+ outside)`,
       formula: 'd = sqrt((x - x0)^2 + (y - y0)^2) - R',
       given: [
@@ -97,7 +94,6 @@ function fittedSteps(points: readonly CirclePoint[], circle: Shown): Step[] {
         radius,
       ],
       result: given('d', 'distance from the circle', circle.residuals[k] ?? NO_LENGTH),
-      source: 'derived',
     }),
   );
   return [fit, ...offsets];

@@ -17,7 +17,7 @@ import {
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { refuseBoth } from './refuse-both.js';
 
 /** A tape that hangs free between its ends, or between evenly spaced supports. */
@@ -101,7 +101,7 @@ export function planDistance(options: PlanDistanceOptions): PlanDistance {
     { plan, correction: plan.minus(taped), sagCorrection: sag.negated(), slopeCorrection },
     () => [
       ...(hanging === undefined ? [] : [sagStep(taped, hanging, sag)]),
-      formulaStep({
+      derivedStep({
         title: 'Level distance',
         formula: slope === undefined ? 'H = sqrt(S^2 - h^2)' : 'H = S / sqrt(1 + k^2)',
         given: [
@@ -109,7 +109,6 @@ export function planDistance(options: PlanDistanceOptions): PlanDistance {
           slope === undefined ? given('h', 'rise', rise ?? NO_LENGTH) : given('k', 'slope', slope),
         ],
         result: given('H', 'plan', plan),
-        source: 'derived',
       }),
     ],
   );
@@ -151,7 +150,7 @@ const sagStep = (
   { weightPerLength, tension, bays }: HangingTape,
   sag: Length,
 ): Step =>
-  formulaStep({
+  derivedStep({
     title: 'Length that the sag adds to the reading',
     formula: 'C = n * w^2 * L^3 / (24 * P^2)',
     given: [
@@ -161,7 +160,6 @@ const sagStep = (
       given('P', 'pull', tension),
     ],
     result: given('C', 'sag of the tape', sag),
-    source: 'derived',
   });
 
 function levelled(straight: Length, rise: Length | undefined, slope: Ratio | undefined): Length {

@@ -28,7 +28,7 @@ import {
   type PlanPoint,
   type Vector,
 } from '../units/vector.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { ellipseOf, type ErrorEllipse } from './error-ellipse.js';
 import { twoTapes, type Tape, type TapeInput } from './tapes.js';
 
@@ -213,26 +213,23 @@ function showWorking(
   ];
   const t = given('t', 'along', along);
   return [
-    formulaStep({
+    derivedStep({
       title: 'Along the line',
       formula: 't = (a^2 - b^2 + c^2) / (2 * c)',
       given: all,
       result: t,
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Off the line (+ left)',
       formula: offset.isNegative() ? 'h = -sqrt(a^2 - t^2)' : 'h = sqrt(a^2 - t^2)',
       given: [first, t],
       result: given('h', 'offset', offset),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Angle between the tapes',
       formula: 'A = acos((a^2 + b^2 - c^2) / (2 * a * b))',
       given: all,
       result: given('A', 'crossing angle', crossing),
-      source: 'derived',
     }),
   ];
 }

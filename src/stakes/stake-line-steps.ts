@@ -1,7 +1,7 @@
 import { fromSI, type Length } from '../units/quantity.js';
 import { ONE_RATIO, ratioToNumber, ZERO_RATIO, type Ratio } from '../units/ratio.js';
 import { share, type Vector } from '../units/vector.js';
-import { formulaStep, given, procedureStep, type Step, type StepInput } from '../working.js';
+import { derivedStep, given, procedureStep, type Step, type StepInput } from '../working.js';
 import type { PlanLine } from './line-of-stakes.js';
 import type { LocalStake } from './plan-stake.js';
 
@@ -50,7 +50,7 @@ const HOW = { ends: 'the line through the end stakes', 'best-fit': 'the best-fit
 function offsetsFromEnds(offsets: readonly Offset[], { local, reference }: Shown): Step[] {
   const last = local.at(-1)?.at ?? NOWHERE;
   return offsets.map(({ id, offset }, k) =>
-    formulaStep({
+    derivedStep({
       title: `Stake ${id} against ${HOW[reference]}`,
       formula: 'd = (x2 * y - y2 * x) / sqrt(x2^2 + y2^2)',
       given: [
@@ -59,7 +59,6 @@ function offsetsFromEnds(offsets: readonly Offset[], { local, reference }: Shown
         given('y2', 'last stake, along y from the first', metres(last.y)),
       ],
       result: given('d', 'offset (+ left)', offset),
-      source: 'derived',
     }),
   );
 }
@@ -93,12 +92,11 @@ function offsetsFromBest(offsets: readonly Offset[], { local, line, reference }:
     given('uy', 'direction of the line', direction[1]),
   ];
   const steps = offsets.map(({ id, offset }, k) =>
-    formulaStep({
+    derivedStep({
       title: `Stake ${id} against ${HOW[reference]}`,
       formula: 'd = ux * (y - y0) - uy * (x - x0)',
       given: [...placeOf(local[k]?.at ?? NOWHERE), ...known],
       result: given('d', 'offset (+ left)', offset),
-      source: 'derived',
     }),
   );
   return [fit, point, ...steps];

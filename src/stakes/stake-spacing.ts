@@ -8,7 +8,7 @@ import { wholeNumberUp } from '../units/format-quantity.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { multiplyRatios, subtractRatios, wholeRatio } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { angleOfArc } from './arc-from-chord.js';
 import { refuseLongTable } from './refuse-long-table.js';
 
@@ -74,12 +74,11 @@ export function stakeSpacing(options: StakeSpacingOptions): StakeSpacing {
   const needsTemplate = chord.compare(CLOSEST) < 0;
   const note = needsTemplate ? NOTES.template : NOTES.stakes;
   return withWorking({ chord, arc, ...divided, needsTemplate, note }, () => [
-    formulaStep({
+    derivedStep({
       title: 'Maximum stake spacing on the curve',
       formula: 'c = 2 * sqrt(2 * R * d - d^2)',
       given: [given('R', 'radius', radius), given('d', 'string off the curve', deviation)],
       result: given('c', 'from stake to stake', chord),
-      source: 'derived',
     }),
   ]);
 }

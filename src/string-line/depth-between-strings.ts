@@ -13,7 +13,7 @@ import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { divideRatios, multiplyRatios } from '../units/ratio.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** Two edge strings, and a point between them. */
 export interface DepthBetweenStringsOptions {
@@ -168,28 +168,25 @@ function showWorking(
     given('f', 'sag of the line', of.sag),
   ];
   const steps: Step[] = [
-    formulaStep({
+    derivedStep({
       title: 'The line across the strings',
       formula: 'z = zl + (zr - zl) * x / W - f',
       given: [...across, sag],
       result: given('z', 'line', made.line),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Where the surface should be',
       formula: 't = zl + (zr - zl) * x / W - b',
       given: [...across, below],
       result: given('t', 'target', made.target),
-      source: 'derived',
     }),
   ];
   if (made.cut === null || of.measured === undefined) return steps;
-  const left: Step = formulaStep({
+  const left: Step = derivedStep({
     title: 'Still to do (cut +, fill -)',
     formula: 'c = b - f - m',
     given: [below, sag, given('m', 'measured down', of.measured)],
     result: given('c', 'cut', made.cut),
-    source: 'derived',
   });
   return [...steps, left];
 }

@@ -4,14 +4,14 @@ import { builtUp } from '../build-up/built-up.js';
 import { list, object, optional, quantity } from '../input/field.js';
 import { SITE_LENGTH, STRING_HEIGHT } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { max } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import { ZERO } from '../units/decimal.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   parabolaSag,
   requireTaut,
@@ -68,7 +68,7 @@ export interface DepthRow {
 }
 
 /** What to measure down from a string to every surface. */
-export interface DepthTable extends Worked {
+export interface DepthTable extends Cautioned, Worked {
   /**
    * From finished grade down, tops of lifts included; depths below the straight line from tie to
    * tie.
@@ -78,8 +78,6 @@ export interface DepthTable extends Worked {
   readonly rows: readonly DepthRow[];
   /** Largest sag of the string [length]; 0 if no string is given. */
   readonly maximumSag: Length;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /** More rows than this are a mistake. */
@@ -191,7 +189,7 @@ const sagAt = (span: Length, along: Length, line: HangingLine | undefined): Leng
     : parabolaSag(span, along, { shape: shapeLength(line), slope: ZERO });
 
 const surfaceStep = ({ surface, below }: SurfaceBelowString, height: Length): Step =>
-  formulaStep({
+  derivedStep({
     title: `${surface} below the string at a stake (between stakes deduct the sag)`,
     formula: 'b = h + d',
     given: [
@@ -199,7 +197,6 @@ const surfaceStep = ({ surface, below }: SurfaceBelowString, height: Length): St
       given('d', 'below finished grade', below.minus(height)),
     ],
     result: given('b', 'below the string', below),
-    source: 'derived',
   });
 
 function sagSteps(
@@ -209,7 +206,7 @@ function sagSteps(
 ): Step[] {
   if (line === undefined) return [];
   return [
-    formulaStep({
+    derivedStep({
       title: 'Largest sag, in the middle of the longest span, as a parabola',
       formula: 'f = w * max(L)^2 / (8 * H)',
       given: [
@@ -222,7 +219,6 @@ function sagSteps(
         given('H', 'tension', line.tension),
       ],
       result: given('f', 'largest sag', maximumSag),
-      source: 'derived',
     }),
   ];
 }

@@ -5,7 +5,7 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { requireForward, TIE, type TieInput } from './ties.js';
 
 /** A stake of a string, and the depth read there. */
@@ -204,7 +204,7 @@ function stepsOf(strings: readonly MeasuredString[], mean: Length | null): Step[
   const stretches = counted.flatMap((string) => string.stretches);
   const of = `each stretch of string ${counted.map(({ id }) => id).join(', ')}`;
   return [
-    formulaStep({
+    derivedStep({
       title: 'Mean depth along the strings',
       formula: meanAlong('m'),
       given: [
@@ -225,7 +225,6 @@ function stepsOf(strings: readonly MeasuredString[], mean: Length | null): Step[
         ),
       ],
       result: given('m', 'mean depth', mean),
-      source: 'derived',
     }),
   ];
 }

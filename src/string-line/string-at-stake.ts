@@ -11,7 +11,7 @@ import { isLeftOut, readOptions, shapeOf, type Check, type Values } from '../inp
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** Stakes offset from an edge, and how the string on them is set. */
 export interface OffsetStringInput {
@@ -166,7 +166,7 @@ export const tieStep = (
   string: OffsetString,
   { elevation }: { readonly elevation: Length },
 ): Step =>
-  formulaStep({
+  derivedStep({
     title: 'Elevation of the string at the stake',
     formula: string.carriesCrossSlope ? 'z = zf + g * o + h' : 'z = zf + h',
     given: [
@@ -180,5 +180,4 @@ export const tieStep = (
       given('h', 'string above finished grade', string.stringHeight),
     ],
     result: given('z', 'string', elevation),
-    source: 'derived',
   });

@@ -5,11 +5,11 @@ import { soilUnder } from '../build-up/excavation-depth.js';
 import { list, object, optional, quantity } from '../input/field.js';
 import { LEVEL_DIFFERENCE, STRING_HEIGHT, THICKNESS_OR_NONE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { belowString, digAt } from './below-string.js';
 import { TIE, type TieInput } from './ties.js';
 
@@ -89,13 +89,11 @@ export interface StakeDepths extends DepthsBelowString {
 }
 
 /** Depths below the string for a run of stakes. */
-export interface StringDepths extends DepthsBelowString, Worked {
+export interface StringDepths extends DepthsBelowString, Cautioned, Worked {
   /** String above finished grade, as given [length]. */
   readonly stringHeight: Length;
   /** Each stake, in the order given. */
   readonly stakes: readonly StakeDepths[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -158,12 +156,11 @@ function showWorking(
     readonly stakes: readonly StakeDepths[];
   },
 ): Step[] {
-  const first: Step = formulaStep({
+  const first: Step = derivedStep({
     title: 'Subgrade below the string',
     formula: 'B = h + D',
     given: [given('h', 'string above finished grade', of.height), given('D', 'build-up', total)],
     result: given('B', 'subgrade below the string', of.subgrade),
-    source: 'derived',
   });
   return [first, ...of.stakes.flatMap((stake) => stakeSteps(stake))];
 }
@@ -171,7 +168,7 @@ function showWorking(
 function stakeSteps({ id, subgrade, ground, dig, soil }: StakeDepths): Step[] {
   if (ground === null || dig === null || soil === null) return [];
   return [
-    formulaStep({
+    derivedStep({
       title: `Dig at stake ${id}`,
       formula: 'E = B - g',
       given: [
@@ -179,14 +176,12 @@ function stakeSteps({ id, subgrade, ground, dig, soil }: StakeDepths): Step[] {
         given('g', 'ground below the string', ground),
       ],
       result: given('E', 'dig (cut +, fill -)', dig),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: `Soil at stake ${id} after stripping the old surface`,
       formula: 'S = E - o',
       given: [given('E', 'dig', dig), given('o', 'old surface', dig.minus(soil))],
       result: given('S', 'soil (cut +, fill -)', soil),
-      source: 'derived',
     }),
   ];
 }

@@ -6,7 +6,7 @@ import type { LengthInput, SlopeInput } from '../units/construct.js';
 import { Decimal40, type Decimal } from '../units/decimal.js';
 import type { Force, Length } from '../units/quantity.js';
 import { NO_SLOPE } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   catenarySag,
   metres,
@@ -184,27 +184,24 @@ function showWorking(of: Span, sagAtMidspan: Length, catenary: Length): Step[] {
   const slope = given('g', 'slope', of.slope.si);
   const half = given('z', 'half the span over the tension per weight', halfSpan(of));
   return [
-    formulaStep({
+    derivedStep({
       title: 'Sag in the middle, as a parabola',
       formula: 'f = w * L^2 * sqrt(1 + g^2) / (8 * H)',
       given: [weight, span, tension, slope],
       result: given('f', 'sag', sagAtMidspan),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Half the span over the tension per weight',
       formula: 'z = w * L / (2 * H)',
       given: [weight, span, tension],
       result: half,
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Sag in the middle, as a catenary',
       formula:
         'f = H / w * (exp(z / 2) - exp(-z / 2))^2 / 2 * sqrt(1 + (2 * g * z / (exp(z) - exp(-z)))^2)',
       given: [weight, tension, half, slope],
       result: given('f', 'sag', catenary),
-      source: 'derived',
     }),
   ];
 }

@@ -8,7 +8,7 @@ import {
 } from '../input/structure-ranges.js';
 import { normalDeviate } from '../geometry/statistics/normal-deviate.js';
 import { FLEXIBLE_CHART, FLEXIBLE_EQUATION } from '../sources/flexible-pavements.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { Pressure } from '../units/quantity.js';
 import {
   formulaStep,
@@ -56,13 +56,11 @@ export interface Terms {
 export type BeyondChart = 'esals' | 'resilient-modulus';
 
 /** Fields common to all three forms of the equation. */
-export interface EquationResult extends Worked {
+export interface EquationResult extends Cautioned, Worked {
   /** The deviate used, 0 or negative: the one given, or the one for the reliability. */
   readonly standardNormalDeviate: number;
   /** Figures beyond the chart that is printed with the equation; empty for none. */
   readonly beyondChart: readonly BeyondChart[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 const inWords = (name: keyof typeof FLEXIBLE_EQUATION): string =>

@@ -2,7 +2,7 @@ import { fault } from '../errors.js';
 import { choice, quantity } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { RESILIENT_MODULUS } from '../input/structure-ranges.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { LAYER_COEFFICIENTS } from '../sources/flexible-pavements.js';
 import type { PressureInput } from '../units/construct.js';
 import { formulaStep, given, withWorking, type Worked } from '../working.js';
@@ -22,11 +22,9 @@ const OPTIONS = shapeOf<LayerCoefficientOptions>()({
 });
 
 /** Layer coefficient of unbound stone. */
-export interface LayerCoefficient extends Worked {
+export interface LayerCoefficient extends Cautioned, Worked {
   /** Per inch. */
   readonly coefficient: number;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -1,7 +1,7 @@
 import { number } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { BEARING_RATIO } from '../input/structure-ranges.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { MODULUS_PER_CBR } from '../sources/flexible-pavements.js';
 import { referenceQuantity } from '../reference-quantity.js';
 import type { Pressure } from '../units/quantity.js';
@@ -16,13 +16,11 @@ export interface ModulusFromCbrOptions {
 const OPTIONS = shapeOf<ModulusFromCbrOptions>()({ cbr: number(BEARING_RATIO) });
 
 /** Resilient modulus estimated from a bearing ratio. */
-export interface ModulusFromCbr extends Worked {
+export interface ModulusFromCbr extends Cautioned, Worked {
   /** Resilient modulus of the soil. */
   readonly resilientModulus: Pressure;
   /** True if the ratio is above the range of the rule. */
   readonly isBeyondRule: boolean;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

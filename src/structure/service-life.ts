@@ -1,7 +1,7 @@
 import { float, optional } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { ESALS, GROWTH } from '../input/structure-ranges.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { formulaStep, given, withWorking, type Worked } from '../working.js';
 import { yearsFor } from './growth.js';
 
@@ -25,11 +25,9 @@ const OPTIONS = shapeOf<ServiceLifeOptions>()({
 });
 
 /** Life of a pavement under its traffic. */
-export interface ServiceLife extends Worked {
+export interface ServiceLife extends Cautioned, Worked {
   /** Years until the passes are used up; null if traffic declines so fast that they never are. */
   readonly years: number | null;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

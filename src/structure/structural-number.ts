@@ -2,7 +2,7 @@ import { list, number, object, optional, quantity, text } from '../input/field.j
 import { THICKNESS } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { DRAINAGE, LAYER_COEFFICIENT } from '../input/structure-ranges.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import { ONE, ZERO } from '../units/decimal.js';
 import type { Length } from '../units/quantity.js';
@@ -58,13 +58,11 @@ export interface StructuralLayer {
 }
 
 /** Structural number of a stack of layers. */
-export interface StructuralNumber extends Worked {
+export interface StructuralNumber extends Cautioned, Worked {
   /** Per inch. */
   readonly structuralNumber: number;
   /** From the top down. */
   readonly layers: readonly StructuralLayer[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

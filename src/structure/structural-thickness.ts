@@ -7,13 +7,13 @@ import {
   STRUCTURAL_NUMBER,
   STRUCTURAL_NUMBER_OR_NONE,
 } from '../input/structure-ranges.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { length, type LengthInput } from '../units/construct.js';
 import { ONE, ZERO } from '../units/decimal.js';
 import type { Length } from '../units/quantity.js';
 import { roundTo } from '../units/rounding.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, formulaStep, given, withWorking, type Worked } from '../working.js';
 import { oneInch } from './printed-units.js';
 
 /** The structural number to reach, and the layer that makes it up. */
@@ -41,15 +41,13 @@ const OPTIONS = shapeOf<StructuralThicknessOptions>()({
 });
 
 /** Thickness of a layer for a structural number. */
-export interface StructuralThickness extends Worked {
+export interface StructuralThickness extends Cautioned, Worked {
   /** Exact thickness; 0 if the layers above are enough. */
   readonly thickness: Length;
   /** Thickness rounded up to the next whole step. */
   readonly rounded: Length;
   /** Structural number with the rounded layer, per inch. */
   readonly structuralNumber: number;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -92,12 +90,11 @@ export function structuralThickness(options: StructuralThicknessOptions): Struct
       result: given('D', 'thickness', thickness),
       source: 'flexible-pavement-guide',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Up to the next whole step',
       formula: 'T = ceil(D / t) * t',
       given: [given('D', 'thickness', thickness), given('t', 'step', step)],
       result: given('T', 'rounded', rounded),
-      source: 'derived',
     }),
   ]);
 }

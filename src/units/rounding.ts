@@ -36,8 +36,8 @@ export function roundTo<D extends Dimension>(
   return fromSI(quantity.dimension, multiplyRatios(steps, step), writtenAs(quantity));
 }
 
-/** Refuses an unknown rounding mode. Internal. */
-export function checkRounding(rounding: Rounding): Rounding {
+/** Refuses an unknown rounding mode. */
+function checkRounding(rounding: Rounding): Rounding {
   const found = isRounding(rounding);
   if (found !== undefined) throw fault(found.code, found.message, found.params, ['rounding']);
   return rounding;

@@ -5,7 +5,7 @@ import { sum } from '../units/aggregate.js';
 import type { AreaInput, LengthInput, VolumeInput } from '../units/construct.js';
 import type { Area, Density, Length, Mass, Volume } from '../units/quantity.js';
 import { ZERO_RATIO } from '../units/ratio.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   checkDryDensity,
   DRY_DENSITY,
@@ -189,7 +189,7 @@ const partSteps = (parts: readonly Part[], each: readonly Taken[]): Step[] =>
     const part = parts[index];
     if (part === undefined || part.from === null) return [];
     const name = part.name ?? (parts.length === 1 ? undefined : `part ${index + 1}`);
-    return formulaStep({
+    return derivedStep({
       title: name === undefined ? 'Compacted volume' : `Compacted volume, ${name}`,
       formula: 'Vc = A * t',
       given: [
@@ -197,6 +197,5 @@ const partSteps = (parts: readonly Part[], each: readonly Taken[]): Step[] =>
         given('t', 'compacted thickness', part.from.thickness),
       ],
       result: given('Vc', 'compacted volume', compacted),
-      source: 'derived',
     });
   });

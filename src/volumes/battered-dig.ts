@@ -11,7 +11,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import type { NumberInput } from '../units/read-number.js';
-import { formulaStep, given, withWorking, type Step, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { slopedVolume } from './sloped-volume.js';
 import { inState, type StateVolume } from './state-volume.js';
 
@@ -119,7 +119,7 @@ export function batteredDig(options: BatteredDigOptions): BatteredDig {
 
 function volumeStep(depth: Length, areas: readonly Area[], volume: Volume): Step {
   const slices = (areas.length - 1) / 2;
-  return formulaStep({
+  return derivedStep({
     title:
       slices === 1
         ? 'Volume of a dig with sloped sides'
@@ -134,6 +134,5 @@ function volumeStep(depth: Length, areas: readonly Area[], volume: Volume): Step
       given('A', 'areas at even steps from the bottom to the top', areas),
     ],
     result: given('V', 'bank volume', volume),
-    source: 'derived',
   });
 }

@@ -5,7 +5,7 @@ import { sum } from '../units/aggregate.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import { NO_AREA, NO_VOLUME } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { inState, type StateVolume } from './state-volume.js';
 
 /** A cross section of a strip. */
@@ -161,7 +161,7 @@ const stepsOf = (intervals: readonly EndAreaInterval[], sections: readonly Secti
 
 function bodyStep(what: 'cut' | 'fill', interval: EndAreaInterval, ends: readonly Section[]): Step {
   const rule = interval[`${what}Rule`];
-  return formulaStep({
+  return derivedStep({
     title: `${what === 'cut' ? 'Cut' : 'Fill'} ${TITLES[rule]}`,
     formula: `V = (s[2] - s[1]) * (A[1] + A[2]) / ${rule === 'pyramid' ? 3 : 2}`,
     given: [
@@ -177,15 +177,13 @@ function bodyStep(what: 'cut' | 'fill', interval: EndAreaInterval, ends: readonl
       ),
     ],
     result: given('V', what === 'cut' ? 'cut, bank' : 'fill, compacted', interval[what]),
-    source: 'derived',
   });
 }
 
 const netStep = (cut: Volume, fill: Volume, net: Volume): Step =>
-  formulaStep({
+  derivedStep({
     title: 'Cut less fill',
     formula: 'N = C - F',
     given: [given('C', 'cut, bank', cut), given('F', 'fill, compacted', fill)],
     result: given('N', 'net', net),
-    source: 'derived',
   });

@@ -9,7 +9,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import { NO_AREA, NO_LENGTH, NO_SLOPE } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Step, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { cellsOf, clipCells, type Cell, type ClippedCells } from './grid-cells.js';
 import {
   addSums,
@@ -269,12 +269,11 @@ function describe({ cells, clipped, cellArea, frame, unused }: Counted): GridVol
   return withWorking(found, () => [
     cellsStep({ what: 'cut', cellArea, each: [...each, atOutline], volume: cut }),
     cellsStep({ what: 'fill', cellArea, each: [...each, atOutline], volume: fill }),
-    formulaStep({
+    derivedStep({
       title: 'Cut and fill over a grid',
       formula: 'N = C - F',
       given: [given('C', 'cut, bank', cut), given('F', 'fill, compacted', fill)],
       result: given('N', 'net', net),
-      source: 'derived',
     }),
   ]);
 }
@@ -290,7 +289,7 @@ const cellsStep = ({
   readonly each: readonly CellSums[];
   readonly volume: Volume;
 }): Step =>
-  formulaStep({
+  derivedStep({
     title: what === 'cut' ? 'Cut of all cells' : 'Fill of all cells',
     formula: 'V = A * sum(d)',
     given: [
@@ -302,5 +301,4 @@ const cellsStep = ({
       ),
     ],
     result: given('V', what === 'cut' ? 'cut, bank' : 'fill, compacted', volume),
-    source: 'derived',
   });

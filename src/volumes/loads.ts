@@ -5,7 +5,7 @@ import { cautionsFor, type Caution } from '../sources/cautions.js';
 import type { DensityInput, MassInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Mass, Volume } from '../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { inStateField, type StateVolume } from './state-volume.js';
 
 /** The soil to haul and the truck that hauls it. */
@@ -89,7 +89,7 @@ export function loads(options: LoadsOptions): Loads {
     cautions: cautionsFor('loads'),
   } as const;
   return withWorking(fieldsOut, () => [
-    formulaStep({
+    derivedStep({
       title: 'Volume of a full load',
       formula: 'v = min(B, P / d)',
       given: [
@@ -98,14 +98,12 @@ export function loads(options: LoadsOptions): Loads {
         given('d', 'loose density', density),
       ],
       result: given('v', `full load, limited by ${limitedBy}`, fullVolume),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Number of loads',
       formula: 'n = ceil(V / v)',
       given: [given('V', 'loose volume', volume), given('v', 'full load', fullVolume)],
       result: given('n', 'loads', count),
-      source: 'derived',
     }),
   ]);
 }

@@ -4,11 +4,11 @@ import { custom, optional } from '../input/field.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import { once, onceForEach } from '../once.js';
 import { readOutline, type Outline, type OutlineInput } from '../outline/read-outline.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import type { PlanPoint } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { readSiteDesign, type ReadDesign, type SiteDesignInput } from './read-site-design.js';
 import { readSpots, type SpotsInput } from './read-spots.js';
 import {
@@ -56,7 +56,7 @@ export interface SiteDepth {
 }
 
 /** Cut and fill of a site. */
-export interface SiteVolumes extends Worked {
+export interface SiteVolumes extends Cautioned, Worked {
   /** Soil to dig, in place. */
   readonly cut: StateVolume<'bank'>;
   /** Soil to fill, compacted. */
@@ -84,8 +84,6 @@ export interface SiteVolumes extends Worked {
   readonly deepestCut: SiteDepth | null;
   /** Where the fill is deepest; null where there is none. */
   readonly deepestFill: SiteDepth | null;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -291,19 +289,17 @@ function describe(compared: Compared, frame: SiteFrame): SiteVolumes {
     cautions: cautionsFor('excavation', 'utilities'),
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Cut and fill between the surfaces',
       formula: 'N = C - F',
       given: [given('C', 'cut, bank', cutVolume), given('F', 'fill, compacted', fillVolume)],
       result: given('N', 'net', net),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Mean depth',
       formula: 'd = N / A',
       given: [given('N', 'net', net), given('A', 'area compared', whole)],
       result: given('d', 'mean depth (+ the site is high)', found.meanDepth),
-      source: 'derived',
     }),
   ]);
 }

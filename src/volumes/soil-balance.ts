@@ -5,7 +5,7 @@ import { ONE } from '../units/decimal.js';
 import type { Decimal } from '../units/decimal.js';
 import type { Volume } from '../units/quantity.js';
 import { NO_VOLUME } from '../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   inState,
   inStateField,
@@ -134,5 +134,5 @@ function stepsOf({ cut, fill, needed, usable, spoil, borrow, perBank }: Balanced
 /** A step whose result is the last of its values. */
 function step(title: string, formula: string, values: readonly ReturnType<typeof given>[]): Step {
   const result = values.at(-1) ?? given('', '', NO_VOLUME);
-  return formulaStep({ title, formula, given: values.slice(0, -1), result, source: 'derived' });
+  return derivedStep({ title, formula, given: values.slice(0, -1), result });
 }

@@ -1,7 +1,7 @@
 import type { Mass, Volume } from '../units/quantity.js';
 import { ratioToDecimal, type Ratio } from '../units/ratio.js';
 import { onePlus, overRatio, timesRatio } from '../units/times-ratio.js';
-import { formulaStep, given, type Step } from '../working.js';
+import { derivedStep, given, type Step } from '../working.js';
 import type { DryDensity } from './dry-density.js';
 import { inState } from './state-volume.js';
 
@@ -40,7 +40,7 @@ export const volumesOf = ({ compacted, loose }: Taken) => ({
 
 /** The working of the loose volume. Internal. */
 export const volumeStep = ({ compacted, loose }: Taken, { density, waste }: Allowances): Step =>
-  formulaStep({
+  derivedStep({
     title: 'Loose volume',
     formula: 'Vl = Vc * (1 + q) / r',
     given: [
@@ -49,7 +49,6 @@ export const volumeStep = ({ compacted, loose }: Taken, { density, waste }: Allo
       given('r', 'compacted per loose', ratioToDecimal(density.compactedPerLoose)),
     ],
     result: given('Vl', 'loose volume', loose),
-    source: 'derived',
   });
 
 /** The working of the mass, if there is one. Internal. */
@@ -59,7 +58,7 @@ export function massSteps(
 ): Step[] {
   if (density.compacted === null || deliveredMass === null) return [];
   return [
-    formulaStep({
+    derivedStep({
       title: 'Delivered mass',
       formula: 'M = Vc * (1 + q) * d * (1 + w)',
       given: [
@@ -69,7 +68,6 @@ export function massSteps(
         given('w', 'moisture of dry mass', ratioToDecimal(moisture)),
       ],
       result: given('M', 'delivered mass', deliveredMass),
-      source: 'derived',
     }),
   ];
 }

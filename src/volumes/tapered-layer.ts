@@ -3,7 +3,7 @@ import { DISTANCE, SITE_LENGTH_OR_NONE, THICKNESS_OR_NONE } from '../input/range
 import { readOptions, shapeOf } from '../input/shape.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Volume } from '../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { inState, type StateVolume } from './state-volume.js';
 
 /** A layer that gets thinner, narrower or both, given by its two ends. */
@@ -71,7 +71,7 @@ export function taperedLayer(options: TaperedLayerOptions): TaperedLayer {
   const isEven = w1.equals(w2) && t1.equals(t2);
   const shape = isEven ? 'even' : toPoint ? 'pyramid' : runsOut ? 'wedge' : 'taper';
   return withWorking({ volume: inState(volume, 'compacted'), shape } as const, () => [
-    formulaStep({
+    derivedStep({
       title: 'Volume of a tapered layer',
       formula: 'V = L / 6 * (2 * w1 * t1 + w1 * t2 + w2 * t1 + 2 * w2 * t2)',
       given: [
@@ -82,7 +82,6 @@ export function taperedLayer(options: TaperedLayerOptions): TaperedLayer {
         given('t2', 'thickness at the last end', t2),
       ],
       result: given('V', 'compacted volume', volume),
-      source: 'derived',
     }),
   ]);
 }

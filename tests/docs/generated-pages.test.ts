@@ -76,14 +76,20 @@ test('formulas of the steps come with the names of their symbols', () => {
     [
       'src/x/b.ts',
       `export const steps = (d) => [formulaStep({ title: 'Dig', formula: 'E = D + a',
-        given: [given('D', 'depth', d), given('a', 'more', a)], result: given('E', 'dig', e) })];`,
+        given: [given('D', 'depth', d), given('a', 'more', a)], result: given('E', 'dig', e) }),
+        derivedStep({ title: 'Base', formula: 'b = D - a', given: [], result: given('b', 'base', b) })];`,
     ],
     ['src/x/c.ts', "export function other() { return formulaStep({ formula: 'B = C' }); }"],
   ]);
-  const [step, ...rest] = stepFormulas(
+  const [step, derived, ...rest] = stepFormulas(
     calledParts(files, 'src/x/a.ts', 'dig', (name: string) => name === 'other'),
   );
   expect(rest).toEqual([]);
+  expect(derived).toEqual({
+    title: 'Base',
+    formula: 'b = D - a',
+    symbols: new Map([['b', 'base']]),
+  });
   expect(step?.title).toBe('Dig');
   expect(step?.formula).toBe('E = D + a');
   expect(step?.symbols).toEqual(

@@ -33,3 +33,11 @@ describe('the rooms of the job import earlier rooms only', () => {
     }
   });
 });
+
+test.each(['mark.ts', 'require-plan.ts'])(
+  '%s, which all rooms use, knows the plan alone',
+  (file) => {
+    const text = readFileSync(join(job, file), 'utf8');
+    for (const [, room] of text.matchAll(/from '\.\/([a-z]+)\//g)) expect(room).toBe('plan');
+  },
+);

@@ -35,7 +35,7 @@ test('writes the source, the test and the line of the index', () => {
     '@source',
     '@example',
     '//=>',
-    'formulaStep(',
+    'derivedStep(',
   ]) {
     expect(source).toContain(part);
   }

@@ -11,7 +11,7 @@ import {
   type JobPlan,
   type PlanStep,
 } from 'settline/job';
-import { SOURCES } from 'settline/sources';
+import { SOIL_TYPES, SOURCES } from 'settline/sources';
 import { isQuantity, type AnyQuantity } from 'settline/units';
 import { cedarCourtJob } from '../cedar-court.js';
 import { expectFault } from '../faults.js';
@@ -198,6 +198,25 @@ describe('published figures', () => {
     for (const { source, title, section, status, usedIn } of figures) {
       expect(SOURCES[source]).toMatchObject({ title, section, status });
       expect(usedIn.length).toBeGreaterThan(0);
+    }
+  });
+
+  test.each(SOIL_TYPES)('each from a source that the plan names, soil %s', (soil) => {
+    const job = heronYardJob();
+    for (const subgrade of ['well-drained', 'clay', 'wet-or-weak'] as const) {
+      for (const material of ['asphalt', 'concrete'] as const) {
+        const plan = planJob({
+          ...without(job, 'minimumFall'),
+          excavation: { soil },
+          oldPaving: (job.oldPaving ?? []).map((one) => ({ ...without(one, 'density'), material })),
+          pavements: job.pavements.map((one) => ({ ...one, subgrade, frost: true })),
+        });
+        const named = plan.sources.map(({ id }) => id);
+        expect(named).toEqual(
+          expect.arrayContaining(publishedFigures(plan).map(({ source }) => source)),
+        );
+        expect(new Set(named).size).toBe(named.length);
+      }
     }
   });
 

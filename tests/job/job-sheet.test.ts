@@ -117,7 +117,7 @@ describe.each(printed)('$name in $system', ({ plan, sheet, system }) => {
         expect(rowsUnder(text, 'Stakes along the string', idsOf(line.stakes))).toHaveLength(
           line.stakes.length,
         );
-        expect(flat(text)).toContain(`No ground is measured from string ${line.id}.`);
+        expect(flat(text)).toContain(`No ground was measured from string ${line.id}.`);
         continue;
       }
       const rows = rowsUnder(text, 'Depths at the stakes', idsOf(measured));
@@ -133,7 +133,7 @@ describe.each(printed)('$name in $system', ({ plan, sheet, system }) => {
       const missing = line.stakes.filter(({ ground }) => ground === null);
       for (const { id } of missing)
         expect(flat(text)).toMatch(
-          new RegExp(`reading at .*${id} \\(at|${id} \\(at [^)]*\\): its ground is measured from`),
+          new RegExp(`reading at .*${id} \\(at|${id} \\(at [^)]*\\): its ground was measured from`),
         );
     }
   });
@@ -348,7 +348,7 @@ describe('edges and corners can be found on the ground', () => {
     const [corner] = rowsUnder(text, 'Corners of the paving', ['F']);
     // by pencil: F at (4, 14) from A1 at (-2, 0): root of 36 + 196 is 15.2315 ft
     expect(corner).toEqual(['F', `4' 0"`, `14' 0"`, `15' 2 3/4"`, `26' 8 1/4"`]);
-    expect(flat(text)).toContain('corners lie, facing from A1 to A4 right');
+    expect(flat(text)).toContain('corners, as you face from A1 to A4 right');
   });
 
   test('an arc is told by the middle of its edge', () => {
@@ -396,7 +396,7 @@ describe('set-outs', () => {
   });
 
   test('soil and stone of the strips are said to be counted at full thickness', () => {
-    const strips = 'strips beyond the paving are counted at full thickness, without a taper.';
+    const strips = 'strips beyond the paving are counted at full thickness, with no taper.';
     expect(flat(sheetOf(cedarCourt, 'us'))).toContain(strips);
     const tapered = {
       ...cedarCourt,
@@ -580,7 +580,9 @@ describe('what a job may carry besides', () => {
   });
 
   test('a stake whose ground is measured from another string is told so', () => {
-    expect(flat(section(sheet, 'STRING WEST'))).toContain('its ground is measured from string end');
+    expect(flat(section(sheet, 'STRING WEST'))).toContain(
+      'its ground was measured from string end',
+    );
     expect(flat(section(sheet, 'STRING END'))).toContain('No ground reading at B3 (at');
   });
 

@@ -383,7 +383,7 @@ describe('units by pattern and border', () => {
     expect(pavers?.orders).toEqual([
       { paver: 'paver', order: 1501 + Math.ceil((pavers?.border ?? 0) * 1.02) },
     ]);
-    expect(renderJobSheet(plan, { system: 'us' })).toMatch(/for the border besides +\d+/);
+    expect(renderJobSheet(plan, { system: 'us' })).toMatch(/plus for the border +\d+/);
   });
 
   test('a unit too long for its thickness is pointed out', () => {

@@ -523,7 +523,7 @@ describe('in words', () => {
       'First: The check of the surface below passes at every stake: lift 1 top.',
       'Below string kerb, fence: spread loose to 21 1/8 in, base top 22 1/4 in.',
       'Passes: 4.',
-      'Place crushed stone for base: 7.31 cu yd compacted, 9.74 cu yd loose, 14.3 short tons, loads 1 to 2 of 2 (load 1 is there already).',
+      'Place crushed stone for base: 7.31 cu yd compacted, 9.74 cu yd loose, 14.3 short tons, loads 1 to 2 of 2 (load 1 is already there).',
       'Plate 33 min, trucks 45 min.',
       'Spread to the loose height, compact, then measure.',
       'Caution: Legal loads depend on the truck, its axles and the road. The truck operator and local law decide.',

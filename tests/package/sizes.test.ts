@@ -11,6 +11,12 @@ const consumer = inject('consumer');
 interface Budgets {
   /** Bytes of all of a subpath, bundled, minified and zipped. */
   readonly gzip: Readonly<Record<string, number>>;
+  /** The same of some names of a subpath: what an app takes that prints saved plans. */
+  readonly names: readonly {
+    readonly subpath: string;
+    readonly names: readonly string[];
+    readonly gzip: number;
+  }[];
   /** Processor time of an import, over that of an import of zod alone. */
   readonly coldImport: Readonly<Record<string, number>>;
 }
@@ -18,10 +24,10 @@ const budgets = JSON.parse(
   readFileSync(join(import.meta.dirname, 'sizes.json'), 'utf8'),
 ) as Budgets;
 
-async function gzipOf(subpath: string): Promise<number> {
+async function gzipOf(subpath: string, names = '*'): Promise<number> {
   const from = subpath === '.' ? 'settline' : `settline/${subpath}`;
   const { outputFiles } = await build({
-    stdin: { contents: `export * from '${from}';`, resolveDir: consumer, loader: 'js' },
+    stdin: { contents: `export ${names} from '${from}';`, resolveDir: consumer, loader: 'js' },
     bundle: true,
     minify: true,
     write: false,
@@ -53,6 +59,12 @@ describe('bytes', () => {
       expect(bytes).toBeGreaterThan(0.85 * most);
     },
   );
+
+  test.each(budgets.names)('$names of $subpath: no more than $gzip', async (budget) => {
+    const bytes = await gzipOf(budget.subpath, `{ ${budget.names.join(', ')} }`);
+    expect(bytes).toBeLessThanOrEqual(budget.gzip);
+    expect(bytes).toBeGreaterThan(0.85 * budget.gzip);
+  });
 });
 
 /** Processor time of an import in a process of its own, the least of some. */

@@ -1,8 +1,7 @@
 import { fault } from '../../errors.js';
 import { shown } from '../../input/shown.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { requireStep } from '../../job/require-plan.js';
-import type { WorkStep } from '../../job/steps/work-step.js';
+import { requireStep, type WorkStep } from '../../job/steps/work-step.js';
 import {
   checkWidth,
   DRAW_FIELDS,

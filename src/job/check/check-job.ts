@@ -1,7 +1,8 @@
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Caution, type Cautioned } from '../../sources/cautions.js';
 import { worstVerdict, type Verdict } from '../../verdict.js';
 import { withWorking, type Step, type Worked } from '../../working.js';
-import { markCheck, requirePlannedFigures } from '../require-plan.js';
+import { mark, requireMarked } from '../mark.js';
+import { requirePlannedFigures } from '../require-plan.js';
 import type { JobPlan } from '../plan/plan.js';
 import { surfacesBelow } from '../plan/surfaces.js';
 import { checkPavement, type PavementCheck } from './check-pavement.js';
@@ -9,7 +10,7 @@ import { checkSurface, isSame, type SurfaceCheck } from './check-surface.js';
 import { readJobReadings, type JobReadings, type ReadReadings } from './read-job-readings.js';
 
 /** The work as built against the plan. */
-export interface JobCheck extends Worked {
+export interface JobCheck extends Cautioned, Worked {
   /** Tells a check from other results. */
   readonly kind: 'settline-check';
   /** Name of the site. */
@@ -20,8 +21,6 @@ export interface JobCheck extends Worked {
   readonly surfaces: readonly SurfaceCheck[];
   /** Each pavement of the plan: its build-up, the checks between the stakes, what was not checked. */
   readonly pavements: readonly PavementCheck[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -78,7 +77,7 @@ export function checkJob(plan: JobPlan, readings: JobReadings): JobCheck {
     pavements,
     cautions: cautionsOf(made.flatMap(({ cautions }) => cautions)),
   } as const;
-  return withWorking(markCheck(check), () =>
+  return withWorking(mark(check, CHECK), () =>
     [...worked, ...made].flatMap(({ working }): readonly Step[] => working),
   );
 }
@@ -109,4 +108,15 @@ function cautionsOf(added: readonly Caution[]): readonly Caution[] {
   return [
     ...new Set([...cautionsFor('utilities', 'excavation', 'structure', 'drainage'), ...added]),
   ];
+}
+
+const CHECK = Symbol.for('settline.check');
+
+/**
+ * Refuses what is no check of a job. Internal.
+ *
+ * @throws `WRONG_TYPE`
+ */
+export function requireCheck(value: unknown): asserts value is JobCheck {
+  requireMarked(value, CHECK, 'the result of checkJob()');
 }

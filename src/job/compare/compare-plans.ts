@@ -1,9 +1,9 @@
 import { deepFreeze } from '../../working.js';
 import type { JobPlan } from '../plan/plan.js';
-import { markChange, requirePlan } from '../require-plan.js';
+import { requirePlan } from '../require-plan.js';
+import { markChange, type PlanChange } from './plan-change.js';
 import { orderEntries } from './order-entries.js';
 import { pavementEntries } from './pavement-entries.js';
-import type { PlanChange } from './plan-change.js';
 import { differenceOf, isSameValue, type PlanEntry } from './plan-entry.js';
 import { stringEntries } from './string-entries.js';
 import { warningEntries } from './warning-entries.js';

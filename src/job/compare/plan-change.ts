@@ -1,5 +1,6 @@
 import type { FieldPath } from '../../errors.js';
 import type { AnyQuantity } from '../../units/quantity.js';
+import { mark, requireMarked } from '../mark.js';
 import type { PlanWarning } from '../plan/plan.js';
 
 /** What a change is about. */
@@ -39,4 +40,18 @@ export interface PlanChange {
   readonly after: PlanValue;
   /** After less before; null where one of them is no amount. */
   readonly difference: AnyQuantity | number | null;
+}
+
+const CHANGE = Symbol.for('settline.change');
+
+/** Marks a change of a plan before it is frozen. Internal. */
+export const markChange = <T extends object>(change: T): T => mark(change, CHANGE);
+
+/**
+ * Refuses what is no change of a plan. Internal.
+ *
+ * @throws `WRONG_TYPE`
+ */
+export function requireChange(value: unknown): asserts value is PlanChange {
+  requireMarked(value, CHANGE, 'a change of comparePlans()');
 }

@@ -1,4 +1,5 @@
-import { SOURCES, type SourceId } from '../../sources/catalogue.js';
+import { known } from '../../invariant.js';
+import type { SourceId } from '../../sources/catalogue.js';
 import type { SourceStatus } from '../../sources/source.js';
 import { deepFreeze, type StepItem } from '../../working.js';
 import type { JobPlan } from '../plan/plan.js';
@@ -43,14 +44,17 @@ export function publishedFigures(plan: JobPlan): readonly PublishedFigure[] {
       // what a step takes from another one is listed there
       if (source === null || takes[symbol] !== undefined) continue;
       for (const item of itemsOf(value)) {
-        const known = figures.find(
+        const listed = figures.find(
           (one) => one.name === name && one.source === source && isSame(item, one.value),
         );
-        if (known === undefined) {
-          const { title, section, status } = SOURCES[source];
+        if (listed === undefined) {
+          const { title, section, status } = known(
+            plan.sources.find(({ id }) => id === source),
+            `source ${source} in the plan`,
+          );
           figures.push({ name, value: item, source, title, section, status, usedIn: [subject] });
-        } else if (!known.usedIn.includes(subject)) {
-          known.usedIn.push(subject);
+        } else if (!listed.usedIn.includes(subject)) {
+          listed.usedIn.push(subject);
         }
       }
     }

@@ -168,11 +168,7 @@ const adjustedSteps = ({ point, elevation, correction, adjusted }: LevelRow, ind
 
 /** The sums of the columns; the last reading of the book counts as a foresight. */
 function sumSteps({ rows, check }: LevelBook): PlacedStep[] {
-  const column = (
-    symbol: string,
-    name: string,
-    pick: (row: LevelRow, index: number) => Column | null,
-  ) => {
+  const column = (name: string, pick: (row: LevelRow, index: number) => Column | null) => {
     const found = rows.flatMap((row, index): { value: Length; from: FieldPath }[] => {
       const key = pick(row, index);
       const value = key === null ? null : row[key];
@@ -181,7 +177,7 @@ function sumSteps({ rows, check }: LevelBook): PlacedStep[] {
       return [{ value, from: isRead ? reading(index, key) : ['rows', index, key] }];
     });
     return take(
-      symbol,
+      'v',
       name,
       found.map(({ value }) => value),
       ...found.map(({ from }) => from),
@@ -189,16 +185,16 @@ function sumSteps({ rows, check }: LevelBook): PlacedStep[] {
   };
   const last = rows.length - 1;
   const sums = [
-    ['sumBack', 'backsights', column('v', 'backsights', () => 'back')],
+    ['sumBack', 'backsights', column('backsights', () => 'back')],
     [
       'sumFore',
       'foresights',
-      column('v', 'foresights, the last reading among them', (row, index) =>
+      column('foresights, the last reading among them', (row, index) =>
         index === last ? endOf(row) : 'fore',
       ),
     ],
-    ['sumRise', 'rises', column('v', 'rises', () => 'rise')],
-    ['sumFall', 'falls', column('v', 'falls', () => 'fall')],
+    ['sumRise', 'rises', column('rises', () => 'rise')],
+    ['sumFall', 'falls', column('falls', () => 'fall')],
   ] as const;
   return sums
     .filter(([, , { from }]) => from.length > 0)

@@ -52,9 +52,9 @@ const notNegative = (volume: Volume): Volume => (volume.isNegative() ? NO_VOLUME
 
 /**
  * The earth of signed outlines after stripping. Under each piece of old paving the earth is counted
- * again from its underside. Pieces on top of each other are stripped one after the other. Internal.
+ * again from its underside. Pieces on top of each other are stripped one after the other.
  */
-export function strippedEarth(
+function strippedEarth(
   ground: Ground,
   regions: readonly SignedOutline[],
   oldPaving: readonly LaidOldPaving[],

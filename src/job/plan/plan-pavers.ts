@@ -5,7 +5,7 @@ import { unitCount, type UnitCountOptions } from '../../materials/pavers/unit-co
 import { ringsOf } from '../../outline/ring.js';
 import type { Area } from '../../units/quantity.js';
 import { NO_AREA } from '../../units/zero.js';
-import { formulaStep, given, type Step } from '../../working.js';
+import { derivedStep, given, type Step } from '../../working.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import { inField } from '../read/in-field.js';
 import { plainOutline } from '../read/normal-job.js';
@@ -146,7 +146,7 @@ function flagsOf(edges: readonly number[], outline: Pavement['outline']): boolea
 }
 
 function shareStep({ paver, edging }: Units, plan: PaverPlan): Step {
-  return formulaStep({
+  return derivedStep({
     title: 'Pavers to order',
     formula: 'n = ceil(A * (1 + q) / ((l + j) * (w + j))) + ceil(b * (1 + qb))',
     given: [
@@ -163,6 +163,5 @@ function shareStep({ paver, edging }: Units, plan: PaverPlan): Step {
       'pavers to order',
       plan.orders.reduce((n, { order }) => n + order, 0),
     ),
-    source: 'derived',
   });
 }

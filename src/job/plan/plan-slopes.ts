@@ -16,7 +16,7 @@ import {
 } from '../../units/vector.js';
 import { NO_SLOPE } from '../../units/zero.js';
 import { exactVerdict } from '../../verdict.js';
-import { formulaStep, given, type Step } from '../../working.js';
+import { derivedStep, formulaStep, given, type Step } from '../../working.js';
 import { slopeAt, type FinishSurface } from './finish-surface.js';
 import type { SlopePlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
@@ -86,7 +86,7 @@ function between(
     slope: plan,
     crossFall,
     steps: () => [
-      formulaStep({
+      derivedStep({
         title: `Slope from ${from.id} to ${to.id}`,
         formula: 's = (z2 - z1) / L',
         given: [
@@ -95,14 +95,12 @@ function between(
           given('L', 'run', run),
         ],
         result: given('s', 'slope along the string', along),
-        source: 'derived',
       }),
-      formulaStep({
+      derivedStep({
         title: `Steepest fall from ${from.id} to ${to.id}`,
         formula: 'f = sqrt(s^2 + c^2)',
         given: [given('s', 'slope along the string', along), given('c', 'cross fall', crossFall)],
         result: given('f', 'steepest fall', fall),
-        source: 'derived',
       }),
       formulaStep({
         title: `Steepest fall from ${from.id} to ${to.id}, compared with the minimum`,

@@ -23,8 +23,21 @@ export function checkLinks(plan: JobPlan, reading: Reading): void {
     const message = `${layerKinds.length} kinds for ${buildUp.layers.length} layers`;
     reading.fail(message, ['pavements', index, 'layerKinds']);
   });
+  checkSources(plan, reading);
   checkJobLinks(plan, reading);
   checkMaterials(plan, reading);
+}
+
+/** A plan names the source of each published figure in its working. */
+function checkSources({ sources, working }: JobPlan, reading: Reading): void {
+  const named = new Set(sources.map(({ id }) => id));
+  working.forEach(({ given }, step) => {
+    given.forEach(({ source }, index) => {
+      if (source === null || named.has(source)) return;
+      const message = `the plan does not name the source ${shown(source)}`;
+      reading.fail(message, ['working', step, 'given', index, 'source']);
+    });
+  });
 }
 
 function checkJobLinks({ job }: JobPlan, reading: Reading): void {

@@ -12,9 +12,9 @@ import type { Code, FieldCode } from './shape-code.js';
 
 /**
  * Reads a part of a saved plan by its code: type, dimension and size of each figure. It goes as deep
- * as a plan is and no deeper, whatever was saved. Internal.
+ * as a plan is and no deeper, whatever was saved.
  */
-export function readForm(reading: Reading, code: Code, value: unknown): unknown {
+function readForm(reading: Reading, code: Code, value: unknown): unknown {
   reading.spend(1);
   switch (code.kind) {
     case 'nullable':
@@ -136,7 +136,7 @@ function hideWorking(read: Record<string, unknown>): void {
 function readWord(reading: Reading, words: readonly string[], value: unknown): unknown {
   if (typeof value === 'string' && words.includes(value)) return value;
   const list = words.length > MOST_WORDS ? '' : `. Use one of ${words.join(', ')}`;
-  reading.fail(`${shown(value)} is no word that a plan has here${list}`);
+  reading.fail(`${shown(value)} is not a word that a plan has here${list}`);
   return words[0];
 }
 

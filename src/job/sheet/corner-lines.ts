@@ -23,7 +23,7 @@ export function cornerLines(pavement: string, outline: Outline, sheet: Sheet): S
         {
           head: ['side of', 'the line'] as const,
           cells: corners.map((corner) => sideOf(corner, from, to)),
-          once: `corners lie, facing from ${from.id} to ${to.id}`,
+          once: `corners, as you face from ${from.id} to ${to.id}`,
         },
       ]
     : [];
@@ -36,7 +36,7 @@ export function cornerLines(pavement: string, outline: Outline, sheet: Sheet): S
       ...sides,
     ]),
     ...(isSided && new Set(sides[0]?.cells).size > 1
-      ? paragraph(`Sides are told facing from ${from.id} to ${to.id}.`, '  ')
+      ? paragraph(`Sides are as you face from ${from.id} to ${to.id}.`, '  ')
       : []),
     ...arcLines(outline, sheet),
   ];

@@ -63,6 +63,6 @@ function widenedLines(edges: readonly EdgePlan[], isTapered: boolean): SheetLine
 }
 
 const FULL =
-  'Soil and stone of the strips beyond the paving are counted at full thickness, without a taper.';
+  'Soil and stone in the strips beyond the paving are counted at full thickness, with no taper.';
 const TAPERED =
   'Stone beyond the edge restraint is counted as it tapers off to the outer edge of the base; soil of the strips is counted at full depth.';

@@ -9,7 +9,7 @@ const BASIS_WORDS: Readonly<Record<PavementPlan['dig']['basis'], string>> = {
   'spot-heights': 'on average, from spot levels',
   'stake-levels': 'on average, from ground levels at the stakes',
   'along-strings': 'on average, along the strings',
-  uniform: 'one depth all over: measure at the stakes',
+  uniform: 'one depth for the whole dig: measure at the stakes',
 };
 
 /** Depth of dig below the existing surface, and old paving piece by piece. Internal. */
@@ -64,7 +64,7 @@ export function earthLines({ earth }: PavementPlan, { units }: Sheet): SheetLine
     ...(uncovered.isZero()
       ? []
       : [
-          ...entry('not reached by levels', units.area(uncovered)),
+          ...entry('outside the ground levels', units.area(uncovered)),
           ...paragraph('(counted at the average depth of the rest)', '    '),
         ]),
     ...doubtLines(earth, { units }),

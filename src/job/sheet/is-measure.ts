@@ -18,11 +18,9 @@ export function isSound(value: unknown): value is AnyQuantity {
   }
 }
 
-/** True for a quantity of a dimension. Internal. */
-export const isMeasure = <D extends Dimension>(
-  value: unknown,
-  dimension: D,
-): value is Quantity<D> => isSound(value) && value.dimension === dimension;
+/** True for a quantity of a dimension. */
+const isMeasure = <D extends Dimension>(value: unknown, dimension: D): value is Quantity<D> =>
+  isSound(value) && value.dimension === dimension;
 
 /** True for a length. Internal. */
 export const isLength = (value: unknown): value is Length => isMeasure(value, 'length');

@@ -24,7 +24,7 @@ export const SUBGRADE_WORDS: Readonly<Record<PavementPlan['subgrade'], string>> 
 };
 
 const NO_SETTLEMENT =
-  'How far the bedding goes down under the plate is not given: this sheet has no heights for screed rails. Find it on a trial strip.';
+  'The job does not say how far the bedding settles under the plate, so this sheet has no heights for screed rails. Find it on a trial strip.';
 
 /** The part of the sheet about one pavement; rules that stand with an earlier one are not told again. Internal. */
 export function pavementSection(

@@ -79,7 +79,7 @@ function paverLines(pavers: PaverPlan | null, sheet: Sheet): SheetLine[] {
   return [
     ...entry('pavers, net', `${whole}`),
     ...(cut === null ? [] : entry('  of these cut', `${cut}`)),
-    ...(border > 0 ? entry('  for the border besides', `${border}`) : []),
+    ...(border > 0 ? entry('  plus for the border', `${border}`) : []),
     ...orders.flatMap(({ paver, order }) => {
       const found = job.materials.pavers?.find(({ id }) => id === paver);
       const name = orders.length > 1 ? (found?.name ?? paver) : 'pavers';

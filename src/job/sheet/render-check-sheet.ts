@@ -1,4 +1,4 @@
-import type { JobCheck } from '../check/check-job.js';
+import { requireCheck, type JobCheck } from '../check/check-job.js';
 import type { PavementCheck } from '../check/check-pavement.js';
 import type { PlacedCheck } from '../check/placed-check.js';
 import type { SurfaceCheck } from '../check/check-surface.js';
@@ -7,7 +7,6 @@ import { nameOf, partOf, readingsOf, sourcesOf, VERDICT_WORDS } from './check-wo
 import { checkLines, sourceLines, type CheckStyle } from './check-lines.js';
 import { heading, paragraph, table, sheetTitle, type SheetLine } from './sheet-lines.js';
 import { sheetText } from './sheet-text.js';
-import { requireCheck } from '../require-plan.js';
 import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
 import type { SheetSystem } from './lengths-of-sheet.js';
 import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';

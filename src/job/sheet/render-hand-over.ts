@@ -1,6 +1,5 @@
-import type { JobCheck } from '../check/check-job.js';
+import { requireCheck, type JobCheck } from '../check/check-job.js';
 import type { PavementCheck } from '../check/check-pavement.js';
-import { requireCheck } from '../require-plan.js';
 import { sourceLines, type CheckStyle } from './check-lines.js';
 import { sourcesOf, VERDICT_WORDS } from './check-words.js';
 import { deviationLines, measuredLines, notCheckedLines } from './hand-over-checks.js';

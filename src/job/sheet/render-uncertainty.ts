@@ -1,8 +1,11 @@
 import { formatFor } from '../../units/format-for.js';
 import { formatQuantity } from '../../units/format-quantity.js';
 import type { AnyQuantity, Length, Slope, Volume } from '../../units/quantity.js';
-import { requireUncertainty } from '../require-plan.js';
-import type { PlanUncertainty, UncertainFigure } from '../uncertainty/plan-uncertainty.js';
+import {
+  requireUncertainty,
+  type PlanUncertainty,
+  type UncertainFigure,
+} from '../uncertainty/plan-uncertainty.js';
 import { heading, paragraph, table } from './sheet-lines.js';
 import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
 import { sheetText } from './sheet-text.js';

@@ -65,7 +65,7 @@ function placedLines(
   return [
     ...place('screed rails', 'bedding'),
     ...place('top of pavers laid', 'pavers'),
-    ...paragraph('(the plate takes them down to the depths of the table)', '    '),
+    ...paragraph('(the plate brings them down to the depths in the table)', '    '),
   ];
 }
 

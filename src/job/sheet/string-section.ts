@@ -43,7 +43,7 @@ function sagLines({ sags }: StringLinePlan, { units }: Sheet): SheetLine[] {
       { head: 'sag', cells, once: 'sag, every span' },
     ]),
     ...paragraph(
-      'The string hangs low by this: at mid-span measure that much less down from it.',
+      'The string hangs low by this much. At mid-span, measure that much less down from it.',
       '  ',
     ),
   ];
@@ -80,7 +80,7 @@ function offsetLines(line: StringLinePlan, { units }: Sheet): SheetLine[] {
       { head: '', cells: shown.map(({ verdict }) => verdict) },
     ]),
     ...paragraph(
-      `Left and right are told facing from ${first} to ${last}.${shown.length < rows.length ? ' The other stakes are on the line.' : ''}`,
+      `Left and right are as you face from ${first} to ${last}.${shown.length < rows.length ? ' The other stakes are on the line.' : ''}`,
       '  ',
     ),
   ];

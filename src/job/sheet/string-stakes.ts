@@ -50,7 +50,7 @@ function unmeasuredLines({ id: string, stakes }: StringLinePlan, sheet: Sheet): 
   return [
     ...elsewhere.flatMap((stake) =>
       paragraph(
-        `${place(stake)}: its ground is measured from string ${from(stake.id) ?? ''}.`,
+        `${place(stake)}: its ground was measured from string ${from(stake.id) ?? ''}.`,
         '  ',
       ),
     ),
@@ -70,7 +70,7 @@ function stationLines({ stakes, id }: StringLinePlan, { units }: Sheet): SheetLi
       { head: 'at', cells: stakes.map(({ station }) => units.long(station)) },
     ]),
     ...paragraph(
-      `No ground is measured from string ${id}. Measure from it down to the ground at each stake before you dig.`,
+      `No ground was measured from string ${id}. Measure down from it to the ground at each stake before you dig.`,
       '  ',
     ),
   ];

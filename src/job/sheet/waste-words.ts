@@ -13,11 +13,11 @@ export function wasteOf(
   return { waste: found?.waste, moisture: found?.moisture };
 }
 
-/** True for a share of more than nothing. Internal. */
-export const isPositive = (share: Share): share is Decimal => share?.greaterThan(0) === true;
+/** True for a share of more than nothing. */
+const isPositive = (share: Share): share is Decimal => share?.greaterThan(0) === true;
 
-/** A share as written: `5%`, `2.5%`. Internal. */
-export const shareText = (share: Decimal): string => `${share.times(100).toFixed()}%`;
+/** A share as written: `5%`, `2.5%`. */
+const shareText = (share: Decimal): string => `${share.times(100).toFixed()}%`;
 
 /** What volumes and weights include; empty where it is nothing. Internal. */
 export function wasteText(waste: Share, moisture: Share): string {

@@ -1,15 +1,15 @@
 import { capital } from '../../capital.js';
 import type { Length, Volume } from '../../units/quantity.js';
 import { roundTo } from '../../units/rounding.js';
-import { requireStep } from '../require-plan.js';
-import type {
-  HoldPoint,
-  WorkAmount,
-  WorkHeight,
-  WorkHours,
-  WorkLoads,
-  WorkStep,
-  WorkStepKind,
+import {
+  requireStep,
+  type HoldPoint,
+  type WorkAmount,
+  type WorkHeight,
+  type WorkHours,
+  type WorkLoads,
+  type WorkStep,
+  type WorkStepKind,
 } from '../steps/work-step.js';
 import { quantityText, timeText } from './quantity-text.js';
 import { usualSetOutStep } from './set-outs.js';
@@ -26,7 +26,7 @@ import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
  * @example
  * const [first] = workSteps(planJob(job));
  * first === undefined ? [] : describeWorkStep(first, { system: 'us' }).slice(2, 3)
- * //=> ['Sign (crew leader): All buried lines are located and marked, and the notice has run out.']
+ * //=> ['Sign (crew leader): All buried lines are located and marked, and the notice period is over.']
  */
 export function describeWorkStep(step: WorkStep, options: DescribePartOptions): readonly string[] {
   requireStep(step);
@@ -119,7 +119,7 @@ const countText = ({ kind }: WorkAmount, pieces: number): string =>
 function loadsText({ first, last, count, of }: WorkLoads, action: WorkAmount['action']): string {
   const which = first === last ? `load ${first}` : `loads ${first} to ${last}`;
   const isShared = count < last - first + 1;
-  const shared = action === 'place' ? 'is there already' : 'is begun already';
+  const shared = action === 'place' ? 'is already there' : 'is already started';
   return `${which} of ${of}${isShared ? ` (load ${first} ${shared})` : ''}`;
 }
 

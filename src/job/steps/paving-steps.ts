@@ -70,7 +70,7 @@ export function layPavers(basis: StepBasis, pavement: PavementPlan): WorkStep {
     figures: [{ code: 'area', name: 'to lay', value: pavers?.area ?? areas.paving }],
     amounts: orders.map((order) => unitsAmount(basis, order)),
     notes: [
-      'Lay from the laid pavers, not from the bedding. Mix several packs. Pull lines as you go.',
+      'Work from the pavers you have laid, not from the bedding. Mix several packs. Pull lines as you go.',
       ...(pavers === null
         ? ['The job describes no paver for this pavement: count the pavers yourself.']
         : []),
@@ -108,7 +108,8 @@ export function layBorder(basis: StepBasis, pavement: PavementPlan): WorkStep[] 
       title: `Lay the border (${name})`,
       figures: [{ code: 'count', name: 'pavers of the border', value: pavers.border }],
       amounts: orders.map((order) => unitsAmount(basis, order)),
-      notes: orders.length > 0 ? [] : ['The pavers of the border are in the order of the field.'],
+      notes:
+        orders.length > 0 ? [] : ['The order for the field includes the pavers of the border.'],
       cautions: ['handling'],
     }),
   ];
@@ -138,7 +139,7 @@ export function compactPavers(basis: StepBasis, pavement: PavementPlan): WorkSte
     heights: heightsOf(basis, pavement, 'finished grade'),
     figures: plateFigures(pavement, passes),
     hours: { ...NO_HOURS, plate: plateHours(basis.job, pavement.areas.paving, passes) },
-    notes: ['Keep the plate off edges that nothing holds yet. Replace cracked pavers now.'],
+    notes: ['Keep the plate away from edges that are not held yet. Replace cracked pavers now.'],
   });
 }
 

@@ -1,8 +1,7 @@
-import { haulBalanceOf } from '../../haul/haul-balance.js';
-import { machineTimeOf } from '../../haul/machine-time.js';
-import { plateTimeOf } from '../../haul/plate-time.js';
+import { trucksAtWork } from '../../haul/haul-balance.js';
+import { machineRates } from '../../haul/machine-time.js';
+import { timeOfPass } from '../../haul/plate-time.js';
 import type { Area, Time, Volume } from '../../units/quantity.js';
-import { inState } from '../../volumes/state-volume.js';
 import type { StreamPlan } from '../plan/plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { WorkHours, WorkLoads } from './work-step.js';
@@ -22,15 +21,8 @@ export const NO_HOURS: WorkHours = Object.freeze({
 export function machineHours({ rates, soil }: ReadJob, bank: Volume): Time | null {
   const machine = rates?.machine;
   if (machine === undefined || bank.isZero()) return null;
-  const { bucket, fillFactor, cycle, efficiency } = machine;
-  return machineTimeOf({
-    bank: inState(bank, 'bank'),
-    loosePerBank: soil.loosePerBank,
-    bucket,
-    fillFactor,
-    cycle,
-    efficiency,
-  }).time;
+  const { loosePerBank } = soil;
+  return bank.dividedBy(machineRates({ ...machine, loosePerBank }).bankPerHour);
 }
 
 /** Soil dug by hand. */
@@ -55,9 +47,7 @@ export function plateHours(
 ): Time | null {
   const plate = rates?.plate;
   if (plate === undefined || passes === undefined || area.isZero()) return null;
-  const { width: plateWidth, overlap, speed, efficiency } = plate;
-  const lift = undefined;
-  return plateTimeOf({ area, plateWidth, overlap, speed, efficiency, passes, lifts: 1, lift }).time;
+  return timeOfPass({ ...plate, plateWidth: plate.width, area }).times(passes);
 }
 
 /** Trucks that haul away: their hours, and how many keep the loading machine busy. */
@@ -70,13 +60,8 @@ export function haulHours(
   if (times === undefined || stream === undefined || loads === null) {
     return { trucks: null, trucksNeeded: null };
   }
-  const haul = haulBalanceOf({
-    ...times,
-    truckLoad: stream.loads.perLoad.volume,
-    trucks: undefined,
-    volume: undefined,
-  });
-  return { trucks: tripsOf(loads, haul.truckCycle), trucksNeeded: haul.trucksNeeded };
+  const { truckCycle, trucksNeeded } = trucksAtWork(times);
+  return { trucks: tripsOf(loads, truckCycle), trucksNeeded };
 }
 
 /** Trucks that deliver. */

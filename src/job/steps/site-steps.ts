@@ -11,7 +11,7 @@ export function locateLines(basis: StepBasis): WorkStep {
     figures: count === 0 ? [] : [{ code: 'count', name: 'marked lines in the job', value: count }],
     notes: [
       count === 0
-        ? 'The job lists no marked line. That does not show that none is there.'
+        ? 'The job lists no marked line. That does not mean that there are none.'
         : 'Compare the marks on the ground with the lines of the job. Add any that the job does not list and plan again.',
       'Private lines (garden, gate, irrigation) are marked by their owner or not at all. Ask.',
     ],
@@ -20,7 +20,7 @@ export function locateLines(basis: StepBasis): WorkStep {
         code: 'lines-located',
         who: 'crew leader',
         surface: null,
-        note: 'All buried lines are located and marked, and the notice has run out.',
+        note: 'All buried lines are located and marked, and the notice period is over.',
       },
     ],
     cautions: ['utilities'],
@@ -49,7 +49,7 @@ export function setStrings(basis: StepBasis): WorkStep {
         })),
       ]),
     ],
-    notes: ['Check line and height of every stake again each morning and after any knock.'],
+    notes: ['Check the line and height of every stake each morning, and after any knock.'],
   });
 }
 
@@ -62,7 +62,7 @@ export function markDig(basis: StepBasis, pavement: PavementPlan): WorkStep {
     kind: 'mark-dig',
     title: `Mark the dig (${name})`,
     before: [
-      condition('STAKES_IN_LINE', 'Every stake is in line and at its height.'),
+      condition('STAKES_IN_LINE', 'Every stake is in line and at the right height.'),
       ...(cutTrees.length === 0
         ? []
         : [

@@ -1,6 +1,7 @@
 import type { Caution } from '../../sources/cautions.js';
 import type { AnyQuantity, Area, Length, Mass, Time, Volume } from '../../units/quantity.js';
 import type { StateVolume } from '../../volumes/state-volume.js';
+import { mark, requireMarked } from '../mark.js';
 import type { MaterialKind } from '../order/material-list.js';
 
 /** What is done in a step of work. */
@@ -183,4 +184,18 @@ export interface WorkStep {
   readonly holdPoints: readonly HoldPoint[];
   /** What can hurt someone, and who decides. */
   readonly cautions: readonly Caution[];
+}
+
+const STEP = Symbol.for('settline.step');
+
+/** Marks a step of work before it is frozen. Internal. */
+export const markStep = <T extends object>(step: T): T => mark(step, STEP);
+
+/**
+ * Refuses what is no step of work. Internal.
+ *
+ * @throws `WRONG_TYPE`
+ */
+export function requireStep(value: unknown): asserts value is WorkStep {
+  requireMarked(value, STEP, 'a step of workSteps()');
 }

@@ -2,7 +2,8 @@ import { deepFreeze } from '../../working.js';
 import { materialList } from '../order/material-list.js';
 import type { JobPlan, PavementPlan } from '../plan/plan.js';
 import { jobOfPlan } from '../saved/job-of-plan.js';
-import { markStep, requirePlan } from '../require-plan.js';
+import { requirePlan } from '../require-plan.js';
+import { markStep, type WorkStep } from './work-step.js';
 import { checkBase, layGeotextile, placeLifts, setRestraint } from './base-steps.js';
 import { loadCounter } from './count-loads.js';
 import { checkSubgrade, dig, fillLowGround, stripOldPaving } from './dig-steps.js';
@@ -17,7 +18,6 @@ import {
 } from './paving-steps.js';
 import { locateLines, markDig, setStrings } from './site-steps.js';
 import type { StepBasis } from './step-basis.js';
-import type { WorkStep } from './work-step.js';
 
 type Phase = (basis: StepBasis, pavement: PavementPlan) => WorkStep | readonly WorkStep[];
 

@@ -133,7 +133,7 @@ function offsetsFrom(first: PlanPoint, second: PlanPoint) {
   const way = between(first, second);
   const size = norm(way);
   if (signOfRatio(size) === 0) {
-    const words = 'the two fixed points are at one place. Give two places some way apart';
+    const words = 'the two fixed points are at the same place. Give two that are well apart';
     throw fault('POINTS_COINCIDE', words, {}, ['fixed']);
   }
   return ({ x, y }: PlanPoint) => {

@@ -221,7 +221,7 @@ function readCell(
   }
   const other = mark === '.' ? ',' : '.';
   if (cell.includes(other)) {
-    const words = `${cell} has "${other}" where "${mark}" stands before decimals`;
+    const words = `${cell} has "${other}", and the decimal mark here is "${mark}"`;
     fail('TABLE_UNCLEAR', [], words);
     return undefined;
   }

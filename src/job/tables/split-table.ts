@@ -42,7 +42,7 @@ export function splitTable(text: string, given: TableDelimiter | undefined): Spl
     throw fault('EMPTY_LIST', 'the table has no row below its header', {}, ['rows']);
   }
   if (rows.length > MOST_ROWS) {
-    const words = `${rows.length} rows, no more than ${MOST_ROWS} are taken`;
+    const words = `${rows.length} rows are more than the limit of ${MOST_ROWS}`;
     throw fault('TOO_MANY', words, { most: MOST_ROWS, got: rows.length }, ['rows']);
   }
   return { delimiter, header: header.cells, rows };

@@ -73,7 +73,7 @@ export function readHeader(
   const ignored = header.filter((cell, place) => cell !== '' && !taken.has(place));
   parts.forEach(({ name, text }, place) => {
     if (taken.has(place) || !isUnclearHeight(kind, name)) return;
-    const message = `column ${shown(text)} does not say of what. Name it finish if it is finished grade, or give columns`;
+    const message = `column ${shown(text)} does not say which level it holds. Name it finish if it is finished grade, or give columns`;
     reader.fail('TABLE_UNCLEAR', ['columns', 'finish'], message);
   });
   return { found, ignored };

@@ -8,9 +8,10 @@ import { fromSI, type AnyQuantity, type Length } from '../../units/quantity.js';
 import { ratioToDecimal } from '../../units/ratio.js';
 import { readNumber, type NumberInput } from '../../units/read-number.js';
 import { deepFreeze } from '../../working.js';
+import { mark, requireMarked } from '../mark.js';
 import type { JobPlan } from '../plan/plan.js';
 import { planJob } from '../plan-job.js';
-import { markUncertainty, requirePlan } from '../require-plan.js';
+import { requirePlan } from '../require-plan.js';
 import { figuresOf } from './figures-of.js';
 import { movedBy, readingsIn, type Reading, type ReadingKind } from './readings-in.js';
 
@@ -104,7 +105,7 @@ export function planUncertainty(plan: JobPlan, options: PlanUncertaintyOptions):
     return [{ ...figure, standard: spread(1), expanded: spread(coverage.toNumber()) }];
   });
   return deepFreeze(
-    markUncertainty({ readings: readings.length, coverage: coverage.toNumber(), figures }),
+    mark({ readings: readings.length, coverage: coverage.toNumber(), figures }, UNCERTAINTY),
   );
 }
 
@@ -124,4 +125,15 @@ function changesBy(
     ({ value }, index) =>
       (value.si.toNumber() - (down[index]?.value.si.toNumber() ?? Number.NaN)) / 2,
   );
+}
+
+const UNCERTAINTY = Symbol.for('settline.uncertainty');
+
+/**
+ * Refuses what does not say how well a plan is known. Internal.
+ *
+ * @throws `WRONG_TYPE`
+ */
+export function requireUncertainty(value: unknown): asserts value is PlanUncertainty {
+  requireMarked(value, UNCERTAINTY, 'the result of planUncertainty()');
 }

@@ -23,7 +23,7 @@ import {
 } from '../../units/ratio.js';
 import { onePlus, timesRatio } from '../../units/times-ratio.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { jointShare } from '../joints/joint-share.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
 import { bulking, bulkingSteps, NO_BULKING, type JarTestInput } from './bulking.js';
@@ -157,7 +157,7 @@ export function beddingSand(options: BeddingSandOptions): BeddingSand<null> {
     deliveredMass: taken.deliveredMass,
   };
   return withWorking(sand, () => [
-    formulaStep({
+    derivedStep({
       title: 'Compacted volume of the bed',
       formula: 'Vc = A * (t + u)',
       given: [
@@ -166,7 +166,6 @@ export function beddingSand(options: BeddingSandOptions): BeddingSand<null> {
         given('u', 'what rises into the joints, spread over the area', rise),
       ],
       result: given('Vc', 'compacted volume', taken.compacted),
-      source: 'derived',
     }),
     ...bulkingSteps(bulked),
     formulaStep({

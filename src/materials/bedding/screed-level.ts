@@ -6,7 +6,7 @@ import { readOptions, shapeOf } from '../../input/shape.js';
 import type { LengthInput } from '../../units/construct.js';
 import { isLength } from '../../units/is-length.js';
 import type { Length } from '../../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { DESCRIBE_OPTIONS, tapeText, type DescribeOptions } from '../tape-text.js';
 import { checkSettlement } from './settlement.js';
 
@@ -104,12 +104,11 @@ export function screedLevel(options: ScreedLevelOptions): ScreedLevel {
       result: given('s', 'screed below finished grade', screedBelowFinish),
       source: 'block-paving-guide',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Bed as screeded',
       formula: 'l = t + c',
       given: [given('t', 'compacted bed', bedding), given('c', 'settlement', settlement)],
       result: given('l', 'loose bed', looseBed),
-      source: 'derived',
     }),
   ]);
 }

@@ -17,7 +17,7 @@ import type { Area, Length } from '../../units/quantity.js';
 import type { PlanPoint } from '../../units/vector.js';
 import { NO_ANGLE, NO_LENGTH } from '../../units/zero.js';
 import {
-  formulaStep,
+  derivedStep,
   given,
   procedureStep,
   type Step,
@@ -191,7 +191,7 @@ function stepsOf(
   paving: Area,
 ): Step[] {
   return [
-    formulaStep({
+    derivedStep({
       title: 'Centre line of the border',
       formula: 'C = sum(c)',
       given: [
@@ -202,7 +202,6 @@ function stepsOf(
         ),
       ],
       result: given('C', 'centre line', centreLine),
-      source: 'derived',
     }),
     procedureStep({
       title: 'Field inside the border',
@@ -213,7 +212,7 @@ function stepsOf(
       result: given('Af', 'field', field.area),
       source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Pavers of the border',
       formula: 'n = sum(ceil(r[i] / p))',
       given: [
@@ -225,7 +224,6 @@ function stepsOf(
         given('p', 'pitch: paver and joint', pitch),
       ],
       result: given('n', 'pavers', units),
-      source: 'derived',
     }),
   ];
 }

@@ -5,7 +5,7 @@ import { angle, type LengthInput } from '../../units/construct.js';
 import { exactOf, fromSI, type Length } from '../../units/quantity.js';
 import { divideRatios, multiplyRatios, subtractRatios, type Ratio } from '../../units/ratio.js';
 import { squareRoot } from '../../units/root.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
 import { wholeDown } from '../whole-number.js';
 import { COURSES, courseSize, type Course, type CourseSize } from './course.js';
@@ -94,7 +94,7 @@ export function soldierCurve(options: SoldierCurveOptions): SoldierCurve {
   const minimumRadius = scaledLength(depth, along.plus(joint), most.minus(joint));
   const atRadius = radius === undefined ? null : lookAt(radius, size, joint, most);
   return withWorking({ minimumRadius, atRadius }, () => [
-    formulaStep({
+    derivedStep({
       title: 'Tightest curve for uncut pavers',
       formula: 'R = d * (w + j) / (j1 - j)',
       given: [
@@ -104,7 +104,6 @@ export function soldierCurve(options: SoldierCurveOptions): SoldierCurve {
         given('j1', 'maximum outer joint', most),
       ],
       result: given('R', 'minimum inner radius', minimumRadius),
-      source: 'derived',
     }),
     ...(radius === undefined || atRadius === null
       ? []
@@ -156,7 +155,7 @@ const radiusStep = (
   { radius, joint, depth, along }: CourseSize & { readonly radius: Length; readonly joint: Length },
   { outerJoint }: CurveAtRadius,
 ): Step =>
-  formulaStep({
+  derivedStep({
     title: 'Outer joint at the radius',
     formula: 'jr = (w + j) * (R + d) / R - w',
     given: [
@@ -166,7 +165,6 @@ const radiusStep = (
       given('d', 'depth of the course', depth),
     ],
     result: given('jr', 'outer joint', outerJoint),
-    source: 'derived',
   });
 
 /** `R - sqrt(R^2 - h^2)` */

@@ -1,12 +1,12 @@
 import { flag, list, object, optional, quantity, whole } from '../../input/field.js';
 import { COUNT_OR_NONE, DISTANCE_OR_NONE, PIECE, SET_BACK } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import type { SourceId } from '../../sources/catalogue.js';
 import type { LengthInput } from '../../units/construct.js';
 import { exactOf, type Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { quantityOr } from '../quantity-or.js';
 import { stripsAcross } from '../strips.js';
 import { countOf, wholeUp } from '../whole-number.js';
@@ -93,7 +93,7 @@ export interface RestraintRun {
 }
 
 /** Pieces of edge restraint and spikes. */
-export interface EdgeRestraint extends Worked {
+export interface EdgeRestraint extends Cautioned, Worked {
   /** Pieces of all runs. */
   readonly pieces: number;
   /** Spikes of all runs. */
@@ -104,8 +104,6 @@ export interface EdgeRestraint extends Worked {
   readonly notes: readonly string[];
   /** Where the rules are printed. */
   readonly sources: readonly SourceId[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -190,18 +188,17 @@ const stepsOf = (read: Read, made: readonly RestraintRun[]): Step[] =>
   });
 
 const pieceStep = (name: string, run: RunRead, { piece, lap }: Read, made: RestraintRun): Step =>
-  formulaStep({
+  derivedStep({
     title: `Pieces of ${name}`,
     formula: run.isClosed
       ? 'p = ceil(L / (P - o))'
       : 'p = L <= P ? 1 : 1 + ceil((L - P) / (P - o))',
     given: [given('L', 'run', run.length), given('P', 'piece', piece), given('o', 'lap', lap)],
     result: given('p', 'pieces', made.pieces),
-    source: 'derived',
   });
 
 const spikeStep = (name: string, run: RunRead, read: Read, made: RestraintRun): Step =>
-  formulaStep({
+  derivedStep({
     title: `Spikes of ${name}`,
     formula: run.isClosed ? 'n = ceil(L / s) + p * k' : 'n = ceil(L / s) + 1 + (p - 1) * k',
     given: [
@@ -211,7 +208,6 @@ const spikeStep = (name: string, run: RunRead, read: Read, made: RestraintRun): 
       given('k', 'spikes more at each joint of two pieces', read.spikesPerJoint),
     ],
     result: given('n', 'spikes', made.spikes),
-    source: 'derived',
   });
 
 function notesFor({ runs, curvedSpikeSpacing }: Read): string[] {

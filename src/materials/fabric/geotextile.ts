@@ -8,7 +8,7 @@ import { max } from '../../units/aggregate.js';
 import type { LengthInput } from '../../units/construct.js';
 import { exactOf, type Area, type Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { stripsAcross } from '../strips.js';
 import { countOf, wholeDown } from '../whole-number.js';
 import {
@@ -277,7 +277,7 @@ function compareLayings(a: GeotextileLaying, b: GeotextileLaying): Geotextile['b
 
 function stepsOf(laid: GeotextileLaying, cross: Length, roll: Roll): Step[] {
   return [
-    formulaStep({
+    derivedStep({
       title: 'Strips side by side',
       formula: 'n = B <= w ? 1 : 1 + ceil((B - w) / (w - o))',
       given: [
@@ -286,9 +286,8 @@ function stepsOf(laid: GeotextileLaying, cross: Length, roll: Roll): Step[] {
         given('o', 'overlap', roll.overlap),
       ],
       result: given('n', 'strips', laid.strips),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Fabric to cut',
       formula: 'F = n * (S + (p - 1) * e)',
       given: [
@@ -298,7 +297,6 @@ function stepsOf(laid: GeotextileLaying, cross: Length, roll: Roll): Step[] {
         given('e', 'end lap', roll.endLap),
       ],
       result: given('F', 'length of fabric', laid.totalLength),
-      source: 'derived',
     }),
   ];
 }
@@ -306,7 +304,7 @@ function stepsOf(laid: GeotextileLaying, cross: Length, roll: Roll): Step[] {
 function stepsOver({ laid, strips, direction, totalLength }: OutlineLaying, roll: Roll): Step[] {
   const { edge, isSquare } = direction;
   return [
-    formulaStep({
+    derivedStep({
       title: `Fabric to cut, ${strips} strips ${isSquare ? 'square to' : 'along'} edge ${edge}`,
       formula: 'F = sum(S[i] + (p[i] - 1) * e)',
       given: [
@@ -323,7 +321,6 @@ function stepsOver({ laid, strips, direction, totalLength }: OutlineLaying, roll
         given('e', 'end lap', roll.endLap),
       ],
       result: given('F', 'length of fabric', totalLength),
-      source: 'derived',
     }),
   ];
 }

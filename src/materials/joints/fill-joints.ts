@@ -5,7 +5,7 @@ import type { AreaInput, DensityInput, LengthInput, MassInput } from '../../unit
 import { exactOf, type Length, type Mass, type Volume } from '../../units/quantity.js';
 import { ratioToDecimal, ratioToNumber, ZERO_RATIO } from '../../units/ratio.js';
 import { onePlus, timesRatio } from '../../units/times-ratio.js';
-import { formulaStep, given, type Step } from '../../working.js';
+import { derivedStep, given, type Step } from '../../working.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
 import { wholeUp } from '../whole-number.js';
 import { jointShare } from './joint-share.js';
@@ -75,7 +75,7 @@ export function fillJoints(joints: Joints, filledDepth: Length): FilledJoints {
 export function jointSteps(joints: Joints, { filledDepth, volume, mass }: FilledJoints): Step[] {
   const share = ratioToDecimal(jointShare(joints.unit, joints.joint));
   return [
-    formulaStep({
+    derivedStep({
       title: 'Share of the area that is joint',
       formula: 'k = 1 - l * w / ((l + j) * (w + j))',
       given: [
@@ -84,9 +84,8 @@ export function jointSteps(joints: Joints, { filledDepth, volume, mass }: Filled
         given('j', 'joint', joints.joint),
       ],
       result: given('k', 'share of joint', share),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Sand in the joints',
       formula: 'V = A * k * h',
       given: [
@@ -95,9 +94,8 @@ export function jointSteps(joints: Joints, { filledDepth, volume, mass }: Filled
         given('h', 'filled depth', filledDepth),
       ],
       result: given('V', 'volume', volume),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Joint sand to order, dry',
       formula: 'M = V * d * (1 + q)',
       given: [
@@ -106,7 +104,6 @@ export function jointSteps(joints: Joints, { filledDepth, volume, mass }: Filled
         given('q', 'waste', ratioToDecimal(joints.waste)),
       ],
       result: given('M', 'mass', mass),
-      source: 'derived',
     }),
   ];
 }

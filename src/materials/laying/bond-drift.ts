@@ -15,7 +15,7 @@ import {
 import { squareRoot } from '../../units/root.js';
 import { timesRatio } from '../../units/times-ratio.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, withWorking, type Step, type Worked } from '../../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { wholeDown } from '../whole-number.js';
 
 /** Errors of the joints, and the tolerance of the bond line. */
@@ -75,7 +75,7 @@ export function bondDrift(options: BondDriftOptions): BondDrift {
   const drift = driftAfter(courses, bias, scatter);
   return withWorking({ courses, distance: module.times(courses), drift }, () => [
     coursesStep({ bias, scatter, tolerance }, courses),
-    formulaStep({
+    derivedStep({
       title: 'Drift after these courses',
       formula: 'd = n * b + s * sqrt(n)',
       given: [
@@ -84,7 +84,6 @@ export function bondDrift(options: BondDriftOptions): BondDrift {
         given('s', 'scatter of a joint', scatter),
       ],
       result: given('d', 'drift', drift),
-      source: 'derived',
     }),
   ]);
 }
@@ -102,12 +101,11 @@ function coursesStep({ bias, scatter, tolerance }: Joints, courses: number): Ste
     : bias.isZero()
       ? ['n = floor((tol / s)^2)', [s]]
       : ['n = floor(((sqrt(s^2 + 4 * b * tol) - s) / (2 * b))^2)', [b, s]];
-  return formulaStep({
+  return derivedStep({
     title: 'Courses between lines: the most with n * b + s * sqrt(n) <= tol',
     formula,
     given: [...from, given('tol', 'tolerance', tolerance)],
     result: given('n', 'courses', courses),
-    source: 'derived',
   });
 }
 

@@ -8,7 +8,7 @@ import { wholeRatio } from '../../units/ratio.js';
 import { squareRoot } from '../../units/root.js';
 import { timesRatio } from '../../units/times-ratio.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 import { unit, type UnitInput } from '../pavers/unit.js';
 import { wholeDown } from '../whole-number.js';
 
@@ -87,7 +87,7 @@ export function herringboneLines(options: HerringboneLinesOptions): HerringboneL
     note: noteOn(misfit, isWithinTolerance),
   };
   return withWorking(lines, () => [
-    formulaStep({
+    derivedStep({
       title: 'Two pavers against one',
       formula: 'm = l - 2 * w - j',
       given: [
@@ -96,14 +96,12 @@ export function herringboneLines(options: HerringboneLinesOptions): HerringboneL
         given('j', 'joint', joint),
       ],
       result: given('m', 'misfit', misfit),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Between reference lines',
       formula: 's = (w + j) * sqrt(2)',
       given: [given('w', 'width of a paver', paver.width), given('j', 'joint', joint)],
       result: given('s', 'spacing', spacing),
-      source: 'derived',
     }),
   ]);
 }

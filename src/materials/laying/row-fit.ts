@@ -16,11 +16,11 @@ import {
 } from '../../units/ratio.js';
 import { readNumber } from '../../units/read-number.js';
 import {
-  formulaStep,
+  derivedStep,
   given,
-  withWorking,
   type Step,
   type StepInput,
+  withWorking,
   type Worked,
 } from '../../working.js';
 import { lengthLimits, type LengthLimitsInput } from '../length-limits.js';
@@ -101,7 +101,7 @@ export function rowFit(options: RowFitOptions): RowFit {
     options: [chosen, ...ways.filter((way) => way !== chosen)],
   };
   return withWorking(fit, () => [
-    formulaStep({
+    derivedStep({
       title: 'Width left over in the row',
       formula: 'r = W + (1 - e) * j - n * m',
       given: [
@@ -112,7 +112,6 @@ export function rowFit(options: RowFitOptions): RowFit {
         given('n', 'whole pavers', maximumWhole),
       ],
       result: given('r', 'left over', left),
-      source: 'derived',
     }),
     laidStep(row, chosen, { module, left }),
   ]);
@@ -146,12 +145,11 @@ function laidStep(
       j,
     ],
   };
-  return formulaStep({
+  return derivedStep({
     title: `The row as laid: ${kind}`,
     formula: FORMULAS[kind],
     given: inputs[kind],
     result: piece === null ? given('jr', 'joint', laid) : given('c', 'cut piece', piece),
-    source: 'derived',
   });
 }
 

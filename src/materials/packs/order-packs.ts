@@ -18,7 +18,7 @@ import {
   type Ratio,
 } from '../../units/ratio.js';
 import {
-  formulaStep,
+  derivedStep,
   given,
   type Step,
   type StepValue,
@@ -185,7 +185,7 @@ function orderStep(order: Order, ordered: Ratio): Step {
   const { name, holds } = order.sold;
   const value = (amount: Ratio): StepValue =>
     order.measure === 'units' ? ratioToNumber(amount) : fromSI(order.measure, amount);
-  return formulaStep({
+  return derivedStep({
     title: `Rounded up to ${name}`,
     formula: order.sellsPartPacks
       ? 'Q = max(q / p, q / p > 0 ? m : 0) * p'
@@ -196,6 +196,5 @@ function orderStep(order: Order, ordered: Ratio): Step {
       given('m', 'smallest order, in packs', ratioToDecimal(order.minimum)),
     ],
     result: given('Q', 'order', value(ordered)),
-    source: 'derived',
   });
 }

@@ -15,7 +15,7 @@ import {
   type Ratio,
 } from '../../units/ratio.js';
 import { onePlus } from '../../units/times-ratio.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 import { wholeUp } from '../whole-number.js';
 import { cutEdges, cutsAlong, edgeStep, type CutEdgeInput } from './cut-edges.js';
 import { LAYING_PATTERNS, type LayingPattern } from './pattern.js';
@@ -128,7 +128,7 @@ export function unitCount(options: UnitCountOptions): UnitCount {
     cautions: cut > 0 ? cautionsFor('cutting') : [],
   };
   return withWorking(count, () => [
-    formulaStep({
+    derivedStep({
       title: 'Pavers that fill the area',
       formula: 'N = A / ((l + j) * (w + j))',
       given: [
@@ -138,10 +138,9 @@ export function unitCount(options: UnitCountOptions): UnitCount {
         given('j', 'joint', read.joint),
       ],
       result: given('N', 'pavers that fill the area', ratioToDecimal(filling)),
-      source: 'derived',
     }),
     ...edges.map((edge, index) => edgeStep(edge, cuts[index]?.met ?? ZERO_RATIO, field)),
-    formulaStep({
+    derivedStep({
       title: 'Pavers to order',
       formula: 'n = ceil((N + sum(c[i] * (1 - r[i])) / 2) * (1 + q))',
       given: [
@@ -159,7 +158,6 @@ export function unitCount(options: UnitCountOptions): UnitCount {
         given('q', 'breakage', ratioToDecimal(read.breakage)),
       ],
       result: given('n', 'pavers to order', order),
-      source: 'derived',
     }),
   ]);
 }

@@ -11,7 +11,7 @@ import {
 import { exactOf, type Area, type Mass } from '../../units/quantity.js';
 import { overRatio } from '../../units/times-ratio.js';
 import { NO_LENGTH, NO_MASS } from '../../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 import { moduleOf, unit, type Module, type UnitInput } from './unit.js';
 
 /** Packing of the pavers. */
@@ -111,7 +111,7 @@ export function unitMass(options: UnitMassOptions): UnitMass {
     cautions: cautionsFor('handling', 'loads'),
   };
   return withWorking(weights, () => [
-    formulaStep({
+    derivedStep({
       title: 'Mass of a paver',
       formula: 'm = l * w * t * d',
       given: [
@@ -121,9 +121,8 @@ export function unitMass(options: UnitMassOptions): UnitMass {
         given('d', 'density', density),
       ],
       result: given('m', 'one paver', one),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Mass of a square metre',
       formula: 'M = m * a / ((l + j) * (w + j))',
       given: [
@@ -134,7 +133,6 @@ export function unitMass(options: UnitMassOptions): UnitMass {
         given('j', 'joint', joint),
       ],
       result: given('M', 'pavers of one square metre', weights.squareMetre),
-      source: 'derived',
     }),
   ]);
 }

@@ -32,7 +32,7 @@ import { readNumber } from '../../units/read-number.js';
 import { onePlus, overRatio } from '../../units/times-ratio.js';
 import { NO_MASS } from '../../units/zero.js';
 import type { Verdict } from '../../verdict.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, formulaStep, given, withWorking, type Worked } from '../../working.js';
 import { quantityOr } from '../quantity-or.js';
 import { verdictWithin } from '../within-limits.js';
 
@@ -164,7 +164,7 @@ export function yieldCheck(options: YieldCheckOptions): YieldCheck {
     note: noteOn(verdict, ratio),
   } as const;
   return withWorking(check, () => [
-    formulaStep({
+    derivedStep({
       title: 'Dry density that the tickets imply',
       formula: 'dt = (sum(m[i] / (1 + w[i])) - m0) / V',
       given: [
@@ -182,7 +182,6 @@ export function yieldCheck(options: YieldCheckOptions): YieldCheck {
         given('V', 'measured hole, compacted', hole),
       ],
       result: given('dt', 'implied dry density', implied),
-      source: 'derived',
     }),
     formulaStep({
       title: 'Tickets against the hole',

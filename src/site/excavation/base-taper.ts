@@ -2,13 +2,13 @@ import { fault } from '../../errors.js';
 import { optional, quantity } from '../../input/field.js';
 import { FALL_OF_SOME, SITE_LENGTH, THICKNESS } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import type { LengthInput, SlopeInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 // a taper is base in place
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 
 /** Two pavements that meet on bases of different thickness. */
 export interface BaseTaperOptions {
@@ -41,7 +41,7 @@ export interface TaperStation {
 }
 
 /** The taper from a thick base to a thin one. */
-export interface BaseTaper extends Worked {
+export interface BaseTaper extends Cautioned, Worked {
   /** Length of the taper in plan. */
   readonly length: Length;
   /** Volume of base in the taper. */
@@ -50,8 +50,6 @@ export interface BaseTaper extends Worked {
   readonly side: 'first' | 'second' | 'none';
   /** Thickness at each station, from the thick end to the thin end. */
   readonly stations: readonly TaperStation[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -91,7 +89,7 @@ export function baseTaper(options: BaseTaperOptions): BaseTaper {
     cautions: cautionsFor('structure'),
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Length of the taper',
       formula: 'L = abs(T1 - T2) / s',
       given: [
@@ -100,9 +98,8 @@ export function baseTaper(options: BaseTaperOptions): BaseTaper {
         given('s', 'slope', fall),
       ],
       result: given('L', 'length', run),
-      source: 'derived',
     }),
-    formulaStep({
+    derivedStep({
       title: 'Base in the taper',
       formula: 'V = w * L * (T1 + T2) / 2',
       given: [
@@ -112,7 +109,6 @@ export function baseTaper(options: BaseTaperOptions): BaseTaper {
         given('T2', 'second base', second),
       ],
       result: given('V', 'compacted volume', volume),
-      source: 'derived',
     }),
   ]);
 }

@@ -1,7 +1,7 @@
 import { number, object, optional, quantity } from '../../input/field.js';
 import { AREA, DENSITY, FRACTION, MASS, THICKNESS, TIME } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import type {
   AreaInput,
   DensityInput,
@@ -10,7 +10,7 @@ import type {
   TimeInput,
 } from '../../units/construct.js';
 import type { Area } from '../../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 
 /** The pace of a crew, and its time left. */
 export interface ClosingCrewInput {
@@ -51,7 +51,7 @@ const OPTIONS = shapeOf<ClosableAreaOptions>()({
 });
 
 /** Area of a dig that can be covered with base in the time left. */
-export interface ClosableArea extends Worked {
+export interface ClosableArea extends Cautioned, Worked {
   /** The smaller of the two. Open no more than this. */
   readonly area: Area;
   /** Area that the stone on site closes. */
@@ -60,8 +60,6 @@ export interface ClosableArea extends Worked {
   readonly byCrew: Area | null;
   /** Which of the two is smaller. */
   readonly limitedBy: 'stone' | 'crew';
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -98,7 +96,7 @@ export function closableArea(options: ClosableAreaOptions): ClosableArea {
     cautions: cautionsFor('excavation', 'drainage'),
   } as const;
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Area that the stone on site closes',
       formula: 'A = M / ((1 + w) * t * d)',
       given: [
@@ -108,7 +106,6 @@ export function closableArea(options: ClosableAreaOptions): ClosableArea {
         given('d', 'dry density in place', density),
       ],
       result: given('A', 'area by stone', byStone),
-      source: 'derived',
     }),
   ]);
 }

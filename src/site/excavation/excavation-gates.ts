@@ -4,7 +4,7 @@ import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import { referenceQuantity } from '../../reference-quantity.js';
 import { statusOf, type SourceId } from '../../sources/catalogue.js';
 import type { SourceStatus } from '../../sources/source.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import {
   DEPTH_GATES,
   EXCAVATION_DISTANCES,
@@ -79,7 +79,7 @@ export interface ReachedGate {
 }
 
 /** The sides of an open dig and the rules that apply. */
-export interface ExcavationGates extends Worked {
+export interface ExcavationGates extends Cautioned, Worked {
   /** Batter of the steepest side in the table, run over rise; null below the end of the table. */
   readonly runOverRise: string | null;
   /**
@@ -95,8 +95,6 @@ export interface ExcavationGates extends Worked {
   readonly whoDecides: string;
   /** What the slopes do not cover. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

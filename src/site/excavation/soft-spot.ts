@@ -2,7 +2,7 @@ import { compactedPerLoose } from '../../input/compaction-ratio.js';
 import { number, optional, quantity } from '../../input/field.js';
 import { AREA, DENSITY, FRACTION, SET_BACK, SITE_LENGTH, THICKNESS } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import type { AreaInput, DensityInput, LengthInput } from '../../units/construct.js';
 import type { Area, Mass } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
@@ -40,7 +40,7 @@ const OPTIONS = shapeOf<SoftSpotOptions>()({
 });
 
 /** A soft spot dug out and filled with stone. */
-export interface SoftSpot extends Worked {
+export interface SoftSpot extends Cautioned, Worked {
   /** Soil to haul away, in place. */
   readonly spoil: StateVolume<'bank'>;
   /** Stone in place. */
@@ -55,8 +55,6 @@ export interface SoftSpot extends Worked {
   readonly geotextile: Area | null;
   /** What to check before you fill it. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

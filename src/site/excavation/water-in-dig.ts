@@ -1,12 +1,12 @@
 import { list, number, object, optional, quantity } from '../../input/field.js';
 import { AREA, DEPTH, FLOW, RUNOFF } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { sum } from '../../units/aggregate.js';
 import type { AreaInput, FlowInput, LengthInput } from '../../units/construct.js';
 import type { Length, Time, Volume } from '../../units/quantity.js';
 import { NO_AREA } from '../../units/zero.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 
 /** Ground or a roof that drains into a dig. */
 export interface DrainingAreaInput {
@@ -41,7 +41,7 @@ const OPTIONS = shapeOf<WaterInDigOptions>()({
 });
 
 /** Rain water in an open dig. */
-export interface WaterInDig extends Worked {
+export interface WaterInDig extends Cautioned, Worked {
   /** Water in the dig. */
   readonly volume: Volume;
   /** Depth of the water, level over the dig. */
@@ -50,8 +50,6 @@ export interface WaterInDig extends Worked {
   readonly pumpTime: Time | null;
   /** What to do before work resumes. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -79,7 +77,7 @@ export function waterInDig(options: WaterInDigOptions): WaterInDig {
     cautions: cautionsFor('excavation', 'drainage'),
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Water in the dig',
       formula: 'V = p * (A + a)',
       given: [
@@ -88,7 +86,6 @@ export function waterInDig(options: WaterInDigOptions): WaterInDig {
         given('a', 'area that drains in, reduced', added),
       ],
       result: given('V', 'water', volume),
-      source: 'derived',
     }),
   ]);
 }

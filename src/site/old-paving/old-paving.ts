@@ -4,7 +4,7 @@ import { AREA, DENSITY, THICKNESS } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../../input/shape.js';
 import { referenceQuantity } from '../../reference-quantity.js';
 import type { SourceId } from '../../sources/catalogue.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { OLD_PAVING_WEIGHTS, type OldPaving } from '../../sources/material-weights.js';
 import { sum } from '../../units/aggregate.js';
 import type { AreaInput, DensityInput, LengthInput } from '../../units/construct.js';
@@ -12,12 +12,13 @@ import type { Area, Density, Length, Mass, Volume } from '../../units/quantity.j
 // broken-out paving is a loose volume; loads take state volumes
 import { inState, type StateVolume } from '../../volumes/state-volume.js';
 import {
+  derivedStep,
   formulaStep,
   given,
   published,
-  withWorking,
   type Step,
   type StepInput,
+  withWorking,
   type Worked,
 } from '../../working.js';
 import { measureCuts, sawCuts, type SawCuts, type SawCutsInput } from './saw-cuts.js';
@@ -84,7 +85,7 @@ export interface OldPavingLayer {
 }
 
 /** Old paving to break out, with its mass and volumes. */
-export interface RemovedPaving extends Worked {
+export interface RemovedPaving extends Cautioned, Worked {
   /** From the top down. */
   readonly layers: readonly OldPavingLayer[];
   /** Volume in place, all layers together. */
@@ -99,8 +100,6 @@ export interface RemovedPaving extends Worked {
   readonly saw: SawCuts | null;
   /** What to check before you break it out. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -213,12 +212,11 @@ function layerSteps(layer: OldPavingLayer): Step[] {
   const source = layer.sources[0] ?? 'derived';
   const { material, inPlace, mass } = layer;
   return [
-    formulaStep({
+    derivedStep({
       title: `Old ${material} in place`,
       formula: 'V = A * o',
       given: [given('A', 'area', layer.area), given('o', 'thickness', layer.thickness)],
       result: given('V', `volume of old ${material} in place`, inPlace),
-      source: 'derived',
     }),
     formulaStep({
       title: `Old ${material} to strip`,
@@ -249,7 +247,7 @@ function layerSteps(layer: OldPavingLayer): Step[] {
 function sawSteps(saw: SawCuts | null): Step[] {
   if (saw === null) return [];
   return [
-    formulaStep({
+    derivedStep({
       title: 'Saw cuts',
       formula: 'C = r + g',
       given: [
@@ -257,7 +255,6 @@ function sawSteps(saw: SawCuts | null): Step[] {
         given('g', `cuts of the grid, ${saw.pieces} pieces`, saw.grid),
       ],
       result: given('C', 'length to saw', saw.length),
-      source: 'derived',
     }),
   ];
 }

@@ -2,7 +2,7 @@ import { max, min } from '../../units/aggregate.js';
 import { exactOf, type Area, type Length } from '../../units/quantity.js';
 import { divideRatios, ratioToDecimal } from '../../units/ratio.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, type Step } from '../../working.js';
+import { derivedStep, given, type Step } from '../../working.js';
 import { shareBeyond } from './circle-cut.js';
 import type { DigAtTree } from './dig-at-tree.js';
 
@@ -25,19 +25,18 @@ function stepsPast([near, far]: Edges, radius: Length, area: Area): Step[] {
   const R = given('R', 'radius', radius);
   const within = (edge: Length): Length => max([radius.negated(), min([edge, radius])]);
   const edgeStep = (which: 'near' | 'far', edge: Length, symbol: string): Step =>
-    formulaStep({
+    derivedStep({
       title: `Distance of the ${which} edge from the trunk, within the root zone`,
       formula: `${symbol} = max(-R, min(d, R))`,
       given: [R, given('d', `${which} edge`, edge)],
       result: given(symbol, `${which} edge, within the root zone`, within(edge)),
-      source: 'derived',
     });
   const n = given('n', 'near edge, within the root zone', within(near));
   const result = given('A', 'area cut', area);
   const title = 'Root zone that the dig cuts';
   if (far === undefined) {
     const formula = 'A = R^2 * acos(n / R) - n * sqrt(R^2 - n^2)';
-    const cut = formulaStep({ title, formula, given: [R, n], result, source: 'derived' });
+    const cut = derivedStep({ title, formula, given: [R, n], result });
     return [edgeStep('near', near, 'n'), cut];
   }
   const formula =
@@ -46,7 +45,7 @@ function stepsPast([near, far]: Edges, radius: Length, area: Area): Step[] {
   return [
     edgeStep('near', near, 'n'),
     edgeStep('far', far, 'f'),
-    formulaStep({ title, formula, given: [R, n, f], result, source: 'derived' }),
+    derivedStep({ title, formula, given: [R, n, f], result }),
   ];
 }
 

@@ -1,13 +1,13 @@
 import { number, object, optional, quantity } from '../../input/field.js';
 import { ROOT_ZONE_FACTOR, TRUNK, ZONE } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { ROOT_CUT_MARKS } from '../../sources/tree-rules.js';
 import { max } from '../../units/aggregate.js';
 import type { LengthInput } from '../../units/construct.js';
 import { PI } from '../../units/pi.js';
 import type { Area, Length } from '../../units/quantity.js';
-import { formulaStep, given, type Step, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, type Step, withWorking, type Worked } from '../../working.js';
 import { digAtTree, digFrom, type DigAtTreeInput } from './read-dig-at-tree.js';
 import { rootCut, type RootCut } from './root-cut.js';
 
@@ -44,7 +44,7 @@ const OPTIONS = shapeOf<RootZoneOptions>()({
 });
 
 /** The root zone of a tree. */
-export interface RootZone extends Worked {
+export interface RootZone extends Cautioned, Worked {
   /** Radius of the zone, from the middle of the trunk. */
   readonly radius: Length;
   /** Area of the zone. */
@@ -57,8 +57,6 @@ export interface RootZone extends Worked {
   readonly note: string;
   /** What the figures do not cover. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -121,7 +119,7 @@ function radiusStep(
   { radiusPerDiameter, minimumRadius }: Values<typeof RULE>,
   radius: Length,
 ): Step {
-  return formulaStep({
+  return derivedStep({
     title: 'Radius of the root zone',
     formula: minimumRadius === undefined ? 'R = k * D' : 'R = max(k * D, R0)',
     given: [
@@ -130,7 +128,6 @@ function radiusStep(
       ...(minimumRadius === undefined ? [] : [given('R0', 'minimum radius, given', minimumRadius)]),
     ],
     result: given('R', 'radius', radius),
-    source: 'derived',
   });
 }
 

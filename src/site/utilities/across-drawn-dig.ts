@@ -5,7 +5,7 @@ import { sum } from '../../units/aggregate.js';
 import { fromNumber } from '../../units/construct.js';
 import type { Area } from '../../units/quantity.js';
 import { between } from '../../units/vector.js';
-import { formulaStep, given, withWorking } from '../../working.js';
+import { derivedStep, given, withWorking } from '../../working.js';
 import { floatsOf, ringsOfDig } from '../drawn-dig.js';
 import { handDigTotals, type DigAcrossLines, type HandDigTotals } from './hand-dig-totals.js';
 import { reachOf, type MarkedLine } from './marked-line.js';
@@ -49,12 +49,11 @@ export function acrossDrawnDig({ outline, depth, lines, rate }: DrawnDig): Drawn
     ...handDigTotals({ area, volume }, rate),
   };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Soil to dig by hand',
       formula: 'V = A * e',
       given: [given('A', 'zones together, within the dig', area), given('e', 'depth', depth)],
       result: given('V', 'to dig by hand, bank', volume),
-      source: 'derived',
     }),
   ]);
 }

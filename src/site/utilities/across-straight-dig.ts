@@ -2,7 +2,7 @@ import { sum } from '../../units/aggregate.js';
 import { Decimal40 } from '../../units/decimal.js';
 import type { Angle, Area, Length, Volume } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, type Step, withWorking } from '../../working.js';
+import { derivedStep, given, type Step, withWorking } from '../../working.js';
 import { handDigTotals, type DigAcrossLines, type HandDigTotals } from './hand-dig-totals.js';
 import { reachOf, type MarkedLine } from './marked-line.js';
 
@@ -49,7 +49,7 @@ export function acrossStraightDig(dig: StraightDig): HandDig {
   const volume = sum(zones.map((zone) => zone.volume));
   const found = { zones, along, ...handDigTotals({ area, volume }, rate) };
   return withWorking(found, () => [
-    formulaStep({
+    derivedStep({
       title: 'Length of a zone in the dig',
       formula: 'L = b / sin(a)',
       given: [
@@ -57,14 +57,13 @@ export function acrossStraightDig(dig: StraightDig): HandDig {
         given('a', 'crossing angle', crossingAngle),
       ],
       result: given('L', 'length', along),
-      source: 'derived',
     }),
     ...zones.map((zone) => zoneStep(zone, along, depth)),
   ]);
 }
 
 const zoneStep = (zone: HandDigZone, along: Length, depth: Length): Step =>
-  formulaStep({
+  derivedStep({
     title: `Zone of ${zone.lines.join(', ')}`,
     formula: 'V = W * L * e',
     given: [
@@ -73,7 +72,6 @@ const zoneStep = (zone: HandDigZone, along: Length, depth: Length): Step =>
       given('e', 'depth of dig', depth),
     ],
     result: given('V', 'to dig by hand, bank', zone.volume),
-    source: 'derived',
   });
 
 type Zone = Pick<HandDigZone, 'lines' | 'from' | 'to'>;

@@ -1,10 +1,10 @@
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import type { Area, Flow, Length, Time, Volume } from '../../units/quantity.js';
 import type { Worked } from '../../working.js';
 import type { MarkedLine } from './marked-line.js';
 
 /** What is to hand dig, in a straight or a drawn dig. */
-export interface HandDigTotals extends Worked {
+export interface HandDigTotals extends Cautioned, Worked {
   /** Area of all zones together, overlaps counted once. */
   readonly area: Area;
   /** Volume to hand dig, in place (bank). */
@@ -13,8 +13,6 @@ export interface HandDigTotals extends Worked {
   readonly time: Time | null;
   /** How to dig in a zone. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /** What is dug across marked lines. Internal. */

@@ -1,6 +1,6 @@
 import { optional } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { given, procedureStep, withWorking, type Worked } from '../../working.js';
 import { dateOf, weekdayOf, type Weekday } from './calendar.js';
 import {
@@ -28,7 +28,7 @@ const OPTIONS = shapeOf<LocateWindowOptions>()({
 });
 
 /** The days on which marked ground may be dug. */
-export interface LocateWindow extends Worked {
+export interface LocateWindow extends Cautioned, Worked {
   /** Days of notice, each a date. */
   readonly notice: readonly string[];
   /** First day on which digging may start. */
@@ -43,8 +43,6 @@ export interface LocateWindow extends Worked {
   readonly daysLeft: number | null;
   /** What to do on the day to check; null if no day is given. */
   readonly note: string | null;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -1,14 +1,14 @@
 import { optional, quantity } from '../../input/field.js';
 import { DEPTH, DEPTH_OR_NONE, TOLERANCE } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import type { SystemText } from '../../sources/system-text.js';
 import { formatLength } from '../../units/format-length.js';
 import type { LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { verdictOf, type Verdict } from '../../verdict.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 
 /** A line in a test hole, and the dig near it. Measure both depths from one surface. */
 export interface UtilityCoverOptions {
@@ -36,7 +36,7 @@ const OPTIONS = shapeOf<UtilityCoverOptions>()({
 export type CoverCode = 'line-in-dig' | 'less-than-minimum' | 'unclear' | 'minimum-kept';
 
 /** Cover over a line. */
-export interface UtilityCover extends Worked {
+export interface UtilityCover extends Cautioned, Worked {
   /** Top of the line less depth of dig; negative if the line is in the dig. */
   readonly cover: Length;
   /** `fail` if the line is in the dig, or has less than the minimum cover. A pass is not a release to dig. */
@@ -47,8 +47,6 @@ export interface UtilityCover extends Worked {
   readonly note: SystemText;
   /** What a test hole does not show. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -82,12 +80,11 @@ export function utilityCover(options: UtilityCoverOptions): UtilityCover {
     cautions: cautionsFor('utilities', 'excavation'),
   };
   return withWorking(result, () => [
-    formulaStep({
+    derivedStep({
       title: 'Cover over the line',
       formula: 'c = f - e',
       given: [given('f', 'top of the line', found), given('e', 'depth of dig', dig)],
       result: given('c', 'cover', cover),
-      source: 'derived',
     }),
   ]);
 }

@@ -4,6 +4,7 @@ import {
   comparePlans,
   materialList,
   planFromJSON,
+  publishedFigures,
   readPlan,
   renderJobSheet,
   renderWorking,
@@ -98,6 +99,19 @@ describe.each(builtInPlans())('%s, saved and read without the planner', (_name, 
       );
     }
     expect(planFromJSON(sent).working).toHaveLength(plan.working.length);
+  });
+
+  test('its working cites no source that the plan does not name', () => {
+    const [figure] = publishedFigures(plan);
+    const sources = plan.sources.filter(({ id }) => id !== figure?.source);
+    const sent = savedPlan({ ...plan, sources, working: plan.working });
+    const cited = plan.working.flatMap(({ given }, step) =>
+      given.flatMap(({ source }, index) =>
+        source === figure?.source ? [pathText(['working', step, 'given', index, 'source'])] : [],
+      ),
+    );
+    expect(cited.length).toBeGreaterThan(0);
+    expect(faultsOf(() => readPlan(sent)).map(({ path }) => pathText(path))).toEqual(cited);
   });
 });
 

@@ -22,7 +22,6 @@ import {
   COMPACTION_METHOD,
   COMPACTION_MOISTURE,
   FROST_BASE,
-  MINIMUM_THICKNESS,
   ROUTE_LIMITS,
   RUNOFF_COEFFICIENTS,
   SURFACE_FACTORS,
@@ -518,13 +517,33 @@ describe('frost', () => {
 
   published(
     { source: 'frost-base-page', section: 'what is the base made of', kind: 'printed' },
-    'base in colder climates: 6 and 10 in for 4 and 6 in elsewhere',
+    'base in colder climates: 6 and 10 in (150 and 250 mm) for 4 and 6 in elsewhere',
     () => {
-      const walk = minimumBuildUp({ use: 'pedestrian', subgrade: 'well-drained', frost: true });
-      expectPrinted(walk.base.toNumber('in'), '6');
-      const drive = MINIMUM_THICKNESS['residential-driveway'].base.in.value;
-      expectPrinted(Number(drive), '6');
-      expectPrinted(Number(FROST_BASE['residential-driveway'].in.value), '10');
+      const printed = {
+        pedestrian: { in: ['4', '6'], mm: ['100', '150'] },
+        'residential-driveway': { in: ['6', '10'], mm: ['150', '250'] },
+      } as const;
+      for (const use of ['pedestrian', 'residential-driveway'] as const) {
+        for (const edition of ['in', 'mm'] as const) {
+          const [elsewhere, colder] = printed[use][edition];
+          const cold = minimumBuildUp({ use, subgrade: 'well-drained', frost: true, edition });
+          expectPrinted(cold.publishedBase.toNumber(edition), elsewhere);
+          expectPrinted(cold.base.toNumber(edition), colder);
+          expectPrinted(Number(FROST_BASE[use][edition].value), colder);
+        }
+      }
+    },
+  );
+
+  published(
+    { source: 'wet-base-clause', section: 'base thickness', kind: 'printed' },
+    'wet or weak ground under walks and drives: at least 2 to 4 in more; the most of it is added',
+    () => {
+      for (const use of ['pedestrian', 'residential-driveway'] as const) {
+        const wet = minimumBuildUp({ use, subgrade: 'wet-or-weak' });
+        expectPrinted(wet.base.minus(wet.publishedBase).toNumber('in'), '4');
+        expectExact(wet.sources.includes('wet-base-clause'), true);
+      }
     },
   );
 });

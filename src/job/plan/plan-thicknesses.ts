@@ -67,7 +67,8 @@ const poorGround = ({ base, adjustments }: GroundBasis['minimum']): Wanted[] =>
         {
           rule: 'poor-ground',
           thickness: base,
-          source: adjustments[0]?.source ?? 'common-practice',
+          // that two additions add up is common practice
+          source: (adjustments.length === 1 ? adjustments[0]?.source : null) ?? 'common-practice',
         },
       ];
 

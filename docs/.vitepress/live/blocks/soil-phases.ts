@@ -1,5 +1,5 @@
 import { attempt } from 'settline/errors';
-import { soilPhases, type SoilPhasesOptions } from 'settline/ground';
+import { soilPhases } from 'settline/ground';
 import { entry, shownResult, type Block } from '../block/block.js';
 import { drawingOptions, systemOf } from '../block/drawing-options.js';
 import { both } from '../page/both-systems.js';
@@ -20,7 +20,7 @@ export const block: Block = {
   options: { dryDensity: '132 lb/ft3', moisture: 0.06, specificGravity: 2.7 },
   run: (options) =>
     attempt(() => {
-      const soil = soilPhases(options as unknown as SoilPhasesOptions);
+      const soil = soilPhases(options);
       const { saturation, saturatedMoisture, wetDensity } = soil;
       return shownResult(
         soil,

@@ -140,6 +140,12 @@ export {
   type DrawLayerCheckOptions,
   drawSteps,
   type DrawStepsOptions,
+  drawFrostDepth,
+  type DrawFrostDepthOptions,
+  drawMinimumBuildUp,
+  type DrawMinimumBuildUpOptions,
+  drawSoilPhases,
+  type DrawSoilPhasesOptions,
 } from './drawing/index.js';
 export {
   attempt,

@@ -5,7 +5,6 @@ import type { SourceStatus } from '../sources/source.js';
 import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import {
   BASE_ADJUSTMENT,
-  FROST_BASE,
   MINIMUM_THICKNESS,
   PAVEMENT_USES,
   SUBGRADES,
@@ -76,7 +75,9 @@ const REASON_TEXT: Readonly<Record<BaseAdjustmentReason, string>> = {
 
 /**
  * Minimum compacted thicknesses by use, with base added for poor ground: published table plus
- * adjustments by reason and use. Each names its source, or is common practice without one.
+ * adjustments by reason and use. Each names its source: frost under walks and drives, wet or weak
+ * ground under walks and drives. Clay, and all that is added under streets, is common practice, no
+ * source; so is adding one to the other.
  *
  * @param options - see {@link MinimumBuildUpOptions}
  * @returns paver, bedding and base [length], the published base alone, the adjustments with their
@@ -84,6 +85,7 @@ const REASON_TEXT: Readonly<Record<BaseAdjustmentReason, string>> = {
  * @throws `UNKNOWN_CHOICE`, `REQUIRED`, `WRONG_TYPE`
  * @source paver-tolerances
  * @source frost-base-page
+ * @source wet-base-clause
  * @source common-practice
  * @example
  * const least = minimumBuildUp({ use: 'residential-driveway', subgrade: 'clay' });
@@ -107,6 +109,7 @@ export function minimumBuildUp(options: MinimumBuildUpOptions): MinimumBuildUp {
   const sources = new Set<SourceId>([
     'paver-tolerances',
     ...adjustments.map(({ source }) => source),
+    sumSource(adjustments),
   ]);
   const fieldsOut = {
     paver: read(printed.paver),
@@ -114,25 +117,30 @@ export function minimumBuildUp(options: MinimumBuildUpOptions): MinimumBuildUp {
     base,
     publishedBase,
     adjustments,
-    notes: notesFor(adjustments, use),
+    notes: notesFor(adjustments),
     sources: [...sources],
     cautions: cautionsFor('structure'),
   };
   return withWorking(fieldsOut, () => showWorking(publishedBase, adjustments, base));
 }
 
-function notesFor(adjustments: readonly BaseAdjustment[], use: PavementUse): string[] {
-  const notes = adjustments.map(({ reason, source }) =>
-    source === 'common-practice'
-      ? `Base added for ${REASON_TEXT[reason]} is common practice, not a published figure. Have the subgrade checked before you rely on it.`
-      : `Base added for ${REASON_TEXT[reason]} is what one trade page prints (${SOURCES[source].title}). Have the subgrade checked before you rely on it.`,
-  );
-  const isColdDrive =
-    use === 'residential-driveway' && adjustments.some(({ reason }) => reason === 'frost');
-  return isColdDrive ? [...notes, COLD_DRIVE] : notes;
-}
+/** Each addition has its source; that two of them add up is common practice. */
+const sumSource = ([first, ...others]: readonly BaseAdjustment[]): SourceId =>
+  others.length > 0 ? 'common-practice' : (first?.source ?? 'paver-tolerances');
 
-const COLD_DRIVE = `One trade page prints a base of ${FROST_BASE['residential-driveway'].in.value} in for driveways in colder climates, 4 in over the minimum and twice what is added here.`;
+const notesFor = (adjustments: readonly BaseAdjustment[]): string[] =>
+  adjustments.map(
+    ({ reason, source }) =>
+      `Base added for ${REASON_TEXT[reason]} ${originOf(source)}. Have the subgrade checked before you rely on it.`,
+  );
+
+/** Where an addition comes from, in words. */
+function originOf(source: SourceId): string {
+  if (source === 'common-practice') return 'is common practice, not a published figure';
+  const who =
+    source === 'wet-base-clause' ? 'the most of what the trade association' : 'what one trade page';
+  return `is ${who} prints (${SOURCES[source].title})`;
+}
 
 function showWorking(
   publishedBase: Length,
@@ -151,9 +159,7 @@ function showWorking(
         ...added,
       ],
       result: given('b', 'base', base),
-      source: adjustments.some(({ source }) => source === 'common-practice')
-        ? 'common-practice'
-        : (adjustments[0]?.source ?? 'paver-tolerances'),
+      source: sumSource(adjustments),
     }),
   ];
 }

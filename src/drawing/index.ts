@@ -19,3 +19,9 @@ export {
 } from './straightedge/draw-straightedge.js';
 export { drawLayerCheck, type DrawLayerCheckOptions } from './layer-check/draw-layer-check.js';
 export { drawSteps, type DrawStepsOptions } from './steps/draw-steps.js';
+export { drawFrostDepth, type DrawFrostDepthOptions } from './ground/draw-frost-depth.js';
+export {
+  drawMinimumBuildUp,
+  type DrawMinimumBuildUpOptions,
+} from './ground/draw-minimum-build-up.js';
+export { drawSoilPhases, type DrawSoilPhasesOptions } from './ground/draw-soil-phases.js';

@@ -1,4 +1,5 @@
 import { DIG_TEXTS } from './dig/dig-texts.js';
+import { GROUND_TEXTS } from './ground/ground-texts.js';
 import { LAYER_CHECK_TEXTS } from './layer-check/layer-check-texts.js';
 import { PLAN_TEXTS } from './plan/plan-texts.js';
 import { SECTION_TEXTS } from './section/section-texts.js';
@@ -15,6 +16,7 @@ export const DRAWING_TEXTS = {
   ...STRAIGHTEDGE_TEXTS,
   ...LAYER_CHECK_TEXTS,
   ...STEPS_TEXTS,
+  ...GROUND_TEXTS,
 } as const;
 
 /** The name of a label: an app translates by it. */

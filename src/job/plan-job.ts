@@ -204,7 +204,7 @@ function sourcesOf(job: ReadJob, pavements: readonly PavementPlan[]): PlanSource
   if (hasOldPaving) used.push('debris-training-sheet', 'state-debris-weights');
   if (job.levelBook !== undefined) used.push('level-booking');
   if (job.levelling !== undefined) used.push('grade-with-a-level');
-  used.push(...pavements.flatMap(({ minimum }) => minimum.adjustments.map(({ source }) => source)));
+  used.push(...pavements.flatMap(({ minimum }) => minimum.sources));
   used.push(...groundSources(job, pavements));
   used.push(...pavements.flatMap(({ nearby }) => nearbySources(nearby, job)));
   used.push('derived', 'nist-hb44', 'nist-sp811');

@@ -104,4 +104,8 @@ export const GROUND_SOURCES = {
     'Frequently Asked Questions, 6th edition (page of a paver maker, 27 May 2015)',
     'what is the base made of: thickness in colder climates',
   ),
+  'wet-base-clause': source(
+    'Tech Spec 2 Construction of Interlocking Concrete Pavements (February 2020), read as others quote it',
+    'base thickness: colder climates, continually wet or weak soils',
+  ),
 } as const satisfies Record<string, Source>;

@@ -62,35 +62,59 @@ const added = (inches: string, millimetres: string, source: SourceId): TwoEditio
     mm: printed(millimetres, 'mm', source),
   });
 
-const byPractice = (
+const byUse = (
   inches: string,
   millimetres: string,
+  sources: Readonly<Record<PavementUse, SourceId>>,
 ): Readonly<Record<PavementUse, TwoEditions>> =>
   Object.freeze({
-    pedestrian: added(inches, millimetres, 'common-practice'),
-    'residential-driveway': added(inches, millimetres, 'common-practice'),
-    'parking-or-residential-street': added(inches, millimetres, 'common-practice'),
+    pedestrian: added(inches, millimetres, sources.pedestrian),
+    'residential-driveway': added(inches, millimetres, sources['residential-driveway']),
+    'parking-or-residential-street': added(
+      inches,
+      millimetres,
+      sources['parking-or-residential-street'],
+    ),
   });
 
+const everyUse = (source: SourceId): Readonly<Record<PavementUse, SourceId>> => ({
+  pedestrian: source,
+  'residential-driveway': source,
+  'parking-or-residential-street': source,
+});
+
+/** The clause stands with walks and drives; that it holds for streets too is common practice. */
+const WALKS_AND_DRIVES: Readonly<Record<PavementUse, SourceId>> = {
+  ...everyUse('wet-base-clause'),
+  'parking-or-residential-street': 'common-practice',
+};
+
 /**
- * Base added on poor ground, on top of the published minimum, by reason and use. In frost a walk gets
- * 6 in where it has 4 in elsewhere (`frost-base-page`). The rest is common practice, no source: "50 to
- * 100 mm more on wet or weak clay or in frost". Have the subgrade checked before you rely on it.
+ * Base added on poor ground, on top of the published minimum, by reason and use.
+ *
+ * - Clay: no text was found that gives an addition for clay alone. Common practice, no source.
+ * - Wet or weak ground: the upper end of "at least 2 to 4 in" of the trade association
+ *   (`wet-base-clause`); for streets the same, common practice.
+ * - Frost: a walk gets 6 in where it has 4 in elsewhere, a driveway 10 in where it has 6 in
+ *   (`frost-base-page`); a street gets as much as a driveway, common practice.
+ *
+ * That they add up is common practice too. Have the subgrade checked before you rely on it.
  */
 export const BASE_ADJUSTMENT: Readonly<
   Record<BaseAdjustmentReason, Readonly<Record<PavementUse, TwoEditions>>>
 > = Object.freeze({
-  clay: byPractice('2', '50'),
-  'wet-or-weak': byPractice('4', '100'),
+  clay: byUse('2', '50', everyUse('common-practice')),
+  'wet-or-weak': byUse('4', '100', WALKS_AND_DRIVES),
   frost: Object.freeze({
-    ...byPractice('2', '50'),
     pedestrian: added('2', '50', 'frost-base-page'),
+    'residential-driveway': added('4', '100', 'frost-base-page'),
+    'parking-or-residential-street': added('4', '100', 'common-practice'),
   }),
 });
 
 /**
- * Base that most contractors use in colder climates, by use. A driveway gets 4 in more there than the
- * published minimum, twice what {@link BASE_ADJUSTMENT} adds. Source: `frost-base-page`.
+ * Base that most contractors use in colder climates, by use; {@link BASE_ADJUSTMENT} has what that is
+ * over the published minimum. Source: `frost-base-page`.
  */
 export const FROST_BASE = Object.freeze({
   pedestrian: added('6', '150', 'frost-base-page'),

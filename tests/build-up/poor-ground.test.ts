@@ -9,41 +9,61 @@ import { minimumBuildUp } from 'settline/build-up';
 
 const uses = ['pedestrian', 'residential-driveway', 'parking-or-residential-street'] as const;
 
+/** Inches added by reason, for a walk, a drive and a street, and where they are printed. */
+const ADDED = {
+  clay: [
+    [2, 'common-practice'],
+    [2, 'common-practice'],
+    [2, 'common-practice'],
+  ],
+  'wet-or-weak': [
+    [4, 'wet-base-clause'],
+    [4, 'wet-base-clause'],
+    [4, 'common-practice'],
+  ],
+  frost: [
+    [2, 'frost-base-page'],
+    [4, 'frost-base-page'],
+    [4, 'common-practice'],
+  ],
+} as const;
+const WORDS = {
+  'common-practice': 'is common practice, not a published figure',
+  'wet-base-clause': 'is the most of what the trade association prints (Tech Spec 2 ',
+  'frost-base-page': 'is what one trade page prints (Frequently Asked Questions',
+} as const;
+
 describe('more base on poor ground', () => {
-  // 50 to 100 mm more on wet or weak clay or in frost is common practice, but for a walk in frost.
   test.each([
-    ['clay', false, '2'],
-    ['wet-or-weak', false, '4'],
-    ['well-drained', true, '2'],
-    ['clay', true, '4'],
-    ['wet-or-weak', true, '6'],
-  ] as const)('%s, frost %s: %s in more', (subgrade, frost, inches) => {
-    for (const use of uses) {
-      const least = minimumBuildUp({ use, subgrade, frost });
-      expect(least.base.minus(least.publishedBase).to('in').toString()).toBe(inches);
-      for (const [index, { reason, source, status }] of least.adjustments.entries()) {
-        const isRead = reason === 'frost' && use === 'pedestrian';
-        expect([source, status]).toEqual(
-          isRead ? ['frost-base-page', 'read'] : ['common-practice', 'common-practice'],
-        );
+    ['clay', false, ['clay']],
+    ['wet-or-weak', false, ['wet-or-weak']],
+    ['well-drained', true, ['frost']],
+    ['clay', true, ['clay', 'frost']],
+    ['wet-or-weak', true, ['wet-or-weak', 'frost']],
+  ] as const)('%s, frost %s', (subgrade, frost, reasons) => {
+    for (const [use, name] of uses.entries()) {
+      const least = minimumBuildUp({ use: name, subgrade, frost });
+      const expected = reasons.map((reason) => ADDED[reason][use] ?? expect.unreachable());
+      const inches = expected.reduce((sum, [one]) => sum + one, 0);
+      expect(least.base.minus(least.publishedBase).toNumber('in')).toBeCloseTo(inches, 12);
+      expect(least.adjustments.map(({ reason }) => reason)).toEqual(reasons);
+      for (const [index, { added, source, status }] of least.adjustments.entries()) {
+        const [amount, from] = expected[index] ?? expect.unreachable();
+        expect([added.to('in').toNumber(), source]).toEqual([amount, from]);
+        expect(status).toBe(from === 'common-practice' ? 'common-practice' : 'read');
         expect(least.sources).toContain(source);
-        expect(least.notes[index]).toContain(
-          isRead ? 'is what one trade page prints' : 'is common practice, not a published figure',
-        );
+        expect(least.notes[index]).toContain(WORDS[from]);
       }
     }
   });
 
-  test('a driveway in frost hears of the page that prints more', () => {
-    const notesOf = (use: (typeof uses)[number], frost: boolean) =>
-      minimumBuildUp({ use, subgrade: 'well-drained', frost }).notes;
-    expect(notesOf('residential-driveway', true)[1]).toContain('a base of 10 in');
-    // 10 in less the 6 in of the table; 2 in are added here
-    expect(notesOf('residential-driveway', true)[1]).toContain(
-      '4 in over the minimum and twice what is added here',
-    );
-    expect(notesOf('residential-driveway', false)).toEqual([]);
-    expect(notesOf('pedestrian', true)).toHaveLength(1);
+  test('in frost a walk and a drive have the base that the page prints, and a street no less', () => {
+    const base = (use: (typeof uses)[number], edition: 'in' | 'mm') =>
+      minimumBuildUp({ use, subgrade: 'well-drained', frost: true, edition })
+        .base.to(edition)
+        .toNumber();
+    expect(uses.map((use) => base(use, 'in'))).toEqual([6, 10, 12]);
+    expect(uses.map((use) => base(use, 'mm'))).toEqual([150, 250, 300]);
   });
 
   test.each([

@@ -1,13 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { pathText } from 'settline';
+import { isQuantity, pathText, type FieldPath } from 'settline';
 import {
   describeWarning,
   describeWorkStep,
+  explain,
   planFromJSON,
   planJob,
   renderJobSheet,
   tryPlanJob,
   workSteps,
+  type Explanation,
   type JobInput,
 } from 'settline/job';
 import { layersOn, levelSite, pavementOn, rectangle } from '../level-site.js';
@@ -202,6 +204,66 @@ describe('the ground of a job', () => {
     const plan = planOf(WHOLE);
     const again = planFromJSON(JSON.parse(JSON.stringify(plan)));
     expect(again).toEqual(plan);
+  });
+});
+
+describe('where the figures of the ground come from', () => {
+  const ROLLER = { plant: 'single-drum', mass: '3000 kg', drumWidth: '1 m', fill: 'cohesive' };
+  const jobs = [
+    ['everything', WHOLE, {}],
+    [
+      'a street on weak ground',
+      { cbr: 6, frostGroup: 'F4', plant: ROLLER },
+      { use: 'parking-or-residential-street', subgrade: 'clay' },
+    ],
+    [
+      'other units, and the moisture of the material',
+      {
+        cbr: 2,
+        frost: { ...FROST, airIndex: { value: 900, unit: 'F-days' }, surface: 'asphalt' },
+        optimum: [{ stone: 'stone', optimumMoisture: 0.09 }],
+        storm: { depth: '1 in', time: '1 h', coefficient: 0.7, inlet: '1 l/min' },
+      },
+      { frost: true, subgrade: 'wet-or-weak' },
+    ],
+  ] as const;
+
+  /** Every figure of the ground of the first pavement, but names. */
+  function figuresIn(holder: unknown, path: FieldPath): FieldPath[] {
+    if (isQuantity(holder)) return holder.isZero() ? [] : [path];
+    if (typeof holder === 'number') return path.at(-1) === 'lift' ? [] : [path];
+    if (typeof holder !== 'object' || holder === null) return [];
+    return Object.entries(holder).flatMap(([key, part]) =>
+      figuresIn(part, [...path, Array.isArray(holder) ? Number(key) : key]),
+    );
+  }
+
+  const endsOf = (one: Explanation): Explanation[] =>
+    one.origin === 'step' ? one.from.flatMap(endsOf) : [one];
+
+  test.each(jobs)('%s', (_name, block, fields) => {
+    const plan = planOf(block, fields);
+    const figures = figuresIn(plan.pavements[0]?.ground, ['pavements', 0, 'ground']);
+    expect(figures.length).toBeGreaterThan(9);
+    for (const path of figures) {
+      const found = explain(plan, path);
+      expect(found.origin, pathText(path)).toBe('step');
+      for (const end of endsOf(found)) {
+        const isConstant = isQuantity(end.value) ? end.value.isZero() : end.value === 0;
+        expect(
+          ['job', 'published', ...(isConstant ? ['stated'] : [])],
+          `${pathText(path)}: ${end.name}`,
+        ).toContain(end.origin);
+      }
+    }
+    for (const [index, { code, values }] of plan.warnings.entries()) {
+      if (!/FROST|INLET|PLANT|PRACTICE/.test(code)) continue;
+      for (const [key, value] of Object.entries(values)) {
+        if (!isQuantity(value)) continue;
+        const found = explain(plan, ['warnings', index, 'values', key]);
+        expect(['step', 'job'], `${code} ${key}`).toContain(found.origin);
+      }
+    }
   });
 });
 

@@ -394,9 +394,11 @@ describe('the built-in site in metres, by pencil', () => {
     expect([spoil?.loads.count, spoil?.loads.limitedBy]).toEqual([8, 'volume']);
   });
 
-  test('what is added for wet ground and frost is common practice, and is said', () => {
-    expect(metres.sources.map(({ id }) => id)).toContain('common-practice');
-    expect(plan.sources.map(({ id }) => id)).not.toContain('common-practice');
+  test('what is added for wet ground and frost has its sources, and the plan says so', () => {
+    const sourcesOf = (one: JobPlan) => one.sources.map(({ id }) => id);
+    const added = ['wet-base-clause', 'frost-base-page', 'common-practice'] as const;
+    expect(sourcesOf(metres)).toEqual(expect.arrayContaining([...added]));
+    for (const source of added) expect(sourcesOf(plan)).not.toContain(source);
   });
 });
 

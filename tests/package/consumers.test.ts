@@ -140,6 +140,19 @@ describe('bundled', () => {
     }
   });
 
+  test('a drawing of the ground adds little to its calculation', async () => {
+    const most = [
+      ["export { berggrenDepth } from 'settline/ground';", 'drawFrostDepth', 10_300],
+      ["export { minimumBuildUp } from 'settline/build-up';", 'drawMinimumBuildUp', 10_200],
+      ["export { soilPhases } from 'settline/ground';", 'drawSoilPhases', 9_300],
+    ] as const;
+    for (const [calculation, name, bound] of most) {
+      const { gzip: alone } = await bundle(calculation);
+      const { gzip } = await bundle(`${calculation} export { ${name} } from 'settline/drawing';`);
+      expect(gzip - alone, name).toBeLessThan(bound);
+    }
+  });
+
   test('a saved plan is read and printed without the planner', async () => {
     const { text, gzip } = await bundle(
       "export { readPlan, renderJobSheet } from 'settline/sheet';",

@@ -4,6 +4,7 @@ import {
   berggrenDepth,
   checkRoute,
   compactionMethod,
+  drainTime,
   foundationThickness,
   frostBase,
   frostSupport,
@@ -21,8 +22,9 @@ import {
 import {
   COMPACTION_METHOD,
   COMPACTION_MOISTURE,
+  CROSS_SLOPE_AIM,
   FROST_BASE,
-  MINIMUM_THICKNESS,
+  RESERVOIR,
   ROUTE_LIMITS,
   RUNOFF_COEFFICIENTS,
   SURFACE_FACTORS,
@@ -371,6 +373,38 @@ describe('frost', () => {
   );
 
   published(
+    {
+      source: 'conductivity-table',
+      section: 'Table 11.1 with Example 11.7, p. 235',
+      kind: 'reading of a chart',
+    },
+    'conductivity of sandy soil of 120 lb/ft3 at 12 %, read between two rows of the table',
+    () => {
+      const heat = soilHeat({ soil: 'sandy', dryDensity: '120 lb/ft3', moisture: '0.12' });
+      const because = 'the printed figure is on the line between two readings of a chart';
+      expectWithin(heat.frozen.value, '3.3', { within: 0.25, because });
+      expectWithin(heat.unfrozen.value, '2.6', { within: 0.1, because });
+    },
+  );
+
+  published(
+    { source: 'frost-depth-formula', section: 'isolated footing example', kind: 'derived' },
+    'terms of the example: 9 F from freezing, 2900 F-days in 150 days; its depth was not reached',
+    () => {
+      // the example thaws permafrost of 23 F; 41 F is as far on the other side of freezing
+      const frost = berggrenDepth({
+        airIndex: { value: 2900, unit: 'F-days' },
+        surfaceFactor: 1,
+        seasonDays: 150,
+        meanAnnual: { value: 41, unit: 'F' },
+        layers: [{ ...layer('2', '10000'), heatCapacity: { value: 2000, unit: 'kJ/(m3 K)' } }],
+      });
+      expectDerived(frost.thermalRatio, '0.4655');
+      expectDerived((frost.surfaceIndex.value * 9) / 5 / 150, '19.333');
+    },
+  );
+
+  published(
     { source: 'surface-factors', section: 'Table 4-1', kind: 'printed' },
     'factors of surfaces in frost',
     () => {
@@ -518,13 +552,33 @@ describe('frost', () => {
 
   published(
     { source: 'frost-base-page', section: 'what is the base made of', kind: 'printed' },
-    'base in colder climates: 6 and 10 in for 4 and 6 in elsewhere',
+    'base in colder climates: 6 and 10 in (150 and 250 mm) for 4 and 6 in elsewhere',
     () => {
-      const walk = minimumBuildUp({ use: 'pedestrian', subgrade: 'well-drained', frost: true });
-      expectPrinted(walk.base.toNumber('in'), '6');
-      const drive = MINIMUM_THICKNESS['residential-driveway'].base.in.value;
-      expectPrinted(Number(drive), '6');
-      expectPrinted(Number(FROST_BASE['residential-driveway'].in.value), '10');
+      const printed = {
+        pedestrian: { in: ['4', '6'], mm: ['100', '150'] },
+        'residential-driveway': { in: ['6', '10'], mm: ['150', '250'] },
+      } as const;
+      for (const use of ['pedestrian', 'residential-driveway'] as const) {
+        for (const edition of ['in', 'mm'] as const) {
+          const [elsewhere, colder] = printed[use][edition];
+          const cold = minimumBuildUp({ use, subgrade: 'well-drained', frost: true, edition });
+          expectPrinted(cold.publishedBase.toNumber(edition), elsewhere);
+          expectPrinted(cold.base.toNumber(edition), colder);
+          expectPrinted(Number(FROST_BASE[use][edition].value), colder);
+        }
+      }
+    },
+  );
+
+  published(
+    { source: 'wet-base-clause', section: 'base thickness', kind: 'printed' },
+    'wet or weak ground under walks and drives: at least 2 to 4 in more; the most of it is added',
+    () => {
+      for (const use of ['pedestrian', 'residential-driveway'] as const) {
+        const wet = minimumBuildUp({ use, subgrade: 'wet-or-weak' });
+        expectPrinted(wet.base.minus(wet.publishedBase).toNumber('in'), '4');
+        expectExact(wet.sources.includes('wet-base-clause'), true);
+      }
     },
   );
 });
@@ -568,6 +622,60 @@ describe('water', () => {
     'roofs and pavements 0.8',
     () => {
       expectPrinted(Number(RUNOFF_COEFFICIENTS['roof-or-pavement'].maximum.value), '0.8');
+    },
+  );
+
+  published(
+    { source: 'rational-method', section: 'table of C', kind: 'printed' },
+    'gravel 0.35 to 0.7, concrete 0.8 to 0.95; its asphalt lot begins at 0.85, not at 0.70',
+    () => {
+      const { gravel, concrete, asphalt } = RUNOFF_COEFFICIENTS;
+      expectPrinted(Number(gravel.minimum.value), '0.35');
+      expectPrinted(Number(gravel.maximum.value), '0.7');
+      expectPrinted(Number(concrete.minimum.value), '0.8');
+      expectPrinted(Number(concrete.maximum.value), '0.95');
+      expectPrinted(Number(asphalt.maximum.value), '0.95');
+    },
+  );
+
+  published(
+    { source: 'permeable-sizing', section: 'depth of stone bed', kind: 'printed' },
+    'voids of 0.4, 2 h to fill, no more than twice its area, 2 m on soil that takes 45 mm in an hour',
+    () => {
+      expectPrinted(Number(RESERVOIR.voids.value), '0.4');
+      expectPrinted(Number(RESERVOIR.mostAreaRatio.value), '2');
+      const isExtrapolated = (rain: string, takes: string) =>
+        reservoirDepth({ rain, infiltration: { depth: takes, time: '1 h' } }).extrapolated;
+      // 0.8 m of rain and 90 mm less fill 1.775 m of stone; 0.9 m fill 2.025 m
+      expectExact(
+        [
+          isExtrapolated('0.8 m', '45 mm'),
+          isExtrapolated('0.9 m', '45 mm'),
+          isExtrapolated('0.9 m', '44 mm'),
+        ],
+        [false, true, false],
+      );
+    },
+  );
+
+  published(
+    { source: 'permeable-sizing', section: 'depth of stone bed', kind: 'derived' },
+    'runoff and rain of 50 mm each on paving of its own size, 10 mm in an hour: no printed answer',
+    () => {
+      const infiltration = { depth: '10 mm', time: '1 h' } as const;
+      const bed = reservoirDepth({ rain: '50 mm', runoff: '50 mm', areaRatio: 1, infiltration });
+      expectDerived(bed.depth.toNumber('mm'), '200');
+    },
+  );
+
+  published(
+    { source: 'permeable-sizing', section: 'invert of the underdrain', kind: 'derived' },
+    'stone that drains in 96 h at 10 mm in an hour: no printed answer',
+    () => {
+      const infiltration = { depth: '10 mm', time: '1 h' } as const;
+      const drained = drainTime({ time: '96 h', infiltration });
+      expectDerived(drained.depth.toNumber('mm'), '2400');
+      expectDerived(drainTime({ depth: '2400 mm', infiltration }).time.toNumber('h'), '96');
     },
   );
 
@@ -690,6 +798,22 @@ describe('routes', () => {
     () => {
       const walk = ROUTE_LIMITS['walk-1991'];
       expectExact([walk.bands[0]?.upTo.value, walk.cross.value], ['1/20', '1/50']);
+    },
+  );
+
+  published(
+    { source: 'cross-slope-practice', section: 'text', kind: 'printed' },
+    'aim at 1.5 % across: 2.05 % measured against 2 % does not pass',
+    () => {
+      expectPrinted(Number(CROSS_SLOPE_AIM.value), '1.5');
+      const verdictAt = (crossSlope: string) =>
+        checkRoute({
+          edition: 'walk-1991',
+          segments: [{ name: 'walk', length: '10 ft', slope: '1%', crossSlope }],
+        }).segments[0];
+      expectExact(verdictAt('2%')?.verdict, 'pass');
+      expectExact(verdictAt('2.05%')?.verdict, 'fail');
+      expectExact(verdictAt('2.05%')?.notes.join().includes('1.5%'), true);
     },
   );
 });

@@ -10,7 +10,14 @@ import {
 } from '../../sources/foundations.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, procedureStep, withWorking, type Worked } from '../../working.js';
+import {
+  formulaStep,
+  given,
+  published,
+  procedureStep,
+  withWorking,
+  type Worked,
+} from '../../working.js';
 
 /** Strength of the ground, and the road on it. */
 export interface FoundationThicknessOptions {
@@ -82,14 +89,20 @@ export function foundationThickness(options: FoundationThicknessOptions): Founda
       procedure: 'foundationThickness',
       method:
         'finds the last row of the table that the strength reaches, and the column of the road',
-      given: [given('C', 'strength in percent', cbr), given('r', 'road', road)],
+      given: [
+        given('C', 'strength in percent', cbr),
+        published('r', 'road', road, 'county-foundations'),
+      ],
       result: given('k', 'capping', capping),
       source: 'county-foundations',
     }),
     formulaStep({
       title: 'Stone under the road',
       formula: 'T = k + b',
-      given: [given('k', 'capping', capping), given('b', 'sub-base', subBase)],
+      given: [
+        given('k', 'capping', capping),
+        published('b', 'sub-base', subBase, 'county-foundations'),
+      ],
       result: given('T', 'capping and sub-base', found.total),
       source: 'county-foundations',
     }),

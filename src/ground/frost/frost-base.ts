@@ -7,7 +7,14 @@ import type { LengthInput } from '../../units/construct.js';
 import { Decimal40, ONE, type Decimal } from '../../units/decimal.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import { formulaStep, given, withWorking, type Step, type Worked } from '../../working.js';
+import {
+  formulaStep,
+  given,
+  published,
+  withWorking,
+  type Step,
+  type Worked,
+} from '../../working.js';
 
 /** Depth of frost under a pavement, and the moisture of base and subgrade. */
 export interface FrostBaseOptions {
@@ -94,6 +101,8 @@ export function frostBase(options: FrostBaseOptions): FrostBase {
   return withWorking(found, () => baseSteps(read, { complete, limited, used }));
 }
 
+const isPublished = (ratio: Decimal): boolean => ratio.eq(FROST_PENETRATION.mostRatio.value);
+
 function baseSteps(
   { frostDepth, pavement, subgradeMoisture, baseMoisture, maximumRatio }: Values<typeof OPTIONS>,
   of: {
@@ -108,7 +117,7 @@ function baseSteps(
       title: 'Base that keeps all frost out of the subgrade',
       formula: 'c = a > p ? a - p : a - a',
       given: [given('a', 'depth of frost', frostDepth), given('p', 'pavers and bedding', pavement)],
-      result: given('c', 'base', of.complete),
+      result: given('c', 'base without frost below', of.complete),
       source,
     }),
     formulaStep({
@@ -117,7 +126,9 @@ function baseSteps(
       given: [
         given('ws', 'moisture of the subgrade', subgradeMoisture),
         given('wb', 'moisture of the base', baseMoisture),
-        given('m', 'maximum ratio', maximumRatio),
+        isPublished(maximumRatio)
+          ? published('m', 'maximum ratio', maximumRatio, source)
+          : given('m', 'maximum ratio', maximumRatio),
       ],
       result: given('r', 'ratio', of.used),
       source,

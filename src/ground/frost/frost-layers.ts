@@ -99,11 +99,11 @@ export function checkThicknesses(
 
 /** A layer in SI units: metres, W/(m K), kJ/m3, kJ/(m3 K). Internal. */
 export interface HeatLayer {
-  readonly name: string;
   /** Infinite for the last layer. */
   readonly thickness: number;
   /** The thickness that was given, infinite for none. */
   readonly given: number;
+  readonly as: Pick<FrozenLayer, 'name' | 'thickness' | 'soil'>;
   readonly k: number;
   readonly latent: number;
   readonly capacity: number;
@@ -115,12 +115,12 @@ export const heatLayers = (layers: readonly ReadLayer[]): readonly HeatLayer[] =
   layers.map((layer, index) => {
     const own = layer.thickness?.toNumber('m') ?? Number.POSITIVE_INFINITY;
     const isLast = index === layers.length - 1;
+    const { name, soil, dryDensity, moisture } = layer;
     const base = {
-      name: layer.name,
       thickness: isLast ? Number.POSITIVE_INFINITY : own,
       given: own,
+      as: { name, thickness: layer.thickness ?? null, soil: soil ?? null },
     };
-    const { soil, dryDensity, moisture } = layer;
     if (soil === undefined || dryDensity === undefined || moisture === undefined) {
       const { conductivity: k = 1, latentHeat: latent = 0, heatCapacity: capacity = 0 } = layer;
       return { ...base, k, latent, capacity, extrapolated: false };
@@ -139,6 +139,10 @@ export const heatLayers = (layers: readonly ReadLayer[]): readonly HeatLayer[] =
 export interface FrozenLayer {
   /** What the crew calls it. */
   readonly name: string;
+  /** Kind of soil; null if its heat figures were given. */
+  readonly soil: ThermalSoil | null;
+  /** Its thickness; null for a last layer that goes down without end. */
+  readonly thickness: Length | null;
   /** Thickness of it that freezes; 0 for none. */
   readonly frozen: Length;
 }
@@ -194,10 +198,10 @@ export function sumsTo(layers: readonly HeatLayer[], depth: number): DepthSums {
 /** How the layers share a depth. Internal. */
 export function frozenLayers(layers: readonly HeatLayer[], depth: number): readonly FrozenLayer[] {
   let above = 0;
-  return layers.map(({ name, thickness }) => {
+  return layers.map(({ as, thickness }) => {
     const part = Math.max(0, Math.min(thickness, depth - above));
     above += part;
-    return { name, frozen: length(part, 'm') };
+    return { ...as, frozen: length(part, 'm') };
   });
 }
 

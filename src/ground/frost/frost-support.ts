@@ -3,7 +3,7 @@ import { BEARING } from '../../input/ground-ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import { FROST_GROUPS, FROST_SUPPORT, type FrostGroup } from '../../sources/frost-figures.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, published, withWorking, type Worked } from '../../working.js';
 
 /** The frost group of a subgrade, and its strength out of the thaw. */
 export interface FrostSupportOptions {
@@ -64,7 +64,9 @@ export function frostSupport(options: FrostSupportOptions): FrostSupport {
       formula: index === null ? 's = C' : 's = min(C, f)',
       given: [
         given('C', 'bearing ratio in percent', cbr),
-        ...(index === null ? [] : [given('f', `support index of group ${group}`, index)]),
+        ...(index === null
+          ? []
+          : [published('f', `support index of group ${group}`, index, 'frost-support')]),
       ],
       result: given('s', 'strength', strength),
       source: 'frost-support-rule',

@@ -10,7 +10,14 @@ import {
 } from '../../units/construct.js';
 import type { Mass, Volume } from '../../units/quantity.js';
 import { ONE, ZERO } from '../../units/decimal.js';
-import { formulaStep, given, withWorking, type Step, type Worked } from '../../working.js';
+import {
+  formulaStep,
+  given,
+  published,
+  withWorking,
+  type Step,
+  type Worked,
+} from '../../working.js';
 
 /** A lift, its moisture as delivered, and the moisture at which it compacts best. */
 export interface LiftWaterOptions {
@@ -73,6 +80,7 @@ const WATER = density(1000, 'kg/m3');
  * [volume]
  * @throws `REQUIRED`, `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_TYPE` and the reading codes
  * @source derived
+ * @source common-practice
  * @source compaction-moisture
  * @example
  * const lift = liftWater({
@@ -151,7 +159,10 @@ function waterSteps(
     formulaStep({
       title: 'Volume of the water',
       formula: 'V = W / q',
-      given: [given('W', 'mass of water', waterMass), given('q', 'density of water', WATER)],
+      given: [
+        given('W', 'mass of water', waterMass),
+        published('q', 'density of water', WATER, 'common-practice'),
+      ],
       result: given('V', 'water', water),
       source: 'derived',
     }),

@@ -8,7 +8,7 @@ import { sum } from '../../units/aggregate.js';
 import type { AreaInput } from '../../units/construct.js';
 import { Decimal40, type Decimal } from '../../units/decimal.js';
 import type { Area, Flow } from '../../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, published, withWorking, type Worked } from '../../working.js';
 import { waterRate, type WaterRateInput } from './rain-rate.js';
 
 /** Surfaces that a runoff coefficient is published for. Internal. */
@@ -45,6 +45,8 @@ export const runoffAreas = list(
 export const coefficientOf = ({ surface, coefficient }: Values<typeof RUNOFF_AREA>): Decimal =>
   coefficient ??
   new Decimal40(surface === undefined ? 1 : RUNOFF_COEFFICIENTS[surface].maximum.value);
+
+const SHARES = 'shares that run off';
 
 /** Areas and the rain on them. */
 export interface PeakRunoffOptions {
@@ -106,7 +108,9 @@ export function peakRunoff(options: PeakRunoffOptions): PeakRunoff {
       title: 'Peak runoff by the rational method',
       formula: 'Q = sum(C[i] * A[i]) * p / t',
       given: [
-        given('C', 'shares that run off', areas.map(coefficientOf)),
+        areas.every(({ surface }) => surface !== undefined)
+          ? published('C', SHARES, areas.map(coefficientOf), 'runoff-table')
+          : given('C', SHARES, areas.map(coefficientOf)),
         given(
           'A',
           'areas',

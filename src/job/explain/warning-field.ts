@@ -13,9 +13,8 @@ export function warningField(plan: JobPlan, path: FieldPath): FieldPath | null {
   const warning = plan.warnings[Number(index)];
   const value = values === 'values' ? warning?.values[String(key)] : undefined;
   if (warning === undefined || value === undefined) return null;
-  for (const part of isLimit(String(key))
-    ? limitsOf(warning.code)
-    : partsOf(plan, warning.subject)) {
+  const own = partsOf(plan, warning.subject);
+  for (const part of isLimit(String(key)) ? [...limitsOf(warning.code), ...own] : own) {
     const found = fieldWith(valueAt(plan, part), value, part);
     if (found !== null) return found;
   }
@@ -23,12 +22,13 @@ export function warningField(plan: JobPlan, path: FieldPath): FieldPath | null {
 }
 
 /** True for a figure that the job asks for, not one that the plan works out. */
-const isLimit = (key: string): boolean => /^(?:least|most|limit|minimum|maximum)/.test(key);
+const isLimit = (key: string): boolean => /^(?:least|most|limit|minimum|maximum|inlet)/.test(key);
 
 /** The parts of the job that set a limit. */
 function limitsOf(code: string): FieldPath[] {
   if (code.startsWith('UTILITY')) return [['job', 'utilities']];
   if (code.startsWith('ROOTS')) return [['job', 'trees']];
+  if (code.startsWith('RUNOFF')) return [['job', 'ground']];
   return [['minimumFall']];
 }
 

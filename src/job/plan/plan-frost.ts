@@ -4,10 +4,11 @@ import type { FrostLayerInput } from '../../ground/frost/frost-layers.js';
 import { inField } from '../read/in-field.js';
 import { sum } from '../../units/aggregate.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import type { Step } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { isStone } from '../schema/layer-kinds.js';
 import { looseOf } from './materials.js';
+import { frostSteps, WINTER } from './frost-steps.js';
+import { placeBy, type PlacedStep } from './placed.js';
 import type { GroundBasis } from './plan-ground.js';
 import type { FrostPlan } from './plan-of-ground.js';
 
@@ -15,7 +16,7 @@ import type { FrostPlan } from './plan-of-ground.js';
 export interface PlannedFrost {
   readonly plan: FrostPlan;
   readonly base: FrostBase;
-  readonly steps: () => readonly Step[];
+  readonly steps: () => readonly PlacedStep[];
 }
 
 type Frost = NonNullable<NonNullable<ReadJob['ground']>['frost']>;
@@ -63,16 +64,26 @@ function frostOf(
     subgradeMoisture: frost.moisture.toString(),
     baseMoisture: frost.baseMoisture.toString(),
   });
+  const into = built.layers[1]?.frozen ?? NO_LENGTH;
   return {
     plan: {
       depth: built.depth,
       twoZoneDepth: built.twoZoneDepth,
-      intoSubgrade: built.layers[1]?.frozen ?? NO_LENGTH,
+      intoSubgrade: into,
       group: job.ground?.frostGroup ?? null,
       extrapolated: built.extrapolated || endless.extrapolated,
     },
     base: against,
-    steps: () => [...built.working, ...endless.working, ...against.working],
+    steps: () => [
+      ...built.working,
+      ...endless.working,
+      ...frostSteps({ job, pavement }, frost, { built, endless, total, above, into }),
+      ...placeBy(
+        against.working,
+        {},
+        { ws: [[...WINTER, 'moisture']], wb: [[...WINTER, 'baseMoisture']] },
+      ),
+    ],
   };
 }
 

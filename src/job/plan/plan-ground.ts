@@ -6,12 +6,12 @@ import {
 import { frostSupport } from '../../ground/frost/frost-support.js';
 import { liftWater, type LiftWater } from '../../ground/soil/lift-water.js';
 import { peakRunoff } from '../../ground/water/peak-runoff.js';
-import { RUNOFF_COEFFICIENTS } from '../../sources/water-figures.js';
 import type { Area } from '../../units/quantity.js';
-import type { Step } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { Pavement } from '../schema/layer-kinds.js';
+import { methodSteps, runoffSteps, supportSteps, waterSteps } from './ground-steps.js';
 import { looseOf } from './materials.js';
+import type { PlacedStep } from './placed.js';
 import { planFrost } from './plan-frost.js';
 import { planThicknesses } from './plan-thicknesses.js';
 import type { LiftGroundPlan, PavementGroundPlan } from './plan-of-ground.js';
@@ -32,7 +32,7 @@ export interface GroundBasis {
 /** The plan of the ground with its working. Internal. */
 export interface PlannedGround {
   readonly plan: PavementGroundPlan | null;
-  readonly steps: () => readonly Step[];
+  readonly steps: () => readonly PlacedStep[];
 }
 
 /** What the ground means for a pavement; null if the job says nothing of it. Internal. */
@@ -61,11 +61,16 @@ export function planGround(basis: GroundBasis): PlannedGround {
   };
   const steps = () => [
     ...(frost?.steps() ?? []),
-    ...(support?.working ?? []),
+    ...supportSteps(support),
     ...thicknesses.steps(),
     ...methods.flatMap((method) => method?.working ?? []),
-    ...waters.flatMap((water) => water?.working ?? []),
-    ...(runoff?.working ?? []),
+    ...methodSteps(ground.plant, methods, { lifts, thickest: plan.thickestLift }),
+    ...waterSteps(
+      job,
+      waters,
+      lifts.map((lift) => layerOf(basis.pavement, lift)?.material),
+    ),
+    ...runoffSteps(runoff, ground),
   ];
   return { plan, steps };
 }
@@ -95,8 +100,12 @@ function methodOf({ ground }: ReadJob, { compacted }: LiftPlan): CompactionMetho
   });
 }
 
+/** The layer of the job that a lift is of. */
+const layerOf = ({ layers }: Pavement, lift: LiftPlan) =>
+  layers.find(({ kind, name = kind }) => name === lift.layer);
+
 function waterOf({ job, pavement, base }: GroundBasis, lift: LiftPlan): LiftWater | null {
-  const layer = pavement.layers.find(({ kind, name = kind }) => name === lift.layer);
+  const layer = layerOf(pavement, lift);
   const optimum = job.ground?.optimum?.find(({ stone }) => stone === layer?.material);
   if (optimum === undefined || base.isZero()) return null;
   const stone = looseOf(job.materials.stones, optimum.stone);
@@ -112,9 +121,12 @@ function waterOf({ job, pavement, base }: GroundBasis, lift: LiftPlan): LiftWate
 function runoffOf({ job, paving }: GroundBasis) {
   const storm = job.ground?.storm;
   if (storm === undefined) return null;
-  const coefficient = storm.coefficient?.toString() ?? RUNOFF_COEFFICIENTS.brick.maximum.value;
+  const share =
+    storm.coefficient === undefined
+      ? ({ surface: 'brick' } as const)
+      : { coefficient: storm.coefficient.toString() };
   return peakRunoff({
-    areas: [{ area: paving, coefficient }],
+    areas: [{ area: paving, ...share }],
     rain: { depth: storm.depth, time: storm.time },
   });
 }

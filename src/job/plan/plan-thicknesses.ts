@@ -7,9 +7,10 @@ import {
 import { sum } from '../../units/aggregate.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import type { Step } from '../../working.js';
-import { isStone } from '../schema/layer-kinds.js';
+import { given } from '../../working.js';
+import { isStone, type Pavement } from '../schema/layer-kinds.js';
 import type { GroundBasis } from './plan-ground.js';
+import { placeBy, take, worked, type PlacedStep } from './placed.js';
 import type { GovernedThickness, ThicknessRule } from './plan-of-ground.js';
 
 interface Rules {
@@ -21,7 +22,7 @@ interface Rules {
 export function planThicknesses(
   { pavement, minimum }: GroundBasis,
   { frost, support }: Rules,
-): { readonly plan: readonly GovernedThickness[]; readonly steps: () => readonly Step[] } {
+): { readonly plan: readonly GovernedThickness[]; readonly steps: () => readonly PlacedStep[] } {
   const thicknessOf = (isPart: (kind: { readonly kind: string }) => boolean): Length =>
     sum([NO_LENGTH, ...pavement.layers.filter(isPart).map(({ thickness }) => thickness)]);
   const foundation =
@@ -55,7 +56,14 @@ export function planThicknesses(
       ],
     ),
   ];
-  return { plan, steps: () => foundation?.working ?? [] };
+  return {
+    plan,
+    steps: () => [
+      ...plan.map((one, index) => plannedStep(pavement, one, index)),
+      ...foundationSteps(foundation),
+      ...plan.flatMap((one, index) => ruleSteps(one, index)),
+    ],
+  };
 }
 
 type Wanted = Omit<ThicknessRule, 'shortfall'>;
@@ -67,7 +75,8 @@ const poorGround = ({ base, adjustments }: GroundBasis['minimum']): Wanted[] =>
         {
           rule: 'poor-ground',
           thickness: base,
-          source: adjustments[0]?.source ?? 'common-practice',
+          // that two additions add up is common practice
+          source: (adjustments.length === 1 ? adjustments[0]?.source : null) ?? 'common-practice',
         },
       ];
 
@@ -100,4 +109,76 @@ function governed(
       null,
     );
   return { part, planned, governs: most?.rule ?? 'published', rules };
+}
+
+const isPartOf = (part: GovernedThickness['part'], layer: Pavement['layers'][number]): boolean =>
+  part === 'base' ? isStone(layer) : layer.kind === part;
+
+/** What is planned, from the layers of the job. */
+function plannedStep(
+  { layers }: Pavement,
+  { part, planned }: GovernedThickness,
+  index: number,
+): PlacedStep {
+  const own = layers.flatMap((layer, k) => (isPartOf(part, layer) ? [{ layer, k }] : []));
+  return worked({
+    title: `Planned thickness of the ${part}, for the rules of the ground`,
+    formula: 'p = sum(t)',
+    takes: [
+      take(
+        't',
+        `thickness of the layers of ${part}`,
+        own.map(({ layer }) => layer.thickness),
+        ...own.map(({ k }) => ['given', 'layers', k, 'thickness']),
+      ),
+    ],
+    result: given('p', `planned ${part}`, planned),
+    gives: [['ground', 'thicknesses', index, 'planned']],
+  });
+}
+
+const foundationSteps = (foundation: FoundationThickness | null): PlacedStep[] =>
+  placeBy(foundation?.working ?? [], {}, { C: [['ground', 'strength']] });
+
+/** The fields of the minimum that a rule repeats. */
+const MINIMUM_OF = { paver: 'paver', bedding: 'bedding', base: 'publishedBase' } as const;
+
+const RULE_NAMES: Readonly<Record<ThicknessRule['rule'], string>> = {
+  published: 'published minimum',
+  'poor-ground': 'minimum on this ground',
+  'frost-limited': 'base',
+  'frost-free': 'base without frost below',
+  foundation: 'capping and sub-base',
+};
+
+/** What each rule requires, and what is planned less than that. */
+function ruleSteps({ part, planned, rules }: GovernedThickness, index: number): PlacedStep[] {
+  return rules.flatMap(({ rule, thickness, shortfall, source }, k) => {
+    const at = ['ground', 'thicknesses', index, 'rules', k];
+    const from = {
+      published: [['minimum', MINIMUM_OF[part]]],
+      'poor-ground': [['minimum', 'base']],
+    };
+    const minimum = rule === 'published' || rule === 'poor-ground' ? from[rule] : [];
+    const required = worked({
+      title: `Thickness that the rule "${rule}" requires for the ${part}`,
+      formula: 'r = m',
+      takes: [take('m', RULE_NAMES[rule], thickness, ...minimum)],
+      result: given('r', `required ${part}`, thickness),
+      gives: [[...at, 'thickness']],
+      source,
+    });
+    if (shortfall.isZero()) return [required];
+    const short = worked({
+      title: `What the planned ${part} is short of the rule "${rule}"`,
+      formula: 's = r - p',
+      takes: [
+        take('r', `required ${part}`, thickness, [...at, 'thickness']),
+        take('p', `planned ${part}`, planned, ['ground', 'thicknesses', index, 'planned']),
+      ],
+      result: given('s', 'shortfall', shortfall),
+      gives: [[...at, 'shortfall']],
+    });
+    return [required, short];
+  });
 }

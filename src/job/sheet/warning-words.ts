@@ -27,7 +27,7 @@ export const WARNING_WORDS: Readonly<Record<WarningCode, (said: Said) => string>
   BASE_BELOW_MINIMUM: ({ subject, say }) =>
     `${subject}: base is ${say('got')}, published minimum ${say('least')} for this use. Add base.`,
   BASE_BELOW_PRACTICE: ({ subject, say }) =>
-    `${subject}: base ${say('got')} meets the published minimum, but common practice on this ground is ${say('practice')}. Have the subgrade checked, or add base.`,
+    `${subject}: base ${say('got')} meets the published minimum. With what is added for this ground the minimum is ${say('practice')}. Have the subgrade checked, or add base.`,
   STAKE_OUT_OF_LINE: ({ subject, say }) =>
     `${subject} is ${say('distance')} out of line. ${moveWords(say)}.`,
   LINE_AMBIGUOUS: ({ subject, say }) =>

@@ -2,11 +2,12 @@ import { minimumBuildUp, type MinimumBuildUpOptions } from 'settline/build-up';
 import { frostBase, type FrostBaseOptions } from 'settline/ground';
 import { entry, shownResult, type Block } from '../block/block.js';
 import { inTurn } from '../block/in-turn.js';
+import { drawingOptions, systemOf } from '../block/drawing-options.js';
 import { both } from '../page/both-systems.js';
 
 export const block: Block = {
   title: 'Base by two rules',
-  calls: ['minimumBuildUp', 'frostBase'],
+  calls: ['minimumBuildUp', 'frostBase', 'drawMinimumBuildUp'],
   fields: [
     {
       kind: 'choice',
@@ -54,7 +55,11 @@ export const block: Block = {
         const frost = frostBase(rule as unknown as FrostBaseOptions);
         const shown = shownResult(
           { minimum: least, frost },
-          `Crews lay at least ${both(least.base)} of base here; ${both(least.publishedBase)} of it is published. To hold frost back takes ${both(frost.limited)}, to keep it out ${both(frost.complete)}.`,
+          `At least ${both(least.base)} of base; ${both(least.publishedBase)} of it is the published minimum. A base of ${both(frost.limited)} limits frost in the subgrade, ${both(frost.complete)} keeps it out.`,
+          async (width) => {
+            const { drawMinimumBuildUp } = await import('settline/drawing');
+            return drawMinimumBuildUp(least, { ...drawingOptions(systemOf(rule), width), frost });
+          },
         );
         return {
           ...shown,

@@ -1,6 +1,7 @@
 import { attempt } from 'settline/errors';
 import { berggrenDepth, type BerggrenDepthOptions } from 'settline/ground';
 import { entry, shownResult, type Block, type ChoiceField } from '../block/block.js';
+import { drawingOptions, systemOf } from '../block/drawing-options.js';
 import { both } from '../page/both-systems.js';
 
 const SOILS: ChoiceField['choices'] = [
@@ -15,7 +16,7 @@ const layers = [
 
 export const block: Block = {
   title: 'Depth of frost',
-  calls: ['berggrenDepth'],
+  calls: ['berggrenDepth', 'drawFrostDepth'],
   fields: [
     entry(['airIndex', 'value'], 'Freezing index of the air, in C-days', { isNumber: true }),
     {
@@ -71,6 +72,10 @@ export const block: Block = {
       return shownResult(
         frost,
         `Frost goes ${both(depth)} deep by the closed form, ${both(twoZoneDepth)} by heat in two zones.${ask}`,
+        async (width) => {
+          const { drawFrostDepth } = await import('settline/drawing');
+          return drawFrostDepth(frost, drawingOptions(systemOf(options), width));
+        },
       );
     }),
 };

@@ -17,6 +17,7 @@ export const BLOCKS = {
   'minimum-build-up': () => import('./minimum-build-up.js'),
   'rod-targets': () => import('./rod-targets.js'),
   'root-zone': () => import('./root-zone.js'),
+  'soil-phases': () => import('./soil-phases.js'),
   'soil-states': () => import('./soil-states.js'),
   'stake-line': () => import('./stake-line.js'),
   'string-depths': () => import('./string-depths.js'),

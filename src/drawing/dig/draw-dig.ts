@@ -37,7 +37,7 @@ import {
   zerosOf,
   type DigScene,
 } from './dig-part.js';
-import { describeDig, digNotes, evenDepth } from './dig-words.js';
+import { describeDig, digNotes, digRemarks, evenDepth } from './dig-words.js';
 import { DIG_TEXTS } from './dig-texts.js';
 
 /** How a plan of depths is drawn. */
@@ -68,15 +68,15 @@ export function drawDig(plan: JobPlan, options: DrawDigOptions): string {
   const read = readOptions(options, OPTIONS, checkWidth);
   const style = drawStyle(read, DIG_TEXTS);
   const of = digScene(plan, read.pavement);
-  const notes = digNotes(of, stepsIn(penFrom(of, { top: 0, style })), style);
   return frameDrawing(
     {
       kind: 'dig',
       rules: [...HATCH_RULES, ...ZERO_RULES],
       title: style.label('dig-title', { pavement: shownName(of.pavement.plan.name) }),
-      notes,
+      notes: digNotes(of, style),
+      remarks: digRemarks(of, stepsIn(penFrom(of, { top: 0, style })), style),
       description: describeDig(of, style),
-      legend: digLegend(of, style),
+      legend: digLegend(style),
       draw: (top) => drawPicture(of, penFrom(of, { top, style })),
     },
     style,
@@ -94,8 +94,10 @@ function digScene(plan: JobPlan, id: string): DigScene {
   return { scene, pavement, ground, zeros: zerosOf(pavement, ground) };
 }
 
-/** Clear space round the dig: coordinates stand in it, or digs at stakes. */
+/** Clear space round the dig: coordinates stand in it. */
 const GUTTERS = { wide: [74, 46], narrow: [62, 42] } as const;
+/** Clear space for digs at stakes. */
+const EVEN_GUTTER = [50, 20] as const;
 
 function penFrom(
   of: DigScene,
@@ -103,7 +105,8 @@ function penFrom(
 ): PlanPen {
   const { dig, paving } = of.pavement;
   const places = [...dig, ...paving].flatMap(({ points }) => points);
-  const gutter = GUTTERS[style.isNarrow ? 'narrow' : 'wide'];
+  const isEven = of.ground.depth !== null;
+  const gutter = isEven ? EVEN_GUTTER : GUTTERS[style.isNarrow ? 'narrow' : 'wide'];
   return {
     view: planView([...places, ...stakePlaces(of)], { top, gutter, style }),
     style,
@@ -145,10 +148,8 @@ function drawPicture(of: DigScene, pen: PlanPen): Picture {
 const evenText = (of: DigScene, style: DrawStyle): string =>
   style.label('one-depth', { depth: style.units.depthWithUnit(evenDepth(of, style)) });
 
-function digLegend({ zeros }: DigScene, { label }: DrawStyle): LegendEntry[] {
-  return [
-    { sample: { line: 'dig' }, text: label('dig-bottom-line') },
-    { sample: { line: 'dimension' }, text: label('paving-line') },
-    ...(zeros.length === 0 ? [] : [{ sample: { line: 'zero' }, text: label('zero-line') }]),
-  ];
-}
+const digLegend = ({ label }: DrawStyle): LegendEntry[] => [
+  { sample: { line: 'dig' }, text: label('dig-bottom-line') },
+  { sample: { line: 'dimension' }, text: label('paving-line') },
+  { sample: { line: 'zero' }, text: label('zero-line') },
+];

@@ -9,8 +9,29 @@ export interface LegendEntry {
   readonly sample:
     | { readonly hatch: Hatch }
     | { readonly line: string }
-    | { readonly mark: (middle: Point) => string };
+    | {
+        readonly mark: (middle: Point) => string;
+        /** The style of what it stands for. */
+        readonly of: string;
+      };
   readonly text: string;
+}
+
+/** The style of what a sample stands for. */
+const styleOf = (sample: LegendEntry['sample']): string =>
+  'hatch' in sample ? `ground-${sample.hatch}` : 'line' in sample ? sample.line : sample.of;
+
+/** The entries of what stands in a picture. Internal. */
+export function shownEntries(
+  entries: readonly LegendEntry[],
+  marks: readonly string[],
+): LegendEntry[] {
+  const shown = new Set(
+    marks.flatMap((mark) =>
+      [...mark.matchAll(/ class="([^"]*)"/g)].flatMap(([, names = '']) => names.split(' ')),
+    ),
+  );
+  return entries.filter(({ sample }) => shown.has(styleOf(sample)));
 }
 
 const SAMPLE = { width: 30, height: 15 };

@@ -147,6 +147,7 @@ function tailWords({ surface }: CheckedLayer, { label, units }: DrawStyle): stri
 function legend(points: readonly CheckedPoint[], { label }: DrawStyle): LegendEntry[] {
   const mark = (verdict: CheckedPoint['verdict'], isLow = false): LegendEntry['sample'] => ({
     mark: (at) => pointMark({ verdict, isLow }, at),
+    of: verdict === 'fail' ? 'solid' : 'stake',
   });
   const has = (test: (point: CheckedPoint) => boolean, entry: LegendEntry): LegendEntry[] =>
     points.some(test) ? [entry] : [];

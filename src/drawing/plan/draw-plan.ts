@@ -34,7 +34,7 @@ import { placedMarks } from './place-parts.js';
 import { planFooter } from './plan-footer.js';
 import { placesOfScene, planScene, type PlanScene } from './plan-scene.js';
 import { planView } from './plan-view.js';
-import { describePlan, planLegend, planNotes } from './plan-words.js';
+import { describePlan, planLegend, planNotes, planRemarks } from './plan-words.js';
 import { offsetFactor, stakePart, unnamedStakes } from './stake-part.js';
 import { PLAN_TEXTS } from './plan-texts.js';
 
@@ -109,6 +109,7 @@ export function drawPlan(plan: JobPlan, options: DrawPlanOptions): string {
       rules: [...HATCH_RULES, ...PLAN_RULES, ...(style.theme === 'screen' ? MARK_RULES : [])],
       title,
       notes: planNotes(scene, factor, style),
+      remarks: planRemarks(factor, style),
       description: describePlan(scene, style),
       legend: planLegend(scene, style),
       draw: (top) =>

@@ -22,7 +22,13 @@ import { sectionFrame, type SectionFrame } from './section-frame.js';
 import { digMarks, groundMarks, UNDER } from './section-ground.js';
 import { sectionLayerMarks } from './section-layers.js';
 import { stringMarks } from './section-string.js';
-import { describeSection, sectionLegend, sectionNotes, stringName } from './section-words.js';
+import {
+  describeSection,
+  sectionLegend,
+  sectionNotes,
+  sectionRemarks,
+  stringName,
+} from './section-words.js';
 import { SECTION_TEXTS } from './section-texts.js';
 
 /** How a section is drawn. */
@@ -77,6 +83,7 @@ export function drawSection(plan: JobPlan, options: DrawSectionOptions): string 
       rules: [...HATCH_RULES, ...LIFT_RULES],
       title: style.label('section-title', { pavement: labelName(pavement.name) }),
       notes: sectionNotes(told, style),
+      remarks: sectionRemarks(told, style),
       description: describeSection(told, style),
       legend: sectionLegend(told, style),
       draw: (top) =>

@@ -49,7 +49,7 @@ export const SECTION_TEXTS = {
   'fill-after-stripping': 'Fill after stripping: {depth}.',
   'base-past-paving': 'base past edge',
   'dig-past-paving': 'dig past edge',
-  'base-and-dig-past-paving': 'base and dig past edge',
+  'base-and-dig-past-paving': 'base, dig past edge',
   'top-past-paving': 'top of dig past edge',
   'cut-area': 'to dig, old paving included',
   'fill-area': 'to fill',

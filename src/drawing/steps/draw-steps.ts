@@ -47,9 +47,10 @@ export function drawSteps(steps: readonly WorkStep[], options: DrawStepsOptions)
       kind: 'steps',
       rules: HOLD_RULES,
       title: label('steps-title'),
-      notes: [label('steps-note'), label('steps-waits')],
+      notes: [label('steps-note')],
+      remarks: [label('steps-waits'), label('steps-more')],
       description: describe(drawn, style),
-      legend: legend(drawn, style),
+      legend: legend(style),
       draw: (top) => drawColumns(drawn, top + 4, style),
     },
     style,
@@ -125,7 +126,7 @@ function describe(steps: readonly DrawnStep[], style: DrawStyle): string {
   });
 }
 
-function legend(steps: readonly DrawnStep[], { label }: DrawStyle): LegendEntry[] {
+function legend({ label }: DrawStyle): LegendEntry[] {
   const box = (name: string, [x, y]: Point, inset: number): string =>
     rectangle(name, {
       x: x - 15 + inset,
@@ -133,16 +134,14 @@ function legend(steps: readonly DrawnStep[], { label }: DrawStyle): LegendEntry[
       width: 30 - 2 * inset,
       height: 14 - 2 * inset,
     });
-  const hasHolds = steps.some(({ step }) => step.holdPoints.length > 0);
   return [
-    { sample: { mark: (at) => box('stake', at, 0) }, text: label('mark-step') },
-    ...(hasHolds
-      ? [
-          {
-            sample: { mark: (at: Point) => box('hold-frame', at, 0) + box('stake', at, 3) },
-            text: label('mark-hold'),
-          },
-        ]
-      : []),
+    { sample: { mark: (at) => box('stake', at, 0), of: 'stake' }, text: label('mark-step') },
+    {
+      sample: {
+        mark: (at) => box('hold-frame', at, 0) + box('stake', at, 3),
+        of: 'hold-frame',
+      },
+      text: label('mark-hold'),
+    },
   ];
 }

@@ -12,15 +12,14 @@ import {
   type DrawStyle,
 } from '../draw-options.js';
 import { pavementOf } from '../find-in-plan.js';
-import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { HATCH_RULES, ZERO_RULES } from '../frame/rules.js';
-import { leftWords, textLines } from '../frame/text-lines.js';
-import type { LegendEntry } from '../frame/legend.js';
+import { frameDrawing } from '../frame/frame-drawing.js';
+import { CUT, hatchRules } from '../frame/hatches.js';
+import { ZERO_RULES } from '../frame/rules.js';
+import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { shownName } from '../svg/escape-text.js';
 import { outlinePart } from '../plan/outline-part.js';
-import { joined, NO_PART, type PlanPen } from '../plan/parts.js';
-import { placedMarks } from '../plan/place-parts.js';
-import { planFooter } from '../plan/plan-footer.js';
+import { joined, type PlanPart, type PlanPen } from '../plan/parts.js';
+import { drawPicture } from '../plan/place-parts.js';
 import { planScene } from '../plan/plan-scene.js';
 import { planView } from '../plan/plan-view.js';
 import type { Place } from '../plan/rings-in-metres.js';
@@ -71,13 +70,16 @@ export function drawDig(plan: JobPlan, options: DrawDigOptions): string {
   return frameDrawing(
     {
       kind: 'dig',
-      rules: [...HATCH_RULES, ...ZERO_RULES],
+      rules: [...hatchRules([CUT]), ...ZERO_RULES],
       title: style.label('dig-title', { pavement: shownName(of.pavement.plan.name) }),
       notes: digNotes(of, style),
       remarks: digRemarks(of, stepsIn(penFrom(of, { top: 0, style })), style),
       description: describeDig(of, style),
       legend: digLegend(style),
-      draw: (top) => drawPicture(of, penFrom(of, { top, style })),
+      draw: (top) => {
+        const pen = penFrom(of, { top, style });
+        return drawPicture(digPart(of, pen), pen);
+      },
     },
     style,
   );
@@ -125,31 +127,29 @@ function stakePlaces({ scene, pavement, ground }: DigScene): Place[] {
   );
 }
 
-function drawPicture(of: DigScene, pen: PlanPen): Picture {
-  const isEven = of.ground.depth !== null;
-  const grid = isEven ? NO_PART : gridPart(of, pen);
-  const { marks, left } = placedMarks(
-    joined([
-      digLines(of, pen),
-      isEven ? NO_PART : zeroPart(of, pen),
-      grid,
-      isEven ? NO_PART : gridScale(of, grid.taken, pen),
-      isEven ? stakeDigs(of, pen) : deepestPart(of, pen),
-      isEven ? evenPart(of, evenText(of, pen.style), pen) : NO_PART,
-      cornerLetters(outlinePart(of.pavement, pen)),
-    ]),
-    pen,
-  );
-  const footer = planFooter(pen.view, pen.style);
-  const told = textLines(leftWords(left, pen.style), footer.bottom, pen.style);
-  return { marks: [...marks, ...footer.marks, ...told.marks], bottom: told.bottom };
+function digPart(of: DigScene, pen: PlanPen): PlanPart {
+  const letters = cornerLetters(outlinePart(of.pavement, pen));
+  if (of.ground.depth !== null) {
+    const even = evenPart(of, evenText(of, pen.style), pen);
+    return joined([digLines(of, pen), stakeDigs(of, pen), even, letters]);
+  }
+  const grid = gridPart(of, pen);
+  return joined([
+    digLines(of, pen),
+    zeroPart(of, pen),
+    grid,
+    gridScale(of, grid.taken, pen),
+    deepestPart(of, pen),
+    letters,
+  ]);
 }
 
 const evenText = (of: DigScene, style: DrawStyle): string =>
   style.label('one-depth', { depth: style.units.depthWithUnit(evenDepth(of, style)) });
 
-const digLegend = ({ label }: DrawStyle): LegendEntry[] => [
-  { sample: { line: 'dig' }, text: label('dig-bottom-line') },
-  { sample: { line: 'dimension' }, text: label('paving-line') },
-  { sample: { line: 'zero' }, text: label('zero-line') },
-];
+const digLegend = (style: DrawStyle): LegendEntry[] =>
+  legendEntries(style, [
+    [{ line: 'dig' }, 'dig-bottom-line'],
+    [{ line: 'dimension' }, 'paving-line'],
+    [{ line: 'zero' }, 'zero-line'],
+  ]);

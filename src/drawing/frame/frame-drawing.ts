@@ -5,6 +5,7 @@ import { STRONG, wrapText } from '../svg/text-width.js';
 import type { Box } from './box.js';
 import { drawLegend, shownEntries, type LegendEntry } from './legend.js';
 import { textMark } from './text-label.js';
+import { textLines } from './text-lines.js';
 import { themeStyle } from './themes.js';
 
 /** The picture between title and legend. Internal. */
@@ -42,7 +43,7 @@ export function frameDrawing(parts: FrameParts, style: DrawStyle): string {
   const picture = parts.draw(head.bottom);
   const entries = shownEntries(parts.legend, picture.marks);
   const legend = drawLegend(entries, picture.bottom + 14, style);
-  const foot = noteMarks(parts.remarks ?? [], legend.bottom, style);
+  const foot = textLines(parts.remarks ?? [], legend.bottom, style, { name: 'note' });
   const box = {
     x: 0,
     y: 0,
@@ -71,23 +72,13 @@ function headMarks({ title, notes }: FrameParts, style: DrawStyle): Picture {
   const { margin: x, width, title: size } = style;
   const lines = wrapText(title, size, (width - 2 * x) / STRONG, MOST_TITLE_LINES);
   const at = (index: number): number => style.margin / 2 + index * size * 1.3;
-  const below = noteMarks(notes, at(lines.length), style);
+  const below = textLines(notes, at(lines.length), style, { name: 'note' });
   return {
     marks: [
       ...lines.map((text, k) => textMark({ text, x, y: at(k + 1), size, style: 'strong title' })),
       ...below.marks,
     ],
     bottom: below.bottom + 12,
-  };
-}
-
-function noteMarks(notes: readonly string[], top: number, style: DrawStyle): Picture {
-  const { margin: x, width, small: size } = style;
-  const lines = notes.flatMap((note) => wrapText(note, size, width - 2 * x));
-  const at = (index: number): number => top + index * size * 1.3;
-  return {
-    marks: lines.map((text, k) => textMark({ text, x, y: at(k + 1), size, style: 'note' })),
-    bottom: at(lines.length),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { DrawStyle } from '../draw-options.js';
-import type { LegendEntry } from '../frame/legend.js';
+import { BUILDING, HAND_DIG, SLAB } from '../frame/hatches.js';
+import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { ARROW_SAMPLE, STRING_SAMPLE } from '../frame/samples.js';
-import type { DrawingLabelKey } from '../label-texts.js';
 import { labelName } from '../surface-rows.js';
 import { edgeRow } from './edge-rows.js';
 import type { PlanScene } from './plan-scene.js';
@@ -49,21 +49,20 @@ export function describePlan(scene: PlanScene, style: DrawStyle): string {
 }
 
 /** What the lines and hatches of a plan mean. Internal. */
-export function planLegend({ pavements }: PlanScene, { label }: DrawStyle): LegendEntry[] {
+export function planLegend({ pavements }: PlanScene, style: DrawStyle): LegendEntry[] {
   const isApart = pavements.some(({ base }) => base !== null);
-  const entries: readonly (readonly [LegendEntry['sample'], DrawingLabelKey])[] = [
+  return legendEntries(style, [
     [{ line: 'finish' }, 'paving-line'],
     [{ line: 'base' }, 'base-line'],
     [{ line: 'dig' }, isApart ? 'dig-bottom-line' : 'base-and-dig-line'],
     [{ line: 'dig-top' }, 'dig-top-line'],
     [STRING_SAMPLE, 'string-line'],
     [ARROW_SAMPLE, 'fall-line'],
-    [{ hatch: 'building' }, 'along-building'],
-    [{ hatch: 'slab' }, 'along-slab'],
+    [{ hatch: BUILDING }, 'along-building'],
+    [{ hatch: SLAB }, 'along-slab'],
     [{ line: 'old' }, 'old-paving-line'],
     [{ line: 'line-plain' }, 'marked-line'],
-    [{ hatch: 'hand-dig' }, 'hand-dig-zone'],
+    [{ hatch: HAND_DIG }, 'hand-dig-zone'],
     [{ line: 'root-zone' }, 'root-zone'],
-  ];
-  return entries.map(([sample, key]) => ({ sample, text: label(key) }));
+  ]);
 }

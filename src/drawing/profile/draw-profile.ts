@@ -11,13 +11,12 @@ import {
 } from '../draw-options.js';
 import { pavementOf, stringOf } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { HATCH_RULES } from '../frame/rules.js';
-import type { LegendEntry } from '../frame/legend.js';
+import { CUT, FILL, hatchRules } from '../frame/hatches.js';
+import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { STRING_SAMPLE } from '../frame/samples.js';
 import { scaleBar } from '../frame/scale.js';
-import type { DrawingLabelKey } from '../label-texts.js';
 import { fromWords, LONGEST_SITE, stringName, surfaceWords } from '../section/section-words.js';
-import { labelName } from '../surface-rows.js';
+import { labelName, LAYER_HATCHES } from '../surface-rows.js';
 import { profileFigures, type ProfileFigures } from './profile-figures.js';
 import { stripMarks } from './profile-strip-marks.js';
 import { profileStrips, type Strips } from './profile-strips.js';
@@ -57,7 +56,7 @@ export function drawProfile(plan: JobPlan, options: DrawProfileOptions): string 
   return frameDrawing(
     {
       kind: 'profile',
-      rules: HATCH_RULES,
+      rules: hatchRules([...LAYER_HATCHES, CUT, FILL]),
       title: style.label('profile-title', {
         string: stringName(line),
         pavement: labelName(pavement.name),
@@ -173,23 +172,24 @@ function describeProfile(line: StringLinePlan, figures: ProfileFigures, style: D
 function profileLegend(
   { layerKinds }: PavementPlan,
   { layers }: ProfileFigures,
-  { label, units }: DrawStyle,
+  style: DrawStyle,
 ): LegendEntry[] {
-  const entry = (sample: LegendEntry['sample'], key: DrawingLabelKey): LegendEntry => ({
-    sample,
-    text: label(key),
-  });
+  const { label, units } = style;
   return [
-    entry(STRING_SAMPLE, 'string-level'),
-    entry({ line: 'finish' }, 'finish'),
+    ...legendEntries(style, [
+      [STRING_SAMPLE, 'string-level'],
+      [{ line: 'finish' }, 'finish'],
+    ]),
     ...layers.map(({ name, hatch, figure }) => ({
       sample: { hatch },
       text: label('layer', { layer: name, thickness: `${figure} ${units.depthUnit}` }),
     })),
-    ...(layerKinds.length > 1 ? [entry({ line: 'edge' }, 'layer-line')] : []),
-    entry({ line: 'dig' }, 'subgrade'),
-    entry({ line: 'old' }, 'old-surface'),
-    entry({ hatch: 'cut' }, 'cut-area'),
-    entry({ hatch: 'fill' }, 'fill-area'),
+    ...(layerKinds.length > 1 ? legendEntries(style, [[{ line: 'edge' }, 'layer-line']]) : []),
+    ...legendEntries(style, [
+      [{ line: 'dig' }, 'subgrade'],
+      [{ line: 'old' }, 'old-surface'],
+      [{ hatch: CUT }, 'cut-area'],
+      [{ hatch: FILL }, 'fill-area'],
+    ]),
   ];
 }

@@ -1,6 +1,7 @@
 import type { PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
 import type { DrawStyle } from '../draw-options.js';
-import type { LegendEntry } from '../frame/legend.js';
+import { FILL, OLD_PAVING, SOIL } from '../frame/hatches.js';
+import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { STRING_SAMPLE } from '../frame/samples.js';
 import type { DrawingLabelKey } from '../label-texts.js';
 import { labelName } from '../surface-rows.js';
@@ -104,24 +105,24 @@ export const surfaceWords = (
 /** The legend of a section. Internal. */
 export function sectionLegend({ line, figures }: SectionTold, style: DrawStyle): LegendEntry[] {
   const { label, units } = style;
-  const entry = (sample: LegendEntry['sample'], key: DrawingLabelKey): LegendEntry => ({
-    sample,
-    text: label(key),
-  });
   return [
     ...figures.layers.map(({ name, hatch, figure }) => ({
       sample: { hatch },
       text: label('layer', { layer: name, thickness: `${figure} ${units.depthUnit}` }),
     })),
-    entry({ hatch: 'soil' }, 'soil'),
-    entry({ hatch: 'old-paving' }, 'old-paving'),
-    entry({ hatch: 'fill' }, 'fill-area'),
+    ...legendEntries(style, [
+      [{ hatch: SOIL }, 'soil'],
+      [{ hatch: OLD_PAVING }, 'old-paving'],
+      [{ hatch: FILL }, 'fill-area'],
+    ]),
     ...(line === null
       ? []
       : [{ sample: STRING_SAMPLE, text: label('string', { string: stringName(line) }) }]),
-    entry({ line: 'finish' }, 'finish'),
-    entry({ line: 'lift' }, 'lift-line'),
-    entry({ line: 'old' }, 'old-surface-mean'),
-    entry({ line: 'dig' }, 'dig-line'),
+    ...legendEntries(style, [
+      [{ line: 'finish' }, 'finish'],
+      [{ line: 'lift' }, 'lift-line'],
+      [{ line: 'old' }, 'old-surface-mean'],
+      [{ line: 'dig' }, 'dig-line'],
+    ]),
   ];
 }

@@ -1,11 +1,15 @@
 import {
-  HATCH_RULES,
-  LIFT_RULES,
-  MARK_RULES,
-  PLAN_RULES,
-  ZERO_RULES,
-  HOLD_RULES,
-} from '../frame/rules.js';
+  BUILDING,
+  CUT,
+  FILL,
+  HAND_DIG,
+  hatchRules,
+  OLD_PAVING,
+  SLAB,
+  SOIL,
+} from '../frame/hatches.js';
+import { LAYER_HATCHES } from '../surface-rows.js';
+import { LIFT_RULES, MARK_RULES, PLAN_RULES, ZERO_RULES, HOLD_RULES } from '../frame/rules.js';
 import { PALETTES, paletteVariables, themeStyle } from '../frame/themes.js';
 
 /** The paper that a page is printed on. */
@@ -22,7 +26,7 @@ const PHONE = '700px';
 
 /** What the drawings of a page have marks for. */
 const PAGE_RULES = [
-  ...HATCH_RULES,
+  ...hatchRules([...LAYER_HATCHES, SOIL, OLD_PAVING, CUT, FILL, HAND_DIG, BUILDING, SLAB]),
   ...LIFT_RULES,
   ...PLAN_RULES,
   ...MARK_RULES,

@@ -1,5 +1,5 @@
 import type { DrawStyle } from '../draw-options.js';
-import type { LegendEntry } from '../frame/legend.js';
+import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { ARROW_SAMPLE } from '../frame/samples.js';
 import { labelName } from '../surface-rows.js';
 import type { StakeRow } from './stake-row.js';
@@ -69,8 +69,9 @@ export const describeRow = (row: StakeRow, style: DrawStyle): string =>
   });
 
 /** What the marks mean. Internal. */
-export const rowLegend = ({ isAmbiguous }: StakeRow, { label }: DrawStyle): LegendEntry[] => [
-  { sample: { line: 'string' }, text: label('row-line') },
-  { sample: { line: 'lift' }, text: label('row-tolerance') },
-  { sample: ARROW_SAMPLE, text: label(isAmbiguous ? 'row-alternative' : 'row-move') },
-];
+export const rowLegend = ({ isAmbiguous }: StakeRow, style: DrawStyle): LegendEntry[] =>
+  legendEntries(style, [
+    [{ line: 'string' }, 'row-line'],
+    [{ line: 'lift' }, 'row-tolerance'],
+    [ARROW_SAMPLE, isAmbiguous ? 'row-alternative' : 'row-move'],
+  ]);

@@ -1,15 +1,8 @@
 import { fault } from '../../errors.js';
 import { shown } from '../../input/shown.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
 import { requireStep } from '../../job/require-plan.js';
 import type { WorkStep } from '../../job/steps/work-step.js';
-import {
-  checkWidth,
-  DRAW_FIELDS,
-  drawStyle,
-  type DrawOptions,
-  type DrawStyle,
-} from '../draw-options.js';
+import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
 import { HOLD_RULES } from '../frame/rules.js';
 import type { LegendEntry } from '../frame/legend.js';
@@ -20,8 +13,6 @@ import { STEPS_TEXTS } from './steps-texts.js';
 
 /** How the steps of work are drawn. */
 export type DrawStepsOptions = DrawOptions;
-
-const OPTIONS = shapeOf<DrawStepsOptions>()(DRAW_FIELDS);
 
 /**
  * Draws the order of work as a strip: a frame for each step with its number, what it waits for, and a
@@ -39,7 +30,7 @@ const OPTIONS = shapeOf<DrawStepsOptions>()(DRAW_FIELDS);
  */
 export function drawSteps(steps: readonly WorkStep[], options: DrawStepsOptions): string {
   requireSteps(steps);
-  const style = drawStyle(readOptions(options, OPTIONS, checkWidth), STEPS_TEXTS);
+  const style = readStyle(options, STEPS_TEXTS);
   const drawn = drawnSteps(steps, style);
   const { label } = style;
   return frameDrawing(

@@ -1,7 +1,7 @@
 import type { FlatnessCheck } from '../../checks/check-flatness.js';
 import { limitText, spanText } from '../../checks/print-amount.js';
 import type { DrawStyle } from '../draw-options.js';
-import type { LegendEntry } from '../frame/legend.js';
+import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { actionWords } from '../frame/verdict-words.js';
 import { line, rectangle, type Point } from '../svg/shapes.js';
 import { element } from '../svg/element.js';
@@ -80,9 +80,10 @@ const gap = ([x, y]: Point): string =>
   element('circle', { class: 'solid', cx: x + 15, cy: y, r: 4 });
 
 /** What the marks mean. Internal. */
-export const edgeLegend = (check: FlatnessCheck, { label }: DrawStyle): LegendEntry[] => [
-  { sample: { hatch: hatchOf(check) }, text: label('flat-surface') },
-  { sample: { mark: bar, of: 'stake' }, text: label('flat-bar') },
-  { sample: { line: 'old' }, text: label('flat-tolerance') },
-  { sample: { mark: gap, of: 'fall' }, text: label('flat-gap-line') },
-];
+export const edgeLegend = (check: FlatnessCheck, style: DrawStyle): LegendEntry[] =>
+  legendEntries(style, [
+    [{ hatch: hatchOf(check) }, 'flat-surface'],
+    [{ mark: bar, of: 'stake' }, 'flat-bar'],
+    [{ line: 'old' }, 'flat-tolerance'],
+    [{ mark: gap, of: 'fall' }, 'flat-gap-line'],
+  ]);

@@ -82,4 +82,4 @@ function widthOf([first = []]: readonly (readonly string[])[]): string | undefin
 
 /** A cell that carries the head of its column: on a phone the style sheet writes it beside the value. */
 const namedCell = (name: string, cell: string): string =>
-  `<td data-head="${plainText(name)}">${pageText(cell)}</td>`;
+  `<td data-head="${plainText(name.trim())}">${pageText(cell)}</td>`;

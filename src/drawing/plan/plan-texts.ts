@@ -57,7 +57,6 @@ export const PLAN_TEXTS = {
   'old-paving-elsewhere':
     'Old {material} {thickness} in the dig of {pavement} is not drawn: the job does not say where it lies.',
   'beyond-picture': 'Outside the picture: {names}.',
-  'describe-plan': 'Plan of {pavements}. {edges}',
   'describe-pavement': '{pavement}: {area} of paving, {dig} of dig at the bottom.',
   'describe-edge': 'Edge {row}.',
 } as const;

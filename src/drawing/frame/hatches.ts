@@ -24,14 +24,14 @@ const DOWN: Point = [0.7071067811865476, 0.7071067811865476];
 
 // what each material is drawn with, as handbooks do: common practice, no source
 
-/** Internal. */
+/** Pavers. Internal. */
 export const PAVER: Hatch = {
   name: 'paver',
   ground: '$paver',
   lines: [[UP, 11]],
 };
 
-/** Internal. */
+/** Bedding. Internal. */
 export const SAND: Hatch = {
   name: 'sand',
   ground: '$sand',
@@ -44,7 +44,7 @@ export const SAND: Hatch = {
   ],
 };
 
-/** Internal. */
+/** Base. Internal. */
 export const STONE: Hatch = {
   name: 'stone',
   ground: '$stone',
@@ -72,7 +72,7 @@ export const STONE: Hatch = {
   dots: [[13, 4]],
 };
 
-/** Internal. */
+/** Sub-base. Internal. */
 export const SUB_BASE: Hatch = {
   name: 'sub-base',
   ground: '$stone',
@@ -100,7 +100,7 @@ export const SUB_BASE: Hatch = {
   isClosed: true,
 };
 
-/** Internal. */
+/** Old paving. Internal. */
 export const OLD_PAVING: Hatch = {
   name: 'old-paving',
   ground: '$old',
@@ -110,7 +110,7 @@ export const OLD_PAVING: Hatch = {
   ],
 };
 
-/** Internal. */
+/** Soil. Internal. */
 export const SOIL: Hatch = {
   name: 'soil',
   ground: '$soil',
@@ -134,19 +134,19 @@ export const SOIL: Hatch = {
   ],
 };
 
-/** Internal. */
+/** What is dug. Internal. */
 export const CUT: Hatch = { name: 'cut', ground: '$cut', lines: [[DOWN, 11]] };
 
-/** Internal. */
+/** What is filled. Internal. */
 export const FILL: Hatch = { name: 'fill', ground: '$fill', lines: [[[1, 0], 8]] };
 
-/** Internal. */
+/** A zone of a marked line. Internal. */
 export const HAND_DIG: Hatch = { name: 'hand-dig', ground: 'none', lines: [[[0, 1], 8]] };
 
-/** Internal. */
+/** A building along an edge. Internal. */
 export const BUILDING: Hatch = { name: 'building', ground: '$old', lines: [[UP, 5.5]] };
 
-/** Internal. */
+/** A slab along an edge. Internal. */
 export const SLAB: Hatch = {
   name: 'slab',
   ground: '$stone',

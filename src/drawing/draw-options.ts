@@ -1,6 +1,6 @@
 import { choice, flag, optional, whole } from '../input/field.js';
 import { DRAWING_WIDTH } from '../input/ranges.js';
-import type { Check, Shape } from '../input/shape.js';
+import { readOptions, shapeOf, type Check, type Shape } from '../input/shape.js';
 import { systemField } from '../job/sheet/sheet-options.js';
 import {
   lengthsOfSheet,
@@ -94,3 +94,9 @@ export function drawStyle(read: ReadDrawOptions, texts: LabelTexts): DrawStyle {
     ...sizes,
   };
 }
+
+const OPTIONS = shapeOf<DrawOptions>()(DRAW_FIELDS);
+
+/** The style of a drawing that has no options of its own. Internal. */
+export const readStyle = (options: DrawOptions, texts: LabelTexts): DrawStyle =>
+  drawStyle(readOptions(options, OPTIONS, checkWidth), texts);

@@ -3,7 +3,7 @@ import type { PavementPlan } from '../job/plan/plan.js';
 import { layerRows, liftRows } from '../job/sheet/depth-rows.js';
 import type { Length } from '../units/quantity.js';
 import type { DrawStyle } from './draw-options.js';
-import type { Hatch } from './frame/hatches.js';
+import { PAVER, SAND, STONE, SUB_BASE, type Hatch } from './frame/hatches.js';
 import { shownName } from './svg/escape-text.js';
 import { fitText } from './svg/text-width.js';
 
@@ -28,11 +28,14 @@ export interface LayerMark {
 }
 
 const HATCH_OF: Readonly<Record<LayerKind, Hatch>> = {
-  paver: 'paver',
-  bedding: 'sand',
-  base: 'stone',
-  'sub-base': 'sub-base',
+  paver: PAVER,
+  bedding: SAND,
+  base: STONE,
+  'sub-base': SUB_BASE,
 };
+
+/** The hatches that layers have. Internal. */
+export const LAYER_HATCHES: readonly Hatch[] = [PAVER, SAND, STONE, SUB_BASE];
 
 /** Longest name that a label shows, in type sizes. */
 const LONGEST_NAME = 14;

@@ -12,7 +12,7 @@ import { PALETTES } from '../../src/drawing/frame/themes.js';
 import { cedarCourtJob } from '../cedar-court.js';
 import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
-import { drawingsOf, PLANS, STYLES } from './drawn-plans.js';
+import { allDrawingsOf, drawingsOf, PLANS, STYLES } from './drawn-plans.js';
 import { layoutFaults } from './layout-faults.js';
 import { elementsOf, readXml, textsOf } from './read-svg.js';
 
@@ -114,7 +114,7 @@ describe('names stay text', () => {
   ])('%s', (_what, name) => {
     const hostile = planJob(named(name));
     for (const style of STYLES) {
-      for (const svg of drawingsOf(hostile, style)) {
+      for (const svg of allDrawingsOf(hostile, style)) {
         expect(layoutFaults(svg)).toEqual([]);
         expect(svg).not.toMatch(/<b>|<script/);
         expect(svg).not.toMatch(/[\u202a-\u202e]/);

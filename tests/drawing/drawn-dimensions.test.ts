@@ -1,8 +1,15 @@
 import { DOMParser, type Element } from '@xmldom/xmldom';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { drawDig, drawPlan, drawProfile, drawSection } from 'settline/drawing';
-import { planJob, renderJobSheet, type JobPlan, type SheetSystem } from 'settline/job';
+import {
+  drawDig,
+  drawPlan,
+  drawProfile,
+  drawSection,
+  drawStakeRow,
+  drawSteps,
+} from 'settline/drawing';
+import { planJob, renderJobSheet, workSteps, type JobPlan, type SheetSystem } from 'settline/job';
 import { length, type Length } from 'settline/units';
 import { jobOf, site } from '../properties/site-jobs.js';
 import { runs } from '../runs.js';
@@ -167,6 +174,45 @@ function checkDig(plan: JobPlan, system: SheetSystem): void {
     // none where one depth holds, or where all of it is fill
     if (earth.cutArea === null) expect(deepest).toBeUndefined();
     if (deepest !== undefined) expect(sheet).toContain(deepest);
+    // where one depth holds: the digs at the stakes
+    const digs = words(of('text')).flatMap((text) => /^\S+: (-?\d.*)$/.exec(text)?.slice(1) ?? []);
+    for (const figure of digs) expect(sheet, id).toContain(` ${figure} `);
+  }
+}
+
+/** What the stakes of a row are off their line, where the sheet lists them. */
+function checkRow(plan: JobPlan, system: SheetSystem): void {
+  const sheet = wordsIn(renderJobSheet(plan, { system, width: 120 }));
+  for (const line of plan.stringLines) {
+    const of = read(drawStakeRow(line, { system }));
+    const rows = words(of('text')).flatMap((text) => {
+      const [, off] = / at .+: (.+?)(?: OUT)?$/.exec(text) ?? [];
+      return off === undefined ? [] : [off];
+    });
+    expect(rows).toHaveLength(line.stakes.length);
+    if (line.ok !== false) continue;
+    for (const off of rows.filter((one) => one !== 'on the line')) {
+      expect(sheet, line.id).toContain(off.replace(/ (?:in|mm) /, ' '));
+    }
+  }
+}
+
+/** The numbers and names of the steps, and who signs what. */
+function checkSteps(plan: JobPlan, system: SheetSystem): void {
+  const sheet = wordsIn(renderJobSheet(plan, { system, width: 120 }));
+  const of = read(drawSteps(workSteps(plan), { system }));
+  const steps = words(of('text', 'step')).join(' ');
+  const titles = steps.split(/ (?=\d+\. )/);
+  expect(titles).toHaveLength(workSteps(plan).length);
+  for (const title of titles) expect(sheet).toContain(title);
+  const holds = words(of('text', 'hold'))
+    .join(' ')
+    .split(/ ?HOLD: /)
+    .slice(1);
+  expect(holds.length).toBeGreaterThan(0);
+  for (const hold of holds) {
+    const [, who, note] = /^(.+?) signs\. (.+)$/.exec(hold) ?? [];
+    expect(sheet).toContain(`Sign (${who}): ${note}`);
   }
 }
 
@@ -189,6 +235,12 @@ describe.each(cases)(
     test('drawDig', () => {
       checkDig(plan, system);
     });
+    test('drawStakeRow', () => {
+      checkRow(plan, system);
+    });
+    test('drawSteps', () => {
+      checkSteps(plan, system);
+    });
   },
 );
 
@@ -200,6 +252,8 @@ test('random plans: dimensions are those of the sheet, and to scale', () => {
       checkSection(plan, system);
       checkProfile(plan, system);
       checkDig(plan, system);
+      checkRow(plan, system);
+      checkSteps(plan, system);
     }),
     runs(20),
   );

@@ -304,6 +304,36 @@ describe('trees', () => {
     const scale = scaleOf(root, plan.pavements[1]);
     expect((Math.max(...xs) - Math.min(...xs)) / scale).toBeCloseTo(1.26, 2);
   });
+
+  test('with a long name have their zone too', () => {
+    const job = heronYardFile();
+    const trees = job['trees'] as Record<string, unknown>[];
+    job['trees'] = trees.map((tree) => ({ ...tree, id: 'the old pear tree by the yard gate' }));
+    const root = drawn(planJob(job as never), { system: 'metric' });
+    expect(wordsOf(root).join(' ')).toMatch(/the old pear\S*.*…, zone 0\.630 m/);
+  });
+});
+
+describe('the legend of a plan', () => {
+  const legendOf = (root: Element): string =>
+    elementsOf(root, 'g')
+      .filter(({ attributes }) => attributes['class'] === 'legend')
+      .flatMap((group) => wordsOf(group))
+      .join(' ');
+  const plan = planJob(heronYardJob());
+
+  test('names what the picture has', () => {
+    const words = legendOf(drawn(plan));
+    for (const name of ['old paving', 'slab', 'root zone of a tree', 'marked line', 'building']) {
+      expect(words).toContain(name);
+    }
+  });
+
+  test('does not name what lies outside the picture', () => {
+    const words = legendOf(drawn(plan, { system: 'us', pavement: 'walk' }));
+    expect(words).toContain('building');
+    expect(words).not.toMatch(/slab|root zone/);
+  });
 });
 
 describe('the layout of a plan', () => {

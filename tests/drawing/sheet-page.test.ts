@@ -22,6 +22,8 @@ const decoded = (html: string) => html.replace(/&[^;]+;/g, (name) => ENTITIES[na
 const withoutDrawings = (html: string) => html.replace(/<figure[\s\S]*?<\/figure>/g, '');
 const bodyOf = (html: string) => html.slice(html.indexOf('<main>'), html.indexOf('</main>'));
 
+const first = () => PLANS[0] ?? expect.unreachable('no plan');
+
 /** Words in any order: what is one table on a page may be two in a narrow text. */
 const sorted = (text: string): string[] =>
   text
@@ -64,6 +66,39 @@ describe.each(sites)('$name, $system', ({ plan, system }) => {
     );
     expect(html).toContain("default-src 'none'");
     expect(html.match(/<style>/g)).toHaveLength(1);
+  });
+});
+
+describe('the order of work on a page', () => {
+  test.each(sites)('$name, $system: stands before its first step, for screens alone', (one) => {
+    const html = renderJobSheetHTML(one.plan, { system: one.system });
+    const [, steps = ''] = html.split('<section class="steps-part">');
+    const [before = ''] = steps.split('<h3>');
+    expect(before.match(/>Order of work<\/title>/g)).toHaveLength(2);
+    expect(before).toContain('<figure class="wide screen">');
+    expect(html.split('>Order of work</title>')).toHaveLength(3);
+  });
+
+  test('is not printed', () => {
+    const [, style = ''] = renderJobSheetHTML(first(), { system: 'us' }).split('@media print');
+    expect(style).toMatch(/\.screen\{display:none\}/);
+  });
+});
+
+describe('a table of many columns', () => {
+  test('has the head of its column at each cell, for a phone', () => {
+    const html = sites.map(({ plan, system }) => renderJobSheetHTML(plan, { system })).join('');
+    const tables = html.match(/<table class="most">.*?<\/table>/g) ?? [];
+    expect(tables.length).toBeGreaterThan(4);
+    for (const table of tables) {
+      const heads = [...table.matchAll(/<th>(.*?)<\/th>/g)].map(([, head]) => head);
+      const named = [...table.matchAll(/<td data-head="(.*?)">/g)].map(([, head]) => head);
+      expect(heads.length).toBeGreaterThan(6);
+      expect(named.length).toBe(table.match(/<td/g)?.length);
+      named.forEach((head, k) => {
+        expect(head).toBe(heads[k % heads.length]);
+      });
+    }
   });
 });
 

@@ -1,4 +1,5 @@
 import type { Ground } from '../../job/plan/ground.js';
+import { groundRows } from '../../job/sheet/depth-rows.js';
 import type { DeepestPlan } from '../../job/plan/plan.js';
 import type { Length } from '../../units/quantity.js';
 import { line, polygon, rectangle, polyline, type Point } from '../svg/shapes.js';
@@ -224,13 +225,13 @@ function placePart(
   };
 }
 
-/** Where one depth holds: the digs that were measured at the stakes. Internal. */
+/** Where one depth holds: the digs that were measured at the stakes, as the sheet prints them. Internal. */
 export function stakeDigs({ scene, pavement }: DigScene, { view, style }: PlanPen): PlanPart {
   const own = scene.plan.stringLines.filter(({ pavement: id }) => id === pavement.plan.id);
   const digs = own.flatMap(({ stakes }) =>
-    stakes.flatMap(({ id, dig }) => {
+    groundRows(stakes, style.units.onTape).flatMap(({ id, dig }) => {
       const place = scene.stakes.get(id);
-      return place === undefined || dig === null ? [] : [{ id, dig, at: view.to(place) }];
+      return place === undefined ? [] : [{ id, dig, at: view.to(place) }];
     }),
   );
   return {

@@ -25,7 +25,6 @@ export const DIG_TEXTS = {
   'deepest-at': 'Deepest dig {depth}, at x {x}, y {y}.',
   'lowest-at': 'Lowest ground {depth} below subgrade, at x {x}, y {y}.',
   'zero-line': 'line where there is neither dig nor fill',
-  'dig-place': 'place of a figure',
   'not-reached': 'No figure stands where the levels of the ground do not reach.',
   'describe-depths': '{pavement}. {basis} {deepest}',
 } as const;

@@ -4,8 +4,18 @@ import { labelName } from '../surface-rows.js';
 import { digRow } from '../../job/sheet/depth-rows.js';
 import type { DigScene } from './dig-part.js';
 
-/** Units, what the depths come from and where they are deepest. Internal. */
-export function digNotes(
+/** Units, and what the depths come from. Internal. */
+export function digNotes(of: DigScene, style: DrawStyle): string[] {
+  const { label, units } = style;
+  return [
+    label(units.isUs ? 'dig-below-surface-us' : 'dig-below-surface-metric'),
+    basisWords(of, style),
+    label('caution-dig'),
+  ];
+}
+
+/** Where the dig is deepest, and how figures stand. Internal. */
+export function digRemarks(
   of: DigScene,
   steps: { readonly x: Length; readonly y: Length },
   style: DrawStyle,
@@ -13,14 +23,11 @@ export function digNotes(
   const { label, units } = style;
   const uncovered = !of.pavement.plan.earth.uncovered.isZero();
   return [
-    label(units.isUs ? 'dig-below-surface-us' : 'dig-below-surface-metric'),
-    basisWords(of, style),
+    ...deepestWords(of, style),
     ...(of.ground.depth === null
       ? [label('dig-grid', { x: units.long(steps.x), y: units.long(steps.y) })]
       : []),
-    ...deepestWords(of, style),
     ...(uncovered ? [label('not-reached')] : []),
-    label('caution-dig'),
   ];
 }
 

@@ -12,15 +12,14 @@ import {
   type DrawStyle,
 } from '../draw-options.js';
 import { pavementOf } from '../find-in-plan.js';
-import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { HATCH_RULES, ZERO_RULES } from '../frame/rules.js';
-import { leftWords, textLines } from '../frame/text-lines.js';
-import type { LegendEntry } from '../frame/legend.js';
+import { frameDrawing } from '../frame/frame-drawing.js';
+import { CUT, hatchRules } from '../frame/hatches.js';
+import { ZERO_RULES } from '../frame/rules.js';
+import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { shownName } from '../svg/escape-text.js';
 import { outlinePart } from '../plan/outline-part.js';
-import { joined, NO_PART, type PlanPen } from '../plan/parts.js';
-import { placedMarks } from '../plan/place-parts.js';
-import { planFooter } from '../plan/plan-footer.js';
+import { joined, type PlanPart, type PlanPen } from '../plan/parts.js';
+import { drawPicture } from '../plan/place-parts.js';
 import { planScene } from '../plan/plan-scene.js';
 import { planView } from '../plan/plan-view.js';
 import type { Place } from '../plan/rings-in-metres.js';
@@ -37,7 +36,7 @@ import {
   zerosOf,
   type DigScene,
 } from './dig-part.js';
-import { describeDig, digNotes, evenDepth } from './dig-words.js';
+import { describeDig, digNotes, digRemarks, evenDepth } from './dig-words.js';
 import { DIG_TEXTS } from './dig-texts.js';
 
 /** How a plan of depths is drawn. */
@@ -68,16 +67,19 @@ export function drawDig(plan: JobPlan, options: DrawDigOptions): string {
   const read = readOptions(options, OPTIONS, checkWidth);
   const style = drawStyle(read, DIG_TEXTS);
   const of = digScene(plan, read.pavement);
-  const notes = digNotes(of, stepsIn(penFrom(of, { top: 0, style })), style);
   return frameDrawing(
     {
       kind: 'dig',
-      rules: [...HATCH_RULES, ...ZERO_RULES],
+      rules: [...hatchRules([CUT]), ...ZERO_RULES],
       title: style.label('dig-title', { pavement: shownName(of.pavement.plan.name) }),
-      notes,
+      notes: digNotes(of, style),
+      remarks: digRemarks(of, stepsIn(penFrom(of, { top: 0, style })), style),
       description: describeDig(of, style),
-      legend: digLegend(of, style),
-      draw: (top) => drawPicture(of, penFrom(of, { top, style })),
+      legend: digLegend(style),
+      draw: (top) => {
+        const pen = penFrom(of, { top, style });
+        return drawPicture(digPart(of, pen), pen);
+      },
     },
     style,
   );
@@ -94,8 +96,10 @@ function digScene(plan: JobPlan, id: string): DigScene {
   return { scene, pavement, ground, zeros: zerosOf(pavement, ground) };
 }
 
-/** Clear space round the dig: coordinates stand in it, or digs at stakes. */
+/** Clear space round the dig: coordinates stand in it. */
 const GUTTERS = { wide: [74, 46], narrow: [62, 42] } as const;
+/** Clear space for digs at stakes. */
+const EVEN_GUTTER = [50, 20] as const;
 
 function penFrom(
   of: DigScene,
@@ -103,7 +107,8 @@ function penFrom(
 ): PlanPen {
   const { dig, paving } = of.pavement;
   const places = [...dig, ...paving].flatMap(({ points }) => points);
-  const gutter = GUTTERS[style.isNarrow ? 'narrow' : 'wide'];
+  const isEven = of.ground.depth !== null;
+  const gutter = isEven ? EVEN_GUTTER : GUTTERS[style.isNarrow ? 'narrow' : 'wide'];
   return {
     view: planView([...places, ...stakePlaces(of)], { top, gutter, style }),
     style,
@@ -122,33 +127,29 @@ function stakePlaces({ scene, pavement, ground }: DigScene): Place[] {
   );
 }
 
-function drawPicture(of: DigScene, pen: PlanPen): Picture {
-  const isEven = of.ground.depth !== null;
-  const grid = isEven ? NO_PART : gridPart(of, pen);
-  const { marks, left } = placedMarks(
-    joined([
-      digLines(of, pen),
-      isEven ? NO_PART : zeroPart(of, pen),
-      grid,
-      isEven ? NO_PART : gridScale(of, grid.taken, pen),
-      isEven ? stakeDigs(of, pen) : deepestPart(of, pen),
-      isEven ? evenPart(of, evenText(of, pen.style), pen) : NO_PART,
-      cornerLetters(outlinePart(of.pavement, pen)),
-    ]),
-    pen,
-  );
-  const footer = planFooter(pen.view, pen.style);
-  const told = textLines(leftWords(left, pen.style), footer.bottom, pen.style);
-  return { marks: [...marks, ...footer.marks, ...told.marks], bottom: told.bottom };
+function digPart(of: DigScene, pen: PlanPen): PlanPart {
+  const letters = cornerLetters(outlinePart(of.pavement, pen));
+  if (of.ground.depth !== null) {
+    const even = evenPart(of, evenText(of, pen.style), pen);
+    return joined([digLines(of, pen), stakeDigs(of, pen), even, letters]);
+  }
+  const grid = gridPart(of, pen);
+  return joined([
+    digLines(of, pen),
+    zeroPart(of, pen),
+    grid,
+    gridScale(of, grid.taken, pen),
+    deepestPart(of, pen),
+    letters,
+  ]);
 }
 
 const evenText = (of: DigScene, style: DrawStyle): string =>
   style.label('one-depth', { depth: style.units.depthWithUnit(evenDepth(of, style)) });
 
-function digLegend({ zeros }: DigScene, { label }: DrawStyle): LegendEntry[] {
-  return [
-    { sample: { line: 'dig' }, text: label('dig-bottom-line') },
-    { sample: { line: 'dimension' }, text: label('paving-line') },
-    ...(zeros.length === 0 ? [] : [{ sample: { line: 'zero' }, text: label('zero-line') }]),
-  ];
-}
+const digLegend = (style: DrawStyle): LegendEntry[] =>
+  legendEntries(style, [
+    [{ line: 'dig' }, 'dig-bottom-line'],
+    [{ line: 'dimension' }, 'paving-line'],
+    [{ line: 'zero' }, 'zero-line'],
+  ]);

@@ -3,8 +3,9 @@ import { coordinateText } from '../svg/coordinate-text.js';
 import { element, textElement } from '../svg/element.js';
 import { STRONG, wrapText } from '../svg/text-width.js';
 import type { Box } from './box.js';
-import { drawLegend, type LegendEntry } from './legend.js';
+import { drawLegend, shownEntries, type LegendEntry } from './legend.js';
 import { textMark } from './text-label.js';
+import { textLines } from './text-lines.js';
 import { themeStyle } from './themes.js';
 
 /** The picture between title and legend. Internal. */
@@ -19,10 +20,13 @@ export interface FrameParts {
   /** One word: it tells the drawing from others in a page. */
   readonly kind: string;
   readonly title: string;
-  /** Units, scale and notes; each wraps. */
+  /** Units and cautions above the picture; each wraps. */
   readonly notes: readonly string[];
+  /** What else is to know about the picture, at the foot. */
+  readonly remarks?: readonly string[];
   /** The main figures in words, for who cannot see the picture. */
   readonly description: string;
+  /** Those entries are drawn that the picture has marks for. */
   readonly legend: readonly LegendEntry[];
   /** Rules of its style sheet beside those of all drawings. */
   readonly rules: readonly string[];
@@ -37,12 +41,14 @@ export function frameDrawing(parts: FrameParts, style: DrawStyle): string {
   const prefix = `settline-${parts.kind}-${digest(`${parts.title} ${parts.description} ${style.theme} ${style.width}`)}`;
   const head = headMarks(parts, style);
   const picture = parts.draw(head.bottom);
-  const legend = drawLegend(parts.legend, picture.bottom + 14, style);
+  const entries = shownEntries(parts.legend, picture.marks);
+  const legend = drawLegend(entries, picture.bottom + 14, style);
+  const foot = textLines(parts.remarks ?? [], legend.bottom, style, { name: 'note' });
   const box = {
     x: 0,
     y: 0,
     width: style.width,
-    height: Math.ceil(legend.bottom + style.margin / 2),
+    height: Math.ceil(foot.bottom + style.margin / 2),
   };
   return rootElement({ prefix, box, style }, [
     textElement('title', { id: `${prefix}-title` }, parts.title),
@@ -51,7 +57,7 @@ export function frameDrawing(parts: FrameParts, style: DrawStyle): string {
     element('rect', { class: 'paper', width: box.width, height: box.height }),
     ...group('head', head.marks),
     ...group('picture', picture.marks),
-    ...group('legend', legend.marks),
+    ...group('legend', [...legend.marks, ...foot.marks]),
   ]);
 }
 
@@ -63,20 +69,17 @@ const group = (part: 'head' | 'picture' | 'legend', marks: readonly string[]): s
 ];
 
 function headMarks({ title, notes }: FrameParts, style: DrawStyle): Picture {
-  const { margin: x, width, title: large, small } = style;
-  const room = width - 2 * x;
-  const marks: string[] = [];
-  let y = style.margin / 2;
-  const write = (text: string, size: number, name: string, most?: number) => {
-    const free = name.includes('strong') ? room / STRONG : room;
-    for (const line of wrapText(text, size, free, most)) {
-      y += size * 1.3;
-      marks.push(textMark({ text: line, x, y, size, style: name }));
-    }
+  const { margin: x, width, title: size } = style;
+  const lines = wrapText(title, size, (width - 2 * x) / STRONG, MOST_TITLE_LINES);
+  const at = (index: number): number => style.margin / 2 + index * size * 1.3;
+  const below = textLines(notes, at(lines.length), style, { name: 'note' });
+  return {
+    marks: [
+      ...lines.map((text, k) => textMark({ text, x, y: at(k + 1), size, style: 'strong title' })),
+      ...below.marks,
+    ],
+    bottom: below.bottom + 12,
   };
-  write(title, large, 'strong title', MOST_TITLE_LINES);
-  for (const note of notes) write(note, small, 'note');
-  return { marks, bottom: y + 12 };
 }
 
 function rootElement(

@@ -1,4 +1,5 @@
 import type { DrawStyle } from '../draw-options.js';
+import type { DrawingLabelKey } from '../label-texts.js';
 import { cornersOfBox, line, type Point } from '../svg/shapes.js';
 import { wrapText } from '../svg/text-width.js';
 import { hatched, type Hatch } from './hatches.js';
@@ -9,8 +10,32 @@ export interface LegendEntry {
   readonly sample:
     | { readonly hatch: Hatch }
     | { readonly line: string }
-    | { readonly mark: (middle: Point) => string };
+    | {
+        readonly mark: (middle: Point) => string;
+        /** The style of what it stands for. */
+        readonly of: string;
+      };
   readonly text: string;
+}
+
+/** Entries of a legend from samples and the keys of their texts. Internal. */
+export const legendEntries = (
+  { label }: Pick<DrawStyle, 'label'>,
+  entries: readonly (readonly [LegendEntry['sample'], DrawingLabelKey])[],
+): LegendEntry[] => entries.map(([sample, key]) => ({ sample, text: label(key) }));
+
+/** The style of what a sample stands for. */
+const styleOf = (sample: LegendEntry['sample']): string =>
+  'hatch' in sample ? `ground-${sample.hatch.name}` : 'line' in sample ? sample.line : sample.of;
+
+/** The entries of what stands in a picture. Internal. */
+export function shownEntries(
+  entries: readonly LegendEntry[],
+  marks: readonly string[],
+): LegendEntry[] {
+  const styles = new Set(marks.map((mark) => /^<\w+ class="([^"]*)/.exec(mark)?.[1]));
+  const names = new Set([...styles].flatMap((style = '') => style.split(' ')));
+  return entries.filter(({ sample }) => names.has(styleOf(sample)));
 }
 
 const SAMPLE = { width: 30, height: 15 };

@@ -70,7 +70,7 @@ export function placeLabels(
 
 interface Around {
   readonly view: Box;
-  readonly boxes: readonly Box[];
+  readonly boxes: Box[];
   readonly rings: number;
   readonly lines: readonly (readonly [Point, Point])[];
 }
@@ -119,9 +119,14 @@ function findPlace(
   return null;
 }
 
-function isTaken(box: Box, boxes: readonly Box[]): boolean {
-  for (const one of boxes) if (overlaps(one, box)) return true;
-  return false;
+/** What is in the way moves to the front: it is in the way of the next place too, as a rule. */
+function isTaken(box: Box, boxes: Box[]): boolean {
+  const at = boxes.findIndex((one) => overlaps(one, box));
+  const [found, first] = [boxes[at], boxes[0]];
+  if (found === undefined || first === undefined) return false;
+  boxes[at] = first;
+  boxes[0] = found;
+  return true;
 }
 
 function isCrossed(box: Box, lines: Around['lines']): boolean {
@@ -147,8 +152,8 @@ const labelIn = (
 ): TextLabel => ({
   text,
   size,
-  ...(style === undefined ? {} : { style }),
-  ...(isTurned ? { isTurned } : {}),
+  style,
+  isTurned,
   x: box.x - flat.x,
   y: box.y - flat.y,
 });

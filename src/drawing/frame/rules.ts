@@ -22,24 +22,6 @@ export const COMMON_RULES: readonly string[] = [
   '.fall{stroke:$ink;stroke-width:1.8}',
 ];
 
-/** Areas filled with hatches. Internal. */
-export const HATCH_RULES: readonly string[] = [
-  '.hatch{stroke:$ink;stroke-width:.7;stroke-opacity:.55;fill:none}',
-  '.dot{stroke:$ink;stroke-width:1.8;stroke-opacity:.65;stroke-linecap:round}',
-  '.area{stroke:$ink;stroke-width:1.2}',
-  '.ground-paver{fill:$paver}',
-  '.ground-sand{fill:$sand}',
-  '.ground-stone{fill:$stone}',
-  '.ground-sub-base{fill:$stone}',
-  '.ground-old-paving{fill:$old}',
-  '.ground-soil{fill:$soil}',
-  '.ground-cut{fill:$cut}',
-  '.ground-fill{fill:$fill}',
-  '.ground-hand-dig{fill:none}',
-  '.ground-building{fill:$old}',
-  '.ground-slab{fill:$stone}',
-];
-
 /** Lifts of a layer, and moves of stakes. Internal. */
 export const LIFT_RULES: readonly string[] = [
   '.lift{stroke:$ink;stroke-width:1;stroke-dasharray:2 4}',

@@ -17,39 +17,15 @@ export function roundFactor(of: number, way: 'up' | 'down'): number {
   return found ?? power;
 }
 
+/** Round lengths of a scale bar: short ones in the small unit, others in the large one. */
 const BARS = {
   us: [
-    '1 in',
-    '2 in',
-    '6 in',
-    '1 ft',
-    '2 ft',
-    '5 ft',
-    '10 ft',
-    '20 ft',
-    '50 ft',
-    '100 ft',
-    '200 ft',
-    '500 ft',
-    '1000 ft',
-    '5000 ft',
+    ['in', [1, 2, 6]],
+    ['ft', [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 5000]],
   ],
   metric: [
-    '20 mm',
-    '50 mm',
-    '100 mm',
-    '200 mm',
-    '500 mm',
-    '1 m',
-    '2 m',
-    '5 m',
-    '10 m',
-    '20 m',
-    '50 m',
-    '100 m',
-    '200 m',
-    '500 m',
-    '1000 m',
+    ['mm', [20, 50, 100, 200, 500]],
+    ['m', [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000]],
   ],
 } as const;
 
@@ -63,9 +39,9 @@ export function scaleBar(
   }: { readonly at: Point; readonly most: number; readonly name: (bar: string) => string },
   { system, small, width, margin }: DrawStyle,
 ): string[] {
-  const bars = BARS[system];
+  const bars = BARS[system].flatMap(([unit, sizes]) => sizes.map((size) => `${size} ${unit}`));
   const long = (bar: string): number => length(bar).toNumber('m') * pixelsPerMetre;
-  const bar = [...bars].reverse().find((one) => long(one) <= most) ?? bars[0];
+  const bar = [...bars].reverse().find((one) => long(one) <= most) ?? bars[0] ?? '';
   const right = x + long(bar);
   const text = fitText(name(bar), small, width - margin - right - 6);
   return [

@@ -1,3 +1,4 @@
+import { coordinateText } from '../svg/coordinate-text.js';
 import { textElement } from '../svg/element.js';
 import { textWidth } from '../svg/text-width.js';
 import type { Box } from './box.js';
@@ -12,7 +13,7 @@ export interface TextLabel {
   readonly size: number;
   readonly anchor?: 'start' | 'middle' | 'end';
   /** Names of styles: `strong`, `figure`. */
-  readonly style?: string;
+  readonly style?: string | undefined;
   /** True for a text that reads upward, turned about its place. */
   readonly isTurned?: boolean;
 }
@@ -39,7 +40,7 @@ export const textMark = ({
       y,
       'font-size': size,
       'text-anchor': anchor === 'start' ? undefined : anchor,
-      transform: isTurned ? `rotate(-90 ${x.toFixed(2)} ${y.toFixed(2)})` : undefined,
+      transform: isTurned ? `rotate(-90 ${coordinateText(x)} ${coordinateText(y)})` : undefined,
     },
     text,
   );

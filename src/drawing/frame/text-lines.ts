@@ -4,19 +4,34 @@ import { textMark } from './text-label.js';
 
 const MOST_TOLD = 40;
 
-/** Lines of text below a picture. Internal. */
+const PITCH = 1.35;
+
+/** Lines of text below a picture, or in a column of it with gaps before each text. Internal. */
 export function textLines(
   texts: readonly string[],
   top: number,
-  { margin, width, small }: DrawStyle,
+  { margin, width, small: size }: DrawStyle,
+  {
+    x = margin,
+    room = width - 2 * margin,
+    gap = 0,
+    name,
+  }: {
+    readonly x?: number;
+    readonly room?: number;
+    readonly gap?: number;
+    readonly name?: string;
+  } = {},
 ): { readonly marks: readonly string[]; readonly bottom: number } {
-  const lines = texts.flatMap((text) => wrapText(text, small, width - 2 * margin));
-  return {
-    marks: lines.map((text, k) =>
-      textMark({ text, x: margin, y: top + (k + 1) * small * 1.35, size: small }),
-    ),
-    bottom: top + lines.length * small * 1.35,
-  };
+  let y = top;
+  const marks = texts.flatMap((text) => {
+    y += gap;
+    return wrapText(text, size, room).map((line) => {
+      y += size * PITCH;
+      return textMark({ text: line, x, y, size, style: name });
+    });
+  });
+  return { marks, bottom: y };
 }
 
 /** Labels without a place, in words. Internal. */

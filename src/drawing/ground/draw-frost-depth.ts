@@ -4,29 +4,19 @@ import type { FrozenLayer } from '../../ground/frost/frost-layers.js';
 import type { StefanDepth } from '../../ground/frost/stefan-depth.js';
 import { isPlain } from '../../input/plain.js';
 import { shown } from '../../input/shown.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
 import { isLength } from '../../units/is-length.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
-import {
-  checkWidth,
-  DRAW_FIELDS,
-  drawStyle,
-  type DrawOptions,
-  type DrawStyle,
-} from '../draw-options.js';
+import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { frameDrawing } from '../frame/frame-drawing.js';
-import type { Hatch } from '../frame/hatches.js';
+import { FILL, hatchRules, SOIL, STONE, type Hatch } from '../frame/hatches.js';
 import type { LegendEntry } from '../frame/legend.js';
-import { HATCH_RULES } from '../frame/rules.js';
 import { labelName } from '../surface-rows.js';
 import { GROUND_TEXTS } from './ground-texts.js';
 import { strataPicture, type Level, type Strata, type Stratum } from './strata.js';
 
 /** How a depth of frost is drawn. */
 export type DrawFrostDepthOptions = DrawOptions;
-
-const OPTIONS = shapeOf<DrawFrostDepthOptions>()(DRAW_FIELDS);
 
 /**
  * Draws how deep it freezes: the layers from the surface down to below the frost, to scale, with the
@@ -53,13 +43,13 @@ export function drawFrostDepth(
   options: DrawFrostDepthOptions,
 ): string {
   requireFrost(frost);
-  const style = drawStyle(readOptions(options, OPTIONS, checkWidth), GROUND_TEXTS);
+  const style = readStyle(options, GROUND_TEXTS);
   const { label, units } = style;
   const strata = frostStrata(frost, style);
   return frameDrawing(
     {
       kind: 'frost',
-      rules: HATCH_RULES,
+      rules: hatchRules([FILL, SOIL, STONE]),
       title: label('frost-title'),
       notes: [
         `${label(units.isUs ? 'depths-us' : 'depths-metric')} ${label('ground-from-surface')} ${label('ground-to-scale')}`,
@@ -81,8 +71,8 @@ export function drawFrostDepth(
 const equationOf = (frost: BerggrenDepth | StefanDepth, { label }: DrawStyle): string =>
   label('coefficient' in frost ? 'equation-berggren' : 'equation-stefan');
 
-const HATCH_OF = { sandy: 'stone', 'silt-clay': 'soil' } as const;
-const hatchOf = ({ soil }: FrozenLayer): Hatch => (soil === null ? 'fill' : HATCH_OF[soil]);
+const HATCH_OF = { sandy: STONE, 'silt-clay': SOIL } as const;
+const hatchOf = ({ soil }: FrozenLayer): Hatch => (soil === null ? FILL : HATCH_OF[soil]);
 
 /** The picture ends this much below the frost, or below the layers where nothing freezes. */
 const BELOW = 1.2;

@@ -17,9 +17,18 @@ import {
   type DrawStyle,
 } from '../draw-options.js';
 import { frameDrawing } from '../frame/frame-drawing.js';
-import type { Hatch } from '../frame/hatches.js';
+import {
+  hatchRules,
+  PAVER,
+  SAND,
+  SLAB,
+  SOIL,
+  STONE,
+  SUB_BASE,
+  type Hatch,
+} from '../frame/hatches.js';
 import type { LegendEntry } from '../frame/legend.js';
-import { HATCH_RULES, LIFT_RULES } from '../frame/rules.js';
+import { LIFT_RULES } from '../frame/rules.js';
 import { GROUND_TEXTS } from './ground-texts.js';
 import { strataPicture, type Level, type Strata, type Stratum } from './strata.js';
 
@@ -77,7 +86,7 @@ export function drawMinimumBuildUp(
   return frameDrawing(
     {
       kind: 'minimum',
-      rules: [...HATCH_RULES, ...(frost === undefined ? [] : LIFT_RULES)],
+      rules: [...hatchRules(HATCHES), ...(frost === undefined ? [] : LIFT_RULES)],
       title: label('build-up-title'),
       notes: [
         `${label(units.isUs ? 'depths-us' : 'depths-metric')} ${label('ground-from-surface')} ${label('ground-to-scale')}`,
@@ -111,7 +120,8 @@ interface Part {
   readonly words: string;
 }
 
-const HATCH_OF = { clay: 'sub-base', 'wet-or-weak': 'sub-base', frost: 'slab' } as const;
+const HATCH_OF = { clay: SUB_BASE, 'wet-or-weak': SUB_BASE, frost: SLAB } as const;
+const HATCHES = [PAVER, SAND, STONE, SUB_BASE, SLAB, SOIL];
 
 const ORIGINS = {
   'common-practice': 'origin-practice',
@@ -143,9 +153,9 @@ function partsOf(minimum: MinimumBuildUp, style: DrawStyle): Part[] {
     return { name, hatch, thickness, words };
   };
   return [
-    part(label('build-up-paver'), 'paver', paver, 'paver-tolerances'),
-    part(label('build-up-bedding'), 'sand', bedding, 'paver-tolerances'),
-    part(label('build-up-published'), 'stone', publishedBase, 'paver-tolerances'),
+    part(label('build-up-paver'), PAVER, paver, 'paver-tolerances'),
+    part(label('build-up-bedding'), SAND, bedding, 'paver-tolerances'),
+    part(label('build-up-published'), STONE, publishedBase, 'paver-tolerances'),
     ...adjustments.map(({ reason, added, source }) =>
       part(label(`build-up-${reason}`), HATCH_OF[reason], added, source),
     ),
@@ -191,7 +201,7 @@ function strataOf(parts: readonly Part[], rules: readonly Rule[], style: DrawSty
   return {
     strata: [
       ...strata,
-      { name: label('subgrade'), hatch: 'soil', top: total, bottom: lowest, figure: '' },
+      { name: label('subgrade'), hatch: SOIL, top: total, bottom: lowest, figure: '' },
     ],
     levels: [
       { name: label('surface'), depth: 0, figure: units.depth(NO_LENGTH), line: 'finish' },

@@ -2,22 +2,15 @@ import { fault } from '../../errors.js';
 import type { SoilPhases } from '../../ground/soil/soil-phases.js';
 import { isPlain } from '../../input/plain.js';
 import { shown } from '../../input/shown.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
 import { percentText } from '../../job/sheet/in-words.js';
 import { formatQuantity } from '../../units/format-quantity.js';
 import { isQuantity, type Density } from '../../units/quantity.js';
-import {
-  checkWidth,
-  DRAW_FIELDS,
-  drawStyle,
-  type DrawOptions,
-  type DrawStyle,
-} from '../draw-options.js';
+import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { dimensionLine } from '../frame/dimension.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { hatched } from '../frame/hatches.js';
+import { hatched, hatchRules, STONE } from '../frame/hatches.js';
 import { linesAcross } from '../frame/lines-across.js';
-import { HATCH_RULES } from '../frame/rules.js';
+
 import { spreadRows } from '../frame/spread-rows.js';
 import { textMark } from '../frame/text-label.js';
 import { textLines } from '../frame/text-lines.js';
@@ -27,8 +20,6 @@ import { GROUND_TEXTS } from './ground-texts.js';
 
 /** How the phases of a soil are drawn. */
 export type DrawSoilPhasesOptions = DrawOptions;
-
-const OPTIONS = shapeOf<DrawSoilPhasesOptions>()(DRAW_FIELDS);
 
 /**
  * Draws what a soil is made of as a block: air, water and solids one over the other, each as high as its
@@ -48,14 +39,14 @@ const OPTIONS = shapeOf<DrawSoilPhasesOptions>()(DRAW_FIELDS);
  */
 export function drawSoilPhases(soil: SoilPhases, options: DrawSoilPhasesOptions): string {
   requirePhases(soil);
-  const style = drawStyle(readOptions(options, OPTIONS, checkWidth), GROUND_TEXTS);
+  const style = readStyle(options, GROUND_TEXTS);
   const { label } = style;
   const phases = phasesOf(soil, style);
   const told = toldOf(soil, style);
   return frameDrawing(
     {
       kind: 'phases',
-      rules: HATCH_RULES,
+      rules: hatchRules([STONE]),
       title: label('phases-title'),
       notes: [label('phases-note')],
       description: [
@@ -202,7 +193,7 @@ function blockMark(
   const box = { x, y, width: right - x, height: to - y };
   if (box.height === 0) return [];
   const corners = cornersOfBox(box);
-  if (fill === 'stone') return [hatched('area', corners, 'stone')];
+  if (fill === 'stone') return [hatched('area', corners, STONE)];
   const lines = fill === 'water' ? linesAcross(corners, [1, 0], 6) : [];
   return [rectangle('stake', box), ...(lines.length === 0 ? [] : [polylines('hatch', lines)])];
 }

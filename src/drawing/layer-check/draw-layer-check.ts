@@ -1,13 +1,6 @@
 import type { AnyLayerCheck } from '../../checks/report-words.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
 import type { SurfaceCheck } from '../../job/check/check-surface.js';
-import {
-  checkWidth,
-  DRAW_FIELDS,
-  drawStyle,
-  type DrawOptions,
-  type DrawStyle,
-} from '../draw-options.js';
+import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
 import { ALLOWED_RULES } from '../frame/rules.js';
 import type { LegendEntry } from '../frame/legend.js';
@@ -20,8 +13,6 @@ import { pointMark, pointRow, rowScale } from './point-rows.js';
 
 /** How a checked layer is drawn. */
 export type DrawLayerCheckOptions = DrawOptions;
-
-const OPTIONS = shapeOf<DrawLayerCheckOptions>()(DRAW_FIELDS);
 
 /**
  * Draws a layer as built against its tolerance: a row for each reading, with its place on a line that
@@ -50,7 +41,7 @@ export function drawLayerCheck(
   options: DrawLayerCheckOptions,
 ): string {
   const layer = checkedLayer(check);
-  const style = drawStyle(readOptions(options, OPTIONS, checkWidth), LAYER_CHECK_TEXTS);
+  const style = readStyle(options, LAYER_CHECK_TEXTS);
   const { points, count } = checkedPoints(layer, style);
   return frameDrawing(
     {
@@ -147,6 +138,7 @@ function tailWords({ surface }: CheckedLayer, { label, units }: DrawStyle): stri
 function legend(points: readonly CheckedPoint[], { label }: DrawStyle): LegendEntry[] {
   const mark = (verdict: CheckedPoint['verdict'], isLow = false): LegendEntry['sample'] => ({
     mark: (at) => pointMark({ verdict, isLow }, at),
+    of: verdict === 'fail' ? 'solid' : 'stake',
   });
   const has = (test: (point: CheckedPoint) => boolean, entry: LegendEntry): LegendEntry[] =>
     points.some(test) ? [entry] : [];

@@ -12,30 +12,22 @@ import {
   type DrawStyle,
 } from '../draw-options.js';
 import { pavementOf } from '../find-in-plan.js';
-import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { HATCH_RULES, MARK_RULES, PLAN_RULES } from '../frame/rules.js';
-import { leftWords, textLines } from '../frame/text-lines.js';
+import { frameDrawing } from '../frame/frame-drawing.js';
+import { BUILDING, HAND_DIG, hatchRules, PAVER, SLAB } from '../frame/hatches.js';
+import { MARK_RULES, PLAN_RULES } from '../frame/rules.js';
 import { shownName } from '../svg/escape-text.js';
 import { edgePart } from './edge-part.js';
 import { edgeRows } from './edge-rows.js';
 import { fallPart } from './fall-part.js';
-import {
-  beyondPicture,
-  linePart,
-  treePart,
-  zoneMarks,
-  type LineColours,
-  type LocateColour,
-} from './nearby-part.js';
-import { oldPavingElsewhere, oldPavingPart } from './old-paving-part.js';
+import { nearbyPart, zoneMarks, type LineColours, type LocateColour } from './nearby-part.js';
+import { oldPavingPart } from './old-paving-part.js';
 import { outlinePart, pavingArea } from './outline-part.js';
-import { joined, type PlanPart, type PlanPen } from './parts.js';
-import { placedMarks } from './place-parts.js';
-import { planFooter } from './plan-footer.js';
+import { joined, NO_PART, type PlanPart, type PlanPen } from './parts.js';
+import { drawPicture } from './place-parts.js';
 import { placesOfScene, planScene, type PlanScene } from './plan-scene.js';
 import { planView } from './plan-view.js';
-import { describePlan, planLegend, planNotes } from './plan-words.js';
-import { offsetFactor, stakePart, unnamedStakes } from './stake-part.js';
+import { describePlan, planLegend, planNotes, planRemarks } from './plan-words.js';
+import { offsetFactor, stakePart } from './stake-part.js';
 import { PLAN_TEXTS } from './plan-texts.js';
 
 /** The colour that a line is marked in. */
@@ -97,7 +89,8 @@ export function drawPlan(plan: JobPlan, options: DrawPlanOptions): string {
   const style = drawStyle(read, PLAN_TEXTS);
   const scene = read.pavement === undefined ? planScene(plan) : sceneOf(plan, read.pavement);
   const colours = coloursOf(scene, read.lineColours ?? []);
-  const factor = offsetFactor(scene, penFrom(scene, { top: 0, style }));
+  const penFrom = (top: number): PlanPen => planPen(scene, top, style);
+  const factor = offsetFactor(scene, penFrom(0));
   const [only] = scene.pavements;
   const title =
     read.pavement === undefined || only === undefined
@@ -106,13 +99,22 @@ export function drawPlan(plan: JobPlan, options: DrawPlanOptions): string {
   return frameDrawing(
     {
       kind: 'plan',
-      rules: [...HATCH_RULES, ...PLAN_RULES, ...(style.theme === 'screen' ? MARK_RULES : [])],
+      rules: [
+        ...hatchRules([PAVER, HAND_DIG, BUILDING, SLAB]),
+        ...PLAN_RULES,
+        ...(style.theme === 'screen' ? MARK_RULES : []),
+      ],
       title,
       notes: planNotes(scene, factor, style),
+      remarks: planRemarks(factor, style),
       description: describePlan(scene, style),
       legend: planLegend(scene, style),
-      draw: (top) =>
-        drawPicture(scene, { factor, colours, pen: penFrom(scene, { top, style }) }, read.edgeRows),
+      draw: (top) => {
+        const pen = penFrom(top);
+        const { marks, bottom } = drawPicture(planPart(scene, { factor, colours, pen }), pen);
+        const rows = read.edgeRows ? edgeRows(scene, bottom + 8, style) : { marks: [], bottom };
+        return { marks: [...marks, ...rows.marks], bottom: rows.bottom };
+      },
     },
     style,
   );
@@ -142,10 +144,7 @@ function coloursOf({ job }: PlanScene, given: readonly LineColour[]): LineColour
 /** Clear space round the site, for names and dimensions. */
 const GUTTERS = { wide: [80, 54], narrow: [58, 34] } as const;
 
-const penFrom = (
-  scene: PlanScene,
-  { top, style }: { readonly top: number; readonly style: DrawStyle },
-): PlanPen => ({
+const planPen = (scene: PlanScene, top: number, style: DrawStyle): PlanPen => ({
   view: planView(placesOfScene(scene), {
     top,
     gutter: GUTTERS[style.isNarrow ? 'narrow' : 'wide'],
@@ -154,37 +153,8 @@ const penFrom = (
   style,
 });
 
-function drawPicture(
-  scene: PlanScene,
-  {
-    factor,
-    colours,
-    pen,
-  }: { readonly factor: number; readonly colours: LineColours; readonly pen: PlanPen },
-  hasRows: boolean,
-): Picture {
-  const { style, view } = pen;
-  const { marks, left } = placedMarks(allParts(scene, { factor, colours, pen }), pen);
-  const footer = planFooter(view, style);
-  const beyond = beyondPicture(scene, pen);
-  const unnamed = unnamedStakes(scene);
-  const told = textLines(
-    [
-      ...leftWords(left, style),
-      ...(unnamed === 0 ? [] : [style.label('stakes-unnamed', { count: `${unnamed}` })]),
-      ...oldPavingElsewhere(scene, style),
-      ...(beyond.length === 0 ? [] : [style.label('beyond-picture', { names: beyond.join(', ') })]),
-    ],
-    footer.bottom + 4,
-    style,
-  );
-  if (!hasRows) return { marks: [...marks, ...footer.marks, ...told.marks], bottom: told.bottom };
-  const rows = edgeRows(scene, told.bottom + 8, style);
-  return { marks: [...marks, ...footer.marks, ...told.marks, ...rows.marks], bottom: rows.bottom };
-}
-
 /** From what lies below to what lies above. */
-function allParts(
+function planPart(
   scene: PlanScene,
   {
     factor,
@@ -192,16 +162,16 @@ function allParts(
     pen,
   }: { readonly factor: number; readonly colours: LineColours; readonly pen: PlanPen },
 ): PlanPart {
-  const bare = (marks: readonly string[]): PlanPart => ({ marks, labels: [], taken: [] });
+  const { pavements } = scene;
+  const bare = (marks: readonly string[]): PlanPart => ({ ...NO_PART, marks });
   return joined([
-    bare(scene.pavements.flatMap((one) => pavingArea(one, pen))),
+    bare(pavements.flatMap((one) => pavingArea(one, pen))),
     bare(zoneMarks(scene, pen)),
     oldPavingPart(scene, pen),
-    ...scene.pavements.map((one) => outlinePart(one, pen)),
-    ...scene.pavements.map((one) => edgePart(one, scene, pen)),
-    linePart(scene, colours, pen),
-    treePart(scene, pen),
+    ...pavements.map((one) => outlinePart(one, pen)),
+    ...pavements.map((one) => edgePart(one, scene, pen)),
+    nearbyPart(scene, colours, pen),
     stakePart(scene, factor, pen),
-    ...scene.pavements.map((one) => fallPart(one, scene, pen)),
+    ...pavements.map((one) => fallPart(one, scene, pen)),
   ]);
 }

@@ -1,7 +1,7 @@
 import type { EdgePlan } from '../../job/plan/plan.js';
 import { setOutText } from '../../job/sheet/set-outs.js';
 import { dimensionLine } from '../frame/dimension.js';
-import { hatched } from '../frame/hatches.js';
+import { BUILDING, hatched, SLAB } from '../frame/hatches.js';
 import { line, type Point } from '../svg/shapes.js';
 import type { PlanLabel, PlanPart, PlanPen, Segment } from './parts.js';
 import type { PlanScene, ScenePavement } from './plan-scene.js';
@@ -84,7 +84,7 @@ function strip(edge: DrawnEdge): string[] {
   const { kind } = edge.plan;
   if (kind !== 'building' && kind !== 'slab') return [];
   const far = edge.points.map((point) => moved(point, edge.outward, STRIP)).reverse();
-  return [hatched('dimension', [...edge.points, ...far], kind)];
+  return [hatched('dimension', [...edge.points, ...far], kind === 'slab' ? SLAB : BUILDING)];
 }
 
 function stripLabel(edge: DrawnEdge, { style }: PlanPen): PlanLabel[] {

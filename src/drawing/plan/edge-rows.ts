@@ -2,8 +2,8 @@ import type { EdgePlan } from '../../job/plan/plan.js';
 import { setOutText } from '../../job/sheet/set-outs.js';
 import type { DrawStyle } from '../draw-options.js';
 import type { DrawingLabelKey } from '../label-texts.js';
-import { textMark } from '../frame/text-label.js';
-import { textWidth, wrapText } from '../svg/text-width.js';
+import { textLines } from '../frame/text-lines.js';
+import { textWidth } from '../svg/text-width.js';
 import { labelName } from '../surface-rows.js';
 import type { PlanScene } from './plan-scene.js';
 
@@ -46,37 +46,26 @@ export function edgeRows(
 ): { readonly marks: readonly string[]; readonly bottom: number } {
   const { margin, width, small, label } = style;
   const room = width - 2 * margin;
-  const marks: string[] = [];
-  let y = top;
-  const write = (text: string, x: number, from: number, size: { most: number; name?: string }) => {
-    const lines = wrapText(text, small, size.most);
-    lines.forEach((one, k) => {
-      const at = { text: one, x, y: from + (k + 1) * small * 1.35, size: small };
-      marks.push(textMark(size.name === undefined ? at : { ...at, style: size.name }));
-    });
-    return from + lines.length * small * 1.35;
-  };
-  y = write(label(style.units.isUs ? 'set-outs-us' : 'set-outs-metric'), margin, y, { most: room });
-  for (const pavement of scene.pavements) {
-    y = write(label('edges-of', { pavement: labelName(pavement.plan.name) }), margin, y + 6, {
-      most: room,
-      name: 'strong',
-    });
-    const rows = pavement.plan.edges.map((edge, index) =>
-      edgeRow(edge, pavement.edges[index] ?? '', { scene, style }),
+  const head = [label(style.units.isUs ? 'set-outs-us' : 'set-outs-metric')];
+  const drawn = [textLines(head, top, style)];
+  for (const { plan, edges } of scene.pavements) {
+    const name = label('edges-of', { pavement: labelName(plan.name) });
+    const above = textLines([name], bottomOf(drawn) + 6, style, { name: 'strong' });
+    const rows = plan.edges.map((edge, index) =>
+      edgeRow(edge, edges[index] ?? '', { scene, style }),
     );
     const columns = columnsFor(rows, room, small);
     const each = Math.ceil(rows.length / columns);
-    const starts = Array.from({ length: columns }, (_, k) => rows.slice(k * each, (k + 1) * each));
     const column = room / columns;
-    y = Math.max(
-      ...starts.map((own, k) =>
-        own.reduce(
-          (from, row) => write(row, margin + k * column, from + 2, { most: column - GAP }),
-          y,
-        ),
-      ),
-    );
+    drawn.push(above);
+    for (let k = 0; k < columns; k += 1) {
+      const own = rows.slice(k * each, (k + 1) * each);
+      const place = { x: margin + k * column, room: column - GAP, gap: 2 };
+      drawn.push(textLines(own, above.bottom, style, place));
+    }
   }
-  return { marks, bottom: y };
+  return { marks: drawn.flatMap(({ marks }) => marks), bottom: bottomOf(drawn) };
 }
+
+const bottomOf = (drawn: readonly { readonly bottom: number }[]): number =>
+  Math.max(...drawn.map(({ bottom }) => bottom));

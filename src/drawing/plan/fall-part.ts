@@ -2,7 +2,8 @@ import type { GradePlan, StringLinePlan } from '../../job/plan/plan.js';
 import { slopeText } from '../../job/sheet/in-words.js';
 import type { Slope } from '../../units/quantity.js';
 import { textWidth } from '../svg/text-width.js';
-import { line, polygon, type Point } from '../svg/shapes.js';
+import { arrow } from '../frame/arrow.js';
+import type { Point } from '../svg/shapes.js';
 import { innerPoint, isInRings } from './inner-point.js';
 import { ringInView } from './outline-part.js';
 import { joined, NO_PART, type PlanPart, type PlanPen } from './parts.js';
@@ -10,7 +11,6 @@ import type { PlanScene, ScenePavement } from './plan-scene.js';
 import type { Place } from './rings-in-metres.js';
 
 const LONG = 46;
-const HEAD = 10;
 const BESIDE = 12;
 const INSIDE = 26;
 const FARTHEST = 160;
@@ -30,16 +30,12 @@ export function fallPart(pavement: ScenePavement, scene: PlanScene, pen: PlanPen
 }
 
 /** One arrow, its middle at a point, down a direction of length 1. */
-function arrow(at: Point, [dx, dy]: Point, fall: Slope, { style }: PlanPen): PlanPart {
+function fallArrow(at: Point, [dx, dy]: Point, fall: Slope, { style }: PlanPen): PlanPart {
   const from: Point = [at[0] - (dx * LONG) / 2, at[1] - (dy * LONG) / 2];
   const to: Point = [at[0] + (dx * LONG) / 2, at[1] + (dy * LONG) / 2];
-  const wing = (side: number): Point => [
-    to[0] - dx * HEAD - dy * side * 4,
-    to[1] - dy * HEAD + dx * side * 4,
-  ];
   const text = style.label('fall-percent', { fall: slopeText(fall.abs()) });
   return {
-    marks: [line('fall', from, to), polygon('solid', [to, wing(1), wing(-1)])],
+    marks: arrow('fall', from, to),
     labels: [{ text, size: style.small, at, clearance: 5, toward: Math.PI / 2, rank: 5 }],
     taken: [
       {
@@ -59,7 +55,7 @@ function planeFall({ paving, plan }: ScenePavement, grade: GradePlan, pen: PlanP
   const name = innerPoint(rings);
   const half = textWidth(plan.name, pen.style.size) / 3;
   const near = [name, [name[0] - half, name[1]], [name[0] + half, name[1]]] as const;
-  return arrow(innerPoint(rings, near), [Math.sin(turn), -Math.cos(turn)], grade.steepest, pen);
+  return fallArrow(innerPoint(rings, near), [Math.sin(turn), -Math.cos(turn)], grade.steepest, pen);
 }
 
 function lineFalls({ levels, stretches }: GradePlan, rings: Rings, pen: PlanPen): PlanPart {
@@ -102,7 +98,7 @@ function between(
   if (long < LONG) return NO_PART;
   const way: Point = [dx / long, dy / long];
   const middle: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-  return arrow(besideString(middle, way, rings), way, slope, pen);
+  return fallArrow(besideString(middle, way, rings), way, slope, pen);
 }
 
 /** Square to a line, just inside the paving that it serves; beside the line where that is far off. */

@@ -1,5 +1,6 @@
 import { isInRing } from '../frame/is-in-ring.js';
 import type { Point } from '../svg/shapes.js';
+import { boundsOf } from './plan-view.js';
 
 const CELLS = 15;
 
@@ -8,22 +9,25 @@ export function innerPoint(
   rings: readonly (readonly Point[])[],
   taken: readonly Point[] = [],
 ): Point {
-  const all = rings[0] ?? [];
-  const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
-  const [left, top] = [Math.min(...xs), Math.min(...ys)];
-  const [wide, high] = [Math.max(...xs) - left, Math.max(...ys) - top];
-  let best: Point = [left + wide / 2, top + high / 2];
+  const { west, east, south, north } = boundsOf(rings[0] ?? []);
+  const [wide, high] = [(east - west) / CELLS, (north - south) / CELLS];
+  let best: Point = [(west + east) / 2, (south + north) / 2];
   let most = -1;
   for (let k = 0; k < CELLS * CELLS; k += 1) {
     const point: Point = [
-      left + (wide * ((k % CELLS) + 0.5)) / CELLS,
-      top + (high * (Math.floor(k / CELLS) + 0.5)) / CELLS,
+      west + wide * ((k % CELLS) + 0.5),
+      south + high * (Math.floor(k / CELLS) + 0.5),
     ];
     if (!isInRings(rings, point)) continue;
-    const clear = Math.min(
-      ...rings.map((ring) => distanceToRing(ring, point)),
-      ...taken.map(([x, y]) => Math.hypot(point[0] - x, point[1] - y)),
-    );
+    let clear = Infinity;
+    for (const at of taken) clear = Math.min(clear, distanceToLine(at, at, point));
+    for (const ring of rings) {
+      let before = ring.at(-1) ?? point;
+      for (const at of ring) {
+        clear = Math.min(clear, distanceToLine(before, at, point));
+        before = at;
+      }
+    }
     if (clear > most * (1 + 1e-9)) [best, most] = [point, clear];
   }
   return best;
@@ -33,14 +37,10 @@ export function innerPoint(
 export const isInRings = (rings: readonly (readonly Point[])[], point: Point): boolean =>
   rings.filter((ring) => isInRing(ring, point)).length % 2 === 1;
 
-function distanceToRing(ring: readonly Point[], [px, py]: Point): number {
-  const distances = ring.map(([x, y], index) => {
-    const [bx, by] = ring[(index + 1) % ring.length] ?? [x, y];
-    const [dx, dy] = [bx - x, by - y];
-    const square = dx * dx + dy * dy;
-    const share = square === 0 ? 0 : ((px - x) * dx + (py - y) * dy) / square;
-    const near = Math.max(0, Math.min(1, share));
-    return Math.hypot(x + near * dx - px, y + near * dy - py);
-  });
-  return Math.min(...distances);
+function distanceToLine([x, y]: Point, [bx, by]: Point, [px, py]: Point): number {
+  const [dx, dy] = [bx - x, by - y];
+  const square = dx * dx + dy * dy;
+  const share = square === 0 ? 0 : ((px - x) * dx + (py - y) * dy) / square;
+  const near = Math.max(0, Math.min(1, share));
+  return Math.sqrt((x + near * dx - px) ** 2 + (y + near * dy - py) ** 2);
 }

@@ -1,11 +1,11 @@
 import { element } from '../svg/element.js';
-import { hatched } from '../frame/hatches.js';
+import { HAND_DIG, hatched } from '../frame/hatches.js';
 import { line, polygon, polyline, type Point } from '../svg/shapes.js';
 import { labelName } from '../surface-rows.js';
 import { LOCATE_COLOURS } from '../../sources/locate-colours.js';
 import { isInside } from '../frame/box.js';
 import { clipLine, clipPolygon, clipRing } from './clip.js';
-import { boxRound, type PlanLabel, type PlanPart, type PlanPen } from './parts.js';
+import { boxRound, joined, NO_PART, type PlanPart, type PlanPen, type Segment } from './parts.js';
 import type { PlanScene } from './plan-scene.js';
 import type { Place } from './rings-in-metres.js';
 
@@ -42,7 +42,7 @@ export function zoneMarks(scene: PlanScene, { view }: PlanPen): string[] {
   );
   return [
     ...zones.map((zone) => polygon('open dimension', zone)),
-    ...zones.map((zone) => hatched('bare', zone, 'hand-dig')),
+    ...zones.map((zone) => hatched('bare', zone, HAND_DIG)),
   ];
 }
 
@@ -57,103 +57,80 @@ function stripRound(a: Place, b: Place, reach: number): Place[] {
   ];
 }
 
-/** Marked lines, in their colours where they are told. Internal. */
-export function linePart(scene: PlanScene, colours: LineColours, pen: PlanPen): PlanPart {
-  const drawn = linesOf(scene).map((one) => drawnLine(one, colours, pen));
+/** Marked lines, in their colours where they are told, and trees with their root zones. Internal. */
+export function nearbyPart(scene: PlanScene, colours: LineColours, pen: PlanPen): PlanPart {
+  const all = [
+    ...linesOf(scene).map((one) => ({ id: one.id, part: linePart(one, colours, pen) })),
+    ...(scene.job.trees ?? []).map(({ id, x, y }) => ({
+      id,
+      part: treePart(id, [x.toNumber('m'), y.toNumber('m')], { scene, pen }),
+    })),
+  ];
+  const beyond = all.filter(({ part }) => part.labels.length === 0).map(({ id }) => labelName(id));
+  const names = beyond.join(', ');
   return {
-    marks: drawn.flatMap(({ marks }) => marks),
-    labels: drawn.flatMap(({ labels }) => labels),
-    taken: [],
-    lines: drawn.flatMap(({ seen }) => seen),
+    ...joined(all.map(({ part }) => part)),
+    told: beyond.length === 0 ? [] : [pen.style.label('beyond-picture', { names })],
   };
 }
 
-function drawnLine(one: Line, colours: LineColours, { view, style }: PlanPen) {
+function linePart(one: Line, colours: LineColours, { view, style }: PlanPen): PlanPart {
   const seen = stretches(one).flatMap(([a, b]) => {
     const part = clipLine(view.to(a), view.to(b), view.area);
     return part === null ? [] : [part];
   });
   const colour = colours.get(one.id);
-  const marks =
+  const names =
     colour === undefined || style.theme === 'print'
-      ? seen.map((part) => line('line-plain', ...part))
-      : ['casing', `marked marked-${colour}`].flatMap((name) =>
-          seen.map((part) => line(name, ...part)),
-        );
+      ? ['line-plain']
+      : ['casing', `marked marked-${colour}`];
   const [longest] = [...seen].sort((a, b) => spanOf(b) - spanOf(a));
   const id = labelName(one.id);
   const text =
     colour === undefined
       ? style.label('line-plain', { line: id })
       : style.label('line-coloured', { line: id, colour, kind: LOCATE_COLOURS[colour] });
-  const labels: PlanLabel[] =
-    longest === undefined
-      ? []
-      : [{ text, size: style.small, at: middle(longest), clearance: 7, rank: 4 }];
-  return { marks, labels, seen };
-}
-
-const spanOf = ([a, b]: readonly [Point, Point]): number => Math.hypot(b[0] - a[0], b[1] - a[1]);
-const middle = ([a, b]: readonly [Point, Point]): Point => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-
-const SIDES = 72;
-
-/** Trees with their root zones. Internal. */
-export function treePart(scene: PlanScene, pen: PlanPen): PlanPart {
-  const drawn = (scene.job.trees ?? []).map(({ id, x, y }) => ({
-    id: labelName(id),
-    radius: radiusOf(scene, id),
-    at: [x.toNumber('m'), y.toNumber('m')] as const,
-  }));
-  const { view, style } = pen;
   return {
-    marks: drawn.flatMap(({ at, radius }) => {
-      const ring = radius === null ? [] : circle(at, radius.toNumber('m')).map(view.to);
-      return [
-        ...clipRing(ring, view.area).map((part) => polyline('root-zone', part)),
-        ...(isSeen(view.to(at), pen) ? [trunk(view.to(at))] : []),
-      ];
-    }),
-    labels: drawn
-      .filter(({ at }) => isSeen(view.to(at), pen))
-      .map(({ id, at, radius }) => ({
-        text:
-          radius === null
-            ? id
-            : style.label('tree-zone', { tree: id, radius: style.units.long(radius) }),
-        size: style.small,
-        at: view.to(at),
-        clearance: 9,
-        rank: 4,
-      })),
-    taken: drawn.map(({ at }) => boxRound(view.to(at), 7)),
+    marks: names.flatMap((name) => seen.map((part) => line(name, ...part))),
+    labels:
+      longest === undefined
+        ? []
+        : [{ text, size: style.small, at: middle(longest), clearance: 7, rank: 4 }],
+    taken: [],
+    lines: seen,
   };
 }
 
-const radiusOf = ({ plan }: PlanScene, id: string) =>
-  plan.pavements.flatMap(({ nearby }) => nearby.trees).find((tree) => tree.id === id)?.zone
-    .radius ?? null;
+const spanOf = ([a, b]: Segment): number => Math.hypot(b[0] - a[0], b[1] - a[1]);
+const middle = ([a, b]: Segment): Point => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 
-const trunk = ([cx, cy]: Point): string => element('circle', { class: 'solid', cx, cy, r: 5 });
+const SIDES = 72;
 
-const isSeen = (at: Point, { view }: PlanPen): boolean => isInside(boxRound(at, 6), view.area);
+function treePart(
+  id: string,
+  place: Place,
+  { scene: { plan }, pen: { view, style } }: { readonly scene: PlanScene; readonly pen: PlanPen },
+): PlanPart {
+  const tree = labelName(id);
+  const at = view.to(place);
+  const trees = plan.pavements.flatMap(({ nearby }) => nearby.trees);
+  const radius = trees.find((one) => one.id === id)?.zone.radius;
+  const zone = radius === undefined ? [] : circle(place, radius.toNumber('m')).map(view.to);
+  const ring = clipRing(zone, view.area).map((part) => polyline('root-zone', part));
+  if (!isInside(boxRound(at, 6), view.area)) return { ...NO_PART, marks: ring };
+  const text =
+    radius === undefined
+      ? tree
+      : style.label('tree-zone', { tree, radius: style.units.long(radius) });
+  return {
+    marks: [...ring, element('circle', { class: 'solid', cx: at[0], cy: at[1], r: 5 })],
+    labels: [{ text, size: style.small, at, clearance: 9, rank: 4 }],
+    taken: [boxRound(at, 7)],
+  };
+}
 
 const circle = ([x, y]: Place, radius: number): Place[] =>
   Array.from({ length: SIDES }, (_, k) => {
     const turn = (2 * Math.PI * k) / SIDES;
     return [x + radius * Math.cos(turn), y + radius * Math.sin(turn)];
   });
-
-/** Lines and trees that the picture does not show. Internal. */
-export const beyondPicture = (scene: PlanScene, pen: PlanPen): string[] => [
-  ...linesOf(scene)
-    .filter((one) =>
-      stretches(one).every(
-        ([a, b]) => clipLine(pen.view.to(a), pen.view.to(b), pen.view.area) === null,
-      ),
-    )
-    .map(({ id }) => labelName(id)),
-  ...(scene.job.trees ?? [])
-    .filter(({ x, y }) => !isSeen(pen.view.to([x.toNumber('m'), y.toNumber('m')]), pen))
-    .map(({ id }) => labelName(id)),
-];

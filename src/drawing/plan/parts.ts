@@ -20,6 +20,8 @@ export interface PlanPart {
   readonly taken: readonly Box[];
   /** Lines that labels stand clear of where they can. */
   readonly lines?: readonly Segment[];
+  /** What the picture does not show, in words. */
+  readonly told?: readonly string[];
 }
 
 /** A straight line of the picture. Internal. */
@@ -44,6 +46,7 @@ export const joined = (parts: readonly PlanPart[]): PlanPart => ({
   labels: parts.flatMap(({ labels }) => labels),
   taken: parts.flatMap(({ taken }) => taken),
   lines: parts.flatMap(({ lines = [] }) => lines),
+  told: parts.flatMap(({ told = [] }) => told),
 });
 
 /** A small box round a symbol. Internal. */

@@ -1,7 +1,8 @@
 import type { DrawStyle } from '../draw-options.js';
+import { arrow } from '../frame/arrow.js';
 import { scaleBar } from '../frame/scale.js';
 import { textMark } from '../frame/text-label.js';
-import { line, polygon, type Point } from '../svg/shapes.js';
+import type { Point } from '../svg/shapes.js';
 import type { PlanView } from './plan-view.js';
 
 const LONG = 30;
@@ -22,22 +23,12 @@ export function planFooter(
   const [x, y] = corner;
   return {
     marks: [
-      ...pointer(corner, [x + LONG, y]),
-      ...pointer(corner, [x, y - LONG]),
+      ...arrow('edge', corner, [x + LONG, y]),
+      ...arrow('edge', corner, [x, y - LONG]),
       textMark({ text: label('axis-x'), x: x + LONG + 6, y: y + 5, size: small }),
       textMark({ text: label('axis-y'), x: x + 8, y: y - LONG + 8, size: small }),
       ...bar,
     ],
     bottom: bottom + HIGH,
   };
-}
-
-/** A line with a head. */
-function pointer(from: Point, to: Point): string[] {
-  const [dx, dy] = [(to[0] - from[0]) / LONG, (to[1] - from[1]) / LONG];
-  const wing = (side: number): Point => [
-    to[0] - dx * 8 - dy * side * 3,
-    to[1] - dy * 8 + dx * side * 3,
-  ];
-  return [line('edge', from, to), polygon('solid', [to, wing(1), wing(-1)])];
 }

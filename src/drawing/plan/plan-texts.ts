@@ -17,8 +17,8 @@ export const PLAN_TEXTS = {
   'lengths-us': 'Lengths in feet and inches.',
   'lengths-metric': 'Lengths in metres.',
   'plan-axes': 'x and y are those of the job. Which way is north, the job does not say.',
-  'offsets-scaled':
-    'Stakes are drawn {factor} times as far off their line as they are. Left and right are told facing from the first stake of a string to the last.',
+  'offsets-scaled': 'Stakes are drawn {factor} times as far off their line as they are.',
+  'offsets-sides': 'Left and right are told facing from the first stake of a string to the last.',
   'offsets-none': 'Every stake is drawn where it stands.',
   'caution-plan':
     'Marked lines are drawn where the job has them. Have them located before you dig, and dig by hand in their zones.',
@@ -32,7 +32,7 @@ export const PLAN_TEXTS = {
   'old-paving-line': 'old paving',
   'along-building': 'building',
   'along-slab': 'slab',
-  'fall-line': 'arrow: the way that water runs, with the fall',
+  'fall-line': 'the way that water runs, with the fall',
   'edge-with-length': '{edge} {length}',
   'dig-set-out': 'dig {distance}',
   'base-and-dig-set-out': 'base, dig {distance}',
@@ -57,7 +57,6 @@ export const PLAN_TEXTS = {
   'old-paving-elsewhere':
     'Old {material} {thickness} in the dig of {pavement} is not drawn: the job does not say where it lies.',
   'beyond-picture': 'Outside the picture: {names}.',
-  'describe-plan': 'Plan of {pavements}. {edges}',
   'describe-pavement': '{pavement}: {area} of paving, {dig} of dig at the bottom.',
   'describe-edge': 'Edge {row}.',
 } as const;

@@ -37,7 +37,10 @@ export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanP
     row: drawnRow(one, scene.stakes, { factor, pen }),
   }));
   const stakes = onceEach(rows.flatMap(({ row }) => row));
-  const named = namedOf(stakes);
+  const named = stakes.filter(
+    ({ isEnd, stake }) => stakes.length <= MOST_NAMED || isEnd || !stake.inTolerance,
+  );
+  const unnamed = stakes.length - named.length;
   return {
     marks: [
       ...rows.flatMap(({ row }) => stringMark(row, pen)),
@@ -54,24 +57,8 @@ export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanP
     ],
     taken: named.map(({ at }) => boxRound(at, HALF + 1)),
     lines: rows.flatMap(({ row }) => lineOf(row)),
+    told: unnamed === 0 ? [] : [pen.style.label('stakes-unnamed', { count: `${unnamed}` })],
   };
-}
-
-const namedOf = <T extends Pick<DrawnStake, 'isEnd' | 'stake'>>(stakes: readonly T[]): T[] =>
-  stakes.filter(({ isEnd, stake }) => stakes.length <= MOST_NAMED || isEnd || !stake.inTolerance);
-
-/** How many stakes stand without their ids. Internal. */
-export function unnamedStakes({ plan }: PlanScene): number {
-  const stakes = plan.stringLines.flatMap((one) =>
-    one.stakes.map((stake, index) => ({
-      stake,
-      isEnd: index === 0 || index === one.stakes.length - 1,
-    })),
-  );
-  const ids = new Set(stakes.map(({ stake }) => stake.id));
-  if (ids.size <= MOST_NAMED) return 0;
-  for (const { stake, isEnd } of stakes) if (isEnd || !stake.inTolerance) ids.delete(stake.id);
-  return ids.size;
 }
 
 function drawnRow(

@@ -11,12 +11,12 @@ import {
 } from '../draw-options.js';
 import { pavementOf, stringOf } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { HATCH_RULES } from '../frame/rules.js';
-import type { LegendEntry } from '../frame/legend.js';
+import { CUT, FILL, hatchRules } from '../frame/hatches.js';
+import { legendEntries, type LegendEntry } from '../frame/legend.js';
+import { STRING_SAMPLE } from '../frame/samples.js';
 import { scaleBar } from '../frame/scale.js';
-import type { DrawingLabelKey } from '../label-texts.js';
 import { fromWords, LONGEST_SITE, stringName, surfaceWords } from '../section/section-words.js';
-import { labelName } from '../surface-rows.js';
+import { labelName, LAYER_HATCHES } from '../surface-rows.js';
 import { profileFigures, type ProfileFigures } from './profile-figures.js';
 import { stripMarks } from './profile-strip-marks.js';
 import { profileStrips, type Strips } from './profile-strips.js';
@@ -56,12 +56,13 @@ export function drawProfile(plan: JobPlan, options: DrawProfileOptions): string 
   return frameDrawing(
     {
       kind: 'profile',
-      rules: HATCH_RULES,
+      rules: hatchRules([...LAYER_HATCHES, CUT, FILL]),
       title: style.label('profile-title', {
         string: stringName(line),
         pavement: labelName(pavement.name),
       }),
-      notes: profileNotes({ site: plan.name, line, figures, scale }, style),
+      notes: profileNotes(plan.name, figures, style),
+      remarks: profileRemarks({ line, figures, scale }, style),
       description: describeProfile(line, figures, style),
       legend: profileLegend(pavement, figures, style),
       draw: (top) => drawStrips(figures, { scale, top, style }),
@@ -101,20 +102,7 @@ function drawStrips(
   return { marks: [...marks, ...bar], bottom: y + 12 };
 }
 
-function profileNotes(
-  {
-    site,
-    line,
-    figures,
-    scale,
-  }: {
-    readonly site: string;
-    readonly line: StringLinePlan;
-    readonly figures: ProfileFigures;
-    readonly scale: Strips;
-  },
-  style: DrawStyle,
-): string[] {
+function profileNotes(site: string, figures: ProfileFigures, style: DrawStyle): string[] {
   const { label, units } = style;
   const isUs = units.isUs;
   const hasLevels = figures.band.some(({ key }) => key === 'row-finish-elevation');
@@ -125,13 +113,30 @@ function profileNotes(
       label(isUs ? 'stations-us' : 'stations-metric'),
       ...(hasLevels ? [label(isUs ? 'elevations-us' : 'elevations-metric')] : []),
     ].join(' '),
+    ...missingNotes(figures, style),
+    label('caution-dig'),
+  ];
+}
+
+function profileRemarks(
+  {
+    line,
+    figures,
+    scale,
+  }: {
+    readonly line: StringLinePlan;
+    readonly figures: ProfileFigures;
+    readonly scale: Strips;
+  },
+  style: DrawStyle,
+): string[] {
+  const { label } = style;
+  return [
     `${fromWords(line, style)} ${surfaceWords(figures, style)}.`,
     `${scale.factor === 1 ? label('same-scale') : label('heights-scaled', { factor: `${scale.factor}` })} ${label(
       figures.isLevelled ? 'drawn-by-elevations' : 'drawn-below-string',
     )}`,
     ...(figures.hasGroundLine ? [label('ground-straight')] : []),
-    ...missingNotes(figures, style),
-    label('caution-dig'),
   ];
 }
 
@@ -166,26 +171,25 @@ function describeProfile(line: StringLinePlan, figures: ProfileFigures, style: D
 
 function profileLegend(
   { layerKinds }: PavementPlan,
-  { layers, isMeasured, hasGroundLine, stakes, subgrade }: ProfileFigures,
-  { label, units }: DrawStyle,
+  { layers }: ProfileFigures,
+  style: DrawStyle,
 ): LegendEntry[] {
-  const entry = (sample: LegendEntry['sample'], key: DrawingLabelKey): LegendEntry => ({
-    sample,
-    text: label(key),
-  });
+  const { label, units } = style;
   return [
-    entry({ line: 'string' }, 'string-level'),
-    entry({ line: 'finish' }, 'finish'),
+    ...legendEntries(style, [
+      [STRING_SAMPLE, 'string-level'],
+      [{ line: 'finish' }, 'finish'],
+    ]),
     ...layers.map(({ name, hatch, figure }) => ({
       sample: { hatch },
       text: label('layer', { layer: name, thickness: `${figure} ${units.depthUnit}` }),
     })),
-    ...(layerKinds.length > 1 ? [entry({ line: 'edge' }, 'layer-line')] : []),
-    entry({ line: 'dig' }, 'subgrade'),
-    ...(isMeasured ? [entry({ line: 'old' }, 'old-surface')] : []),
-    ...(hasGroundLine ? [entry({ hatch: 'cut' }, 'cut-area')] : []),
-    ...(stakes.some(({ string, ground }) => ground !== null && ground < string - subgrade)
-      ? [entry({ hatch: 'fill' }, 'fill-area')]
-      : []),
+    ...(layerKinds.length > 1 ? legendEntries(style, [[{ line: 'edge' }, 'layer-line']]) : []),
+    ...legendEntries(style, [
+      [{ line: 'dig' }, 'subgrade'],
+      [{ line: 'old' }, 'old-surface'],
+      [{ hatch: CUT }, 'cut-area'],
+      [{ hatch: FILL }, 'fill-area'],
+    ]),
   ];
 }

@@ -1,6 +1,6 @@
 import type { DrawStyle } from '../draw-options.js';
 import type { Picture } from '../frame/frame-drawing.js';
-import { hatched } from '../frame/hatches.js';
+import { CUT, FILL, hatched } from '../frame/hatches.js';
 import { coordinateText } from '../svg/coordinate-text.js';
 import { element } from '../svg/element.js';
 import { cornersOfBox, polygons, polyline, type Point } from '../svg/shapes.js';
@@ -71,9 +71,7 @@ function earthMarks(strung: Strung): string[] {
   if (ground.length === 0) return [];
   const areas = earthAreas(ground, surface(strung, figures.subgrade));
   return [
-    ...areas.map((area) =>
-      hatched('bare', cornersOfArea(area).map(at), area.isFill ? 'fill' : 'cut'),
-    ),
+    ...areas.map((area) => hatched('bare', cornersOfArea(area).map(at), area.isFill ? FILL : CUT)),
     ...(ground.length < 2 ? [] : [polyline('old', ground.map(at))]),
     ...strip.stakes.flatMap(({ station, ground: own }) =>
       own === null ? [] : [reading(at([station, own]))],

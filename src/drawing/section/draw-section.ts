@@ -13,8 +13,9 @@ import {
 } from '../draw-options.js';
 import { pavementOf, stringForSection } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { HATCH_RULES, LIFT_RULES } from '../frame/rules.js';
-import { labelName } from '../surface-rows.js';
+import { FILL, hatchRules, OLD_PAVING, SOIL } from '../frame/hatches.js';
+import { LIFT_RULES } from '../frame/rules.js';
+import { labelName, LAYER_HATCHES } from '../surface-rows.js';
 import { columnMarks } from './section-column.js';
 import { levelDimensions, turnedDimensions } from './section-dimensions.js';
 import { sectionFigures, type SectionFigures } from './section-figures.js';
@@ -22,7 +23,13 @@ import { sectionFrame, type SectionFrame } from './section-frame.js';
 import { digMarks, groundMarks, UNDER } from './section-ground.js';
 import { sectionLayerMarks } from './section-layers.js';
 import { stringMarks } from './section-string.js';
-import { describeSection, sectionLegend, sectionNotes, stringName } from './section-words.js';
+import {
+  describeSection,
+  sectionLegend,
+  sectionNotes,
+  sectionRemarks,
+  stringName,
+} from './section-words.js';
 import { SECTION_TEXTS } from './section-texts.js';
 
 /** How a section is drawn. */
@@ -74,9 +81,10 @@ export function drawSection(plan: JobPlan, options: DrawSectionOptions): string 
   return frameDrawing(
     {
       kind: 'section',
-      rules: [...HATCH_RULES, ...LIFT_RULES],
+      rules: [...hatchRules([...LAYER_HATCHES, SOIL, OLD_PAVING, FILL]), ...LIFT_RULES],
       title: style.label('section-title', { pavement: labelName(pavement.name) }),
       notes: sectionNotes(told, style),
+      remarks: sectionRemarks(told, style),
       description: describeSection(told, style),
       legend: sectionLegend(told, style),
       draw: (top) =>

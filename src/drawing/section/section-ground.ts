@@ -1,4 +1,4 @@
-import { hatched } from '../frame/hatches.js';
+import { FILL, hatched, OLD_PAVING, SOIL } from '../frame/hatches.js';
 import { line, polyline, rectangle, type Point } from '../svg/shapes.js';
 import type { SectionFigures } from './section-figures.js';
 import type { SectionFrame } from './section-frame.js';
@@ -20,7 +20,7 @@ export function groundMarks(figures: SectionFigures, frame: SectionFrame): strin
     [left, low],
   ];
   return [
-    hatched('bare', soil, 'soil'),
+    hatched('bare', soil, SOIL),
     ...(figures.isBounded ? boundaryMarks(figures, frame) : pavingMarks(figures, frame)),
     ...fillMarks(figures, frame),
   ];
@@ -62,7 +62,7 @@ function pavingMarks({ stripped, edge }: SectionFigures, frame: SectionFrame): s
     [x, to],
     [frame.left, to],
   ];
-  return [hatched('area', corners, 'old-paving')];
+  return [hatched('area', corners, OLD_PAVING)];
 }
 
 /** What is filled up to the subgrade. */
@@ -77,7 +77,7 @@ function fillMarks(figures: SectionFigures, frame: SectionFrame): string[] {
     [frame.right, to],
     [x, to],
   ];
-  return [hatched('area', corners, 'fill')];
+  return [hatched('area', corners, FILL)];
 }
 
 /** The existing surface across the picture, and the edge of the dig. Internal. */

@@ -1,6 +1,8 @@
 import type { PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
 import type { DrawStyle } from '../draw-options.js';
-import type { LegendEntry } from '../frame/legend.js';
+import { FILL, OLD_PAVING, SOIL } from '../frame/hatches.js';
+import { legendEntries, type LegendEntry } from '../frame/legend.js';
+import { STRING_SAMPLE } from '../frame/samples.js';
 import type { DrawingLabelKey } from '../label-texts.js';
 import { labelName } from '../surface-rows.js';
 import type { SectionFigures } from './section-figures.js';
@@ -20,23 +22,28 @@ export interface SectionTold {
 /** Name of a string in its capitals, as on the sheet. Internal. */
 export const stringName = ({ id }: StringLinePlan): string => labelName(id.toUpperCase());
 
-/** Units, scale, edge and dig of a section. Internal. */
-export function sectionNotes(
-  { site, line, figures, factor }: SectionTold,
-  style: DrawStyle,
-): string[] {
-  const { label, units } = style;
+/** The site, units and cautions of a section. Internal. */
+export const sectionNotes = (
+  { site, line }: SectionTold,
+  { label, units }: DrawStyle,
+): string[] => [
+  label('site', { site: labelName(site, LONGEST_SITE) }),
+  `${label(units.isUs ? 'depths-us' : 'depths-metric')} ${
+    line === null
+      ? label('depths-from-finish')
+      : label('depths-from-string', { string: stringName(line) })
+  }`,
+  label('caution-dig'),
+];
+
+/** Scale, edge and dig of a section. Internal. */
+export function sectionRemarks({ line, figures, factor }: SectionTold, style: DrawStyle): string[] {
+  const { label } = style;
   return [
-    label('site', { site: labelName(site, LONGEST_SITE) }),
-    `${label(units.isUs ? 'depths-us' : 'depths-metric')} ${
-      line === null
-        ? label('depths-from-finish')
-        : `${label('depths-from-string', { string: stringName(line) })} ${label('stake-place')}`
-    }`,
     factor === 1 ? label('same-scale') : label('heights-scaled', { factor: `${factor}` }),
     edgeWords(figures, style),
     digWords(figures, style),
-    label('caution-dig'),
+    ...(line === null ? [] : [label('stake-place')]),
   ];
 }
 
@@ -98,25 +105,24 @@ export const surfaceWords = (
 /** The legend of a section. Internal. */
 export function sectionLegend({ line, figures }: SectionTold, style: DrawStyle): LegendEntry[] {
   const { label, units } = style;
-  const { layers, lifts, stripped, subgrade, old, needsFill, isBounded } = figures;
-  const entry = (sample: LegendEntry['sample'], key: DrawingLabelKey): LegendEntry => ({
-    sample,
-    text: label(key),
-  });
   return [
-    ...layers.map(({ name, hatch, figure }) => ({
+    ...figures.layers.map(({ name, hatch, figure }) => ({
       sample: { hatch },
       text: label('layer', { layer: name, thickness: `${figure} ${units.depthUnit}` }),
     })),
-    entry({ hatch: 'soil' }, 'soil'),
-    ...(stripped === null || isBounded ? [] : [entry({ hatch: 'old-paving' }, 'old-paving')]),
-    ...(needsFill ? [entry({ hatch: 'fill' }, 'fill-area')] : []),
+    ...legendEntries(style, [
+      [{ hatch: SOIL }, 'soil'],
+      [{ hatch: OLD_PAVING }, 'old-paving'],
+      [{ hatch: FILL }, 'fill-area'],
+    ]),
     ...(line === null
       ? []
-      : [{ sample: { line: 'string' }, text: label('string', { string: stringName(line) }) }]),
-    entry({ line: 'finish' }, 'finish'),
-    ...(lifts.length === 0 ? [] : [entry({ line: 'lift' }, 'lift-line')]),
-    entry({ line: 'old' }, 'old-surface-mean'),
-    ...(old >= subgrade ? [] : [entry({ line: 'dig' }, 'dig-line')]),
+      : [{ sample: STRING_SAMPLE, text: label('string', { string: stringName(line) }) }]),
+    ...legendEntries(style, [
+      [{ line: 'finish' }, 'finish'],
+      [{ line: 'lift' }, 'lift-line'],
+      [{ line: 'old' }, 'old-surface-mean'],
+      [{ line: 'dig' }, 'dig-line'],
+    ]),
   ];
 }

@@ -1,12 +1,14 @@
 import type { JobPlan } from '../../job/plan/plan.js';
 import type { SheetSection } from '../../job/sheet/job-sheet-sections.js';
 import type { SheetSystem } from '../../job/sheet/lengths-of-sheet.js';
+import { workSteps } from '../../job/steps/work-steps.js';
 import { drawDig } from '../dig/draw-dig.js';
 import type { DrawOptions } from '../draw-options.js';
 import { drawPlan, type LineColour } from '../plan/draw-plan.js';
 import { drawProfile } from '../profile/draw-profile.js';
 import { drawSection } from '../section/draw-section.js';
 import { drawStakeRow } from '../stake-row/draw-stake-row.js';
+import { drawSteps } from '../steps/draw-steps.js';
 import { tag } from './page-text.js';
 
 /** A drawing of a page. */
@@ -14,9 +16,10 @@ interface PageDrawing {
   readonly draw: (options: DrawOptions) => string;
   /**
    * On paper it has the width of the page, or half of it in the layout for a phone, so that two stand
-   * side by side. One for a phone alone shows a part larger.
+   * side by side. One for a phone alone shows a part larger. One for a screen alone would be too long
+   * for a printed page.
    */
-  readonly on: 'whole' | 'half' | 'phone';
+  readonly on: 'whole' | 'half' | 'phone' | 'screen';
 }
 
 /** Pixels of the wide layout: on paper its type is as large as that of the page. */
@@ -29,7 +32,7 @@ export interface PageBasis {
   readonly lineColours: readonly LineColour[];
 }
 
-/** The drawings that belong to a part of a sheet, each for a phone and for paper. Internal. */
+/** The drawings that belong to a part of a sheet, each for a phone and for wider pages. Internal. */
 export function pageDrawings(section: SheetSection, basis: PageBasis): string {
   const screen = { system: basis.system, theme: 'screen' } as const;
   const figures = drawingsOf(section, basis).flatMap(({ draw, on }) => [
@@ -57,6 +60,10 @@ function drawingsOf({ kind, id }: SheetSection, basis: PageBasis): PageDrawing[]
     ];
   }
   if (kind === 'pavement') return pavementDrawings(id ?? '', basis);
+  if (kind === 'steps') {
+    const steps = workSteps(plan);
+    return [{ draw: (options) => drawSteps(steps, options), on: 'screen' }];
+  }
   return kind === 'string' ? stringDrawings(id ?? '', basis) : [];
 }
 

@@ -1,5 +1,5 @@
 import { shownColumns, type Column, type SheetLine } from '../../job/sheet/sheet-lines.js';
-import { pageText, tag } from './page-text.js';
+import { pageText, plainText, tag } from './page-text.js';
 
 /** Lines of a sheet as markup of a page. Internal. */
 export const pageLines = (lines: readonly SheetLine[]): string => lines.map(markup).join('\n');
@@ -63,15 +63,23 @@ function tableMarkup(
   heads: readonly (readonly string[])[],
   rows: readonly (readonly string[])[],
 ): string {
+  const width = widthOf(rows);
   const row = (cells: readonly string[], name: 'th' | 'td'): string =>
     tag('tr', cells.map((cell) => tag(name, pageText(cell.trim()))).join(''));
+  const [names = []] = heads;
+  const named = (cells: readonly string[]): string =>
+    tag('tr', cells.map((cell, k) => namedCell(names[k] ?? '', cell.trim())).join(''));
   const head = heads.map((cells) => tag('thead', row(cells, 'th'))).join('');
-  const body = tag('tbody', rows.map((cells) => row(cells, 'td')).join(''));
-  return tag('div', tag('table', head + body, widthOf(rows)), 'table');
+  const body = rows.map((cells) => (width === 'most' ? named(cells) : row(cells, 'td'))).join('');
+  return tag('div', tag('table', head + tag('tbody', body), width), 'table');
 }
 
-/** Tables of many columns have smaller type on a phone. */
+/** Tables of many columns have smaller type on a phone, those of most columns a block for each row. */
 function widthOf([first = []]: readonly (readonly string[])[]): string | undefined {
   if (first.length < 5) return undefined;
   return first.length < 7 ? 'many' : 'most';
 }
+
+/** A cell that carries the head of its column: on a phone the style sheet writes it beside the value. */
+const namedCell = (name: string, cell: string): string =>
+  `<td data-head="${plainText(name.trim())}">${pageText(cell)}</td>`;

@@ -1,11 +1,15 @@
 import {
-  HATCH_RULES,
-  LIFT_RULES,
-  MARK_RULES,
-  PLAN_RULES,
-  ZERO_RULES,
-  HOLD_RULES,
-} from '../frame/rules.js';
+  BUILDING,
+  CUT,
+  FILL,
+  HAND_DIG,
+  hatchRules,
+  OLD_PAVING,
+  SLAB,
+  SOIL,
+} from '../frame/hatches.js';
+import { LAYER_HATCHES } from '../surface-rows.js';
+import { LIFT_RULES, MARK_RULES, PLAN_RULES, ZERO_RULES, HOLD_RULES } from '../frame/rules.js';
 import { PALETTES, paletteVariables, themeStyle } from '../frame/themes.js';
 
 /** The paper that a page is printed on. */
@@ -22,7 +26,7 @@ const PHONE = '700px';
 
 /** What the drawings of a page have marks for. */
 const PAGE_RULES = [
-  ...HATCH_RULES,
+  ...hatchRules([...LAYER_HATCHES, SOIL, OLD_PAVING, CUT, FILL, HAND_DIG, BUILDING, SLAB]),
   ...LIFT_RULES,
   ...PLAN_RULES,
   ...MARK_RULES,
@@ -62,9 +66,13 @@ const ON_A_PHONE = [
   'table{font-size:.85em}',
   'th{font-size:.85em}',
   '.many{font-size:.76em}',
-  '.most{font-size:.64em}',
-  '.most th,.most td{padding:.25em .05em}',
   'th,td{padding:.25em .15em .25em .3em}',
+  '.most thead{display:none}',
+  '.most,.most tbody,.most tr,.most td{display:block}',
+  '.most tr{padding:.3em 0;border-bottom:1px solid}',
+  '.most td{display:flex;justify-content:space-between;padding:.1em .3em;border:0}',
+  '.most td:first-child{font-weight:bold}',
+  '.most td::before{content:attr(data-head);font-weight:normal}',
 ];
 
 const onPaper = ({ name, tallest }: (typeof PAPERS)[SheetPaper]): string[] => [
@@ -76,11 +84,11 @@ const onPaper = ({ name, tallest }: (typeof PAPERS)[SheetPaper]): string[] => [
   'h2{margin:1.1em 0 .3em}',
   'h3{margin:.8em 0 .2em}',
   'th,td{padding:.1em .3em}',
-  '.wide.half,.phone{display:none}',
+  '.wide.half,.phone,.screen{display:none}',
   '.whole{display:block}',
   '.narrow.half{display:inline-block;width:49%;vertical-align:top;margin:.6em 0}',
   `svg{max-height:${tallest}}`,
-  '.totals-part{break-before:page}',
+  '.pavement-part,.totals-part{break-before:page}',
   'h1,h2,h3,thead{break-after:avoid}',
   'figure,tr,p{break-inside:avoid}',
   '.table{overflow:visible}}',

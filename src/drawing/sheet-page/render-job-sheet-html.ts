@@ -2,14 +2,15 @@ import { choice, optional } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import type { JobPlan } from '../../job/plan/plan.js';
 import { requirePlan } from '../../job/require-plan.js';
-import { jobSheetSections } from '../../job/sheet/job-sheet-sections.js';
+import { jobSheetSections, type SheetSection } from '../../job/sheet/job-sheet-sections.js';
+import type { SheetLine } from '../../job/sheet/sheet-lines.js';
 import { systemField } from '../../job/sheet/sheet-options.js';
 import type { SheetSystem } from '../../job/sheet/lengths-of-sheet.js';
 import { lineColoursField, type LineColour } from '../plan/draw-plan.js';
 import { pageDrawings } from './page-drawings.js';
 import { pageLines } from './page-lines.js';
 import { pageStyle, type SheetPaper } from './page-style.js';
-import { pageText, tag } from './page-text.js';
+import { plainText, tag } from './page-text.js';
 
 /** How the page of a job is written. */
 export interface JobSheetHTMLOptions {
@@ -34,8 +35,8 @@ const NO_LOADING = "default-src 'none'; style-src 'unsafe-inline'";
  * Writes the sheet of a job as one page for a phone and for paper: the lines of `renderJobSheet` as
  * headings, tables and lists, with the drawings in place. The page stands alone: no script, nothing
  * loaded, light or dark as the reader's screen is set, black on paper. On a phone the drawings are in
- * their narrow layout, and on paper sections and depths of a dig stand side by side in it. The order list
- * begins a new printed page.
+ * their narrow layout, and on paper sections and depths of a dig stand side by side in it. Each pavement
+ * and the order list begin a new printed page.
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
  * @param options - see {@link JobSheetHTMLOptions}
@@ -51,14 +52,19 @@ export function renderJobSheetHTML(plan: JobPlan, options: JobSheetHTMLOptions):
   requirePlan(plan);
   const read = readOptions(options, OPTIONS);
   const { system, paper = system === 'us' ? 'letter' : 'a4', lineColours = [] } = read;
-  const sections = jobSheetSections(plan, system).map((section) =>
-    tag(
+  const sections = jobSheetSections(plan, system).map((section) => {
+    const [before = [], after = []] = splitLines(section);
+    return tag(
       'section',
-      [pageLines(section.lines), pageDrawings(section, { plan, system, lineColours })].join('\n'),
+      [
+        pageLines(before),
+        pageDrawings(section, { plan, system, lineColours }),
+        pageLines(after),
+      ].join('\n'),
       // no class of a drawing: its rules would hold here too
       `${section.kind}-part`,
-    ),
-  );
+    );
+  });
   return [
     '<!doctype html>',
     '<html lang="en">',
@@ -66,7 +72,7 @@ export function renderJobSheetHTML(plan: JobPlan, options: JobSheetHTMLOptions):
     '<meta charset="utf-8">',
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<meta http-equiv="Content-Security-Policy" content="${NO_LOADING}">`,
-    tag('title', pageText(plan.name).replace(/<\/?bdi>/g, '')),
+    tag('title', plainText(plan.name)),
     tag('style', pageStyle(paper)),
     '</head>',
     '<body class="settline-screen">',
@@ -75,4 +81,10 @@ export function renderJobSheetHTML(plan: JobPlan, options: JobSheetHTMLOptions):
     '</html>',
     '',
   ].join('\n');
+}
+
+/** Drawings stand at the end of their part; the order of work stands before its first step. */
+function splitLines({ kind, lines }: SheetSection): readonly (readonly SheetLine[])[] {
+  const first = kind === 'steps' ? lines.findIndex((one) => one.kind === 'subheading') : -1;
+  return first < 0 ? [lines, []] : [lines.slice(0, first), lines.slice(first)];
 }

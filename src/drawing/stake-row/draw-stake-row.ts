@@ -1,13 +1,6 @@
-import { readOptions, shapeOf } from '../../input/shape.js';
 import type { StringLinePlan } from '../../job/plan/plan.js';
 import type { StakeLine } from '../../stakes/check-stake-line.js';
-import {
-  checkWidth,
-  DRAW_FIELDS,
-  drawStyle,
-  type DrawOptions,
-  type DrawStyle,
-} from '../draw-options.js';
+import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
 import { LIFT_RULES } from '../frame/rules.js';
 import { leftWords, textLines } from '../frame/text-lines.js';
@@ -21,8 +14,6 @@ import { ROW_TEXTS } from './row-texts.js';
 
 /** How a row of stakes is drawn. */
 export type DrawStakeRowOptions = DrawOptions;
-
-const OPTIONS = shapeOf<DrawStakeRowOptions>()(DRAW_FIELDS);
 
 /**
  * Draws a row of stakes from above: the line it was checked against, each stake as far off it as
@@ -51,7 +42,7 @@ export function drawStakeRow(
   options: DrawStakeRowOptions,
 ): string {
   const read = rowOf(row);
-  const style = drawStyle(readOptions(options, OPTIONS, checkWidth), ROW_TEXTS);
+  const style = readStyle(options, ROW_TEXTS);
   const { string } = read;
   const title =
     string === null

@@ -20,7 +20,7 @@ export interface RowFrame {
 /** The farthest stake or the tolerance is drawn this far off the line, and half as much more. */
 const LEAST_OFF = 26;
 const GUTTER = 40;
-const CLEAR = 58;
+const CLEAR = 42;
 
 /** Lays out a row from a height down: along the picture, left of the row upward. Internal. */
 export function rowFrame(

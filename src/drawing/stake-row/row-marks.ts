@@ -1,7 +1,8 @@
+import { arrow } from '../frame/arrow.js';
 import { labelMarks, placeLabels, type LabelRequest } from '../frame/place-labels.js';
 import type { DrawStyle } from '../draw-options.js';
 import { boxRound } from '../plan/parts.js';
-import { line, polygon, rectangle, type Point } from '../svg/shapes.js';
+import { line, rectangle, type Point } from '../svg/shapes.js';
 import { labelName } from '../surface-rows.js';
 import type { RowFrame } from './row-frame.js';
 import type { StakeRow } from './stake-row.js';
@@ -41,7 +42,7 @@ export function rowMarks(
       ...places.map(({ at, stake }) =>
         rectangle(stake.inTolerance ? 'stake' : 'stake solid', boxRound(at, HALF)),
       ),
-      ...moves.flatMap(([from, to]) => arrow(from, to)),
+      ...moves.flatMap(([from, to]) => arrow('fall', from, to)),
       ...placed.map(({ box }) => rectangle('knock', box)),
       ...labelMarks(placed),
     ],
@@ -110,13 +111,4 @@ function moveArrows(
     const end = Math.max(top + 4, Math.min(bottom - 4, direction === 'left' ? y - long : y + long));
     return [[[x + HALF + 5, y] as const, [x + HALF + 5, end] as const] as const];
   });
-}
-
-function arrow(from: Point, to: Point): string[] {
-  const way = Math.sign(to[1] - from[1]);
-  const [x, y] = to;
-  return [
-    line('fall', from, to),
-    polygon('solid', [to, [x - 4, y - 9 * way], [x + 4, y - 9 * way]]),
-  ];
 }

@@ -15,7 +15,6 @@ export const ROW_TEXTS = {
   'row-tolerance': 'tolerance',
   'row-move': 'move to make',
   'row-alternative': 'move to make: one of them, not all',
-  'row-end': 'end of the row',
   'row-left': 'left',
   'row-right': 'right',
   'row-off': '{offset} {side}',

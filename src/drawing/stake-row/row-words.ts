@@ -1,5 +1,6 @@
 import type { DrawStyle } from '../draw-options.js';
-import type { LegendEntry } from '../frame/legend.js';
+import { legendEntries, type LegendEntry } from '../frame/legend.js';
+import { ARROW_SAMPLE } from '../frame/samples.js';
 import { labelName } from '../surface-rows.js';
 import type { StakeRow } from './stake-row.js';
 
@@ -68,22 +69,9 @@ export const describeRow = (row: StakeRow, style: DrawStyle): string =>
   });
 
 /** What the marks mean. Internal. */
-export function rowLegend(
-  { tolerance, moves, isAmbiguous }: StakeRow,
-  { label }: DrawStyle,
-): LegendEntry[] {
-  return [
-    { sample: { line: 'string' }, text: label('row-line') },
-    ...(tolerance === null || tolerance.isZero()
-      ? []
-      : [{ sample: { line: 'lift' }, text: label('row-tolerance') }]),
-    ...(moves.length === 0
-      ? []
-      : [
-          {
-            sample: { line: 'fall' },
-            text: label(isAmbiguous ? 'row-alternative' : 'row-move'),
-          },
-        ]),
-  ];
-}
+export const rowLegend = ({ isAmbiguous }: StakeRow, style: DrawStyle): LegendEntry[] =>
+  legendEntries(style, [
+    [{ line: 'string' }, 'row-line'],
+    [{ line: 'lift' }, 'row-tolerance'],
+    [ARROW_SAMPLE, isAmbiguous ? 'row-alternative' : 'row-move'],
+  ]);

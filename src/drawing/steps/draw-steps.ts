@@ -1,14 +1,7 @@
 import { fault } from '../../errors.js';
 import { shown } from '../../input/shown.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
 import { requireStep, type WorkStep } from '../../job/steps/work-step.js';
-import {
-  checkWidth,
-  DRAW_FIELDS,
-  drawStyle,
-  type DrawOptions,
-  type DrawStyle,
-} from '../draw-options.js';
+import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
 import { HOLD_RULES } from '../frame/rules.js';
 import type { LegendEntry } from '../frame/legend.js';
@@ -19,8 +12,6 @@ import { STEPS_TEXTS } from './steps-texts.js';
 
 /** How the steps of work are drawn. */
 export type DrawStepsOptions = DrawOptions;
-
-const OPTIONS = shapeOf<DrawStepsOptions>()(DRAW_FIELDS);
 
 /**
  * Draws the order of work as a strip: a frame for each step with its number, what it waits for, and a
@@ -38,7 +29,7 @@ const OPTIONS = shapeOf<DrawStepsOptions>()(DRAW_FIELDS);
  */
 export function drawSteps(steps: readonly WorkStep[], options: DrawStepsOptions): string {
   requireSteps(steps);
-  const style = drawStyle(readOptions(options, OPTIONS, checkWidth), STEPS_TEXTS);
+  const style = readStyle(options, STEPS_TEXTS);
   const drawn = drawnSteps(steps, style);
   const { label } = style;
   return frameDrawing(
@@ -46,9 +37,10 @@ export function drawSteps(steps: readonly WorkStep[], options: DrawStepsOptions)
       kind: 'steps',
       rules: HOLD_RULES,
       title: label('steps-title'),
-      notes: [label('steps-note'), label('steps-waits')],
+      notes: [label('steps-note')],
+      remarks: [label('steps-waits'), label('steps-more')],
       description: describe(drawn, style),
-      legend: legend(drawn, style),
+      legend: legend(style),
       draw: (top) => drawColumns(drawn, top + 4, style),
     },
     style,
@@ -124,7 +116,7 @@ function describe(steps: readonly DrawnStep[], style: DrawStyle): string {
   });
 }
 
-function legend(steps: readonly DrawnStep[], { label }: DrawStyle): LegendEntry[] {
+function legend({ label }: DrawStyle): LegendEntry[] {
   const box = (name: string, [x, y]: Point, inset: number): string =>
     rectangle(name, {
       x: x - 15 + inset,
@@ -132,16 +124,14 @@ function legend(steps: readonly DrawnStep[], { label }: DrawStyle): LegendEntry[
       width: 30 - 2 * inset,
       height: 14 - 2 * inset,
     });
-  const hasHolds = steps.some(({ step }) => step.holdPoints.length > 0);
   return [
-    { sample: { mark: (at) => box('stake', at, 0) }, text: label('mark-step') },
-    ...(hasHolds
-      ? [
-          {
-            sample: { mark: (at: Point) => box('hold-frame', at, 0) + box('stake', at, 3) },
-            text: label('mark-hold'),
-          },
-        ]
-      : []),
+    { sample: { mark: (at) => box('stake', at, 0), of: 'stake' }, text: label('mark-step') },
+    {
+      sample: {
+        mark: (at) => box('hold-frame', at, 0) + box('stake', at, 3),
+        of: 'hold-frame',
+      },
+      text: label('mark-hold'),
+    },
   ];
 }

@@ -1,9 +1,9 @@
 /** The English labels of the steps of work. */
 export const STEPS_TEXTS = {
   'steps-title': 'Order of work',
-  'steps-note':
-    'Read down. A double frame is a hold point: work goes on when it is signed. The steps of work of the sheet have what else must be true first.',
+  'steps-note': 'Read down. A double frame is a hold point: work goes on when it is signed.',
   'steps-waits': 'A step waits for the one above it, unless it names another.',
+  'steps-more': 'The steps of work of the sheet have what else must be true first.',
   'step-title': '{number}. {title}',
   'step-after': 'after step {steps}',
   'step-after-several': 'after steps {steps}',

@@ -1,28 +1,20 @@
 import type { FlatnessCheck } from '../../checks/check-flatness.js';
 import { spanText } from '../../checks/print-amount.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
-import {
-  checkWidth,
-  DRAW_FIELDS,
-  drawStyle,
-  type DrawOptions,
-  type DrawStyle,
-} from '../draw-options.js';
+import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { ALLOWED_RULES, HATCH_RULES } from '../frame/rules.js';
+import { hatchRules } from '../frame/hatches.js';
+import { ALLOWED_RULES } from '../frame/rules.js';
 import { scaleBar } from '../frame/scale.js';
 import { leftWords, textLines } from '../frame/text-lines.js';
 import { labelName } from '../surface-rows.js';
 import { edgeFrame, type EdgeFrame } from './edge-frame.js';
-import { edgeMarks } from './edge-marks.js';
+import { edgeMarks, hatchOf } from './edge-marks.js';
 import { edgeReadings, namedReadings, requireFlatness, type EdgeReading } from './edge-readings.js';
 import { describeEdge, edgeLegend, edgeLines, edgeNotes } from './edge-words.js';
 import { STRAIGHTEDGE_TEXTS } from './straightedge-texts.js';
 
 /** How a straightedge is drawn. */
 export type DrawStraightedgeOptions = DrawOptions;
-
-const OPTIONS = shapeOf<DrawStraightedgeOptions>()(DRAW_FIELDS);
 
 /**
  * Draws a flatness check from the side: the surface through its readings, the straightedge where it
@@ -50,14 +42,14 @@ const OPTIONS = shapeOf<DrawStraightedgeOptions>()(DRAW_FIELDS);
  */
 export function drawStraightedge(check: FlatnessCheck, options: DrawStraightedgeOptions): string {
   requireFlatness(check);
-  const style = drawStyle(readOptions(options, OPTIONS, checkWidth), STRAIGHTEDGE_TEXTS);
+  const style = readStyle(options, STRAIGHTEDGE_TEXTS);
   const readings = edgeReadings(check, style);
   const named = namedReadings(readings);
   const frame = (top: number): EdgeFrame => edgeFrame(check, readings, { top, style });
   return frameDrawing(
     {
       kind: 'straightedge',
-      rules: [...HATCH_RULES, ...ALLOWED_RULES],
+      rules: [...hatchRules([hatchOf(check)]), ...ALLOWED_RULES],
       title: style.label('flat-title', {
         layer: labelName(check.subject),
         edge: spanText(check.edgeLength),

@@ -1,6 +1,6 @@
 import type { FlatnessCheck } from '../../checks/check-flatness.js';
 import type { DrawStyle } from '../draw-options.js';
-import { hatched, type Hatch } from '../frame/hatches.js';
+import { hatched, PAVER, SAND, SOIL, STONE, type Hatch } from '../frame/hatches.js';
 import { labelMarks, placeLabels, type LabelRequest } from '../frame/place-labels.js';
 import { boxRound } from '../plan/parts.js';
 import { element } from '../svg/element.js';
@@ -14,11 +14,14 @@ const HALF = 4;
 /** Of more readings only those that are named have a mark. */
 const MOST_MARKED = 120;
 
+const HATCHES: ReadonlyMap<string, Hatch> = new Map([
+  ['base', STONE],
+  ['bedding', SAND],
+  ['pavers', PAVER],
+]);
+
 /** What a layer is hatched with. Internal. */
-export const hatchOf = ({ subject }: FlatnessCheck): Hatch =>
-  (({ base: 'stone', bedding: 'sand', pavers: 'paver' }) as const)[
-    subject as 'base' | 'bedding' | 'pavers'
-  ] ?? 'soil';
+export const hatchOf = ({ subject }: FlatnessCheck): Hatch => HATCHES.get(subject) ?? SOIL;
 
 /** The surface, the straightedge where it shows the gaps, the tolerance under it, and the gaps. Internal. */
 export function edgeMarks(

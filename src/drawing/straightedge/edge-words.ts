@@ -1,9 +1,10 @@
 import type { FlatnessCheck } from '../../checks/check-flatness.js';
 import { limitText, spanText } from '../../checks/print-amount.js';
 import type { DrawStyle } from '../draw-options.js';
-import type { LegendEntry } from '../frame/legend.js';
+import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { actionWords } from '../frame/verdict-words.js';
-import { rectangle, type Point } from '../svg/shapes.js';
+import { line, rectangle, type Point } from '../svg/shapes.js';
+import { element } from '../svg/element.js';
 import { hatchOf } from './edge-marks.js';
 import type { EdgeReading } from './edge-readings.js';
 
@@ -74,10 +75,15 @@ export const describeEdge = (
 const bar = ([x, y]: Point): string =>
   rectangle('stake', { x: x - 15, y: y - 4, width: 30, height: 8 });
 
+const gap = ([x, y]: Point): string =>
+  line('fall', [x - 15, y], [x + 15, y]) +
+  element('circle', { class: 'solid', cx: x + 15, cy: y, r: 4 });
+
 /** What the marks mean. Internal. */
-export const edgeLegend = (check: FlatnessCheck, { label }: DrawStyle): LegendEntry[] => [
-  { sample: { hatch: hatchOf(check) }, text: label('flat-surface') },
-  { sample: { mark: bar }, text: label('flat-bar') },
-  { sample: { line: 'old' }, text: label('flat-tolerance') },
-  { sample: { line: 'fall' }, text: label('flat-gap-line') },
-];
+export const edgeLegend = (check: FlatnessCheck, style: DrawStyle): LegendEntry[] =>
+  legendEntries(style, [
+    [{ hatch: hatchOf(check) }, 'flat-surface'],
+    [{ mark: bar, of: 'stake' }, 'flat-bar'],
+    [{ line: 'old' }, 'flat-tolerance'],
+    [{ mark: gap, of: 'fall' }, 'flat-gap-line'],
+  ]);

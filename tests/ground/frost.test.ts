@@ -33,6 +33,11 @@ describe('freezing index', () => {
     expect([months.index.value, months.seasonDays]).toEqual([202, 59]);
   });
 
+  test('the season begins after the last day at the top of the curve', () => {
+    const { index, seasonDays } = freezingIndex({ temperatures: [2, 0, -3], unit: 'C' });
+    expect([index.value, seasonDays]).toEqual([3, 1]);
+  });
+
   test('in Fahrenheit, and no frost', () => {
     const cold = freezingIndex({ temperatures: [23, 14, 50], unit: 'F', definition: 'total' });
     expect(cold.index.value).toBeCloseTo(15, 12);
@@ -142,6 +147,24 @@ describe('depth of frost by Stefan', () => {
     expect(deep.depth.toNumber('m')).toBeCloseTo(1, 14);
     expect(deep.extrapolated).toBe(true);
     expect(stefanDepth({ ...winter(250), layers: [clay] }).extrapolated).toBe(false);
+  });
+
+  test('a layer beyond the equations is extrapolated; each layer says what it is', () => {
+    const soil = { name: 'silt', soil: 'silt-clay', moisture: '0.2' } as const;
+    const of = (dryDensity: string) =>
+      stefanDepth({ ...winter(50), layers: [slab, { ...soil, dryDensity }] });
+    expect(of('1600 kg/m3').extrapolated).toBe(false);
+    expect(of('2000 kg/m3').extrapolated).toBe(true);
+    expect(
+      of('1600 kg/m3').layers.map(({ name, soil: kind, thickness }) => [
+        name,
+        kind,
+        thickness?.to('m').toString() ?? null,
+      ]),
+    ).toEqual([
+      ['slab', null, '0.2'],
+      ['silt', 'silt-clay', null],
+    ]);
   });
 
   test('a surface has its factor', () => {

@@ -84,6 +84,14 @@ describe('heat of soil', () => {
   test('beyond the equations, and too dry for them', () => {
     const dense = { soil: 'sandy', dryDensity: '2200 kg/m3', moisture: '0.05' } as const;
     expect(soilHeat(dense).extrapolated).toBe(true);
+    const silt = (dryDensity: string) =>
+      soilHeat({ soil: 'silt-clay', dryDensity, moisture: '0.2' }).extrapolated;
+    expect(['89.9 lb/ft3', '90 lb/ft3', '120 lb/ft3', '120.1 lb/ft3'].map(silt)).toEqual([
+      true,
+      false,
+      false,
+      true,
+    ]);
     const dry = { soil: 'silt-clay', dryDensity: '1600 kg/m3' } as const;
     expect(soilHeat({ ...dry, moisture: '0.05' }).extrapolated).toBe(true);
     expectFault(() => soilHeat({ ...dry, moisture: '0.016' }), 'OUT_OF_RANGE');

@@ -239,6 +239,19 @@ describe('depth of frost by the modified Berggren equation', () => {
     expect(frost.twoZoneDepth.lessThan(frost.depth)).toBe(true);
   });
 
+  test('the two depths are compared by their share, and layers that end above the frost say so', () => {
+    const airIndex = { value: 20, unit: 'C-days' } as const;
+    const mild = berggrenDepth({ ...year, airIndex, layers: [silt] });
+    const off = mild.depth.toNumber('m') - mild.twoZoneDepth.toNumber('m');
+    expect(off).toBeLessThan(0.1);
+    expect(off / mild.twoZoneDepth.toNumber('m')).toBeGreaterThan(0.1);
+    expect(mild.extrapolated).toBe(true);
+    const cold = { ...year, meanAnnual: { value: 34, unit: 'F' } } as const;
+    const thick = (thickness: string) =>
+      berggrenDepth({ ...cold, layers: [{ ...silt, thickness }] }).extrapolated;
+    expect([thick('0.5 m'), thick('4 m')]).toEqual([true, false]);
+  });
+
   test('a base over the silt: deeper frost, less of it in the silt; a wet base lets it deeper', () => {
     const base = {
       name: 'base',
@@ -339,6 +352,20 @@ describe('base against frost', () => {
     expect(found.intoSubgrade.to('mm').toString()).toBe('180');
     expect([found.ratio, found.isRatioLimited]).toEqual([1, false]);
     expect(found.cautions.map(({ id }) => id)).toEqual(['ground', 'structure']);
+  });
+
+  test('the maximum ratio is a published figure, unless the caller sets one', () => {
+    const options = {
+      frostDepth: '1 m',
+      pavement: '0.1 m',
+      subgradeMoisture: '0.2',
+      baseMoisture: '0.05',
+    } as const;
+    const sourceOf = (maximumRatio?: number) =>
+      frostBase(maximumRatio === undefined ? options : { ...options, maximumRatio })
+        .working.flatMap(({ given }) => given)
+        .find(({ symbol }) => symbol === 'm')?.source;
+    expect([sourceOf(), sourceOf(3)]).toEqual(['frost-penetration-limit', null]);
   });
 
   test('the ratio has a maximum, and says so', () => {

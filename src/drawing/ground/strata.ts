@@ -133,7 +133,14 @@ function reachMarks({ reach }: Strata, frame: Frame, { small: size }: DrawStyle)
   const middle = Math.max(top + half, Math.min((top + end) / 2, bottom - half));
   return [
     ...dimensionLine([x, top], [x, end]),
-    textMark({ text: shown, x: x - 6, y: Math.round(middle), size, anchor: 'middle', isTurned: true }),
+    textMark({
+      text: shown,
+      x: x - 6,
+      y: Math.round(middle),
+      size,
+      anchor: 'middle',
+      isTurned: true,
+    }),
   ];
 }
 

@@ -33,6 +33,11 @@ describe('freezing index', () => {
     expect([months.index.value, months.seasonDays]).toEqual([202, 59]);
   });
 
+  test('the season begins after the last day at the top of the curve', () => {
+    const { index, seasonDays } = freezingIndex({ temperatures: [2, 0, -3], unit: 'C' });
+    expect([index.value, seasonDays]).toEqual([3, 1]);
+  });
+
   test('in Fahrenheit, and no frost', () => {
     const cold = freezingIndex({ temperatures: [23, 14, 50], unit: 'F', definition: 'total' });
     expect(cold.index.value).toBeCloseTo(15, 12);
@@ -79,6 +84,14 @@ describe('heat of soil', () => {
   test('beyond the equations, and too dry for them', () => {
     const dense = { soil: 'sandy', dryDensity: '2200 kg/m3', moisture: '0.05' } as const;
     expect(soilHeat(dense).extrapolated).toBe(true);
+    const silt = (dryDensity: string) =>
+      soilHeat({ soil: 'silt-clay', dryDensity, moisture: '0.2' }).extrapolated;
+    expect(['89.9 lb/ft3', '90 lb/ft3', '120 lb/ft3', '120.1 lb/ft3'].map(silt)).toEqual([
+      true,
+      false,
+      false,
+      true,
+    ]);
     const dry = { soil: 'silt-clay', dryDensity: '1600 kg/m3' } as const;
     expect(soilHeat({ ...dry, moisture: '0.05' }).extrapolated).toBe(true);
     expectFault(() => soilHeat({ ...dry, moisture: '0.016' }), 'OUT_OF_RANGE');
@@ -144,6 +157,24 @@ describe('depth of frost by Stefan', () => {
     expect(stefanDepth({ ...winter(250), layers: [clay] }).extrapolated).toBe(false);
   });
 
+  test('a layer beyond the equations is extrapolated; each layer says what it is', () => {
+    const soil = { name: 'silt', soil: 'silt-clay', moisture: '0.2' } as const;
+    const of = (dryDensity: string) =>
+      stefanDepth({ ...winter(50), layers: [slab, { ...soil, dryDensity }] });
+    expect(of('1600 kg/m3').extrapolated).toBe(false);
+    expect(of('2000 kg/m3').extrapolated).toBe(true);
+    expect(
+      of('1600 kg/m3').layers.map(({ name, soil: kind, thickness }) => [
+        name,
+        kind,
+        thickness?.to('m').toString() ?? null,
+      ]),
+    ).toEqual([
+      ['slab', null, '0.2'],
+      ['silt', 'silt-clay', null],
+    ]);
+  });
+
   test('a surface has its factor', () => {
     const airIndex = { value: 400, unit: 'C-days' } as const;
     const turf = stefanDepth({ airIndex, surface: 'turf', layers: [clay] });
@@ -206,6 +237,19 @@ describe('depth of frost by the modified Berggren equation', () => {
     const frost = berggrenDepth({ ...cold, layers: [silt] });
     expect(frost.extrapolated).toBe(false);
     expect(frost.twoZoneDepth.lessThan(frost.depth)).toBe(true);
+  });
+
+  test('the two depths are compared by their share, and layers that end above the frost say so', () => {
+    const airIndex = { value: 20, unit: 'C-days' } as const;
+    const mild = berggrenDepth({ ...year, airIndex, layers: [silt] });
+    const off = mild.depth.toNumber('m') - mild.twoZoneDepth.toNumber('m');
+    expect(off).toBeLessThan(0.1);
+    expect(off / mild.twoZoneDepth.toNumber('m')).toBeGreaterThan(0.1);
+    expect(mild.extrapolated).toBe(true);
+    const cold = { ...year, meanAnnual: { value: 34, unit: 'F' } } as const;
+    const thick = (thickness: string) =>
+      berggrenDepth({ ...cold, layers: [{ ...silt, thickness }] }).extrapolated;
+    expect([thick('0.5 m'), thick('4 m')]).toEqual([true, false]);
   });
 
   test('a base over the silt: deeper frost, less of it in the silt; a wet base lets it deeper', () => {
@@ -308,6 +352,20 @@ describe('base against frost', () => {
     expect(found.intoSubgrade.to('mm').toString()).toBe('180');
     expect([found.ratio, found.isRatioLimited]).toEqual([1, false]);
     expect(found.cautions.map(({ id }) => id)).toEqual(['ground', 'structure']);
+  });
+
+  test('the maximum ratio is a published figure, unless the caller sets one', () => {
+    const options = {
+      frostDepth: '1 m',
+      pavement: '0.1 m',
+      subgradeMoisture: '0.2',
+      baseMoisture: '0.05',
+    } as const;
+    const sourceOf = (maximumRatio?: number) =>
+      frostBase(maximumRatio === undefined ? options : { ...options, maximumRatio })
+        .working.flatMap(({ given }) => given)
+        .find(({ symbol }) => symbol === 'm')?.source;
+    expect([sourceOf(), sourceOf(3)]).toEqual(['frost-penetration-limit', null]);
   });
 
   test('the ratio has a maximum, and says so', () => {

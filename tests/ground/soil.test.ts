@@ -77,6 +77,17 @@ describe('soil phases', () => {
     expect(expectFault(() => soilPhases(turned), 'OUT_OF_RANGE').path).toEqual(['wetDensity']);
   });
 
+  test('nearly full is not full, and a little more water than voids is refused', () => {
+    const at = (saturation: number) =>
+      soilPhases({
+        dryDensity: '2000 kg/m3',
+        specificGravity: '2.6',
+        moisture: (saturation * 0.3) / 2.6,
+      });
+    expect(at(0.9995).saturation).toBeCloseTo(0.9995, 9);
+    expect(expectFault(() => at(1.0005), 'OUT_OF_RANGE').path).toEqual(['moisture']);
+  });
+
   test('dry and saturated soil are exact', () => {
     const dry = soilPhases({ dryDensity: '1800 kg/m3', specificGravity: '2.7', moisture: 0 });
     expect([dry.saturation, dry.moisture, dry.voidRatio]).toEqual([0, 0, 0.5]);

@@ -81,6 +81,14 @@ describe('runoff', () => {
     expect(storm.cautions.map(({ id }) => id)).toEqual(['drainage']);
   });
 
+  test('shares are published figures where every area has its surface', () => {
+    const brick = { area: '100 m2', surface: 'brick' } as const;
+    const own = { area: '50 m2', coefficient: '0.5' } as const;
+    const sourceOf = (areas: readonly (typeof brick | typeof own)[]) =>
+      peakRunoff({ areas, rain }).working[0]?.given.find(({ symbol }) => symbol === 'C')?.source;
+    expect([sourceOf([brick]), sourceOf([brick, own])]).toEqual(['runoff-table', null]);
+  });
+
   test('an inlet, and the height of the far end', () => {
     const inlet = { capacity: '1.1 l/s', rain, coefficient: 1 } as const;
     expect(inletArea(inlet).area.to('m2').toString()).toBe('110');

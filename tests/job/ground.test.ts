@@ -101,6 +101,36 @@ describe('the ground of a job', () => {
     }
   });
 
+  test('a lift hears of the method, and the subgrade of frost and the storm', () => {
+    const notesOf = (ground: object, kind: string, rates: object = {}) => {
+      const plan = planJob({ ...site(ground), ...rates } as unknown as JobInput);
+      return workSteps(plan)
+        .filter((step) => step.kind === kind)
+        .map(({ notes }) => notes.join(' '));
+    };
+    const heavy = { plant: { ...PLATE, mass: '340 kg' } };
+    const [first = ''] = notesOf(heavy, 'lift');
+    expect(first).toContain('permits no lift so thick for this machine');
+    const own = (passes: number) => ({
+      rates: {
+        plate: { width: '500 mm', overlap: 0.1, speed: '20 m/min', efficiency: 0.75, passes },
+      },
+    });
+    const ofMethod = 'The published method requires 5 passes of this machine.';
+    expect(notesOf({ plant: PLATE }, 'lift', own(4))[0]).toContain(ofMethod);
+    expect(notesOf({ plant: PLATE }, 'lift', own(5))[0]).not.toContain(ofMethod);
+    expect(notesOf({ plant: PLATE }, 'lift')[0]).not.toContain(ofMethod);
+    const [subgrade = ''] = notesOf(WHOLE, 'subgrade');
+    expect(subgrade).toContain('Frost goes into this subgrade.');
+    expect(subgrade).toContain('more runs off than the drain takes');
+    const [calm = ''] = notesOf(
+      { ...WHOLE, frostGroup: 'NFS', storm: { ...WHOLE.storm, inlet: '0.34 l/s' } },
+      'subgrade',
+    );
+    expect(calm).not.toMatch(/Frost goes|runs off/);
+    expect(notesOf({}, 'subgrade')[0]).not.toMatch(/Frost goes|runs off/);
+  });
+
   test('the moisture of the material counts where the day has none', () => {
     const optimum = [{ stone: 'stone', optimumMoisture: 0.03 }];
     expect(groundOf({ optimum })?.lifts[0]?.action).toBe('add-water');

@@ -44,9 +44,9 @@ test('all figures of a soil follow from any three that are enough', () => {
         { dryDensity, moisture, porosity },
       ]) {
         const back = soilPhases(part);
-        expect(Math.abs(back.voidRatio / given.voidRatio - 1)).toBeLessThan(1e-11);
-        expect(Math.abs(back.saturation / given.saturation - 1)).toBeLessThan(1e-11);
-        expect(Math.abs(back.specificGravity / given.specificGravity - 1)).toBeLessThan(1e-11);
+        expect(Math.abs(back.voidRatio / given.voidRatio - 1)).toBeLessThan(1e-12);
+        expect(Math.abs(back.saturation / given.saturation - 1)).toBeLessThan(1e-12);
+        expect(Math.abs(back.specificGravity / given.specificGravity - 1)).toBeLessThan(1e-12);
       }
     }),
     runs(100),

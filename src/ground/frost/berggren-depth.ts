@@ -2,41 +2,32 @@ import { fault } from '../../errors.js';
 import { float } from '../../input/field.js';
 import { SEASON_DAYS } from '../../input/ground-ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor } from '../../sources/cautions.js';
 import { length } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
-import { formulaStep, given, withWorking, type Step, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Step } from '../../working.js';
 import { closedCoefficient, twoZoneCoefficient } from './frost-coefficient.js';
 import {
-  checkThicknesses,
   frostLayers,
   frozenLayers,
   heatLayers,
   isBelowLayers,
   sumsTo,
-  type FrostLayerInput,
-  type FrozenLayer,
   type HeatLayer,
 } from './frost-layers.js';
 import { solveDepth } from './solve-depth.js';
-import { depthSteps, refuseDry } from './stefan-depth.js';
 import {
-  checkSurface,
-  SURFACE_INDEX_FIELDS,
-  surfaceIndex,
-  type SurfaceIndexOptions,
-} from './surface-index.js';
-import {
-  asDegreeDays,
-  temperature,
-  type DegreeDays,
-  type TemperatureInput,
-} from './thermal-units.js';
+  checkDepthFields,
+  depthSteps,
+  refuseDry,
+  type StefanDepth,
+  type StefanDepthOptions,
+} from './stefan-depth.js';
+import { SURFACE_INDEX_FIELDS, surfaceIndex } from './surface-index.js';
+import { asDegreeDays, temperature, type TemperatureInput } from './thermal-units.js';
 
 /** A winter, the mean of the year, and the layers that frost goes through. */
-export interface BerggrenDepthOptions extends SurfaceIndexOptions {
-  /** Layers from the top down; the last one goes down without end. */
-  readonly layers: readonly FrostLayerInput[];
+export interface BerggrenDepthOptions extends StefanDepthOptions {
   /** Length of the freezing season in days, more than 0 and at most 366. */
   readonly seasonDays: number | string;
   /** Mean temperature of the year, 0 to 60 degrees C: the ground has it before the frost. */
@@ -51,7 +42,7 @@ const OPTIONS = shapeOf<BerggrenDepthOptions>()({
 });
 
 /** How deep frost goes by the modified Berggren equation. */
-export interface BerggrenDepth extends Worked {
+export interface BerggrenDepth extends StefanDepth {
   /** Depth of frost, with the coefficient in closed form; 0 for no frost. */
   readonly depth: Length;
   /** Coefficient in closed form, 1 or less: depth over that of Stefan. */
@@ -64,17 +55,11 @@ export interface BerggrenDepth extends Worked {
   readonly thermalRatio: number;
   /** Fusion parameter mu: heat of cooling over latent heat, over the depth of frost. */
   readonly fusionParameter: number;
-  /** Freezing index of the surface. */
-  readonly surfaceIndex: DegreeDays;
-  /** How much of each layer freezes. */
-  readonly layers: readonly FrozenLayer[];
   /**
    * True if a layer is beyond the equations of conductivity, frost goes below the layers given, or
    * the closed form is more than 10% off the depth of two zones, as it is in mild climates.
    */
   readonly extrapolated: boolean;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /** The closed form is called extrapolated when it is this far off the depth of two zones. */
@@ -109,10 +94,7 @@ const TOO_FAR = 0.1;
  * frost.twoZoneDepth.lessThan(frost.depth) //=> true
  */
 export function berggrenDepth(options: BerggrenDepthOptions): BerggrenDepth {
-  const read = readOptions(options, OPTIONS, (reader, { layers }, path, raw) => {
-    checkSurface(reader, raw, path);
-    checkThicknesses(reader, layers, path);
-  });
+  const read = readOptions(options, OPTIONS, checkDepthFields);
   if (read.meanAnnual < 0) {
     const message = 'below freezing all year: permafrost. This method is for ground that thaws';
     throw fault('OUT_OF_RANGE', message, {}, ['meanAnnual', 'value']);

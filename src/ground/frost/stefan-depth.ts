@@ -1,7 +1,7 @@
 import { fault } from '../../errors.js';
 import { quantity } from '../../input/field.js';
 import { DEPTH } from '../../input/ranges.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
+import { readOptions, shapeOf, type Check } from '../../input/shape.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import { length, type LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
@@ -45,6 +45,12 @@ const OPTIONS = shapeOf<StefanDepthOptions>()({
   layers: frostLayers(false),
 });
 
+/** Refuses a surface given twice or not at all, and layers without a thickness. Internal. */
+export const checkDepthFields: Check<typeof OPTIONS> = (reader, { layers }, path, raw) => {
+  checkSurface(reader, raw, path);
+  checkThicknesses(reader, layers, path);
+};
+
 /** How deep frost goes by Stefan's equation. */
 export interface StefanDepth extends Worked {
   /** Depth of frost; 0 for no frost. */
@@ -82,10 +88,7 @@ export interface StefanDepth extends Worked {
  * stefanDepth({ ...winter, layers: [clay] }).depth.to('m').toFixed(6) //=> '1.000000'
  */
 export function stefanDepth(options: StefanDepthOptions): StefanDepth {
-  const read = readOptions(options, OPTIONS, (reader, { layers }, path, raw) => {
-    checkSurface(reader, raw, path);
-    checkThicknesses(reader, layers, path);
-  });
+  const read = readOptions(options, OPTIONS, checkDepthFields);
   const { index, step } = surfaceIndex(read);
   const layers = heatLayers(read.layers);
   refuseDry(layers);

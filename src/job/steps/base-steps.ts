@@ -1,7 +1,7 @@
-import type { WaterAction } from '../../ground/soil/lift-water.js';
 import type { LiftGroundPlan } from '../plan/plan-of-ground.js';
 import type { LiftPlan, LooseOrderPlan, PavementPlan } from '../plan/plan.js';
 import { surfacesBelow } from '../plan/surfaces.js';
+import { liftNotes } from './ground-notes.js';
 import { deliveryHours, NO_HOURS, plateHours, platePasses } from './rated-hours.js';
 import { amountOf, looseAmount, piecesOf } from './step-amounts.js';
 import {
@@ -91,7 +91,7 @@ function placeLift(basis: StepBasis, pavement: PavementPlan, of: LiftBasis): Wor
       plate: plateHours(basis.job, pavement.areas.ownBase, passes),
       trucks: deliveryHours(basis.job, amounts[0]?.loads ?? null),
     },
-    notes: ['Spread to the loose height, compact, then measure.', ...waterNotes(own)],
+    notes: ['Spread to the loose height, compact, then measure.', ...liftNotes(own, passes)],
     holdPoints: isSigned ? [layerAccepted(lift.layer, surface)] : [],
     cautions: ['loads'],
   });
@@ -108,17 +108,6 @@ const waterFigures = (own: LiftGroundPlan | null): WorkFigure[] =>
   own?.action === 'add-water' && own.water !== null
     ? [{ code: 'water', name: 'water to add', value: own.water }]
     : [];
-
-const WATER_NOTES: Readonly<Record<WaterAction, string>> = {
-  'add-water': 'Sprinkle the water over the loose lift and let it soak in before the plate.',
-  'let-dry': 'The stone is too wet. Spread it and let it dry before the plate.',
-  'compact-now': 'The moisture is right. Compact before it dries.',
-};
-
-const waterNotes = (own: LiftGroundPlan | null): string[] => {
-  const action = own?.action ?? null;
-  return action === null ? [] : [WATER_NOTES[action]];
-};
 
 const layerAccepted = (layer: string, surface: string): HoldPoint => ({
   code: 'layer-accepted',

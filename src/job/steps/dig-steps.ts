@@ -11,6 +11,7 @@ import {
   plateHours,
   platePasses,
 } from './rated-hours.js';
+import { subgradeNotes } from './ground-notes.js';
 import { amountOf, looseAmount } from './step-amounts.js';
 import { condition, heightsOf, makeStep, type StepBasis } from './step-basis.js';
 import type { WorkCondition, WorkFigure, WorkHours, WorkStep } from './work-step.js';
@@ -257,6 +258,7 @@ export function checkSubgrade(basis: StepBasis, pavement: PavementPlan): WorkSte
     notes: [
       'Compact first, then measure. Fill what is too deep with compacted base.',
       'Use a rammer or a padded roller on clay. A plate suits sand and stone.',
+      ...subgradeNotes(basis.job, pavement),
     ],
     holdPoints: [
       {

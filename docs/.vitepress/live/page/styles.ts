@@ -80,7 +80,7 @@ summary { cursor: pointer; font-weight: 500; }
 .step { margin-bottom: 0.8rem; }
 .step strong { font-weight: 600; display: block; }
 .step .formula { display: block; width: fit-content; max-width: 100%; overflow-x: auto; background: var(--ground); padding: 0.15rem 0.5rem; margin: 0.15rem 0; font: inherit; }
-math { font-family: Temml, 'Latin Modern Math', 'STIX Two Math', math, serif; }
+math { font-family: 'STIX Two Math', math; }
 .step ul { list-style: none; padding: 0; margin: 0; font-size: 0.92rem; }
 .step .result { margin: 0.1rem 0; font-weight: 500; }
 .source { color: var(--quiet); font-size: 0.86rem; margin: 0; }

@@ -48,7 +48,16 @@ function rowOf({ section, test, file }, figure) {
 
 const counted = (count, word) => `${count} ${word}${count === 1 ? '' : 's'}`;
 
-const HEADS = ['section', 'check', 'kind', 'printed', 'computed', 'difference', 'allowed', ''];
+const HEADS = [
+  'section',
+  'check',
+  'kind',
+  'printed',
+  'computed',
+  'difference',
+  'allowed',
+  'result',
+];
 
 function sectionOf(id, checks, folders) {
   const [{ title, status }] = checks;

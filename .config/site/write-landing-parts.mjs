@@ -32,6 +32,8 @@ export async function writeLandingParts() {
   // parts with a class are kept as text: the script of the page need not hold them once more
   const parts = shown.split('\n\n').map((part) => `<span class="part">${escaped(part)}</span>`);
   write('sheet.md', `<pre>${parts.join('\n\n')}</pre>\n`);
-  draw('section-wide', drawSection(plan, { system, pavement: 'drive' }));
-  draw('section-narrow', drawSection(plan, { system, pavement: 'drive', narrow: true }));
+  // its colours follow the page that it stands in
+  const look = { system, pavement: 'drive', theme: 'screen' };
+  draw('section-wide', drawSection(plan, look));
+  draw('section-narrow', drawSection(plan, { ...look, narrow: true }));
 }

@@ -1,4 +1,4 @@
-import { checkJob, planJob, type JobInput, type JobReadings } from 'settline/job';
+import { checkJob, planJob, type JobInput } from 'settline/job';
 import { attempt } from 'settline/errors';
 import { entry, shownResult, type Block } from '../block/block.js';
 import { SITE_FILE } from '../block/one-site.js';

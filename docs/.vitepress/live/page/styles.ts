@@ -23,8 +23,9 @@ p { margin: 0.4rem 0; }
 .block { border: 1px solid var(--rule); border-top: 3px solid var(--edge); background: var(--paper); padding: 0.9rem 1rem; }
 .title { font-weight: 600; margin: 0 0 0.6rem; }
 .sides { display: grid; gap: 0.75rem 1.5rem; grid-template-columns: minmax(0, 1fr); }
-.form { display: grid; gap: 0.7rem; align-content: start; min-width: 0; }
-.field { display: grid; gap: 0.15rem; }
+.form { display: grid; gap: 0.7rem 1.2rem; align-content: start; min-width: 0; grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr)); }
+.form > fieldset, .form > .flag { grid-column: 1 / -1; }
+.field { display: grid; gap: 0.15rem; align-content: start; }
 .field label, legend { font-size: 0.92rem; font-weight: 500; }
 .hint { color: var(--quiet); font-size: 0.82rem; font-weight: 400; }
 th .hint { display: block; }
@@ -111,7 +112,8 @@ pre.sheet { font: 0.84rem/1.4 var(--mono); overflow: auto; background: var(--fie
 @container (min-width: 46rem) { .sides { grid-template-columns: minmax(0, 5fr) minmax(0, 6fr); } }
 @media print {
   .form, .bar, .tabs, .no-print { display: none !important; }
-  .block { border: 0; padding: 0; }
+  .block { border: 0; padding: 0; break-inside: avoid; }
+  .scroll { overflow: visible; }
   pre.sheet { max-height: none; overflow: visible; border: 0; white-space: pre-wrap; }
 }
 `;

@@ -49,9 +49,10 @@ export const block: Block = {
         return drawing === 'dig' ? drawDig(plan, one) : drawSection(plan, one);
       };
       const text = draw(WIDE);
+      const title = /<title[^>]*>([^<]*)</.exec(text)?.[1] ?? 'The drawing';
       return shownResult(
         { letters: text.length },
-        `The drawing is ${text.length} letters of SVG. It loads nothing.`,
+        `${title}: ${text.length} letters of SVG that load nothing.`,
         draw,
       );
     }),

@@ -112,7 +112,8 @@ pre.sheet { font: 0.84rem/1.4 var(--mono); overflow: auto; background: var(--fie
 @container (min-width: 46rem) { .sides { grid-template-columns: minmax(0, 5fr) minmax(0, 6fr); } }
 @media print {
   .form, .bar, .tabs, .no-print { display: none !important; }
-  .block { border: 0; padding: 0; break-inside: avoid; }
+  .block { border: 0; padding: 0; }
+  .answer, .drawing, .step { break-inside: avoid; }
   .scroll { overflow: visible; }
   pre.sheet { max-height: none; overflow: visible; border: 0; white-space: pre-wrap; }
 }

@@ -25,7 +25,8 @@ await writeReference();
 if (process.argv[2] === 'dev') {
   const server = await createServer(DOCS, { base: '/' });
   await server.listen();
-  server.printUrls();
+  // the generator is told to say warnings alone
+  console.log(server.resolvedUrls.local.join('\n'));
 } else {
   checkPages();
   rmSync(SITE, { recursive: true, force: true });

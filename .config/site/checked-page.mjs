@@ -1,4 +1,5 @@
 // The page of checked figures: a section for each publication, a row for each figure.
+import { escapeHtml } from './escape-html.mjs';
 import { STATUS } from './sources.mjs';
 
 const KINDS = {
@@ -19,13 +20,6 @@ export function foldersOf(text) {
   const own = all.filter((name) => !COMMON.has(name));
   return own.length === 0 ? all : own;
 }
-
-const escapeHtml = (text) =>
-  String(text)
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
 
 /** Difference of two plain numbers, as exact as their digits; nothing for other texts. */
 function difference({ right, printed: shown, computed }) {
@@ -54,7 +48,16 @@ function rowOf({ section, test, file }, figure) {
 
 const counted = (count, word) => `${count} ${word}${count === 1 ? '' : 's'}`;
 
-const HEADS = ['section', 'check', 'kind', 'printed', 'computed', 'difference', 'allowed', ''];
+const HEADS = [
+  'section',
+  'check',
+  'kind',
+  'printed',
+  'computed',
+  'difference',
+  'allowed',
+  'result',
+];
 
 function sectionOf(id, checks, folders) {
   const [{ title, status }] = checks;

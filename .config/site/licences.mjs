@@ -2,6 +2,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { noticeOf } from '../notices.mjs';
+import { FONT_PACKAGE } from './math-font.mjs';
 import { CACHE, ROOT, SITE } from './paths.mjs';
 
 /** Where a package lies, and its name. */
@@ -10,7 +11,7 @@ const PLACE = /^(.*)\/node_modules\/((?:@[^/]+\/)?[^/]+)\//;
 /** What the plugin finds; it runs in a copy of this module that the generator makes. */
 const FOUND = join(CACHE, 'site-packages.json');
 
-/** The mathematics is set with this when the site is built; its styles and font are in the pages. */
+/** The mathematics is set with this when the site is built: the pages hold what it writes. */
 const SETTER = 'temml';
 
 /** Notes for Vite's build which packages each script takes in. */
@@ -31,11 +32,15 @@ export const noteLicences = () => ({
 
 const head = `# Licences
 
-The scripts, styles and the font of this site hold parts of the packages below. Each comes under its own licence. The font Temml holds letters of the font KaTeX_Script, which is under the same licence as temml.
+The scripts, styles and the font of this site hold parts of the packages below. Each comes under its own licence. The font of formulas is a part of STIX Two Math: the letters and signs that this site sets.
 `;
 
 export function writeLicences() {
-  const packages = [[SETTER, ROOT], ...JSON.parse(readFileSync(FOUND, 'utf8'))];
+  const packages = [
+    [SETTER, ROOT],
+    [FONT_PACKAGE, ROOT],
+    ...JSON.parse(readFileSync(FOUND, 'utf8')),
+  ];
   const notices = packages.sort().map(([name, root]) => noticeOf(root, name));
   writeFileSync(join(SITE, 'licences.txt'), [head, ...notices].join('\n'));
 }

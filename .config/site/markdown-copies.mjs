@@ -12,10 +12,11 @@ const PARTS = [
   ['Functions and types', 'api/'],
 ];
 
-/** Elements that only a browser can fill are left out. */
+/** Scripts, and elements that only a browser can fill, are left out. */
 const forReading = (text) =>
   text
     .replaceAll(/\]\(\.\.\/\.\.\/(?=examples\/|job\.schema)/g, '](../')
+    .replaceAll(/<script setup>[^]*?<\/script>\n*|<img [^>]*:src=[^>]*>\n*/g, '')
     .replaceAll(/<(settline-[a-z]+|checked-filter)\b[^>]*><\/\1>\n*/g, '')
     .trimStart();
 

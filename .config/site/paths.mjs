@@ -7,6 +7,9 @@ export const DOCS = join(ROOT, 'docs');
 export const API = join(DOCS, 'api');
 export const SITE = join(ROOT, 'site');
 export const CACHE = join(ROOT, 'node_modules', '.cache', 'settline');
+/** What pages take in that is generated: the sheet and the drawings of a site, the font of formulas. */
+export const PARTS = join(API, 'parts');
+export const MATH_FONT = join(PARTS, 'stix-two-math.woff2');
 /** Every public name with the page that describes it. */
 export const NAMES = join(API, 'names.json');
 /** What the run of the published checks wrote. */

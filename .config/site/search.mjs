@@ -53,6 +53,7 @@ function boostDocument(id) {
 
 /** Settings of the generator's search. */
 export const searchOptions = {
+  disableDetailedView: true,
   translations: { button: { buttonText: 'Search', buttonAriaLabel: 'Search' } },
   _render: (text, env, markdown) => inRows(markdown.render(text, env), env.relativePath),
   miniSearch: {

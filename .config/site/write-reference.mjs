@@ -15,6 +15,7 @@ import { readSourceFiles } from './related-files.mjs';
 import { schemaPage } from './schema-page.mjs';
 import { sourcesPage } from './sources.mjs';
 import { hasPlace, typesPage } from './types-page.mjs';
+import { writeMathFont } from './math-font.mjs';
 import { writeLandingParts } from './write-landing-parts.mjs';
 
 const isFunction = ({ kind }) => kind === ReflectionKind.Function;
@@ -118,5 +119,6 @@ export async function writeReference() {
   const schema = JSON.parse(readFileSync(join(ROOT, 'job.schema.json'), 'utf8'));
   writePage('job-file-fields.md', schemaPage(schema));
   await writeLandingParts();
+  await writeMathFont();
   writeFileSync(NAMES, JSON.stringify(namesOf(folders)));
 }

@@ -1,6 +1,7 @@
 // The documentation site: `npm run docs` builds it, `npm run docs:dev` serves its sources.
 import { join } from 'node:path';
 import { defineConfig } from 'vitepress';
+import { chunkGroups } from '../../.config/site/chunk-groups.mjs';
 import { BASE, CACHE, SITE } from '../../.config/site/paths.mjs';
 import { editableExamples } from '../../.config/site/markdown/editable-examples.mjs';
 import { formulas } from '../../.config/site/markdown/formulas.mjs';
@@ -11,7 +12,9 @@ import { tables } from '../../.config/site/markdown/tables.mjs';
 import { searchOptions } from '../../.config/site/search.mjs';
 import { noteLicences } from '../../.config/site/licences.mjs';
 import { livePages } from '../../.config/site/live-pages.mjs';
-import { sidebars } from './sidebars.mjs';
+import { smallerScripts } from '../../.config/site/smaller-scripts.mjs';
+import { unusedParts } from '../../.config/site/unused-parts.mjs';
+import { folders, pages } from './sidebars.mjs';
 
 const typesetFormulas = await formulas();
 
@@ -50,12 +53,15 @@ export default defineConfig({
   },
   vite: {
     ...livePages,
-    plugins: [...livePages.plugins, noteLicences()],
+    resolve: { alias: [...livePages.resolve.alias, ...unusedParts] },
+    plugins: [...livePages.plugins, chunkGroups(), noteLicences(), smallerScripts()],
     // no part of the theme is written with options: that part of Vue is left out
     define: { __VUE_OPTIONS_API__: 'false' },
     build: {
       ...livePages.build,
       chunkSizeWarningLimit: 2000,
+      // a script names all that it imports: a list of it beside each place that loads one is not needed
+      modulePreload: { resolveDependencies: () => [] },
       rollupOptions: {
         // a package marks calls as pure in places that the bundler does not read
         onwarn: (warning, warn) => {
@@ -78,6 +84,8 @@ export default defineConfig({
       { text: 'Functions', link: '/api/', activeMatch: '^/api/(?!sources|checked)' },
       { text: 'Figures', link: '/api/checked-figures' },
     ],
-    sidebar: sidebars(),
+    sidebar: { '/': pages() },
+    // the theme makes the lists of the functions of each folder from these
+    folders: folders(),
   },
 });

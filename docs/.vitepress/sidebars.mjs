@@ -39,7 +39,8 @@ export const REFERENCE = ['job-file', 'formulas', 'glossary', 'error-codes', 'me
 const reference = () =>
   REFERENCE.filter((name) => existsSync(join(DOCS, 'reference', `${name}.md`)));
 
-const pages = () => [
+/** The list beside hand-written pages. */
+export const pages = () => [
   {
     text: 'Learn',
     items: [
@@ -62,25 +63,15 @@ const pages = () => [
   },
 ];
 
-function folderSidebar(folder) {
-  const names = readdirSync(join(API, folder))
-    .filter((name) => name !== 'types.md')
-    .sort();
-  const own = names
-    .map((name) => name.slice(0, -3))
-    .map((name) => ({ text: name, link: `/api/${folder}/${name}` }));
-  const title = folder === 'settline' ? folder : `settline/${folder}`;
-  return [
-    { text: 'Reference', items: [{ text: 'All functions', link: '/api/' }] },
-    { text: title, items: [...own, { text: 'Types', link: `/api/${folder}/types` }] },
-  ];
-}
-
-/** The sidebars by the folder of their pages. */
-export function sidebars() {
-  const folders = existsSync(API) ? readdirSync(API, { withFileTypes: true }) : [];
-  const byFolder = folders
-    .filter((one) => one.isDirectory() && one.name !== 'parts')
-    .map(({ name }) => [`/api/${name}/`, folderSidebar(name)]);
-  return { ...Object.fromEntries(byFolder), '/': pages() };
+/** The functions of each folder of the library, by the folder's name; one text a folder takes little room. */
+export function folders() {
+  const found = existsSync(API) ? readdirSync(API, { withFileTypes: true }) : [];
+  const names = found.filter((one) => one.isDirectory() && one.name !== 'parts');
+  const functionsOf = ({ name }) =>
+    readdirSync(join(API, name))
+      .filter((file) => file !== 'types.md')
+      .map((file) => file.slice(0, -3))
+      .sort()
+      .join(' ');
+  return Object.fromEntries(names.map((folder) => [folder.name, functionsOf(folder)]));
 }

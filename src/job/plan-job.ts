@@ -4,6 +4,7 @@ import { LIBRARY_VERSION } from '../library-version.js';
 import { SOURCES, type SourceId } from '../sources/catalogue.js';
 import { cautionsFor } from '../sources/cautions.js';
 import { EXCAVATION_SLOPES } from '../sources/excavation-rules.js';
+import type { FrostGroup } from '../sources/frost-figures.js';
 import { ROOT_CUT_MARKS } from '../sources/tree-rules.js';
 import { deepFreeze, hangWorking } from '../working.js';
 import { inField } from './read/in-field.js';
@@ -229,8 +230,14 @@ function groundSources({ ground }: ReadJob, pavements: readonly PavementPlan[]):
     ...(ground.frost === undefined
       ? []
       : (['frost-depth-coefficient', 'conductivity-equations', 'surface-factors'] as const)),
-    ...(ground.cbr === undefined ? [] : (['frost-support-rule'] as const)),
+    ...(ground.cbr === undefined ? [] : supportSources(ground.frostGroup)),
     ...(ground.plant === undefined ? [] : (['reinstatement-lifts'] as const)),
+    ...(ground.optimum === undefined ? [] : (['common-practice'] as const)),
     ...(ground.storm === undefined ? [] : (['rational-method', 'runoff-table'] as const)),
   ];
 }
+
+const supportSources = (group: FrostGroup = 'NFS'): SourceId[] => [
+  'frost-support-rule',
+  ...(group === 'NFS' ? [] : (['frost-support'] as const)),
+];

@@ -88,21 +88,25 @@ describe.skipIf(!hasBrowser)('what computes', () => {
     await context.close();
   });
 
-  test.each(['is-ten-inches-enough', 'how-deep-does-it-freeze', 'layers'])(
-    'the block of %s at 360 px in the dark',
-    async (name) => {
-      const look = { width: 360, scheme: 'dark' } as const;
-      const { page, context, complaints } = await reader.open(`how-to/${name}.html`, look);
-      await page.locator('.answer').first().filter({ hasText: /\d/ }).waitFor();
-      for (const summary of await page.locator('settline-live summary').all()) {
-        await summary.click();
-      }
-      expect(await overflow(page)).toBe(0);
-      expect(await graveFindings(page)).toEqual([]);
-      expect(complaints).toEqual([]);
-      await context.close();
-    },
-  );
+  test.each([
+    'is-ten-inches-enough',
+    'how-deep-does-it-freeze',
+    'layers',
+    'drawings',
+    'steps',
+    'areas',
+  ])('the block of %s at 360 px in the dark', async (name) => {
+    const look = { width: 360, scheme: 'dark' } as const;
+    const { page, context, complaints } = await reader.open(`how-to/${name}.html`, look);
+    await page.locator('.answer').first().filter({ hasText: /\d/ }).waitFor();
+    for (const summary of await page.locator('settline-live summary').all()) {
+      await summary.click();
+    }
+    expect(await overflow(page)).toBe(0);
+    expect(await graveFindings(page)).toEqual([]);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
 
   test('an example is edited and run in the page of its function', async () => {
     const { page, context, complaints } = await reader.open('api/build-up/lifts.html');
@@ -118,9 +122,32 @@ describe.skipIf(!hasBrowser)('what computes', () => {
     await context.close();
   });
 
-  test('the formula of a function is set as mathematics', async () => {
-    const { page, context } = await reader.open('api/ground/liftWater.html');
+  test('the formula of a function is set as mathematics, in the shipped font', async () => {
+    const { page, context, complaints } = await reader.open('api/ground/liftWater.html');
     expect(await page.locator('.formula-block math').count()).toBeGreaterThan(0);
+    await page.evaluate('document.fonts.ready');
+    const fonts = await page.evaluate<string[]>(
+      '[...document.fonts].filter((one) => one.status === "loaded").map((one) => one.family)',
+    );
+    expect(fonts.map((name) => name.replaceAll('"', ''))).toEqual(['STIX Two Math']);
+    expect(readFileSync(join(SITE, 'licences.txt'), 'utf8')).toMatch(
+      /@fontsource\/stix-two-math[^]*SIL OPEN FONT LICENSE/,
+    );
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test('a page of a task prints its text and answer, and nothing to press', async () => {
+    const { page, context } = await reader.open('how-to/string.html', { scheme: 'dark' });
+    const answer = page.locator('.answer').first();
+    await answer.filter({ hasText: /\d/ }).waitFor();
+    await page.emulateMedia({ media: 'print' });
+    expect(await answer.isVisible()).toBe(true);
+    for (const part of ['.VPNav', '.VPSidebar', '.page-copy', '.form', '.bar']) {
+      expect(await page.locator(part).first().isVisible(), part).toBe(false);
+    }
+    const ink = await page.locator('h1').evaluate((one) => getComputedStyle(one).color);
+    expect(ink).toBe('rgb(0, 0, 0)');
     await context.close();
   });
 

@@ -10,6 +10,7 @@ const PAGES = [
   'how-to/index.html',
   'how-to/string.html',
   'how-to/how-deep-does-it-freeze.html',
+  'how-to/hand-over.html',
   'explanation/soil-states.html',
   'reference/error-codes.html',
   'api/index.html',

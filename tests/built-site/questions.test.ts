@@ -110,7 +110,7 @@ describe.skipIf(!hasBrowser)('questions', () => {
 
   test.each(QUESTIONS)('one search: $typed', async ({ asked, typed, page: address }) => {
     const { page, context } = await reader.open('index.html');
-    await page.click('.DocSearch-Button');
+    await page.click('.site-search');
     const found = await bySearch(page, typed);
     console.info(`${typed}: ${found.map((one) => one.slice(reader.address.length)).join(', ')}`);
     const place = asked
@@ -138,7 +138,7 @@ describe.skipIf(!hasBrowser)('questions', () => {
 
   test('the search opens from its button by keyboard', async () => {
     const { page, context } = await reader.open('index.html');
-    await page.locator('.DocSearch-Button').focus();
+    await page.locator('.site-search').focus();
     await page.keyboard.press('Enter');
     await page.locator('.VPLocalSearchBox input').waitFor();
     await page.keyboard.press('Escape');

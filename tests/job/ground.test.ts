@@ -230,6 +230,23 @@ describe('the ground of a job', () => {
     }
   });
 
+  test.each([
+    ['all of it', WHOLE],
+    ['a bearing ratio', { cbr: 5 }],
+    ['a bearing ratio and a frost group', { cbr: 9, frostGroup: 'F3' }],
+    ['a winter', { frost: FROST }],
+    ['a winter over soil that frost does not lift', { frost: FROST, frostGroup: 'NFS' }],
+    ['a winter and a frost group', { cbr: 9, frost: FROST, frostGroup: 'F3' }],
+    ['a plate', { plant: PLATE }],
+    ['a storm', { storm: { depth: '36 mm', time: '1 h', inlet: '0.33 l/s' } }],
+  ])('a plan names every source of its figures: %s', (_, ground) => {
+    const plan = planOf(ground);
+    const named = plan.sources.map(({ id }) => id);
+    const cited = plan.working.flatMap(({ given }) => given.flatMap(({ source }) => source ?? []));
+    expect(cited.length).toBeGreaterThan(0);
+    expect(cited.filter((source) => !named.includes(source))).toEqual([]);
+  });
+
   test('a saved plan comes back', () => {
     const plan = planOf(WHOLE);
     const again = planFromJSON(JSON.parse(JSON.stringify(plan)));

@@ -3,6 +3,7 @@
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import temml from 'temml';
+import { MATH_LETTERS } from '../math-font.mjs';
 import { ROOT } from '../paths.mjs';
 
 const attribute = (text) =>
@@ -25,17 +26,29 @@ function withSigns(text) {
   return text.replaceAll(/([\w)\]])\s+(?=[\w(])|\)(?=\()/g, (whole) => `${whole.trim()} * `);
 }
 
+/** The font of formulas holds what formulas are set with; another letter would come in another font. */
+function refuseStrangers(math, formula) {
+  const letters = math.replace(/<[^>]*>/g, '').replace(/&[a-z]+;/g, '');
+  const stranger = [...letters].find((letter) => !MATH_LETTERS.has(letter));
+  if (stranger === undefined) return;
+  const code = stranger.codePointAt(0).toString(16);
+  throw new Error(`${formula}: the font of formulas has no "${stranger}" (U+${code})`);
+}
+
 /** Makes the plugin; the library must be built. */
 export async function formulas() {
   const { formulaTeX } = await import(pathToFileURL(join(ROOT, 'dist/formulas/index.js')).href);
   const mathOf = (text, displayMode) => {
     for (const form of [text, withSigns(text)]) {
+      let math;
       try {
         const tex = `\\displaystyle ${formulaTeX(form)}`;
-        return temml.renderToString(tex, { displayMode, throwOnError: true });
+        math = temml.renderToString(tex, { displayMode, throwOnError: true });
       } catch {
-        // not in the grammar: the other form, or code
+        continue; // not in the grammar: the other form, or code
       }
+      refuseStrangers(math, text);
+      return math;
     }
     return undefined;
   };

@@ -15,6 +15,8 @@ function choice(label, name, entries, onChange) {
   return { element, select };
 }
 
+const counted = (count, word) => `${count} ${word}${count === 1 ? '' : 's'}`;
+
 class CheckedFilter extends HTMLElement {
   connectedCallback() {
     if (this.choices !== undefined) return;
@@ -60,7 +62,7 @@ class CheckedFilter extends HTMLElement {
       shown += 1;
       figures += section.querySelectorAll('tbody tr').length;
     }
-    this.count.textContent = `${figures} figures of ${shown} publications.`;
+    this.count.textContent = `${counted(figures, 'figure')} of ${counted(shown, 'publication')}.`;
     const chosen = new URLSearchParams();
     if (source !== '') chosen.set('source', source);
     if (folder !== '') chosen.set('folder', folder);

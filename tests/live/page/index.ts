@@ -30,4 +30,4 @@ function made(): HTMLElement {
 }
 
 main?.append(made());
-defineElements();
+void defineElements();

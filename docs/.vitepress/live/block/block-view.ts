@@ -46,6 +46,7 @@ function makePlaces(isShort: boolean): Places {
 
 const folded = (title: string, content: Node): HTMLElement =>
   makeElement('details', {
+    class: 'no-print',
     children: [makeElement('summary', { text: title }), content],
   });
 

@@ -2,31 +2,15 @@ import { attempt } from 'settline/errors';
 import { widenOutline, type WidenOutlineOptions } from 'settline/outline';
 import { entry, shownResult, type Block } from '../block/block.js';
 import { drawOutlines } from '../block/draw-outlines.js';
+import { cornersField, unitField } from '../block/outline-fields.js';
 import { both } from '../page/both-systems.js';
 
 export const block: Block = {
   title: 'Dig line outside the paving',
   calls: ['widenOutline'],
   fields: [
-    {
-      kind: 'rows',
-      path: ['outline', 'points'],
-      label: 'Corners of the paving, in order',
-      one: 'corner',
-      columns: [entry([0], 'x', { isNumber: true }), entry([1], 'y', { isNumber: true })],
-      fresh: () => [0, 0],
-    },
-    {
-      kind: 'choice',
-      path: ['outline', 'unit'],
-      label: 'Unit of the corners',
-      choices: [
-        ['ft', 'feet'],
-        ['m', 'metres'],
-        ['in', 'inches'],
-        ['mm', 'millimetres'],
-      ],
-    },
+    cornersField('Corners of the paving, in order'),
+    unitField,
     entry('by', 'Distance outside every edge'),
     {
       kind: 'choice',

@@ -71,6 +71,8 @@ export function openEditor(
   });
   root.replaceChildren(editor.element, bar, said, lines);
   editor.write(state);
+  // from its start: at the end of a long line the rest would be out of sight
+  editor.field.setSelectionRange(0, 0);
   editor.field.focus();
   return { run };
 }

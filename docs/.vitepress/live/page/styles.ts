@@ -23,8 +23,9 @@ p { margin: 0.4rem 0; }
 .block { border: 1px solid var(--rule); border-top: 3px solid var(--edge); background: var(--paper); padding: 0.9rem 1rem; }
 .title { font-weight: 600; margin: 0 0 0.6rem; }
 .sides { display: grid; gap: 0.75rem 1.5rem; grid-template-columns: minmax(0, 1fr); }
-.form { display: grid; gap: 0.7rem; align-content: start; min-width: 0; }
-.field { display: grid; gap: 0.15rem; }
+.form { display: grid; gap: 0.7rem 1.2rem; align-content: start; min-width: 0; grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr)); }
+.form > fieldset, .form > .flag { grid-column: 1 / -1; }
+.field { display: grid; gap: 0.15rem; align-content: start; }
 .field label, legend { font-size: 0.92rem; font-weight: 500; }
 .hint { color: var(--quiet); font-size: 0.82rem; font-weight: 400; }
 th .hint { display: block; }
@@ -80,7 +81,7 @@ summary { cursor: pointer; font-weight: 500; }
 .step { margin-bottom: 0.8rem; }
 .step strong { font-weight: 600; display: block; }
 .step .formula { display: block; width: fit-content; max-width: 100%; overflow-x: auto; background: var(--ground); padding: 0.15rem 0.5rem; margin: 0.15rem 0; font: inherit; }
-math { font-family: Temml, 'Latin Modern Math', 'STIX Two Math', math, serif; }
+math { font-family: 'STIX Two Math', math; }
 .step ul { list-style: none; padding: 0; margin: 0; font-size: 0.92rem; }
 .step .result { margin: 0.1rem 0; font-weight: 500; }
 .source { color: var(--quiet); font-size: 0.86rem; margin: 0; }
@@ -112,6 +113,8 @@ pre.sheet { font: 0.84rem/1.4 var(--mono); overflow: auto; background: var(--fie
 @media print {
   .form, .bar, .tabs, .no-print { display: none !important; }
   .block { border: 0; padding: 0; }
+  .answer, .drawing, .step { break-inside: avoid; }
+  .scroll { overflow: visible; }
   pre.sheet { max-height: none; overflow: visible; border: 0; white-space: pre-wrap; }
 }
 `;

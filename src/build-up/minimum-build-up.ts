@@ -153,9 +153,8 @@ function showWorking(
         ...added,
       ],
       result: given('b', 'base', base),
-      source: adjustments.some(({ source }) => source === 'common-practice')
-        ? 'common-practice'
-        : (adjustments[0]?.source ?? 'paver-tolerances'),
+      // what poor ground adds comes first, and has the weakest source
+      source: adjustments[0]?.source ?? 'paver-tolerances',
     }),
   ];
 }

@@ -34,9 +34,14 @@ describe('more base on poor ground', () => {
     }
   });
 
-  test('a driveway in frost hears of the page that prints more', () => {
-    const notesOf = (use: (typeof uses)[number], frost: boolean) =>
-      minimumBuildUp({ use, subgrade: 'well-drained', frost }).notes;
+  test('a driveway in frost hears of the page that prints more, and no other driveway', () => {
+    const notesOf = (
+      use: (typeof uses)[number],
+      frost: boolean,
+      subgrade: 'clay' | 'well-drained' = 'well-drained',
+    ) => minimumBuildUp({ use, subgrade, frost }).notes;
+    expect(notesOf('residential-driveway', false, 'clay')).toHaveLength(1);
+    expect(notesOf('residential-driveway', true, 'clay')).toHaveLength(3);
     expect(notesOf('residential-driveway', true)[1]).toContain('a base of 10 in');
     // 10 in less the 6 in of the table; 2 in are added here
     expect(notesOf('residential-driveway', true)[1]).toContain(

@@ -6,6 +6,7 @@
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { makeCompiler } from './compiler.mjs';
 import { mutateFolder } from './mutator.mjs';
 import { passesOf } from './passes.mjs';
 import { TestProcess } from './test-process.mjs';
@@ -98,42 +99,48 @@ const oneLine = (text) => {
   return flat.length > 90 ? `${flat.slice(0, 87)}...` : flat;
 };
 
-async function runFolder(folder, passes, sources) {
-  const mutants = sources.flatMap((source) => source.mutants).filter((one) => !isWording(one));
+/** What becomes of a mutant, and for a test that fails, which. */
+async function judge(mutant, folder, passes) {
+  const stages = testsFor(mutant, folder, passes);
+  const failure = await outcome(mutant, stages);
+  if (failure === 'no end') return { kind: 'endless' };
+  if (failure !== null) return { kind: 'killed', failure };
+  if (refusedByCompiler(mutant.file, mutant.text)) return { kind: 'refused' };
+  return { kind: stages.length === 0 ? 'unseen' : 'survived' };
+}
+
+async function runFolder(folder, passes, all) {
+  const mutants = all.flatMap((source) => source.mutants).filter((one) => !isWording(one));
+  const isAt = ({ file, line }) => values.at.some((at) => at === file || at === `${file}:${line}`);
   const sample =
     values.at.length > 0
-      ? mutants.filter(({ file, line }) =>
-          values.at.some((at) => at === file || at === `${file}:${line}`),
-        )
+      ? mutants.filter(isAt)
       : drawn(mutants, Number(values.sample), `${folder} ${values.seed}`);
-  const counts = { killed: 0, endless: 0, survived: 0, unseen: 0 };
+  const counts = { killed: 0, endless: 0, refused: 0, survived: 0, unseen: 0 };
   const start = performance.now();
   for (const [index, mutant] of sample.entries()) {
-    const stages = testsFor(mutant, folder, passes);
-    const failure = await outcome(mutant, stages);
-    const kind =
-      failure === null
-        ? stages.length === 0
-          ? 'unseen'
-          : 'survived'
-        : failure === 'no end'
-          ? 'endless'
-          : 'killed';
+    const { kind, failure } = await judge(mutant, folder, passes);
     counts[kind] += 1;
-    if (kind !== 'killed' || values.at.length > 0) {
-      const { file, line, before, after } = mutant;
-      console.log(
-        `${index + 1}/${sample.length} ${kind}: ${file}:${line} ${mutant.kind}: ${oneLine(before)} => ${oneLine(after)}`,
-      );
-      if (kind === 'killed') console.log(`    by ${failure.replace(`${root}/`, '')}`);
-    }
+    if (kind === 'killed' && values.at.length === 0) continue;
+    const { file, line, before, after } = mutant;
+    const change = `${mutant.kind}: ${oneLine(before)} => ${oneLine(after)}`;
+    console.log(`${index + 1}/${sample.length} ${kind}: ${file}:${line} ${change}`);
+    if (failure !== undefined) console.log(`    by ${failure.replace(`${root}/`, '')}`);
   }
-  const found = counts.killed + counts.endless;
-  const share = ((100 * found) / sample.length).toFixed(0);
+  const killed = counts.killed + counts.endless;
+  const left = counts.survived + counts.unseen;
+  const row = [
+    `\`${folder}\``,
+    mutants.length,
+    sample.length,
+    killed,
+    counts.refused,
+    left,
+    `${((100 * killed) / (killed + left)).toFixed(0)} %`,
+    values.seed,
+  ];
   const seconds = ((performance.now() - start) / 1000 / sample.length).toFixed(1);
-  console.log(
-    `| \`${folder}\` | ${mutants.length} | ${sample.length} | ${found} | ${sample.length - found} | ${share} % | ${values.seed} | ${seconds} s |\n`,
-  );
+  console.log(`| ${row.join(' | ')} | (${seconds} s each)\n`);
 }
 
 const folders = positionals.length > 0 ? positionals : [...TESTS_OF.keys()];
@@ -146,5 +153,6 @@ const passes = await passesOf(root, [...sources.values()].flat(), (name) =>
   folders.some((folder) => name.startsWith(`src/${folder}/`)),
 );
 const tests = new TestProcess();
+const refusedByCompiler = makeCompiler(root);
 for (const folder of folders) await runFolder(folder, passes, sources.get(folder));
 tests.stop();

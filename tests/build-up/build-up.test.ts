@@ -61,6 +61,25 @@ describe('buildUp', () => {
   });
 });
 
+describe('as many layers as may be', () => {
+  const sheets = (count: number) =>
+    buildUp({
+      layers: Array.from({ length: count }, (_, k) => ({ name: `sheet ${k}`, thickness: '1 mm' })),
+    });
+
+  test('a hundred, which a dig takes too', () => {
+    expect(excavationDepth({ buildUp: sheets(100) }).total.to('mm').toString()).toBe('100');
+  });
+
+  test('one more is refused, in a stack that was put together by hand too', () => {
+    expectFault(() => sheets(101), 'TOO_MANY');
+    const stack = sheets(100);
+    const [first] = stack.layers;
+    const higher = { ...stack, layers: [...stack.layers, first] } as never;
+    expectFault(() => excavationDepth({ buildUp: higher }), 'WRONG_TYPE');
+  });
+});
+
 describe('excavationDepth', () => {
   test('12 1/4 in, less 3 in of asphalt, is 9 1/4 in of soil', () => {
     const dig = excavationDepth({ buildUp: drive, removedSurface: '3 in' });
@@ -125,6 +144,8 @@ describe('lifts', () => {
     expect(ten('3.3333333333333333333 in').count).toBe(4);
     expect(ten('3 1/3 in').count).toBe(3);
     expect(ten('1 m').count).toBe(1);
+    // as many as a layer may have
+    expect(ten('0.02 in').count).toBe(500);
   });
 
   test('thirds stay exact', () => {
@@ -133,6 +154,14 @@ describe('lifts', () => {
     expect(loose.times('2.4').equals(length('10 in'))).toBe(true);
     expect(tops.at(-1)?.equals(length('10 in'))).toBe(true);
     expect(tops).toHaveLength(3);
+  });
+
+  test('a slip of the unit that makes a thousand lifts is refused with their number', () => {
+    const issue = expectFault(() => ten('0.01 in'), 'OUT_OF_RANGE');
+    expect(issue.path).toEqual(['maxLift']);
+    expect(issue.params['got']).toBe(1000);
+    expect(issue.message).toContain('makes 1000 lifts');
+    expectFault(() => ten('0.01999 in'), 'OUT_OF_RANGE');
   });
 
   test('working', () => {

@@ -4,7 +4,7 @@ import { length, type Length } from 'settline/units';
 import { depthAlong, placesInside } from '../../src/job/plan/depth-along.js';
 import { digOutline } from '../../src/job/plan/in-dig.js';
 
-const m = (value: number): Length => length({ value, unit: 'm' });
+const m = (value: number): Length => length(`${value} m`);
 const place = (x: number, y: number) => ({ x: m(x), y: m(y) });
 const rectangle = (x: number, y: number, wide: number, deep: number) => ({
   points: [place(x, y), place(x + wide, y), place(x + wide, y + deep), place(x, y + deep)],

@@ -32,8 +32,8 @@ export function depthAlong(
   return depths.length === 0 ? dig.depth : max(depths);
 }
 
-/** Places of a line inside an outline: its points, its crossings, and steps between. */
-function placesInside(path: readonly PlanPoint[], outline: Outline): PlanPoint[] {
+/** Places of a line inside an outline: its points, its crossings, and steps between. Internal. */
+export function placesInside(path: readonly PlanPoint[], outline: Outline): PlanPoint[] {
   const isInside = insideOf(outline);
   const sides = sidesOf(outline);
   return path.slice(1).flatMap((to, index) => {

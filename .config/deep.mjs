@@ -15,7 +15,9 @@ const seed = process.env.SETTLINE_SEED ?? String(randomInt(2 ** 31));
 const properties = readdirSync(join(root, 'tests'), { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.test.ts') && !name.startsWith('generated'))
   .map((name) => join('tests', name))
-  .filter((name) => readFileSync(join(root, name), 'utf8').includes("from 'fast-check'"))
+  .filter((name) =>
+    /from '(?:fast-check|[./]+runs\.js)'/.test(readFileSync(join(root, name), 'utf8')),
+  )
   .sort();
 
 const words = process.argv.slice(2);

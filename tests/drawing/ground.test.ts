@@ -282,7 +282,7 @@ describe('all of them', () => {
           expect(layoutFaults(svg)).toEqual([]);
         },
       ),
-      runs(60),
+      runs(20),
     );
     const share = fc.integer({ min: 0, max: 1000 }).map((parts) => parts / 1000);
     fc.assert(

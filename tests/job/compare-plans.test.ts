@@ -335,7 +335,7 @@ describe('laws', () => {
           expect(found, `${path.join('.')}: ${what}`).not.toBeUndefined();
         }
       }),
-      runs(12),
+      runs(6),
     );
   });
 

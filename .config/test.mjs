@@ -4,7 +4,6 @@
 import { spawn } from 'node:child_process';
 import { writeExamples } from './examples.mjs';
 
-
 /** Runs a script of package.json and prints what it wrote, all at once. */
 function runScript(name) {
   const start = performance.now();

@@ -3,7 +3,7 @@
 //   npm run mutants -- units                              50 mutants of src/units, drawn with seed 1
 //   npm run mutants -- units job/plan --sample 40 --seed 7
 //   npm run mutants -- --at src/units/slope.ts:40         every mutant of a line, instead of a sample
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { makeCompiler } from './compiler.mjs';
@@ -26,15 +26,14 @@ const TESTS_OF = new Map([
   ['job/plan', 'tests/job/'],
 ]);
 
-/** Tests of other folders are run, the quickest first, for about this long [ms]. */
-const OTHERS = 12_000;
-
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: {
     sample: { type: 'string', default: '50' },
     seed: { type: 'string', default: '1' },
     at: { type: 'string', multiple: true, default: [] },
+    // tests of other folders are run for about so many seconds, those of all formulas first
+    others: { type: 'string', default: '12' },
   },
 });
 
@@ -72,11 +71,19 @@ function testsFor({ file, number }, folder, passes) {
     has(passed[file]) ||
     (isStatic && (passed[file] !== undefined || name.startsWith(TESTS_OF.get(folder))));
   const seen = all.filter(sees).sort((a, b) => a[1].ms - b[1].ms);
-  const own = seen.filter(([name]) => name.startsWith(TESTS_OF.get(folder)));
-  let left = OTHERS;
-  const others = seen.filter(
-    ([name, { ms }]) => !own.some((one) => one[0] === name) && (left -= ms) > 0,
-  );
+  // a test file that is called like the source is the likeliest to fail
+  const isNamesake = ([name]) => basename(name, '.test.ts') === basename(file, '.ts');
+  const own = seen
+    .filter(([name]) => name.startsWith(TESTS_OF.get(folder)))
+    .sort((a, b) => Number(isNamesake(b)) - Number(isNamesake(a)));
+  const isOfFormulas = ([name]) => name.startsWith('tests/formulas/');
+  let left = Number(values.others) * 1000;
+  const others = [
+    ...seen.filter(isOfFormulas),
+    ...seen.filter(
+      (test) => !isOfFormulas(test) && !own.includes(test) && (left -= test[1].ms) > 0,
+    ),
+  ];
   return [own, others].filter((stage) => stage.length > 0);
 }
 
@@ -116,6 +123,9 @@ async function runFolder(folder, passes, all) {
     values.at.length > 0
       ? mutants.filter(isAt)
       : drawn(mutants, Number(values.sample), `${folder} ${values.seed}`);
+  const files = Object.keys(passes).filter((name) => name.startsWith(TESTS_OF.get(folder)));
+  const { failure: before } = await tests.run({ files: files.map((name) => join(root, name)) });
+  if (before !== null) throw new Error(`a test fails before anything is changed: ${before}`);
   const counts = { killed: 0, endless: 0, refused: 0, survived: 0, unseen: 0 };
   const start = performance.now();
   for (const [index, mutant] of sample.entries()) {

@@ -106,6 +106,13 @@ const oneLine = (text) => {
   return flat.length > 90 ? `${flat.slice(0, 87)}...` : flat;
 };
 
+/** Ctrl+C stops at the mutant in hand, and what was found before it is printed. */
+let isStopped = false;
+for (const signal of ['SIGINT', 'SIGTERM'])
+  process.once(signal, () => {
+    isStopped = true;
+  });
+
 /** What becomes of a mutant, and for a test that fails, which. */
 async function judge(mutant, folder, passes) {
   const stages = testsFor(mutant, folder, passes);
@@ -130,6 +137,7 @@ async function runFolder(folder, passes, all) {
   const start = performance.now();
   for (const [index, mutant] of sample.entries()) {
     const { kind, failure } = await judge(mutant, folder, passes);
+    if (isStopped) break;
     counts[kind] += 1;
     if (kind === 'killed' && values.at.length === 0) continue;
     const { file, line, before, after } = mutant;
@@ -137,19 +145,20 @@ async function runFolder(folder, passes, all) {
     console.log(`${index + 1}/${sample.length} ${kind}: ${file}:${line} ${change}`);
     if (failure !== undefined) console.log(`    by ${failure.replace(`${root}/`, '')}`);
   }
+  const done = Object.values(counts).reduce((sum, count) => sum + count);
   const killed = counts.killed + counts.endless;
   const left = counts.survived + counts.unseen;
   const row = [
     `\`${folder}\``,
     mutants.length,
-    sample.length,
+    done,
     killed,
     counts.refused,
     left,
     `${((100 * killed) / (killed + left)).toFixed(0)} %`,
     values.seed,
   ];
-  const seconds = ((performance.now() - start) / 1000 / sample.length).toFixed(1);
+  const seconds = ((performance.now() - start) / 1000 / done).toFixed(1);
   console.log(`| ${row.join(' | ')} | (${seconds} s each)\n`);
 }
 
@@ -164,5 +173,5 @@ const passes = await passesOf(root, [...sources.values()].flat(), (name) =>
 );
 const tests = new TestProcess();
 const refusedByCompiler = makeCompiler(root);
-for (const folder of folders) await runFolder(folder, passes, sources.get(folder));
+for (const folder of folders) if (!isStopped) await runFolder(folder, passes, sources.get(folder));
 tests.stop();

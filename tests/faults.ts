@@ -7,8 +7,10 @@ export function faultsOf(run: () => unknown): readonly Issue[] {
   try {
     run();
   } catch (error) {
-    if (isSettlineError(error)) return error.issues;
-    throw error;
+    if (!isSettlineError(error)) throw error;
+    // a word that is missing leaves two blanks, or one at an end
+    for (const { message } of error.issues) expect(message).toMatch(/^\S+(?:\s\S+)*$/);
+    return error.issues;
   }
   expect.unreachable('nothing was refused');
 }

@@ -3,7 +3,7 @@
 //   npm run mutants -- units                              50 mutants of src/units, drawn with seed 1
 //   npm run mutants -- units job/plan --sample 40 --seed 7
 //   npm run mutants -- --at src/units/slope.ts:40         every mutant of a line, instead of a sample
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { makeCompiler } from './compiler.mjs';
@@ -26,15 +26,14 @@ const TESTS_OF = new Map([
   ['job/plan', 'tests/job/'],
 ]);
 
-/** Tests of other folders are run, the quickest first, for about this long [ms]. */
-const OTHERS = 12_000;
-
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: {
     sample: { type: 'string', default: '50' },
     seed: { type: 'string', default: '1' },
     at: { type: 'string', multiple: true, default: [] },
+    // tests of other folders are run for about so many seconds, those of all formulas first
+    others: { type: 'string', default: '12' },
   },
 });
 
@@ -72,11 +71,19 @@ function testsFor({ file, number }, folder, passes) {
     has(passed[file]) ||
     (isStatic && (passed[file] !== undefined || name.startsWith(TESTS_OF.get(folder))));
   const seen = all.filter(sees).sort((a, b) => a[1].ms - b[1].ms);
-  const own = seen.filter(([name]) => name.startsWith(TESTS_OF.get(folder)));
-  let left = OTHERS;
-  const others = seen.filter(
-    ([name, { ms }]) => !own.some((one) => one[0] === name) && (left -= ms) > 0,
-  );
+  // a test file that is called like the source is the likeliest to fail
+  const isNamesake = ([name]) => basename(name, '.test.ts') === basename(file, '.ts');
+  const own = seen
+    .filter(([name]) => name.startsWith(TESTS_OF.get(folder)))
+    .sort((a, b) => Number(isNamesake(b)) - Number(isNamesake(a)));
+  const isOfFormulas = ([name]) => name.startsWith('tests/formulas/');
+  let left = Number(values.others) * 1000;
+  const others = [
+    ...seen.filter(isOfFormulas),
+    ...seen.filter(
+      (test) => !isOfFormulas(test) && !own.includes(test) && (left -= test[1].ms) > 0,
+    ),
+  ];
   return [own, others].filter((stage) => stage.length > 0);
 }
 
@@ -99,6 +106,13 @@ const oneLine = (text) => {
   return flat.length > 90 ? `${flat.slice(0, 87)}...` : flat;
 };
 
+/** Ctrl+C stops at the mutant in hand, and what was found before it is printed. */
+let isStopped = false;
+for (const signal of ['SIGINT', 'SIGTERM'])
+  process.once(signal, () => {
+    isStopped = true;
+  });
+
 /** What becomes of a mutant, and for a test that fails, which. */
 async function judge(mutant, folder, passes) {
   const stages = testsFor(mutant, folder, passes);
@@ -116,10 +130,14 @@ async function runFolder(folder, passes, all) {
     values.at.length > 0
       ? mutants.filter(isAt)
       : drawn(mutants, Number(values.sample), `${folder} ${values.seed}`);
+  const files = Object.keys(passes).filter((name) => name.startsWith(TESTS_OF.get(folder)));
+  const { failure: before } = await tests.run({ files: files.map((name) => join(root, name)) });
+  if (before !== null) throw new Error(`a test fails before anything is changed: ${before}`);
   const counts = { killed: 0, endless: 0, refused: 0, survived: 0, unseen: 0 };
   const start = performance.now();
   for (const [index, mutant] of sample.entries()) {
     const { kind, failure } = await judge(mutant, folder, passes);
+    if (isStopped) break;
     counts[kind] += 1;
     if (kind === 'killed' && values.at.length === 0) continue;
     const { file, line, before, after } = mutant;
@@ -127,19 +145,20 @@ async function runFolder(folder, passes, all) {
     console.log(`${index + 1}/${sample.length} ${kind}: ${file}:${line} ${change}`);
     if (failure !== undefined) console.log(`    by ${failure.replace(`${root}/`, '')}`);
   }
+  const done = Object.values(counts).reduce((sum, count) => sum + count);
   const killed = counts.killed + counts.endless;
   const left = counts.survived + counts.unseen;
   const row = [
     `\`${folder}\``,
     mutants.length,
-    sample.length,
+    done,
     killed,
     counts.refused,
     left,
     `${((100 * killed) / (killed + left)).toFixed(0)} %`,
     values.seed,
   ];
-  const seconds = ((performance.now() - start) / 1000 / sample.length).toFixed(1);
+  const seconds = ((performance.now() - start) / 1000 / done).toFixed(1);
   console.log(`| ${row.join(' | ')} | (${seconds} s each)\n`);
 }
 
@@ -154,5 +173,5 @@ const passes = await passesOf(root, [...sources.values()].flat(), (name) =>
 );
 const tests = new TestProcess();
 const refusedByCompiler = makeCompiler(root);
-for (const folder of folders) await runFolder(folder, passes, sources.get(folder));
+for (const folder of folders) if (!isStopped) await runFolder(folder, passes, sources.get(folder));
 tests.stop();

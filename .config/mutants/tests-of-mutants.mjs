@@ -56,11 +56,17 @@ const firstFailure = (testModules, unhandledErrors) => {
   return unhandledErrors.length > 0 ? String(unhandledErrors[0].message) : null;
 };
 
+/** Forgets how a source was read. Vitest's own way forgets all that import it too, which is nearly all. */
+function forget(path) {
+  for (const { moduleGraph } of Object.values(vitest.vite.environments))
+    for (const module of moduleGraph.getModulesByFile(path) ?? []) module.transformResult = null;
+}
+
 process.on('message', async ({ files, source }) => {
-  for (const name of replaced.keys()) if (marksFolder === undefined) vitest.invalidateFile(name);
   if (source !== undefined) {
+    const before = [...replaced.keys()];
     replaced = new Map([source]);
-    vitest.invalidateFile(source[0]);
+    for (const path of [...before, source[0]]) forget(path);
   }
   vitest.state.filesMap.clear();
   const given = files.map((name) => specifications.get(name)).filter((one) => one !== undefined);
@@ -70,4 +76,5 @@ process.on('message', async ({ files, source }) => {
     times: testModules.map((one) => [one.moduleId, one.diagnostic().duration]),
   });
 });
+process.on('disconnect', () => process.exit());
 process.send('ready');

@@ -68,7 +68,11 @@ describe('as many layers as may be', () => {
     });
 
   test('a hundred, which a dig takes too', () => {
-    expect(excavationDepth({ buildUp: sheets(100) }).total.to('mm').toString()).toBe('100');
+    expect(
+      excavationDepth({ buildUp: sheets(100) })
+        .total.to('mm')
+        .toString(),
+    ).toBe('100');
   });
 
   test('one more is refused, in a stack that was put together by hand too', () => {
@@ -116,6 +120,13 @@ describe('excavationDepth', () => {
   test.each([
     [() => excavationDepth({} as never), 'REQUIRED'],
     [() => excavationDepth({ buildUp: { layers: [], total: 5 } as never }), 'WRONG_TYPE'],
+    [
+      () =>
+        excavationDepth({
+          buildUp: { ...drive, layers: [drive.layers[0], { name: 'base' }] } as never,
+        }),
+      'WRONG_TYPE',
+    ],
     [() => excavationDepth({ buildUp: drive, removedSurface: '-2 in' }), 'NEGATIVE'],
     [() => excavationDepth({ buildUp: drive, existingAboveFinish: '50 m' }), 'OUT_OF_RANGE'],
   ] as const)('refuses %s', (run, code) => {

@@ -32,6 +32,18 @@ describe('every formula of an example gives its result by another program', () =
   });
 });
 
+test('every step has a title, and every figure of it a symbol and a name', () => {
+  for (const { name, steps } of worked) {
+    for (const { title, given, result } of steps) {
+      const words = [title, ...[...given, result].flatMap((one) => [one.symbol, one.name])];
+      expect(
+        words.filter((word) => word.trim() === ''),
+        `${name}: ${title}`,
+      ).toEqual([]);
+    }
+  }
+});
+
 test('nine in ten kinds of step are formulas', () => {
   const kinds = new StepKinds();
   for (const { name, given, steps } of worked) {

@@ -224,6 +224,10 @@ describe('stake spacing on a curve', () => {
     expect(spacing.needsTemplate).toBe(false);
   });
 
+  test('a string as far off as the radius spans half the circle', () => {
+    expect(stakeSpacing({ radius: '5 m', deviation: '5 m' }).chord.to('m').toString()).toBe('10');
+  });
+
   test('so close that a template serves better', () => {
     const spacing = stakeSpacing({ radius: '6 m', deviation: '3 mm' });
     expect(spacing.needsTemplate).toBe(true);

@@ -105,6 +105,15 @@ describe('bad input', () => {
     ]);
   });
 
+  test('more stakes than a string has room for', () => {
+    const stakes = Array.from({ length: 10_001 }, (_, k) => ({
+      id: `S${k}`,
+      station: `${k} mm`,
+    }));
+    const depths = () => stringDepths({ buildUp: drive, stringHeight: '1 ft', stakes });
+    expect(expectFault(depths, 'TOO_MANY').message).toContain('10001 stakes are more than');
+  });
+
   test('no stakes', () => {
     expectFault(
       () => stringDepths({ buildUp: drive, stringHeight: '1 ft', stakes: [] }),

@@ -39,6 +39,18 @@ describe('whole cells', () => {
     expect(yard.cut.to('yd3').toString()).toBe('1');
   });
 
+  test('fill all over is fill, and no cell of it is a mixed one', () => {
+    const low = grid([
+      [-1, -1, -1],
+      [-1, 0, -3],
+    ]);
+    expect(low.cells).toEqual({ whole: 2, partial: 0, mixed: 0 });
+    // 100 m2 a cell: means of 0.75 m and 1.25 m
+    expect(low.fill.to('m3').toString()).toBe('200');
+    expect(low.cut.to('m3').toString()).toBe('0');
+    expect(low.deepestFill?.depth.to('m').toString()).toBe('3');
+  });
+
   test('a cell that lacks a corner counts for nothing, and places without a cell are told', () => {
     const pit = grid([
       [1, 1, null, 3],

@@ -103,7 +103,7 @@ describe('the ground of a job', () => {
 
   test('a lift hears of the method, and the subgrade of frost and the storm', () => {
     const notesOf = (ground: object, kind: string, rates: object = {}) => {
-      const plan = planJob({ ...site(ground), ...rates } as unknown as JobInput);
+      const plan = planJob({ ...site(ground), ...rates });
       return workSteps(plan)
         .filter((step) => step.kind === kind)
         .map(({ notes }) => notes.join(' '));

@@ -94,7 +94,7 @@ test('a file that goes wrong in up to three ways is planned or refused, never mo
     }),
     runs(150),
   );
-  expect(refused).toBeGreaterThan(300);
+  expect(refused).toBeGreaterThan(100);
 });
 
 test('of two fields that cannot be read each is one fault', () => {

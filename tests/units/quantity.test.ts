@@ -59,11 +59,11 @@ describe('algebra', () => {
   test('a quotient by a fall keeps its sign, with numbers that floats cannot hold too', () => {
     for (const size of ['1', '12345678901234567890123456789']) {
       // a third of it down
-      const fall = length({ value: size, unit: 'm' }).dividedBy(-3);
+      const fall = length('1 m').times(size).dividedBy(-3);
       const run = fall.dividedBy(slope('-1:3'));
       expect(run.compare(length('0 m'))).toBe(1);
-      expect(run.equals(length({ value: size, unit: 'm' }))).toBe(true);
-      expect(length({ value: size, unit: 'm' }).dividedBy(fall).toString()).toBe('-3');
+      expect(run.equals(length('1 m').times(size))).toBe(true);
+      expect(length('1 m').times(size).dividedBy(fall).toString()).toBe('-3');
       const raised = volume('1 m3').dividedBy(fall).times(fall);
       expect(raised.equals(volume('1 m3'))).toBe(true);
       expect(volume('1 m3').dividedBy(fall).isNegative()).toBe(true);

@@ -5,9 +5,9 @@
 const tenths = (text) => Math.round(Number(text) * 10);
 const written = (value) => String(value / 10);
 
-/** A path of moves and lines, all in absolute coordinates; another one stays as it is. */
+/** A path of moves and lines, closed or not, all in absolute coordinates; another one stays as it is. */
 function inSteps(path) {
-  if (!/^(?:M-?[\d.]+ -?[\d.]+(?: -?[\d.]+ -?[\d.]+)*)+$/.test(path)) return path;
+  if (!/^(?:M-?[\d.]+ -?[\d.]+(?: -?[\d.]+ -?[\d.]+)*z?)+$/.test(path)) return path;
   if (/\.\d\d/.test(path)) return path;
   let x = 0;
   let y = 0;
@@ -15,14 +15,17 @@ function inSteps(path) {
     .split('M')
     .slice(1)
     .map((line) => {
-      const numbers = line.split(' ').map(tenths);
+      const isClosed = line.endsWith('z');
+      const numbers = line.replace('z', '').split(' ').map(tenths);
       const steps = [];
       for (let index = 0; index < numbers.length; index += 2) {
         steps.push(written(numbers[index] - x), written(numbers[index + 1] - y));
         x = numbers[index];
         y = numbers[index + 1];
       }
-      return `m${steps.join(' ')}`;
+      // a closed line ends where it began
+      if (isClosed) [x, y] = numbers;
+      return `m${steps.join(' ')}${isClosed ? 'z' : ''}`;
     })
     .join('');
 }

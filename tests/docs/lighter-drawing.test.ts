@@ -7,7 +7,12 @@ describe('the path of a drawing', () => {
     expect(lighterDrawing(svg)).toBe('<path class="hatch" d="m106 362.9 6 0m2.2 8 5.8 -0.1"/>');
   });
 
-  test.for(['M353.1 401.1z', 'M1 2L3 4', 'M1.25 2 3 4'])('%s stays as it is', (path) => {
+  test('closed lines end where they began', () => {
+    const svg = '<path d="M10 20 15 20 15 24zM13 25zM14 30 16 31"/>';
+    expect(lighterDrawing(svg)).toBe('<path d="m10 20 5 0 0 4zm3 5zm1 5 2 1"/>');
+  });
+
+  test.for(['M353.1 401.1Z', 'M1 2L3 4', 'M1.25 2 3 4'])('%s stays as it is', (path) => {
     const svg = `<path d="${path}"/>`;
     expect(lighterDrawing(svg)).toBe(svg);
   });

@@ -46,9 +46,8 @@ test.each(Object.keys(SITES))('%s: the same sheet as in Node, in both systems', 
     .waitFor();
   expect(await sheet(page).textContent()).toBe(renderJobSheet(plan, { system: 'metric' }));
   await fold(page, 'Order list').click();
-  expect(await page.getByRole('region', { name: 'order list' }).locator('tbody tr').count()).toBe(
-    materialList(plan).lines.length,
-  );
+  const ordered = page.getByRole('region', { name: 'order list' }).locator('tbody tr');
+  await expect.poll(() => ordered.count()).toBe(materialList(plan).lines.length);
   await fold(page, 'Drawings').click();
   await page.locator('figure svg').first().waitFor();
   expect(await page.locator('figure svg').count()).toBe(

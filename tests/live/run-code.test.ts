@@ -29,7 +29,11 @@ function examplesIn(paths: readonly string[], read: Read): Example[] {
 }
 
 const examples = [
-  ...examplesIn(files(join(root, 'src'), '.ts'), docExamples),
+  // threads are for Node: their page shows the example as it is
+  ...examplesIn(
+    files(join(root, 'src'), '.ts').filter((path) => !path.includes('node-threads')),
+    docExamples,
+  ),
   ...examplesIn([join(root, 'README.md'), ...files(join(root, 'docs'), '.md')], pageExamples),
 ];
 

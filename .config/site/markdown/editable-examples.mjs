@@ -5,8 +5,9 @@ import { usesSite } from '../example-text.mjs';
 
 let names;
 
-/** Whether a block of code is an example that shows results. */
-const isExample = ({ info, content }) => info.trim() === 'ts' && content.includes('//=>');
+/** Whether a block of code is an example that shows results, and that a page can run. */
+const isExample = ({ info, content }) =>
+  info.trim() === 'ts' && content.includes('//=>') && !content.includes("'settline/node-threads'");
 
 /** Teaches a Markdown renderer to wrap examples. */
 export function editableExamples(markdown) {

@@ -1,3 +1,4 @@
+import { columnHeads, depthRow, thicknessRow } from '../frame/column-row.js';
 import { tick, dimensionLine } from '../frame/dimension.js';
 import type { Picture } from '../frame/frame-drawing.js';
 import { hatched, type Hatch } from '../frame/hatches.js';
@@ -47,7 +48,6 @@ const SIZES = {
 } as const;
 /** Height of a row of the column in parts of its type size. */
 const ROW = 1.4;
-const GAP = 9;
 const BESIDE = 22;
 
 interface Frame {
@@ -153,25 +153,23 @@ interface Row {
 
 function columnMarks(of: Strata, frame: Frame, style: DrawStyle): Picture {
   const rows = rowsOf(of);
-  const { size, small, label, width, margin } = style;
+  const { size } = style;
   const spacing = size * ROW;
   const wishes = rows.map(({ depth }) => frame.y(depth));
   const places = spreadRows(wishes, { spacing, from: frame.top, to: frame.bottom });
   const room = Math.max(
     ...rows.map(({ isLevel, figure }) => (isLevel ? textWidth(figure, size, true) : 0)),
   );
-  const half = (width - margin - frame.table) / 2 - 6;
-  const y = frame.top - size * 1.1;
-  const head = (key: 'depth' | 'thickness') => fitText(label(key), small, half);
-  const right = width - margin;
-  const faint = { y, size: small, style: 'faint' } as const;
   return {
     marks: [
-      textMark({ text: head('depth'), x: frame.table, ...faint }),
-      textMark({ text: head('thickness'), x: right, anchor: 'end', ...faint }),
-      ...rows.flatMap((row, index) =>
-        rowMarks(row, { wish: wishes[index] ?? 0, y: places[index] ?? 0, room, frame, style }),
-      ),
+      ...columnHeads(frame.table, frame.top - size * 1.1, style),
+      ...rows.flatMap((row, index) => {
+        const [wish, y] = [wishes[index] ?? 0, places[index] ?? 0];
+        const x = frame.right + 8;
+        const place = { wish, y, x, table: frame.table, width: room };
+        if (!row.isLevel) return thicknessRow(row, place, style);
+        return [tick([x, wish]), ...depthRow(row, place, { kind: 'level', style })];
+      }),
     ],
     bottom: (places.at(-1) ?? frame.bottom) + spacing / 2,
   };
@@ -188,61 +186,3 @@ const rowsOf = ({ strata, levels }: Strata): Row[] =>
       name,
     })),
   ].sort((a, b) => a.depth - b.depth);
-
-interface Place {
-  readonly wish: number;
-  readonly y: number;
-  /** Width of the longest depth. */
-  readonly room: number;
-  readonly frame: Frame;
-  readonly style: DrawStyle;
-}
-
-function rowMarks(
-  { isLevel, figure, name }: Row,
-  { wish, y, room, frame: { table, right: edge }, style }: Place,
-): string[] {
-  const { size, small, width, margin } = style;
-  const right = width - margin;
-  const base = y + size * 0.35;
-  if (!isLevel) {
-    const from = table + GAP;
-    const free = right - from - textWidth(figure, size, true) - GAP;
-    return [
-      textMark({ text: fitText(name, small, free), x: from, y: base, size: small, style: 'layer' }),
-      ...(figure === ''
-        ? []
-        : [
-            textMark({
-              text: figure,
-              x: right,
-              y: base,
-              size,
-              anchor: 'end',
-              style: 'strong thickness',
-            }),
-          ]),
-    ];
-  }
-  const x = edge + 8;
-  const from = table + room + GAP;
-  return [
-    tick([x, wish]),
-    line('leader', [x, wish], [table - 4, y]),
-    textMark({
-      text: figure,
-      x: table + room,
-      y: base,
-      size,
-      anchor: 'end',
-      style: 'strong depth',
-    }),
-    textMark({
-      text: fitText(name, small, right - from),
-      x: from,
-      y: base,
-      size: small,
-      style: 'level',
-    }),
-  ];
-}

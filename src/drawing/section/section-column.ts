@@ -1,9 +1,9 @@
 import type { DrawStyle } from '../draw-options.js';
 import { spreadRows } from '../frame/spread-rows.js';
-import { textMark } from '../frame/text-label.js';
+import { columnHeads, depthRow, thicknessRow } from '../frame/column-row.js';
 import { tick } from '../frame/dimension.js';
-import { line, polyline } from '../svg/shapes.js';
-import { fitText, textWidth } from '../svg/text-width.js';
+import { line } from '../svg/shapes.js';
+import { textWidth } from '../svg/text-width.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import type { SectionFigures } from './section-figures.js';
 import { ROW, type SectionFrame } from './section-frame.js';
@@ -36,12 +36,16 @@ export function columnMarks(
   );
   return {
     marks: [
-      ...headMarks(frame, style),
+      ...columnHeads(frame.table, frame.top - style.small * 1.3, style),
       line('dimension', [x, surfaces[0] ?? 0], [x, surfaces.at(-1) ?? 0]),
       ...surfaces.map((y) => tick([x, y])),
-      ...rows.flatMap((row, index) =>
-        rowMarks(row, { wish: wishes[index] ?? 0, y: places[index] ?? 0, x, width, frame, style }),
-      ),
+      ...rows.flatMap((row, index) => {
+        const [wish, y] = [wishes[index] ?? 0, places[index] ?? 0];
+        const place = { wish, y, x, table: frame.table, width };
+        return row.kind === 'surface'
+          ? depthRow(row, place, { kind: 'surface', style })
+          : thicknessRow(row, place, style);
+      }),
     ],
     bottom: (places.at(-1) ?? frame.bottom) + spacing,
   };
@@ -70,77 +74,4 @@ function rowsOf(
       name,
     })),
   ].sort((a, b) => a.depth - b.depth);
-}
-
-function headMarks({ table, top }: SectionFrame, style: DrawStyle): string[] {
-  const { small: size, label, width, margin } = style;
-  const y = top - size * 1.3;
-  const half = (width - margin - table) / 2 - 6;
-  return [
-    textMark({
-      text: fitText(label('depth'), size, half),
-      x: table,
-      y,
-      size,
-      style: 'faint',
-    }),
-    textMark({
-      text: fitText(label('thickness'), size, half),
-      x: width - margin,
-      y,
-      size,
-      anchor: 'end',
-      style: 'faint',
-    }),
-  ];
-}
-
-interface Place {
-  readonly wish: number;
-  readonly y: number;
-  readonly x: number;
-  readonly width: number;
-  readonly frame: SectionFrame;
-  readonly style: DrawStyle;
-}
-
-const GAP = 9;
-
-function rowMarks(
-  { kind, figure, name }: Row,
-  { wish, y, x, width, frame, style }: Place,
-): string[] {
-  const { size, small } = style;
-  const right = style.width - style.margin;
-  const base = y + size * 0.35;
-  if (kind === 'surface') {
-    const from = frame.table + width + GAP;
-    return [
-      polyline('leader', [
-        [x, wish],
-        [frame.table - 4, y],
-      ]),
-      textMark({
-        text: figure,
-        x: frame.table + width,
-        y: base,
-        size,
-        anchor: 'end',
-        style: 'strong depth',
-      }),
-      textMark({
-        text: fitText(name, small, right - from),
-        x: from,
-        y: base,
-        size: small,
-        style: 'surface',
-      }),
-    ];
-  }
-  const from = frame.table + GAP;
-  const room = right - from - textWidth(figure, size, true) - GAP;
-  return [
-    textMark({ text: fitText(name, small, room), x: from, y: base, size: small, style: 'layer' }),
-    textMark({ text: figure, x: right, y: base, size, anchor: 'end', style: 'strong thickness' }),
-  ];
 }

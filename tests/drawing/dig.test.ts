@@ -179,7 +179,7 @@ describe('the layout of the depths', () => {
           expect(layoutFaults(drawDig(plan, { ...style, pavement: 'drive' }))).toEqual([]);
         }
       }),
-      runs(25),
+      runs(60),
     );
   });
 

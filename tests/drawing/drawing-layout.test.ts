@@ -22,7 +22,7 @@ describe('texts lie apart and inside the picture', () => {
         const plan = planJob(jobOf(of, style.system));
         for (const svg of allDrawingsOf(plan, style)) expect(layoutFaults(svg)).toEqual([]);
       }),
-      runs(50),
+      runs(200),
     );
   });
 

@@ -255,6 +255,6 @@ test('random plans: dimensions are those of the sheet, and to scale', () => {
       checkRow(plan, system);
       checkSteps(plan, system);
     }),
-    runs(10),
+    runs(20),
   );
 });

@@ -282,7 +282,7 @@ describe('all of them', () => {
           expect(layoutFaults(svg)).toEqual([]);
         },
       ),
-      runs(20),
+      runs(60),
     );
     const share = fc.integer({ min: 0, max: 1000 }).map((parts) => parts / 1000);
     fc.assert(

@@ -347,7 +347,7 @@ describe('the layout of a plan', () => {
         const plan = planJob(jobOf(of, system));
         for (const style of STYLES) expect(layoutFaults(drawPlan(plan, style))).toEqual([]);
       }),
-      runs(25),
+      runs(60),
     );
   });
 

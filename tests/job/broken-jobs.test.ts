@@ -3,7 +3,6 @@ import { isSettlineError, pathText, planJob, tryPlanJob, type ErrorCode } from '
 import { readJob, type JobInput } from 'settline/job';
 import { cedarCourtFile } from '../cedar-court.js';
 import type { Loose, LooseJob } from '../loose-job.js';
-import { DEPTH } from '../runs.js';
 
 interface Broken {
   readonly name: string;
@@ -777,9 +776,8 @@ test('each field of the built-in job, taken out or replaced, plans or is refused
   const paths: (string | number)[][] = [];
   visit(cedarCourtFile(), [], paths);
   let refused = 0;
-  // each value in turn; all of them everywhere in a deep run
-  for (const [index, path] of paths.slice(1).entries()) {
-    for (const value of DEPTH > 1 ? junk : [1, 4, 7].map((k) => junk[(index + k) % junk.length])) {
+  for (const path of paths.slice(1)) {
+    for (const value of junk) {
       const job = cedarCourtFile();
       let target: Loose = job;
       for (const step of path.slice(0, -1)) target = target[step] as Loose;
@@ -793,5 +791,5 @@ test('each field of the built-in job, taken out or replaced, plans or is refused
       }
     }
   }
-  expect(refused).toBeGreaterThan(DEPTH > 1 ? 1000 : 300);
+  expect(refused).toBeGreaterThan(1000);
 }, 60_000);

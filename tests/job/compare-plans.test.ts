@@ -335,7 +335,7 @@ describe('laws', () => {
           expect(found, `${path.join('.')}: ${what}`).not.toBeUndefined();
         }
       }),
-      runs(6),
+      runs(12),
     );
   });
 

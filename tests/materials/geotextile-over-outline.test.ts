@@ -293,7 +293,7 @@ describe('a rectangle', () => {
           expect(fabric.laid.every((one) => one.length.equals(best.stripLength))).toBe(true);
         },
       ),
-      runs(15),
+      runs(40),
     );
   });
 });
@@ -393,7 +393,7 @@ describe('laws on outlines of any shape', () => {
           }
         }
       }),
-      runs(10),
+      runs(25),
     );
   });
 
@@ -421,7 +421,7 @@ describe('laws on outlines of any shape', () => {
         // of more edges the shortest are not tried
         if (points.length < 7) expect(fabric.totalLength.toNumber('cm')).toBeCloseTo(least, 3);
       }),
-      runs(8),
+      runs(20),
     );
   });
 

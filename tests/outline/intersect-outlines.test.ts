@@ -122,7 +122,7 @@ describe('laws', () => {
         expect(again.area.equals(area)).toBe(true);
         expect(again.outlines).toHaveLength(outlines.length);
       }),
-      runs(25),
+      runs(60),
     );
   });
 

@@ -182,7 +182,7 @@ describe('laws', () => {
         const shared = scanArea(figures, 2);
         expect(Math.abs(common.area.toNumber('m2') - shared)).toBeLessThan(1e-9 * size);
       }),
-      runs(20),
+      runs(60),
     );
   });
 
@@ -200,7 +200,7 @@ describe('laws', () => {
         expect(other.outlines).toHaveLength(outlines.length);
         expect(area.toNumber('m2')).toBeCloseTo(scanArea(three.map(edgesOf), 1), 9);
       }),
-      runs(20),
+      runs(60),
     );
   });
 });

@@ -3,10 +3,10 @@ import { length, type Length, type LengthUnit } from 'settline/units';
 import { runs } from '../runs.js';
 
 /** How many cases a property of the ground floor is tried on. */
-export const MANY = runs(800);
+export const MANY = runs(2_000);
 
 /** How many cases a property of a whole calculation is tried on. */
-export const SOME = runs(100);
+export const SOME = runs(200);
 
 const UNITS: readonly LengthUnit[] = ['mm', 'cm', 'm', 'in', 'ft', 'yd'];
 

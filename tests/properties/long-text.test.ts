@@ -95,6 +95,6 @@ test.each(names)('%s', (name) => {
       if (recorded === undefined) expect.unreachable();
       expect(tooLong(recorded, changed(recorded.given, one))).toBeUndefined();
     }),
-    runs(25),
+    runs(100),
   );
 });

@@ -13,7 +13,7 @@ import { readNumber } from '../../src/units/read-number.js';
 import { runs } from '../runs.js';
 
 type Point = readonly [x: number, y: number];
-const RUNS = runs(30);
+const RUNS = runs(60);
 
 const metres = (points: readonly Point[]): OutlineInput => ({ unit: 'm', points });
 
@@ -294,7 +294,7 @@ describe('crossings', () => {
         // the two that it names do cross or touch: alone with their ends they still do
         expect([found.ring, found.first]).not.toEqual([found.otherRing, found.second]);
       }),
-      runs(3_000),
+      runs(7_000),
     );
   });
 

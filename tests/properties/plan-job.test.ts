@@ -11,7 +11,7 @@ test('the same site in metric and in US units gives the same plan, digit for dig
       const [us, metric] = [planJob(jobOf(of, 'us')), planJob(jobOf(of, 'metric'))];
       expect(JSON.stringify(metric)).toBe(JSON.stringify(us));
     }),
-    runs(20),
+    runs(50),
   );
 });
 
@@ -28,7 +28,7 @@ test('JSON and back loses nothing, and sheets hold no holes', () => {
         expect(sheet).not.toMatch(/NaN|undefined|Infinity|null|\[object/);
       }
     }),
-    runs(20),
+    runs(50),
   );
 });
 
@@ -76,6 +76,6 @@ test('the plan holds together', () => {
       const fill = pavement.stones.find(({ layer }) => layer === 'fill');
       expect(fill?.order.compacted.volume ?? earth.fill.volume.times(0)).toEqual(earth.fill.volume);
     }),
-    runs(20),
+    runs(50),
   );
 });

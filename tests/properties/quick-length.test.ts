@@ -95,7 +95,7 @@ test('pieces of lengths in any order', () => {
     fc.property(fc.array(piece, { maxLength: 6 }), (pieces) => {
       if (agrees(pieces.join(''))) read += 1;
     }),
-    runs(40_000),
+    runs(100_000),
   );
   expect(read).toBeGreaterThan(300);
 });
@@ -126,6 +126,6 @@ test('tape lengths of every kind', () => {
         if (!isSettlineError(error)) throw error;
       }
     }),
-    runs(8_000),
+    runs(20_000),
   );
 });

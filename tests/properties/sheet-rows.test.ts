@@ -113,6 +113,6 @@ test.each(['us', 'metric'] as const)('every printed row adds up, %s', (system) =
       const soil = signed('soil to dig after stripping', 'fill after stripping');
       expect(signed('dig', 'fill') - old).toBe(soil);
     }),
-    runs(15),
+    runs(40),
   );
 });

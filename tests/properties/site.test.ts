@@ -15,7 +15,7 @@ import { stateVolume } from 'settline/volumes';
 import { positiveLength, SOME } from './arbitrary.js';
 import { runs } from '../runs.js';
 
-const FEW = runs(50);
+const FEW = runs(100);
 const hundredths = (least: number, most: number) =>
   fc.integer({ min: least * 100, max: most * 100 }).map((k) => `${k}/100`);
 

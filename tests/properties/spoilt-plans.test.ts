@@ -131,10 +131,10 @@ test('a spoilt plan is refused in words, or read, marked and printed', () => {
       // seconds, where one plan takes a few hundredths
       expect((user + system) / 1e6).toBeLessThan(20);
     }),
-    runs(50),
+    runs(120),
   );
   // the property tells something only if all three happen
-  expect(Math.min(count.read, count.refused, count.printed)).toBeGreaterThan(3);
+  expect(Math.min(count.read, count.refused, count.printed)).toBeGreaterThan(20);
 });
 
 test('what is nothing like a plan is refused', () => {
@@ -144,6 +144,6 @@ test('what is nothing like a plan is refused', () => {
       const dressed = isNode(value) ? { ...value, kind: 'settline-plan', version: 1 } : value;
       expect(tried(() => planFromJSON(dressed))).toBeUndefined();
     }),
-    runs(120),
+    runs(300),
   );
 });

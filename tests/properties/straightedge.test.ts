@@ -117,7 +117,7 @@ describe('straightedge', () => {
           expect(exact(other, reach).greatestGap.equals(greatestGap)).toBe(true);
         }
       }),
-      runs(60),
+      runs(150),
     );
   });
 
@@ -127,7 +127,7 @@ describe('straightedge', () => {
         const [short, long] = [exact(readings, Math.min(a, b)), exact(readings, Math.max(a, b))];
         expect(long.greatestGap.compare(short.greatestGap)).toBeGreaterThanOrEqual(0);
       }),
-      runs(60),
+      runs(150),
     );
   });
 });

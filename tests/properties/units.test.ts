@@ -230,7 +230,7 @@ describe('the reader of lengths withstands anything', () => {
           expect(isSettlineError(error)).toBe(true);
         }
       }),
-      runs(4_000),
+      runs(10_000),
     );
   });
 

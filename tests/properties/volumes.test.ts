@@ -18,7 +18,7 @@ import { runs } from '../runs.js';
 type Point = readonly [x: number, y: number, z: number];
 type Place = readonly [x: number, y: number];
 
-const RUNS = runs(40);
+const RUNS = runs(100);
 const flat = (points: readonly (readonly number[])[]) => Float64Array.from(points.flat());
 
 /** Points on a fine grid, so that lines of many points, squares and circles occur often. */

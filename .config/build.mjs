@@ -53,7 +53,7 @@ function hashes() {
 }
 
 function run(tool, args) {
-  const command = join(root, 'node_modules', '.bin', tool);
+  const command = join(root, 'node_modules', tool);
   const { status } = spawnSync(command, args, { cwd: root, stdio: 'inherit' });
   if (status !== 0) process.exit(status ?? 1);
 }
@@ -82,7 +82,7 @@ function copyDeclarations() {
 /** Chunks carry a hash in their names: the old ones go first. */
 async function makeJavascript() {
   for (const name of [...under(dist, '.js'), ...under(dist, '.cjs')]) rmSync(join(dist, name));
-  run('tsup', ['--config', '.config/tsup.config.mjs']);
+  run('.bin/tsup', ['--config', '.config/tsup.config.mjs']);
   const reports = ['metafile-esm.json', 'cjs/metafile-cjs.json'].map((name) => join(dist, name));
   writeNotices(
     root,
@@ -94,7 +94,7 @@ async function makeJavascript() {
 
 const MAKE = {
   javascript: makeJavascript,
-  declarations: () => run('tsc', ['-p', 'tsconfig.json']),
+  declarations: () => run('typescript/bin/tsc', ['-p', 'tsconfig.json']),
   commonjsDeclarations: copyDeclarations,
 };
 

@@ -217,11 +217,11 @@ type Own = typeof LEAST extends Field<infer T> ? T : never;
 
 const checkSet: Check<typeof OPTIONS> = (reader, { tolerance, test }, path) => {
   checkTolerance(reader, tolerance, COMPACTION, [...path, 'tolerance']);
-  if (tolerance === undefined || tolerance.set === null || test === undefined) return;
-  const set: ToleranceSet = TOLERANCE_SETS[tolerance.set];
-  const meant = COMPACTION.find(set)?.test;
+  const set = tolerance?.set ?? null;
+  if (set === null || test === undefined) return;
+  const meant = COMPACTION.find(TOLERANCE_SETS[set])?.test;
   if (meant === undefined || meant === test) return;
   const from = test === 'control-strip' ? 'a control strip' : `the ${test} test`;
-  const message = `"${tolerance.set}" is for the ${meant} test, and the maximum dry density is from ${from}. Use the density of the ${meant} test`;
+  const message = `"${set}" is for the ${meant} test, and the maximum dry density is from ${from}. Use the density of the ${meant} test`;
   reader.fail('CONFLICTING_FIELDS', [...path, 'test'], message, { meant, test });
 };

@@ -103,9 +103,8 @@ export function checkTolerance(
   { words, find }: Needed<unknown>,
   path: FieldPath,
 ): void {
-  if (tolerance === undefined || tolerance.set === null) return;
-  const { set } = tolerance;
-  if (find(TOLERANCE_SETS[set]) !== undefined) return;
+  const set = tolerance?.set ?? null;
+  if (set === null || find(TOLERANCE_SETS[set]) !== undefined) return;
   const message = `"${set}" has no limit for the ${words}. Choose another set, or give your own limits`;
   reader.fail('LIMIT_NOT_SET', path, message, { set });
 }

@@ -42,12 +42,14 @@ export function readFormula(formula: string): Formula {
 }
 
 class Reader {
+  readonly #formula: string;
+  readonly #tokens: readonly Token[];
   #at = 0;
 
-  constructor(
-    private readonly formula: string,
-    private readonly tokens: readonly Token[],
-  ) {}
+  constructor(formula: string, tokens: readonly Token[]) {
+    this.#formula = formula;
+    this.#tokens = tokens;
+  }
 
   name(): string {
     const token = this.#next();
@@ -61,7 +63,7 @@ class Reader {
   }
 
   end(): void {
-    if (this.#at < this.tokens.length) throw this.#wrong(this.tokens[this.#at]);
+    if (this.#at < this.#tokens.length) throw this.#wrong(this.#tokens[this.#at]);
   }
 
   /** Parts joined by signs that bind more closely than `least`. */
@@ -130,7 +132,7 @@ class Reader {
 
   #call(name: string, depth: number): FormulaNode {
     if (!isFunction(name)) {
-      const words = `${shown(this.formula)}: no function ${shown(name)}; use ${FORMULA_FUNCTIONS.join(', ')}`;
+      const words = `${shown(this.#formula)}: no function ${shown(name)}; use ${FORMULA_FUNCTIONS.join(', ')}`;
       throw fault('FORMULA_INVALID', words);
     }
     this.take('(');
@@ -144,25 +146,25 @@ class Reader {
   }
 
   #next(): Token | undefined {
-    const token = this.tokens[this.#at];
+    const token = this.#tokens[this.#at];
     this.#at += 1;
     return token;
   }
 
   #isNext(sign: string): boolean {
-    const token = this.tokens[this.#at];
+    const token = this.#tokens[this.#at];
     return token?.kind === 'sign' && token.text === sign;
   }
 
   #binarySign(): BinarySign | undefined {
-    const token = this.tokens[this.#at];
+    const token = this.#tokens[this.#at];
     return token?.kind === 'sign' && isBinarySign(token.text) ? token.text : undefined;
   }
 
   #wrong(token: Token | undefined): SettlineError {
     const found = token === undefined ? 'the formula ends there' : `got ${shown(token.text)}`;
-    const place = token === undefined ? this.formula.length + 1 : token.at + 1;
-    return fault('FORMULA_INVALID', `${shown(this.formula)}, character ${place}: ${found}`);
+    const place = token === undefined ? this.#formula.length + 1 : token.at + 1;
+    return fault('FORMULA_INVALID', `${shown(this.#formula)}, character ${place}: ${found}`);
   }
 }
 

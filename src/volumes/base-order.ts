@@ -186,15 +186,15 @@ function partsOf({ area, thickness, volume, parts }: Values<typeof OPTIONS>): re
 
 const partSteps = (parts: readonly Part[], each: readonly Taken[]): Step[] =>
   each.flatMap(({ compacted }, index) => {
-    const part = parts[index];
-    if (part === undefined || part.from === null) return [];
-    const name = part.name ?? (parts.length === 1 ? undefined : `part ${index + 1}`);
+    const { from = null, name: own } = parts[index] ?? {};
+    if (from === null) return [];
+    const name = own ?? (parts.length === 1 ? undefined : `part ${index + 1}`);
     return derivedStep({
       title: name === undefined ? 'Compacted volume' : `Compacted volume, ${name}`,
       formula: 'Vc = A * t',
       given: [
-        given('A', 'area', part.from.area),
-        given('t', 'compacted thickness', part.from.thickness),
+        given('A', 'area', from.area),
+        given('t', 'compacted thickness', from.thickness),
       ],
       result: given('Vc', 'compacted volume', compacted),
     });

@@ -1,22 +1,14 @@
 // Rules of the house that a reader would otherwise have to watch over.
-import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative, dirname } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import ts from 'typescript';
 import { ERROR_CODES, SOURCES } from 'settline';
 import * as publicTables from 'settline/sources';
 import { READING_REASONS } from 'settline/units';
+import { filesUnder, src } from './source-files.js';
 
 const root = join(import.meta.dirname, '..', '..');
-const src = join(root, 'src');
-
-function filesUnder(folder: string, ending: string): string[] {
-  return readdirSync(folder).flatMap((name) => {
-    const path = join(folder, name);
-    if (statSync(path).isDirectory()) return filesUnder(path, ending);
-    return name.endsWith(ending) ? [path] : [];
-  });
-}
 
 const files = filesUnder(src, '.ts').map((path) => ({
   path: relative(src, path),

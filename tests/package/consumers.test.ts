@@ -35,9 +35,11 @@ describe('fresh consumers of the packed tarball', () => {
   });
 
   test.each([
-    ['node16', 'node16'],
-    ['esnext', 'bundler'],
-  ])('strict TypeScript, module %s, resolution %s', (module, moduleResolution) => {
+    ['typescript', 'node16', 'node16'],
+    ['typescript', 'esnext', 'bundler'],
+    ['typescript-native', 'node16', 'node16'],
+    ['typescript-native', 'esnext', 'bundler'],
+  ])('strict, %s, module %s, resolution %s', (compiler, module, moduleResolution) => {
     writeFileSync(
       join(consumer, 'tsconfig.json'),
       JSON.stringify({
@@ -55,7 +57,8 @@ describe('fresh consumers of the packed tarball', () => {
         files: ['strict.ts'],
       }),
     );
-    expect(run(bin('tsc'), ['-p', 'tsconfig.json'])).toBe('');
+    const tsc = join(root, 'node_modules', compiler, 'bin', 'tsc');
+    expect(run(tsc, ['-p', 'tsconfig.json'])).toBe('');
   });
 
   test('the example prints the same sheet as in the repository', () => {

@@ -117,10 +117,9 @@ function actionLines({ reading }: ReadingFigure, index: number, { layer, style }
   const { label, units } = style;
   const action = actionWords(reading, style);
   if (action === null) return [];
-  const stake = layer.surface?.stakes[index];
-  if (stake === undefined || stake.looseToAdd === null || reading.verdict !== 'fail')
-    return [action];
-  const loose = units.depthWithUnit(stake.looseToAdd);
+  const looseToAdd = layer.surface?.stakes[index]?.looseToAdd ?? null;
+  if (looseToAdd === null || reading.verdict !== 'fail') return [action];
+  const loose = units.depthWithUnit(looseToAdd);
   return [
     layer.surface?.kind === 'subgrade'
       ? label('fill-subgrade', { loose })

@@ -51,7 +51,8 @@ export function planSlopes(
   const planned: PlannedSlope[] = [];
   stakes.forEach((to, index) => {
     const from = stakes[index - 1];
-    if (from === undefined || from.finish === null || to.finish === null) return;
+    if (from === undefined) return;
+    if (from.finish === null || to.finish === null) return;
     const { surface } = across;
     const crossFall =
       surface === null ? (across.crossFall ?? NO_SLOPE) : crossFallOf(surface, from, to);

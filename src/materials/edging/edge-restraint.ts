@@ -182,7 +182,8 @@ const stepsOf = (read: Read, made: readonly RestraintRun[]): Step[] =>
   read.runs.flatMap((run, index) => {
     const one = made[index];
     // a run against a wall takes none
-    if (one === undefined || one.spacing === null) return [];
+    if (one === undefined) return [];
+    if (one.spacing === null) return [];
     const name = run.isClosed ? `ring ${index + 1}` : `run ${index + 1}`;
     return [pieceStep(name, run, read, one), spikeStep(name, run, read, one)];
   });

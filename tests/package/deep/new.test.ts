@@ -42,8 +42,8 @@ test('a new calculation passes every check once it is filled in', () => {
   const files = [source, own, 'src/build-up/index.ts'];
   run(bin('prettier'), ['--write', '--log-level', 'warn', 'src/build-up/index.ts']);
   run(bin('prettier'), ['--check', ...files]);
-  run(bin('tsc'), ['-p', 'tsconfig.json', '--noEmit']);
-  run(bin('eslint'), ['-c', '.config/eslint.config.mjs', ...files]);
+  run('npm', ['run', '--silent', 'check:types']);
+  run('npm', ['run', '--silent', 'lint:code']);
   const config = ['run', '--config', '.config/vitest.config.ts'];
   expect(run(bin('vitest'), [...config, own, 'tests/house'])).toContain('edge-bench.test.ts');
 });

@@ -25,11 +25,11 @@ interface Placed {
 }
 
 class TextFault extends Error {
-  constructor(
-    message: string,
-    readonly at: Span,
-  ) {
+  readonly at: Span;
+
+  constructor(message: string, at: Span) {
     super(message);
+    this.at = at;
   }
 }
 

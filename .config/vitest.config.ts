@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { compiledSources } from './compiled-sources.mjs';
 import { writeExamples } from './examples.mjs';
 import { PublishedReporter } from './published-reporter.js';
 
@@ -14,8 +15,12 @@ const alias = [
   { find: /^settline\/([a-z-]+)$/, replacement: `${root}src/$1/index.ts` },
 ];
 
+// coverage and mutants are seen in the sources themselves
+const isPlain = process.argv.includes('--coverage') || process.env['SETTLINE_SOURCES'] === 'ts';
+
 export default defineConfig({
   root,
+  plugins: isPlain ? [] : [await compiledSources()],
   resolve: { alias },
   test: {
     include: ['tests/**/*.test.ts'],

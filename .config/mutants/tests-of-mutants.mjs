@@ -30,6 +30,8 @@ class AsGiven {
   }
 }
 
+// a mutant is put into a source while Vitest loads it
+process.env.SETTLINE_SOURCES = 'ts';
 const vitest = await createVitest(
   'test',
   {

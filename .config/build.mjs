@@ -94,7 +94,7 @@ async function makeJavascript() {
 
 const MAKE = {
   javascript: makeJavascript,
-  declarations: () => run('typescript/bin/tsc', ['-p', 'tsconfig.json']),
+  declarations: () => run('typescript-native/bin/tsc', ['-p', 'tsconfig.json']),
   commonjsDeclarations: copyDeclarations,
 };
 

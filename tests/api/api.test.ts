@@ -1,10 +1,12 @@
 // What the entry points export, against the report that is kept in tests/api.
+import { execFileSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { API_FOLDER, apiReports, namesIn } from '../../.config/api-report.mjs';
 
 const root = join(import.meta.dirname, '..', '..');
+execFileSync('node', [join(root, '.config', 'build.mjs'), 'declarations']);
 const reports = apiReports();
 
 function kept(folder: string): ReadonlyMap<string, string> {

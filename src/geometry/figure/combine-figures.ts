@@ -1,4 +1,3 @@
-import { entry } from '../../invariant.js';
 import type { Combined } from './combined.js';
 import { boundOf, type Bound, type Box, type FigureEdge, type Spot } from './bound.js';
 import { chainPieces } from './chain-pieces.js';
@@ -70,7 +69,7 @@ interface Cut {
  * no other figure has an edge, nothing changes along the line.
  */
 function keep({ pieces, bounds, near }: Cut, covered: 'any' | 'all', count: number): Piece[] {
-  const figureOf = ({ bound }: Piece): number => entry(bounds, bound).figure;
+  const figureOf = ({ bound }: Piece): number => bounds[bound]?.figure ?? 0;
   const isAlone = nodesOfOne(pieces, figureOf);
   const bounding = boundingTest({ pieces, bounds, near }, covered, count);
   const kept: Piece[] = [];
@@ -104,7 +103,7 @@ function boundingTest({ pieces, bounds, near }: Cut, covered: 'any' | 'all', cou
     bounds.filter((bound) => bound.figure === figure),
   );
   const boxes = edgesOf.map(boxRound);
-  const figureOf = ({ bound }: Piece): number => entry(bounds, bound).figure;
+  const figureOf = ({ bound }: Piece): number => bounds[bound]?.figure ?? 0;
   const beside = besideEachOther(pieces, near);
   return (piece: Piece): boolean => {
     const own = figureOf(piece);
@@ -117,7 +116,7 @@ function boundingTest({ pieces, bounds, near }: Cut, covered: 'any' | 'all', cou
       const isWithin =
         other === undefined &&
         isIn(boxes[figure], piece.middle) &&
-        isInside(entry(edgesOf, figure), piece.middle);
+        isInside(edgesOf[figure] ?? [], piece.middle);
       const isRightCovered = isWithin || (other !== undefined && !isSameWay);
       const isLeftCovered = isWithin || isSameWay;
       if (covered === 'any' ? isRightCovered : !isLeftCovered) return false;

@@ -1,4 +1,3 @@
-import { entry } from '../../invariant.js';
 import { boundOf, doubleAreaUnder, riseOf, type Bound } from './bound.js';
 import type { Combined } from './combined.js';
 import type { Node, Piece } from './pieces.js';
@@ -32,12 +31,12 @@ export function sortRings(
     .filter(({ double }) => double > 0)
     .map((one) => ({ ...one, holes: [] as Measured[] }));
   for (const hole of measured.filter(({ double }) => double < 0)) {
-    const place = entry(hole.ring, 0).middle;
+    const place = hole.ring[0]?.middle ?? { x: 0, y: 0 };
     const round = outer.filter(({ bounds }) => isInside(bounds, place));
     round.sort((a, b) => a.double - b.double)[0]?.holes.push(hole);
   }
   const named = ({ ring }: Measured) =>
-    ring.map(({ bound, from }) => ({ edge: bound, node: entry(ground.nodes, from) }));
+    ring.map(({ bound, from }) => ({ edge: bound, node: ground.nodes[from] ?? { x: 0, y: 0 } }));
   return outer.map((one) => ({ outer: named(one), holes: one.holes.map(named) }));
 }
 

@@ -6,3 +6,9 @@ export function known<T>(value: T | undefined, what: string): T {
   if (value === undefined) throw new Error(`settline is wrong: no ${what}`);
   return value;
 }
+
+/** An entry that is known to be in the list. Internal. */
+export const entry = <T>(list: readonly T[], index: number): T => known(list[index], 'such entry');
+
+/** The last entry of a list that is known to have one. Internal. */
+export const lastOf = <T>(list: readonly T[]): T => known(list.at(-1), 'last entry');

@@ -1,6 +1,7 @@
 import { fault } from '../errors.js';
 import { optional, text } from '../input/field.js';
 import { readOptions, shapeOf } from '../input/shape.js';
+import { entry } from '../invariant.js';
 import type { OverLength } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
@@ -120,8 +121,8 @@ export function checkBondLine(options: CheckBondLineOptions): BondLineCheck {
   const readings = line.map(({ id, station }, index): CheckedBond => {
     const found = offsets[index] ?? null;
     const value = found === null ? NO_LENGTH : fromSI('length', found.offset);
-    const ends = found?.ends.map((end) => line[end]?.station ?? station);
-    const between = ends === undefined ? null : ([ends[0] ?? station, ends[1] ?? station] as const);
+    const ends = found?.ends.map((end) => entry(line, end).station);
+    const between = ends === undefined ? null : ([entry(ends, 0), entry(ends, 1)] as const);
     return { ...judge({ id, value, limits, uncertainty }, toTheString), station, between };
   });
   const worst = readings.reduce((a, b) => (b.value.abs().compare(a.value.abs()) > 0 ? b : a));
@@ -137,7 +138,7 @@ export function checkBondLine(options: CheckBondLineOptions): BondLineCheck {
   } as const;
   return layerCheck(parts, () =>
     readings.flatMap((reading, index) => {
-      const ends = offsets[index]?.ends.flatMap((end) => line[end] ?? []);
+      const ends = offsets[index]?.ends.flatMap((end) => entry(line, end));
       const [first, second] = ends ?? [];
       const at = line[index];
       if (at === undefined || first === undefined || second === undefined) return [];

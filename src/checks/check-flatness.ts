@@ -2,6 +2,7 @@ import { exactlyOne } from '../input/exactly-one.js';
 import { optional, quantity, text } from '../input/field.js';
 import { SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import { entry } from '../invariant.js';
 import { shownText } from '../shown-text.js';
 import type { OverLength } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
@@ -205,7 +206,7 @@ function gapsOver(profile: readonly LineReading[], gaps: readonly (EdgeGap | nul
   return profile.map(({ id, station, value: height }, index) => {
     const found = gaps[index] ?? null;
     if (found === null) return { id, station, height, gap: NO_LENGTH, between: null };
-    const [left, right] = found.contacts.map((contact) => profile[contact]?.station ?? station);
+    const [left, right] = found.contacts.map((contact) => entry(profile, contact).station);
     const between = [left ?? station, right ?? station] as const;
     return { id, station, height, gap: fromSI('length', found.gap), between };
   });

@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../invariant.js';
 import {
   compareRatios,
   signOfRatio,
@@ -24,7 +25,7 @@ export function edgeRests(profile: readonly Vector[], length: Ratio): readonly (
   return profile.map((from, i) => {
     let best: { readonly index: number; readonly to: Vector } | null = null;
     for (let k = i + 1; k < profile.length; k += 1) {
-      const to = minus(profile[k] ?? from, from);
+      const to = minus(entry(profile, k), from);
       if (compareRatios(to.x, length) > 0) break;
       if (best === null || signOfRatio(cross(best.to, to)) >= 0) best = { index: k, to };
     }
@@ -47,9 +48,9 @@ export function edgeGaps(
   const greatest: (EdgeGap | null)[] = profile.map(() => null);
   profile.forEach((from, i) => {
     const j = rests[i] ?? i;
-    const chord = minus(profile[j] ?? from, from);
+    const chord = minus(entry(profile, j), from);
     for (let k = i + 1; k < j; k += 1) {
-      const gap = belowChord(chord, minus(profile[k] ?? from, from));
+      const gap = belowChord(chord, minus(entry(profile, k), from));
       const known = greatest[k] ?? null;
       if (known === null || compareRatios(gap, known.gap) > 0) {
         greatest[k] = { index: k, gap, contacts: [i, j] };
@@ -86,14 +87,14 @@ export interface EdgeReach {
  */
 export function edgeReach(profile: readonly Vector[], length: Ratio): EdgeReach {
   const stations = profile.map(({ x }) => x);
-  const [first, last] = [stations[0] ?? ZERO_RATIO, stations.at(-1) ?? ZERO_RATIO];
+  const [first, last] = [entry(stations, 0), lastOf(stations)];
   const isWithin = (from: Ratio, to: Ratio) => compareRatios(subtractRatios(to, from), length) <= 0;
   const isShort = isWithin(first, last);
   let found: EdgeReach = { reach: subtractRatios(last, first), fewest: stations.length, most: 0 };
   let end = 0;
   stations.forEach((start, i) => {
-    while (end + 1 < stations.length && isWithin(start, stations[end + 1] ?? last)) end += 1;
-    const [count, span] = [end - i + 1, subtractRatios(stations[end] ?? last, start)];
+    while (end + 1 < stations.length && isWithin(start, entry(stations, end + 1))) end += 1;
+    const [count, span] = [end - i + 1, subtractRatios(entry(stations, end), start)];
     found = { ...found, most: Math.max(found.most, count) };
     if (isShort || compareRatios(subtractRatios(last, start), length) < 0) return;
     const reach = compareRatios(span, found.reach) < 0 ? span : found.reach;

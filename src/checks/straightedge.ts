@@ -1,7 +1,7 @@
 import { fault } from '../errors.js';
+import { entry } from '../invariant.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { ZERO_RATIO } from '../units/ratio.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { derivedStep, given, type Step, type Worked } from '../working.js';
 import { edgeGaps, edgeReach, edgeRests, greatestGap, type EdgeGap } from './edge-gaps.js';
 import type { LineReading } from './line-readings.js';
@@ -83,12 +83,9 @@ const tooSparse = (least: 2 | 3) =>
   );
 
 function contactAt(readings: readonly LineReading[], index: number): EdgeContact {
-  const { station, value } = readings[index] ?? NO_READING;
+  const { station, value } = entry(readings, index);
   return { station, height: value };
 }
-
-/** Replaces a missing reading, which cannot occur. */
-const NO_READING = { station: NO_LENGTH, value: NO_LENGTH };
 
 /** The working of the largest gap. Internal. */
 export function gapStep({ edge, height }: SlidEdge, edgeLength: Length): Step {

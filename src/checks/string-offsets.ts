@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import {
   compareRatios,
   negateRatio,
@@ -27,12 +28,12 @@ export function stringOffsets(
   let end = 0;
   line.forEach((from, i) => {
     const known = end;
-    while (end + 1 < line.length && isWithin(from, line[end + 1] ?? from, length)) end += 1;
+    while (end + 1 < line.length && isWithin(from, entry(line, end + 1), length)) end += 1;
     // a string with the same end as the last one is only shorter
     if (end === known && i > 0) return;
-    const chord = minus(line[end] ?? from, from);
+    const chord = minus(entry(line, end), from);
     for (let k = i + 1; k < end; k += 1) {
-      const offset = negateRatio(belowChord(chord, minus(line[k] ?? from, from)));
+      const offset = negateRatio(belowChord(chord, minus(entry(line, k), from)));
       const most = largest[k];
       if (most === null || most === undefined || isFarther(offset, most.offset)) {
         largest[k] = { offset, ends: [i, end] };

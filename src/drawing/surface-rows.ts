@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../invariant.js';
 import type { LayerKind } from '../job/schema/pavement-input.js';
 import type { PavementPlan } from '../job/plan/plan.js';
 import { layerRows, liftRows } from '../job/sheet/depth-rows.js';
@@ -51,7 +52,7 @@ export const layerMarks = (
   { units }: DrawStyle,
 ): LayerMark[] =>
   layerRows(buildUp, height, units.onTape).map(({ name, thickness }, index) => {
-    const layer = layerKinds[index] ?? 'base';
+    const layer = entry(layerKinds, index);
     const of = buildUp.layers[index];
     return {
       name: labelName(name),
@@ -76,7 +77,7 @@ export function surfaceRows(
     kind: index === 0 ? 'finish' : 'layer',
     name: index === 0 ? label('finish') : label('layer-top', { layer: labelName(name) }),
     depth: height.plus(top).toNumber('m'),
-    figure: units.depth(printed[index]?.top ?? top),
+    figure: units.depth(entry(printed, index).top),
   }));
   const placed = liftRows(lifts, { height, total: buildUp.total, tape: units.onTape });
   const tops = lifts.flatMap(({ lift, belowFinish }, index): SurfaceRow[] =>
@@ -87,11 +88,11 @@ export function surfaceRows(
             kind: 'lift',
             name: label('lift-top', { lift: `${lift}` }),
             depth: height.plus(belowFinish).toNumber('m'),
-            figure: units.depth(placed[index]?.compactedTop ?? belowFinish),
+            figure: units.depth(entry(placed, index).compactedTop),
           },
         ],
   );
-  const bottom = printed.at(-1)?.bottom ?? height;
+  const bottom = lastOf(printed).bottom;
   return [
     ...[...layers, ...tops].sort((a, b) => a.depth - b.depth),
     {

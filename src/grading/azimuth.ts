@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import { angle } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { exactOf, fromSIDecimal, type Angle } from '../units/quantity.js';
@@ -25,7 +26,7 @@ export function azimuthOf({ x, y }: Vector): Angle | null {
   const [sx, sy] = [signOfRatio(x), signOfRatio(y)];
   if (sx === 0 && sy === 0) return null;
   const isDiagonal = signOfRatio(subtractRatios(absolute(x), absolute(y))) === 0;
-  if (sx === 0 || sy === 0 || isDiagonal) return EIGHTHS[eighthOf(sx, sy)] ?? null;
+  if (sx === 0 || sy === 0 || isDiagonal) return entry(EIGHTHS, eighthOf(sx, sy));
   const turn = Decimal40.atan2(ratioToDecimal(x), ratioToDecimal(y));
   return fromSIDecimal('angle', turn.isNegative() ? Decimal40.add(turn, WHOLE_TURN) : turn);
 }
@@ -35,7 +36,7 @@ export function directionOf(azimuth: Angle): Vector {
   const quarters = quotientToDecimal(exactOf(azimuth), exactOf(QUARTER));
   if (quarters.isInteger()) {
     const k = ((quarters.toNumber() % 4) + 4) % 4;
-    return { x: wholeRatio([0, 1, 0, -1][k] ?? 0), y: wholeRatio([1, 0, -1, 0][k] ?? 0) };
+    return { x: wholeRatio(entry([0, 1, 0, -1], k)), y: wholeRatio(entry([1, 0, -1, 0], k)) };
   }
   return {
     x: decimalRatio(Decimal40.sin(azimuth.si)),

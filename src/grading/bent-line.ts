@@ -1,4 +1,4 @@
-import { known } from '../invariant.js';
+import { entry, known } from '../invariant.js';
 import { once } from '../once.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import {
@@ -104,7 +104,7 @@ export function bentLine(levels: readonly LineLevel[], crossSlope: Slope): BentL
       const found = nearest(places.filter(({ isHeld }) => isHeld)) ?? nearest(places);
       // a line has one leg at least
       const { leg, along, across } = found ?? placeOn(firstOf(legs), 0, place);
-      const one = legs[leg] ?? firstOf(legs);
+      const one = entry(legs, leg);
       const offset = divideRatios(across, one.length);
       const width = fromSI('length', offset);
       const rise = one.rise.times(fromSI('slope', shareOf(one, along, across)));
@@ -121,7 +121,7 @@ export function bentLine(levels: readonly LineLevel[], crossSlope: Slope): BentL
 }
 
 function legsOf(levels: readonly LineLevel[]): BentLeg[] {
-  const aheads = levels.slice(1).map((to, k) => between(levels[k] ?? to, to));
+  const aheads = levels.slice(1).map((to, k) => between(entry(levels, k), to));
   const lengths = aheads.map(norm);
   const halfTurn = (k: number): Ratio => {
     const [a, b, la, lb] = [aheads[k - 1], aheads[k], lengths[k - 1], lengths[k]];
@@ -131,8 +131,8 @@ function legsOf(levels: readonly LineLevel[]): BentLeg[] {
     return divideRatios(cross(a, b), addRatios(multiplyRatios(la, lb), dot(a, b)));
   };
   return levels.slice(1).map((to, k) => {
-    const from = levels[k] ?? to;
-    const ahead = aheads[k] ?? between(from, to);
+    const from = entry(levels, k);
+    const ahead = entry(aheads, k);
     return {
       from,
       to,

@@ -1,3 +1,4 @@
+import { entry, known, lastOf } from '../invariant.js';
 import { compareRatios, signOfRatio } from '../units/ratio.js';
 import { cross, minus, type Vector } from '../units/vector.js';
 
@@ -12,7 +13,7 @@ export function convexHull(points: readonly Vector[]): Vector[] {
 /** True if a point lies inside a convex outline or on it. Internal. */
 export const isInHull = (hull: readonly Vector[], p: Vector): boolean =>
   hull.every((a, k) => {
-    const b = hull[(k + 1) % hull.length] ?? a;
+    const b = entry(hull, (k + 1) % hull.length);
     return signOfRatio(cross(minus(b, a), minus(p, a))) >= 0;
   });
 
@@ -31,6 +32,6 @@ function chain(points: readonly Vector[]): Vector[] {
 }
 
 function turnsLeft(hull: readonly Vector[], point: Vector): boolean {
-  const [a, b] = [hull.at(-2) ?? point, hull.at(-1) ?? point];
+  const [a, b] = [known(hull.at(-2), 'such entry'), lastOf(hull)];
   return signOfRatio(cross(minus(b, a), minus(point, a))) > 0;
 }

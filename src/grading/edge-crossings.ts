@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import { fromSI, type Length } from '../units/quantity.js';
 import { signOfRatio, subtractRatios, ZERO_RATIO, type Ratio } from '../units/ratio.js';
 import {
@@ -36,7 +37,7 @@ export function edgeCrossings({ path, closed, gap, levelOf }: Edges): LineStake[
   if (first === undefined) return [];
   const ends = closed ? [...path.slice(1), first] : path.slice(1);
   return ends.flatMap((to, edge) => {
-    const from = path[edge] ?? to;
+    const from = entry(path, edge);
     const side = between(from, to);
     const [here, there] = [gap(from), gap(to)];
     const stake = (along: Vector): LineStake => ({

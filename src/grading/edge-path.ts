@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import { sum } from '../units/aggregate.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import { signOfRatio } from '../units/ratio.js';
@@ -47,7 +48,7 @@ export function edgePath(points: readonly PlanPoint[], closed: boolean): EdgePat
   const ends = closed ? [...points.slice(1), ...points.slice(0, 1)] : points.slice(1);
   const sides: Side[] = [];
   ends.forEach((end, k) => {
-    const start = points[k] ?? end;
+    const start = entry(points, k);
     const along = between(start, end);
     const before = sides.at(-1);
     const from = before === undefined ? NO_LENGTH : before.from.plus(before.length);

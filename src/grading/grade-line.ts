@@ -1,6 +1,7 @@
 import { quantity } from '../input/field.js';
 import { ELEVATION, STATION } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
+import { entry } from '../invariant.js';
 import { sum } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
@@ -104,7 +105,7 @@ const LEVEL = shapeOf<{ readonly elevation: LengthInput }>()({ elevation: quanti
 
 /** The line through points that have been read. Internal. */
 export function lineThrough(points: readonly GradePoint[]): GradeLine {
-  const segments = points.slice(1).map((to, k) => segmentBetween(points[k] ?? to, to));
+  const segments = points.slice(1).map((to, k) => segmentBetween(entry(points, k), to));
   const at = (station: LengthInput) => levelAt(segments, readOptions({ station }, AT).station);
   const stationsAt = (elevation: LengthInput) =>
     Object.freeze(stationsOn(segments, readOptions({ elevation }, LEVEL).elevation));
@@ -130,7 +131,7 @@ function segmentBetween(from: GradePoint, to: GradePoint): GradeSegment {
 
 function breaksBetween(segments: readonly GradeSegment[]): GradeBreak[] {
   return segments.slice(1).flatMap(({ from, grade: after }, k) => {
-    const before = segments[k]?.grade ?? after;
+    const before = entry(segments, k).grade;
     if (after.equals(before)) return [];
     const change = after.minus(before);
     const kind: GradeBreak['kind'] = change.isNegative() ? 'crest' : 'sag';

@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import type { Ratio } from '../units/ratio.js';
 import { inWholeNumbers, ratioOfWhole, solveWhole } from './whole-numbers.js';
 
@@ -28,20 +29,20 @@ export function fitExactly(points: readonly LocalPoint[]): PlaneFit | undefined 
   const levels = inWholeNumbers(points.map(({ z }) => z));
   const rows = points.map(({ fixed }, k) => ({
     fixed,
-    terms: [1n, plan.whole[2 * k] ?? 0n, plan.whole[2 * k + 1] ?? 0n],
-    z: levels.whole[k] ?? 0n,
+    terms: [1n, entry(plan.whole, 2 * k), entry(plan.whole, 2 * k + 1)],
+    z: entry(levels.whole, k),
   }));
   const held = rows.filter(({ fixed }) => fixed);
   const indices = [0, 1, 2];
   const matrix = [
     ...indices.map((i) => [
-      ...indices.map((j) => sumOf(rows, ({ terms }) => (terms[i] ?? 0n) * (terms[j] ?? 0n))),
-      ...held.map(({ terms }) => terms[i] ?? 0n),
+      ...indices.map((j) => sumOf(rows, ({ terms }) => entry(terms, i) * entry(terms, j))),
+      ...held.map(({ terms }) => entry(terms, i)),
     ]),
     ...held.map(({ terms }) => [...terms, ...held.map(() => 0n)]),
   ];
   const right = [
-    ...indices.map((i) => sumOf(rows, ({ terms, z }) => (terms[i] ?? 0n) * z)),
+    ...indices.map((i) => sumOf(rows, ({ terms, z }) => entry(terms, i) * z)),
     ...held.map(({ z }) => z),
   ];
   const solved = solveWhole(matrix, right);

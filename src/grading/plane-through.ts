@@ -3,10 +3,10 @@ import { flag, list, object, optional, text } from '../input/field.js';
 import { givenEntries } from '../input/given-entries.js';
 import type { Reader } from '../input/reader.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
+import { entry } from '../invariant.js';
 import { exactOf } from '../units/quantity.js';
 import { subtractRatios } from '../units/ratio.js';
 import { between } from '../units/vector.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { fitExactly, type LocalPoint } from './plane-fit.js';
 import { describePlane, type Plane, type ReadPoint } from './plane.js';
 import { SURFACE_POINT, type SurfacePoint, type SurfacePointInput } from './read-points.js';
@@ -67,7 +67,7 @@ const OPTIONS = shapeOf<PlaneThroughOptions>()({
  */
 export function planeThrough(options: PlaneThroughOptions): Plane {
   const points = readOptions(options, OPTIONS, checkFixed).points.map(readPoint);
-  const origin = points[0] ?? NOWHERE;
+  const origin = entry(points, 0);
   const local = points.map((point) => localPoint(point, origin));
   const fit = fitExactly(local);
   if (fit === undefined) throw fault('POINTS_COLLINEAR', IN_LINE, {}, ['points']);
@@ -77,7 +77,6 @@ export function planeThrough(options: PlaneThroughOptions): Plane {
 const IN_LINE =
   'the points, or the fixed ones among them, are on one line in plan. Add a point to the side of it';
 const MOST_FIXED = 3;
-const NOWHERE: SurfacePoint = Object.freeze({ x: NO_LENGTH, y: NO_LENGTH, z: NO_LENGTH });
 
 function checkFixed(
   reader: Reader,

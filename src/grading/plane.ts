@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import {
   addRatios,
@@ -74,7 +75,7 @@ export interface Fitted {
 export function describePlane({ points, local, origin, fit }: Fitted): Plane {
   const levelOf = (p: Vector): Length => origin.z.plus(fromSI('length', heightOn(fit, p)));
   const residuals = points.map(({ id, z }, k) => {
-    const fitted = levelOf(local[k] ?? NO_VECTOR);
+    const fitted = levelOf(entry(local, k));
     return { id, fitted, residual: z.minus(fitted) };
   });
   const middle = meanOf(local);

@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import { sum } from '../units/aggregate.js';
 import type { Length } from '../units/quantity.js';
 import { countParts } from './count-parts.js';
@@ -32,7 +33,7 @@ export function spacedStakes(
 /** Distances from each stake to the next, and to the end of a closed edge. Internal. */
 export function gapsOf(anchors: readonly Anchor[], end: Length | undefined): Length[] {
   const stations = [...anchors.map(({ station }) => station), ...(end === undefined ? [] : [end])];
-  return stations.slice(1).map((station, k) => station.minus(stations[k] ?? station));
+  return stations.slice(1).map((station, k) => station.minus(entry(stations, k)));
 }
 
 const PARTS = { of: 'stakes', most: MOST_STAKES, path: ['spacing'] } as const;

@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../invariant.js';
 import { fractionOf, type Ratio } from '../units/big-ratio.js';
 import { lowestTerms, quotientOfTerms } from '../units/lowest-terms.js';
 
@@ -31,7 +32,7 @@ export function solveWhole(
   a: readonly (readonly bigint[])[],
   b: readonly bigint[],
 ): WholeNumbers | undefined {
-  const rows = a.map((row, i) => [...row, b[i] ?? 0n]);
+  const rows = a.map((row, i) => [...row, entry(b, i)]);
   let last = 1n;
   for (let k = 0; k < rows.length; k += 1) {
     const found = rows.findIndex((row, i) => i >= k && row[k] !== 0n);
@@ -39,13 +40,13 @@ export function solveWhole(
     if (pivot === undefined || other === undefined) return undefined;
     rows[found] = other.map((value) => -value);
     rows[k] = pivot;
-    const head = pivot[k] ?? 0n;
+    const head = entry(pivot, k);
     rows.forEach((row, i) => {
       if (i === k) return;
-      const lead = row[k] ?? 0n;
-      rows[i] = row.map((value, j) => (value * head - lead * (pivot[j] ?? 0n)) / last);
+      const lead = entry(row, k);
+      rows[i] = row.map((value, j) => (value * head - lead * entry(pivot, j)) / last);
     });
     last = head;
   }
-  return { whole: rows.map((row) => row.at(-1) ?? 0n), scale: last };
+  return { whole: rows.map((row) => lastOf(row)), scale: last };
 }

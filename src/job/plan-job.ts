@@ -1,5 +1,6 @@
 import { attempt, type Outcome } from '../attempt.js';
 import { isSettlineError, type FieldPath, type Issue } from '../errors.js';
+import { entry } from '../invariant.js';
 import { LIBRARY_VERSION } from '../library-version.js';
 import { SOURCES, type SourceId } from '../sources/catalogue.js';
 import { cautionsFor } from '../sources/cautions.js';
@@ -19,7 +20,6 @@ import { layOut } from './plan/lay-out.js';
 import { refuseOverlaps } from './plan/refuse-overlaps.js';
 import { shareOut } from './plan/share-out.js';
 import { stakesById } from './plan/stake-grounds.js';
-import { UPRIGHT } from './plan/plan-sides.js';
 import { planAllSides } from './plan/shared-sides.js';
 import { planPavement, type PlannedPavement } from './plan/plan-pavement.js';
 import { PUBLISHED_LEAST_FALL } from './plan/plan-slopes.js';
@@ -94,8 +94,8 @@ function planParts(job: ReadJob): JobPlan {
   );
   const sloped = planAllSides(laid);
   const pavements = planAll(laid, 'pavements', (one, [, index]) => {
-    const own = owned[Number(index)] ?? { dig: [], base: [] };
-    const sides = sloped[Number(index)] ?? UPRIGHT;
+    const own = entry(owned, Number(index));
+    const sides = entry(sloped, Number(index));
     return planPavement(job, one, { own, sides, stakes, book: levelBook });
   });
   const lines = planAll(job.stringLines, 'stringLines', (line) => {

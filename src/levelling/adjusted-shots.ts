@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import type { Length } from '../units/quantity.js';
 import { subtractRatios, ZERO_RATIO, type Ratio } from '../units/ratio.js';
 import { NO_LENGTH } from '../units/zero.js';
@@ -62,7 +63,7 @@ function adjustRun(run: readonly LevelledShot[], start: RunStart, miss: Length):
   const along = run.map(({ at }) => subtractRatios(at, start.at));
   const more = correctionsOf(miss.minus(start.miss), along);
   return run.map(({ point, elevation, known }, k): DayShot => {
-    const correction = (more[k] ?? NO_LENGTH).minus(start.miss);
+    const correction = entry(more, k).minus(start.miss);
     const status = known === undefined ? 'good' : 'check';
     return { point, elevation, status, correction, adjusted: elevation.plus(correction) };
   });

@@ -1,6 +1,7 @@
 import { quantity } from '../input/field.js';
 import { TOLERANCE_OF_SOME } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
+import { lastOf } from '../invariant.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
@@ -87,7 +88,7 @@ export function closeBenchmark(options: CloseBenchmarkOptions): ClosedDay {
   const checks = checksOf(levels, allowable);
   const shots = adjustedShots(levels, allowable);
   const suspects = shots.flatMap(({ point, status }) => (status === 'suspect' ? [point] : []));
-  const misclosure = checks.at(-1)?.misclosure ?? NO_LENGTH;
+  const misclosure = lastOf(checks).misclosure;
   const day = {
     instrumentHeight,
     misclosure,

@@ -3,6 +3,7 @@ import { choice, optional, quantity } from '../input/field.js';
 import { ELEVATION } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
+import { lastOf } from '../invariant.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, type Length } from '../units/quantity.js';
 import { wholeRatio, type Ratio } from '../units/ratio.js';
@@ -114,8 +115,8 @@ export function reduceLevels(options: ReduceLevelsOptions): LevelBook {
   const read = readOptions(options, OPTIONS, checkClosing);
   const { start, known, adjustBy } = read;
   const reduced = reduceRows(start, read.rows);
-  const closing = reduced.at(-1)?.elevation ?? start;
-  const setUps = reduced.at(-1)?.setUp ?? 0;
+  const closing = lastOf(reduced).elevation;
+  const setUps = lastOf(reduced).setUp;
   const misclosure = known === undefined ? null : closing.minus(known);
   const line = { setUps, distance: runTo(reduced, reduced.at(-1)) };
   const allowable = allowableOver(read.allowable, line);
@@ -132,7 +133,7 @@ export function reduceLevels(options: ReduceLevelsOptions): LevelBook {
     adjustment: toSpread === null ? 'none' : adjustBy,
     note: noteFor(misclosure, isAccepted),
   };
-  return withWorking(book, () => bookSteps(book, start));
+  return withWorking(book, () => bookSteps(book));
 }
 
 type Raw = Readonly<Record<string, unknown>>;
@@ -214,9 +215,9 @@ function column(rows: readonly ReducedRow[], name: 'back' | 'rise' | 'fall'): re
 const foresights = (rows: readonly ReducedRow[]): Length[] =>
   lengthsIn([...rows.map(({ fore }) => fore), rows.at(-1)?.intermediate]);
 
-function bookSteps(book: Omit<LevelBook, 'working'>, start: Length): Step[] {
+function bookSteps(book: Omit<LevelBook, 'working'>): Step[] {
   const { check, misclosure, rows } = book;
-  const closing = rows.at(-1)?.elevation ?? start;
+  const closing = lastOf(rows).elevation;
   const steps: Step[] = [
     formulaStep({
       title: 'Check by height of instrument',

@@ -1,6 +1,7 @@
 import { custom, list, object, quantity, text, whole } from '../input/field.js';
 import { COUNT_OR_NONE, DISTANCE_OR_NONE, ELEVATION } from '../input/ranges.js';
 import { readOptions, shapeOf, type Field, type Values } from '../input/shape.js';
+import { entry, lastOf } from '../invariant.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, isQuantity, type Length } from '../units/quantity.js';
 import {
@@ -103,14 +104,14 @@ export interface SpreadMisclosure extends Worked {
  */
 export function spreadMisclosure(options: SpreadMisclosureOptions): SpreadMisclosure {
   const { known, points: levels } = readOptions(options, OPTIONS);
-  const closing = levels.at(-1)?.elevation ?? known;
+  const closing = lastOf(levels).elevation;
   const misclosure = closing.minus(known);
   const corrections = correctionsOf(
     misclosure,
     levels.map((level) => exactAlong(level.along)),
   );
   const points = levels.map(({ point, elevation }, k) => {
-    const correction = corrections[k] ?? misclosure;
+    const correction = entry(corrections, k);
     return { point, elevation, correction, adjusted: elevation.plus(correction) };
   });
   return withWorking({ misclosure, points }, () => [

@@ -3,6 +3,7 @@ import type { Lifts } from '../build-up/lifts.js';
 import { list, object, optional, quantity, text } from '../input/field.js';
 import { ELEVATION, ROD_LENGTH, ROD_READING } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
+import { lastOf } from '../invariant.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
 import { withWorking, type Worked } from '../working.js';
@@ -130,6 +131,6 @@ function rodsAt(
   const targets = targetsFrom({ ...basis, finish: finishedGrade });
   if (reading === undefined) return { id, finishedGrade, targets, ground: null, cut: null };
   const ground = basis.height.minus(reading);
-  const subgrade = targets.at(-1)?.elevation ?? finishedGrade;
+  const subgrade = lastOf(targets).elevation;
   return { id, finishedGrade, targets, ground, cut: ground.minus(subgrade) };
 }

@@ -2,10 +2,10 @@ import { list, quantity } from '../input/field.js';
 import { forEachOf, oneOrMany, refuseMismatch } from '../input/one-or-many.js';
 import { DISTANCE, DISTANCE_OR_NONE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import { entry, lastOf } from '../invariant.js';
 import type { LengthInput } from '../units/construct.js';
 import { sum } from '../units/aggregate.js';
 import type { Area, Length } from '../units/quantity.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 
 /** Offsets from a base line to an edge. */
@@ -97,7 +97,7 @@ function simpsonStep(
     title: isOdd ? `${title}, the last strip by the trapezoid rule` : title,
     formula: isOdd ? `${rule} + t` : rule,
     given: [
-      given('d', 'spacing', spacings[0] ?? NO_LENGTH),
+      given('d', 'spacing', entry(spacings, 0)),
       given(
         'y',
         isOdd ? 'offsets, in order, without the last' : 'offsets, in order',
@@ -125,7 +125,7 @@ function bySimpson(
   if (spacing === undefined || spacings.length < 2 || !isEven) {
     return { simpson: null, lastStrip: null };
   }
-  const lastStrip = spacings.length % 2 === 0 ? null : (strips.at(-1) ?? null);
+  const lastStrip = spacings.length % 2 === 0 ? null : lastOf(strips);
   const used = offsets.slice(0, lastStrip === null ? offsets.length : -1);
   const weighted = used.map((offset, index) => {
     const isEnd = index === 0 || index === used.length - 1;

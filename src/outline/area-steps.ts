@@ -1,4 +1,5 @@
 // Shows how the area and the perimeter of an outline add up.
+import { entry } from '../invariant.js';
 import { fromSI, type Area, type Length } from '../units/quantity.js';
 import { divideRatios, type Ratio, wholeRatio } from '../units/ratio.js';
 import { minus, norm, type Vector } from '../units/vector.js';
@@ -23,7 +24,7 @@ export function areaSteps(
   }
   return [
     ...ringSteps(outline, null, outer),
-    ...holes.flatMap((hole, index) => ringSteps(hole, index, inner[index] ?? outer)),
+    ...holes.flatMap((hole, index) => ringSteps(hole, index, entry(inner, index))),
     derivedStep({
       title: 'Area of the outline less its holes',
       formula: 'A = O - sum(h)',

@@ -1,5 +1,6 @@
 import type { FieldPath } from '../errors.js';
 import type { Reader } from '../input/reader.js';
+import { entry } from '../invariant.js';
 import { roughNumber, signOfRatio } from '../units/ratio.js';
 import { cross, isZero, minus, type Vector } from '../units/vector.js';
 import { chordsOf, isOutwardRight } from './chords.js';
@@ -22,8 +23,8 @@ export function checkOutline(reader: Reader, outline: Outline, paths: readonly F
   const corners = rings.map((ring, index) => crossedCorner(ring, index > 0));
   const crossed = corners.findIndex((corner) => corner >= 0);
   if (crossed >= 0) {
-    const second = corners[crossed] ?? 0;
-    const first = (second === 0 ? (rings[crossed]?.points.length ?? 1) : second) - 1;
+    const second = entry(corners, crossed);
+    const first = (second === 0 ? entry(rings, crossed).points.length : second) - 1;
     failEdges(reader, { first, second, ring: crossed, otherRing: crossed }, pathOf);
     return;
   }
@@ -36,7 +37,7 @@ export function checkOutline(reader: Reader, outline: Outline, paths: readonly F
   const isEnclosing = rings.map((ring, index) =>
     checkArea(
       reader,
-      { ring, isHole: index > 0, chords: chords[index]?.points ?? [] },
+      { ring, isHole: index > 0, chords: entry(chords, index).points },
       pathOf(index),
     ),
   );
@@ -156,7 +157,7 @@ function checkHoles(
     const [x, y] = [roughNumber(point.x), roughNumber(point.y)];
     const round = rings.findIndex((ring, other) => {
       if (other === 0 || other === index) return false;
-      const [west, south, east, north] = boxes[other] ?? [x, y, x, y];
+      const [west, south, east, north] = entry(boxes, other);
       const isNear = west <= x && x <= east && south <= y && y <= north;
       return isNear && contains(ring, point);
     });

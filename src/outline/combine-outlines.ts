@@ -2,6 +2,7 @@ import { fault, type FieldPath } from '../errors.js';
 import type { FigureEdge } from '../geometry/figure/bound.js';
 import { combineFigures, type Outlining } from '../geometry/figure/combine-figures.js';
 import type { Node } from '../geometry/figure/pieces.js';
+import { entry, known } from '../invariant.js';
 import {
   divideRatios,
   roughNumber,
@@ -141,8 +142,8 @@ function bulgeOf(
 /** Removes corners between straight edges in one line. */
 function tidy({ points, bulges = [] }: Ring): Ring {
   const isCorner = points.map((point, index) => {
-    const before = points.at(index - 1) ?? point;
-    const after = points[(index + 1) % points.length] ?? point;
+    const before = known(points.at(index - 1), 'such entry');
+    const after = entry(points, (index + 1) % points.length);
     if (bulges[index] !== undefined || bulges.at(index - 1) !== undefined) return true;
     return signOfRatio(cross(minus(point, before), minus(after, point))) !== 0;
   });

@@ -1,3 +1,4 @@
+import { entry, known } from '../invariant.js';
 import { roughNumber } from '../units/ratio.js';
 import { minus, type Vector } from '../units/vector.js';
 import { isOutwardRight, toRight } from './chords.js';
@@ -16,7 +17,7 @@ export function crossedCorner(ring: Ring, isHole: boolean): number {
   if (bulges === undefined) return -1;
   const isRight = isOutwardRight(ring, isHole);
   const edges = points.map((point, edge) => {
-    const along = floatsOf(minus(points[(edge + 1) % points.length] ?? point, point));
+    const along = floatsOf(minus(entry(points, (edge + 1) % points.length), point));
     const bulge = bulges[edge];
     const height = bulge === undefined ? 0 : toRight(bulge, isRight);
     // an arc leaves its chord by half its central angle, + outward from the paving
@@ -24,7 +25,7 @@ export function crossedCorner(ring: Ring, isHole: boolean): number {
     return { along, swing: isRight ? swing : -swing };
   });
   return edges.findIndex((next, corner) => {
-    const before = edges.at(corner - 1) ?? next;
+    const before = known(edges.at(corner - 1), 'such entry');
     if (before.swing === 0 && next.swing === 0) return false;
     const turn = turnOf(before.along, next.along);
     // chords that run back over each other do not show the side of the paving

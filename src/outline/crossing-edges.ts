@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../invariant.js';
 import type { Vector } from '../units/vector.js';
 import { exactSites } from './exact-sites.js';
 import {
@@ -19,13 +20,13 @@ const FEW = 24;
  */
 export function crossingEdges(rings: readonly (readonly Vector[])[]): Crossing | undefined {
   const sites = exactSites(rings);
-  return (sites.starts.at(-1) ?? 0) > FEW ? sweepForCrossing(sites) : comparePairs(sites);
+  return lastOf(sites.starts) > FEW ? sweepForCrossing(sites) : comparePairs(sites);
 }
 
 /** Finds the first pair of edges that cross or touch. Internal. */
 export function comparePairs(sites: Sites): Crossing | undefined {
   const next = sites.starts.slice(0, -1).flatMap((start, ring) => {
-    const end = sites.starts[ring + 1] ?? start;
+    const end = entry(sites.starts, ring + 1);
     return Array.from({ length: end - start }, (_, k) =>
       start + k + 1 < end ? start + k + 1 : start,
     );

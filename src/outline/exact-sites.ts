@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../invariant.js';
 import { compareRatios, roughNumber, signOfRatio, ZERO_RATIO } from '../units/ratio.js';
 import { cross, minus, type Vector } from '../units/vector.js';
 import type { Sites } from '../geometry/ring/sweep-for-crossing.js';
@@ -14,10 +15,10 @@ export function exactSites(rings: readonly (readonly Vector[])[]): Sites {
   const x = points.map((point) => roughNumber(point.x));
   const y = points.map((point) => roughNumber(point.y));
   const starts = [0];
-  for (const ring of rings) starts.push((starts.at(-1) ?? 0) + ring.length);
+  for (const ring of rings) starts.push(lastOf(starts) + ring.length);
   let largest = 0;
   for (let k = 0; k < points.length; k += 1) {
-    largest = Math.max(largest, Math.abs(x[k] ?? 0), Math.abs(y[k] ?? 0));
+    largest = Math.max(largest, Math.abs(entry(x, k)), Math.abs(entry(y, k)));
   }
   const doubt = ROUNDING * largest;
   const at = (list: readonly number[], k: number): number => list[k] ?? 0;

@@ -1,3 +1,4 @@
+import { entry, known } from '../invariant.js';
 import {
   addRatios,
   compareRatios,
@@ -7,7 +8,6 @@ import {
   signOfRatio,
   subtractRatios,
   wholeRatio,
-  ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
 import { cross, dot, minus, plus, share, squared, type Vector } from '../units/vector.js';
@@ -54,14 +54,14 @@ export function moveEdges(move: Move): readonly MovedEdge[] {
   const style = { corners: move.corners, isOutwardRight: isRight };
   const edges = edgesOf(move, isRight);
   const corners = edges.map((edge, index) => {
-    const before = edges.at(index - 1) ?? edge;
+    const before = known(edges.at(index - 1), 'such entry');
     const made = corner(edge.from, before.end, edge.start, style);
     if (before.arc === undefined && edge.arc === undefined)
       return { edge, corner: made, isClean: true };
     return { edge, ...joined(made, before, edge) };
   });
   return corners.map(({ edge, corner: made, isClean }, index): MovedEdge => {
-    const next = corners[(index + 1) % corners.length]?.corner ?? made;
+    const next = entry(corners, (index + 1) % corners.length).corner;
     const { from, start, end, arc } = edge;
     // field by field: spreading took longer than the corner of a rectangle
     return {
@@ -81,7 +81,7 @@ type Edge = Pick<MovedEdge, 'from' | 'start' | 'end' | 'arc'>;
 function edgesOf({ ring, distances }: Move, isOutwardRight: boolean): Edge[] {
   const edges: Edge[] = [];
   forEachEdge(ring.points, (from, to, index) => {
-    const distance = distances[index] ?? ZERO_RATIO;
+    const distance = entry(distances, index);
     const bulge = ring.bulges?.[index];
     if (bulge === undefined) {
       const side = sideOf(minus(to, from), distance, { isOutwardRight, isTangent: false });

@@ -1,3 +1,4 @@
+import { entry, known } from '../invariant.js';
 import { divideRatios, roughNumber, signOfRatio, type Ratio } from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
 import { cross, dot, minus, plus, scaled, squared, type Vector } from '../units/vector.js';
@@ -28,7 +29,7 @@ export function resolveOutline(
   moves: readonly Move[],
   made: readonly (readonly MovedEdge[])[],
 ): readonly (readonly Vector[])[] | undefined {
-  const swept = moves.map((move, index) => sweptRing(move, made[index] ?? []));
+  const swept = moves.map((move, index) => sweptRing(move, entry(made, index)));
   // the outline itself is included, so no part of it is lost to an edge that has run backward
   const own = moves.map((move) => leftTurned(move, chordsOf(move.ring, move.isHole, STEP).points));
   const rings = [...swept, ...own];
@@ -58,9 +59,11 @@ const leftTurned = ({ ring, isHole }: Move, points: readonly Vector[]): readonly
  */
 function sweptRing(move: Move, edges: readonly MovedEdge[]): readonly Vector[] {
   const isRight = isOutwardRight(move.ring, move.isHole);
-  const corners = edges.map((edge, index) => sweptCorner(edge, edges.at(index - 1) ?? edge));
+  const corners = edges.map((edge, index) =>
+    sweptCorner(edge, known(edges.at(index - 1), 'such entry')),
+  );
   const points = edges.flatMap((edge, index) => {
-    const own = corners[index] ?? edge.corner;
+    const own = entry(corners, index);
     const [start, end] = [own.points.at(-1), corners[(index + 1) % corners.length]?.points[0]];
     const next = move.ring.points[(index + 1) % edges.length];
     const isArc = edge.arc !== undefined && start !== undefined && end !== undefined;
@@ -103,7 +106,7 @@ const chordsBetween = (a: Vector, b: Vector, { bulge, isRight }: ArcSide): reado
 /** The strips of an arc that has moved past its centre: one for each chord, out and back. */
 function strips({ start }: MovedEdge, chain: readonly Vector[], isOutwardRight: boolean): Vector[] {
   return chain.slice(1).flatMap((to, index) => {
-    const from = chain[index] ?? to;
+    const from = entry(chain, index);
     const side = sideOf(minus(to, from), start.distance, { isOutwardRight, isTangent: false });
     const isLast = index === chain.length - 2;
     return [moved(from, side), moved(to, side), ...(isLast ? [] : [to])];
@@ -123,7 +126,7 @@ interface Placing {
 /** The exact location of a corner that the package has found. */
 function placed(corner: UnitedCorner, placing: Placing): Vector {
   const { given, near } = placing;
-  if (corner.given !== undefined) return given[corner.given] ?? vectorOf(...corner.at);
+  if (corner.given !== undefined) return entry(given, corner.given);
   if (corner.crossing === undefined) return vectorOf(...corner.at);
   const [a, b, c, d] = corner.crossing.map((place) => placed(place, placing));
   if (a === undefined || b === undefined || c === undefined || d === undefined) {
@@ -157,10 +160,12 @@ const isSame = (a: Vector, b: Vector, near: number): boolean => {
 
 /** Removes points that repeat the one before or are in line with their neighbours. */
 function tidy(ring: readonly Vector[], near: number): readonly Vector[] {
-  const apart = ring.filter((point, index) => !isSame(point, ring.at(index - 1) ?? point, near));
+  const apart = ring.filter(
+    (point, index) => !isSame(point, known(ring.at(index - 1), 'such entry'), near),
+  );
   return apart.filter((point, index) => {
-    const before = minus(point, apart.at(index - 1) ?? point);
-    const after = minus(apart[(index + 1) % apart.length] ?? point, point);
+    const before = minus(point, known(apart.at(index - 1), 'such entry'));
+    const after = minus(entry(apart, (index + 1) % apart.length), point);
     return signOfRatio(cross(before, after)) !== 0;
   });
 }

@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import type { PlanPoint, Vector } from '../units/vector.js';
 import type { Ratio } from '../units/ratio.js';
 
@@ -27,7 +28,7 @@ export function forEachEdge(
   visit: (a: Vector, b: Vector, edge: number) => void,
 ): void {
   points.forEach((a, edge) => {
-    visit(a, points[(edge + 1) % points.length] ?? a, edge);
+    visit(a, entry(points, (edge + 1) % points.length), edge);
   });
 }
 

@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import type { SourceId } from './catalogue.js';
 import { printed, type ReferenceValue } from './reference-value.js';
 
@@ -138,7 +139,7 @@ function zone(minimums: string, maximums: string): readonly SieveLimits[] {
   const most = maximums.split(' ');
   return table('sand-zones', [
     ['10', '100', '100'],
-    ...sieves.map((sieve, k) => [sieve, least[k] ?? '', most[k] ?? ''] as const),
+    ...sieves.map((sieve, k) => [sieve, entry(least, k), entry(most, k)] as const),
   ]);
 }
 

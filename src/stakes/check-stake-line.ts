@@ -2,6 +2,7 @@ import { fault } from '../errors.js';
 import { choice, optional, quantity } from '../input/field.js';
 import { TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
+import { entry, lastOf } from '../invariant.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import type { Ratio } from '../units/ratio.js';
@@ -136,7 +137,7 @@ export function judgeLine({ stakes, tolerance, reference }: Values<typeof OPTION
 function findLine(stakes: readonly LocalStake[], reference: 'ends' | 'best-fit'): PlanLine {
   const points = stakes.map(({ at }) => at);
   const sums = lineSums(points);
-  const [first, last] = [points[0] ?? sums.sum, points.at(-1) ?? sums.sum];
+  const [first, last] = [entry(points, 0), lastOf(points)];
   const isExact = reference === 'ends' || points.length === 2;
   const line = isExact ? lineThrough(first, last) : bestLine(sums, { first, last });
   if (line !== undefined) return { ...line, point: pointAt(line, stationOn(line, first)) };
@@ -216,7 +217,7 @@ function suspectMoves(
   const among = reference === 'ends' ? [0, local.length - 1] : all;
   const row = planRow(local.map(({ at }) => at));
   return loneOutliers(row, { tolerance: exactOf(tolerance), among }).map(({ index, offset }) =>
-    moveStake(local[index]?.id ?? '', metres(offset)),
+    moveStake(entry(local, index).id, metres(offset)),
   );
 }
 
@@ -226,7 +227,7 @@ function inOrder(local: readonly LocalStake[], moves: readonly StakeMove[]): Sta
 }
 
 function describeLine(line: PlanLine, local: readonly LocalStake[], origin: PlanPoint) {
-  const last = local.at(-1)?.at ?? line.point;
+  const last = lastOf(local).at;
   const run = stationOn(line, last);
   return {
     from: pointFrom(origin, line.point),

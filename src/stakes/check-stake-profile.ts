@@ -2,11 +2,11 @@ import { fault } from '../errors.js';
 import { choice, optional, quantity } from '../input/field.js';
 import { TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
+import { entry, lastOf } from '../invariant.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { addRatios, multiplyRatios, subtractRatios, type Ratio } from '../units/ratio.js';
 import type { Vector } from '../units/vector.js';
-import { NO_LENGTH } from '../units/zero.js';
 import {
   derivedStep,
   given,
@@ -136,7 +136,7 @@ export function checkStakeProfile(options: CheckStakeProfileOptions): StakeProfi
 
 function findGrade(points: readonly Vector[], reference: Reference): GradeOfStakes | undefined {
   const sums = lineSums(points);
-  const [first, last] = [points[0] ?? sums.sum, points.at(-1) ?? sums.sum];
+  const [first, last] = [entry(points, 0), lastOf(points)];
   if (reference === 'ends') return gradeThrough(first, last);
   return reference === 'first' ? gradeFrom(first, points) : bestGrade(sums);
 }
@@ -195,7 +195,7 @@ function loneMoves(stakes: readonly ProfileStake[], tolerance: Length): MarkMove
   const row = gradeRow(stakes.map(({ at }) => at));
   const among = stakes.map((_, index) => index);
   return loneOutliers(row, { tolerance: exactOf(tolerance), among }).map(({ index, offset }) =>
-    moveMark(stakes[index]?.id ?? '', metres(offset)),
+    moveMark(entry(stakes, index).id, metres(offset)),
   );
 }
 
@@ -224,7 +224,7 @@ function showWorking(
         given('z', 'level of the mark', metres(at.y)),
         ...from,
       ],
-      result: given('d', 'mark above the grade', rises[k]?.rise ?? NO_LENGTH),
+      result: given('d', 'mark above the grade', entry(rises, k).rise),
     }),
   );
   return [slopeStep(stakes, g, reference), ...marks];

@@ -1,6 +1,6 @@
+import { entry } from '../invariant.js';
 import type { Length } from '../units/quantity.js';
 import type { PlanPoint } from '../units/vector.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { derivedStep, given, procedureStep, type Step, type StepInput } from '../working.js';
 
 interface CirclePoint {
@@ -93,7 +93,7 @@ function fittedSteps(points: readonly CirclePoint[], circle: Shown): Step[] {
         y0,
         radius,
       ],
-      result: given('d', 'distance from the circle', circle.residuals[k] ?? NO_LENGTH),
+      result: given('d', 'distance from the circle', entry(circle.residuals, k)),
     }),
   );
   return [fit, ...offsets];

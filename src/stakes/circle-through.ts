@@ -3,6 +3,7 @@ import { fault } from '../errors.js';
 import { list, object, optional, quantity, text } from '../input/field.js';
 import { TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
+import { entry } from '../invariant.js';
 import { fromNumber, type LengthInput } from '../units/construct.js';
 import { fromSI, type Angle, type Length } from '../units/quantity.js';
 import { ratioToNumber } from '../units/ratio.js';
@@ -107,7 +108,7 @@ export interface CircleThrough extends Worked {
 export function circleThrough(options: CircleThroughOptions): CircleThrough {
   const { points: read, tolerance } = readOptions(options, OPTIONS);
   const points = read.map(({ id, x, y }, index) => ({ id: id ?? `${index + 1}`, at: { x, y } }));
-  const origin = points[0]?.at ?? GRID_ORIGIN;
+  const origin = entry(points, 0).at;
   const local = points.map(({ at }) => between(origin, at));
   const { centre, radius, residuals, isExact, radiusUncertainty } = findCircle(local);
   const turn = turnOf(local, centre, radius);
@@ -198,7 +199,7 @@ function turnOf(local: readonly Vector[], centre: Vector, radius: Length): Angle
   const places = local.map(({ x, y }) => [ratioToNumber(x), ratioToNumber(y)] as const);
   const [cx, cy] = [ratioToNumber(centre.x), ratioToNumber(centre.y)];
   const around = places.map(([x, y]) => Math.atan2(y - cy, x - cx)).sort((p, q) => p - q);
-  const gaps = around.map((one, i) => (around[i + 1] ?? (around[0] ?? one) + 2 * Math.PI) - one);
+  const gaps = around.map((one, i) => (around[i + 1] ?? entry(around, 0) + 2 * Math.PI) - one);
   const far = Math.max(...places.map(([x, y]) => Math.hypot(x, y)));
   const least = far / radius.toNumber('m');
   return fromNumber(Math.max(2 * Math.PI - Math.max(...gaps), least), 'rad');
@@ -223,7 +224,7 @@ function outOf(
       ? []
       : [
           {
-            id: points[i]?.id ?? '',
+            id: entry(points, i).id,
             distance: residual.abs(),
             direction: residual.isNegative() ? 'outward' : 'inward',
           } as const,

@@ -5,6 +5,7 @@ import { likeWritten } from '../input/like-written.js';
 import { RADIUS, SITE_LENGTH, TURN } from '../input/ranges.js';
 import { asWritten } from '../input/read-amount.js';
 import { readOptions, shapeOf } from '../input/shape.js';
+import { entry } from '../invariant.js';
 import { min } from '../units/aggregate.js';
 import type { AngleInput, LengthInput } from '../units/construct.js';
 import type { Angle, Length } from '../units/quantity.js';
@@ -86,7 +87,7 @@ function requireRoom(
   [first, second]: readonly [Length, Length],
 ): void {
   const short = first.compare(second) <= 0 ? 0 : 1;
-  const room = [first, second][short] ?? first;
+  const room = entry([first, second], short);
   if (reach.compare(room) <= 0) return;
   const begins = likeWritten(reach, radius ?? tangent);
   const has = asWritten(sides?.[short], room);

@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import {
   addRatios,
   divideRatios,
@@ -55,7 +56,7 @@ export interface GradeRow extends StakeRow {
 /** Prepares a row of stakes in profile: exact sums, and floats about their mean. Internal. */
 export function gradeRow(points: readonly Vector[]): GradeRow {
   const sums = lineSums(points);
-  const pick = (index: number): Vector => points[index] ?? sums.sum;
+  const pick = (index: number): Vector => entry(points, index);
   const gradeWithout = (without: number): GradeOfStakes | undefined =>
     bestGrade(sumsWithout(sums, pick(without)));
   const exact = (without: number): ((of: number) => Ratio) | undefined => {
@@ -74,7 +75,7 @@ function roughly(points: readonly Vector[]): Pick<StakeRow, 'rough' | 'worstFirs
     ({ x, y }) =>
       [ratioToNumber(subtractRatios(x, middle)), ratioToNumber(subtractRatios(y, level))] as const,
   );
-  const place = (index: number): readonly [number, number] => places[index] ?? [0, 0];
+  const place = (index: number): readonly [number, number] => entry(places, index);
   let a = 0;
   let b = 0;
   let rise = 0;

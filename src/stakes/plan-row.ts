@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import { ratioToNumber, type Ratio } from '../units/ratio.js';
 import type { Vector } from '../units/vector.js';
 import { bestLine, lineSums, offsetFrom, sumsWithout, type PlanLine } from './line-of-stakes.js';
@@ -16,7 +17,7 @@ const NO_DIRECTION = 1e-6;
 export function planRow(points: readonly Vector[]): PlanRow {
   const sums = lineSums(points);
   const count = points.length;
-  const pick = (index: number): Vector => points[index] ?? sums.sum;
+  const pick = (index: number): Vector => entry(points, index);
   const lineWithout = (without: number): PlanLine | undefined =>
     bestLine(sumsWithout(sums, pick(without)), {
       first: pick(without === 0 ? 1 : 0),
@@ -35,7 +36,7 @@ function roughly(points: readonly Vector[]): Pick<StakeRow, 'rough' | 'worstFirs
   const meanX = far.reduce((sum, [x]) => sum + x, 0) / count;
   const meanY = far.reduce((sum, [, y]) => sum + y, 0) / count;
   const places = far.map(([x, y]) => [x - meanX, y - meanY] as const);
-  const place = (index: number): readonly [number, number] => places[index] ?? [0, 0];
+  const place = (index: number): readonly [number, number] => entry(places, index);
   let a = 0;
   let b = 0;
   let c = 0;

@@ -1,6 +1,7 @@
 import { list, object, quantity, text } from '../input/field.js';
 import { PLACE } from '../input/ranges.js';
 import { shapeOf, type Field, type Values } from '../input/shape.js';
+import { entry } from '../invariant.js';
 import type { LengthInput } from '../units/construct.js';
 import { between, type PlanPoint, type Vector } from '../units/vector.js';
 import { NO_LENGTH } from '../units/zero.js';
@@ -48,7 +49,7 @@ export function fromFirstStake(stakes: readonly PlanStake[]): {
   readonly origin: PlanPoint;
   readonly local: readonly LocalStake[];
 } {
-  const { x, y } = stakes[0] ?? GRID_ORIGIN;
+  const { x, y } = entry(stakes, 0);
   const origin = { x, y };
   return { origin, local: stakes.map((stake) => ({ id: stake.id, at: between(origin, stake) })) };
 }

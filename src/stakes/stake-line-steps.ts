@@ -1,5 +1,6 @@
+import { entry, lastOf } from '../invariant.js';
 import { fromSI, type Length } from '../units/quantity.js';
-import { ONE_RATIO, ratioToNumber, ZERO_RATIO, type Ratio } from '../units/ratio.js';
+import { ONE_RATIO, ratioToNumber, type Ratio } from '../units/ratio.js';
 import { share, type Vector } from '../units/vector.js';
 import { derivedStep, given, procedureStep, type Step, type StepInput } from '../working.js';
 import type { PlanLine } from './line-of-stakes.js';
@@ -15,8 +16,6 @@ interface Offset {
   readonly id: string;
   readonly offset: Length;
 }
-
-const NOWHERE: Vector = Object.freeze({ x: ZERO_RATIO, y: ZERO_RATIO });
 
 const metres = (value: Ratio): Length => fromSI('length', value);
 
@@ -48,13 +47,13 @@ const placesOf = (local: readonly LocalStake[]): StepInput[] => [
 const HOW = { ends: 'the line through the end stakes', 'best-fit': 'the best-fit line' } as const;
 
 function offsetsFromEnds(offsets: readonly Offset[], { local, reference }: Shown): Step[] {
-  const last = local.at(-1)?.at ?? NOWHERE;
+  const last = lastOf(local).at;
   return offsets.map(({ id, offset }, k) =>
     derivedStep({
       title: `Stake ${id} against ${HOW[reference]}`,
       formula: 'd = (x2 * y - y2 * x) / sqrt(x2^2 + y2^2)',
       given: [
-        ...placeOf(local[k]?.at ?? NOWHERE),
+        ...placeOf(entry(local, k).at),
         given('x2', 'last stake, along x from the first', metres(last.x)),
         given('y2', 'last stake, along y from the first', metres(last.y)),
       ],
@@ -95,7 +94,7 @@ function offsetsFromBest(offsets: readonly Offset[], { local, line, reference }:
     derivedStep({
       title: `Stake ${id} against ${HOW[reference]}`,
       formula: 'd = ux * (y - y0) - uy * (x - x0)',
-      given: [...placeOf(local[k]?.at ?? NOWHERE), ...known],
+      given: [...placeOf(entry(local, k).at), ...known],
       result: given('d', 'offset (+ left)', offset),
     }),
   );

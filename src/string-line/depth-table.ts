@@ -4,6 +4,7 @@ import { builtUp } from '../build-up/built-up.js';
 import { list, object, optional, quantity } from '../input/field.js';
 import { SITE_LENGTH, STRING_HEIGHT } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import { entry } from '../invariant.js';
 import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { max } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
@@ -156,7 +157,7 @@ interface Span {
 
 const spansOf = (stakes: readonly Tie[]): Span[] =>
   stakes.slice(1).map((to, index) => {
-    const from = stakes[index] ?? to;
+    const from = entry(stakes, index);
     return { from, to, long: to.station.minus(from.station) };
   });
 

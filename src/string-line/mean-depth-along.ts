@@ -1,6 +1,7 @@
 import { list, object, optional, quantity, text } from '../input/field.js';
 import { LEVEL_DIFFERENCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import { entry, lastOf } from '../invariant.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
@@ -153,13 +154,13 @@ function measureString({ id, stakes }: Values<typeof STRING>): MeasuredString {
     depth === undefined ? [] : [{ station, depth }],
   );
   const stretches = read.slice(1).map((to, k): ReadStretch => {
-    const from = read[k] ?? to;
+    const from = entry(read, k);
     const length = to.station.minus(from.station);
     const area = from.depth.plus(to.depth).times(length).dividedBy(2);
     return { length, area, from: from.depth, to: to.depth };
   });
   const { length, area } = addStretches(stretches);
-  const [first, last] = [stakes[0]?.station ?? NO_LENGTH, stakes.at(-1)?.station ?? NO_LENGTH];
+  const [first, last] = [entry(stakes, 0).station, lastOf(stakes).station];
   return { id, length, area, unread: last.minus(first).minus(length), stretches };
 }
 

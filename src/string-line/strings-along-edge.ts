@@ -5,6 +5,7 @@ import { shareOf, slopeBetween } from '../grading/slope-between.js';
 import { list, object, optional, quantity } from '../input/field.js';
 import { ELEVATION } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
+import { entry } from '../invariant.js';
 import { max } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
@@ -160,7 +161,7 @@ const checkStakes: Check<typeof OPTIONS> = (reader, { stakes, string }, path) =>
   if (stakes === undefined) return;
   requireForward(reader, stakes);
   if (string === undefined) return;
-  const spans = stakes.slice(1).map((to, k) => to.station.minus((stakes[k] ?? to).station));
+  const spans = stakes.slice(1).map((to, k) => to.station.minus(entry(stakes, k).station));
   requireTaut(reader, { spans, line: string }, [...path, 'string', 'tension']);
 };
 
@@ -181,7 +182,7 @@ function tie(
 
 function spansOf(stakes: readonly EdgeStake[], line: HangingLine | undefined): StringSpan[] {
   return stakes.slice(1).map((to, index) => {
-    const from = stakes[index] ?? to;
+    const from = entry(stakes, index);
     const length = to.station.minus(from.station);
     const rise = to.elevation.minus(from.elevation);
     const slope = slopeBetween(rise, length);

@@ -1,4 +1,5 @@
 import { fault, isSettlineError, SettlineError, type ErrorCode, type Issue } from '../errors.js';
+import { entry } from '../invariant.js';
 import { unknownField } from '../nearest-name.js';
 import { shown } from './shown.js';
 
@@ -67,7 +68,7 @@ export function readOption<T>(name: string, read: () => T): T {
     return read();
   } catch (error) {
     if (!isSettlineError(error)) throw error;
-    const { code, message, params } = error.issues[0] ?? error;
+    const { code, message, params } = entry(error.issues, 0);
     throw fault(code, message, params, [name]);
   }
 }

@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import { floatsOfArc } from '../outline/chords.js';
 
 /** A ring of chords, and the bows between them and the arcs they stand for. Internal. */
@@ -28,7 +29,7 @@ export function chordsIn(
   const xy: number[] = [];
   const bows: number[] = [];
   points.forEach(([x, y], edge) => {
-    const [endX, endY] = points[(edge + 1) % points.length] ?? [x, y];
+    const [endX, endY] = entry(points, (edge + 1) % points.length);
     const [dx, dy] = [endX - x, endY - y];
     const bulge = bulges[edge] ?? 0;
     xy.push(x, y);
@@ -39,7 +40,7 @@ export function chordsIn(
     const chain = [[x, y] as const, ...between, [endX, endY] as const];
     const area = bowArea(Math.hypot(dx, dy), Math.abs(bulge), between.length + 1);
     chain.slice(1).forEach(([qx, qy], k) => {
-      const [px, py] = chain[k] ?? [qx, qy];
+      const [px, py] = entry(chain, k);
       const away = (CENTRE * Math.sign(height) * area) / ((qx - px) ** 2 + (qy - py) ** 2);
       bows.push((px + qx) / 2 + away * (qy - py), (py + qy) / 2 - away * (qx - px));
       bows.push(Math.sign(bulge) * area);

@@ -1,6 +1,7 @@
 import { choice, list, object, optional, quantity } from '../input/field.js';
 import { AREA_OR_NONE, STATION } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
+import { entry } from '../invariant.js';
 import { sum } from '../units/aggregate.js';
 import type { AreaInput, LengthInput } from '../units/construct.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
@@ -103,7 +104,7 @@ export function endAreaVolumes(options: EndAreaVolumesOptions): EndAreaVolumes {
   const { sections, runOut } = readOptions(options, OPTIONS, stationsIncrease);
   let netToHere = NO_VOLUME;
   const intervals = sections.slice(1).map((section, k): EndAreaInterval => {
-    const before = sections[k] ?? section;
+    const before = entry(sections, k);
     const along = section.station.minus(before.station);
     const cut = bodyBetween(before.cut, section.cut, along, runOut);
     const fill = bodyBetween(before.fill, section.fill, along, runOut);

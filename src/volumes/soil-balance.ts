@@ -1,10 +1,10 @@
 import { number, optional } from '../input/field.js';
 import { FRACTION } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
+import { lastOf } from '../invariant.js';
 import { ONE } from '../units/decimal.js';
 import type { Decimal } from '../units/decimal.js';
 import type { Volume } from '../units/quantity.js';
-import { NO_VOLUME } from '../units/zero.js';
 import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
   inState,
@@ -133,6 +133,6 @@ function stepsOf({ cut, fill, needed, usable, spoil, borrow, perBank }: Balanced
 
 /** A step whose result is the last of its values. */
 function step(title: string, formula: string, values: readonly ReturnType<typeof given>[]): Step {
-  const result = values.at(-1) ?? given('', '', NO_VOLUME);
+  const result = lastOf(values);
   return derivedStep({ title, formula, given: values.slice(0, -1), result });
 }

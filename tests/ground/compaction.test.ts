@@ -75,6 +75,22 @@ describe('check of lifts', () => {
     expect(good.verdict).toBe('pass');
   });
 
+  test('a plate too light for the method may compact none of them', () => {
+    const check = checkLifts({ ...plate('349 kg'), fill: 'granular', lifts: lifts.slice(0, 1) });
+    expect(check.thickestLift).toBeNull();
+    expect(check.verdict).toBe('fail');
+    expect(check.lifts[0]?.requiredPasses).toBeNull();
+    expect(check.lifts[0]?.note).toBe(
+      'The method permits no lift so thick with this machine. Use thinner lifts or a heavier machine.',
+    );
+  });
+
+  test('two passes less than the three of a thin lift', () => {
+    const thin = [{ name: 'thin', thickness: '100 mm', passes: 1 }];
+    const check = checkLifts({ ...plate('500 kg'), fill: 'granular', lifts: thin });
+    expect(check.lifts[0]?.note).toBe('Give it 2 more passes.');
+  });
+
   testRefusals(checkLifts, { ...plate('500 kg'), fill: 'granular', lifts }, [
     ['lifts', [], 'EMPTY_LIST'],
     ['lifts.1.name', 'first', 'DUPLICATE_ID'],
@@ -117,4 +133,14 @@ describe('control strip', () => {
     ['readings.1.dryDensity', '0 kg/m3', 'NOT_POSITIVE'],
     ['stopGain', -1, 'NEGATIVE'],
   ]);
+});
+
+test('a vibrotamper is rated by its mass alone', () => {
+  const tamper = { plant: 'vibrotamper', mass: '60 kg', fill: 'cohesive', lift: '100 mm' } as const;
+  const method = compactionMethod(tamper);
+  expect([method.rating, method.passes]).toEqual([60, 4]);
+  expect(method.working[0]).toMatchObject({
+    formula: 'r = m',
+    given: [{ symbol: 'm', name: 'mass in kg' }],
+  });
 });

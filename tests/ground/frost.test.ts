@@ -62,6 +62,9 @@ describe('freezing index', () => {
     expect(designFreezingIndex({ winters: thirty, coldest: 1 }).index.value).toBe(130);
     const ten = designFreezingIndex({ winters: thirty.slice(0, 12) });
     expect([ten.index.value, ten.winters, ten.extrapolated]).toEqual([111, 10, false]);
+    const given = (name: string) => [{ formula: 'I = mean(F)', given: [{ name }] }];
+    expect(long.working).toMatchObject(given('freezing index of the coldest winters, in C-days'));
+    expect(ten.working).toMatchObject(given('freezing index of the coldest winter, in C-days'));
     const few = designFreezingIndex({ winters: [winter(100), { value: 360, unit: 'F-days' }] });
     expect(few.index.value).toBeCloseTo(200, 12);
     expect(few.extrapolated).toBe(true);

@@ -178,6 +178,10 @@ describe('water for a lift', () => {
     const wet = liftWater({ ...lift, moisture: '0.09', evaporation: '0.1' });
     expect(wet.water.to('l').toString()).toBe('-360');
     expect(wet.action).toBe('let-dry');
+    const formulaOf = ({ working }: typeof wet) =>
+      working.find(({ title }) => title === 'Water to add');
+    expect(formulaOf(wet)).toMatchObject({ formula: 'W = M * (w2 - w1)' });
+    expect(formulaOf(liftWater(lift))).toMatchObject({ formula: 'W = M * (w2 - w1) / (1 - x)' });
   });
 
   test('within 2 percent of the target it compacts as it is', () => {

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { Ground } from '../../job/plan/ground.js';
 import { fromNumber } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
@@ -51,7 +52,7 @@ interface Corner {
 /** The zero line in a triangle; depths of zero count as dig. */
 function inTriangle(corners: readonly [Corner, Corner, Corner]): readonly [Place, Place] | null {
   const ends = corners.flatMap((from, k): Place[] => {
-    const to = corners[(k + 1) % 3] ?? from;
+    const to = entry(corners, (k + 1) % 3);
     if (from.depth === null || to.depth === null) return [];
     if (from.depth < 0 === to.depth < 0) return [];
     const share = from.depth / (from.depth - to.depth);

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { Ground } from '../../job/plan/ground.js';
 import { groundRows } from '../../job/sheet/depth-rows.js';
 import type { DeepestPlan } from '../../job/plan/plan.js';
@@ -65,7 +66,7 @@ export const cornerLetters = (part: PlanPart): PlanPart => ({
 /** Figures on a grid inside the dig, with the coordinates of its lines. Internal. */
 export function gridPart(of: DigScene, pen: PlanPen): PlanPart {
   const { view, style } = pen;
-  const bounds = boundsOf((of.pavement.dig[0]?.points ?? []).concat());
+  const bounds = boundsOf(entry(of.pavement.dig, 0).points.concat());
   const step = stepsIn(pen);
   const xs = multiples(step.x, bounds.west, bounds.east);
   const ys = multiples(step.y, bounds.south, bounds.north);
@@ -111,7 +112,7 @@ const unite = (box: ReturnType<typeof textBox>, bottom: number) => ({
 /** Coordinates of the grid along the left and the bottom of the picture. Internal. */
 export function gridScale(of: DigScene, figures: readonly Box[], pen: PlanPen): PlanPart {
   const { view, style } = pen;
-  const bounds = boundsOf(of.pavement.dig[0]?.points ?? []);
+  const bounds = boundsOf(entry(of.pavement.dig, 0).points);
   const step = stepsIn(pen);
   const { x: left, y: top, height } = view.area;
   const across = multiples(step.x, bounds.west, bounds.east).map((x) => {
@@ -178,7 +179,7 @@ export function zerosOf(pavement: ScenePavement, ground: Ground): (readonly [Pla
   if (ground.depth !== null || deepestCut === null || deepestFill === null) return [];
   const depthAt = depthsOf(ground);
   const known = (place: Place): number | null => depthAt(place)?.toNumber('m') ?? null;
-  return zeroLines(known, boundsOf(pavement.dig[0]?.points ?? [])).filter(([a, b]) =>
+  return zeroLines(known, boundsOf(entry(pavement.dig, 0).points)).filter(([a, b]) =>
     isInDig({ pavement }, [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]),
   );
 }
@@ -251,8 +252,8 @@ export function stakeDigs({ scene, pavement }: DigScene, { view, style }: PlanPe
     })),
     taken: digs.map(({ at }) => boxRound(at, 5)),
     lines:
-      (pavement.dig[0]?.points ?? []).length > 200
+      entry(pavement.dig, 0).points.length > 200
         ? []
-        : sidesOf((pavement.dig[0]?.points ?? []).map(view.to)),
+        : sidesOf(entry(pavement.dig, 0).points.map(view.to)),
   };
 }

@@ -1,3 +1,4 @@
+import { lastOf } from '../../invariant.js';
 import type { SheetSystem } from '../../job/sheet/lengths-of-sheet.js';
 import { length } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
@@ -11,7 +12,7 @@ const STEPS = {
 /** The smallest round step that is no less than so many metres. Internal. */
 export function gridStep(system: SheetSystem, least: number): Length {
   const steps = STEPS[system].map((step) => length(step));
-  const last = steps.at(-1) ?? length('1 m');
+  const last = lastOf(steps);
   const found = steps.find((step) => step.toNumber('m') >= least);
   return found ?? last.times(Math.ceil(least / last.toNumber('m')));
 }

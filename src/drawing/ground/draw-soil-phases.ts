@@ -2,6 +2,7 @@ import { fault } from '../../errors.js';
 import type { SoilPhases } from '../../ground/soil/soil-phases.js';
 import { isPlain } from '../../input/plain.js';
 import { shown } from '../../input/shown.js';
+import { entry } from '../../invariant.js';
 import { percentText } from '../../job/sheet/in-words.js';
 import { formatQuantity } from '../../units/format-quantity.js';
 import { isQuantity, type Density } from '../../units/quantity.js';
@@ -161,8 +162,8 @@ function drawBlock(
       ...blocks.flatMap(({ fill, from, to }) => blockMark(fill, { left, right, from, to })),
       ...blocks.flatMap((block, index) =>
         rowMarks(block, {
-          wish: wishes[index] ?? 0,
-          y: places[index] ?? 0,
+          wish: entry(wishes, index),
+          y: entry(places, index),
           left,
           right,
           style,

@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../../invariant.js';
 import { columnHeads, depthRow, thicknessRow } from '../frame/column-row.js';
 import { tick, dimensionLine } from '../frame/dimension.js';
 import type { Picture } from '../frame/frame-drawing.js';
@@ -164,14 +165,14 @@ function columnMarks(of: Strata, frame: Frame, style: DrawStyle): Picture {
     marks: [
       ...columnHeads(frame.table, frame.top - size * 1.1, style),
       ...rows.flatMap((row, index) => {
-        const [wish, y] = [wishes[index] ?? 0, places[index] ?? 0];
+        const [wish, y] = [entry(wishes, index), entry(places, index)];
         const x = frame.right + 8;
         const place = { wish, y, x, table: frame.table, width: room };
         if (!row.isLevel) return thicknessRow(row, place, style);
         return [tick([x, wish]), ...depthRow(row, place, { kind: 'level', style })];
       }),
     ],
-    bottom: (places.at(-1) ?? frame.bottom) + spacing / 2,
+    bottom: lastOf(places) + spacing / 2,
   };
 }
 

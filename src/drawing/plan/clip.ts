@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { Box } from '../frame/box.js';
 import type { Point } from '../svg/shapes.js';
 
@@ -17,7 +18,7 @@ export const clipPolygon = (points: readonly Point[], box: Box): readonly Point[
 
 function cutBySide(points: readonly Point[], side: Side): readonly Point[] {
   return points.flatMap((point, index) => {
-    const before = points[(index + points.length - 1) % points.length] ?? point;
+    const before = entry(points, (index + points.length - 1) % points.length);
     const [to, from] = [side(point), side(before)];
     const crossing = to >= 0 === from >= 0 ? [] : [along(before, point, from / (from - to))];
     return to >= 0 ? [...crossing, point] : crossing;
@@ -47,7 +48,7 @@ export function clipLine(a: Point, b: Point, box: Box): readonly [Point, Point] 
 export function clipRing(points: readonly Point[], box: Box): readonly (readonly Point[])[] {
   const runs: Point[][] = [];
   points.forEach((point, index) => {
-    const part = clipLine(point, points[(index + 1) % points.length] ?? point, box);
+    const part = clipLine(point, entry(points, (index + 1) % points.length), box);
     if (part === null) return;
     const [from, to] = part;
     const run = runs.at(-1);

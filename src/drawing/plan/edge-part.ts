@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../../invariant.js';
 import type { EdgePlan } from '../../job/plan/plan.js';
 import { setOutText } from '../../job/sheet/set-outs.js';
 import { dimensionLine } from '../frame/dimension.js';
@@ -63,7 +64,7 @@ function edgesIn({ plan, paving, edges: names }: ScenePavement, { view }: PlanPe
     const planned = plan.edges[index];
     return planned === undefined
       ? []
-      : [drawn(edge, { plan: planned, name: names[index] ?? '', isHole: ring > 0, to: view.to })];
+      : [drawn(edge, { plan: planned, name: entry(names, index), isHole: ring > 0, to: view.to })];
   });
 }
 
@@ -127,10 +128,7 @@ const hasDimension = (edge: DrawnEdge, { style }: PlanPen): boolean =>
   edge.plan.kind !== 'adjoining' &&
   longOf(edge) >= SHORTEST;
 
-const ends = ({ points }: DrawnEdge): readonly [Point, Point] => [
-  points[0] ?? [0, 0],
-  points.at(-1) ?? [0, 0],
-];
+const ends = ({ points }: DrawnEdge): readonly [Point, Point] => [entry(points, 0), lastOf(points)];
 
 function longOf(edge: DrawnEdge): number {
   const [[ax, ay], [bx, by]] = ends(edge);

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { EdgePlan } from '../../job/plan/plan.js';
 import { setOutText } from '../../job/sheet/set-outs.js';
 import type { DrawStyle } from '../draw-options.js';
@@ -52,7 +53,7 @@ export function edgeRows(
     const name = label('edges-of', { pavement: labelName(plan.name) });
     const above = textLines([name], bottomOf(drawn) + 6, style, { name: 'strong' });
     const rows = plan.edges.map((edge, index) =>
-      edgeRow(edge, edges[index] ?? '', { scene, style }),
+      edgeRow(edge, entry(edges, index), { scene, style }),
     );
     const columns = columnsFor(rows, room, small);
     const each = Math.ceil(rows.length / columns);

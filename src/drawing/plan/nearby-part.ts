@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { element } from '../svg/element.js';
 import { HAND_DIG, hatched } from '../frame/hatches.js';
 import { line, polygon, polyline, type Point } from '../svg/shapes.js';
@@ -30,7 +31,7 @@ const linesOf = ({ job }: PlanScene): Line[] =>
   }));
 
 const stretches = ({ path }: Line): readonly (readonly [Place, Place])[] =>
-  path.slice(1).map((to, index) => [path[index] ?? to, to]);
+  path.slice(1).map((to, index) => [entry(path, index), to]);
 
 /** The zones of marked lines: strips carried on by the zone past both ends of each stretch. Internal. */
 export function zoneMarks(scene: PlanScene, { view }: PlanPen): string[] {

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { textWidth } from '../svg/text-width.js';
 import { polygon, type Point } from '../svg/shapes.js';
 import { labelName } from '../surface-rows.js';
@@ -54,14 +55,14 @@ function letterLabels({ paving, letters }: ScenePavement, { view, style }: PlanP
   return paving
     .flatMap(({ corners, edges }) =>
       corners.map((corner, index) => {
-        const after = edges[index]?.outward ?? [0, 0];
-        const before = edges[(index + edges.length - 1) % edges.length]?.outward ?? [0, 0];
+        const after = entry(edges, index).outward;
+        const before = entry(edges, (index + edges.length - 1) % edges.length).outward;
         const inward = Math.atan2(-after[1] - before[1], -after[0] - before[0]);
         return { at: view.to(corner), toward: inward };
       }),
     )
     .map(({ at, toward }, index) => ({
-      text: letters[index] ?? '',
+      text: entry(letters, index),
       size: style.size,
       style: 'strong corner',
       at,

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { Box } from '../frame/box.js';
 import type { LabelRequest } from '../frame/place-labels.js';
 import type { Point } from '../svg/shapes.js';
@@ -29,7 +30,7 @@ export type Segment = readonly [Point, Point];
 
 /** The sides of a closed line. Internal. */
 export const sidesOf = (ring: readonly Point[]): Segment[] =>
-  ring.map((point, index) => [point, ring[(index + 1) % ring.length] ?? point]);
+  ring.map((point, index) => [point, entry(ring, (index + 1) % ring.length)]);
 
 /** What the parts of a plan are drawn with. Internal. */
 export interface PlanPen {

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { DrawStyle } from '../draw-options.js';
 import { BUILDING, HAND_DIG, SLAB } from '../frame/hatches.js';
 import { legendEntries, type LegendEntry } from '../frame/legend.js';
@@ -41,7 +42,7 @@ export function describePlan(scene: PlanScene, style: DrawStyle): string {
   const edges = scene.pavements.flatMap((pavement) =>
     pavement.plan.edges.map((edge, index) =>
       label('describe-edge', {
-        row: edgeRow(edge, pavement.edges[index] ?? '', { scene, style }),
+        row: edgeRow(edge, entry(pavement.edges, index), { scene, style }),
       }),
     ),
   );

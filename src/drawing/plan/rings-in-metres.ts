@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../../invariant.js';
 import { chordsOf, isOutwardRight } from '../../outline/chords.js';
 import { ringsOf, type Outline, type Ring } from '../../outline/ring.js';
 import { roughNumber } from '../../units/ratio.js';
@@ -49,18 +50,16 @@ function ringFrom(ring: Ring, { origin }: Outline, isHole: boolean): RingInMetre
 
 /** Square to the chord from end to end. */
 function outwardOf(line: readonly Place[], isRight: boolean): Place {
-  const [a, b] = [line[0] ?? NOWHERE, line.at(-1) ?? NOWHERE];
+  const [a, b] = [entry(line, 0), lastOf(line)];
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
   const long = Math.sqrt(dx * dx + dy * dy);
   if (long === 0) return [0, -1];
   return isRight ? [dy / long, -dx / long] : [-dy / long, dx / long];
 }
 
-const NOWHERE: Place = [0, 0];
-
 /** The place halfway along a line. Internal. */
 export function middleOf(line: readonly Place[]): Place {
-  const before = line[Math.floor((line.length - 1) / 2)] ?? NOWHERE;
-  const after = line[Math.ceil((line.length - 1) / 2)] ?? before;
+  const before = entry(line, Math.floor((line.length - 1) / 2));
+  const after = entry(line, Math.ceil((line.length - 1) / 2));
   return [(before[0] + after[0]) / 2, (before[1] + after[1]) / 2];
 }

@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../../invariant.js';
 import type { StakePlan, StringLinePlan } from '../../job/plan/plan.js';
 import { roundFactor } from '../frame/scale.js';
 import { line, rectangle, type Point } from '../svg/shapes.js';
@@ -69,7 +70,7 @@ function drawnRow(
   const all = stakes.map(({ id }): Place => places.get(id) ?? [0, 0]);
   const [x, y] = directionOf(all, stakes);
   return stakes.map((stake, index) => {
-    const [px, py] = all[index] ?? [0, 0];
+    const [px, py] = entry(all, index);
     const off = stake.offset.toNumber('m');
     const moved = (by: number): Point => pen.view.to([px - y * by, py + x * by]);
     return {
@@ -86,7 +87,7 @@ function drawnRow(
  * last, turned back by what they are off that line.
  */
 function directionOf(places: readonly Place[], stakes: readonly StakePlan[]): Place {
-  const [first, last] = [places[0] ?? [0, 0], places.at(-1) ?? [1, 0]];
+  const [first, last] = [entry(places, 0), lastOf(places)];
   const [dx, dy] = [last[0] - first[0], last[1] - first[1]];
   const [a, b] = [stakes[0], stakes.at(-1)];
   const off = a === undefined || b === undefined ? 0 : b.offset.minus(a.offset).toNumber('m');

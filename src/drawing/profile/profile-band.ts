@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { DrawStyle } from '../draw-options.js';
 import { textMark } from '../frame/text-label.js';
 import { element, textElement } from '../svg/element.js';
@@ -61,7 +62,7 @@ export function bandMarks(
     'leader',
     stakes.map(({ station }, index) => [
       [strip.x(station), bottom - 16],
-      [columns[index] ?? 0, bottom + 14],
+      [entry(columns, index), bottom + 14],
     ]),
   );
   return { leaders, marks, bottom: y };

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { ProfileStake } from './profile-figures.js';
 
 /** A place along a string: station and elevation in metres. Internal. */
@@ -41,7 +42,7 @@ export function earthAreas(ground: readonly Place[], subgrade: readonly Place[])
   const last = ground.at(-1)?.[0] ?? first;
   const cuts = [...new Set(stations)].filter((s) => s >= first && s <= last).sort((a, b) => a - b);
   const pieces = cuts.slice(1).flatMap((to, index) => {
-    const from = cuts[index] ?? to;
+    const from = entry(cuts, index);
     const [a, b] = [placeAt(ground, from), placeAt(ground, to)];
     const [c, d] = [placeAt(subgrade, from), placeAt(subgrade, to)];
     return a === null || b === null || c === null || d === null ? [] : between([a, b], [c, d]);

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { DrawStyle } from '../draw-options.js';
 import type { Picture } from '../frame/frame-drawing.js';
 import { CUT, FILL, hatched } from '../frame/hatches.js';
@@ -133,11 +134,11 @@ function stringMark({ strip, at }: Strung): string {
     if (next === undefined) return '';
     // a parabola through the middle of its sag: the point that steers it hangs twice as low
     const middle: Place = [(station + next.station) / 2, (string + next.string) / 2 - 2 * sag];
-    return `Q${pair(at(middle))} ${pair(points[index + 1] ?? at(middle))}`;
+    return `Q${pair(at(middle))} ${pair(entry(points, index + 1))}`;
   });
   return element('path', {
     class: 'string',
-    d: `M${pair(points[0] ?? [0, 0])}${path.join('')}`,
+    d: `M${pair(entry(points, 0))}${path.join('')}`,
     fill: 'none',
   });
 }

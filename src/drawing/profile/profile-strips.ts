@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { DrawStyle } from '../draw-options.js';
 import { roundFactor } from '../frame/scale.js';
 import { spreadRows } from '../frame/spread-rows.js';
@@ -59,7 +60,7 @@ export function profileStrips(figures: ProfileFigures, style: DrawStyle): Strips
         own.map(({ station }) => x(station)),
         { spacing: column, from, to: style.width - from },
       );
-      return { first, stakes: own, columns, x, ...(heights[index] ?? { high: 0, low: 0 }) };
+      return { first, stakes: own, columns, x, ...entry(heights, index) };
     }),
   };
 }

@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../../invariant.js';
 import type { DrawStyle } from '../draw-options.js';
 import { spreadRows } from '../frame/spread-rows.js';
 import { columnHeads, depthRow, thicknessRow } from '../frame/column-row.js';
@@ -27,7 +28,7 @@ export function columnMarks(
   const places = spreadRows(wishes, { spacing, from: frame.top, to: frame.bottom });
   const x = frame.right + 11;
   const surfaces = rows.flatMap(({ kind }, index) =>
-    kind === 'surface' ? [wishes[index] ?? 0] : [],
+    kind === 'surface' ? [entry(wishes, index)] : [],
   );
   const width = Math.max(
     ...rows.map(({ kind, figure }) =>
@@ -37,17 +38,17 @@ export function columnMarks(
   return {
     marks: [
       ...columnHeads(frame.table, frame.top - style.small * 1.3, style),
-      line('dimension', [x, surfaces[0] ?? 0], [x, surfaces.at(-1) ?? 0]),
+      line('dimension', [x, entry(surfaces, 0)], [x, lastOf(surfaces)]),
       ...surfaces.map((y) => tick([x, y])),
       ...rows.flatMap((row, index) => {
-        const [wish, y] = [wishes[index] ?? 0, places[index] ?? 0];
+        const [wish, y] = [entry(wishes, index), entry(places, index)];
         const place = { wish, y, x, table: frame.table, width };
         return row.kind === 'surface'
           ? depthRow(row, place, { kind: 'surface', style })
           : thicknessRow(row, place, style);
       }),
     ],
-    bottom: (places.at(-1) ?? frame.bottom) + spacing,
+    bottom: lastOf(places) + spacing,
   };
 }
 

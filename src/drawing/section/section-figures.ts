@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { EdgePlan, PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
 import type { ReadJob } from '../../job/schema/job-shape.js';
 import { digRow } from '../../job/sheet/depth-rows.js';
@@ -90,10 +91,7 @@ export function sectionFigures(
     ...depths,
     edge,
     isBounded: edge.kind !== null && edge.kind !== 'open',
-    edgeName:
-      own === undefined
-        ? `${edge.edge}`
-        : (edgeNames(own.outline)[edge.edge - 1] ?? `${edge.edge}`),
+    edgeName: own === undefined ? `${edge.edge}` : entry(edgeNames(own.outline), edge.edge - 1),
     restraint: isOpen ? edge.base.minus(pavement.extension).toNumber('m') : 0,
     isTapered: own?.taperedBase === true,
     reaches: reachFigures(edge, pavement, (one) => setOutText(one, { ...style, job })),

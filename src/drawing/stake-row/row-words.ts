@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../../invariant.js';
 import type { DrawStyle } from '../draw-options.js';
 import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { ARROW_SAMPLE } from '../frame/samples.js';
@@ -5,8 +6,8 @@ import { labelName } from '../surface-rows.js';
 import type { StakeRow } from './stake-row.js';
 
 const endsOf = ({ stakes }: StakeRow) => ({
-  first: labelName(stakes[0]?.id ?? ''),
-  last: labelName(stakes.at(-1)?.id ?? ''),
+  first: labelName(entry(stakes, 0).id),
+  last: labelName(lastOf(stakes).id),
 });
 
 /** Which way to face, the scale of the offsets and what the row is checked against. Internal. */

@@ -1,4 +1,5 @@
 import type { FlatnessCheck } from '../../checks/check-flatness.js';
+import { entry, lastOf } from '../../invariant.js';
 import type { DrawStyle } from '../draw-options.js';
 import { roundFactor } from '../frame/scale.js';
 import type { Point } from '../svg/shapes.js';
@@ -35,8 +36,8 @@ export function edgeFrame(
   const heights = readings.map(({ height }) => height);
   const maximum = limits.maximum.toNumber('m');
   const [high, low] = [maxOf(heights), -maxOf(heights.map((height) => -height)) - maximum];
-  const first = readings[0]?.station ?? 0;
-  const long = (readings.at(-1)?.station ?? 0) - first;
+  const first = entry(readings, 0).station;
+  const long = lastOf(readings).station - first;
   const left = style.margin + GUTTER;
   const right = style.width - style.margin - GUTTER;
   const pixelsPerMetre = (right - left) / long;

@@ -3,6 +3,7 @@ import { isPlain } from '../../input/plain.js';
 import { shown } from '../../input/shown.js';
 import type { CheckedGap, FlatnessCheck } from '../../checks/check-flatness.js';
 import { readingFigures } from '../../checks/report-words.js';
+import { entry } from '../../invariant.js';
 import { exactOf, type Length } from '../../units/quantity.js';
 import { compareRatios } from '../../units/ratio.js';
 import { isLength } from '../../units/is-length.js';
@@ -31,7 +32,7 @@ export function edgeReadings(check: FlatnessCheck, { system }: DrawStyle): EdgeR
   const slope = (h1 - h0) / (s1 - s0);
   return readingFigures(check, system).flatMap(({ size, station }, index) => {
     const of = check.readings[index];
-    const [at = 0, height = 0] = places[index] ?? [];
+    const [at = 0, height = 0] = entry(places, index);
     if (of === undefined) return [];
     const level = height - h0 - slope * (at - s0);
     const name = labelName(of.id);

@@ -1,6 +1,7 @@
 import { list, number, object, optional, quantity, whole } from '../../input/field.js';
 import { DENSITY, PASSES, PERCENT_OFF } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../../input/shape.js';
+import { entry } from '../../invariant.js';
 import { ONE } from '../../units/decimal.js';
 import type { DensityInput } from '../../units/construct.js';
 import type { Density } from '../../units/quantity.js';
@@ -72,7 +73,7 @@ export interface ControlStrip extends Worked {
 export function controlStrip(options: ControlStripOptions): ControlStrip {
   const { readings, stopGain } = readOptions(options, OPTIONS, checkOrder);
   const gains = readings.slice(1).map((reading, index) => {
-    const before = readings[index] ?? reading;
+    const before = entry(readings, index);
     const gain = reading.dryDensity.minus(before.dryDensity).dividedBy(before.dryDensity);
     return {
       from: before,

@@ -1,6 +1,7 @@
 import { fault } from '../../errors.js';
 import { choice, float, list, optional } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
+import { entry, lastOf } from '../../invariant.js';
 import { given, procedureStep, withWorking, type Worked } from '../../working.js';
 import { asDegreeDays, type DegreeDays, type TemperatureInput } from './thermal-units.js';
 
@@ -112,14 +113,14 @@ function daysOf(
 /** The largest fall of the summed curve, and the days that it takes. */
 function fallOf(celsius: readonly number[]): { readonly sum: number; readonly season: number } {
   const curve = celsius.reduce<number[]>(
-    (points, value) => [...points, (points.at(-1) ?? 0) + value],
+    (points, value) => [...points, lastOf(points) + value],
     [0],
   );
   let best = { sum: 0, season: 0 };
   let high = 0;
   curve.forEach((point, day) => {
-    if (point >= (curve[high] ?? 0)) high = day;
-    const sum = (curve[high] ?? 0) - point;
+    if (point >= entry(curve, high)) high = day;
+    const sum = entry(curve, high) - point;
     if (sum > best.sum) best = { sum, season: day - high };
   });
   return best;

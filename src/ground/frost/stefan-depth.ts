@@ -2,6 +2,7 @@ import { fault } from '../../errors.js';
 import { quantity } from '../../input/field.js';
 import { DEPTH } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../../input/shape.js';
+import { lastOf } from '../../invariant.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import { length, type LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
@@ -108,7 +109,7 @@ export function stefanDepth(options: StefanDepthOptions): StefanDepth {
 
 /** The last layer must have water: frost has no bottom in dry ground. Internal. */
 export function refuseDry(layers: readonly HeatLayer[]): void {
-  if ((layers.at(-1)?.latent ?? 0) > 0) return;
+  if (lastOf(layers).latent > 0) return;
   const message =
     'dry ground has no latent heat, so the method gives no depth. Give the last layer its moisture';
   throw fault('OUT_OF_RANGE', message, {}, ['layers', layers.length - 1]);

@@ -1,6 +1,7 @@
 import { choice, flag, list, object, optional, quantity, text } from '../../input/field.js';
 import { FALL, SITE_LENGTH } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
+import { entry } from '../../invariant.js';
 import { referenceQuantity } from '../../reference-quantity.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import { ROUTE_LIMITS, type RouteEdition, type RouteLimits } from '../../sources/route-limits.js';
@@ -128,7 +129,7 @@ export function checkRoute(options: CheckRouteOptions): RouteCheck {
     cautions: cautionsFor('access'),
   } as const;
   return withWorking(found, () =>
-    read.segments.map((one, k) => riseStep(one, segments[k]?.rise ?? NO_LENGTH, limits)),
+    read.segments.map((one, k) => riseStep(one, entry(segments, k).rise, limits)),
   );
 }
 

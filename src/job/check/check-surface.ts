@@ -1,5 +1,6 @@
 import { checkLevels, type CheckedLevel, type LevelCheck } from '../../checks/check-levels.js';
 import { checkThickness, type ThicknessCheck } from '../../checks/check-thickness.js';
+import { entry } from '../../invariant.js';
 import { belowString } from '../../string-line/below-string.js';
 import type { Length } from '../../units/quantity.js';
 import { worstVerdict, type Verdict } from '../../verdict.js';
@@ -128,7 +129,7 @@ function levelsOf({ surface, own, given }: SurfaceBasis): LevelCheck {
       checkLevels({
         layer: kind,
         readings: own.map(({ stake, height }, index) => {
-          const datum = isLevelled ? (finishes[index] ?? null) : null;
+          const datum = isLevelled ? entry(finishes, index) : null;
           const planned = surface.depth.negated();
           return {
             id: stake.id,

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { chordsOf } from '../../outline/chords.js';
 import { ringsOf, type Outline } from '../../outline/ring.js';
 import { max } from '../../units/aggregate.js';
@@ -37,7 +38,7 @@ export function placesInside(path: readonly PlanPoint[], outline: Outline): Plan
   const isInside = insideOf(outline);
   const sides = sidesOf(outline);
   return path.slice(1).flatMap((to, index) => {
-    const from = path[index] ?? to;
+    const from = entry(path, index);
     const [start, end] = [placeFrom(outline, from), placeFrom(outline, to)];
     const at = (share: number): PlanPoint => ({
       x: outline.origin.x.plus(fromNumber(start.x + (end.x - start.x) * share, 'm')),
@@ -45,7 +46,7 @@ export function placesInside(path: readonly PlanPoint[], outline: Outline): Plan
     });
     const marks = [0, ...crossings(start, end, sides), 1].sort((a, b) => a - b);
     return marks.slice(1).flatMap((last, k) => {
-      const first = marks[k] ?? last;
+      const first = entry(marks, k);
       if (last - first < 1e-12 || !isInside(at((first + last) / 2))) return [];
       const length = Math.hypot(end.x - start.x, end.y - start.y) * (last - first);
       const count = Math.min(MOST_STEPS, Math.max(1, Math.ceil(length / STEP)));
@@ -70,7 +71,7 @@ function sidesOf(outline: Outline): (readonly [Place, Place])[] {
       x: roughNumber(x),
       y: roughNumber(y),
     }));
-    return points.map((from, k) => [from, points[(k + 1) % points.length] ?? from] as const);
+    return points.map((from, k) => [from, entry(points, (k + 1) % points.length)] as const);
   });
 }
 

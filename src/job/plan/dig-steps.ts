@@ -1,5 +1,6 @@
 import { digStep, soilStep } from '../../build-up/excavation-depth.js';
 import type { FieldPath } from '../../errors.js';
+import { entry } from '../../invariant.js';
 import { meanAlong } from '../../string-line/mean-depth-along.js';
 import type { Length, Volume } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
@@ -111,7 +112,7 @@ function alongSteps({ job, laid }: DigBasis): PlacedStep[] {
   const lines = job.stringLines.flatMap(({ pavement: id }, line) =>
     id === pavement.id ? [line] : [],
   );
-  const known = measured.map((stakes, k) => knownOf(stakes, lines[k] ?? 0));
+  const known = measured.map((stakes, k) => knownOf(stakes, entry(lines, k)));
   const title = 'Depth of dig, mean along the strings';
   const result = given('E', 'depth of dig', dig.depth);
   const [along] = meanDig(measured)?.steps() ?? [];
@@ -128,9 +129,9 @@ function alongSteps({ job, laid }: DigBasis): PlacedStep[] {
     );
     const stretches = known.flatMap((own, k) =>
       stretchSteps(job, {
-        line: lines[k] ?? 0,
+        line: entry(lines, k),
         own,
-        stakes: measured[k] ?? [],
+        stakes: entry(measured, k),
         name: length?.name ?? 'length',
       }),
     );
@@ -165,9 +166,9 @@ function stretchSteps(
     readonly name: string;
   },
 ): PlacedStep[] {
-  const ids = job.stringLines[line]?.stakes ?? [];
+  const ids = entry(job.stringLines, line).stakes;
   return own.slice(1).map((to, k) => {
-    const from = own[k] ?? to;
+    const from = entry(own, k);
     const passed = ids.slice(from.index, to.index + 1).flatMap((id) => {
       const index = job.stakes.findIndex((stake) => stake.id === id);
       const stake = job.stakes[index];
@@ -191,7 +192,7 @@ function stretchSteps(
 }
 
 const stationOf = (stakes: readonly StakeDig[], { index }: Known): Length =>
-  stakes[index]?.station ?? NO_LENGTH;
+  entry(stakes, index).station;
 
 /** The mean thickness of old paving over the whole dig. */
 function oldSurfaceSteps({ bottom, oldPaving, dug, dig }: LaidOut): PlacedStep[] {

@@ -1,4 +1,5 @@
 import type { FieldPath } from '../../errors.js';
+import { entry } from '../../invariant.js';
 import { arcOf } from '../../outline/arc.js';
 import { forEachEdge, ringsOf, type Ring } from '../../outline/ring.js';
 import { fromSI } from '../../units/quantity.js';
@@ -129,7 +130,7 @@ function outsideSteps(job: ReadJob, { edges }: LaidOut, plan: PavementPlan): Pla
   const upright = open.filter((index) => isUpright(edges[index], plan.edges[index]));
   const x = take('x', 'extension', plan.extension, ['extension']);
   const { edgeRestraintWidth: width, workingRoom: room } = job;
-  const base = take('b', 'base outside the paving', first.base, ['edges', open[0] ?? 0, 'base']);
+  const base = take('b', 'base outside the paving', first.base, ['edges', entry(open, 0), 'base']);
   return [
     worked({
       title: 'Base outside the paving, along open edges',

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { Length } from '../../units/quantity.js';
 import {
   compareRatios,
@@ -62,7 +63,7 @@ function nearestOn(outline: Pavement['outline'], place: PlanPoint): PlanPoint {
   let [nearest = to] = points;
   let least = squared(minus(to, nearest));
   points.forEach((from, index) => {
-    const on = nearestOf(from, points[(index + 1) % points.length] ?? from, to);
+    const on = nearestOf(from, entry(points, (index + 1) % points.length), to);
     const away = squared(minus(to, on));
     if (compareRatios(away, least) < 0) {
       nearest = on;

@@ -1,6 +1,6 @@
+import { entry } from '../../invariant.js';
 import { chordsOf } from '../../outline/chords.js';
 import { contains } from '../../outline/contains.js';
-import { ORIGIN } from '../../outline/read-ring.js';
 import type { Outline, Ring } from '../../outline/ring.js';
 import { exactOf } from '../../units/quantity.js';
 import type { Ratio } from '../../units/ratio.js';
@@ -16,7 +16,7 @@ export interface DigRings {
 
 /** A dig as an outline, relative to its first corner. Internal. */
 export function digOutline({ outer, holes }: DigRings): Outline {
-  const origin = outer.points[0] ?? ORIGIN;
+  const origin = entry(outer.points, 0);
   return {
     origin,
     ...ringFrom(origin, outer),

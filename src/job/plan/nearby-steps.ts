@@ -1,4 +1,5 @@
 import type { FieldPath } from '../../errors.js';
+import { entry } from '../../invariant.js';
 import { max } from '../../units/aggregate.js';
 import type { Length } from '../../units/quantity.js';
 import { ROOT_CUT_MARKS } from '../../sources/tree-rules.js';
@@ -52,7 +53,12 @@ function deepestSteps(
       stakes.flatMap(({ dig }, stake) =>
         dig === null
           ? []
-          : [{ value: dig, path: ['plan', 'stringLines', lines[k] ?? 0, 'stakes', stake, 'dig'] }],
+          : [
+              {
+                value: dig,
+                path: ['plan', 'stringLines', entry(lines, k), 'stakes', stake, 'dig'],
+              },
+            ],
       ),
     ),
     ...(deepestCut === null
@@ -212,7 +218,7 @@ function treeSteps(
   const trunk = take('D', 'trunk diameter', tree.trunkDiameter, ...inJob('trunkDiameter'));
   const { value, source } = ROOT_CUT_MARKS.diameters;
   const placed = placeBy(
-    (made.zones[index]?.working ?? []).map((step) => ({ ...step, title: `${step.title}, ${id}` })),
+    entry(made.zones, index).working.map((step) => ({ ...step, title: `${step.title}, ${id}` })),
     { R: [to('radius')], A: [to('cut', 'area')] },
     {
       D: inJob('trunkDiameter'),

@@ -4,6 +4,7 @@ import { steepestOf } from '../../grading/fall-of.js';
 import { gradeLine } from '../../grading/grade-line.js';
 import type { Plane } from '../../grading/plane.js';
 import { marginTo } from '../../grading/slope-limit.js';
+import { entry } from '../../invariant.js';
 import { chordsOf } from '../../outline/chords.js';
 import { contains } from '../../outline/contains.js';
 import type { Outline } from '../../outline/ring.js';
@@ -144,8 +145,8 @@ function madeLine({ outline }: Pavement, levels: readonly FixedLevel[], crossSlo
   });
   const line = gradeLine({ points });
   const stretches = line.segments.map(({ length, rise, grade }, k): GradeStretchPlan => ({
-    from: levels[k]?.name ?? '',
-    to: levels[k + 1]?.name ?? '',
+    from: entry(levels, k).name,
+    to: entry(levels, k + 1).name,
     length,
     rise,
     grade,
@@ -187,8 +188,8 @@ function refuseSteps(outline: Outline, line: BentLine, levels: readonly FixedLev
     .find(({ isBeyondReach }) => isBeyondReach);
   const leg = inPaving?.leg ?? beyond?.leg;
   if (leg === undefined) return;
-  const [from, to] = [levels[leg]?.name ?? '', levels[leg + 1]?.name ?? ''];
-  const step = line.legs[leg]?.rise.abs().toString() ?? '';
+  const [from, to] = [entry(levels, leg).name, entry(levels, leg + 1).name];
+  const step = entry(line.legs, leg).rise.abs().toString();
   throw fault(
     'BEND_TOO_TIGHT',
     `the paving reaches so far inside a bend that the line from "${from}" to "${to}" has no length left there, and its rise of ${step} becomes a step. Run the line of levels closer to the inside of the bend, or split the paving in two`,

@@ -14,7 +14,7 @@ export interface PlannedSides {
 }
 
 /** Vertical sides all round. Internal. */
-export const UPRIGHT: PlannedSides = Object.freeze({ extra: NO_VOLUME, top: null });
+const UPRIGHT: PlannedSides = Object.freeze({ extra: NO_VOLUME, top: null });
 
 /** Plans the sloped sides of a dig at its mean depth. Internal. */
 export function planSides(

@@ -1,4 +1,5 @@
 import type { BuildUp } from '../../build-up/build-up.js';
+import { entry } from '../../invariant.js';
 import { judgeLine, type StakeLine } from '../../stakes/check-stake-line.js';
 import { stringDepths, type StringDepths } from '../../string-line/string-depths.js';
 import { stringSag } from '../../string-line/string-sag.js';
@@ -61,8 +62,8 @@ export function planStringLine(
     worst: check.worst,
     moves: check.moves,
     stakes: depths.stakes.map((stake, index): StakePlan => {
-      const place = check.offsets[index] ?? check.worst;
-      const finish = finishes[index] ?? NO_FINISH;
+      const place = entry(check.offsets, index);
+      const finish = entry(finishes, index);
       return {
         ...stake,
         offset: place.offset,
@@ -114,7 +115,7 @@ function depthsOf(
     stringHeight: heightOf(job, line),
     stakes: own.map((stake, index) => {
       const { id, ground } = stake;
-      const { station } = check.offsets[index] ?? check.worst;
+      const { station } = entry(check.offsets, index);
       if (ground === undefined || !isMeasuredFrom(line, stake)) return { id, station };
       return { id, station, ground, removedSurface: strippedAt(stake, laid) };
     }),
@@ -128,7 +129,7 @@ function planSags(
 ): { readonly plans: readonly StringSagPlan[]; readonly worked: readonly Worked[] } {
   if (string === undefined) return { plans: [], worked: [] };
   const spans = stakes.slice(1).map((to, index) => {
-    const from = stakes[index] ?? to;
+    const from = entry(stakes, index);
     const span = to.station.minus(from.station).abs();
     const sag = inField(
       () => stringSag({ span, ...string }),

@@ -1,3 +1,4 @@
+import { entry, known } from '../../invariant.js';
 import { edgeRestraint, type EdgeRestraint } from '../../materials/edging/edge-restraint.js';
 import { geotextile, type GeotextileOver } from '../../materials/fabric/geotextile.js';
 import { jointSand, type JointSand } from '../../materials/joints/joint-sand.js';
@@ -146,7 +147,7 @@ const isOpen = ({ edge: { kind } }: RunEdge): boolean => kind === 'open' || kind
 function runsOf(ring: readonly RunEdge[]): OpenRun[] {
   const isSame = (a: RunEdge, b: RunEdge) => isOpen(a) === isOpen(b) && a.curved === b.curved;
   // start between two kinds, so that the first point of the ring breaks no run
-  const first = ring.findIndex((one, k) => !isSame(ring.at(k - 1) ?? one, one));
+  const first = ring.findIndex((one, k) => !isSame(known(ring.at(k - 1), 'such entry'), one));
   const isClosed = first < 0;
   const turned = isClosed ? ring : [...ring.slice(first), ...ring.slice(0, first)];
   const groups: RunEdge[][] = [];
@@ -160,7 +161,7 @@ function runsOf(ring: readonly RunEdge[]): OpenRun[] {
     .filter(([one]) => one !== undefined && isOpen(one))
     .map((group) => ({
       length: group.reduce((total, { edge }) => total.plus(edge.length), NO_LENGTH),
-      isCurved: group[0]?.curved ?? false,
+      isCurved: entry(group, 0).curved,
       isClosed,
       edges: group.map(({ edge }) => edge.edge),
     }));

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { given } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { placeBy, take, worked, type PlacedStep } from './placed.js';
@@ -50,7 +51,7 @@ function runSteps(
       take(
         'l',
         'length of each edge of the run',
-        edges.map((edge) => plan.edges[edge - 1]?.length ?? run.length),
+        edges.map((edge) => entry(plan.edges, edge - 1).length),
         ...edges.map((edge) => ['edges', edge - 1, 'length']),
       ),
     ],

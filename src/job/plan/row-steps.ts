@@ -1,4 +1,5 @@
 import type { FieldPath } from '../../errors.js';
+import { entry } from '../../invariant.js';
 import { given, type StepInput } from '../../working.js';
 import type { Length } from '../../units/quantity.js';
 import { done, place, take, worked, type PlacedStep, type Taken } from './placed.js';
@@ -24,7 +25,7 @@ function placeSteps(of: StringBasis): PlacedStep[] {
   const { job, plan } = of;
   const isFitted = of.check.working.some(({ kind }) => kind === 'procedure');
   const stakeOf = (id: string) => job.stakes.find((stake) => stake.id === id);
-  const first = plan.stakes[0]?.id ?? '';
+  const first = entry(plan.stakes, 0).id;
   return plan.stakes.flatMap(({ id }, k) =>
     (['x', 'y'] as const).flatMap((axis) => {
       const [at, from] = [stakeOf(id)?.[axis], stakeOf(first)?.[axis]];
@@ -57,7 +58,7 @@ function offsetSteps({ plan, check }: StringBasis): PlacedStep[] {
     const index = k;
     k += 1;
     const gives = [['stakes', index, 'offset'], ...worstOf(plan, index, 'offset')];
-    return place({ ...step, given: ownPlace(step, plan.stakes[index]?.id ?? '') }, gives);
+    return place({ ...step, given: ownPlace(step, entry(plan.stakes, index).id) }, gives);
   });
 }
 
@@ -105,7 +106,7 @@ function moveSteps(of: StringBasis): PlacedStep[] {
   const { plan } = of;
   return plan.moves.map(({ id, distance }, n) => {
     const k = plan.stakes.findIndex((stake) => stake.id === id);
-    const offset: Length = plan.stakes[k]?.offset ?? distance;
+    const offset: Length = entry(plan.stakes, k).offset;
     const shown = {
       title: `Move of stake ${id}`,
       result: given('m', `move of ${id}`, distance),

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { belowString } from '../../string-line/below-string.js';
 import type { Length } from '../../units/quantity.js';
 import type { LiftPlan, PavementPlan, SurfacePlan } from './plan.js';
@@ -26,7 +27,7 @@ export type Surfaced = Pick<PavementPlan, 'buildUp' | 'lifts' | 'layerKinds' | '
 export function surfacesBelow(pavement: Surfaced): PlannedSurface[] {
   const { buildUp, lifts, layerKinds, settlement } = pavement;
   const layers = buildUp.layers.map(({ name, top }, index): PlannedSurface => {
-    const kind = KINDS[layerKinds[index] ?? 'base'];
+    const kind = KINDS[entry(layerKinds, index)];
     const isSet = kind === 'pavers' || kind === 'bedding';
     return {
       surface: index === 0 ? 'finished grade' : `${name} top`,

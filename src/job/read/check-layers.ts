@@ -3,6 +3,7 @@ import { limitText } from '../../input/limit-text.js';
 import { THICKNESS } from '../../input/ranges.js';
 import type { Reader } from '../../input/reader.js';
 import { shown } from '../../input/shown.js';
+import { entry } from '../../invariant.js';
 import { sum } from '../../units/aggregate.js';
 import { formatLength } from '../../units/format-length.js';
 import { isStone } from '../schema/layer-kinds.js';
@@ -23,7 +24,7 @@ export function checkLayers(reader: Reader, layers: PartLayers | undefined, path
   // if a kind could not be read, order and number are not known
   if (kinds.length === 0 || kinds.includes(undefined)) return;
   const ranks = kinds.map((kind) => ORDER.indexOf(kind ?? 'paver'));
-  const misplaced = ranks.findIndex((rank, index) => index > 0 && rank < (ranks[index - 1] ?? 0));
+  const misplaced = ranks.findIndex((rank, index) => index > 0 && rank < entry(ranks, index - 1));
   if (misplaced >= 0) {
     const message = `layers are not in order. List them from the top down: ${ORDER.join(', ')}`;
     reader.fail('LAYER_ORDER', [...path, misplaced, 'kind'], message);

@@ -1,4 +1,5 @@
 import { isSettlineError, type FieldPath, type Issue } from '../../errors.js';
+import { entry } from '../../invariant.js';
 import { jobInvalid } from './read-job.js';
 
 /**
@@ -20,5 +21,5 @@ export function inField<T>(run: () => T, place: (path: FieldPath) => FieldPath):
 /** Lists the fault of a shared part only once. */
 function onceEach(issues: readonly Issue[]): Issue[] {
   const keys = issues.map(({ code, path }) => `${code} ${JSON.stringify(path)}`);
-  return issues.filter((_, index) => keys.indexOf(keys[index] ?? '') === index);
+  return issues.filter((_, index) => keys.indexOf(entry(keys, index)) === index);
 }

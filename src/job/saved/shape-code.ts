@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { PLAN_SHAPE } from './plan-shape.js';
 
 /** What a field of a plan holds. Internal. */
@@ -21,7 +22,7 @@ const objects = new Map<number, readonly FieldCode[]>();
 function fieldsOf(at: number): readonly FieldCode[] {
   const known = objects.get(at);
   if (known !== undefined) return known;
-  const fields = (PLAN_SHAPE[at] ?? '').split(';').map(fieldIn);
+  const fields = entry(PLAN_SHAPE, at).split(';').map(fieldIn);
   objects.set(at, fields);
   return fields;
 }

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { fromSI, type Length } from '../../units/quantity.js';
 import { signOfRatio } from '../../units/ratio.js';
 import { between, cross, norm, type PlanPoint } from '../../units/vector.js';
@@ -70,7 +71,7 @@ function arcLines(outline: Outline, { units }: Sheet): SheetLine[] {
     if (bulge === undefined) return [];
     const height = fromSI('length', bulge);
     const way = height.isNegative() ? 'into' : 'out of';
-    const text = `Edge ${names[edge] ?? ''} is an arc: its middle is ${units.depthWithUnit(height.abs())} ${way} the paving from the straight line.`;
+    const text = `Edge ${entry(names, edge)} is an arc: its middle is ${units.depthWithUnit(height.abs())} ${way} the paving from the straight line.`;
     return paragraph(text, '  ');
   });
 }

@@ -1,3 +1,4 @@
+import { lastOf } from '../../invariant.js';
 import type { PlanWarning } from '../plan/plan.js';
 
 /** Warnings of one code and equal values, with everything they are about. Internal. */
@@ -35,6 +36,6 @@ export function subjectsText(subjects: readonly string[]): string {
 
 /** Names in a row: `A, B and C`. Internal. */
 export function listed(names: readonly string[]): string {
-  const last = names.at(-1) ?? '';
+  const last = lastOf(names);
   return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
 }

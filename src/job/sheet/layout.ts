@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 /** Lines of text no wider than a sheet. Internal. */
 
 /** Breaks text into lines; lines after the first are indented. */
@@ -76,7 +77,7 @@ const stackedRows = (rows: readonly (readonly string[])[], width: number): strin
 function joinCells(row: readonly string[], widths: readonly number[], gap: number): string {
   return row
     .map((cell, column) => {
-      const cellWidth = widths[column] ?? 0;
+      const cellWidth = entry(widths, column);
       return column === 0 ? cell.padEnd(cellWidth) : ' '.repeat(gap) + cell.padStart(cellWidth);
     })
     .join('');

@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../../invariant.js';
 import type { PavementPlan, StringLinePlan } from '../plan/plan.js';
 import { columnTable, heading, paragraph, subheading, type SheetLine } from './sheet-lines.js';
 import { moveText } from './describe.js';
@@ -29,8 +30,8 @@ export function stringSection(
 
 /** The stakes that give the facing. */
 const endsOf = ({ stakes }: StringLinePlan) => ({
-  first: stakes[0]?.id ?? '',
-  last: stakes.at(-1)?.id ?? '',
+  first: entry(stakes, 0).id,
+  last: lastOf(stakes).id,
 });
 
 function sagLines({ sags }: StringLinePlan, { units }: Sheet): SheetLine[] {

@@ -5,6 +5,7 @@ import { readQuantity } from '../../input/read-amount.js';
 import { makeReader, type Reader } from '../../input/reader.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { shown } from '../../input/shown.js';
+import { entry } from '../../invariant.js';
 import type { LengthUnit } from '../../units/catalogue.js';
 import { parseLength } from '../../units/parse-length.js';
 import type { JobReadingInput } from '../check/check-readings.js';
@@ -241,7 +242,7 @@ function withPoint(cell: string, fail: Reader['fail']): Cell | undefined {
     return parseLength(cell, { decimalComma: true }).toJSON();
   } catch (error) {
     if (!isSettlineError(error)) throw error;
-    fail(error.code, [], error.issues[0]?.message ?? error.message);
+    fail(error.code, [], entry(error.issues, 0).message);
     return undefined;
   }
 }

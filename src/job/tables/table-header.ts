@@ -1,6 +1,7 @@
 import type { Reader } from '../../input/reader.js';
 import { shown } from '../../input/shown.js';
 import { readLengthUnit } from '../../input/length-unit.js';
+import { entry } from '../../invariant.js';
 import {
   COLUMNS,
   isUnclearHeight,
@@ -56,7 +57,7 @@ export function readHeader(
         reader,
         rule,
         asked,
-        places.map((one) => header[one] ?? ''),
+        places.map((one) => entry(header, one)),
       );
       return [];
     }
@@ -65,7 +66,7 @@ export function readHeader(
       {
         ...rule,
         place,
-        header: header[place] ?? '',
+        header: entry(header, place),
         unit: unitOf(reader, rule, parts[place], unit),
       },
     ];

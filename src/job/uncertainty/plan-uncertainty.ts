@@ -2,6 +2,7 @@ import { fault, type FieldPath } from '../../errors.js';
 import { number, optional, quantity } from '../../input/field.js';
 import { COVERAGE, TOLERANCE } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
+import { entry } from '../../invariant.js';
 import { COVERAGE_FACTOR } from '../../sources/levelling-figures.js';
 import type { LengthInput } from '../../units/construct.js';
 import { fromSI, type AnyQuantity, type Length } from '../../units/quantity.js';
@@ -95,11 +96,11 @@ export function planUncertainty(plan: JobPlan, options: PlanUncertaintyOptions):
   const sums = figuresOf(plan).map(() => 0);
   for (const reading of readings) {
     changesBy(plan, reading, known).forEach((change, index) => {
-      sums[index] = (sums[index] ?? 0) + change ** 2;
+      sums[index] = entry(sums, index) + change ** 2;
     });
   }
   const figures = figuresOf(plan).flatMap((figure, index) => {
-    const standard = Math.sqrt(sums[index] ?? 0);
+    const standard = Math.sqrt(entry(sums, index));
     if (standard === 0) return [];
     const spread = (times: number) => fromSI(figure.value.dimension, readNumber(standard * times));
     return [{ ...figure, standard: spread(1), expanded: spread(coverage.toNumber()) }];
@@ -122,8 +123,7 @@ function changesBy(
   const up = figuresOf(planJob(movedBy(job, reading, step)));
   const down = figuresOf(planJob(movedBy(job, reading, step.negated())));
   return up.map(
-    ({ value }, index) =>
-      (value.si.toNumber() - (down[index]?.value.si.toNumber() ?? Number.NaN)) / 2,
+    ({ value }, index) => (value.si.toNumber() - entry(down, index).value.si.toNumber()) / 2,
   );
 }
 

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { length } from '../../units/construct.js';
 import type { LaidOut } from '../plan/lay-out.js';
 import type { PlanWarning, StringLinePlan } from '../plan/plan.js';
@@ -116,7 +117,7 @@ function acrossStrings(one: readonly Known[], other: readonly Known[]): Across[]
     .flatMap((stake) => {
       const found = other
         .slice(1)
-        .map((to, index) => acrossTo(stake, other[index] ?? to, to))
+        .map((to, index) => acrossTo(stake, entry(other, index), to))
         .find((across) => across !== null);
       return found === undefined || found === null ? [] : [found];
     });

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { isOutwardRight, toRight } from '../../outline/chords.js';
 import { forEachEdge, ringsOf } from '../../outline/ring.js';
 import { roughNumber } from '../../units/ratio.js';
@@ -30,7 +31,7 @@ export function curveWarnings(
       : [{ id, place: placeFrom(laid.pavement.outline.origin, stake) }];
   });
   return places.slice(1).flatMap((to, index) => {
-    const from = places[index] ?? to;
+    const from = entry(places, index);
     const beside = arcs.find(({ round }) => isAlong(round, from.place, to.place));
     if (beside === undefined) return [];
     const ordinate = ordinateOf(beside.round, from.place, to.place);

@@ -1,3 +1,4 @@
+import { lastOf } from '../../invariant.js';
 import { ringsOf } from '../../outline/ring.js';
 import type { PlanWarning } from '../plan/plan.js';
 import type { Pavement } from '../schema/layer-kinds.js';
@@ -30,7 +31,7 @@ function unsaid(pavement: Pavement): PlanWarning[] {
 
 /** `edge 2`, `edges 2 and 3`, `edges 2, 3 and 5`. */
 function namesOf(edges: readonly number[]): string {
-  const last = edges.at(-1) ?? '';
+  const last = lastOf(edges);
   if (edges.length < 2) return `edge ${last}`;
   return `edges ${edges.slice(0, -1).join(', ')} and ${last}`;
 }

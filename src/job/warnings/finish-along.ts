@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { fromNumber } from '../../units/construct.js';
 import { exactOf } from '../../units/quantity.js';
 import type { PlanPoint } from '../../units/vector.js';
@@ -56,7 +57,7 @@ function finishByMesh(mesh: LevelMesh): KnownFinish {
     const near = facetsNear(mesh.bothChoices(), piece.from, piece.to);
     const marks = marksAlong(near, piece.from, piece.to);
     return marks.slice(1).flatMap((last, k) => {
-      const first = marks[k] ?? last;
+      const first = entry(marks, k);
       const middle = inward(alongPiece(piece, (first + last) / 2), piece);
       const holding = near.filter((facet) => isIn(facet, middle));
       const facets = holding.length > 0 ? holding : [mesh.nearestTo(middle)];

@@ -3,6 +3,7 @@ import { at } from '../../geometry/floats.js';
 import { locate } from '../../geometry/surface/locate.js';
 import { readSurface } from '../../geometry/surface/read-surface.js';
 import { corner, type Surface } from '../../geometry/surface/triangulation.js';
+import { entry } from '../../invariant.js';
 import type { PlanPoint } from '../../units/vector.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import type { SpotHeight } from '../schema/spot-heights-field.js';
@@ -185,7 +186,7 @@ export const isIn = (facet: Facet, place: Place): boolean => distanceTo(facet, p
 
 /** From a triangle to a place; 0 inside. */
 function distanceTo({ corners }: Facet, place: Place): number {
-  const sides = corners.map((from, k) => [from, corners[(k + 1) % 3] ?? from] as const);
+  const sides = corners.map((from, k) => [from, entry(corners, (k + 1) % 3)] as const);
   const turns = sides.map(
     ([a, b]) => (b.x - a.x) * (place.y - a.y) - (b.y - a.y) * (place.x - a.x),
   );
@@ -216,7 +217,7 @@ export function marksAlong(facets: readonly Facet[], from: Place, to: Place): nu
   const [x, y] = [to.x - from.x, to.y - from.y];
   for (const { corners } of facets) {
     corners.forEach((c, k) => {
-      const d = corners[(k + 1) % 3] ?? c;
+      const d = entry(corners, (k + 1) % 3);
       const [sx, sy] = [d.x - c.x, d.y - c.y];
       const turn = x * sy - y * sx;
       if (turn === 0) return;

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { chordsOf, isOutwardRight } from '../../outline/chords.js';
 import { forEachEdge, ringsOf } from '../../outline/ring.js';
 import { roughNumber } from '../../units/ratio.js';
@@ -42,7 +43,7 @@ export function edgePieces(
     const { points, edgeOf } = chordsOf(ring, isHole, STEP);
     const pieces: EdgePiece[] = [];
     forEachEdge(points, (a, b, piece) => {
-      const edge = edgeOf[piece] ?? 0;
+      const edge = entry(edgeOf, piece);
       const about = said[edge] ?? null;
       if (!isWanted(about)) return;
       const from = { x: roughNumber(a.x), y: roughNumber(a.y) };

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { fromNumber, length } from '../../units/construct.js';
 import type { Length, Slope } from '../../units/quantity.js';
 import { between, scaled, turnedLeft, type PlanPoint } from '../../units/vector.js';
@@ -53,7 +54,7 @@ const ROUNDING = 0.001;
 function inGroundBetween({ line, stakes, existingAt }: StringBasis): PlanWarning[] {
   if (existingAt === null) return [];
   return line.stakes.slice(1).flatMap((to, index) => {
-    const from = line.stakes[index] ?? to;
+    const from = entry(line.stakes, index);
     const [start, end] = [stakes.get(from.id), stakes.get(to.id)];
     const [low, high] = [from.stringElevation, to.stringElevation];
     if (start === undefined || end === undefined || low === null || high === null) return [];

@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../../invariant.js';
 import type { LaidOut } from '../plan/lay-out.js';
 import { PUBLISHED_LEAST_FALL } from '../plan/plan-slopes.js';
 import type { JobPlan, PavementPlan, PlanWarning, StringLinePlan } from '../plan/plan.js';
@@ -101,7 +102,7 @@ function rowWarnings(line: StringLinePlan): PlanWarning[] {
     return [warning('LINE_NOT_CHECKED', `string ${line.id}`), ...fills];
   }
   const code = line.ambiguous ? 'LINE_AMBIGUOUS' : 'STAKE_OUT_OF_LINE';
-  const facing = { from: line.stakes[0]?.id ?? '', to: line.stakes.at(-1)?.id ?? '' };
+  const facing = { from: entry(line.stakes, 0).id, to: lastOf(line.stakes).id };
   const moves = line.moves.map(({ id, distance, direction }) =>
     warning(code, `stake ${id}`, { string: line.id, distance, direction, ...facing }),
   );

@@ -3,6 +3,7 @@ import { choice, custom, list, number, object, optional, quantity } from '../../
 import { PERCENT_OFF, PERCENT_PASSING, SIEVE } from '../../input/ranges.js';
 import type { Reader } from '../../input/reader.js';
 import { shapeOf, type Check, type Values } from '../../input/shape.js';
+import { entry } from '../../invariant.js';
 import { GRADATIONS, type GradationName } from '../../sources/gradations.js';
 import { length, type LengthInput } from '../../units/construct.js';
 import { ZERO } from '../../units/decimal.js';
@@ -107,7 +108,7 @@ function readLimits(reader: Reader, value: unknown, path: FieldPath) {
     minimum: figure(minimum.value),
     maximum: figure(maximum.value),
   }));
-  return { rows, source: table[0]?.sieve.source ?? null, isOwn: false };
+  return { rows, source: entry(table, 0).sieve.source, isOwn: false };
 }
 
 /** Sieves in the order of the sheet. Internal. */
@@ -140,7 +141,7 @@ function refuseTwins(
 function refuseRise(reader: Reader, passing: readonly Passing[], path: FieldPath): void {
   const sorted = coarsestFirst(passing.map((row, index) => ({ ...row, index })));
   sorted.slice(1).forEach((finer, before) => {
-    const coarser = sorted[before] ?? finer;
+    const coarser = entry(sorted, before);
     if (finer.percent.lte(coarser.percent)) return;
     const message = `${finer.percent.toString()}% passes this sieve, more than the ${coarser.percent.toString()}% of a coarser one. Write percent passing, not percent retained`;
     reader.fail('PASSING_RISES', [...path, finer.index, 'percent'], message);

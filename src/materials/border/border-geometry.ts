@@ -1,4 +1,5 @@
 // A border is the outline moved inward; `outline` reads, moves and measures outlines.
+import { entry, known, lastOf } from '../../invariant.js';
 import { makeArc } from '../../outline/arc.js';
 import { chordsOf } from '../../outline/chords.js';
 import { contains } from '../../outline/contains.js';
@@ -58,7 +59,7 @@ export function moveIn(outline: Outline, depths: readonly Length[]): MovedIn {
     const turned = insideOut(ring);
     const edges = moveEdges({ ring: turned, isHole: index === 0, distances, corners: 'mitred' });
     edges.forEach((edge, own) => {
-      checkEdge(edge, edges.at(own - 1) ?? edge, start + own);
+      checkEdge(edge, known(edges.at(own - 1), 'such entry'), start + own);
     });
     return { ring: insideOut(ringOfMoved(edges)), ends: endsOf(edges) };
   });
@@ -76,10 +77,10 @@ function insideOut({ points, bulges }: Ring): Ring {
 
 const endsOf = (edges: readonly MovedEdge[]): EdgeMovedIn[] =>
   edges.map((edge, index) => ({
-    from: edge.corner.points.at(-1) ?? edge.from,
+    from: lastOf(edge.corner.points),
     to: edges[(index + 1) % edges.length]?.corner.points[0] ?? edge.from,
     radius: edge.arc?.radius,
-    runsOn: isSmooth(edges.at(index - 1) ?? edge, edge),
+    runsOn: isSmooth(known(edges.at(index - 1), 'such entry'), edge),
   }));
 
 /** Sine of the angle up to which an edge counts as running on into its neighbour. */
@@ -119,7 +120,7 @@ function checkRoom(inner: Outline): void {
     const [point] = hole;
     const others = chords.filter((_, other) => other > 0 && other !== index);
     if (index === 0 || point === undefined) return true;
-    return contains(chords[0] ?? [], point) && !others.some((other) => contains(other, point));
+    return contains(entry(chords, 0), point) && !others.some((other) => contains(other, point));
   });
   if (!isApart || crossingEdges(chords) !== undefined) throw tooDeep('');
 }
@@ -129,7 +130,7 @@ export function sidesOf(outline: Outline, middle: MovedIn, inner: MovedIn): Bord
   const edges = ringsOf(outline).flatMap(({ points, bulges }) =>
     points.map((from, index) => ({
       from,
-      to: points[(index + 1) % points.length] ?? from,
+      to: entry(points, (index + 1) % points.length),
       bulge: bulges?.[index],
     })),
   );

@@ -1,4 +1,5 @@
 // A border is laid along the edges of an outline; `outline` reads them.
+import { entry } from '../../invariant.js';
 import { ringsOf, type Outline } from '../../outline/ring.js';
 import { sum } from '../../units/aggregate.js';
 import { exactOf, type Length } from '../../units/quantity.js';
@@ -32,7 +33,7 @@ export function runsOf(
     const [start, end] = [first, first + points.length];
     first = end;
     const own = sides.filter(({ edge }) => edge >= start && edge < end);
-    return joined(own, { start, end, runsOn: (edge) => moved.edges[edge]?.runsOn ?? false }).map(
+    return joined(own, { start, end, runsOn: (edge) => entry(moved.edges, edge).runsOn }).map(
       (run) => {
         const length = sum(run.map(lengthOf));
         const units = wholeUp(exactOf(length), exactOf(pitch));

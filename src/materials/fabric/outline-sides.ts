@@ -1,4 +1,5 @@
 // Fabric is laid over an outline, which `outline` reads and measures.
+import { entry } from '../../invariant.js';
 import { makeArc, otherLeg } from '../../outline/arc.js';
 import { isOutwardRight } from '../../outline/chords.js';
 import { forEachEdge, type Ring } from '../../outline/ring.js';
@@ -117,7 +118,7 @@ function arcSides(a: Vector, b: Vector, bulgeRight: Ratio, same: number): Outlin
       .sort(compareRatios);
     const levels = [bottom, ...cuts, top];
     return levels.slice(1).flatMap((high, k): OutlineSide[] => {
-      const low = levels[k] ?? high;
+      const low = entry(levels, k);
       const mid = multiplyRatios(addRatios(low, high), HALF_RATIO);
       if (compareRatios(low, high) >= 0 || !isOn({ x: at(mid), y: mid })) return [];
       const range = (from: Ratio, to: Ratio): readonly [Ratio, Ratio] => {

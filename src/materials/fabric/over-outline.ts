@@ -1,6 +1,6 @@
 // Fabric is laid over an outline, which `outline` reads and measures.
 import { fault } from '../../errors.js';
-import { known } from '../../invariant.js';
+import { entry, known } from '../../invariant.js';
 import { measureOutline } from '../../outline/outline-area.js';
 import type { Outline } from '../../outline/ring.js';
 import { angle } from '../../units/construct.js';
@@ -104,7 +104,7 @@ interface EdgeWay {
 function directionsOf({ points, bulges }: Outline): EdgeWay[] {
   const edges = points.map((from, k): EdgeWay & { readonly isStraight: boolean } => ({
     edge: k + 1,
-    along: minus(points[(k + 1) % points.length] ?? from, from),
+    along: minus(entry(points, (k + 1) % points.length), from),
     isStraight: bulges?.[k] === undefined,
   }));
   const straight = edges.filter(({ isStraight }) => isStraight);

@@ -1,4 +1,5 @@
 // Cuts follow the outline of the paving, which `outline` reads and checks.
+import { entry } from '../../invariant.js';
 import { arcOf, endDirections } from '../../outline/arc.js';
 import { isOutwardRight } from '../../outline/chords.js';
 import { readOutline, type OutlineInput } from '../../outline/read-outline.js';
@@ -86,7 +87,7 @@ export const edgesOf = (outline: Outline, axis: Angle): OutlineEdge[] =>
 function edgesOfRing(ring: Ring, isHole: boolean, axis: Angle): OutlineEdge[] {
   const isRight = isOutwardRight(ring, isHole);
   return ring.points.map((from, index) => {
-    const to = ring.points[(index + 1) % ring.points.length] ?? from;
+    const to = entry(ring.points, (index + 1) % ring.points.length);
     const bulge = ring.bulges?.[index];
     if (bulge !== undefined) return arcEdge(from, to, isRight ? bulge : negateRatio(bulge), axis);
     const along = minus(to, from);

@@ -1,6 +1,7 @@
 import { choice, optional, quantity, ratio } from '../../input/field.js';
 import { AREA_OR_NONE, FRACTION, JOINT } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
+import { entry } from '../../invariant.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import type { AreaInput, LengthInput } from '../../units/construct.js';
 import { exactOf, type Area } from '../../units/quantity.js';
@@ -139,7 +140,7 @@ export function unitCount(options: UnitCountOptions): UnitCount {
       ],
       result: given('N', 'pavers that fill the area', ratioToDecimal(filling)),
     }),
-    ...edges.map((edge, index) => edgeStep(edge, cuts[index]?.met ?? ZERO_RATIO, field)),
+    ...edges.map((edge, index) => edgeStep(edge, entry(cuts, index).met, field)),
     derivedStep({
       title: 'Pavers to order',
       formula: 'n = ceil((N + sum(c[i] * (1 - r[i])) / 2) * (1 + q))',

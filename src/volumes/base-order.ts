@@ -192,10 +192,7 @@ const partSteps = (parts: readonly Part[], each: readonly Taken[]): Step[] =>
     return derivedStep({
       title: name === undefined ? 'Compacted volume' : `Compacted volume, ${name}`,
       formula: 'Vc = A * t',
-      given: [
-        given('A', 'area', from.area),
-        given('t', 'compacted thickness', from.thickness),
-      ],
+      given: [given('A', 'area', from.area), given('t', 'compacted thickness', from.thickness)],
       result: given('Vc', 'compacted volume', compacted),
     });
   });

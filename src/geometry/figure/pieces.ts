@@ -37,7 +37,7 @@ export function nearOf(bounds: readonly Bound[]): number {
 export function cutEdges(bounds: readonly Bound[], next: readonly number[]) {
   const near = nearOf(bounds);
   const places = makeNodes(near);
-  const starts = bounds.map(({ from }, start) => places.put({ ...from, start }));
+  const starts = bounds.map(({ from }, start) => places.put({ start, ...from }));
   const ends = bounds.map((_, index) => starts[next[index] ?? index] ?? 0);
   const cuts = bounds.map((): number[] => []);
   forEachPair(bounds, near, (i, j) => {
@@ -50,7 +50,7 @@ export function cutEdges(bounds: readonly Bound[], next: readonly number[]) {
       if (node !== undefined && isOn(other, places.at(node), near)) cuts[j]?.push(node);
     }
     for (const spot of crossingsOf(one, other)) {
-      const node = places.put({ ...spot, crossing: [i, j] });
+      const node = places.put({ crossing: [i, j], ...spot });
       cuts[i]?.push(node);
       cuts[j]?.push(node);
     }

@@ -118,11 +118,12 @@ function makeNodes(near: number) {
   const all: Node[] = [];
   const squares = new Map<string, number[]>();
   const side = 8 * near;
-  const keysRound = ({ x, y }: Spot, reach: number): Set<string> => {
-    const keys = new Set<string>();
-    for (const east of [x - reach, x + reach]) {
-      for (const north of [y - reach, y + reach]) {
-        keys.add(`${Math.floor(east / side)} ${Math.floor(north / side)}`);
+  const keysRound = ({ x, y }: Spot, reach: number): string[] => {
+    const keys: string[] = [];
+    const [east, north] = [Math.floor((x + reach) / side), Math.floor((y + reach) / side)];
+    for (let column = Math.floor((x - reach) / side); column <= east; column += 1) {
+      for (let row = Math.floor((y - reach) / side); row <= north; row += 1) {
+        keys.push(`${column} ${row}`);
       }
     }
     return keys;

@@ -137,7 +137,7 @@ export function hangWorking<T extends object>(fields: T, makeSteps: () => readon
 export function deepFreeze<T>(value: T): T {
   if (typeof value !== 'object' || value === null) return value;
   if (isQuantity(value) || Object.isFrozen(value) || ArrayBuffer.isView(value)) return value;
-  Object.freeze(value);
+  // the parts of an object not yet frozen are read sooner
   for (const part of Object.values(value)) deepFreeze(part);
-  return value;
+  return Object.freeze(value);
 }

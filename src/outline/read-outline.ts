@@ -85,7 +85,7 @@ export function readOutline(
 ): Outline {
   const before = reader.faults();
   const outer = readRing(reader, value, path, { firstEdge });
-  const holes = readHoles(reader, value, path, { ...outer, firstEdge });
+  const holes = readHoles(reader, value, path, { firstEdge, ...outer });
   const origin = outer.places[0] ?? ORIGIN;
   const ring = ({ places, bulges }: ReadRing): Ring => ({
     points: places.map((place) => between(origin, place)),

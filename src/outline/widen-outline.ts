@@ -153,7 +153,7 @@ export function widenRead(
   const simple = simplyMoved(made);
   if (simple === undefined) refuseInward(made, path);
   const [outer = outline, ...holes] = simple ?? resolved(moves, made, path);
-  const widened: Outline = { ...outer, origin: outline.origin, holes };
+  const widened: Outline = { origin: outline.origin, holes, ...outer };
   const area = areaOf(widened);
   const fields = {
     outline: placesOf(outline, outer),

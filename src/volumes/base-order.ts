@@ -123,13 +123,13 @@ export function baseOrder(options: BaseOrderOptions): BaseOrder<null> {
   const read = readOptions(options, OPTIONS, checkOrder);
   const density = dryDensityOf(read);
   const parts = partsOf(read);
-  const allowances = { ...read, density };
+  const { moisture, waste } = read;
+  const allowances = { moisture, waste, density };
   const take = (compacted: Volume) => workOut(compacted, allowances);
   const each = parts.map((part) => take(part.compacted));
   const total = take(sum(each.map(({ compacted }) => compacted)));
   const { dryMass, deliveredMass } = total;
-  const order = {
-    ...volumesOf(total),
+  const order = Object.assign(volumesOf(total), {
     dryMass,
     deliveredMass,
     water: dryMass === null ? null : (deliveredMass?.minus(dryMass) ?? null),
@@ -139,7 +139,7 @@ export function baseOrder(options: BaseOrderOptions): BaseOrder<null> {
       ...volumesOf(part),
       deliveredMass: part.deliveredMass,
     })),
-  };
+  });
   return withWorking(order, () => [
     ...partSteps(parts, each),
     volumeStep(total, allowances),

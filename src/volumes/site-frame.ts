@@ -3,7 +3,13 @@ import { ringsOf, type Outline } from '../outline/ring.js';
 import { fromNumber } from '../units/construct.js';
 import { entryOf } from '../units/find-unit.js';
 import { exactOf, fromSI, type Area, type Length, type Volume } from '../units/quantity.js';
-import { quotientToNumber, subtractRatios, type Ratio } from '../units/ratio.js';
+import {
+  divideRatios,
+  isSmall,
+  quotientToNumber,
+  subtractRatios,
+  type Ratio,
+} from '../units/ratio.js';
 import { chordsIn } from './bows.js';
 import type { Spot } from './read-spots.js';
 
@@ -54,11 +60,13 @@ const MOST_PLACES = 15;
  * decimals of inches, else metres. However a height is written, the answer is the same. Internal.
  */
 export const unitMeasured = (spots: readonly Spot[]): 'ft' | 'm' =>
-  spots
-    .slice(0, MOST_JUDGED)
-    .every(({ x, y, z }) => [x, y, z].every((one) => one.to('in').decimalPlaces() <= MOST_PLACES))
-    ? 'ft'
-    : 'm';
+  spots.slice(0, MOST_JUDGED).every(({ x, y, z }) => [x, y, z].every(isInInches)) ? 'ft' : 'm';
+
+/** True for inches and decimals of inches; a small ratio has no more places than that. */
+function isInInches(one: Length): boolean {
+  const inches = divideRatios(exactOf(one), entryOf('length', 'in').exact);
+  return isSmall(inches) || (inches.places >= 0 && inches.places <= MOST_PLACES);
+}
 
 /** From one length to another, as a float in a unit. Internal. */
 export const floatFrom = (from: Length, to: Length, unit: SiteFrame['unit']): number =>

@@ -5,15 +5,47 @@ import { planFromJSON, planJob, renderJobSheet } from 'settline/job';
 import { loadInternals } from './internals.mjs';
 import { compare, compareGrowth, printTable } from './report.mjs';
 
-const job = JSON.parse(
-  readFileSync(new URL('../../examples/cedar-court.json', import.meta.url), 'utf8'),
-);
+const siteOf = (name) =>
+  JSON.parse(readFileSync(new URL(`../../examples/${name}.json`, import.meta.url), 'utf8'));
+
+const job = siteOf('cedar-court');
 // the built-in site has eleven stakes; one more on the terrace makes twelve
 job.stakes.push({ id: 'G2a', x: '19 ft', y: '50.5 ft', finish: '213.12 ft' });
 job.stringLines[2].stakes.splice(2, 0, 'G2a');
 
 /** A plan runs through much code, which takes its time to be compiled to the last tier. */
 const PACE = { warm: 1_200_000, batch: 60_000 };
+
+/** Parts that a job need not have, and a site that has them: a part costs what its absence saves. */
+const PARTS = {
+  'cedar-court': ['stakes.ground', 'oldPaving', 'pavements.edges', 'pavements.crossFall'],
+  'heron-yard': [
+    'existingLevels',
+    'oldPaving',
+    'excavation',
+    'utilities',
+    'trees',
+    'string',
+    'pavements.edges',
+    'pavements.grade',
+    'pavements.border',
+    'pavements.betweenStrings',
+    'pavements.taperedBase',
+    'materials.jointSand',
+    'materials.edgeRestraint',
+    'materials.geotextile',
+  ],
+  'slate-wharf': ['ground', 'levelling', 'rates', 'stakes.ground'],
+};
+
+/** A site without one of its parts, on all its pavements or stakes. */
+function without(site, part) {
+  const left = structuredClone(site);
+  const [field, inner] = part.split('.');
+  const holders = inner === undefined ? [left] : [left[field]].flat();
+  for (const holder of holders) delete holder[inner ?? field];
+  return left;
+}
 
 /** No unknown key is looked for: what the strictness of the reader costs. */
 const LAX = {
@@ -69,6 +101,18 @@ export async function run() {
     ];
   };
   compareGrowth('planJob by stakes', [12, 48, 192], byStakes, { what: 'stakes', pace: PACE });
+  for (const [name, parts] of Object.entries(PARTS)) {
+    const site = siteOf(name);
+    const runOf = (of) => () => strict.planJob(of);
+    compare(
+      `What the parts of examples/${name}.json cost: a plan without each of them`,
+      [
+        { name: 'all of it', run: runOf(site) },
+        ...parts.map((part) => ({ name: `without ${part}`, run: runOf(without(site, part)) })),
+      ],
+      PACE,
+    );
+  }
   printTable('Where the time of planJob goes (share of samples, inclusive)', await shares());
 }
 

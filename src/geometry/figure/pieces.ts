@@ -37,7 +37,7 @@ export function nearOf(bounds: readonly Bound[]): number {
 export function cutEdges(bounds: readonly Bound[], next: readonly number[]) {
   const near = nearOf(bounds);
   const places = makeNodes(near);
-  const starts = bounds.map(({ from }, start) => places.put({ ...from, start }));
+  const starts = bounds.map(({ from }, start) => places.put({ start, ...from }));
   const ends = bounds.map((_, index) => starts[next[index] ?? index] ?? 0);
   const cuts = bounds.map((): number[] => []);
   forEachPair(bounds, near, (i, j) => {
@@ -50,7 +50,7 @@ export function cutEdges(bounds: readonly Bound[], next: readonly number[]) {
       if (node !== undefined && isOn(other, places.at(node), near)) cuts[j]?.push(node);
     }
     for (const spot of crossingsOf(one, other)) {
-      const node = places.put({ ...spot, crossing: [i, j] });
+      const node = places.put({ crossing: [i, j], ...spot });
       cuts[i]?.push(node);
       cuts[j]?.push(node);
     }
@@ -118,11 +118,12 @@ function makeNodes(near: number) {
   const all: Node[] = [];
   const squares = new Map<string, number[]>();
   const side = 8 * near;
-  const keysRound = ({ x, y }: Spot, reach: number): Set<string> => {
-    const keys = new Set<string>();
-    for (const east of [x - reach, x + reach]) {
-      for (const north of [y - reach, y + reach]) {
-        keys.add(`${Math.floor(east / side)} ${Math.floor(north / side)}`);
+  const keysRound = ({ x, y }: Spot, reach: number): string[] => {
+    const keys: string[] = [];
+    const [east, north] = [Math.floor((x + reach) / side), Math.floor((y + reach) / side)];
+    for (let column = Math.floor((x - reach) / side); column <= east; column += 1) {
+      for (let row = Math.floor((y - reach) / side); row <= north; row += 1) {
+        keys.push(`${column} ${row}`);
       }
     }
     return keys;

@@ -29,7 +29,7 @@ export function sortRings(
     .filter(({ double, bounds }) => Math.abs(double) > ground.near * lengthOf(bounds));
   const outer = measured
     .filter(({ double }) => double > 0)
-    .map((one) => ({ ...one, holes: [] as Measured[] }));
+    .map((one) => ({ holes: [] as Measured[], ...one }));
   for (const hole of measured.filter(({ double }) => double < 0)) {
     const place = hole.ring[0]?.middle ?? { x: 0, y: 0 };
     const round = outer.filter(({ bounds }) => isInside(bounds, place));

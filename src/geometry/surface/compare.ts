@@ -35,5 +35,5 @@ export function compare(
   }
   const missing = rings === undefined ? 0 : rings.area - totals.area;
   const uncoveredArea = rings !== undefined && missing > ROUNDING * rings.area ? missing : 0;
-  return { ...totals, diagonalDoubt, uncoveredArea };
+  return { diagonalDoubt, uncoveredArea, ...totals };
 }

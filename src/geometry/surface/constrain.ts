@@ -22,14 +22,13 @@ export function constrain(mesh: Triangulation, edges: Iterable<readonly [number,
   const side = (a: number, b: number, p: number): number =>
     inner(mesh, a, b, at(xy, 2 * p), at(xy, 2 * p + 1));
 
+  const after = (edge: number): number => twin(previousEdge(edge));
   /** The edges that leave a point, in their order round it. */
-  function* around(start: number): Generator<number> {
+  function around(start: number): readonly number[] {
     const first = leaving[start] ?? 0;
-    let edge = first;
-    do {
-      yield edge;
-      edge = twin(previousEdge(edge));
-    } while (edge !== first && edge >= 0);
+    const found = [first];
+    for (let edge = after(first); edge !== first && edge >= 0; edge = after(edge)) found.push(edge);
+    return found;
   }
 
   /** One of two points may be on the hull, where not all its edges are gone round. */

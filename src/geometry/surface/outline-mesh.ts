@@ -124,7 +124,7 @@ export function meshOutline({ rings }: Rings, surface: Float64Array): OutlineMes
     next[a] === b || next[b] === a ? beyond(region, ringOf[a] ?? 0) : region,
   );
   for (let t = 0; t < inside.length; t += 1) inside[t] = inside[t] === INSIDE ? 1 : 0;
-  return { ...mesh, inside };
+  return { inside, ...mesh };
 }
 
 const [OUTSIDE, INSIDE] = [0, 1] as const;

@@ -79,7 +79,7 @@ export function readSurface(values: unknown, field: string, origin: Seen): Surfa
   // as many triangles as points, whose outer ones are the hull, can have: none was left out
   const areAllUsed = mesh.triangles.length / 3 === 2 * count - 2 - hull.length;
   if (!areAllUsed) refuseTwoHeights({ ...mesh, z }, field, order);
-  return { ...mesh, z, parts: partsAt(mesh, z, origin) };
+  return { z, parts: partsAt(mesh, z, origin), ...mesh };
 }
 
 /**
@@ -88,7 +88,8 @@ export function readSurface(values: unknown, field: string, origin: Seen): Surfa
  */
 export function atHeights(surface: Surface, values: Float64Array, origin: Seen): Surface {
   const z = heightsIn(values, spreadOrder(values, 3));
-  return { ...surface, z, parts: partsAt(surface, z, origin) };
+  const { xy, triangles, halfedges } = surface;
+  return { z, parts: partsAt(surface, z, origin), xy, triangles, halfedges };
 }
 
 /** The heights in the order of the points of a surface. */

@@ -47,10 +47,10 @@ export function finishesOfStakes(
       .map((stake) => [stake.id, stake]),
   );
   const levels = [...own.values()].flatMap((stake): SpotHeight[] => {
-    const { finish, finishAt, x, y } = stake;
+    const { finish, finishAt } = stake;
     if (finish === undefined) return [];
-    const place = finishAt === 'edge' ? nearestOn(outline, stake) : { x, y };
-    return [{ ...place, z: finish }];
+    const place = finishAt === 'edge' ? nearestOn(outline, stake) : stake;
+    return [{ x: place.x, y: place.y, z: finish }];
   });
   const at = (stake: Stake): Length | null => stake.finish ?? surface?.(stake).elevation ?? null;
   return { at, levels };

@@ -42,10 +42,15 @@ export function planEdges(job: ReadJob, pavement: Pavement, extension: Length): 
 
 /** Adds the top of the dig to the edges, for sides of one depth. Internal. */
 export const withTops = (edges: readonly PlannedEdge[], depth: Length): EdgePlan[] =>
-  edges.map(({ batter, ...edge }) => ({ ...edge, top: topAt({ ...edge, batter }, depth) }));
+  edges.map(({ batter, ...edge }) =>
+    Object.assign(edge, { top: topAt({ dig: edge.dig, batter }, depth) }),
+  );
 
 /** Distance of a side outside the paving at a height above the bottom of the dig. Internal. */
-export const topAt = ({ dig, batter }: PlannedEdge, height: Length): Length =>
+export const topAt = (
+  { dig, batter }: Pick<PlannedEdge, 'dig' | 'batter'>,
+  height: Length,
+): Length =>
   batter === null || height.isNegative() ? dig : dig.plus(height.times(batter.toString()));
 
 function edgeLength(from: Vector, to: Vector, bulge: Ratio | undefined): Length {

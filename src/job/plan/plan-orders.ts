@@ -41,7 +41,7 @@ export function planOrders(
     return {
       material: stone.id,
       layer: layer.name ?? layer.kind,
-      order: baseOrder({ ...size, ...factorsOf(stone) }),
+      order: baseOrder(Object.assign(factorsOf(stone), size)),
     };
   });
   if (!amounts.fill.isZero()) {

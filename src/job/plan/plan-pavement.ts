@@ -77,27 +77,30 @@ export function planPavement(
     deepest: dug.plan.earth.deepestCut?.depth ?? null,
     depthAt: laid.ground.depthAt,
   });
-  const identity = identityOf(basis);
+  const { use, subgrade, frost = false } = pavement;
+  const minimum = minimumBuildUp({ use, subgrade, frost });
   const ground = planGround({
     job,
     pavement,
-    minimum: identity.minimum,
+    minimum,
     lifts: placed.plan.lifts,
     base: areaOfRegions(own.base),
     paving,
   });
   const plan: PavementPlan = {
-    ...identity,
+    id: pavement.id,
+    name: pavement.name ?? pavement.id,
+    use,
+    subgrade,
+    frost,
+    buildUp: stack,
+    layerKinds: pavement.layers.map(({ kind }) => kind),
+    settlement: sandOf(job.materials, pavement).settlement ?? null,
+    minimum,
     ...dug.plan,
     ...placed.plan,
     extension: extension.extension,
-    areas: {
-      paving,
-      base: laid.widened.area,
-      dig: laid.dug.area,
-      ownBase: areaOfRegions(own.base),
-      ownDig: areaOfRegions(own.dig),
-    },
+    areas: areasOf(laid, own),
     grade: grade?.plan ?? null,
     betweenStrings: planBetween(job, pavement, { stakes, total: stack.total, path: laid.path }),
     nearby: near.plan,
@@ -130,26 +133,18 @@ export function planPavement(
   return { plan, surface: grade?.surface ?? null, steps };
 }
 
+const areasOf = ({ paving, widened, dug }: LaidOut, own: OwnParts) => ({
+  paving,
+  base: widened.area,
+  dig: dug.area,
+  ownBase: areaOfRegions(own.base),
+  ownDig: areaOfRegions(own.dig),
+});
+
 const ringsOf = ({ dug }: LaidOut) => ({
   outer: { points: dug.outline, arcs: dug.arcs },
   holes: dug.holes,
 });
-
-/** The name, use and layers of a pavement. */
-function identityOf({ job, laid: { pavement, stack } }: Basis) {
-  const { use, subgrade, frost = false } = pavement;
-  return {
-    id: pavement.id,
-    name: pavement.name ?? pavement.id,
-    use,
-    subgrade,
-    frost,
-    buildUp: stack,
-    layerKinds: pavement.layers.map(({ kind }) => kind),
-    settlement: sandOf(job.materials, pavement).settlement ?? null,
-    minimum: minimumBuildUp({ use, subgrade, frost }),
-  };
-}
 
 /** Plans the dig: old paving, soil, sloped sides. */
 function planEarthOf({ job, laid, own, sides }: Basis) {

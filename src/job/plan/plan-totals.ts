@@ -82,7 +82,8 @@ function totalSpoil(pavements: readonly PavementPlan[], stream: MakeStream) {
   if (loose.isZero()) return null;
   const mass = sum(pavements.map(({ spoil }) => spoil.mass));
   const bank = sum(pavements.map(({ spoil }) => spoil.bank.volume));
-  return { ...stream(loose, mass, mass.dividedBy(loose)), bank: inState(bank, 'bank') };
+  const hauled = stream(loose, mass, mass.dividedBy(loose));
+  return Object.assign(hauled, { bank: inState(bank, 'bank') });
 }
 
 /** Totals of old paving; pieces of one material and density are hauled together. */

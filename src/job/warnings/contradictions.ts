@@ -85,7 +85,7 @@ export function crossFallWarnings(
     strings.slice(index + 1).flatMap((to) => acrossStrings(from, to)),
   );
   const worst = found
-    .map((one) => ({ ...one, off: Math.abs(one.slope - declared) }))
+    .map((one) => ({ off: Math.abs(one.slope - declared), ...one }))
     .filter(({ off, run }) => off > SAME_FALL && off * run > SAME_LEVEL)
     .sort((a, b) => b.off - a.off)[0];
   if (worst === undefined) return [];

@@ -38,8 +38,8 @@ const RATIOS = {
 /** Figures that no material has, and lifts that no plant compacts. Internal. */
 export function materialWarnings({ materials, soil, oldPaving = [] }: ReadJob): PlanWarning[] {
   const loose = [
-    ...materials.stones.map((one) => ({ ...one, kind: 'stone' as const })),
-    ...materials.sands.map((one) => ({ ...one, kind: 'sand' as const })),
+    ...materials.stones.map((one) => ({ kind: 'stone' as const, ...one })),
+    ...materials.sands.map((one) => ({ kind: 'sand' as const, ...one })),
   ];
   return [
     ...loose.flatMap(

@@ -151,17 +151,17 @@ function cutShare({ smallestCut, minimumCutShare }: Read): ShapeFinding {
   const published = CUT_UNIT_LIMITS.vehicularShare;
   const isOwn = minimumCutShare !== undefined;
   const least = isOwn ? shareText(minimumCutShare) : published.value;
-  const of = { rule: 'cut-share', source: isOwn ? null : published.source } as const;
+  const [rule, source] = ['cut-share', isOwn ? null : published.source] as const;
   const share = smallestCut?.share;
   if (share === undefined) {
     const note = `Keep every cut piece to ${least} of a paver or more. This was not checked, because no share of a cut piece was given.`;
-    return { ...of, verdict: null, note };
+    return { rule, source, verdict: null, note };
   }
   const isSmall = compareRatios(share, minimumCutShare ?? readNumber(published.value)) < 0;
   const note = isSmall
     ? `The smallest cut is less than ${least} of a paver. Shift the pattern, or cut two pieces for one.`
     : `The smallest cut is ${least} of a paver or more.`;
-  return { ...of, verdict: isSmall ? 'fail' : 'pass', note };
+  return { rule, source, verdict: isSmall ? 'fail' : 'pass', note };
 }
 
 /** A share in words. */
@@ -170,15 +170,15 @@ const shareText = (share: Ratio): string => ratioToDecimal(share).toSignificantD
 function cutWidth({ smallestCut }: Read): ShapeFinding {
   const { value, unit, source } = CUT_UNIT_LIMITS.otherWidth;
   const least = `${value} ${unit}`;
-  const of = { rule: 'cut-width', source } as const;
+  const rule = 'cut-width';
   const width: Length | undefined = smallestCut?.width;
   if (width === undefined) {
     const note = `Keep every cut piece to ${least} or more. This was not checked, because no width of a cut piece was given.`;
-    return { ...of, verdict: null, note };
+    return { rule, source, verdict: null, note };
   }
   const isSmall = width.compare(length(least)) < 0;
   const note = isSmall
     ? `The smallest cut is narrower than ${least}. Shift the pattern.`
     : `The smallest cut is ${least} or wider.`;
-  return { ...of, verdict: isSmall ? 'fail' : 'pass', note };
+  return { rule, source, verdict: isSmall ? 'fail' : 'pass', note };
 }

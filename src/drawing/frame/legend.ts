@@ -28,13 +28,18 @@ export const legendEntries = (
 const styleOf = (sample: LegendEntry['sample']): string =>
   'hatch' in sample ? `ground-${sample.hatch.name}` : 'line' in sample ? sample.line : sample.of;
 
+/** The styles of a mark, which has them first. */
+function classOf(mark: string): string {
+  const from = mark.indexOf('"') + 1;
+  return mark.slice(from, mark.indexOf('"', from));
+}
+
 /** The entries of what stands in a picture. Internal. */
 export function shownEntries(
   entries: readonly LegendEntry[],
   marks: readonly string[],
 ): LegendEntry[] {
-  const styles = new Set(marks.map((mark) => /^<\w+ class="([^"]*)/.exec(mark)?.[1]));
-  const names = new Set([...styles].flatMap((style = '') => style.split(' ')));
+  const names = new Set([...new Set(marks.map(classOf))].flatMap((style) => style.split(' ')));
   return entries.filter(({ sample }) => names.has(styleOf(sample)));
 }
 

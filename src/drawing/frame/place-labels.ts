@@ -1,5 +1,5 @@
 import { line, type Point } from '../svg/shapes.js';
-import { crosses, isInside, overlaps, type Box } from './box.js';
+import { crosses, overlaps, type Box } from './box.js';
 import { textBox, textMark, type TextLabel } from './text-label.js';
 
 /** A text to put near a point. Internal. */
@@ -75,63 +75,55 @@ interface Around {
   readonly lines: readonly (readonly [Point, Point])[];
 }
 
-/** Beside its point and clear of lines, where that can be; else where there is room. */
+/**
+ * The nearest free place; clear of lines too, if such a place is near. One pass finds both, on bare
+ * numbers: most places that it tries are taken.
+ */
 function placeOne(
   request: LabelRequest,
-  { view, boxes, rings, lines }: Around,
+  { view, boxes: all, rings, lines: allLines }: Around,
 ): PlacedLabel | null {
-  const { text, size, style = '', isTurned = false, at, clearance = 6 } = request;
+  const { text, size, style, isTurned = false, at, clearance = 6, toward } = request;
   const flat = textBox({ text, size, style, x: 0, y: 0, isTurned });
-  const most = Math.min(rings, request.rings ?? rings);
-  const reach = Math.max(0, clearance) + most * STEP + Math.max(flat.width, flat.height);
-  const near = { x: at[0] - reach, y: at[1] - reach, width: 2 * reach, height: 2 * reach };
-  const around = { view, boxes: boxes.filter((box) => overlaps(box, near)) };
-  const clear = {
-    rings: Math.min(most, CLEAR_RINGS),
-    lines: lines.filter((one) => crosses(one, near)),
-  };
-  return (
-    (lines.length > 0 ? findPlace(request, flat, { ...around, ...clear }) : null) ??
-    findPlace(request, flat, { ...around, rings: most, lines: [] })
-  );
-}
-
-/** The nearest free place; `flat` is the box of the text from its own place. */
-function findPlace(
-  request: LabelRequest,
-  flat: Box,
-  { view, boxes, rings, lines }: Around,
-): PlacedLabel | null {
-  const { at, clearance = 6, toward } = request;
   const { width, height } = flat;
+  const most = Math.min(rings, request.rings ?? rings);
+  const far = Math.max(0, clearance) + most * STEP + Math.max(width, height);
+  const near = { x: at[0] - far, y: at[1] - far, width: 2 * far, height: 2 * far };
+  const boxes = all.filter((box) => overlaps(box, near));
+  const lines = allLines.filter((one) => crosses(one, near));
   const ways = toward === undefined ? ROUND : waysFrom(toward);
-  for (let ring = 0; ring < rings; ring += 1) {
+  const [left, top] = [at[0] - width / 2, at[1] - height / 2];
+  const [right, bottom] = [view.x + view.width - width, view.y + view.height - height];
+  let found: PlacedLabel | null = null;
+  for (let ring = 0; ring < most && (found === null || ring < CLEAR_RINGS); ring += 1) {
     const reach = clearance + ring * STEP;
     for (const [dx, dy] of ways) {
-      const x = at[0] + dx * (reach + width / 2) - width / 2;
-      const y = at[1] + dy * (reach + height / 2) - height / 2;
+      const x = left + dx * (reach + width / 2);
+      const y = top + dy * (reach + height / 2);
+      if (x < view.x || y < view.y || x > right || y > bottom) continue;
+      if (isTaken(x, y, x + width, y + height, boxes)) continue;
       const box = { x, y, width, height };
-      if (!isInside(box, view) || isTaken(box, boxes) || isCrossed(box, lines)) continue;
-      const leader = reach - clearance > BESIDE ? ([at, nearest(box, at)] as const) : null;
-      return { ...labelIn(request, box, flat), box, leader };
+      const isClear = ring >= CLEAR_RINGS || !lines.some((one) => crosses(one, box));
+      if (!isClear && found !== null) continue;
+      const leader = ring * STEP > BESIDE ? ([at, nearest(box, at)] as const) : null;
+      found = { text, size, style, isTurned, x: x - flat.x, y: y - flat.y, box, leader };
+      if (isClear) return found;
     }
   }
-  return null;
+  return found;
 }
 
 /** What is in the way moves to the front: it is in the way of the next place too, as a rule. */
-function isTaken(box: Box, boxes: Box[]): boolean {
-  const at = boxes.findIndex((one) => overlaps(one, box));
+function isTaken(x: number, y: number, right: number, bottom: number, boxes: Box[]): boolean {
+  const at = boxes.findIndex(
+    (one) =>
+      one.x < right && x < one.x + one.width && one.y < bottom && y < one.y + one.height,
+  );
   const [found, first] = [boxes[at], boxes[0]];
   if (found === undefined || first === undefined) return false;
   boxes[at] = first;
   boxes[0] = found;
   return true;
-}
-
-function isCrossed(box: Box, lines: Around['lines']): boolean {
-  for (const one of lines) if (crosses(one, box)) return true;
-  return false;
 }
 
 const PART = (2 * Math.PI) / 16;
@@ -143,20 +135,6 @@ const ROUND: readonly Point[] = Array.from({ length: 16 }, (_, k) => way(k * PAR
 /** All directions, from one given to both sides of it. */
 const waysFrom = (toward: number): readonly Point[] =>
   ROUND.map((_, k) => way(toward + (k % 2 === 0 ? -k / 2 : (k + 1) / 2) * PART));
-
-/** The text whose box this is. */
-const labelIn = (
-  { text, size, style, isTurned = false }: LabelRequest,
-  box: Box,
-  flat: Box,
-): TextLabel => ({
-  text,
-  size,
-  style,
-  isTurned,
-  x: box.x - flat.x,
-  y: box.y - flat.y,
-});
 
 /** The point of a box nearest to another. */
 const nearest = ({ x, y, width, height }: Box, [px, py]: Point): Point => [

@@ -1,4 +1,3 @@
-import type { Ground } from '../../job/plan/ground.js';
 import { groundRows } from '../../job/sheet/depth-rows.js';
 import type { DeepestPlan } from '../../job/plan/plan.js';
 import type { Length } from '../../units/quantity.js';
@@ -13,14 +12,15 @@ import { boxRound, joined, NO_PART, sidesOf, type PlanPart, type PlanPen } from 
 import { boundsOf } from '../plan/plan-view.js';
 import type { PlanScene, ScenePavement } from '../plan/plan-scene.js';
 import type { Place } from '../plan/rings-in-metres.js';
-import { depthsOf, zeroLines } from './depth-field.js';
+import { zeroLines, type DepthAt } from './depth-field.js';
 import { gridPlaces, gridStep, multiples } from './grid-steps.js';
 
 /** What a plan of depths is drawn from. Internal. */
 export interface DigScene {
   readonly scene: PlanScene;
   readonly pavement: ScenePavement;
-  readonly ground: Ground;
+  /** Null where one depth holds for the whole dig. */
+  readonly depthAt: DepthAt | null;
   /** Where dig turns to fill, inside the dig [m]. */
   readonly zeros: readonly (readonly [Place, Place])[];
 }
@@ -63,13 +63,12 @@ export const cornerLetters = (part: PlanPart): PlanPart => ({
 });
 
 /** Figures on a grid inside the dig, with the coordinates of its lines. Internal. */
-export function gridPart(of: DigScene, pen: PlanPen): PlanPart {
+export function gridPart(of: DigScene, depthAt: DepthAt, pen: PlanPen): PlanPart {
   const { view, style } = pen;
   const bounds = boundsOf((of.pavement.dig[0]?.points ?? []).concat());
   const step = stepsIn(pen);
   const xs = multiples(step.x, bounds.west, bounds.east);
   const ys = multiples(step.y, bounds.south, bounds.north);
-  const depthAt = depthsOf(of.ground);
   const figures = gridPlaces(xs, ys)
     .filter((place) => isInDig(of, place))
     .flatMap((place) => {
@@ -173,10 +172,9 @@ function apart<T extends { readonly label: Parameters<typeof textBox>[0] }>(
 }
 
 /** The places where dig turns to fill, inside the dig. Internal. */
-export function zerosOf(pavement: ScenePavement, ground: Ground): (readonly [Place, Place])[] {
+export function zerosOf(pavement: ScenePavement, depthAt: DepthAt): (readonly [Place, Place])[] {
   const { deepestCut, deepestFill } = pavement.plan.earth;
-  if (ground.depth !== null || deepestCut === null || deepestFill === null) return [];
-  const depthAt = depthsOf(ground);
+  if (deepestCut === null || deepestFill === null) return [];
   const known = (place: Place): number | null => depthAt(place)?.toNumber('m') ?? null;
   return zeroLines(known, boundsOf(pavement.dig[0]?.points ?? [])).filter(([a, b]) =>
     isInDig({ pavement }, [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]),

@@ -24,7 +24,7 @@ export function digRemarks(
   const uncovered = !of.pavement.plan.earth.uncovered.isZero();
   return [
     ...deepestWords(of, style),
-    ...(of.ground.depth === null
+    ...(of.depthAt !== null
       ? [label('dig-grid', { x: units.long(steps.x), y: units.long(steps.y) })]
       : []),
     ...(uncovered ? [label('not-reached')] : []),

@@ -1,3 +1,4 @@
+import { coordinateText } from '../svg/coordinate-text.js';
 import { element } from '../svg/element.js';
 import { polygon, type Point } from '../svg/shapes.js';
 import { linesAcross, type Stroke } from './lines-across.js';
@@ -207,5 +208,5 @@ const path = (name: string, strokes: readonly Stroke[], end: string): string =>
       });
 
 /** Half a pixel off shows nowhere in a hatch: tenths are enough. */
-const tenths = (value: number): number => Math.round(value * 10) / 10;
+const tenths = (value: number): string => coordinateText(Math.round(value * 10) / 10);
 const pair = ([x, y]: Point): string => `${tenths(x)} ${tenths(y)}`;

@@ -115,15 +115,17 @@ function placeOne(
 
 /** What is in the way moves to the front: it is in the way of the next place too, as a rule. */
 function isTaken(x: number, y: number, right: number, bottom: number, boxes: Box[]): boolean {
-  const at = boxes.findIndex(
-    (one) =>
-      one.x < right && x < one.x + one.width && one.y < bottom && y < one.y + one.height,
-  );
-  const [found, first] = [boxes[at], boxes[0]];
-  if (found === undefined || first === undefined) return false;
-  boxes[at] = first;
-  boxes[0] = found;
-  return true;
+  let k = 0;
+  for (const one of boxes) {
+    if (one.x < right && x < one.x + one.width && one.y < bottom && y < one.y + one.height) {
+      const [first = one] = boxes;
+      boxes[k] = first;
+      boxes[0] = one;
+      return true;
+    }
+    k += 1;
+  }
+  return false;
 }
 
 const PART = (2 * Math.PI) / 16;

@@ -5,13 +5,13 @@ import { line, polygon, rectangle, polyline, type Point } from '../svg/shapes.js
 import { overlaps, type Box } from '../frame/box.js';
 import { textMark, textBox } from '../frame/text-label.js';
 import { element } from '../svg/element.js';
-import { textWidth } from '../svg/text-width.js';
 import { labelName } from '../surface-rows.js';
-import { innerPoint, isInRings } from '../plan/inner-point.js';
-import { boxRound, joined, NO_PART, sidesOf, type PlanPart, type PlanPen } from '../plan/parts.js';
+import { isInRings } from '../plan/inner-point.js';
+import { boxRound, joined, sidesOf, type PlanPart, type PlanPen } from '../plan/parts.js';
+import { labelInside } from '../plan/outline-part.js';
 import { boundsOf } from '../plan/plan-view.js';
 import type { PlanScene, ScenePavement } from '../plan/plan-scene.js';
-import type { Place } from '../plan/rings-in-metres.js';
+import { inMetres, type Place } from '../plan/rings-in-metres.js';
 import { zeroLines, type DepthAt } from './depth-field.js';
 import { gridPlaces, gridStep, multiples } from './grid-steps.js';
 
@@ -27,11 +27,11 @@ export interface DigScene {
 
 /** Room of a figure, in pixels. */
 const ROW = 40;
-const ROOM = { wide: 72, narrow: 64 } as const;
+const ROOM = { us: { wide: 72, narrow: 64 }, metric: { wide: 60, narrow: 44 } } as const;
 
 /** The steps of the grid in a view: figures are wider than high. Internal. */
 export const stepsIn = ({ view, style }: PlanPen): { readonly x: Length; readonly y: Length } => {
-  const room = ROOM[style.isNarrow ? 'narrow' : 'wide'];
+  const room = ROOM[style.system][style.isNarrow ? 'narrow' : 'wide'];
   return {
     x: gridStep(style.system, room / view.pixelsPerMetre),
     y: gridStep(style.system, ROW / view.pixelsPerMetre),
@@ -48,22 +48,22 @@ export function digLines({ pavement }: DigScene, { view }: PlanPen): PlanPart {
       ...dig.map((ring) => polygon('open dig', ring)),
       ...paving.map((ring) => polygon('open dimension', ring)),
     ],
-    labels: [],
-    taken: [],
   };
 }
 
 /** Letters of the corners of the paving, as on the sheet. Internal. */
 export const cornerLetters = (part: PlanPart): PlanPart => ({
-  marks: [],
-  labels: part.labels
+  labels: (part.labels ?? [])
     .filter(({ style = '' }) => style.includes('corner'))
     .map((one) => ({ ...one, rank: 6, rings: 2, isSpare: true })),
-  taken: [],
 });
 
 /** Figures on a grid inside the dig, with the coordinates of its lines. Internal. */
-export function gridPart(of: DigScene, depthAt: DepthAt, pen: PlanPen): PlanPart {
+export function gridPart(
+  of: DigScene,
+  depthAt: DepthAt,
+  pen: PlanPen,
+): Required<Pick<PlanPart, 'marks' | 'taken'>> {
   const { view, style } = pen;
   const bounds = boundsOf((of.pavement.dig[0]?.points ?? []).concat());
   const step = stepsIn(pen);
@@ -77,7 +77,6 @@ export function gridPart(of: DigScene, depthAt: DepthAt, pen: PlanPen): PlanPart
     });
   return {
     marks: figures.flatMap(({ marks }) => marks),
-    labels: [],
     taken: figures.map(({ box }) => box),
   };
 }
@@ -151,7 +150,6 @@ export function gridScale(of: DigScene, figures: readonly Box[], pen: PlanPen): 
   const shown = [...below, ...beside];
   return {
     marks: shown.flatMap(({ tick, label }) => [line('dimension', ...tick), textMark(label)]),
-    labels: [],
     taken: shown.map(({ label }) => textBox(label)),
   };
 }
@@ -184,16 +182,13 @@ export function zerosOf(pavement: ScenePavement, depthAt: DepthAt): (readonly [P
 /** The line where dig turns to fill. Internal. */
 export function zeroPart({ zeros }: DigScene, { view }: PlanPen): PlanPart {
   const lines = zeros.map(([a, b]) => [view.to(a), view.to(b)] as const);
-  return { marks: lines.map((one) => line('zero', ...one)), labels: [], taken: [], lines };
+  return { marks: lines.map((one) => line('zero', ...one)), lines };
 }
 
 /** The one depth, in the middle of the dig. Internal. */
 export function evenPart({ pavement }: DigScene, text: string, { view, style }: PlanPen): PlanPart {
-  const at = innerPoint(pavement.dig.map(({ points }) => points.map(view.to)));
-  const size = style.title;
-  const clearance = -textWidth(text, size, true) / 2;
-  const label = { text, size, style: 'strong', at, clearance, toward: 0, rank: 0 };
-  return { marks: [], labels: [label], taken: [] };
+  const rings = pavement.dig.map(({ points }) => points.map(view.to));
+  return { labels: [labelInside(text, style.title, rings)] };
 }
 
 /** The deepest dig and the lowest ground, as the sheet tells them. Internal. */
@@ -210,8 +205,8 @@ function placePart(
   key: 'deepest-dig' | 'lowest-ground',
   { view, style }: PlanPen,
 ): PlanPart {
-  if (found === null) return NO_PART;
-  const at = view.to([found.x.toNumber('m'), found.y.toNumber('m')]);
+  if (found === null) return {};
+  const at = view.to(inMetres(found));
   const text = style.label(key, { depth: style.units.depthWithUnit(found.depth) });
   return {
     marks: [

@@ -3,6 +3,7 @@ import { fault } from '../../errors.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { groundOf } from '../../job/plan/ground-of.js';
 import type { JobPlan } from '../../job/plan/plan.js';
+import { jobOfPlan } from '../../job/saved/job-of-plan.js';
 import { requirePlan } from '../../job/require-plan.js';
 import {
   checkWidth,
@@ -95,7 +96,7 @@ function digScene(plan: JobPlan, id: string): DigScene {
   if (basis !== 'spot-heights' && basis !== 'stake-levels') {
     return { scene, pavement, depthAt: null, zeros: [] };
   }
-  const ground = groundOf(scene.job, id);
+  const ground = groundOf(jobOfPlan(plan), id);
   if (ground === null) throw noPavement();
   const depthAt = depthsOf(ground);
   return { scene, pavement, depthAt, zeros: zerosOf(pavement, depthAt) };
@@ -134,7 +135,7 @@ function stakePlaces({ scene, pavement, depthAt }: DigScene): Place[] {
   );
 }
 
-function digPart(of: DigScene, pen: PlanPen): PlanPart {
+function digPart(of: DigScene, pen: PlanPen): Required<PlanPart> {
   const letters = cornerLetters(outlinePart(of.pavement, pen));
   if (of.depthAt === null) {
     const even = evenPart(of, evenText(of, pen.style), pen);

@@ -1,6 +1,6 @@
 import { line, type Point } from '../svg/shapes.js';
 import { crosses, overlaps, type Box } from './box.js';
-import { textBox, textMark, type TextLabel } from './text-label.js';
+import { SHARES, textBox, textMark, type TextLabel } from './text-label.js';
 
 /** A text to put near a point. Internal. */
 export interface LabelRequest {
@@ -11,6 +11,8 @@ export interface LabelRequest {
   readonly at: Point;
   /** How far from the point it stands at least. Default 6. */
   readonly clearance?: number;
+  /** True for a text that stands on its point where it can. Default false. */
+  readonly isCentred?: boolean;
   /** True for a text that reads upward. Default false. */
   readonly isTurned?: boolean;
   /** The direction to look in first, counter-clockwise from the right [rad]. Default: all alike. */
@@ -83,9 +85,10 @@ function placeOne(
   request: LabelRequest,
   { view, boxes: all, rings, lines: allLines }: Around,
 ): PlacedLabel | null {
-  const { text, size, style, isTurned = false, at, clearance = 6, toward } = request;
+  const { text, size, style, isTurned = false, at, toward, isCentred = false } = request;
   const flat = textBox({ text, size, style, x: 0, y: 0, isTurned });
   const { width, height } = flat;
+  const clearance = isCentred ? -width / 2 : (request.clearance ?? 6);
   const most = Math.min(rings, request.rings ?? rings);
   const far = Math.max(0, clearance) + most * STEP + Math.max(width, height);
   const near = { x: at[0] - far, y: at[1] - far, width: 2 * far, height: 2 * far };
@@ -106,12 +109,22 @@ function placeOne(
       const isClear = ring >= CLEAR_RINGS || !lines.some((one) => crosses(one, box));
       if (!isClear && found !== null) continue;
       const leader = ring * STEP > BESIDE ? ([at, nearest(box, at)] as const) : null;
-      found = { text, size, style, isTurned, x: x - flat.x, y: y - flat.y, box, leader };
+      const anchor = isCentred ? 'middle' : anchorOf(isTurned ? -dy : dx);
+      const share = SHARES[anchor];
+      found = {
+        ...{ text, size, style, isTurned, anchor, box, leader },
+        x: x - flat.x + (isTurned ? 0 : width * share),
+        y: y - flat.y - (isTurned ? height * share : 0),
+      };
       if (isClear) return found;
     }
   }
   return found;
 }
+
+/** A text begins or ends at its point, by the side that it stands on: it may come out shorter. */
+const anchorOf = (side: number): 'start' | 'middle' | 'end' =>
+  side > 0.4 ? 'start' : side < -0.4 ? 'end' : 'middle';
 
 /** What is in the way moves to the front: it is in the way of the next place too, as a rule. */
 function isTaken(x: number, y: number, right: number, bottom: number, boxes: Box[]): boolean {

@@ -1,4 +1,4 @@
-import type { Box } from '../frame/box.js';
+import { along, clipLine, type Box } from '../frame/box.js';
 import type { Point } from '../svg/shapes.js';
 
 /** A side of a box: how far inside of it a point lies. */
@@ -22,25 +22,6 @@ function cutBySide(points: readonly Point[], side: Side): readonly Point[] {
     const crossing = to >= 0 === from >= 0 ? [] : [along(before, point, from / (from - to))];
     return to >= 0 ? [...crossing, point] : crossing;
   });
-}
-
-const along = (a: Point, b: Point, share: number): Point => [
-  a[0] + (b[0] - a[0]) * share,
-  a[1] + (b[1] - a[1]) * share,
-];
-
-/** The part of a straight line that lies in a box; null where none does. Internal. */
-export function clipLine(a: Point, b: Point, box: Box): readonly [Point, Point] | null {
-  let from = 0;
-  let to = 1;
-  for (const side of sidesOf(box)) {
-    const [start, end] = [side(a), side(b)];
-    if (start < 0 && end < 0) return null;
-    if (start < 0) from = Math.max(from, start / (start - end));
-    else if (end < 0) to = Math.min(to, start / (start - end));
-  }
-  if (from > to) return null;
-  return [from === 0 ? a : along(a, b, from), to === 1 ? b : along(a, b, to)];
 }
 
 /** The parts of a closed line that lie in a box, each from point to point. Internal. */

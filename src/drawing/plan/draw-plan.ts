@@ -22,7 +22,7 @@ import { fallPart } from './fall-part.js';
 import { nearbyPart, zoneMarks, type LineColours, type LocateColour } from './nearby-part.js';
 import { oldPavingPart } from './old-paving-part.js';
 import { outlinePart, pavingArea } from './outline-part.js';
-import { joined, NO_PART, type PlanPart, type PlanPen } from './parts.js';
+import { joined, type PlanPart, type PlanPen } from './parts.js';
 import { drawPicture } from './place-parts.js';
 import { placesOfScene, planScene, type PlanScene } from './plan-scene.js';
 import { planView } from './plan-view.js';
@@ -161,12 +161,10 @@ function planPart(
     colours,
     pen,
   }: { readonly factor: number; readonly colours: LineColours; readonly pen: PlanPen },
-): PlanPart {
+): Required<PlanPart> {
   const { pavements } = scene;
-  const bare = (marks: readonly string[]): PlanPart => ({ ...NO_PART, marks });
   return joined([
-    bare(pavements.flatMap((one) => pavingArea(one, pen))),
-    bare(zoneMarks(scene, pen)),
+    { marks: [...pavements.flatMap((one) => pavingArea(one, pen)), ...zoneMarks(scene, pen)] },
     oldPavingPart(scene, pen),
     ...pavements.map((one) => outlinePart(one, pen)),
     ...pavements.map((one) => edgePart(one, scene, pen)),

@@ -2,6 +2,7 @@ import { textWidth } from '../svg/text-width.js';
 import { polygon, type Point } from '../svg/shapes.js';
 import { labelName } from '../surface-rows.js';
 import { innerPoint } from './inner-point.js';
+import { boundsOf } from './plan-view.js';
 import { sidesOf, type PlanLabel, type PlanPart, type PlanPen } from './parts.js';
 import type { ScenePavement } from './plan-scene.js';
 import type { RingInMetres } from './rings-in-metres.js';
@@ -29,23 +30,29 @@ export function outlinePart(pavement: ScenePavement, pen: PlanPen): PlanPart {
       ...lines(paving, 'finish'),
     ],
     labels: [nameLabel(pavement, pen), ...letterLabels(pavement, pen)],
-    taken: [],
     lines: [...paving, ...dig].flatMap((ring) => sidesOf(ringInView(ring, pen))),
   };
 }
 
-function nameLabel({ plan, paving }: ScenePavement, pen: PlanPen): PlanLabel {
+const nameLabel = ({ plan, paving }: ScenePavement, pen: PlanPen): PlanLabel => {
   const { size } = pen.style;
-  const text = labelName(plan.name, size);
-  const at = innerPoint(paving.map((ring) => ringInView(ring, pen)));
+  const rings = paving.map((ring) => ringInView(ring, pen));
+  return labelInside(labelName(plan.name, size), size, rings);
+};
+
+/** A text in the middle of a figure; it reads upward in one that is too narrow for it. Internal. */
+export function labelInside(
+  text: string,
+  size: number,
+  rings: readonly (readonly Point[])[],
+): PlanLabel {
+  const { west, east, south, north } = boundsOf(rings[0] ?? []);
+  const [wide, high] = [east - west, north - south];
   return {
-    text,
-    size,
-    style: 'strong',
-    at,
-    clearance: -textWidth(text, size, true) / 2,
-    toward: 0,
-    rank: 0,
+    ...{ text, size, style: 'strong', rank: 0 },
+    at: innerPoint(rings),
+    isCentred: true,
+    isTurned: high > wide && wide < textWidth(text, size, true),
   };
 }
 

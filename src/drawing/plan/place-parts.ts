@@ -14,7 +14,7 @@ const MOST_LINES = 1500;
  * what found no place and what does not show. Internal.
  */
 export function drawPicture(
-  { marks, labels, taken, lines = [], told = [] }: PlanPart,
+  { marks, labels, taken, lines, told }: Required<PlanPart>,
   { view, style }: PlanPen,
 ): Picture {
   const inOrder = [...labels].sort((a, b) => a.rank - b.rank);

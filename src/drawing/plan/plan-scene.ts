@@ -1,11 +1,10 @@
 import type { JobPlan, PavementPlan } from '../../job/plan/plan.js';
 import { digOutline } from '../../job/plan/in-dig.js';
-import { jobOfPlan } from '../../job/saved/job-of-plan.js';
-import type { ReadJob } from '../../job/schema/job-shape.js';
+import { placesOfPlan, type JobPlaces } from '../../job/saved/places-of-plan.js';
 import { cornersOf, edgeNames } from '../../job/sheet/corners.js';
 import type { Outline } from '../../outline/ring.js';
 import { widen } from '../../outline/widen-outline.js';
-import { ringsInMetres, type Place, type RingInMetres } from './rings-in-metres.js';
+import { inMetres, ringsInMetres, type Place, type RingInMetres } from './rings-in-metres.js';
 
 /** A pavement as it is drawn in plan. Internal. */
 export interface ScenePavement {
@@ -25,7 +24,7 @@ export interface ScenePavement {
 /** What a plan draws, in metres. Internal. */
 export interface PlanScene {
   readonly plan: JobPlan;
-  readonly job: ReadJob;
+  readonly job: JobPlaces;
   readonly pavements: readonly ScenePavement[];
   /** Stakes of the strings by their ids. */
   readonly stakes: ReadonlyMap<string, Place>;
@@ -33,7 +32,7 @@ export interface PlanScene {
 
 /** Gathers what a plan draws. Internal. */
 export function planScene(plan: JobPlan): PlanScene {
-  const job = jobOfPlan(plan);
+  const job = placesOfPlan(plan);
   return {
     plan,
     job,
@@ -41,7 +40,7 @@ export function planScene(plan: JobPlan): PlanScene {
       const outline = job.pavements[index]?.outline;
       return outline === undefined ? [] : [scenePavement(one, outline)];
     }),
-    stakes: new Map(job.stakes.map(({ id, x, y }) => [id, [x.toNumber('m'), y.toNumber('m')]])),
+    stakes: new Map(job.stakes.map(({ id, x, y }) => [id, inMetres({ x, y })])),
   };
 }
 

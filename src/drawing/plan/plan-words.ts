@@ -2,6 +2,7 @@ import type { DrawStyle } from '../draw-options.js';
 import { BUILDING, HAND_DIG, SLAB } from '../frame/hatches.js';
 import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { ARROW_SAMPLE, STRING_SAMPLE } from '../frame/samples.js';
+import { line } from '../svg/shapes.js';
 import { labelName } from '../surface-rows.js';
 import { edgeRow } from './edge-rows.js';
 import type { PlanScene } from './plan-scene.js';
@@ -48,6 +49,13 @@ export function describePlan(scene: PlanScene, style: DrawStyle): string {
   return [...pavements, ...edges.slice(0, 60)].join(' ');
 }
 
+/** A line in its colour, in a legend. */
+const COLOURED_LINE: LegendEntry['sample'] = {
+  mark: ([x, y]) =>
+    ['casing', 'marked'].map((name) => line(name, [x - 15, y], [x + 15, y])).join(''),
+  of: 'casing',
+};
+
 /** What the lines and hatches of a plan mean. Internal. */
 export function planLegend({ pavements }: PlanScene, style: DrawStyle): LegendEntry[] {
   const isApart = pavements.some(({ base }) => base !== null);
@@ -62,6 +70,7 @@ export function planLegend({ pavements }: PlanScene, style: DrawStyle): LegendEn
     [{ hatch: SLAB }, 'along-slab'],
     [{ line: 'old' }, 'old-paving-line'],
     [{ line: 'line-plain' }, 'marked-line'],
+    [COLOURED_LINE, 'marked-line'],
     [{ hatch: HAND_DIG }, 'hand-dig-zone'],
     [{ line: 'root-zone' }, 'root-zone'],
   ]);

@@ -1,9 +1,13 @@
 import { chordsOf, isOutwardRight } from '../../outline/chords.js';
 import { ringsOf, type Outline, type Ring } from '../../outline/ring.js';
+import type { PlanPoint } from '../../units/vector.js';
 import { roughNumber } from '../../units/ratio.js';
 
 /** A place in plan: x and y [m]. Internal. */
 export type Place = readonly [x: number, y: number];
+
+/** A point of a job in metres. Internal. */
+export const inMetres = ({ x, y }: PlanPoint): Place => [x.toNumber('m'), y.toNumber('m')];
 
 /** An edge of a ring. Internal. */
 export interface EdgeInMetres {
@@ -30,7 +34,7 @@ export const ringsInMetres = (outline: Outline): RingInMetres[] =>
   ringsOf(outline).map((ring, index) => ringFrom(ring, outline, index > 0));
 
 function ringFrom(ring: Ring, { origin }: Outline, isHole: boolean): RingInMetres {
-  const [x0, y0] = [origin.x.toNumber('m'), origin.y.toNumber('m')];
+  const [x0, y0] = inMetres(origin);
   const { points, edgeOf } = chordsOf(ring, isHole, STEP);
   const places = points.map(({ x, y }): Place => [x0 + roughNumber(x), y0 + roughNumber(y)]);
   const isRight = isOutwardRight(ring, isHole);

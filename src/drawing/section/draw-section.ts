@@ -2,7 +2,7 @@ import { fault } from '../../errors.js';
 import { optional, text } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import type { JobPlan } from '../../job/plan/plan.js';
-import { jobOfPlan } from '../../job/saved/job-of-plan.js';
+import { placesOfPlan } from '../../job/saved/places-of-plan.js';
 import { requirePlan } from '../../job/require-plan.js';
 import {
   checkWidth,
@@ -68,7 +68,7 @@ export function drawSection(plan: JobPlan, options: DrawSectionOptions): string 
   const style = drawStyle(read, SECTION_TEXTS);
   const pavement = pavementOf(plan, read.pavement);
   const line = stringForSection(plan, pavement, read.string);
-  const figures = sectionFigures({ pavement, line, job: jobOfPlan(plan) }, style);
+  const figures = sectionFigures({ pavement, line, job: placesOfPlan(plan) }, style);
   if (figures === null) throw fault('PLAN_INVALID', 'the plan has a pavement without edges');
   const told = {
     site: plan.name,

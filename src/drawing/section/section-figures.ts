@@ -1,5 +1,5 @@
 import type { EdgePlan, PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
-import type { ReadJob } from '../../job/schema/job-shape.js';
+import type { JobPlaces } from '../../job/saved/places-of-plan.js';
 import { digRow } from '../../job/sheet/depth-rows.js';
 import { edgeNames } from '../../job/sheet/corners.js';
 import { setOutText } from '../../job/sheet/set-outs.js';
@@ -68,7 +68,7 @@ export function sectionFigures(
   }: {
     readonly pavement: PavementPlan;
     readonly line: StringLinePlan | null;
-    readonly job: ReadJob;
+    readonly job: JobPlaces;
   },
   style: DrawStyle,
 ): SectionFigures | null {

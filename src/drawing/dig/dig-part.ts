@@ -1,3 +1,4 @@
+import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
 import { groundRows } from '../../job/sheet/depth-rows.js';
 import type { DeepestPlan } from '../../job/plan/plan.js';
 import type { Length } from '../../units/quantity.js';
@@ -220,9 +221,8 @@ function placePart(
 
 /** Where one depth holds: the digs that were measured at the stakes, as the sheet prints them. Internal. */
 export function stakeDigs({ scene, pavement }: DigScene, { view, style }: PlanPen): PlanPart {
-  const own = scene.plan.stringLines.filter(({ pavement: id }) => id === pavement.plan.id);
-  const digs = own.flatMap(({ stakes }) =>
-    groundRows(stakes, style.units.onTape).flatMap(({ id, dig }) => {
+  const digs = scene.stringLines.flatMap(({ stakes }) =>
+    groundRows(stakes, tapeOfSheet(style.system).onTape).flatMap(({ id, dig }) => {
       const place = scene.stakes.get(id);
       return place === undefined ? [] : [{ id, dig, at: view.to(place) }];
     }),
@@ -237,7 +237,6 @@ export function stakeDigs({ scene, pavement }: DigScene, { view, style }: PlanPe
     ]),
     labels: digs.map(({ id, dig, at }) => ({
       text: style.label('depth-at-stake', { stake: labelName(id), depth: style.units.depth(dig) }),
-      size: style.small,
       at,
       clearance: 7,
       rank: 2,

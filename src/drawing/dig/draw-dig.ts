@@ -89,8 +89,8 @@ export function drawDig(plan: JobPlan, options: DrawDigOptions): string {
 
 function digScene(plan: JobPlan, id: string): DigScene {
   pavementOf(plan, id);
-  const scene = planScene(plan);
-  const pavement = scene.pavements.find((one) => one.plan.id === id);
+  const scene = planScene(plan, id);
+  const [pavement] = scene.pavements;
   if (pavement === undefined) throw noPavement();
   const { basis } = pavement.plan.dig;
   if (basis !== 'spot-heights' && basis !== 'stake-levels') {
@@ -124,10 +124,9 @@ function penFrom(
 }
 
 /** Stakes that the picture shows: those with a dig, where one depth holds. */
-function stakePlaces({ scene, pavement, depthAt }: DigScene): Place[] {
+function stakePlaces({ scene, depthAt }: DigScene): Place[] {
   if (depthAt !== null) return [];
-  const own = scene.plan.stringLines.filter((one) => one.pavement === pavement.plan.id);
-  return own.flatMap(({ stakes }) =>
+  return scene.stringLines.flatMap(({ stakes }) =>
     stakes.flatMap(({ id, dig }) => {
       const place = scene.stakes.get(id);
       return dig === null || place === undefined ? [] : [place];

@@ -47,8 +47,8 @@ export const along = (a: Point, b: Point, share: number): Point => [
   a[1] + (b[1] - a[1]) * share,
 ];
 
-/** The part of a straight line that lies in a box; null where none does. Internal. */
-export function clipLine(a: Point, b: Point, box: Box): readonly [Point, Point] | null {
+/** The part of a straight line that lies in a box: one, or none. Internal. */
+export function clipLine(a: Point, b: Point, box: Box): (readonly [Point, Point])[] {
   const [from, to] = sharesIn(a, b, box);
-  return from > to ? null : [from === 0 ? a : along(a, b, from), to === 1 ? b : along(a, b, to)];
+  return from > to ? [] : [[from === 0 ? a : along(a, b, from), to === 1 ? b : along(a, b, to)]];
 }

@@ -1,11 +1,12 @@
 import { line, type Point } from '../svg/shapes.js';
-import { crosses, overlaps, type Box } from './box.js';
+import { crosses, type Box } from './box.js';
 import { SHARES, textBox, textMark, type TextLabel } from './text-label.js';
 
 /** A text to put near a point. Internal. */
 export interface LabelRequest {
   readonly text: string;
-  readonly size: number;
+  /** Default: that of the room. */
+  readonly size?: number;
   readonly style?: string;
   /** The point that it names. */
   readonly at: Point;
@@ -15,7 +16,7 @@ export interface LabelRequest {
   readonly isCentred?: boolean;
   /** True for a text that reads upward. Default false. */
   readonly isTurned?: boolean;
-  /** The direction to look in first, counter-clockwise from the right [rad]. Default: all alike. */
+  /** The direction to look in first, counter-clockwise from the right [rad]. Default 0. */
   readonly toward?: number;
   /** How far from its point it may stand, in rings of 10 pixels. Default: as far as all. */
   readonly rings?: number;
@@ -34,6 +35,8 @@ export interface LabelRoom {
   readonly view: Box;
   /** They stay clear of these: texts that stand already. */
   readonly taken: readonly Box[];
+  /** Type size of those that have none of their own. Default 13. */
+  readonly size?: number;
   /** How far from their points they may stand, in rings of 10 pixels. Default 60. */
   readonly rings?: number;
   /** Lines that they stand clear of where there is room beside their points. Default: none. */
@@ -42,6 +45,7 @@ export interface LabelRoom {
 
 const STEP = 10;
 const MOST_RINGS = 60;
+const SIZE = 13;
 /** A text nearer than this needs no leader. */
 const BESIDE = 14;
 /** Clear of lines a text stands no farther off than this. */
@@ -52,15 +56,15 @@ const CLEAR_RINGS = 4;
  * where that is far off. What finds no place is in `left`: give it a number and a line of the legend.
  * Internal.
  */
-export function placeLabels(
-  requests: readonly LabelRequest[],
-  { view, taken, rings = MOST_RINGS, lines = [] }: LabelRoom,
-): { readonly placed: readonly PlacedLabel[]; readonly left: readonly LabelRequest[] } {
+export function placeLabels<T extends LabelRequest>(
+  requests: readonly T[],
+  { taken, ...room }: LabelRoom,
+): { readonly placed: readonly PlacedLabel[]; readonly left: readonly T[] } {
   const boxes = [...taken];
   const placed: PlacedLabel[] = [];
-  const left: LabelRequest[] = [];
+  const left: T[] = [];
   for (const request of requests) {
-    const found = placeOne(request, { view, boxes, rings, lines });
+    const found = placeOne(request, boxes, room);
     if (found === null) left.push(request);
     else {
       placed.push(found);
@@ -70,31 +74,25 @@ export function placeLabels(
   return { placed, left };
 }
 
-interface Around {
-  readonly view: Box;
-  readonly boxes: Box[];
-  readonly rings: number;
-  readonly lines: readonly (readonly [Point, Point])[];
-}
-
 /**
  * The nearest free place; clear of lines too, if such a place is near. One pass finds both, on bare
  * numbers: most places that it tries are taken.
  */
 function placeOne(
-  request: LabelRequest,
-  { view, boxes: all, rings, lines: allLines }: Around,
+  wish: LabelRequest,
+  boxes: Box[],
+  { view, size = SIZE, rings = MOST_RINGS, lines = [] }: Omit<LabelRoom, 'taken'>,
 ): PlacedLabel | null {
-  const { text, size, style, isTurned = false, at, toward, isCentred = false } = request;
-  const flat = textBox({ text, size, style, x: 0, y: 0, isTurned });
+  const request = { size, ...wish };
+  const { at, isTurned = false, toward = 0, isCentred = false } = request;
+  const flat = textBox({ ...request, x: 0, y: 0 });
   const { width, height } = flat;
   const clearance = isCentred ? -width / 2 : (request.clearance ?? 6);
   const most = Math.min(rings, request.rings ?? rings);
-  const far = Math.max(0, clearance) + most * STEP + Math.max(width, height);
+  const far = CLEAR_RINGS * STEP + Math.max(width, height);
   const near = { x: at[0] - far, y: at[1] - far, width: 2 * far, height: 2 * far };
-  const boxes = all.filter((box) => overlaps(box, near));
-  const lines = allLines.filter((one) => crosses(one, near));
-  const ways = toward === undefined ? ROUND : waysFrom(toward);
+  const close = lines.filter((one) => crosses(one, near));
+  const ways = waysFrom(toward);
   const [left, top] = [at[0] - width / 2, at[1] - height / 2];
   const [right, bottom] = [view.x + view.width - width, view.y + view.height - height];
   let found: PlacedLabel | null = null;
@@ -106,13 +104,15 @@ function placeOne(
       if (x < view.x || y < view.y || x > right || y > bottom) continue;
       if (isTaken(x, y, x + width, y + height, boxes)) continue;
       const box = { x, y, width, height };
-      const isClear = ring >= CLEAR_RINGS || !lines.some((one) => crosses(one, box));
+      const isClear = ring >= CLEAR_RINGS || !close.some((one) => crosses(one, box));
       if (!isClear && found !== null) continue;
-      const leader = ring * STEP > BESIDE ? ([at, nearest(box, at)] as const) : null;
       const anchor = isCentred ? 'middle' : anchorOf(isTurned ? -dy : dx);
       const share = SHARES[anchor];
       found = {
-        ...{ text, size, style, isTurned, anchor, box, leader },
+        ...request,
+        anchor,
+        box,
+        leader: ring * STEP > BESIDE ? [at, nearest(box, at)] : null,
         x: x - flat.x + (isTurned ? 0 : width * share),
         y: y - flat.y - (isTurned ? height * share : 0),
       };
@@ -142,14 +142,13 @@ function isTaken(x: number, y: number, right: number, bottom: number, boxes: Box
 }
 
 const PART = (2 * Math.PI) / 16;
-const way = (turn: number): Point => [Math.cos(turn), -Math.sin(turn)];
-
-/** All directions round from the right. */
-const ROUND: readonly Point[] = Array.from({ length: 16 }, (_, k) => way(k * PART));
 
 /** All directions, from one given to both sides of it. */
 const waysFrom = (toward: number): readonly Point[] =>
-  ROUND.map((_, k) => way(toward + (k % 2 === 0 ? -k / 2 : (k + 1) / 2) * PART));
+  Array.from({ length: 16 }, (_, k) => {
+    const turn = toward + (k % 2 === 0 ? -k / 2 : (k + 1) / 2) * PART;
+    return [Math.cos(turn), -Math.sin(turn)];
+  });
 
 /** The point of a box nearest to another. */
 const nearest = ({ x, y, width, height }: Box, [px, py]: Point): Point => [

@@ -17,16 +17,8 @@ import {
   type DrawStyle,
 } from '../draw-options.js';
 import { frameDrawing } from '../frame/frame-drawing.js';
-import {
-  hatchRules,
-  PAVER,
-  SAND,
-  SLAB,
-  SOIL,
-  STONE,
-  SUB_BASE,
-  type Hatch,
-} from '../frame/hatches.js';
+import { SAND, FROST, SOIL, STONE, SUB_BASE } from '../frame/grain-hatches.js';
+import { hatchRules, PAVER, type Hatch } from '../frame/hatches.js';
 import type { LegendEntry } from '../frame/legend.js';
 import { LIFT_RULES } from '../frame/rules.js';
 import { GROUND_TEXTS } from './ground-texts.js';
@@ -120,8 +112,8 @@ interface Part {
   readonly words: string;
 }
 
-const HATCH_OF = { clay: SUB_BASE, 'wet-or-weak': SUB_BASE, frost: SLAB } as const;
-const HATCHES = [PAVER, SAND, STONE, SUB_BASE, SLAB, SOIL];
+const HATCH_OF = { clay: SUB_BASE, 'wet-or-weak': SUB_BASE, frost: FROST } as const;
+const HATCHES = [PAVER, SAND, STONE, SUB_BASE, FROST, SOIL];
 
 const ORIGINS = {
   'common-practice': 'origin-practice',

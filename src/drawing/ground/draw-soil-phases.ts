@@ -8,7 +8,8 @@ import { isQuantity, type Density } from '../../units/quantity.js';
 import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { dimensionLine } from '../frame/dimension.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { hatched, hatchRules, STONE } from '../frame/hatches.js';
+import { STONE } from '../frame/grain-hatches.js';
+import { hatched, hatchRules } from '../frame/hatches.js';
 import { linesAcross } from '../frame/lines-across.js';
 
 import { spreadRows } from '../frame/spread-rows.js';

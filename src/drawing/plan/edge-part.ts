@@ -15,25 +15,13 @@ const PAST = 15;
 const SHORTEST_SET_OUT = 90;
 const LEAST_ACROSS = 5;
 
-/** An edge as it lies in the picture. */
-interface DrawnEdge {
+/** What an edge is drawn from. */
+interface EdgeBasis {
   readonly plan: EdgePlan;
   readonly name: string;
-  readonly isArc: boolean;
   readonly isHole: boolean;
-  readonly points: readonly Point[];
-  readonly ends: Segment;
-  readonly long: number;
-  /** What stands along it. */
-  readonly wall: 'building' | 'slab' | null;
-  /** Out of the paving from a point. */
-  readonly out: (from: Point, by: number) => Point;
-  /** The place at a share of the chord. */
-  readonly at: (share: number) => Point;
-  /** Labels stand out of the paving, and read upward along an edge that runs up more than across. */
-  readonly facing: Pick<PlanLabel, 'toward' | 'isTurned' | 'isSpare'> & { readonly toward: number };
-  /** How far off its dimension line is, clear of the dig and of walls; null where it has none. */
-  readonly off: number | null;
+  readonly scene: PlanScene;
+  readonly pen: PlanPen;
 }
 
 /** Names, lengths and set-outs along the edges of a pavement, and what lies along them. Internal. */
@@ -44,126 +32,76 @@ export function edgePart(pavement: ScenePavement, scene: PlanScene, pen: PlanPen
   return joined(
     all.flatMap(({ edge, isHole }, index) => {
       const plan = pavement.plan.edges[index];
-      if (plan === undefined) return [];
-      const one = drawn(edge, { plan, name: pavement.edges[index] ?? '', isHole, pen });
-      return [
-        stripPart(one, pen),
-        dimensionPart(one),
-        namePart(one, scene, pen),
-        setOutPart(one, scene, pen),
-      ];
+      const name = pavement.edges[index] ?? '';
+      return plan === undefined ? [] : [onePart(edge, { plan, name, isHole, scene, pen })];
     }),
   );
 }
 
-function drawn(
+function onePart(
   { points: places, outward: [x, y], isArc }: EdgeInMetres,
-  { pen, ...given }: Pick<DrawnEdge, 'plan' | 'name' | 'isHole'> & { readonly pen: PlanPen },
-): DrawnEdge {
-  const { view, style } = pen;
-  const { kind, top } = given.plan;
+  { plan, name, isHole, scene, pen: { view, style } }: EdgeBasis,
+): PlanPart {
+  const { kind, base, dig, top, length } = plan;
+  const { isNarrow, label, units, system } = style;
   const points = places.map(view.to);
   const [a = NOWHERE, b = a] = [points[0], points.at(-1)];
   const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
-  const wall = kind === 'building' || kind === 'slab' ? kind : null;
-  const hasNoLine =
-    style.isNarrow || isArc || given.isHole || kind === 'adjoining' || long < SHORTEST;
-  const dug = Math.max(top.toNumber('m') * view.pixelsPerMetre, wall === null ? 0 : STRIP);
-  return {
-    ...given,
-    ...{ isArc, points, long, wall },
-    ends: [a, b],
-    out: (from, by) => [from[0] + x * by, from[1] - y * by],
-    at: (share) => (isArc ? middleOf(points) : along(a, b, share)),
-    facing: {
-      toward: Math.atan2(y, x),
-      isTurned: !isArc && Math.abs(x) > 1.7 * Math.abs(y),
+  const out = ([px, py]: Point, by: number): Point => [px + x * by, py - y * by];
+  const beside = (by: number): Segment => [out(a, by), out(b, by)];
+  const at = (share: number): Point => (isArc ? middleOf(points) : along(a, b, share));
+  const isPlain = !isNarrow && !isArc && !isHole;
+  const isInside = kind === 'adjoining';
+  const toward = Math.atan2(y, x);
+  // words along an edge that runs up the picture more than across read upward
+  const isTurned = !isArc && Math.abs(x) > 1.7 * Math.abs(y);
+  const marks: string[] = [];
+  const labels: PlanLabel[] = [];
+  const lines: Segment[] = [];
+  let off = 0;
+  if (kind === 'building' || kind === 'slab') {
+    off = STRIP;
+    const far = points.map((point) => out(point, STRIP)).reverse();
+    marks.push(hatched('dimension', [...points, ...far], kind === 'slab' ? SLAB : BUILDING));
+    if (!isArc) lines.push(beside(STRIP));
+    const text = label(`edge-${kind}`);
+    const spot = { at: out(at(0.72), STRIP), toward, isTurned, clearance: 4 };
+    labels.push({ text, ...spot, rings: 3, rank: 7, isSpare: true });
+  }
+  if (isPlain && !isInside && long >= SHORTEST) {
+    // clear of the dig and of walls
+    off = Math.max(top.toNumber('m') * view.pixelsPerMetre, off) + PAST;
+    const own = beside(off);
+    for (const end of [a, b]) marks.push(line('dimension', out(end, 3), out(end, off + 5)));
+    marks.push(...dimensionLine(...own));
+    lines.push(own);
+  }
+  // on a phone the only pavement has names round its outside; the rows below have all
+  if (!isNarrow || (scene.pavements.length === 1 && !isHole && !isInside)) {
+    labels.push({
+      text:
+        isNarrow || isHole
+          ? name
+          : label('edge-with-length', { edge: name, length: units.long(length) }),
+      style: 'edge-name',
+      at: out(middleOf(points), off),
+      toward: isInside ? toward + Math.PI : toward,
+      isTurned: isTurned && !isNarrow,
+      ...(isHole || isInside ? { rings: 2 } : {}),
+      rank: 3,
       isSpare: true,
-    },
-    off: hasNoLine ? null : dug + PAST,
-  };
+    });
+  }
+  // the set-out of the dig, across from the paving to the edge of the dig
+  const across = dig.toNumber('m') * view.pixelsPerMetre;
+  if (isPlain && across >= LEAST_ACROSS && long >= SHORTEST_SET_OUT) {
+    const to = out(at(0.24), across);
+    marks.push(...dimensionLine(at(0.24), to));
+    const distance = `${setOutText(dig, { job: scene.job, system, units })} ${units.depthUnit}`;
+    const text = label(base.equals(dig) ? 'base-and-dig-set-out' : 'dig-set-out', { distance });
+    labels.push({ text, style: 'set-out', at: to, toward, rings: 2, rank: 8, isSpare: true });
+  }
+  return { marks, labels, lines };
 }
 
 const NOWHERE: Point = [0, 0];
-
-/** A line along an edge, so far out of the paving. */
-const beside = ({ ends: [a, b], out }: DrawnEdge, by: number): Segment => [out(a, by), out(b, by)];
-
-/** A building or a slab along an edge. */
-function stripPart(edge: DrawnEdge, { style: { label, small: size } }: PlanPen): PlanPart {
-  const { wall, points, out, facing } = edge;
-  if (wall === null) return {};
-  const far = points.map((point) => out(point, STRIP)).reverse();
-  const at = out(edge.at(0.72), STRIP);
-  const text = label(`along-${wall}`);
-  return {
-    marks: [hatched('dimension', [...points, ...far], wall === 'slab' ? SLAB : BUILDING)],
-    labels: [{ text, size, at, ...facing, clearance: 4, rings: 3, rank: 7 }],
-    lines: edge.isArc ? [] : [beside(edge, STRIP)],
-  };
-}
-
-function dimensionPart(edge: DrawnEdge): PlanPart {
-  const { ends, out, off } = edge;
-  if (off === null) return {};
-  const own = beside(edge, off);
-  const reach = (from: Point) => line('dimension', out(from, 3), out(from, off + 5));
-  return { marks: [...ends.map(reach), ...dimensionLine(...own)], lines: [own] };
-}
-
-/**
- * The name of an edge, with its length where there is room. On a phone the only pavement has them, round
- * its outside; the rows below have all.
- */
-function namePart(edge: DrawnEdge, scene: PlanScene, { style }: PlanPen): PlanPart {
-  const { plan, name, isHole, facing, wall } = edge;
-  const { isNarrow, small: size, label, units } = style;
-  const isInside = plan.kind === 'adjoining';
-  if (isNarrow && (isHole || isInside || scene.pavements.length > 1)) return {};
-  const length = units.long(plan.length);
-  const off = edge.off ?? (wall === null ? 0 : STRIP);
-  return {
-    labels: [
-      {
-        ...facing,
-        ...(isInside ? { toward: facing.toward + Math.PI } : {}),
-        ...(isNarrow ? { isTurned: false } : {}),
-        ...(isHole || isInside ? { rings: 2 } : {}),
-        text: isNarrow || isHole ? name : label('edge-with-length', { edge: name, length }),
-        size,
-        style: 'edge-name',
-        at: edge.out(middleOf(edge.points), off),
-        rank: 3,
-      },
-    ],
-  };
-}
-
-/** The set-out of the dig, across from the paving to the edge of the dig. */
-function setOutPart(edge: DrawnEdge, { job }: PlanScene, { view, style }: PlanPen): PlanPart {
-  const { units, system, small: size, label, isNarrow } = style;
-  const { dig, base } = edge.plan;
-  const across = dig.toNumber('m') * view.pixelsPerMetre;
-  const isShort = across < LEAST_ACROSS || edge.long < SHORTEST_SET_OUT;
-  if (isNarrow || isShort || edge.isArc || edge.isHole) return {};
-  const from = edge.at(0.24);
-  const at = edge.out(from, across);
-  const distance = `${setOutText(dig, { job, system, units })} ${units.depthUnit}`;
-  const text = label(base.equals(dig) ? 'base-and-dig-set-out' : 'dig-set-out', { distance });
-  return {
-    marks: dimensionLine(from, at),
-    labels: [
-      {
-        ...edge.facing,
-        isTurned: false,
-        text,
-        size,
-        style: 'set-out',
-        at,
-        clearance: 5,
-        rings: 2,
-        rank: 8,
-      },
-    ],
-  };
-}

@@ -52,7 +52,7 @@ function fallArrow(at: Point, [dx, dy]: Point, fall: Slope, { style }: PlanPen):
   const [wide, high] = [Math.abs(x) + 2, Math.abs(y) + 2];
   return {
     marks: arrow('fall', [at[0] - x, at[1] - y], [at[0] + x, at[1] + y]),
-    labels: [{ text, size: style.small, at, clearance: 5, toward: Math.PI / 2, rank: 5 }],
+    labels: [{ text, at, toward: Math.PI / 2, rank: 5 }],
     taken: [{ x: at[0] - wide, y: at[1] - high, width: 2 * wide, height: 2 * high }],
   };
 }
@@ -69,8 +69,8 @@ function clearOfName(name: string, rings: Rings, { style }: PlanPen): Point {
 }
 
 /** Along the strings of a pavement: one for a string that falls alike all along. */
-function stringFalls(pavement: string, { plan, stakes }: PlanScene): Fall[] {
-  const own = plan.stringLines.filter((one) => one.pavement === pavement);
+function stringFalls(pavement: string, { stringLines, stakes }: PlanScene): Fall[] {
+  const own = stringLines.filter((one) => one.pavement === pavement);
   return own.flatMap(({ slopes: all, stakes: row }): Fall[] => {
     const places = row.map(({ id }) => stakes.get(id));
     const slopes = all.map(({ slope }) => slope);

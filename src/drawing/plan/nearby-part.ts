@@ -1,3 +1,4 @@
+import type { PlanPoint } from '../../units/vector.js';
 import { element } from '../svg/element.js';
 import { HAND_DIG, hatched } from '../frame/hatches.js';
 import { line, polygon, polyline, type Point } from '../svg/shapes.js';
@@ -7,7 +8,7 @@ import { along, clipLine, isInside } from '../frame/box.js';
 import { clipPolygon, clipRing } from './clip.js';
 import { boxRound, joined, sidesOf, type PlanPart, type PlanPen, type Segment } from './parts.js';
 import type { PlanScene } from './plan-scene.js';
-import { inMetres, type Place } from './rings-in-metres.js';
+import { inMetres } from './rings-in-metres.js';
 
 /** A colour that marked lines are marked in. */
 export type LocateColour = keyof typeof LOCATE_COLOURS;
@@ -55,27 +56,22 @@ function stripRound([[ax, ay], [bx, by]]: Segment, reach: number): Point[] {
 
 /** Marked lines, in their colours where they are told, and trees with their root zones. Internal. */
 export function nearbyPart(scene: PlanScene, colours: LineColours, pen: PlanPen): PlanPart {
-  const all = [
-    ...linesOf(scene, pen).map((one) => ({ id: one.id, part: linePart(one, colours, pen) })),
-    ...(scene.job.trees ?? []).map(({ id, x, y }) => ({
-      id,
-      part: treePart(id, inMetres({ x, y }), { scene, pen }),
-    })),
+  const { utilities = [], trees = [] } = scene.job;
+  const parts = [
+    ...linesOf(scene, pen).map((one) => linePart(one, colours, pen)),
+    ...trees.map((tree) => treePart(tree, scene, pen)),
   ];
-  const beyond = all.filter(({ part }) => part.labels === undefined);
+  const beyond = [...utilities, ...trees].filter((_, k) => parts[k]?.labels === undefined);
   const names = beyond.map(({ id }) => labelName(id)).join(', ');
-  return {
-    ...joined(all.map(({ part }) => part)),
-    told: names === '' ? [] : [pen.style.label('beyond-picture', { names })],
-  };
+  return joined([
+    ...parts,
+    { told: names === '' ? [] : [pen.style.label('beyond-picture', { names })] },
+  ]);
 }
 
 function linePart(of: Line, colours: LineColours, { view, style }: PlanPen): PlanPart {
-  const { label, small: size } = style;
-  const lines = of.stretches.flatMap(([a, b]) => {
-    const seen = clipLine(a, b, view.area);
-    return seen === null ? [] : [seen];
-  });
+  const { label } = style;
+  const lines = of.stretches.flatMap((one) => clipLine(...one, view.area));
   const [longest] = [...lines].sort((a, b) => spanOf(b) - spanOf(a));
   if (longest === undefined) return {};
   const colour = colours.get(of.id);
@@ -90,7 +86,7 @@ function linePart(of: Line, colours: LineColours, { view, style }: PlanPen): Pla
       : label('line-coloured', { line: id, colour, kind: LOCATE_COLOURS[colour] });
   return {
     marks: names.flatMap((name) => lines.map((part) => line(name, ...part))),
-    labels: [{ text, size, at: along(...longest, 0.5), clearance: 7, rank: 2 }],
+    labels: [{ text, at: along(...longest, 0.5), clearance: 7, rank: 2 }],
     lines,
   };
 }
@@ -100,24 +96,24 @@ const spanOf = ([a, b]: Segment): number => Math.hypot(b[0] - a[0], b[1] - a[1])
 const SIDES = 72;
 
 function treePart(
-  id: string,
-  place: Place,
-  { scene: { plan }, pen: { view, style } }: { readonly scene: PlanScene; readonly pen: PlanPen },
+  tree: PlanPoint & { readonly id: string },
+  { plan }: PlanScene,
+  { view, style }: PlanPen,
 ): PlanPart {
-  const tree = labelName(id);
-  const at = view.to(place);
+  const at = view.to(inMetres(tree));
   const trees = plan.pavements.flatMap(({ nearby }) => nearby.trees);
-  const radius = trees.find((one) => one.id === id)?.zone.radius;
+  const radius = trees.find(({ id }) => id === tree.id)?.zone.radius;
   const reach = (radius?.toNumber('m') ?? 0) * view.pixelsPerMetre;
   const ring = clipRing(circle(at, reach), view.area).map((part) => polyline('root-zone', part));
   if (!isInside(boxRound(at, 6), view.area)) return { marks: ring };
+  const name = labelName(tree.id);
   const text =
     radius === undefined
-      ? tree
-      : style.label('tree-zone', { tree, radius: style.units.long(radius) });
+      ? name
+      : style.label('tree-zone', { tree: name, radius: style.units.long(radius) });
   return {
     marks: [...ring, element('circle', { class: 'solid', cx: at[0], cy: at[1], r: 5 })],
-    labels: [{ text, size: style.small, at, clearance: 9, rank: 4 }],
+    labels: [{ text, at, clearance: 9, rank: 4 }],
     taken: [boxRound(at, 7)],
   };
 }

@@ -10,7 +10,7 @@ import { ringsInMetres } from './rings-in-metres.js';
 export const oldPavingPart = ({ job, plan }: PlanScene, { view, style }: PlanPen): PlanPart =>
   joined(
     (job.oldPaving ?? []).map(({ outline, material, thickness, pavement }): PlanPart => {
-      const { label, units, small: size } = style;
+      const { label, units } = style;
       const old = { material, thickness: units.depthWithUnit(thickness) };
       if (outline === undefined) {
         const name = plan.pavements.find(({ id }) => id === pavement)?.name ?? '';
@@ -26,7 +26,7 @@ export const oldPavingPart = ({ job, plan }: PlanScene, { view, style }: PlanPen
         marks: whole.flatMap((ring) =>
           clipRing(ring, view.area).map((part) => polyline('old', part)),
         ),
-        labels: [{ text: label('old-paving-piece', old), size, at: innerPoint(rings), rank: 6 }],
+        labels: [{ text: label('old-paving-piece', old), at: innerPoint(rings), rank: 6 }],
         lines: rings.flatMap(sidesOf),
       };
     }),

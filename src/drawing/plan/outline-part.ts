@@ -1,3 +1,4 @@
+import { cornerName } from '../../job/tables/corner-name.js';
 import { textWidth } from '../svg/text-width.js';
 import { polygon, type Point } from '../svg/shapes.js';
 import { labelName } from '../surface-rows.js';
@@ -57,18 +58,18 @@ export function labelInside(
 }
 
 /** Letters stand inside their corners, so that neighbours keep theirs apart. */
-function letterLabels({ paving, letters }: ScenePavement, { view, style }: PlanPen): PlanLabel[] {
+function letterLabels({ paving }: ScenePavement, { view, style }: PlanPen): PlanLabel[] {
   return paving
     .flatMap(({ corners, edges }) =>
       corners.map((corner, index) => {
         const after = edges[index]?.outward ?? [0, 0];
-        const before = edges[(index + edges.length - 1) % edges.length]?.outward ?? [0, 0];
+        const before = edges.at(index - 1)?.outward ?? [0, 0];
         const inward = Math.atan2(-after[1] - before[1], -after[0] - before[0]);
         return { at: view.to(corner), toward: inward };
       }),
     )
     .map(({ at, toward }, index) => ({
-      text: letters[index] ?? '',
+      text: cornerName(index),
       size: style.size,
       style: 'strong corner',
       at,

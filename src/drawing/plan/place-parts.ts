@@ -21,11 +21,11 @@ export function drawPicture(
   const { placed, left } = placeLabels(inOrder, {
     view: view.area,
     taken,
+    size: style.small,
     rings: RINGS,
     lines: lines.length > MOST_LINES ? [] : lines,
   });
-  const spare = new Set(labels.filter(({ isSpare = false }) => isSpare).map(({ text }) => text));
-  const without = left.map(({ text }) => text).filter((text) => !spare.has(text));
+  const without = left.filter(({ isSpare = false }) => !isSpare).map(({ text }) => text);
   const footer = planFooter(view, style);
   const words = textLines([...leftWords(without, style), ...told], footer.bottom + 4, style);
   return {

@@ -30,8 +30,6 @@ export const PLAN_TEXTS = {
   'hand-dig-zone': 'zone of a marked line: dig by hand',
   'root-zone': 'root zone of a tree',
   'old-paving-line': 'old paving',
-  'along-building': 'building',
-  'along-slab': 'slab',
   'fall-line': 'the way that water runs, with the fall',
   'edge-with-length': '{edge} {length}',
   'dig-set-out': 'dig {distance}',

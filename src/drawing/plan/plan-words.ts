@@ -2,9 +2,8 @@ import type { DrawStyle } from '../draw-options.js';
 import { BUILDING, HAND_DIG, SLAB } from '../frame/hatches.js';
 import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { ARROW_SAMPLE, STRING_SAMPLE } from '../frame/samples.js';
-import { line } from '../svg/shapes.js';
 import { labelName } from '../surface-rows.js';
-import { edgeRow } from './edge-rows.js';
+import { edgeWords } from './edge-rows.js';
 import type { PlanScene } from './plan-scene.js';
 
 /** Units, and how stakes are drawn. Internal. */
@@ -39,22 +38,11 @@ export function describePlan(scene: PlanScene, style: DrawStyle): string {
       dig: units.area(areas.dig),
     }),
   );
-  const edges = scene.pavements.flatMap((pavement) =>
-    pavement.plan.edges.map((edge, index) =>
-      label('describe-edge', {
-        row: edgeRow(edge, pavement.edges[index] ?? '', { scene, style }),
-      }),
-    ),
-  );
+  const edges = scene.pavements
+    .flatMap((pavement) => edgeWords(pavement, scene, style))
+    .map((row) => label('describe-edge', { row }));
   return [...pavements, ...edges.slice(0, 60)].join(' ');
 }
-
-/** A line in its colour, in a legend. */
-const COLOURED_LINE: LegendEntry['sample'] = {
-  mark: ([x, y]) =>
-    ['casing', 'marked'].map((name) => line(name, [x - 15, y], [x + 15, y])).join(''),
-  of: 'casing',
-};
 
 /** What the lines and hatches of a plan mean. Internal. */
 export function planLegend({ pavements }: PlanScene, style: DrawStyle): LegendEntry[] {
@@ -66,11 +54,11 @@ export function planLegend({ pavements }: PlanScene, style: DrawStyle): LegendEn
     [{ line: 'dig-top' }, 'dig-top-line'],
     [STRING_SAMPLE, 'string-line'],
     [ARROW_SAMPLE, 'fall-line'],
-    [{ hatch: BUILDING }, 'along-building'],
-    [{ hatch: SLAB }, 'along-slab'],
+    [{ hatch: BUILDING }, 'edge-building'],
+    [{ hatch: SLAB }, 'edge-slab'],
     [{ line: 'old' }, 'old-paving-line'],
     [{ line: 'line-plain' }, 'marked-line'],
-    [COLOURED_LINE, 'marked-line'],
+    [{ line: 'casing' }, 'marked-line'],
     [{ hatch: HAND_DIG }, 'hand-dig-zone'],
     [{ line: 'root-zone' }, 'root-zone'],
   ]);

@@ -38,10 +38,9 @@ function ringFrom(ring: Ring, { origin }: Outline, isHole: boolean): RingInMetre
   const { points, edgeOf } = chordsOf(ring, isHole, STEP);
   const places = points.map(({ x, y }): Place => [x0 + roughNumber(x), y0 + roughNumber(y)]);
   const isRight = isOutwardRight(ring, isHole);
+  const closed = [...places, ...places.slice(0, 1)];
   const edges = ring.points.map((_, edge): EdgeInMetres => {
-    const own = places.filter((_place, k) => edgeOf[k] === edge);
-    const after = places[(edgeOf.lastIndexOf(edge) + 1) % places.length];
-    const line = after === undefined ? own : [...own, after];
+    const line = closed.slice(edgeOf.indexOf(edge), edgeOf.lastIndexOf(edge) + 2);
     return {
       points: line,
       isArc: ring.bulges?.[edge] !== undefined,

@@ -14,8 +14,8 @@ const MOST_NAMED = 60;
 const HALF = 4;
 
 /** How much farther off their lines stakes are drawn; 1 where they are drawn as they stand. Internal. */
-export function offsetFactor({ plan }: PlanScene, { view, style }: PlanPen): number {
-  const offsets = plan.stringLines.flatMap((one) => one.stakes.map(({ offset }) => offset.abs()));
+export function offsetFactor({ stringLines }: PlanScene, { view, style }: PlanPen): number {
+  const offsets = stringLines.flatMap((one) => one.stakes.map(({ offset }) => offset.abs()));
   const shown = offsets.filter((offset) => style.units.depth(offset) !== '0');
   const most = Math.max(0, ...shown.map((offset) => offset.toNumber('m')));
   const least = LEAST_OFF / (most * view.pixelsPerMetre);
@@ -32,7 +32,7 @@ interface DrawnStake {
 
 /** Strings with their names, and stakes with their ids and what they are off their lines. Internal. */
 export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanPart {
-  const rows = scene.plan.stringLines.map((one) => drawnRow(one, scene.stakes, { factor, pen }));
+  const rows = scene.stringLines.map((one) => drawnRow(one, scene.stakes, { factor, pen }));
   const lines = rows.flatMap((row): Segment[] => {
     const [first, last] = [row[0], row.at(-1)];
     return first === undefined || last === undefined ? [] : [[first.foot, last.foot]];
@@ -44,10 +44,9 @@ export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanP
   const unnamed = stakes.length - named.length;
   return {
     marks: [
-      ...lines.flatMap(([from, to]) => {
-        const seen = clipLine(from, to, pen.view.area);
-        return seen === null ? [] : [line('string', ...seen)];
-      }),
+      ...lines
+        .flatMap((one) => clipLine(...one, pen.view.area))
+        .map((seen) => line('string', ...seen)),
       ...stakes.flatMap(({ foot, at }) =>
         Math.hypot(at[0] - foot[0], at[1] - foot[1]) < 2 ? [] : [line('dimension', foot, at)],
       ),
@@ -57,7 +56,7 @@ export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanP
     ],
     labels: [
       ...named.map((stake) => stakeLabel(stake, pen)),
-      ...rows.flatMap((row, index) => stringLabel(scene.plan.stringLines[index], row, pen)),
+      ...rows.flatMap((row, index) => stringLabel(scene.stringLines[index], row, pen)),
     ],
     taken: named.map(({ at }) => boxRound(at, HALF + 1)),
     lines,
@@ -114,7 +113,7 @@ function onceEach(stakes: readonly DrawnStake[]): DrawnStake[] {
 }
 
 function stakeLabel({ stake, at }: DrawnStake, { style }: PlanPen): PlanLabel {
-  const { units, label, small: size } = style;
+  const { units, label } = style;
   const { inTolerance, offset } = stake;
   const id = labelName(stake.id);
   const off = units.depth(offset.abs());
@@ -122,16 +121,16 @@ function stakeLabel({ stake, at }: DrawnStake, { style }: PlanPen): PlanLabel {
   const values = { stake: id, offset: `${off} ${units.depthUnit}`, side };
   const text =
     off === '0' && inTolerance ? id : label(inTolerance ? 'stake-off' : 'stake-out', values);
-  return { text, size, style: 'strong', at, clearance: HALF + 3, rings: 7, rank: 2 };
+  return { text, style: 'strong', at, clearance: HALF + 3, rings: 7, rank: 2 };
 }
 
 /** The name of a string stands beside the middle of its first stretch. */
 function stringLabel(
   one: StringLinePlan | undefined,
   [first, second]: readonly DrawnStake[],
-  { style: { label, small: size } }: PlanPen,
+  { style: { label } }: PlanPen,
 ): PlanLabel[] {
   if (one === undefined || first === undefined || second === undefined) return [];
   const text = label('string-name', { string: labelName(one.id.toUpperCase()) });
-  return [{ text, size, at: along(first.foot, second.foot, 0.5), clearance: 5, rank: 4 }];
+  return [{ text, at: along(first.foot, second.foot, 0.5), rank: 4 }];
 }

@@ -13,7 +13,8 @@ import {
 } from '../draw-options.js';
 import { pavementOf, stringForSection } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { FILL, hatchRules, OLD_PAVING, SOIL } from '../frame/hatches.js';
+import { SOIL } from '../frame/grain-hatches.js';
+import { FILL, hatchRules, OLD_PAVING } from '../frame/hatches.js';
 import { LIFT_RULES } from '../frame/rules.js';
 import { labelName, LAYER_HATCHES } from '../surface-rows.js';
 import { columnMarks } from './section-column.js';

@@ -1,3 +1,4 @@
+import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
 import type { EdgePlan, PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
 import type { JobPlaces } from '../../job/saved/places-of-plan.js';
 import { digRow } from '../../job/sheet/depth-rows.js';
@@ -108,8 +109,8 @@ const edgeToShow = ({ edges }: PavementPlan): EdgePlan | undefined =>
     undefined,
   );
 
-function digFigures({ dig }: PavementPlan, subgrade: number, { units }: DrawStyle) {
-  const row = digRow(dig, units.onTape);
+function digFigures({ dig }: PavementPlan, subgrade: number, { units, system }: DrawStyle) {
+  const row = digRow(dig, tapeOfSheet(system).onTape);
   const old = subgrade - dig.depth.toNumber('m');
   const bare = subgrade - dig.soil.toNumber('m');
   return {

@@ -1,13 +1,5 @@
-import {
-  BUILDING,
-  CUT,
-  FILL,
-  HAND_DIG,
-  hatchRules,
-  OLD_PAVING,
-  SLAB,
-  SOIL,
-} from '../frame/hatches.js';
+import { SOIL } from '../frame/grain-hatches.js';
+import { BUILDING, CUT, FILL, HAND_DIG, hatchRules, OLD_PAVING, SLAB } from '../frame/hatches.js';
 import { LAYER_HATCHES } from '../surface-rows.js';
 import { LIFT_RULES, MARK_RULES, PLAN_RULES, ZERO_RULES, HOLD_RULES } from '../frame/rules.js';
 import { PALETTES, paletteVariables, themeStyle } from '../frame/themes.js';

@@ -7,9 +7,10 @@ const OTHER = 1.15;
 const BEYOND_PLANE_0 = 1.5;
 
 /** The widths of the characters from the space to the tilde, each by its place among those above. */
-const FIRST = [
-  ...'01263750112601003333333333006662744453255004275535433447434101622332331330020733331213262223036',
-].map((place) => WIDTHS[Number(place)]);
+const FIRST = Array.from(
+  '01263750112601003333333333006662744453255004275535433447434101622332331330020733331213262223036',
+  (place) => WIDTHS[Number(place)],
+);
 
 /** Marks that are drawn over the letter before them, or not at all. */
 const NO_WIDTH = /[\u0300-\u036f\u200b-\u200f\u2060-\u2069\ufe00-\ufe0f]/;

@@ -1,5 +1,5 @@
 import type { Point } from '../svg/shapes.js';
-import { strokePath, type Hatch } from './hatches.js';
+import { hatchRules, strokePath, type Hatch } from './hatches.js';
 import type { Stroke } from './lines-across.js';
 import { marksWithin } from './marks-within.js';
 
@@ -25,6 +25,12 @@ const sown = (
     ),
     'z',
   );
+
+/** The rules of hatches with dots among them. Internal. */
+export const grainRules = (hatches: readonly Hatch[]): string[] => [
+  '.dot{stroke:$ink;stroke-width:1.8;stroke-opacity:.65;stroke-linecap:round}',
+  ...hatchRules(hatches),
+];
 
 // what each material is drawn with, as handbooks do: common practice, no source
 

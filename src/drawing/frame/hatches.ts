@@ -80,7 +80,6 @@ export const SLAB: Hatch = {
 /** The rules of hatches. Internal. */
 export const hatchRules = (hatches: readonly Hatch[]): string[] => [
   '.hatch{stroke:$ink;stroke-width:.7;stroke-opacity:.55;fill:none}',
-  '.dot{stroke:$ink;stroke-width:1.8;stroke-opacity:.65;stroke-linecap:round}',
   '.area{stroke:$ink;stroke-width:1.2}',
   ...hatches.map(({ name, ground }) => `.ground-${name}{fill:${ground}}`),
 ];

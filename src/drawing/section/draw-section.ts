@@ -13,8 +13,8 @@ import {
 } from '../draw-options.js';
 import { pavementOf, stringForSection } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { SOIL } from '../frame/grain-hatches.js';
-import { FILL, hatchRules, OLD_PAVING } from '../frame/hatches.js';
+import { grainRules, SOIL } from '../frame/grain-hatches.js';
+import { FILL, OLD_PAVING } from '../frame/hatches.js';
 import { LIFT_RULES } from '../frame/rules.js';
 import { labelName, LAYER_HATCHES } from '../surface-rows.js';
 import { columnMarks } from './section-column.js';
@@ -82,7 +82,7 @@ export function drawSection(plan: JobPlan, options: DrawSectionOptions): string 
   return frameDrawing(
     {
       kind: 'section',
-      rules: [...hatchRules([...LAYER_HATCHES, SOIL, OLD_PAVING, FILL]), ...LIFT_RULES],
+      rules: [...grainRules([...LAYER_HATCHES, SOIL, OLD_PAVING, FILL]), ...LIFT_RULES],
       title: style.label('section-title', { pavement: labelName(pavement.name) }),
       notes: sectionNotes(told, style),
       remarks: sectionRemarks(told, style),

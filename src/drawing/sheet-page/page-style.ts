@@ -1,5 +1,5 @@
-import { SOIL } from '../frame/grain-hatches.js';
-import { BUILDING, CUT, FILL, HAND_DIG, hatchRules, OLD_PAVING, SLAB } from '../frame/hatches.js';
+import { grainRules, SOIL } from '../frame/grain-hatches.js';
+import { BUILDING, CUT, FILL, HAND_DIG, OLD_PAVING, SLAB } from '../frame/hatches.js';
 import { LAYER_HATCHES } from '../surface-rows.js';
 import { LIFT_RULES, MARK_RULES, PLAN_RULES, ZERO_RULES, HOLD_RULES } from '../frame/rules.js';
 import { PALETTES, paletteVariables, themeStyle } from '../frame/themes.js';
@@ -18,7 +18,7 @@ const PHONE = '700px';
 
 /** What the drawings of a page have marks for. */
 const PAGE_RULES = [
-  ...hatchRules([...LAYER_HATCHES, SOIL, OLD_PAVING, CUT, FILL, HAND_DIG, BUILDING, SLAB]),
+  ...grainRules([...LAYER_HATCHES, SOIL, OLD_PAVING, CUT, FILL, HAND_DIG, BUILDING, SLAB]),
   ...LIFT_RULES,
   ...PLAN_RULES,
   ...MARK_RULES,

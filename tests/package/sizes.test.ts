@@ -17,6 +17,8 @@ interface Budgets {
     readonly names: readonly string[];
     readonly gzip: number;
   }[];
+  /** Bytes of a drawing beside `planJob`, over those of `planJob` alone. */
+  readonly overPlanJob: Readonly<Record<string, number>>;
   /** Processor time of an import, over that of an import of zod alone. */
   readonly coldImport: Readonly<Record<string, number>>;
 }
@@ -66,6 +68,16 @@ describe('bytes', () => {
     expect(bytes).toBeGreaterThan(0.85 * budget.gzip);
   });
 });
+
+test.each(Object.entries(budgets.overPlanJob))(
+  '%s costs less than %i bytes over what a plan needs',
+  async (drawing, most) => {
+    const bytes =
+      (await gzipOf('.', `{ planJob, ${drawing} }`)) - (await gzipOf('.', '{ planJob }'));
+    expect(bytes).toBeLessThan(most);
+    expect(bytes).toBeGreaterThan(0.85 * most);
+  },
+);
 
 /** Processor time of an import in a process of its own, the least of some. */
 function importTime(specifier: string): number {

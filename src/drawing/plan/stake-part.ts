@@ -56,7 +56,7 @@ export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanP
     ],
     labels: [
       ...named.map((stake) => stakeLabel(stake, pen)),
-      ...rows.flatMap((row, index) => stringLabel(scene.stringLines[index], row, pen)),
+      ...scene.stringLines.flatMap(({ id }, index) => stringLabel(id, rows[index], pen)),
     ],
     taken: named.map(({ at }) => boxRound(at, HALF + 1)),
     lines,
@@ -126,11 +126,11 @@ function stakeLabel({ stake, at }: DrawnStake, { style }: PlanPen): PlanLabel {
 
 /** The name of a string stands beside the middle of its first stretch. */
 function stringLabel(
-  one: StringLinePlan | undefined,
-  [first, second]: readonly DrawnStake[],
+  id: string,
+  [first, second]: readonly DrawnStake[] = [],
   { style: { label } }: PlanPen,
 ): PlanLabel[] {
-  if (one === undefined || first === undefined || second === undefined) return [];
-  const text = label('string-name', { string: labelName(one.id.toUpperCase()) });
+  if (first === undefined || second === undefined) return [];
+  const text = label('string-name', { string: labelName(id.toUpperCase()) });
   return [{ text, at: along(first.foot, second.foot, 0.5), rank: 4 }];
 }

@@ -14,7 +14,6 @@ export function coordinateText(value: number): string {
   if (!Number.isSafeInteger(hundredths)) {
     throw fault('NOT_FINITE', 'a figure is too large to draw. Check the digits and the units');
   }
-  const whole = Math.trunc(hundredths / 100);
-  const part = HUNDREDTHS[Math.abs(hundredths - whole * 100)] ?? '';
-  return hundredths < 0 && whole === 0 ? `-0${part}` : `${whole}${part}`;
+  const size = Math.abs(hundredths);
+  return `${hundredths < 0 ? '-' : ''}${Math.trunc(size / 100)}${HUNDREDTHS[size % 100] ?? ''}`;
 }

@@ -1,10 +1,11 @@
-import { entry, lastOf } from '../invariant.js';
+import { tapeOfSheet } from '../job/sheet/tape-of-sheet.js';
 import type { LayerKind } from '../job/schema/pavement-input.js';
 import type { PavementPlan } from '../job/plan/plan.js';
 import { layerRows, liftRows } from '../job/sheet/depth-rows.js';
 import type { Length } from '../units/quantity.js';
 import type { DrawStyle } from './draw-options.js';
-import { PAVER, SAND, STONE, SUB_BASE, type Hatch } from './frame/hatches.js';
+import { SAND, STONE, SUB_BASE } from './frame/grain-hatches.js';
+import { PAVER, type Hatch } from './frame/hatches.js';
 import { shownName } from './svg/escape-text.js';
 import { fitText } from './svg/text-width.js';
 
@@ -49,10 +50,10 @@ export const labelName = (name: string, longest = LONGEST_NAME): string =>
 export const layerMarks = (
   { buildUp, layerKinds }: PavementPlan,
   height: Length,
-  { units }: DrawStyle,
+  { units, system }: DrawStyle,
 ): LayerMark[] =>
-  layerRows(buildUp, height, units.onTape).map(({ name, thickness }, index) => {
-    const layer = entry(layerKinds, index);
+  layerRows(buildUp, height, tapeOfSheet(system).onTape).map(({ name, thickness }, index) => {
+    const layer = layerKinds[index] ?? 'base';
     const of = buildUp.layers[index];
     return {
       name: labelName(name),
@@ -71,15 +72,16 @@ export function surfaceRows(
   style: DrawStyle,
 ): SurfaceRow[] {
   const { units, label } = style;
+  const { onTape } = tapeOfSheet(style.system);
   const { buildUp, lifts } = pavement;
-  const printed = layerRows(buildUp, height, units.onTape);
+  const printed = layerRows(buildUp, height, onTape);
   const layers = buildUp.layers.map(({ name, top }, index): SurfaceRow => ({
     kind: index === 0 ? 'finish' : 'layer',
     name: index === 0 ? label('finish') : label('layer-top', { layer: labelName(name) }),
     depth: height.plus(top).toNumber('m'),
     figure: units.depth(entry(printed, index).top),
   }));
-  const placed = liftRows(lifts, { height, total: buildUp.total, tape: units.onTape });
+  const placed = liftRows(lifts, { height, total: buildUp.total, tape: onTape });
   const tops = lifts.flatMap(({ lift, belowFinish }, index): SurfaceRow[] =>
     buildUp.layers.some(({ top }) => top.equals(belowFinish))
       ? []

@@ -1,6 +1,6 @@
 // Drawings of a plan with a hundred stakes on one string, each with its ground.
 import { readFileSync } from 'node:fs';
-import { drawPlan, drawProfile, drawSection, drawStakeRow } from 'settline/drawing';
+import { drawDig, drawPlan, drawProfile, drawSection, drawStakeRow } from 'settline/drawing';
 import { planJob } from 'settline/job';
 import { compare } from './report.mjs';
 
@@ -33,6 +33,7 @@ export function run() {
   const drawings = {
     drawProfile: () => drawProfile(plan, { system: 'us', string: line.id }),
     drawPlan: () => drawPlan(plan, { system: 'us' }),
+    drawDig: () => drawDig(plan, { system: 'us', pavement: line.pavement }),
     drawSection: () => drawSection(plan, { system: 'us', pavement: line.pavement }),
     drawStakeRow: () => drawStakeRow(line, { system: 'us' }),
   };

@@ -17,6 +17,8 @@ interface Budgets {
     readonly names: readonly string[];
     readonly gzip: number;
   }[];
+  /** Bytes of a drawing beside `planJob`, over those of `planJob` alone. */
+  readonly overPlanJob: Readonly<Record<string, number>>;
   /** Processor time of an import, over that of an import of zod alone. */
   readonly coldImport: Readonly<Record<string, number>>;
 }
@@ -24,10 +26,12 @@ const budgets = JSON.parse(
   readFileSync(join(import.meta.dirname, 'sizes.json'), 'utf8'),
 ) as Budgets;
 
-async function gzipOf(subpath: string, names = '*'): Promise<number> {
-  const from = subpath === '.' ? 'settline' : `settline/${subpath}`;
+const gzipOf = (subpath: string, names = '*'): Promise<number> =>
+  gzipOfText(`export ${names} from '${subpath === '.' ? 'settline' : `settline/${subpath}`}';`);
+
+async function gzipOfText(contents: string): Promise<number> {
   const { outputFiles } = await build({
-    stdin: { contents: `export ${names} from '${from}';`, resolveDir: consumer, loader: 'js' },
+    stdin: { contents, resolveDir: consumer, loader: 'js' },
     bundle: true,
     minify: true,
     write: false,
@@ -66,6 +70,17 @@ describe('bytes', () => {
     expect(bytes).toBeGreaterThan(0.85 * budget.gzip);
   });
 });
+
+test.each(Object.entries(budgets.overPlanJob))(
+  '%s costs less than %i bytes over what a plan needs',
+  async (drawing, most) => {
+    const plan = "export { planJob } from 'settline/job';";
+    const own = `export { ${drawing} } from 'settline/drawing';`;
+    const bytes = (await gzipOfText(plan + own)) - (await gzipOfText(plan));
+    expect(bytes).toBeLessThan(most);
+    expect(bytes).toBeGreaterThan(0.85 * most);
+  },
+);
 
 /** Processor time of an import in a process of its own, the least of some. */
 function importTime(specifier: string): number {

@@ -5,9 +5,12 @@ import type { Length } from '../../units/quantity.js';
 import type { Place } from '../plan/rings-in-metres.js';
 
 /** The depth of a dig at a place in metres; null where it is not known. Internal. */
+export type DepthAt = (place: Place) => Length | null;
+
+/** The depths of a dig by its ground. Internal. */
 export const depthsOf =
-  ({ depthAt }: Ground) =>
-  ([x, y]: Place): Length | null =>
+  ({ depthAt }: Ground): DepthAt =>
+  ([x, y]) =>
     depthAt({ x: fromNumber(x, 'm'), y: fromNumber(y, 'm') });
 
 const CELLS = 40;

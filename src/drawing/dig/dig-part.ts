@@ -1,5 +1,4 @@
-import { entry } from '../../invariant.js';
-import type { Ground } from '../../job/plan/ground.js';
+import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
 import { groundRows } from '../../job/sheet/depth-rows.js';
 import type { DeepestPlan } from '../../job/plan/plan.js';
 import type { Length } from '../../units/quantity.js';
@@ -7,32 +6,33 @@ import { line, polygon, rectangle, polyline, type Point } from '../svg/shapes.js
 import { overlaps, type Box } from '../frame/box.js';
 import { textMark, textBox } from '../frame/text-label.js';
 import { element } from '../svg/element.js';
-import { textWidth } from '../svg/text-width.js';
 import { labelName } from '../surface-rows.js';
-import { innerPoint, isInRings } from '../plan/inner-point.js';
-import { boxRound, joined, NO_PART, sidesOf, type PlanPart, type PlanPen } from '../plan/parts.js';
+import { isInRings } from '../plan/inner-point.js';
+import { boxRound, joined, sidesOf, type PlanPart, type PlanPen } from '../plan/parts.js';
+import { labelInside } from '../plan/outline-part.js';
 import { boundsOf } from '../plan/plan-view.js';
 import type { PlanScene, ScenePavement } from '../plan/plan-scene.js';
-import type { Place } from '../plan/rings-in-metres.js';
-import { depthsOf, zeroLines } from './depth-field.js';
+import { inMetres, type Place } from '../plan/rings-in-metres.js';
+import { zeroLines, type DepthAt } from './depth-field.js';
 import { gridPlaces, gridStep, multiples } from './grid-steps.js';
 
 /** What a plan of depths is drawn from. Internal. */
 export interface DigScene {
   readonly scene: PlanScene;
   readonly pavement: ScenePavement;
-  readonly ground: Ground;
+  /** Null where one depth holds for the whole dig. */
+  readonly depthAt: DepthAt | null;
   /** Where dig turns to fill, inside the dig [m]. */
   readonly zeros: readonly (readonly [Place, Place])[];
 }
 
 /** Room of a figure, in pixels. */
 const ROW = 40;
-const ROOM = { wide: 72, narrow: 64 } as const;
+const ROOM = { us: { wide: 72, narrow: 64 }, metric: { wide: 60, narrow: 44 } } as const;
 
 /** The steps of the grid in a view: figures are wider than high. Internal. */
 export const stepsIn = ({ view, style }: PlanPen): { readonly x: Length; readonly y: Length } => {
-  const room = ROOM[style.isNarrow ? 'narrow' : 'wide'];
+  const room = ROOM[style.system][style.isNarrow ? 'narrow' : 'wide'];
   return {
     x: gridStep(style.system, room / view.pixelsPerMetre),
     y: gridStep(style.system, ROW / view.pixelsPerMetre),
@@ -49,28 +49,27 @@ export function digLines({ pavement }: DigScene, { view }: PlanPen): PlanPart {
       ...dig.map((ring) => polygon('open dig', ring)),
       ...paving.map((ring) => polygon('open dimension', ring)),
     ],
-    labels: [],
-    taken: [],
   };
 }
 
 /** Letters of the corners of the paving, as on the sheet. Internal. */
 export const cornerLetters = (part: PlanPart): PlanPart => ({
-  marks: [],
-  labels: part.labels
+  labels: (part.labels ?? [])
     .filter(({ style = '' }) => style.includes('corner'))
     .map((one) => ({ ...one, rank: 6, rings: 2, isSpare: true })),
-  taken: [],
 });
 
 /** Figures on a grid inside the dig, with the coordinates of its lines. Internal. */
-export function gridPart(of: DigScene, pen: PlanPen): PlanPart {
+export function gridPart(
+  of: DigScene,
+  depthAt: DepthAt,
+  pen: PlanPen,
+): Required<Pick<PlanPart, 'marks' | 'taken'>> {
   const { view, style } = pen;
   const bounds = boundsOf(entry(of.pavement.dig, 0).points.concat());
   const step = stepsIn(pen);
   const xs = multiples(step.x, bounds.west, bounds.east);
   const ys = multiples(step.y, bounds.south, bounds.north);
-  const depthAt = depthsOf(of.ground);
   const figures = gridPlaces(xs, ys)
     .filter((place) => isInDig(of, place))
     .flatMap((place) => {
@@ -79,7 +78,6 @@ export function gridPart(of: DigScene, pen: PlanPen): PlanPart {
     });
   return {
     marks: figures.flatMap(({ marks }) => marks),
-    labels: [],
     taken: figures.map(({ box }) => box),
   };
 }
@@ -153,7 +151,6 @@ export function gridScale(of: DigScene, figures: readonly Box[], pen: PlanPen): 
   const shown = [...below, ...beside];
   return {
     marks: shown.flatMap(({ tick, label }) => [line('dimension', ...tick), textMark(label)]),
-    labels: [],
     taken: shown.map(({ label }) => textBox(label)),
   };
 }
@@ -174,10 +171,9 @@ function apart<T extends { readonly label: Parameters<typeof textBox>[0] }>(
 }
 
 /** The places where dig turns to fill, inside the dig. Internal. */
-export function zerosOf(pavement: ScenePavement, ground: Ground): (readonly [Place, Place])[] {
+export function zerosOf(pavement: ScenePavement, depthAt: DepthAt): (readonly [Place, Place])[] {
   const { deepestCut, deepestFill } = pavement.plan.earth;
-  if (ground.depth !== null || deepestCut === null || deepestFill === null) return [];
-  const depthAt = depthsOf(ground);
+  if (deepestCut === null || deepestFill === null) return [];
   const known = (place: Place): number | null => depthAt(place)?.toNumber('m') ?? null;
   return zeroLines(known, boundsOf(entry(pavement.dig, 0).points)).filter(([a, b]) =>
     isInDig({ pavement }, [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]),
@@ -187,16 +183,13 @@ export function zerosOf(pavement: ScenePavement, ground: Ground): (readonly [Pla
 /** The line where dig turns to fill. Internal. */
 export function zeroPart({ zeros }: DigScene, { view }: PlanPen): PlanPart {
   const lines = zeros.map(([a, b]) => [view.to(a), view.to(b)] as const);
-  return { marks: lines.map((one) => line('zero', ...one)), labels: [], taken: [], lines };
+  return { marks: lines.map((one) => line('zero', ...one)), lines };
 }
 
 /** The one depth, in the middle of the dig. Internal. */
 export function evenPart({ pavement }: DigScene, text: string, { view, style }: PlanPen): PlanPart {
-  const at = innerPoint(pavement.dig.map(({ points }) => points.map(view.to)));
-  const size = style.title;
-  const clearance = -textWidth(text, size, true) / 2;
-  const label = { text, size, style: 'strong', at, clearance, toward: 0, rank: 0 };
-  return { marks: [], labels: [label], taken: [] };
+  const rings = pavement.dig.map(({ points }) => points.map(view.to));
+  return { labels: [labelInside(text, style.title, rings)] };
 }
 
 /** The deepest dig and the lowest ground, as the sheet tells them. Internal. */
@@ -213,8 +206,8 @@ function placePart(
   key: 'deepest-dig' | 'lowest-ground',
   { view, style }: PlanPen,
 ): PlanPart {
-  if (found === null) return NO_PART;
-  const at = view.to([found.x.toNumber('m'), found.y.toNumber('m')]);
+  if (found === null) return {};
+  const at = view.to(inMetres(found));
   const text = style.label(key, { depth: style.units.depthWithUnit(found.depth) });
   return {
     marks: [
@@ -228,9 +221,8 @@ function placePart(
 
 /** Where one depth holds: the digs that were measured at the stakes, as the sheet prints them. Internal. */
 export function stakeDigs({ scene, pavement }: DigScene, { view, style }: PlanPen): PlanPart {
-  const own = scene.plan.stringLines.filter(({ pavement: id }) => id === pavement.plan.id);
-  const digs = own.flatMap(({ stakes }) =>
-    groundRows(stakes, style.units.onTape).flatMap(({ id, dig }) => {
+  const digs = scene.stringLines.flatMap(({ stakes }) =>
+    groundRows(stakes, tapeOfSheet(style.system).onTape).flatMap(({ id, dig }) => {
       const place = scene.stakes.get(id);
       return place === undefined ? [] : [{ id, dig, at: view.to(place) }];
     }),
@@ -245,7 +237,6 @@ export function stakeDigs({ scene, pavement }: DigScene, { view, style }: PlanPe
     ]),
     labels: digs.map(({ id, dig, at }) => ({
       text: style.label('depth-at-stake', { stake: labelName(id), depth: style.units.depth(dig) }),
-      size: style.small,
       at,
       clearance: 7,
       rank: 2,

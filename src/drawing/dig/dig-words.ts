@@ -1,3 +1,4 @@
+import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
 import type { Length } from '../../units/quantity.js';
 import type { DrawStyle } from '../draw-options.js';
 import { labelName } from '../surface-rows.js';
@@ -24,7 +25,7 @@ export function digRemarks(
   const uncovered = !of.pavement.plan.earth.uncovered.isZero();
   return [
     ...deepestWords(of, style),
-    ...(of.ground.depth === null
+    ...(of.depthAt !== null
       ? [label('dig-grid', { x: units.long(steps.x), y: units.long(steps.y) })]
       : []),
     ...(uncovered ? [label('not-reached')] : []),
@@ -32,8 +33,8 @@ export function digRemarks(
 }
 
 /** The one depth that holds, as the sheet prints it. Internal. */
-export const evenDepth = ({ pavement: { plan } }: DigScene, { units }: DrawStyle): Length =>
-  digRow(plan.dig, units.onTape).dig;
+export const evenDepth = ({ pavement: { plan } }: DigScene, { system }: DrawStyle): Length =>
+  digRow(plan.dig, tapeOfSheet(system).onTape).dig;
 
 function basisWords(of: DigScene, style: DrawStyle): string {
   const { label, units } = style;

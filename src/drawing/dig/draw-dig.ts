@@ -3,6 +3,7 @@ import { fault } from '../../errors.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { groundOf } from '../../job/plan/ground-of.js';
 import type { JobPlan } from '../../job/plan/plan.js';
+import { jobOfPlan } from '../../job/saved/job-of-plan.js';
 import { requirePlan } from '../../job/require-plan.js';
 import {
   checkWidth,
@@ -36,6 +37,7 @@ import {
   zerosOf,
   type DigScene,
 } from './dig-part.js';
+import { depthsOf } from './depth-field.js';
 import { describeDig, digNotes, digRemarks, evenDepth } from './dig-words.js';
 import { DIG_TEXTS } from './dig-texts.js';
 
@@ -87,14 +89,20 @@ export function drawDig(plan: JobPlan, options: DrawDigOptions): string {
 
 function digScene(plan: JobPlan, id: string): DigScene {
   pavementOf(plan, id);
-  const scene = planScene(plan);
-  const pavement = scene.pavements.find((one) => one.plan.id === id);
-  const ground = groundOf(scene.job, id);
-  if (pavement === undefined || ground === null) {
-    throw fault('PLAN_INVALID', 'the plan has a pavement that its job has not');
+  const scene = planScene(plan, id);
+  const [pavement] = scene.pavements;
+  if (pavement === undefined) throw noPavement();
+  const { basis } = pavement.plan.dig;
+  if (basis !== 'spot-heights' && basis !== 'stake-levels') {
+    return { scene, pavement, depthAt: null, zeros: [] };
   }
-  return { scene, pavement, ground, zeros: zerosOf(pavement, ground) };
+  const ground = groundOf(jobOfPlan(plan), id);
+  if (ground === null) throw noPavement();
+  const depthAt = depthsOf(ground);
+  return { scene, pavement, depthAt, zeros: zerosOf(pavement, depthAt) };
 }
+
+const noPavement = () => fault('PLAN_INVALID', 'the plan has a pavement that its job has not');
 
 /** Clear space round the dig: coordinates stand in it. */
 const GUTTERS = { wide: [74, 46], narrow: [62, 42] } as const;
@@ -107,7 +115,7 @@ function penFrom(
 ): PlanPen {
   const { dig, paving } = of.pavement;
   const places = [...dig, ...paving].flatMap(({ points }) => points);
-  const isEven = of.ground.depth !== null;
+  const isEven = of.depthAt === null;
   const gutter = isEven ? EVEN_GUTTER : GUTTERS[style.isNarrow ? 'narrow' : 'wide'];
   return {
     view: planView([...places, ...stakePlaces(of)], { top, gutter, style }),
@@ -116,10 +124,9 @@ function penFrom(
 }
 
 /** Stakes that the picture shows: those with a dig, where one depth holds. */
-function stakePlaces({ scene, pavement, ground }: DigScene): Place[] {
-  if (ground.depth === null) return [];
-  const own = scene.plan.stringLines.filter((one) => one.pavement === pavement.plan.id);
-  return own.flatMap(({ stakes }) =>
+function stakePlaces({ scene, depthAt }: DigScene): Place[] {
+  if (depthAt !== null) return [];
+  return scene.stringLines.flatMap(({ stakes }) =>
     stakes.flatMap(({ id, dig }) => {
       const place = scene.stakes.get(id);
       return dig === null || place === undefined ? [] : [place];
@@ -127,13 +134,13 @@ function stakePlaces({ scene, pavement, ground }: DigScene): Place[] {
   );
 }
 
-function digPart(of: DigScene, pen: PlanPen): PlanPart {
+function digPart(of: DigScene, pen: PlanPen): Required<PlanPart> {
   const letters = cornerLetters(outlinePart(of.pavement, pen));
-  if (of.ground.depth !== null) {
+  if (of.depthAt === null) {
     const even = evenPart(of, evenText(of, pen.style), pen);
     return joined([digLines(of, pen), stakeDigs(of, pen), even, letters]);
   }
-  const grid = gridPart(of, pen);
+  const grid = gridPart(of, of.depthAt, pen);
   return joined([
     digLines(of, pen),
     zeroPart(of, pen),

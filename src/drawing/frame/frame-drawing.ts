@@ -1,10 +1,8 @@
 import type { DrawStyle } from '../draw-options.js';
 import { coordinateText } from '../svg/coordinate-text.js';
 import { element, textElement } from '../svg/element.js';
-import { STRONG, wrapText } from '../svg/text-width.js';
-import type { Box } from './box.js';
+import { STRONG } from '../svg/text-width.js';
 import { drawLegend, shownEntries, type LegendEntry } from './legend.js';
-import { textMark } from './text-label.js';
 import { textLines } from './text-lines.js';
 import { themeStyle } from './themes.js';
 
@@ -38,27 +36,44 @@ const MOST_TITLE_LINES = 3;
 
 /** A whole SVG document: title, notes, picture and legend, one below the other. Internal. */
 export function frameDrawing(parts: FrameParts, style: DrawStyle): string {
-  const prefix = `settline-${parts.kind}-${digest(`${parts.title} ${parts.description} ${style.theme} ${style.width}`)}`;
-  const head = headMarks(parts, style);
-  const picture = parts.draw(head.bottom);
+  const { kind, title, description, remarks = [] } = parts;
+  const { theme, width, margin, title: size } = style;
+  const prefix = `settline-${kind}-${digest(`${title} ${description} ${theme} ${width}`)}`;
+  const head = textLines([title], margin / 2, style, {
+    size,
+    room: (width - 2 * margin) / STRONG,
+    most: MOST_TITLE_LINES,
+    name: 'strong title',
+  });
+  const notes = textLines(parts.notes, head.bottom, style, { name: 'note' });
+  const picture = parts.draw(notes.bottom + 12);
   const entries = shownEntries(parts.legend, picture.marks);
   const legend = drawLegend(entries, picture.bottom + 14, style);
-  const foot = textLines(parts.remarks ?? [], legend.bottom, style, { name: 'note' });
-  const box = {
-    x: 0,
-    y: 0,
-    width: style.width,
-    height: Math.ceil(foot.bottom + style.margin / 2),
-  };
-  return rootElement({ prefix, box, style }, [
-    textElement('title', { id: `${prefix}-title` }, parts.title),
-    textElement('desc', { id: `${prefix}-desc` }, parts.description),
-    element('style', {}, themeStyle(style.theme, parts.rules)),
-    element('rect', { class: 'paper', width: box.width, height: box.height }),
-    ...group('head', head.marks),
+  const foot = textLines(remarks, legend.bottom, style, { name: 'note' });
+  const height = Math.ceil(foot.bottom + margin / 2);
+  const children = [
+    textElement('title', { id: `${prefix}-title` }, title),
+    textElement('desc', { id: `${prefix}-desc` }, description),
+    element('style', {}, themeStyle(theme, parts.rules)),
+    element('rect', { class: 'paper', width, height }),
+    ...group('head', [...head.marks, ...notes.marks]),
     ...group('picture', picture.marks),
     ...group('legend', [...legend.marks, ...foot.marks]),
-  ]);
+  ];
+  return `${element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      class: `settline-${theme}`,
+      role: 'img',
+      'aria-labelledby': `${prefix}-title ${prefix}-desc`,
+      viewBox: `0 0 ${coordinateText(width)} ${coordinateText(height)}`,
+      width,
+      height,
+      'font-family': 'sans-serif',
+    },
+    children.join('\n'),
+  )}\n`;
 }
 
 /** The marks of one part of a drawing. */
@@ -68,46 +83,9 @@ const group = (part: 'head' | 'picture' | 'legend', marks: readonly string[]): s
   '</g>',
 ];
 
-function headMarks({ title, notes }: FrameParts, style: DrawStyle): Picture {
-  const { margin: x, width, title: size } = style;
-  const lines = wrapText(title, size, (width - 2 * x) / STRONG, MOST_TITLE_LINES);
-  const at = (index: number): number => style.margin / 2 + index * size * 1.3;
-  const below = textLines(notes, at(lines.length), style, { name: 'note' });
-  return {
-    marks: [
-      ...lines.map((text, k) => textMark({ text, x, y: at(k + 1), size, style: 'strong title' })),
-      ...below.marks,
-    ],
-    bottom: below.bottom + 12,
-  };
-}
-
-function rootElement(
-  { prefix, box, style }: { readonly prefix: string; readonly box: Box; readonly style: DrawStyle },
-  children: readonly string[],
-): string {
-  const [width, height] = [coordinateText(box.width), coordinateText(box.height)];
-  return `${element(
-    'svg',
-    {
-      xmlns: 'http://www.w3.org/2000/svg',
-      class: `settline-${style.theme}`,
-      role: 'img',
-      'aria-labelledby': `${prefix}-title ${prefix}-desc`,
-      viewBox: `0 0 ${width} ${height}`,
-      width: box.width,
-      height: box.height,
-      'font-family': 'sans-serif',
-    },
-    children.join('\n'),
-  )}\n`;
-}
-
 /** A short word for a text, the same each time: drawings in one page keep their ids apart. */
 function digest(text: string): string {
-  let hash = 0x811c9dc5;
-  for (let k = 0; k < text.length; k += 1) {
-    hash = Math.imul(hash ^ text.charCodeAt(k), 0x01000193);
-  }
+  let hash = 0;
+  for (const character of text) hash = Math.imul(hash, 31) + character.charCodeAt(0);
   return (hash >>> 0).toString(36);
 }

@@ -1,9 +1,8 @@
 import type { DrawStyle } from '../draw-options.js';
 import type { DrawingLabelKey } from '../label-texts.js';
 import { cornersOfBox, line, type Point } from '../svg/shapes.js';
-import { wrapText } from '../svg/text-width.js';
 import { hatched, type Hatch } from './hatches.js';
-import { textMark } from './text-label.js';
+import { textLines } from './text-lines.js';
 
 /** One entry of a legend: a sample of the hatch, the line or the mark, and what it is. Internal. */
 export interface LegendEntry {
@@ -28,13 +27,18 @@ export const legendEntries = (
 const styleOf = (sample: LegendEntry['sample']): string =>
   'hatch' in sample ? `ground-${sample.hatch.name}` : 'line' in sample ? sample.line : sample.of;
 
+/** The styles of a mark, which has them first. */
+function classOf(mark: string): string {
+  const from = mark.indexOf('"') + 1;
+  return mark.slice(from, mark.indexOf('"', from));
+}
+
 /** The entries of what stands in a picture. Internal. */
 export function shownEntries(
   entries: readonly LegendEntry[],
   marks: readonly string[],
 ): LegendEntry[] {
-  const styles = new Set(marks.map((mark) => /^<\w+ class="([^"]*)/.exec(mark)?.[1]));
-  const names = new Set([...styles].flatMap((style = '') => style.split(' ')));
+  const names = new Set(marks.map(classOf).join(' ').split(' '));
   return entries.filter(({ sample }) => names.has(styleOf(sample)));
 }
 
@@ -52,24 +56,20 @@ export function drawLegend(
   const room = width - 2 * margin;
   const columns = Math.max(1, Math.floor(room / LEAST_COLUMN));
   const column = room / columns;
-  const pitch = small * 1.35;
   const marks: string[] = [];
   let y = top;
-  for (let first = 0; first < entries.length; first += columns) {
-    const row = entries.slice(first, first + columns).map(({ sample, text }, index) => {
-      const x = margin + index * column;
-      const lines = wrapText(text, small, column - SAMPLE.width - 2 * GAP);
-      marks.push(
-        sampleMark(sample, { x, y }),
-        ...lines.map((one, k) =>
-          textMark({ text: one, x: x + SAMPLE.width + GAP, y: y + small + k * pitch, size: small }),
-        ),
-      );
-      return lines.length;
+  let bottom = top;
+  entries.forEach(({ sample, text }, index) => {
+    if (index % columns === 0) y = bottom;
+    const x = margin + (index % columns) * column;
+    const lines = textLines([text], y - 0.35 * small, style, {
+      x: x + SAMPLE.width + GAP,
+      room: column - SAMPLE.width - 2 * GAP,
     });
-    y += Math.max(SAMPLE.height, Math.max(...row) * pitch) + 5;
-  }
-  return { marks, bottom: y };
+    marks.push(sampleMark(sample, { x, y }), ...lines.marks);
+    bottom = Math.max(bottom, y + SAMPLE.height + 5, lines.bottom + 0.35 * small + 5);
+  });
+  return { marks, bottom };
 }
 
 function sampleMark(

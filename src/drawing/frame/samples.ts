@@ -1,9 +1,9 @@
-import { line, rectangle, type Point } from '../svg/shapes.js';
+import { line, rectangle } from '../svg/shapes.js';
 import { arrow } from './arrow.js';
 import type { LegendEntry } from './legend.js';
 
 const HALF = 15;
-const STAKE = 4;
+const SIDE = 8;
 
 /** An arrow in a legend. Internal. */
 export const ARROW_SAMPLE: LegendEntry['sample'] = {
@@ -16,10 +16,9 @@ export const STRING_SAMPLE: LegendEntry['sample'] = {
   mark: ([x, y]) =>
     [
       line('string', [x - HALF, y], [x + HALF, y]),
-      ...[x - HALF + STAKE, x + HALF - STAKE].map((at) => stake([at, y])),
+      ...[x - HALF, x + HALF - SIDE].map((left) =>
+        rectangle('stake', { x: left, y: y - SIDE / 2, width: SIDE, height: SIDE }),
+      ),
     ].join(''),
   of: 'string',
 };
-
-const stake = ([x, y]: Point): string =>
-  rectangle('stake', { x: x - STAKE, y: y - STAKE, width: 2 * STAKE, height: 2 * STAKE });

@@ -35,8 +35,8 @@ export function scaleBar(
   {
     at: [x, y],
     most,
-    name,
-  }: { readonly at: Point; readonly most: number; readonly name: (bar: string) => string },
+    name = (bar) => bar,
+  }: { readonly at: Point; readonly most: number; readonly name?: (bar: string) => string },
   { system, small, width, margin }: DrawStyle,
 ): string[] {
   const bars = BARS[system].flatMap(([unit, sizes]) => sizes.map((size) => `${size} ${unit}`));

@@ -45,7 +45,8 @@ export const textMark = ({
     text,
   );
 
-const SHARES = { start: 0, middle: 0.5, end: 1 } as const;
+/** The part of a text that stands before its place. Internal. */
+export const SHARES = { start: 0, middle: 0.5, end: 1 } as const;
 
 /** The box that a text takes up at most. Internal. */
 export function textBox({

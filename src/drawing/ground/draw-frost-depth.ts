@@ -9,7 +9,8 @@ import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { frameDrawing } from '../frame/frame-drawing.js';
-import { FILL, hatchRules, SOIL, STONE, type Hatch } from '../frame/hatches.js';
+import { grainRules, SOIL, STONE } from '../frame/grain-hatches.js';
+import { FILL, type Hatch } from '../frame/hatches.js';
 import type { LegendEntry } from '../frame/legend.js';
 import { labelName } from '../surface-rows.js';
 import { GROUND_TEXTS } from './ground-texts.js';
@@ -49,7 +50,7 @@ export function drawFrostDepth(
   return frameDrawing(
     {
       kind: 'frost',
-      rules: hatchRules([FILL, SOIL, STONE]),
+      rules: grainRules([FILL, SOIL, STONE]),
       title: label('frost-title'),
       notes: [
         `${label(units.isUs ? 'depths-us' : 'depths-metric')} ${label('ground-from-surface')} ${label('ground-to-scale')}`,

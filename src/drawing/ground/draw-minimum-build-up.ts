@@ -17,16 +17,8 @@ import {
   type DrawStyle,
 } from '../draw-options.js';
 import { frameDrawing } from '../frame/frame-drawing.js';
-import {
-  hatchRules,
-  PAVER,
-  SAND,
-  SLAB,
-  SOIL,
-  STONE,
-  SUB_BASE,
-  type Hatch,
-} from '../frame/hatches.js';
+import { grainRules, SAND, FROST, SOIL, STONE, SUB_BASE } from '../frame/grain-hatches.js';
+import { PAVER, type Hatch } from '../frame/hatches.js';
 import type { LegendEntry } from '../frame/legend.js';
 import { LIFT_RULES } from '../frame/rules.js';
 import { GROUND_TEXTS } from './ground-texts.js';
@@ -86,7 +78,7 @@ export function drawMinimumBuildUp(
   return frameDrawing(
     {
       kind: 'minimum',
-      rules: [...hatchRules(HATCHES), ...(frost === undefined ? [] : LIFT_RULES)],
+      rules: [...grainRules(HATCHES), ...(frost === undefined ? [] : LIFT_RULES)],
       title: label('build-up-title'),
       notes: [
         `${label(units.isUs ? 'depths-us' : 'depths-metric')} ${label('ground-from-surface')} ${label('ground-to-scale')}`,
@@ -120,8 +112,8 @@ interface Part {
   readonly words: string;
 }
 
-const HATCH_OF = { clay: SUB_BASE, 'wet-or-weak': SUB_BASE, frost: SLAB } as const;
-const HATCHES = [PAVER, SAND, STONE, SUB_BASE, SLAB, SOIL];
+const HATCH_OF = { clay: SUB_BASE, 'wet-or-weak': SUB_BASE, frost: FROST } as const;
+const HATCHES = [PAVER, SAND, STONE, SUB_BASE, FROST, SOIL];
 
 const ORIGINS = {
   'common-practice': 'origin-practice',

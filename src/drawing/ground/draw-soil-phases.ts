@@ -9,7 +9,8 @@ import { isQuantity, type Density } from '../../units/quantity.js';
 import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { dimensionLine } from '../frame/dimension.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { hatched, hatchRules, STONE } from '../frame/hatches.js';
+import { grainRules, STONE } from '../frame/grain-hatches.js';
+import { hatched } from '../frame/hatches.js';
 import { linesAcross } from '../frame/lines-across.js';
 
 import { spreadRows } from '../frame/spread-rows.js';
@@ -47,7 +48,7 @@ export function drawSoilPhases(soil: SoilPhases, options: DrawSoilPhasesOptions)
   return frameDrawing(
     {
       kind: 'phases',
-      rules: hatchRules([STONE]),
+      rules: grainRules([STONE]),
       title: label('phases-title'),
       notes: [label('phases-note')],
       description: [

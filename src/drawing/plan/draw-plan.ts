@@ -4,6 +4,7 @@ import type { JobPlan } from '../../job/plan/plan.js';
 import { requirePlan } from '../../job/require-plan.js';
 import { fault } from '../../errors.js';
 import { shownText } from '../../input/shown.js';
+import { LOCATE_COLOURS } from '../../sources/locate-colours.js';
 import {
   checkWidth,
   DRAW_FIELDS,
@@ -22,7 +23,7 @@ import { fallPart } from './fall-part.js';
 import { nearbyPart, zoneMarks, type LineColours, type LocateColour } from './nearby-part.js';
 import { oldPavingPart } from './old-paving-part.js';
 import { outlinePart, pavingArea } from './outline-part.js';
-import { joined, NO_PART, type PlanPart, type PlanPen } from './parts.js';
+import { joined, type PlanPart, type PlanPen } from './parts.js';
 import { drawPicture } from './place-parts.js';
 import { placesOfScene, planScene, type PlanScene } from './plan-scene.js';
 import { planView } from './plan-view.js';
@@ -54,7 +55,7 @@ export const lineColoursField = optional(
     object(
       shapeOf<LineColour>()({
         line: text(),
-        colour: choice(['red', 'yellow', 'orange', 'blue', 'purple', 'green', 'pink', 'white']),
+        colour: choice(Object.keys(LOCATE_COLOURS) as [LocateColour, ...LocateColour[]]),
       }),
     ),
     { of: 'line colours', least: 0, most: 20, unique: 'line' },
@@ -87,15 +88,15 @@ export function drawPlan(plan: JobPlan, options: DrawPlanOptions): string {
   requirePlan(plan);
   const read = readOptions(options, OPTIONS, checkWidth);
   const style = drawStyle(read, PLAN_TEXTS);
-  const scene = read.pavement === undefined ? planScene(plan) : sceneOf(plan, read.pavement);
+  const only = read.pavement === undefined ? undefined : pavementOf(plan, read.pavement);
+  const scene = planScene(plan, only?.id);
   const colours = coloursOf(scene, read.lineColours ?? []);
   const penFrom = (top: number): PlanPen => planPen(scene, top, style);
   const factor = offsetFactor(scene, penFrom(0));
-  const [only] = scene.pavements;
   const title =
-    read.pavement === undefined || only === undefined
+    only === undefined
       ? style.label('plan-title', { site: shownName(plan.name) })
-      : style.label('plan-title-of', { pavement: shownName(only.plan.name) });
+      : style.label('plan-title-of', { pavement: shownName(only.name) });
   return frameDrawing(
     {
       kind: 'plan',
@@ -120,17 +121,6 @@ export function drawPlan(plan: JobPlan, options: DrawPlanOptions): string {
   );
 }
 
-/** One pavement with its strings alone. */
-function sceneOf(plan: JobPlan, id: string): PlanScene {
-  pavementOf(plan, id);
-  const scene = planScene(plan);
-  return {
-    ...scene,
-    pavements: scene.pavements.filter((one) => one.plan.id === id),
-    plan: { ...plan, stringLines: plan.stringLines.filter(({ pavement }) => pavement === id) },
-  };
-}
-
 function coloursOf({ job }: PlanScene, given: readonly LineColour[]): LineColours {
   const known = new Set((job.utilities ?? []).map(({ id }) => id));
   given.forEach(({ line }, index) => {
@@ -141,13 +131,11 @@ function coloursOf({ job }: PlanScene, given: readonly LineColour[]): LineColour
   return new Map(given.map(({ line, colour }) => [line, colour]));
 }
 
-/** Clear space round the site, for names and dimensions. */
-const GUTTERS = { wide: [80, 54], narrow: [58, 34] } as const;
-
 const planPen = (scene: PlanScene, top: number, style: DrawStyle): PlanPen => ({
   view: planView(placesOfScene(scene), {
     top,
-    gutter: GUTTERS[style.isNarrow ? 'narrow' : 'wide'],
+    // clear space round the site, for names and dimensions
+    gutter: style.isNarrow ? [58, 34] : [80, 54],
     style,
   }),
   style,
@@ -161,12 +149,10 @@ function planPart(
     colours,
     pen,
   }: { readonly factor: number; readonly colours: LineColours; readonly pen: PlanPen },
-): PlanPart {
+): Required<PlanPart> {
   const { pavements } = scene;
-  const bare = (marks: readonly string[]): PlanPart => ({ ...NO_PART, marks });
   return joined([
-    bare(pavements.flatMap((one) => pavingArea(one, pen))),
-    bare(zoneMarks(scene, pen)),
+    { marks: [...pavements.flatMap((one) => pavingArea(one, pen)), ...zoneMarks(scene, pen)] },
     oldPavingPart(scene, pen),
     ...pavements.map((one) => outlinePart(one, pen)),
     ...pavements.map((one) => edgePart(one, scene, pen)),

@@ -4,6 +4,9 @@ import { boundsOf } from './plan-view.js';
 
 const CELLS = 15;
 
+/** How much of its clear space a point gives up to lie nearer to the middle. */
+const TO_MIDDLE = 0.05;
+
 /** A point of a figure far from its edges and from points that are taken. Internal. */
 export function innerPoint(
   rings: readonly (readonly Point[])[],
@@ -11,8 +14,9 @@ export function innerPoint(
 ): Point {
   const { west, east, south, north } = boundsOf(rings[0] ?? []);
   const [wide, high] = [(east - west) / CELLS, (north - south) / CELLS];
-  let best: Point = [(west + east) / 2, (south + north) / 2];
-  let most = -1;
+  const middle: Point = [(west + east) / 2, (south + north) / 2];
+  let best = middle;
+  let most = -Infinity;
   for (let k = 0; k < CELLS * CELLS; k += 1) {
     const point: Point = [
       west + wide * ((k % CELLS) + 0.5),
@@ -28,7 +32,8 @@ export function innerPoint(
         before = at;
       }
     }
-    if (clear > most * (1 + 1e-9)) [best, most] = [point, clear];
+    clear -= TO_MIDDLE * distanceToLine(middle, middle, point);
+    if (clear > most + 1e-9) [best, most] = [point, clear];
   }
   return best;
 }

@@ -1,8 +1,9 @@
-import { entry } from '../../invariant.js';
+import { cornerName } from '../../job/tables/corner-name.js';
 import { textWidth } from '../svg/text-width.js';
 import { polygon, type Point } from '../svg/shapes.js';
 import { labelName } from '../surface-rows.js';
 import { innerPoint } from './inner-point.js';
+import { boundsOf } from './plan-view.js';
 import { sidesOf, type PlanLabel, type PlanPart, type PlanPen } from './parts.js';
 import type { ScenePavement } from './plan-scene.js';
 import type { RingInMetres } from './rings-in-metres.js';
@@ -30,39 +31,45 @@ export function outlinePart(pavement: ScenePavement, pen: PlanPen): PlanPart {
       ...lines(paving, 'finish'),
     ],
     labels: [nameLabel(pavement, pen), ...letterLabels(pavement, pen)],
-    taken: [],
     lines: [...paving, ...dig].flatMap((ring) => sidesOf(ringInView(ring, pen))),
   };
 }
 
-function nameLabel({ plan, paving }: ScenePavement, pen: PlanPen): PlanLabel {
+const nameLabel = ({ plan, paving }: ScenePavement, pen: PlanPen): PlanLabel => {
   const { size } = pen.style;
-  const text = labelName(plan.name, size);
-  const at = innerPoint(paving.map((ring) => ringInView(ring, pen)));
+  const rings = paving.map((ring) => ringInView(ring, pen));
+  return labelInside(labelName(plan.name, size), size, rings);
+};
+
+/** A text in the middle of a figure; it reads upward in one that is too narrow for it. Internal. */
+export function labelInside(
+  text: string,
+  size: number,
+  rings: readonly (readonly Point[])[],
+): PlanLabel {
+  const { west, east, south, north } = boundsOf(rings[0] ?? []);
+  const [wide, high] = [east - west, north - south];
   return {
-    text,
-    size,
-    style: 'strong',
-    at,
-    clearance: -textWidth(text, size, true) / 2,
-    toward: 0,
-    rank: 0,
+    ...{ text, size, style: 'strong', rank: 0 },
+    at: innerPoint(rings),
+    isCentred: true,
+    isTurned: high > wide && wide < textWidth(text, size, true),
   };
 }
 
 /** Letters stand inside their corners, so that neighbours keep theirs apart. */
-function letterLabels({ paving, letters }: ScenePavement, { view, style }: PlanPen): PlanLabel[] {
+function letterLabels({ paving }: ScenePavement, { view, style }: PlanPen): PlanLabel[] {
   return paving
     .flatMap(({ corners, edges }) =>
       corners.map((corner, index) => {
-        const after = entry(edges, index).outward;
-        const before = entry(edges, (index + edges.length - 1) % edges.length).outward;
+        const after = edges[index]?.outward ?? [0, 0];
+        const before = edges.at(index - 1)?.outward ?? [0, 0];
         const inward = Math.atan2(-after[1] - before[1], -after[0] - before[0]);
         return { at: view.to(corner), toward: inward };
       }),
     )
     .map(({ at, toward }, index) => ({
-      text: entry(letters, index),
+      text: cornerName(index),
       size: style.size,
       style: 'strong corner',
       at,

@@ -15,10 +15,10 @@ export interface PlanLabel extends LabelRequest {
 
 /** What one part of a plan puts into the picture. Internal. */
 export interface PlanPart {
-  readonly marks: readonly string[];
-  readonly labels: readonly PlanLabel[];
+  readonly marks?: readonly string[];
+  readonly labels?: readonly PlanLabel[];
   /** Where no label may stand. */
-  readonly taken: readonly Box[];
+  readonly taken?: readonly Box[];
   /** Lines that labels stand clear of where they can. */
   readonly lines?: readonly Segment[];
   /** What the picture does not show, in words. */
@@ -38,14 +38,11 @@ export interface PlanPen {
   readonly style: DrawStyle;
 }
 
-/** Nothing to draw. Internal. */
-export const NO_PART: PlanPart = Object.freeze({ marks: [], labels: [], taken: [] });
-
 /** Several parts as one, in their order. Internal. */
-export const joined = (parts: readonly PlanPart[]): PlanPart => ({
-  marks: parts.flatMap(({ marks }) => marks),
-  labels: parts.flatMap(({ labels }) => labels),
-  taken: parts.flatMap(({ taken }) => taken),
+export const joined = (parts: readonly PlanPart[]): Required<PlanPart> => ({
+  marks: parts.flatMap(({ marks = [] }) => marks),
+  labels: parts.flatMap(({ labels = [] }) => labels),
+  taken: parts.flatMap(({ taken = [] }) => taken),
   lines: parts.flatMap(({ lines = [] }) => lines),
   told: parts.flatMap(({ told = [] }) => told),
 });

@@ -14,18 +14,18 @@ const MOST_LINES = 1500;
  * what found no place and what does not show. Internal.
  */
 export function drawPicture(
-  { marks, labels, taken, lines = [], told = [] }: PlanPart,
+  { marks, labels, taken, lines, told }: Required<PlanPart>,
   { view, style }: PlanPen,
 ): Picture {
   const inOrder = [...labels].sort((a, b) => a.rank - b.rank);
   const { placed, left } = placeLabels(inOrder, {
     view: view.area,
     taken,
+    size: style.small,
     rings: RINGS,
     lines: lines.length > MOST_LINES ? [] : lines,
   });
-  const spare = new Set(labels.filter(({ isSpare = false }) => isSpare).map(({ text }) => text));
-  const without = left.map(({ text }) => text).filter((text) => !spare.has(text));
+  const without = left.filter(({ isSpare = false }) => !isSpare).map(({ text }) => text);
   const footer = planFooter(view, style);
   const words = textLines([...leftWords(without, style), ...told], footer.bottom + 4, style);
   return {

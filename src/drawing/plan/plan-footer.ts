@@ -17,7 +17,7 @@ export function planFooter(
   const corner: Point = [margin + 6, bottom + HIGH - 8];
   const bar = scaleBar(
     pixelsPerMetre,
-    { at: [margin + 100, corner[1]], most: (width - 2 * margin) / 3, name: (one) => one },
+    { at: [margin + 100, corner[1]], most: (width - 2 * margin) / 3 },
     style,
   );
   const [x, y] = corner;

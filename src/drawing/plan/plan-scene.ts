@@ -1,11 +1,10 @@
-import type { JobPlan, PavementPlan } from '../../job/plan/plan.js';
+import type { DigRing, JobPlan, PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
 import { digOutline } from '../../job/plan/in-dig.js';
-import { jobOfPlan } from '../../job/saved/job-of-plan.js';
-import type { ReadJob } from '../../job/schema/job-shape.js';
-import { cornersOf, edgeNames } from '../../job/sheet/corners.js';
+import { placesOfPlan, type JobPlaces } from '../../job/saved/places-of-plan.js';
+import { edgeNames } from '../../job/sheet/corners.js';
 import type { Outline } from '../../outline/ring.js';
 import { widen } from '../../outline/widen-outline.js';
-import { ringsInMetres, type Place, type RingInMetres } from './rings-in-metres.js';
+import { inMetres, ringsInMetres, type Place, type RingInMetres } from './rings-in-metres.js';
 
 /** A pavement as it is drawn in plan. Internal. */
 export interface ScenePavement {
@@ -16,8 +15,6 @@ export interface ScenePavement {
   readonly dig: readonly RingInMetres[];
   /** Null where all sides are upright. */
   readonly top: readonly RingInMetres[] | null;
-  /** Letters of the corners, ring after ring. */
-  readonly letters: readonly string[];
   /** Names of the edges, ring after ring. */
   readonly edges: readonly string[];
 }
@@ -25,23 +22,27 @@ export interface ScenePavement {
 /** What a plan draws, in metres. Internal. */
 export interface PlanScene {
   readonly plan: JobPlan;
-  readonly job: ReadJob;
+  readonly job: JobPlaces;
+  /** Strings that it draws. */
+  readonly stringLines: readonly StringLinePlan[];
   readonly pavements: readonly ScenePavement[];
   /** Stakes of the strings by their ids. */
   readonly stakes: ReadonlyMap<string, Place>;
 }
 
-/** Gathers what a plan draws. Internal. */
-export function planScene(plan: JobPlan): PlanScene {
-  const job = jobOfPlan(plan);
+/** Gathers what a plan draws: all, or one pavement with its strings alone. Internal. */
+export function planScene(plan: JobPlan, only?: string): PlanScene {
+  const job = placesOfPlan(plan);
+  const isShown = (id: string): boolean => only === undefined || id === only;
   return {
     plan,
     job,
+    stringLines: plan.stringLines.filter(({ pavement }) => isShown(pavement)),
     pavements: plan.pavements.flatMap((one, index) => {
       const outline = job.pavements[index]?.outline;
-      return outline === undefined ? [] : [scenePavement(one, outline)];
+      return outline === undefined || !isShown(one.id) ? [] : [scenePavement(one, outline)];
     }),
-    stakes: new Map(job.stakes.map(({ id, x, y }) => [id, [x.toNumber('m'), y.toNumber('m')]])),
+    stakes: new Map(job.stakes.map((stake) => [stake.id, inMetres(stake)])),
   };
 }
 
@@ -51,9 +52,8 @@ function scenePavement(plan: PavementPlan, outline: Outline): ScenePavement {
     plan,
     paving: ringsInMetres(outline),
     base: baseRings(plan, outline),
-    dig: ringsInMetres(digOutline({ outer: { points, arcs }, holes })),
-    top: top === null ? null : ringsInMetres(digOutline({ outer: top, holes: top.holes })),
-    letters: cornersOf(outline).map(({ name }) => name),
+    dig: ringsOfDig({ points, arcs, holes }),
+    top: top === null ? null : ringsOfDig(top),
     edges: edgeNames(outline),
   };
 }
@@ -61,27 +61,23 @@ function scenePavement(plan: PavementPlan, outline: Outline): ScenePavement {
 /** The edge of the base, worked out as for its area. */
 function baseRings({ edges }: PavementPlan, outline: Outline): RingInMetres[] | null {
   if (edges.every(({ base, dig }) => base.equals(dig))) return null;
-  const {
-    outline: points,
-    arcs,
-    holes,
-  } = widen(
+  const widened = widen(
     outline,
     edges.map(({ base }) => base),
     ['pavement'],
   );
-  return ringsInMetres(digOutline({ outer: { points, arcs }, holes }));
+  return ringsOfDig({ ...widened, points: widened.outline });
 }
 
+const ringsOfDig = (outer: DigRing & { readonly holes: readonly DigRing[] }): RingInMetres[] =>
+  ringsInMetres(digOutline({ outer, holes: outer.holes }));
+
 /** All places that have to be in the picture. Internal. */
-export const placesOfScene = ({ pavements, stakes, plan }: PlanScene): Place[] => [
+export const placesOfScene = ({ pavements, stakes, stringLines }: PlanScene): Place[] => [
   ...pavements.flatMap(({ paving, base, dig, top }) =>
     [...paving, ...(base ?? []), ...dig, ...(top ?? [])].flatMap(({ points }) => points),
   ),
-  ...plan.stringLines.flatMap((line) => line.stakes.flatMap(({ id }) => placeOf(stakes, id))),
+  ...stringLines
+    .flatMap((line) => line.stakes.map(({ id }) => stakes.get(id)))
+    .filter((place) => place !== undefined),
 ];
-
-const placeOf = (stakes: ReadonlyMap<string, Place>, id: string): Place[] => {
-  const place = stakes.get(id);
-  return place === undefined ? [] : [place];
-};

@@ -18,7 +18,7 @@ export const PLAN_TEXTS = {
   'lengths-metric': 'Lengths in metres.',
   'plan-axes': 'x and y are those of the job. Which way is north, the job does not say.',
   'offsets-scaled': 'Stakes are drawn {factor} times as far off their line as they are.',
-  'offsets-sides': 'Left and right are told facing from the first stake of a string to the last.',
+  'offsets-sides': 'Left and right: stand at the first stake of a string, facing the last.',
   'offsets-none': 'Every stake is drawn where it stands.',
   'caution-plan':
     'Marked lines are drawn where the job has them. Have them located before you dig, and dig by hand in their zones.',
@@ -30,8 +30,6 @@ export const PLAN_TEXTS = {
   'hand-dig-zone': 'zone of a marked line: dig by hand',
   'root-zone': 'root zone of a tree',
   'old-paving-line': 'old paving',
-  'along-building': 'building',
-  'along-slab': 'slab',
   'fall-line': 'the way that water runs, with the fall',
   'edge-with-length': '{edge} {length}',
   'dig-set-out': 'dig {distance}',

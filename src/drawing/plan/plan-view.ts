@@ -13,7 +13,6 @@ export interface PlanView {
   readonly bottom: number;
 }
 
-const TALLEST = { wide: 560, narrow: 460 } as const;
 const LEAST_HEIGHT = 120;
 
 /** Puts places into a picture from a height down, with clear space on each side. Internal. */
@@ -27,7 +26,7 @@ export function planView(
 ): PlanView {
   const { west, east, south, north } = boundsOf(places);
   const room = style.width - 2 * style.margin - 2 * gutter[0];
-  const tallest = TALLEST[style.isNarrow ? 'narrow' : 'wide'];
+  const tallest = style.isNarrow ? 460 : 560;
   const [wide, high] = [east - west, north - south];
   const pixelsPerMetre = Math.min(room / wide, tallest / high);
   if (!(pixelsPerMetre > 0 && pixelsPerMetre < Infinity)) {

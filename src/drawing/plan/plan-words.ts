@@ -4,7 +4,7 @@ import { BUILDING, HAND_DIG, SLAB } from '../frame/hatches.js';
 import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { ARROW_SAMPLE, STRING_SAMPLE } from '../frame/samples.js';
 import { labelName } from '../surface-rows.js';
-import { edgeRow } from './edge-rows.js';
+import { edgeWords } from './edge-rows.js';
 import type { PlanScene } from './plan-scene.js';
 
 /** Units, and how stakes are drawn. Internal. */
@@ -39,13 +39,9 @@ export function describePlan(scene: PlanScene, style: DrawStyle): string {
       dig: units.area(areas.dig),
     }),
   );
-  const edges = scene.pavements.flatMap((pavement) =>
-    pavement.plan.edges.map((edge, index) =>
-      label('describe-edge', {
-        row: edgeRow(edge, entry(pavement.edges, index), { scene, style }),
-      }),
-    ),
-  );
+  const edges = scene.pavements
+    .flatMap((pavement) => edgeWords(pavement, scene, style))
+    .map((row) => label('describe-edge', { row }));
   return [...pavements, ...edges.slice(0, 60)].join(' ');
 }
 
@@ -59,10 +55,11 @@ export function planLegend({ pavements }: PlanScene, style: DrawStyle): LegendEn
     [{ line: 'dig-top' }, 'dig-top-line'],
     [STRING_SAMPLE, 'string-line'],
     [ARROW_SAMPLE, 'fall-line'],
-    [{ hatch: BUILDING }, 'along-building'],
-    [{ hatch: SLAB }, 'along-slab'],
+    [{ hatch: BUILDING }, 'edge-building'],
+    [{ hatch: SLAB }, 'edge-slab'],
     [{ line: 'old' }, 'old-paving-line'],
     [{ line: 'line-plain' }, 'marked-line'],
+    [{ line: 'casing' }, 'marked-line'],
     [{ hatch: HAND_DIG }, 'hand-dig-zone'],
     [{ line: 'root-zone' }, 'root-zone'],
   ]);

@@ -1,10 +1,14 @@
 import { entry, lastOf } from '../../invariant.js';
 import { chordsOf, isOutwardRight } from '../../outline/chords.js';
 import { ringsOf, type Outline, type Ring } from '../../outline/ring.js';
+import type { PlanPoint } from '../../units/vector.js';
 import { roughNumber } from '../../units/ratio.js';
 
 /** A place in plan: x and y [m]. Internal. */
 export type Place = readonly [x: number, y: number];
+
+/** A point of a job in metres. Internal. */
+export const inMetres = ({ x, y }: PlanPoint): Place => [x.toNumber('m'), y.toNumber('m')];
 
 /** An edge of a ring. Internal. */
 export interface EdgeInMetres {
@@ -31,14 +35,13 @@ export const ringsInMetres = (outline: Outline): RingInMetres[] =>
   ringsOf(outline).map((ring, index) => ringFrom(ring, outline, index > 0));
 
 function ringFrom(ring: Ring, { origin }: Outline, isHole: boolean): RingInMetres {
-  const [x0, y0] = [origin.x.toNumber('m'), origin.y.toNumber('m')];
+  const [x0, y0] = inMetres(origin);
   const { points, edgeOf } = chordsOf(ring, isHole, STEP);
   const places = points.map(({ x, y }): Place => [x0 + roughNumber(x), y0 + roughNumber(y)]);
   const isRight = isOutwardRight(ring, isHole);
+  const closed = [...places, ...places.slice(0, 1)];
   const edges = ring.points.map((_, edge): EdgeInMetres => {
-    const own = places.filter((_place, k) => edgeOf[k] === edge);
-    const after = places[(edgeOf.lastIndexOf(edge) + 1) % places.length];
-    const line = after === undefined ? own : [...own, after];
+    const line = closed.slice(edgeOf.indexOf(edge), edgeOf.lastIndexOf(edge) + 2);
     return {
       points: line,
       isArc: ring.bulges?.[edge] !== undefined,

@@ -1,9 +1,9 @@
 import { entry, lastOf } from '../../invariant.js';
 import type { StakePlan, StringLinePlan } from '../../job/plan/plan.js';
+import { along, clipLine } from '../frame/box.js';
 import { roundFactor } from '../frame/scale.js';
 import { line, rectangle, type Point } from '../svg/shapes.js';
 import { labelName } from '../surface-rows.js';
-import { clipLine } from './clip.js';
 import { boxRound, type PlanLabel, type PlanPart, type PlanPen, type Segment } from './parts.js';
 import type { PlanScene } from './plan-scene.js';
 import type { Place } from './rings-in-metres.js';
@@ -15,8 +15,8 @@ const MOST_NAMED = 60;
 const HALF = 4;
 
 /** How much farther off their lines stakes are drawn; 1 where they are drawn as they stand. Internal. */
-export function offsetFactor({ plan }: PlanScene, { view, style }: PlanPen): number {
-  const offsets = plan.stringLines.flatMap((one) => one.stakes.map(({ offset }) => offset.abs()));
+export function offsetFactor({ stringLines }: PlanScene, { view, style }: PlanPen): number {
+  const offsets = stringLines.flatMap((one) => one.stakes.map(({ offset }) => offset.abs()));
   const shown = offsets.filter((offset) => style.units.depth(offset) !== '0');
   const most = Math.max(0, ...shown.map((offset) => offset.toNumber('m')));
   const least = LEAST_OFF / (most * view.pixelsPerMetre);
@@ -33,18 +33,21 @@ interface DrawnStake {
 
 /** Strings with their names, and stakes with their ids and what they are off their lines. Internal. */
 export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanPart {
-  const rows = scene.plan.stringLines.map((one) => ({
-    one,
-    row: drawnRow(one, scene.stakes, { factor, pen }),
-  }));
-  const stakes = onceEach(rows.flatMap(({ row }) => row));
+  const rows = scene.stringLines.map((one) => drawnRow(one, scene.stakes, { factor, pen }));
+  const lines = rows.flatMap((row): Segment[] => {
+    const [first, last] = [row[0], row.at(-1)];
+    return first === undefined || last === undefined ? [] : [[first.foot, last.foot]];
+  });
+  const stakes = onceEach(rows.flat());
   const named = stakes.filter(
     ({ isEnd, stake }) => stakes.length <= MOST_NAMED || isEnd || !stake.inTolerance,
   );
   const unnamed = stakes.length - named.length;
   return {
     marks: [
-      ...rows.flatMap(({ row }) => stringMark(row, pen)),
+      ...lines
+        .flatMap((one) => clipLine(...one, pen.view.area))
+        .map((seen) => line('string', ...seen)),
       ...stakes.flatMap(({ foot, at }) =>
         Math.hypot(at[0] - foot[0], at[1] - foot[1]) < 2 ? [] : [line('dimension', foot, at)],
       ),
@@ -54,10 +57,10 @@ export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanP
     ],
     labels: [
       ...named.map((stake) => stakeLabel(stake, pen)),
-      ...rows.flatMap(({ one, row }) => stringLabel(one, row, pen)),
+      ...scene.stringLines.flatMap(({ id }, index) => stringLabel(id, rows[index], pen)),
     ],
     taken: named.map(({ at }) => boxRound(at, HALF + 1)),
-    lines: rows.flatMap(({ row }) => lineOf(row)),
+    lines,
     told: unnamed === 0 ? [] : [pen.style.label('stakes-unnamed', { count: `${unnamed}` })],
   };
 }
@@ -91,61 +94,44 @@ function directionOf(places: readonly Place[], stakes: readonly StakePlan[]): Pl
   const [dx, dy] = [last[0] - first[0], last[1] - first[1]];
   const [a, b] = [stakes[0], stakes.at(-1)];
   const off = a === undefined || b === undefined ? 0 : b.offset.minus(a.offset).toNumber('m');
-  const long = Math.hypot(dx, dy);
-  const along = Math.sqrt(Math.max(0, long * long - off * off));
-  return [(dx * along + dy * off) / (long * long), (dy * along - dx * off) / (long * long)];
+  const long = dx * dx + dy * dy;
+  const ahead = Math.sqrt(Math.max(0, long - off * off));
+  return [(dx * ahead + dy * off) / long, (dy * ahead - dx * off) / long];
 }
 
 /** A stake of several strings is drawn once: where it is off a line, if it is off any. */
 function onceEach(stakes: readonly DrawnStake[]): DrawnStake[] {
   const byId = new Map<string, DrawnStake>();
   for (const one of stakes) {
-    const known = byId.get(one.stake.id);
-    const isEnd = one.isEnd || known?.isEnd === true;
-    if (known === undefined || isFarther(one.stake, known.stake)) {
-      byId.set(one.stake.id, { ...one, isEnd });
-    } else byId.set(one.stake.id, { ...known, isEnd });
+    const known = byId.get(one.stake.id) ?? one;
+    const isFarther = one.stake.offset.abs().greaterThan(known.stake.offset.abs());
+    byId.set(one.stake.id, {
+      ...(isFarther ? one : known),
+      isEnd: one.isEnd || known.isEnd,
+    });
   }
   return [...byId.values()];
 }
 
-const isFarther = (a: StakePlan, b: StakePlan): boolean =>
-  a.offset.abs().greaterThan(b.offset.abs());
-
-const stringMark = (row: readonly DrawnStake[], { view }: PlanPen): string[] =>
-  lineOf(row).flatMap(([from, to]) => {
-    const seen = clipLine(from, to, view.area);
-    return seen === null ? [] : [line('string', ...seen)];
-  });
-
-/** From the foot of the first stake to that of the last. */
-function lineOf(row: readonly DrawnStake[]): Segment[] {
-  const [first, last] = [row[0], row.at(-1)];
-  return first === undefined || last === undefined ? [] : [[first.foot, last.foot]];
-}
-
 function stakeLabel({ stake, at }: DrawnStake, { style }: PlanPen): PlanLabel {
-  const { units, label, small } = style;
+  const { units, label } = style;
+  const { inTolerance, offset } = stake;
   const id = labelName(stake.id);
-  const off = units.depth(stake.offset.abs());
-  const side = label(stake.offset.isNegative() ? 'side-right' : 'side-left');
+  const off = units.depth(offset.abs());
+  const side = label(offset.isNegative() ? 'side-right' : 'side-left');
   const values = { stake: id, offset: `${off} ${units.depthUnit}`, side };
   const text =
-    off === '0' && stake.inTolerance
-      ? id
-      : label(stake.inTolerance ? 'stake-off' : 'stake-out', values);
-  return { text, size: small, style: 'strong', at, clearance: HALF + 3, rings: 7, rank: 2 };
+    off === '0' && inTolerance ? id : label(inTolerance ? 'stake-off' : 'stake-out', values);
+  return { text, style: 'strong', at, clearance: HALF + 3, rings: 7, rank: 2 };
 }
 
 /** The name of a string stands beside the middle of its first stretch. */
 function stringLabel(
-  { id }: StringLinePlan,
-  [first, second]: readonly DrawnStake[],
-  { style }: PlanPen,
+  id: string,
+  [first, second]: readonly DrawnStake[] = [],
+  { style: { label } }: PlanPen,
 ): PlanLabel[] {
   if (first === undefined || second === undefined) return [];
-  const [a, b] = [first.foot, second.foot];
-  const text = style.label('string-name', { string: labelName(id.toUpperCase()) });
-  const at: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-  return [{ text, size: style.small, at, clearance: 5, rank: 4 }];
+  const text = label('string-name', { string: labelName(id.toUpperCase()) });
+  return [{ text, at: along(first.foot, second.foot, 0.5), rank: 4 }];
 }

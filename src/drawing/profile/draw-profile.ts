@@ -1,3 +1,4 @@
+import { grainRules } from '../frame/grain-hatches.js';
 import { text } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import type { JobPlan, PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
@@ -11,7 +12,7 @@ import {
 } from '../draw-options.js';
 import { pavementOf, stringOf } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { CUT, FILL, hatchRules } from '../frame/hatches.js';
+import { CUT, FILL } from '../frame/hatches.js';
 import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { STRING_SAMPLE } from '../frame/samples.js';
 import { scaleBar } from '../frame/scale.js';
@@ -56,7 +57,7 @@ export function drawProfile(plan: JobPlan, options: DrawProfileOptions): string 
   return frameDrawing(
     {
       kind: 'profile',
-      rules: hatchRules([...LAYER_HATCHES, CUT, FILL]),
+      rules: grainRules([...LAYER_HATCHES, CUT, FILL]),
       title: style.label('profile-title', {
         string: stringName(line),
         pavement: labelName(pavement.name),

@@ -1,3 +1,4 @@
+import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
 import type { PavementPlan, StakePlan, StringLinePlan } from '../../job/plan/plan.js';
 import { groundRows } from '../../job/sheet/depth-rows.js';
 import { sagText } from '../../job/sheet/sag-text.js';
@@ -107,9 +108,10 @@ const LONGEST_WORD = 4;
 
 /** The rows of figures: those that no stake has a figure for are left out. */
 function bandRows(stakes: readonly StakePlan[], line: StringLinePlan, style: DrawStyle): BandRow[] {
-  const { units, label } = style;
+  const { units, label, system } = style;
+  const tape = tapeOfSheet(system);
   const none = fitText(label('not-measured'), 1, LONGEST_WORD);
-  const grounds = new Map(groundRows(stakes, units.onTape).map((row) => [row.id, row]));
+  const grounds = new Map(groundRows(stakes, tape.onTape).map((row) => [row.id, row]));
   const row = (
     key: DrawingLabelKey,
     text: (stake: StakePlan, index: number) => string | null,
@@ -123,7 +125,7 @@ function bandRows(stakes: readonly StakePlan[], line: StringLinePlan, style: Dra
     return of === undefined ? null : units.depth(of[name]);
   };
   const level = (value: StakePlan['finishElevation']) =>
-    value === null ? null : units.level(value);
+    value === null ? null : tape.level(value);
   const rows = [
     row('row-string-elevation', ({ stringElevation }) => level(stringElevation)),
     row('row-finish-elevation', ({ finishElevation }) => level(finishElevation)),
@@ -131,7 +133,7 @@ function bandRows(stakes: readonly StakePlan[], line: StringLinePlan, style: Dra
     row('row-dig', ({ id }) => depth(id, 'dig')),
     row('row-sag', ({ id }, index) => {
       const sag = sagBetween(line, id, stakes[index + 1]?.id);
-      return sag === null ? null : sagText(sag, units);
+      return sag === null ? null : sagText(sag, { ...units, ...tape });
     }),
   ];
   return [

@@ -2,7 +2,7 @@ import { fault } from '../../errors.js';
 import { optional, text } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import type { JobPlan } from '../../job/plan/plan.js';
-import { jobOfPlan } from '../../job/saved/job-of-plan.js';
+import { placesOfPlan } from '../../job/saved/places-of-plan.js';
 import { requirePlan } from '../../job/require-plan.js';
 import {
   checkWidth,
@@ -13,7 +13,8 @@ import {
 } from '../draw-options.js';
 import { pavementOf, stringForSection } from '../find-in-plan.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { FILL, hatchRules, OLD_PAVING, SOIL } from '../frame/hatches.js';
+import { grainRules, SOIL } from '../frame/grain-hatches.js';
+import { FILL, OLD_PAVING } from '../frame/hatches.js';
 import { LIFT_RULES } from '../frame/rules.js';
 import { labelName, LAYER_HATCHES } from '../surface-rows.js';
 import { columnMarks } from './section-column.js';
@@ -68,7 +69,7 @@ export function drawSection(plan: JobPlan, options: DrawSectionOptions): string 
   const style = drawStyle(read, SECTION_TEXTS);
   const pavement = pavementOf(plan, read.pavement);
   const line = stringForSection(plan, pavement, read.string);
-  const figures = sectionFigures({ pavement, line, job: jobOfPlan(plan) }, style);
+  const figures = sectionFigures({ pavement, line, job: placesOfPlan(plan) }, style);
   if (figures === null) throw fault('PLAN_INVALID', 'the plan has a pavement without edges');
   const told = {
     site: plan.name,
@@ -81,7 +82,7 @@ export function drawSection(plan: JobPlan, options: DrawSectionOptions): string 
   return frameDrawing(
     {
       kind: 'section',
-      rules: [...hatchRules([...LAYER_HATCHES, SOIL, OLD_PAVING, FILL]), ...LIFT_RULES],
+      rules: [...grainRules([...LAYER_HATCHES, SOIL, OLD_PAVING, FILL]), ...LIFT_RULES],
       title: style.label('section-title', { pavement: labelName(pavement.name) }),
       notes: sectionNotes(told, style),
       remarks: sectionRemarks(told, style),

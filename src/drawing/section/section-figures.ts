@@ -1,6 +1,6 @@
-import { entry } from '../../invariant.js';
+import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
 import type { EdgePlan, PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
-import type { ReadJob } from '../../job/schema/job-shape.js';
+import type { JobPlaces } from '../../job/saved/places-of-plan.js';
 import { digRow } from '../../job/sheet/depth-rows.js';
 import { edgeNames } from '../../job/sheet/corners.js';
 import { setOutText } from '../../job/sheet/set-outs.js';
@@ -69,7 +69,7 @@ export function sectionFigures(
   }: {
     readonly pavement: PavementPlan;
     readonly line: StringLinePlan | null;
-    readonly job: ReadJob;
+    readonly job: JobPlaces;
   },
   style: DrawStyle,
 ): SectionFigures | null {
@@ -106,8 +106,8 @@ const edgeToShow = ({ edges }: PavementPlan): EdgePlan | undefined =>
     undefined,
   );
 
-function digFigures({ dig }: PavementPlan, subgrade: number, { units }: DrawStyle) {
-  const row = digRow(dig, units.onTape);
+function digFigures({ dig }: PavementPlan, subgrade: number, { units, system }: DrawStyle) {
+  const row = digRow(dig, tapeOfSheet(system).onTape);
   const old = subgrade - dig.depth.toNumber('m');
   const bare = subgrade - dig.soil.toNumber('m');
   return {

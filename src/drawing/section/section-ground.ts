@@ -1,4 +1,5 @@
-import { FILL, hatched, OLD_PAVING, SOIL } from '../frame/hatches.js';
+import { SOIL } from '../frame/grain-hatches.js';
+import { FILL, hatched, OLD_PAVING } from '../frame/hatches.js';
 import { line, polyline, rectangle, type Point } from '../svg/shapes.js';
 import type { SectionFigures } from './section-figures.js';
 import type { SectionFrame } from './section-frame.js';

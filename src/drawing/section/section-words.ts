@@ -1,6 +1,7 @@
 import type { PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
 import type { DrawStyle } from '../draw-options.js';
-import { FILL, OLD_PAVING, SOIL } from '../frame/hatches.js';
+import { SOIL } from '../frame/grain-hatches.js';
+import { FILL, OLD_PAVING } from '../frame/hatches.js';
 import { legendEntries, type LegendEntry } from '../frame/legend.js';
 import { STRING_SAMPLE } from '../frame/samples.js';
 import type { DrawingLabelKey } from '../label-texts.js';

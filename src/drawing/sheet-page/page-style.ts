@@ -1,13 +1,5 @@
-import {
-  BUILDING,
-  CUT,
-  FILL,
-  HAND_DIG,
-  hatchRules,
-  OLD_PAVING,
-  SLAB,
-  SOIL,
-} from '../frame/hatches.js';
+import { grainRules, SOIL } from '../frame/grain-hatches.js';
+import { BUILDING, CUT, FILL, HAND_DIG, OLD_PAVING, SLAB } from '../frame/hatches.js';
 import { LAYER_HATCHES } from '../surface-rows.js';
 import { LIFT_RULES, MARK_RULES, PLAN_RULES, ZERO_RULES, HOLD_RULES } from '../frame/rules.js';
 import { PALETTES, paletteVariables, themeStyle } from '../frame/themes.js';
@@ -15,10 +7,10 @@ import { PALETTES, paletteVariables, themeStyle } from '../frame/themes.js';
 /** The paper that a page is printed on. */
 export type SheetPaper = 'a4' | 'letter';
 
-/** Names of papers in style sheets, and the height of a drawing on one page. */
+/** Names of papers in style sheets, and the height of a drawing: on a page of its own, and below the opening. */
 const PAPERS = {
-  a4: { name: 'A4', tallest: '240mm' },
-  letter: { name: 'letter', tallest: '220mm' },
+  a4: { name: 'A4', tallest: '195mm', first: '180mm' },
+  letter: { name: 'letter', tallest: '180mm', first: '160mm' },
 } as const;
 
 /** Below this the drawings are those for a phone. */
@@ -26,7 +18,7 @@ const PHONE = '700px';
 
 /** What the drawings of a page have marks for. */
 const PAGE_RULES = [
-  ...hatchRules([...LAYER_HATCHES, SOIL, OLD_PAVING, CUT, FILL, HAND_DIG, BUILDING, SLAB]),
+  ...grainRules([...LAYER_HATCHES, SOIL, OLD_PAVING, CUT, FILL, HAND_DIG, BUILDING, SLAB]),
   ...LIFT_RULES,
   ...PLAN_RULES,
   ...MARK_RULES,
@@ -75,7 +67,7 @@ const ON_A_PHONE = [
   '.most td::before{content:attr(data-head);font-weight:normal}',
 ];
 
-const onPaper = ({ name, tallest }: (typeof PAPERS)[SheetPaper]): string[] => [
+const onPaper = ({ name, tallest, first }: (typeof PAPERS)[SheetPaper]): string[] => [
   `@page{size:${name};margin:13mm}`,
   `@media print{.settline-screen{${paletteVariables(PALETTES.print)}}`,
   'body{font-size:12pt;line-height:1.3}',
@@ -88,7 +80,7 @@ const onPaper = ({ name, tallest }: (typeof PAPERS)[SheetPaper]): string[] => [
   '.whole{display:block}',
   '.narrow.half{display:inline-block;width:49%;vertical-align:top;margin:.6em 0}',
   `svg{max-height:${tallest}}`,
-  '.pavement-part,.totals-part{break-before:page}',
+  `.opening-part svg{max-height:${first}}`,
   'h1,h2,h3,thead{break-after:avoid}',
   'figure,tr,p{break-inside:avoid}',
   '.table{overflow:visible}}',

@@ -35,8 +35,8 @@ const NO_LOADING = "default-src 'none'; style-src 'unsafe-inline'";
  * Writes the sheet of a job as one page for a phone and for paper: the lines of `renderJobSheet` as
  * headings, tables and lists, with the drawings in place. The page stands alone: no script, nothing
  * loaded, light or dark as the reader's screen is set, black on paper. On a phone the drawings are in
- * their narrow layout, and on paper sections and depths of a dig stand side by side in it. Each pavement
- * and the order list begin a new printed page.
+ * their narrow layout, and on paper sections and depths of a dig stand side by side in it. Parts follow
+ * each other on the printed pages; no table row and no drawing is cut in two.
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
  * @param options - see {@link JobSheetHTMLOptions}

@@ -1,8 +1,8 @@
+import { grainRules } from '../frame/grain-hatches.js';
 import type { FlatnessCheck } from '../../checks/check-flatness.js';
 import { spanText } from '../../checks/print-amount.js';
 import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
-import { hatchRules } from '../frame/hatches.js';
 import { ALLOWED_RULES } from '../frame/rules.js';
 import { scaleBar } from '../frame/scale.js';
 import { leftWords, textLines } from '../frame/text-lines.js';
@@ -49,7 +49,7 @@ export function drawStraightedge(check: FlatnessCheck, options: DrawStraightedge
   return frameDrawing(
     {
       kind: 'straightedge',
-      rules: [...hatchRules([hatchOf(check)]), ...ALLOWED_RULES],
+      rules: [...grainRules([hatchOf(check)]), ...ALLOWED_RULES],
       title: style.label('flat-title', {
         layer: labelName(check.subject),
         edge: spanText(check.edgeLength),

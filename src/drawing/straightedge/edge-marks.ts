@@ -1,6 +1,7 @@
 import type { FlatnessCheck } from '../../checks/check-flatness.js';
 import type { DrawStyle } from '../draw-options.js';
-import { hatched, PAVER, SAND, SOIL, STONE, type Hatch } from '../frame/hatches.js';
+import { SAND, SOIL, STONE } from '../frame/grain-hatches.js';
+import { hatched, PAVER, type Hatch } from '../frame/hatches.js';
 import { labelMarks, placeLabels, type LabelRequest } from '../frame/place-labels.js';
 import { boxRound } from '../plan/parts.js';
 import { element } from '../svg/element.js';

@@ -1,14 +1,19 @@
 import { fault } from '../../errors.js';
 
+/** What stands after the whole number: no trailing zeros. */
+const HUNDREDTHS: readonly string[] = Array.from({ length: 100 }, (_, k) => `${k / 100}`.slice(1));
+
 /**
- * A coordinate as it is written: rounded to 2 places, no trailing zeros. Internal.
+ * A coordinate as it is written: rounded to 2 places, no trailing zeros. Its two parts are written
+ * apart, since whole numbers turn into text many times faster. Internal.
  *
  * @throws `NOT_FINITE`
  */
 export function coordinateText(value: number): string {
-  if (!Number.isFinite(value)) {
+  const hundredths = Math.round(value * 100);
+  if (!Number.isSafeInteger(hundredths)) {
     throw fault('NOT_FINITE', 'a figure is too large to draw. Check the digits and the units');
   }
-  // a sum with 0 turns -0 into 0
-  return `${Math.round(value * 100) / 100 + 0}`;
+  const size = Math.abs(hundredths);
+  return `${hundredths < 0 ? '-' : ''}${Math.trunc(size / 100)}${HUNDREDTHS[size % 100] ?? ''}`;
 }

@@ -4,24 +4,13 @@ import { escapeText } from './escape-text.js';
 /** What stands in the tag of an element; numbers are coordinates. Internal. */
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
-/** Attributes that drawings fill with coordinates and names of styles alone: nothing to escape. */
-const OWN: ReadonlySet<string> = new Set([
-  'class',
-  'points',
-  'd',
-  'fill',
-  'transform',
-  'text-anchor',
-]);
-
 /** An element with children that are SVG already. Internal. */
 export function element(name: string, attributes: Attributes, children = ''): string {
   let tag = `<${name}`;
   for (const key in attributes) {
     const value = attributes[key];
     if (value === undefined) continue;
-    if (typeof value === 'number') tag += ` ${key}="${coordinateText(value)}"`;
-    else tag += ` ${key}="${OWN.has(key) ? value : escapeText(value)}"`;
+    tag += ` ${key}="${typeof value === 'number' ? coordinateText(value) : escapeText(value)}"`;
   }
   return children === '' ? `${tag}/>` : `${tag}>${children}</${name}>`;
 }

@@ -5,6 +5,7 @@ import type { Outline, Ring } from '../../outline/ring.js';
 import { exactOf } from '../../units/quantity.js';
 import type { Ratio } from '../../units/ratio.js';
 import { between, type PlanPoint } from '../../units/vector.js';
+import { NO_LENGTH } from '../../units/zero.js';
 import type { DigRing, PavementPlan } from './plan.js';
 
 /** The outlines of a dig. Internal. */
@@ -16,7 +17,7 @@ export interface DigRings {
 
 /** A dig as an outline, relative to its first corner. Internal. */
 export function digOutline({ outer, holes }: DigRings): Outline {
-  const origin = entry(outer.points, 0);
+  const origin = outer.points[0] ?? { x: NO_LENGTH, y: NO_LENGTH };
   return {
     origin,
     ...ringFrom(origin, outer),

@@ -8,14 +8,18 @@ import type { SheetLengths, SheetSystem } from './lengths-of-sheet.js';
 export const usualSetOutStep = (system: SheetSystem): Length =>
   system === 'us' ? partOf(1, 4, 'in') : partOf(5, 1, 'mm');
 
+interface SetOutBasis extends Pick<Sheet, 'system'> {
+  readonly job: Pick<Sheet['job'], 'setOutStep'>;
+}
+
 /** The step that set-outs are rounded up to: that of the job, else 1/4 in or 5 mm. Internal. */
-export const setOutStep = ({ job, system }: Pick<Sheet, 'job' | 'system'>): Length =>
+export const setOutStep = ({ job, system }: SetOutBasis): Length =>
   job.setOutStep ?? usualSetOutStep(system);
 
 /** A set-out as it is marked: rounded up, so that nothing comes out too narrow. Internal. */
 export function setOutText(
   distance: Length,
-  sheet: Pick<Sheet, 'job' | 'system'> & { readonly units: Pick<SheetLengths, 'depthUp'> },
+  sheet: SetOutBasis & { readonly units: Pick<SheetLengths, 'depthUp'> },
 ): string {
   return sheet.units.depthUp(roundTo(distance, setOutStep(sheet), 'up'));
 }

@@ -1,11 +1,20 @@
 import { formatFor } from '../../units/format-for.js';
 import { formatQuantity } from '../../units/format-quantity.js';
-import type { AnyQuantity, Flow, Mass, Volume } from '../../units/quantity.js';
+import { printLength } from '../../units/print-length.js';
+import type { AnyQuantity, Flow, Length, Mass, Volume } from '../../units/quantity.js';
 import { inWords } from './in-words.js';
 import { lengthsOfSheet, type SheetLengths, type SheetSystem } from './lengths-of-sheet.js';
+import { tapeOfSheet, type SheetTape } from './tape-of-sheet.js';
 
 /** How a sheet writes its measures. Internal. */
-export interface SheetUnits extends SheetLengths {
+export interface SheetUnits extends SheetLengths, SheetTape {
+  readonly title: string;
+  /** An elevation: 100.25 ft, 30.556 m. */
+  readonly elevation: (length: Length) => string;
+  /** Name of the unit of levels. */
+  readonly levelUnit: string;
+  /** The step they are rounded to. */
+  readonly levelStep: string;
   readonly volume: (volume: Volume) => string;
   /** Name of the unit of those. */
   readonly volumeUnit: string;
@@ -20,6 +29,11 @@ export interface SheetUnits extends SheetLengths {
 
 const US: SheetUnits = {
   ...lengthsOfSheet('us'),
+  ...tapeOfSheet('us'),
+  title: 'Feet and inches',
+  elevation: (length) => printLength(length, { as: 'ft' }),
+  levelUnit: 'ft',
+  levelStep: '0.01 ft',
   volume: (volume) => inWords(formatQuantity(volume, { as: 'yd3' })),
   volumeUnit: 'cu yd',
   mass: (mass) => formatFor(mass, 'us'),
@@ -30,6 +44,11 @@ const US: SheetUnits = {
 
 const METRIC: SheetUnits = {
   ...lengthsOfSheet('metric'),
+  ...tapeOfSheet('metric'),
+  title: 'Metres and millimetres',
+  elevation: (length) => printLength(length, { as: 'm' }),
+  levelUnit: 'm',
+  levelStep: '0.001 m',
   volume: (volume) => formatQuantity(volume, { as: 'm3' }),
   volumeUnit: 'm3',
   mass: (mass) => formatFor(mass, 'metric'),

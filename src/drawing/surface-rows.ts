@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../invariant.js';
 import { tapeOfSheet } from '../job/sheet/tape-of-sheet.js';
 import type { LayerKind } from '../job/schema/pavement-input.js';
 import type { PavementPlan } from '../job/plan/plan.js';

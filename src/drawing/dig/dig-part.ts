@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
 import { groundRows } from '../../job/sheet/depth-rows.js';
 import type { DeepestPlan } from '../../job/plan/plan.js';

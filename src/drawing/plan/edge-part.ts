@@ -1,4 +1,3 @@
-import { entry, lastOf } from '../../invariant.js';
 import type { EdgePlan } from '../../job/plan/plan.js';
 import { setOutText } from '../../job/sheet/set-outs.js';
 import { along } from '../frame/box.js';

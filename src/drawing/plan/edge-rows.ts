@@ -1,4 +1,3 @@
-import { entry } from '../../invariant.js';
 import type { EdgePlan } from '../../job/plan/plan.js';
 import { setOutText } from '../../job/sheet/set-outs.js';
 import type { DrawStyle } from '../draw-options.js';

@@ -1,4 +1,3 @@
-import { entry } from '../../invariant.js';
 import type { DrawStyle } from '../draw-options.js';
 import { BUILDING, HAND_DIG, SLAB } from '../frame/hatches.js';
 import { legendEntries, type LegendEntry } from '../frame/legend.js';

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
 import type { EdgePlan, PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
 import type { JobPlaces } from '../../job/saved/places-of-plan.js';

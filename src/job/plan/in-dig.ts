@@ -1,4 +1,3 @@
-import { entry } from '../../invariant.js';
 import { chordsOf } from '../../outline/chords.js';
 import { contains } from '../../outline/contains.js';
 import type { Outline, Ring } from '../../outline/ring.js';

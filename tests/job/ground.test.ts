@@ -314,6 +314,32 @@ describe('where the figures of the ground come from', () => {
   });
 });
 
+describe('where the moisture of a lift comes from', () => {
+  const stones = (moisture: object) => {
+    const { materials } = site(undefined) as unknown as Loose & {
+      readonly materials: { readonly stones: readonly object[] };
+    };
+    return { ...materials, stones: materials.stones.map((one) => ({ ...one, ...moisture })) };
+  };
+  const pathsOf = (day: object, material: object) => {
+    const optimum = [{ stone: 'stone', optimumMoisture: 0.06, ...day }];
+    const plan = planJob({ ...site({ optimum }), materials: stones(material) } as never);
+    return plan.working
+      .filter(({ title }) => title === 'Water to add')
+      .map(({ takes }) => takes['w1']?.map((path) => pathText(path)));
+  };
+
+  test.each([
+    [{ moisture: 0.03 }, {}, ['job.ground.optimum[0].moisture']],
+    [{ moisture: 0.03 }, { moisture: 0.04 }, ['job.ground.optimum[0].moisture']],
+    [{}, { moisture: 0.04 }, ['job.materials.stones[0].moisture']],
+    // the stone counts as dry: no field says so
+    [{}, {}, undefined],
+  ])('of the day %j, of the stone %j', (day, material, path) => {
+    expect(pathsOf(day, material)).toEqual([path, path, path]);
+  });
+});
+
 describe('a block that cannot be', () => {
   const faults = (ground: object) => {
     const outcome = tryPlanJob(site(ground));

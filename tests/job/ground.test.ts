@@ -191,7 +191,12 @@ describe('the ground of a job', () => {
   });
 
   test('warnings, each with its twin that is silent', () => {
-    expect(addedBy({ frost: FROST })).toEqual(['FROST_IN_SUBGRADE', 'BASE_BELOW_FROST_RULE']);
+    const inSubgrade = ['FROST_IN_SUBGRADE', 'FROST_NOT_SAID', 'BASE_BELOW_FROST_RULE'];
+    expect(addedBy({ frost: FROST })).toEqual(inSubgrade);
+    const said = { frost: true };
+    expect(addedBy({ frost: FROST }, said)).toEqual(
+      inSubgrade.filter((code) => code !== 'FROST_NOT_SAID'),
+    );
     expect(addedBy({ frost: FROST, frostGroup: 'NFS' })).toEqual([]);
     const mild = { ...FROST, airIndex: { value: 5, unit: 'C-days' } };
     expect(addedBy({ frost: mild })).toEqual([]);
@@ -209,9 +214,16 @@ describe('the ground of a job', () => {
     const plan = planOf({ ...WHOLE, plant: { ...PLATE, mass: '340 kg' } });
     const words = plan.warnings.map((one) => describeWarning(one, { system: 'metric' })).join('\n');
     expect(words).toMatch(/frost goes \d+ mm below finished grade, \d+ mm into the subgrade/);
+    expect(words).toMatch(
+      /frost goes \d+ mm into the subgrade, but the pavement is planned without/,
+    );
     expect(words).toMatch(/base is 300 mm, the rule of limited frost penetration requires \d+ mm/);
     expect(words).toContain('20.4 l/min runs off in the storm, the drain takes 12.0 l/min');
     expect(words).toContain('no lift as thick as lift 1, 2, 3 for this machine. Use thinner');
+    const notSaid = plan.warnings.filter(({ code }) => code === 'FROST_NOT_SAID');
+    expect(notSaid.map((one) => describeWarning(one, { system: 'us' }))).toEqual([
+      expect.stringMatching(/frost goes \d.* in into the subgrade, but .* Set "frost" to true/),
+    ]);
   });
 
   test('on the sheet, with sources and working', () => {

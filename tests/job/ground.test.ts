@@ -327,24 +327,36 @@ describe('where the figures of the ground come from', () => {
 });
 
 describe('where the moisture of a lift comes from', () => {
-  const stones = (moisture: object) => {
-    const { materials } = site(undefined) as unknown as Loose & {
-      readonly materials: { readonly stones: readonly object[] };
-    };
-    return { ...materials, stones: materials.stones.map((one) => ({ ...one, ...moisture })) };
-  };
+  /** The stone of the lifts is the second, in the materials and in the list of the day. */
   const pathsOf = (day: object, material: object) => {
-    const optimum = [{ stone: 'stone', optimumMoisture: 0.06, ...day }];
-    const plan = planJob({ ...site({ optimum }), materials: stones(material) } as never);
+    const { materials, ...rest } = levelSite([pavementOn(rectangle(0, 0, 10, 4), { id: 'drive' })]);
+    const { stones, ...others } = materials as { readonly stones: readonly object[] };
+    const [stone] = stones;
+    const plan = planJob({
+      ...rest,
+      materials: {
+        ...others,
+        stones: [
+          { ...stone, id: 'spare' },
+          { ...stone, ...material },
+        ],
+      },
+      ground: {
+        optimum: [
+          { stone: 'spare', optimumMoisture: 0.05, moisture: 0.02 },
+          { stone: 'stone', optimumMoisture: 0.06, ...day },
+        ],
+      },
+    } as never);
     return plan.working
       .filter(({ title }) => title === 'Water to add')
       .map(({ takes }) => takes['w1']?.map((path) => pathText(path)));
   };
 
   test.each([
-    [{ moisture: 0.03 }, {}, ['job.ground.optimum[0].moisture']],
-    [{ moisture: 0.03 }, { moisture: 0.04 }, ['job.ground.optimum[0].moisture']],
-    [{}, { moisture: 0.04 }, ['job.materials.stones[0].moisture']],
+    [{ moisture: 0.03 }, {}, ['job.ground.optimum[1].moisture']],
+    [{ moisture: 0.03 }, { moisture: 0.04 }, ['job.ground.optimum[1].moisture']],
+    [{}, { moisture: 0.04 }, ['job.materials.stones[1].moisture']],
     // the stone counts as dry: no field says so
     [{}, {}, undefined],
   ])('of the day %j, of the stone %j', (day, material, path) => {

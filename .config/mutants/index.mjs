@@ -16,15 +16,18 @@ process.chdir(root);
 
 /** The folders whose tests are measured, and where these lie. */
 const TESTS_OF = new Map([
-  ['units', 'tests/units/'],
-  ['geometry', 'tests/geometry/'],
-  ['build-up', 'tests/build-up/'],
-  ['string-line', 'tests/string-line/'],
-  ['stakes', 'tests/stakes/'],
-  ['volumes', 'tests/volumes/'],
-  ['outline', 'tests/outline/'],
-  ['job/plan', 'tests/job/'],
+  ['units', ['tests/units/']],
+  // the kernels of figures are public through outlines alone
+  ['geometry', ['tests/geometry/', 'tests/outline/']],
+  ['build-up', ['tests/build-up/']],
+  ['string-line', ['tests/string-line/']],
+  ['stakes', ['tests/stakes/']],
+  ['volumes', ['tests/volumes/']],
+  ['outline', ['tests/outline/']],
+  ['job/plan', ['tests/job/']],
 ]);
+
+const isTestOf = (folder, name) => TESTS_OF.get(folder).some((path) => name.startsWith(path));
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -32,6 +35,8 @@ const { values, positionals } = parseArgs({
     sample: { type: 'string', default: '50' },
     seed: { type: 'string', default: '1' },
     at: { type: 'string', multiple: true, default: [] },
+    // tests of the folder are run for about so many seconds, those named like the source first
+    own: { type: 'string', default: '60' },
     // tests of other folders are run for about so many seconds, those of all formulas first
     others: { type: 'string', default: '12' },
   },
@@ -68,20 +73,21 @@ function testsFor({ file, number }, folder, passes) {
   // what runs when a file is loaded is seen by every test that loads the file
   const isStatic = all.some(([, { atLoad }]) => has(atLoad[file]));
   const sees = ([name, { passed }]) =>
-    has(passed[file]) ||
-    (isStatic && (passed[file] !== undefined || name.startsWith(TESTS_OF.get(folder))));
+    has(passed[file]) || (isStatic && (passed[file] !== undefined || isTestOf(folder, name)));
   const seen = all.filter(sees).sort((a, b) => a[1].ms - b[1].ms);
   // a test file that is called like the source is the likeliest to fail
   const isNamesake = ([name]) => basename(name, '.test.ts') === basename(file, '.ts');
+  let leftOfOwn = Number(values.own) * 1000;
   const own = seen
-    .filter(([name]) => name.startsWith(TESTS_OF.get(folder)))
-    .sort((a, b) => Number(isNamesake(b)) - Number(isNamesake(a)));
+    .filter(([name]) => isTestOf(folder, name))
+    .sort((a, b) => Number(isNamesake(b)) - Number(isNamesake(a)))
+    .filter((test) => isNamesake(test) || (leftOfOwn -= test[1].ms) > 0);
   const isOfFormulas = ([name]) => name.startsWith('tests/formulas/');
   let left = Number(values.others) * 1000;
   const others = [
     ...seen.filter(isOfFormulas),
     ...seen.filter(
-      (test) => !isOfFormulas(test) && !own.includes(test) && (left -= test[1].ms) > 0,
+      (test) => !isOfFormulas(test) && !isTestOf(folder, test[0]) && (left -= test[1].ms) > 0,
     ),
   ];
   return [own, others].filter((stage) => stage.length > 0);
@@ -130,7 +136,7 @@ async function runFolder(folder, passes, all) {
     values.at.length > 0
       ? mutants.filter(isAt)
       : drawn(mutants, Number(values.sample), `${folder} ${values.seed}`);
-  const files = Object.keys(passes).filter((name) => name.startsWith(TESTS_OF.get(folder)));
+  const files = Object.keys(passes).filter((name) => isTestOf(folder, name));
   const { failure: before } = await tests.run({ files: files.map((name) => join(root, name)) });
   if (before !== null) throw new Error(`a test fails before anything is changed: ${before}`);
   const counts = { killed: 0, endless: 0, refused: 0, survived: 0, unseen: 0 };

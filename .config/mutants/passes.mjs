@@ -30,8 +30,7 @@ const testFiles = () =>
     .filter((name) => !APART.test(name))
     .sort();
 
-const read = () =>
-  existsSync(CACHE) ? JSON.parse(readFileSync(CACHE, 'utf8')) : { sources: {}, tests: {} };
+const read = () => (existsSync(CACHE) ? JSON.parse(readFileSync(CACHE, 'utf8')) : {});
 
 /** Runs the tests on sources with marks; each answer lies in a file. */
 async function runWithMarks(root, names, sources) {
@@ -52,42 +51,39 @@ async function runWithMarks(root, names, sources) {
 }
 
 /**
- * For each test file: how long it takes, and the numbers of the mutants it passes, by source. A source
- * that is not wanted now may have changed.
+ * For each test file: how long it takes, and the numbers of the mutants it passes, by source. It is run
+ * anew if it changed, or a wanted source that it passes.
  */
 export async function passesOf(root, sources, isWanted) {
   const cache = read();
-  const hashes = Object.fromEntries(
-    sources.map(({ name, content }) => [
-      name,
-      isWanted(name) ? hashOf(content) : (cache.sources[name] ?? ''),
-    ]),
-  );
-  const changed = new Set(
-    Object.keys(hashes).filter((name) => hashes[name] !== cache.sources[name]),
-  );
+  const hashes = Object.fromEntries(sources.map(({ name, content }) => [name, hashOf(content)]));
   const isStale = (name) => {
-    const kept = cache.tests[name];
+    const kept = cache[name];
     if (kept?.hash !== hashOf(readFileSync(name))) return true;
-    return Object.keys(kept.passed).some((source) => changed.has(source));
+    return Object.entries(kept.sources).some(
+      ([source, hash]) => isWanted(source) && hash !== hashes[source],
+    );
   };
   const names = testFiles();
   const stale = names.filter(isStale);
   const save = () => {
     const tests = Object.fromEntries(
-      names.filter((name) => cache.tests[name]).map((name) => [name, cache.tests[name]]),
+      names.filter((name) => cache[name]).map((name) => [name, cache[name]]),
     );
     mkdirSync(dirname(CACHE), { recursive: true });
-    writeFileSync(CACHE, JSON.stringify({ sources: hashes, tests }));
+    writeFileSync(CACHE, JSON.stringify(tests));
     return tests;
   };
-  for (const name of stale) delete cache.tests[name];
+  for (const name of stale) delete cache[name];
   if (stale.length > 0)
     console.log(`Finding out what ${stale.length} of ${names.length} test files pass ...`);
   for (let at = 0; at < stale.length; at += BATCH) {
     const found = await runWithMarks(root, stale.slice(at, at + BATCH), sources);
-    for (const [name, passes] of found)
-      cache.tests[name] = { hash: hashOf(readFileSync(name)), ...passes };
+    for (const [name, passes] of found) {
+      const passed = Object.keys(passes.passed).map((source) => [source, hashes[source]]);
+      const hash = hashOf(readFileSync(name));
+      cache[name] = { hash, sources: Object.fromEntries(passed), ...passes };
+    }
     save();
   }
   return save();

@@ -22,33 +22,31 @@ export class TestProcess {
   }
 
   /**
-   * The first failure, or null; "no end" where `patience` milliseconds pass and no further file is done.
-   * Without `patience` it waits.
+   * The first failure, or null; "no end" where the process has used `patience` milliseconds of processor
+   * time and no further file is done. Without `patience` it waits. A clock would not do: on a busy machine
+   * a fresh process takes minutes to load the sources.
    */
   async run(task, patience = Infinity) {
     if (this.#child === null) await this.#start();
     const child = this.#child;
     return new Promise((resolve) => {
-      let timer;
+      let spentBefore;
       const done = (answer) => {
-        clearTimeout(timer);
         child.removeAllListeners();
         resolve(answer);
       };
-      const wait = () => {
-        clearTimeout(timer);
-        if (patience < Infinity)
-          timer = setTimeout(() => {
-            this.stop();
-            done({ failure: 'no end' });
-          }, patience);
-      };
-      child.on('message', (message) => (message === 'a file is done' ? wait() : done(message)));
+      child.on('message', (message) => {
+        if (message === 'a file is done') spentBefore = undefined;
+        else if (message.spent === undefined) done(message);
+        else if (message.spent - (spentBefore ??= message.spent) > patience) {
+          this.stop();
+          done({ failure: 'no end' });
+        }
+      });
       child.on('exit', () => {
         this.#child = null;
         done({ failure: 'the process broke' });
       });
-      wait();
       child.send(task);
     });
   }

@@ -191,7 +191,12 @@ describe('the ground of a job', () => {
   });
 
   test('warnings, each with its twin that is silent', () => {
-    expect(addedBy({ frost: FROST })).toEqual(['FROST_IN_SUBGRADE', 'BASE_BELOW_FROST_RULE']);
+    const inSubgrade = ['FROST_IN_SUBGRADE', 'FROST_NOT_SAID', 'BASE_BELOW_FROST_RULE'];
+    expect(addedBy({ frost: FROST })).toEqual(inSubgrade);
+    const said = { frost: true };
+    expect(addedBy({ frost: FROST }, said)).toEqual(
+      inSubgrade.filter((code) => code !== 'FROST_NOT_SAID'),
+    );
     expect(addedBy({ frost: FROST, frostGroup: 'NFS' })).toEqual([]);
     const mild = { ...FROST, airIndex: { value: 5, unit: 'C-days' } };
     expect(addedBy({ frost: mild })).toEqual([]);
@@ -209,9 +214,16 @@ describe('the ground of a job', () => {
     const plan = planOf({ ...WHOLE, plant: { ...PLATE, mass: '340 kg' } });
     const words = plan.warnings.map((one) => describeWarning(one, { system: 'metric' })).join('\n');
     expect(words).toMatch(/frost goes \d+ mm below finished grade, \d+ mm into the subgrade/);
+    expect(words).toMatch(
+      /frost goes \d+ mm into the subgrade, but the pavement is planned without/,
+    );
     expect(words).toMatch(/base is 300 mm, the rule of limited frost penetration requires \d+ mm/);
     expect(words).toContain('20.4 l/min runs off in the storm, the drain takes 12.0 l/min');
     expect(words).toContain('no lift as thick as lift 1, 2, 3 for this machine. Use thinner');
+    const notSaid = plan.warnings.filter(({ code }) => code === 'FROST_NOT_SAID');
+    expect(notSaid.map((one) => describeWarning(one, { system: 'us' }))).toEqual([
+      expect.stringMatching(/frost goes \d.* in into the subgrade, but .* Set "frost" to true/),
+    ]);
   });
 
   test('on the sheet, with sources and working', () => {
@@ -311,6 +323,44 @@ describe('where the figures of the ground come from', () => {
         expect(['step', 'job'], `${code} ${key}`).toContain(found.origin);
       }
     }
+  });
+});
+
+describe('where the moisture of a lift comes from', () => {
+  /** The stone of the lifts is the second, in the materials and in the list of the day. */
+  const pathsOf = (day: object, material: object) => {
+    const { materials, ...rest } = levelSite([pavementOn(rectangle(0, 0, 10, 4), { id: 'drive' })]);
+    const { stones, ...others } = materials as { readonly stones: readonly object[] };
+    const [stone] = stones;
+    const plan = planJob({
+      ...rest,
+      materials: {
+        ...others,
+        stones: [
+          { ...stone, id: 'spare' },
+          { ...stone, ...material },
+        ],
+      },
+      ground: {
+        optimum: [
+          { stone: 'spare', optimumMoisture: 0.05, moisture: 0.02 },
+          { stone: 'stone', optimumMoisture: 0.06, ...day },
+        ],
+      },
+    } as never);
+    return plan.working
+      .filter(({ title }) => title === 'Water to add')
+      .map(({ takes }) => takes['w1']?.map((path) => pathText(path)));
+  };
+
+  test.each([
+    [{ moisture: 0.03 }, {}, ['job.ground.optimum[1].moisture']],
+    [{ moisture: 0.03 }, { moisture: 0.04 }, ['job.ground.optimum[1].moisture']],
+    [{}, { moisture: 0.04 }, ['job.materials.stones[1].moisture']],
+    // the stone counts as dry: no field says so
+    [{}, {}, undefined],
+  ])('of the day %j, of the stone %j', (day, material, path) => {
+    expect(pathsOf(day, material)).toEqual([path, path, path]);
   });
 });
 

@@ -154,6 +154,15 @@ describe('outlines that are none', () => {
     expectFault(() => outlineArea({ outline }), code);
   });
 
+  test('how many points are needed is said, with arcs and without', () => {
+    const words = (outline: OutlineInput) => faultsOf(() => outlineArea({ outline }))[0]?.message;
+    expect(words(feet([0, 0], [1, 0]))).toBe('an outline needs three points or more, got 2');
+    const arcs = [{ edge: 0, bulgeMiddleOrdinate: 1 }];
+    expect(words({ unit: 'ft', points: [[0, 0]], arcs })).toBe(
+      'an outline needs two points joined by arcs or more, got 1',
+    );
+  });
+
   test('the two edges that cross are named', () => {
     const [issue] = faultsOf(() =>
       outlineArea({ outline: feet([0, 0], [5, 0], [5, 5], [2, 5], [2, -1], [0, 4]) }),

@@ -54,6 +54,34 @@ describe('by pencil', () => {
     expect(of(rectangle(0, 0, 1, 1))).toEqual(['1', '0', 1]);
   });
 
+  test('an arc that a corner touches stays one arc, whichever edge it is', () => {
+    const corners = [
+      [0, 0],
+      [4, 0],
+      [4, 4],
+      [0, 4],
+    ] as const;
+    const touching = [
+      [2, -1],
+      [1, -3],
+      [3, -3],
+    ] as const;
+    for (const edge of [0, 1, 2, 3]) {
+      // the arc runs from 0, 0 through 2, -1 to 4, 0
+      const points = [...corners.slice((4 - edge) % 4), ...corners.slice(0, (4 - edge) % 4)];
+      const bow = { unit: 'm' as const, points, arcs: [{ edge, bulgeMiddleOrdinate: 1 }] };
+      const below = { unit: 'm' as const, points: touching };
+      const { outlines, overlap } = uniteOutlines({ outlines: [bow, below] });
+      expect(outlines.map((one) => [one.points.length, one.arcs.length])).toEqual([
+        [4, 1],
+        [3, 0],
+      ]);
+      const [arc] = outlines[0]?.arcs ?? [];
+      expect(arc?.bulgeMiddleOrdinate.to('m').toString()).toBe('1');
+      expect(overlap.isZero()).toBe(true);
+    }
+  });
+
   test('four strips close in a yard', () => {
     const { outlines, area, overlap } = uniteOutlines({
       outlines: [

@@ -108,6 +108,8 @@ export const WARNING_WORDS: Readonly<Record<WarningCode, (said: Said) => string>
     `${subject}: lifts of up to ${say('lift')} are given, published maximum ${say('most')} for any plate or tamper. Compact it in thinner lifts.`,
   FROST_IN_SUBGRADE: ({ subject, say }) =>
     `${subject}: frost goes ${say('depth')} below finished grade, ${say('into')} into the subgrade. Frost-susceptible soil heaves there and is soft in the thaw. Drain the base, and ask a licensed engineer.`,
+  FROST_NOT_SAID: ({ subject, say }) =>
+    `${subject}: in the winter given, frost goes ${say('into')} into the subgrade, but the pavement is planned without frost. Its minimum base has nothing added for frost. Set "frost" to true, or correct the winter.`,
   BASE_BELOW_FROST_RULE: ({ subject, say }) =>
     `${subject}: base is ${say('got')}, the rule of limited frost penetration requires ${say('wanted')}. A licensed engineer decides.`,
   RUNOFF_OVER_INLET: ({ subject, say }) =>

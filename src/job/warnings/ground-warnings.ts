@@ -3,14 +3,15 @@ import type { ReadJob } from '../schema/job-shape.js';
 import { warning } from './warning.js';
 
 /** What frost, drains and the machine mean for a pavement; none if the job says nothing of the ground. Internal. */
-export function groundBlockWarnings(job: ReadJob, { name, ground }: PavementPlan): PlanWarning[] {
+export function groundBlockWarnings(job: ReadJob, plan: PavementPlan): PlanWarning[] {
+  const { name, ground } = plan;
   if (ground === null) return [];
   const found: PlanWarning[] = [];
   const { frost, runoff, lifts, thickestLift } = ground;
-  if (frost !== null && !frost.intoSubgrade.isZero()) {
-    const values = { depth: frost.depth, into: frost.intoSubgrade };
-    const isHarmless = frost.group === 'NFS';
-    if (!isHarmless) found.push(warning('FROST_IN_SUBGRADE', name, values));
+  if (frost !== null && !frost.intoSubgrade.isZero() && frost.group !== 'NFS') {
+    const into = frost.intoSubgrade;
+    found.push(warning('FROST_IN_SUBGRADE', name, { depth: frost.depth, into }));
+    if (!plan.frost) found.push(warning('FROST_NOT_SAID', name, { into }));
   }
   const base = ground.thicknesses.find(({ part }) => part === 'base');
   const limited = base?.rules.find(({ rule }) => rule === 'frost-limited');

@@ -27,6 +27,23 @@ describe('scanStraightedge', () => {
     expect(Object.isFrozen(found.contacts[0])).toBe(true);
   });
 
+  test('low ground before the straightedge is not under it', () => {
+    const step = [
+      [0, -1],
+      [1, 0],
+      [2, -0.01],
+      [3, 0],
+    ] as const;
+    expect(scanStraightedge(step, { length: 2 })).toEqual({
+      greatestGap: 0.01,
+      at: 2,
+      contacts: [
+        [1, 0],
+        [3, 0],
+      ],
+    });
+  });
+
   test('lies without a gap: the contacts of the first position', () => {
     const crown = [
       [0, 0],

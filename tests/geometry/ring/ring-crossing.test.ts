@@ -36,6 +36,22 @@ describe('ringCrossing', () => {
     expect(pairs).toContainEqual([first, second]);
   });
 
+  test('the tip of a notch on the far edge, whichever way it points', () => {
+    const notch = (tip: number) => [0, 0, 4, 0, 4, 4, 0, 4, 0, 2.5, tip, 2, 0, 1.5];
+    const turned = (ring: readonly number[]) =>
+      ring.map((_, k) => (k % 2 === 0 ? -(ring[k + 1] ?? 0) : (ring[k - 1] ?? 0)));
+    let [touching, apart] = [notch(4), notch(3.9)];
+    for (const quarter of [0, 1, 2, 3]) {
+      const { first, second } = ringCrossing(Float64Array.from(touching)) ?? {};
+      expect(
+        [4, 5].map((edge) => [1, edge]),
+        `${quarter}`,
+      ).toContainEqual([first, second]);
+      expect(ringCrossing(Float64Array.from(apart)), `${quarter}`).toBeNull();
+      [touching, apart] = [turned(touching), turned(apart)];
+    }
+  });
+
   test('a repeated point and a repeated end are no crossing', () => {
     expect(ringCrossing(Float64Array.of(0, 0, 4, 0, 4, 0, 4, 4, 0, 4, 0, 0))).toBeNull();
     expect(ringCrossing(square)).toBeNull();

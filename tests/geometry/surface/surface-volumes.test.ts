@@ -39,6 +39,28 @@ describe('a surface against a plane', () => {
     expect(dig.deepestFill).toMatchObject({ depth: 1, x: 0 });
   });
 
+  test('of places with one depth the first along x counts, then along y, in any order', () => {
+    const corners = [
+      [0, 0],
+      [6, 0],
+      [6, 4],
+      [0, 4],
+    ] as const;
+    for (const first of [0, 1, 2, 3]) {
+      for (const way of [1, 3]) {
+        const listed = [0, 1, 2, 3].map((k) => corners[(first + way * k) % 4] ?? [0, 0]);
+        const at = (height: number) =>
+          Float64Array.from(listed.flatMap(([x, y]) => [x, y, height]));
+        const words = `${first} ${way}`;
+        const place = { depth: 0.5, x: 0, y: 0 };
+        const cut = surfaceVolumes({ existing: at(0.5), design: LEVEL });
+        expect([cut.deepestCut, cut.deepestFill], words).toEqual([place, null]);
+        const fill = surfaceVolumes({ existing: at(-0.5), design: LEVEL });
+        expect([fill.deepestCut, fill.deepestFill], words).toEqual([null, place]);
+      }
+    }
+  });
+
   test('a pyramid', () => {
     const existing = Float64Array.of(0, 0, 0, 6, 0, 0, 6, 6, 0, 0, 6, 0, 3, 3, 2);
     expect(surfaceVolumes({ existing, design: LEVEL }).cut).toBeCloseTo(24, 13);

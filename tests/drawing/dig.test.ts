@@ -109,6 +109,25 @@ describe('figures on the grid', () => {
     expect(figures.some(({ text }) => !text.startsWith('-'))).toBe(true);
   });
 
+  test.each(cases)('none is covered by the mark of the deepest place: $name', (one) => {
+    const root = drawn(one.plan, one.pavement.id, one.system);
+    const marks = elementsOf(root, 'circle').map((mark) => [
+      numberOf(mark, 'cx'),
+      numberOf(mark, 'cy'),
+      numberOf(mark, 'r'),
+    ]);
+    const covered = elementsOf(root, 'text')
+      .filter(({ attributes }) => attributes['class'] === 'depth')
+      .filter((figure) =>
+        marks.some(
+          ([cx = 0, cy = 0, r = 0]) =>
+            Math.hypot(numberOf(figure, 'x') - cx, numberOf(figure, 'y') - 4 - cy) < r + 4,
+        ),
+      );
+    expect(covered.map(({ text }) => text)).toEqual([]);
+    expect(marks.length > 0).toBe(one.pavement.earth.deepestCut !== null);
+  });
+
   test('have the zero line between minus and plus', () => {
     const root = drawn(tilted(), 'drive');
     const lines = elementsOf(root, 'line').filter(

@@ -60,10 +60,11 @@ export const cornerLetters = (part: PlanPart): PlanPart => ({
     .map((one) => ({ ...one, rank: 6, rings: 2, isSpare: true })),
 });
 
-/** Figures on a grid inside the dig, with the coordinates of its lines. Internal. */
+/** Figures on a grid inside the dig, but for those that a mark would cover. Internal. */
 export function gridPart(
   of: DigScene,
   depthAt: DepthAt,
+  marks: readonly Box[],
   pen: PlanPen,
 ): Required<Pick<PlanPart, 'marks' | 'taken'>> {
   const { view, style } = pen;
@@ -75,7 +76,9 @@ export function gridPart(
     .filter((place) => isInDig(of, place))
     .flatMap((place) => {
       const depth = depthAt(place);
-      return depth === null ? [] : [figure(view.to(place), style.units.depth(depth), style.small)];
+      if (depth === null) return [];
+      const one = figure(view.to(place), style.units.depth(depth), style.small);
+      return marks.some((mark) => overlaps(mark, one.box)) ? [] : [one];
     });
   return {
     marks: figures.flatMap(({ marks }) => marks),

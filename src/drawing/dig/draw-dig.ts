@@ -140,13 +140,14 @@ function digPart(of: DigScene, pen: PlanPen): Required<PlanPart> {
     const even = evenPart(of, evenText(of, pen.style), pen);
     return joined([digLines(of, pen), stakeDigs(of, pen), even, letters]);
   }
-  const grid = gridPart(of, of.depthAt, pen);
+  const deepest = deepestPart(of, pen);
+  const grid = gridPart(of, of.depthAt, deepest.taken ?? [], pen);
   return joined([
     digLines(of, pen),
     zeroPart(of, pen),
     grid,
     gridScale(of, grid.taken, pen),
-    deepestPart(of, pen),
+    deepest,
     letters,
   ]);
 }

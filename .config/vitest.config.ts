@@ -33,6 +33,7 @@ export default defineConfig({
     maxWorkers: 2,
     // properties run thousands of cases: a busy machine takes its time
     testTimeout: 60_000 * depth,
+    hookTimeout: 60_000 * depth,
     coverage: {
       provider: 'v8',
       include: ['src/**/*.ts'],

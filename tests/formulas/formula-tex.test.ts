@@ -104,7 +104,7 @@ const step = (formula: string, given: readonly StepInput[]): FormulaStep => ({
   kind: 'formula',
   title: 'A step',
   formula,
-  result: { symbol: 'a', name: 'result', value: 1 },
+  result: { symbol: 'a', name: 'result', value: 1, text: '1', source: null },
   given,
   source: 'derived',
 });
@@ -113,6 +113,8 @@ const value = (symbol: string, of: StepInput['value']): StepInput => ({
   symbol,
   name: `the ${symbol}`,
   value: of,
+  text: String(of),
+  source: null,
 });
 
 describe('formulas in the working', () => {

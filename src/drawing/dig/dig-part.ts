@@ -1,4 +1,4 @@
-import { entry } from '../../invariant.js';
+import { entry, present } from '../../invariant.js';
 import type { Ground } from '../../job/plan/ground.js';
 import { groundRows } from '../../job/sheet/depth-rows.js';
 import type { DeepestPlan } from '../../job/plan/plan.js';
@@ -230,10 +230,11 @@ function placePart(
 export function stakeDigs({ scene, pavement }: DigScene, { view, style }: PlanPen): PlanPart {
   const own = scene.plan.stringLines.filter(({ pavement: id }) => id === pavement.plan.id);
   const digs = own.flatMap(({ stakes }) =>
-    groundRows(stakes, style.units.onTape).flatMap(({ id, dig }) => {
-      const place = scene.stakes.get(id);
-      return place === undefined ? [] : [{ id, dig, at: view.to(place) }];
-    }),
+    groundRows(stakes, style.units.onTape).map(({ id, dig }) => ({
+      id,
+      dig,
+      at: view.to(present(scene.stakes.get(id), 'stake')),
+    })),
   );
   return {
     marks: digs.flatMap(({ at }) => [

@@ -1,3 +1,4 @@
+import { entry, known } from '../../invariant.js';
 import type { JobPlan, PavementPlan } from '../../job/plan/plan.js';
 import { digOutline } from '../../job/plan/in-dig.js';
 import { jobOfPlan } from '../../job/saved/job-of-plan.js';
@@ -37,10 +38,9 @@ export function planScene(plan: JobPlan): PlanScene {
   return {
     plan,
     job,
-    pavements: plan.pavements.flatMap((one, index) => {
-      const outline = job.pavements[index]?.outline;
-      return outline === undefined ? [] : [scenePavement(one, outline)];
-    }),
+    pavements: plan.pavements.map((one, index) =>
+      scenePavement(one, entry(job.pavements, index).outline),
+    ),
     stakes: new Map(job.stakes.map(({ id, x, y }) => [id, [x.toNumber('m'), y.toNumber('m')]])),
   };
 }
@@ -78,10 +78,7 @@ export const placesOfScene = ({ pavements, stakes, plan }: PlanScene): Place[] =
   ...pavements.flatMap(({ paving, base, dig, top }) =>
     [...paving, ...(base ?? []), ...dig, ...(top ?? [])].flatMap(({ points }) => points),
   ),
-  ...plan.stringLines.flatMap((line) => line.stakes.flatMap(({ id }) => placeOf(stakes, id))),
+  ...plan.stringLines.flatMap((line) =>
+    line.stakes.map(({ id }) => known(stakes.get(id), 'stake')),
+  ),
 ];
-
-const placeOf = (stakes: ReadonlyMap<string, Place>, id: string): Place[] => {
-  const place = stakes.get(id);
-  return place === undefined ? [] : [place];
-};

@@ -1,4 +1,4 @@
-import { entry, lastOf } from '../../invariant.js';
+import { entry, lastOf, present } from '../../invariant.js';
 import type { StakePlan, StringLinePlan } from '../../job/plan/plan.js';
 import { roundFactor } from '../frame/scale.js';
 import { line, rectangle, type Point } from '../svg/shapes.js';
@@ -57,7 +57,7 @@ export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanP
       ...rows.flatMap(({ one, row }) => stringLabel(one, row, pen)),
     ],
     taken: named.map(({ at }) => boxRound(at, HALF + 1)),
-    lines: rows.flatMap(({ row }) => lineOf(row)),
+    lines: rows.map(({ row }) => lineOf(row)),
     told: unnamed === 0 ? [] : [pen.style.label('stakes-unnamed', { count: `${unnamed}` })],
   };
 }
@@ -67,7 +67,7 @@ function drawnRow(
   places: ReadonlyMap<string, Place>,
   { factor, pen }: { readonly factor: number; readonly pen: PlanPen },
 ): DrawnStake[] {
-  const all = stakes.map(({ id }): Place => places.get(id) ?? [0, 0]);
+  const all = stakes.map(({ id }): Place => present(places.get(id), 'place of a stake'));
   const [x, y] = directionOf(all, stakes);
   return stakes.map((stake, index) => {
     const [px, py] = entry(all, index);
@@ -89,8 +89,7 @@ function drawnRow(
 function directionOf(places: readonly Place[], stakes: readonly StakePlan[]): Place {
   const [first, last] = [entry(places, 0), lastOf(places)];
   const [dx, dy] = [last[0] - first[0], last[1] - first[1]];
-  const [a, b] = [stakes[0], stakes.at(-1)];
-  const off = a === undefined || b === undefined ? 0 : b.offset.minus(a.offset).toNumber('m');
+  const off = lastOf(stakes).offset.minus(entry(stakes, 0).offset).toNumber('m');
   const long = Math.hypot(dx, dy);
   const along = Math.sqrt(Math.max(0, long * long - off * off));
   return [(dx * along + dy * off) / (long * long), (dy * along - dx * off) / (long * long)];
@@ -112,17 +111,13 @@ function onceEach(stakes: readonly DrawnStake[]): DrawnStake[] {
 const isFarther = (a: StakePlan, b: StakePlan): boolean =>
   a.offset.abs().greaterThan(b.offset.abs());
 
-const stringMark = (row: readonly DrawnStake[], { view }: PlanPen): string[] =>
-  lineOf(row).flatMap(([from, to]) => {
-    const seen = clipLine(from, to, view.area);
-    return seen === null ? [] : [line('string', ...seen)];
-  });
+function stringMark(row: readonly DrawnStake[], { view }: PlanPen): string[] {
+  const seen = clipLine(...lineOf(row), view.area);
+  return seen === null ? [] : [line('string', ...seen)];
+}
 
 /** From the foot of the first stake to that of the last. */
-function lineOf(row: readonly DrawnStake[]): Segment[] {
-  const [first, last] = [row[0], row.at(-1)];
-  return first === undefined || last === undefined ? [] : [[first.foot, last.foot]];
-}
+const lineOf = (row: readonly DrawnStake[]): Segment => [entry(row, 0).foot, lastOf(row).foot];
 
 function stakeLabel({ stake, at }: DrawnStake, { style }: PlanPen): PlanLabel {
   const { units, label, small } = style;
@@ -140,11 +135,10 @@ function stakeLabel({ stake, at }: DrawnStake, { style }: PlanPen): PlanLabel {
 /** The name of a string stands beside the middle of its first stretch. */
 function stringLabel(
   { id }: StringLinePlan,
-  [first, second]: readonly DrawnStake[],
+  row: readonly DrawnStake[],
   { style }: PlanPen,
 ): PlanLabel[] {
-  if (first === undefined || second === undefined) return [];
-  const [a, b] = [first.foot, second.foot];
+  const [a, b] = [entry(row, 0).foot, entry(row, 1).foot];
   const text = style.label('string-name', { string: labelName(id.toUpperCase()) });
   const at: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
   return [{ text, size: style.small, at, clearance: 5, rank: 4 }];

@@ -9,7 +9,7 @@ import { derivedStep, given, type Step } from '../../working.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import { inField } from '../read/in-field.js';
 import { plainOutline } from '../read/normal-job.js';
-import { looseOf, paverOf, type Paver } from './materials.js';
+import { paverOf, paverWith, type Paver } from './materials.js';
 import type { PaverPlan, UnitsPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
@@ -34,7 +34,7 @@ export function planPavers(
   const edging = pavement.border?.paver;
   const units = {
     paver,
-    edging: edging === undefined ? paver : looseOf(materials.pavers ?? [], edging),
+    edging: edging === undefined ? paver : paverWith(materials, edging),
   };
   const at = ['materials', 'pavers', materials.pavers?.indexOf(paver) ?? 0];
   return inField(
@@ -135,8 +135,10 @@ function ordersOf(
 ): UnitsPlan[] {
   const round = borderOrder(edging, border);
   if (edging.id === paver.id) return [{ paver: paver.id, order: field + round }];
-  const own = round === 0 ? [] : [{ paver: edging.id, order: round }];
-  return [{ paver: paver.id, order: field }, ...own];
+  return [
+    { paver: paver.id, order: field },
+    { paver: edging.id, order: round },
+  ];
 }
 
 /** One flag for each edge, true if it is listed; edges are counted from 1. */

@@ -23,11 +23,7 @@ export function planLevelBook({ levelBook }: ReadJob): LevelBook | null {
         rows: rows.map((row) => withoutGaps(row)),
         ...withoutGaps({ known, allowable: greatest, adjustBy }),
       }),
-    ([first, ...rest]) => [
-      'levelBook',
-      ...(first === 'allowable' && rule !== undefined ? ['rule'] : [first ?? 'rows']),
-      ...rest,
-    ],
+    (path) => ['levelBook', ...path],
   );
 }
 

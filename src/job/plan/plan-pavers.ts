@@ -36,20 +36,12 @@ export function planPavers(
     paver,
     edging: edging === undefined ? paver : paverWith(materials, edging),
   };
-  const at = ['materials', 'pavers', materials.pavers?.indexOf(paver) ?? 0];
   return inField(
     () => countPavers(units, pavement, paving),
-    ([first = '', ...rest]) => {
-      if (first === 'unit') return [...at, ...rest];
-      if (PAVER_FIELDS.has(first)) return [...at, first, ...rest];
-      if (BORDER_FIELDS.has(first)) return [...path, 'border', first, ...rest];
-      return [...path, 'outline'];
-    },
+    // what is given of pavers and border has been read: the outline alone can be unfit for them
+    () => [...path, 'outline'],
   );
 }
-
-const PAVER_FIELDS = new Set<FieldPath[number]>(['axis', 'joint', 'pattern', 'breakage', 'reuse']);
-const BORDER_FIELDS = new Set<FieldPath[number]>(['course', 'corner', 'edges']);
 
 interface Units {
   /** Paver of the field. */

@@ -50,7 +50,7 @@ describe('a misclosure of -0.02 ft that is spread by distance', () => {
     ]);
     const title = 'Correction of turn';
     expect(stepNamed(plan, title).formula).toBe('c = -m * (s - s0) / (S - s0)');
-    const [s = 0, last = 0] = [distances[3], distances[6]];
+    const [s, last] = [distances[3], distances[6]];
     expect(valuesOf(plan, title)).toEqual(['m = -0.02 ft', `s = ${s} ft`, start, `S = ${last} ft`]);
     const text = renderWorking([stepNamed(plan, 'Correction of mark')], { system: 'us' });
     expect(text).toContain('c = 0');

@@ -48,13 +48,20 @@ interface PlainRing {
   readonly points: readonly PlanPoint[];
   readonly arcs?: readonly { readonly edge: number; readonly bulgeMiddleOrdinate: Length }[];
 }
-type PlainOutline = readonly PlanPoint[] | (PlainRing & { readonly holes?: readonly PlainRing[] });
+type PlainOutline = readonly PlanPoint[] | (PlainRing & { readonly holes: readonly PlainRing[] });
 
 const isPoints = (value: PlainOutline): value is readonly PlanPoint[] => Array.isArray(value);
 
+/** How many edges an outline in the plain form has, those of its holes among them. Internal. */
+export function edgesIn(outline: unknown): number {
+  const value = outline as PlainOutline;
+  const rings = isPoints(value) ? [{ points: value }] : [value, ...value.holes];
+  return rings.reduce((sum, { points }) => sum + points.length, 0);
+}
+
 function restoredOutline(value: PlainOutline): Outline {
   const outer = isPoints(value) ? { points: value } : value;
-  const holes = isPoints(value) ? [] : (value.holes ?? []);
+  const holes = isPoints(value) ? [] : value.holes;
   const first = known(outer.points[0], 'point of an outline');
   const origin: PlanPoint = { x: ownQuantity(first.x), y: ownQuantity(first.y) };
   return {

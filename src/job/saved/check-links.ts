@@ -12,12 +12,14 @@ export function checkLinks(plan: JobPlan, reading: Reading): void {
   const { job, pavements, stringLines } = plan;
   sameIds(reading, ['pavements'], pavements, job.pavements);
   sameIds(reading, ['stringLines'], stringLines, job.stringLines);
+  if (stringLines.length === 0) reading.fail('a plan has a string or more', ['stringLines']);
   stringLines.forEach((line, index) => {
     const at = ['stringLines', index];
     const own = job.stringLines[index];
     known(reading, [...at, 'pavement'], line.pavement, own === undefined ? [] : [own.pavement]);
     const stakes = own?.stakes.map((id) => ({ id })) ?? [];
     sameIds(reading, [...at, 'stakes'], line.stakes, stakes);
+    if (line.stakes.length < 2) reading.fail('a string has two stakes or more', [...at, 'stakes']);
     line.stakes.forEach(({ ground, ...stake }, k) => {
       for (const field of ['dig', 'soil'] as const) {
         if (ground === null || stake[field] !== null) continue;
@@ -35,6 +37,7 @@ export function checkLinks(plan: JobPlan, reading: Reading): void {
         `${buildUp.layers.length} layers`,
       ],
       ['edges', edges.length === count, `an outline of ${count} edges`],
+      ['buildUp', buildUp.layers.length > 2, 'pavers, bedding and base'],
       ['lifts', lifts.length > 0, 'a base'],
     ] as const;
     for (const [field, fits, of] of wrong) {

@@ -245,6 +245,30 @@ describe('what it refuses, by path', () => {
       'totals.stones[0].material',
     ],
     ['a kind of layer less', (p) => first(p.pavements).layerKinds.pop(), 'pavements[0].layerKinds'],
+    [
+      'no strings, and none in the job',
+      (p) => {
+        p.stringLines = [];
+        p.job.stringLines = [];
+      },
+      'stringLines',
+    ],
+    [
+      'one stake on a string, and in the job',
+      (p) => {
+        first(p.stringLines).stakes.splice(1);
+        first(p.job.stringLines).stakes.splice(1);
+      },
+      'stringLines[0].stakes',
+    ],
+    [
+      'pavers alone, of one kind',
+      (p) => {
+        first(p.pavements).buildUp.layers.splice(1);
+        first(p.pavements).layerKinds.splice(1);
+      },
+      'pavements[0].buildUp',
+    ],
     ['an edge less', (p) => first(p.pavements).edges.pop(), 'pavements[0].edges'],
     [
       'an edge too many',

@@ -7,6 +7,10 @@ export function known<T>(value: T | undefined, what: string): T {
   return value;
 }
 
+/** A value that is neither missing nor null. Internal. */
+export const present = <T>(value: T | null | undefined, what: string): T =>
+  value ?? known<T>(undefined, what);
+
 /** An entry that is known to be in the list. Internal. */
 export const entry = <T>(list: readonly T[], index: number): T => known(list[index], 'such entry');
 

@@ -2,7 +2,7 @@ import { exactlyOne } from '../input/exactly-one.js';
 import { optional, quantity, text } from '../input/field.js';
 import { SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
-import { entry } from '../invariant.js';
+import { entry, known } from '../invariant.js';
 import { shownText } from '../shown-text.js';
 import type { OverLength } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
@@ -140,7 +140,7 @@ export function checkFlatness(options: CheckFlatnessOptions): FlatnessCheck | St
 export function checkFlatness(options: CheckFlatnessOptions): FlatnessCheck | Straightedge {
   const { tolerance, length, ...rest } = readOptions(options, OPTIONS, checkOptions);
   if (tolerance !== undefined) return judgeFlatness(rest, tolerance);
-  const edgeLength = length ?? NO_LENGTH;
+  const edgeLength = known(length, 'length');
   const slid = slideEdge(rest.profile, { edgeLength, least: 2 });
   return withWorking(slid.edge, () => [gapStep(slid, edgeLength)]);
 }
@@ -206,8 +206,8 @@ function gapsOver(profile: readonly LineReading[], gaps: readonly (EdgeGap | nul
   return profile.map(({ id, station, value: height }, index) => {
     const found = gaps[index] ?? null;
     if (found === null) return { id, station, height, gap: NO_LENGTH, between: null };
-    const [left, right] = found.contacts.map((contact) => entry(profile, contact).station);
-    const between = [left ?? station, right ?? station] as const;
+    const [left, right] = found.contacts;
+    const between = [entry(profile, left).station, entry(profile, right).station] as const;
     return { id, station, height, gap: fromSI('length', found.gap), between };
   });
 }

@@ -1,3 +1,4 @@
+import { known } from '../invariant.js';
 import { optional, quantity, text } from '../input/field.js';
 import { ELEVATION, ROD_READING, THICKNESS, THICKNESS_OR_NONE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
@@ -7,7 +8,6 @@ import type { OverAndUnder } from '../sources/tolerance-sets.js';
 import { max, min, sum } from '../units/aggregate.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { worstVerdict } from '../verdict.js';
 import { formulaStep, given, type Step } from '../working.js';
 import {
@@ -184,7 +184,7 @@ export function checkThickness(options: CheckThicknessOptions): ThicknessCheck {
   const cutOrAdd = (value: Length) =>
     move(value.compare(design) < 0 ? 'add' : 'cut', value.minus(design));
   const readings = read.readings.map((reading) => {
-    const value = thicknessAt(reading) ?? NO_LENGTH;
+    const value = known(thicknessAt(reading), 'thickness');
     return judge({ id: reading.id, value, ...put(band) }, cutOrAdd);
   });
   const values = readings.map(({ value }) => value);

@@ -59,7 +59,7 @@ export function slideEdge(
   const gaps = edgeGaps(profile, rests);
   const found = greatestGap(gaps);
   const lies = rests.findIndex((rest) => rest !== null);
-  const [left, right] = found?.contacts ?? [lies, rests[lies] ?? lies];
+  const [left, right] = found?.contacts ?? [lies, entry(rests, lies) ?? lies];
   const contacts = [contactAt(readings, left), contactAt(readings, right)] as const;
   const [first, last] = [contactAt(readings, 0), contactAt(readings, readings.length - 1)];
   const place = contactAt(readings, found?.index ?? left);

@@ -1,3 +1,4 @@
+import { known } from '../invariant.js';
 import { readCompactedPerLoose } from '../input/compaction-ratio.js';
 import { list, object, optional, quantity } from '../input/field.js';
 import { ELEVATION, THICKNESS } from '../input/ranges.js';
@@ -17,7 +18,6 @@ import {
   type Ratio,
 } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import { oneForm, type Form } from './one-form.js';
 
@@ -140,7 +140,7 @@ export interface TrialStrip extends Worked {
  */
 export function trialStrip(options: TrialStripOptions): TrialStrip {
   const { readings, compactedThickness: wanted = null } = readOptions(options, OPTIONS);
-  const spots = readings.map((reading) => spotOf(reading) ?? NOWHERE);
+  const spots = readings.map((reading) => known(spotOf(reading), 'reading'));
   const count = spots.length;
   const loose = sum(spots.map((spot) => spot.loose)).dividedBy(count);
   const compacted = sum(spots.map((spot) => spot.compacted)).dividedBy(count);
@@ -179,9 +179,6 @@ function spotOf(reading: Partial<Values<typeof READING>>): Spot | undefined {
     return undefined;
   return { loose: looseTop.minus(bottom), compacted: compactedTop.minus(bottom) };
 }
-
-/** Replaces a reading that could not be read; the check refuses it. */
-const NOWHERE: Spot = { loose: NO_LENGTH, compacted: NO_LENGTH };
 
 /** `sqrt(sum (c - r l)^2 / (n (n - 1))) / mean(l)` */
 function uncertaintyOf(spots: readonly Spot[], ratio: Ratio, loose: Length): Ratio {

@@ -101,9 +101,9 @@ export function bentLine(levels: readonly LineLevel[], crossSlope: Slope): BentL
     apexes,
     at: (place) => {
       const places = legs.map((leg, k) => placeOn(leg, k, place));
-      const found = nearest(places.filter(({ isHeld }) => isHeld)) ?? nearest(places);
       // a line has one leg at least
-      const { leg, along, across } = found ?? placeOn(firstOf(legs), 0, place);
+      const found = nearest(places.filter(({ isHeld }) => isHeld)) ?? known(nearest(places), 'leg');
+      const { leg, along, across } = found;
       const one = entry(legs, leg);
       const offset = divideRatios(across, one.length);
       const width = fromSI('length', offset);
@@ -114,7 +114,7 @@ export function bentLine(levels: readonly LineLevel[], crossSlope: Slope): BentL
         leg,
         offset: width,
         carriedOn: isBefore(one, along) || isBeyond(one, along),
-        isBeyondReach: !isLevel && (found?.isHeld !== true || isPast(offset)),
+        isBeyondReach: !isLevel && (!found.isHeld || isPast(offset)),
       };
     },
   };
@@ -138,7 +138,7 @@ function legsOf(levels: readonly LineLevel[]): BentLeg[] {
       to,
       ahead,
       square: squared(ahead),
-      length: lengths[k] ?? norm(ahead),
+      length: entry(lengths, k),
       rise: to.elevation.minus(from.elevation),
       half: { start: halfTurn(k), end: halfTurn(k + 1) },
       isFirst: k === 0,
@@ -146,8 +146,6 @@ function legsOf(levels: readonly LineLevel[]): BentLeg[] {
     };
   });
 }
-
-const firstOf = (legs: readonly BentLeg[]): BentLeg => known(legs[0], 'leg of a line of levels');
 
 /** What the two mitres together take of a leg, for each unit of offset to the left. */
 const takenBy = ({ half }: BentLeg): Ratio => addRatios(half.start, half.end);

@@ -1,5 +1,5 @@
+import { known } from '../invariant.js';
 import type { Length, Slope } from '../units/quantity.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { verdictOf, type Verdict } from '../verdict.js';
 import { derivedStep, given, type Step } from '../working.js';
 
@@ -50,7 +50,9 @@ export function clearanceStep(
     title: isCrest ? 'Ground between the axles' : 'Ground under the overhang',
     formula: isCrest ? 'h = W * abs(A) / 4' : 'h = O * abs(A)',
     given: [
-      isCrest ? given('W', 'wheelbase', wheelbase) : given('O', 'overhang', overhang ?? NO_LENGTH),
+      isCrest
+        ? given('W', 'wheelbase', wheelbase)
+        : given('O', 'overhang', known(overhang, 'overhang')),
       given('A', 'change of grade', change),
     ],
     result: given('h', 'reach of the ground', reach),

@@ -1,3 +1,4 @@
+import { known } from '../invariant.js';
 import { exactlyOne } from '../input/exactly-one.js';
 import { choice, object, optional, quantity } from '../input/field.js';
 import { SLOPE, SLOPE_OF_SOME, SLOPE_OR_NONE } from '../input/ranges.js';
@@ -100,7 +101,7 @@ export function checkSlope(options: CheckSlopeOptions): SlopeCheck {
       exactlyOne(reader, raw, ['purpose', 'limits'], [...path, 'purpose']);
     },
   );
-  const all = purpose === undefined ? limitsGiven(limits ?? {}) : limitsOf(purpose);
+  const all = purpose === undefined ? limitsGiven(known(limits, 'limits')) : limitsOf(purpose);
   const isAccess = purpose?.startsWith('accessible') === true;
   return checkedSlope(fall, all, { uncertainty, caution: isAccess ? 'access' : 'drainage' });
 }

@@ -1,4 +1,4 @@
-import { fault } from '../errors.js';
+import { entry } from '../invariant.js';
 import type { Length } from '../units/quantity.js';
 
 /** The last part of a line that starts at or before a station, else the first. Internal. */
@@ -12,11 +12,8 @@ export function partAt<T>(
   let beyond = parts.length;
   while (beyond - found > 1) {
     const middle = (found + beyond) >> 1;
-    const part = parts[middle];
-    if (part !== undefined && startOf(part).compare(station) <= 0) found = middle;
+    if (startOf(entry(parts, middle)).compare(station) <= 0) found = middle;
     else beyond = middle;
   }
-  const part = parts[found];
-  if (part === undefined) throw fault('EMPTY_LIST', 'a line needs a part');
-  return part;
+  return entry(parts, found);
 }

@@ -1,3 +1,4 @@
+import { entry, known, lastOf } from '../invariant.js';
 import type { FieldPath } from '../errors.js';
 import { flag, list, object, optional, quantity, text } from '../input/field.js';
 import { DISTANCE, SET_BACK, STATION } from '../input/ranges.js';
@@ -173,8 +174,8 @@ interface Span {
 
 function spanOf(edge: EdgePath | undefined, line: GradeLine | undefined): Span {
   if (edge !== undefined) return { from: NO_LENGTH, to: edge.length };
-  const from = line?.points[0]?.station ?? NO_LENGTH;
-  return { from, to: line?.points.at(-1)?.station ?? NO_LENGTH };
+  const { points } = known(line, 'line of grade');
+  return { from: entry(points, 0).station, to: lastOf(points).station };
 }
 
 type Place = Values<typeof PLACE>;

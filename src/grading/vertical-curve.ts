@@ -1,3 +1,4 @@
+import { known } from '../invariant.js';
 import type { FieldPath } from '../errors.js';
 import { exactlyOne } from '../input/exactly-one.js';
 import { object, optional, quantity } from '../input/field.js';
@@ -6,7 +7,6 @@ import type { Reader } from '../input/reader.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
 import type { LengthInput, SlopeInput } from '../units/construct.js';
 import type { Length, Slope } from '../units/quantity.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import type { GradePoint } from './grade-points.js';
 import { shareOf, slopeBetween } from './slope-between.js';
@@ -175,18 +175,18 @@ interface Curve {
 
 function curveOf(read: Values<typeof OPTIONS>): Curve {
   const { before, after } = read;
-  const length = read.length ?? shortest(after.minus(before).abs(), read.changePer);
+  const length =
+    read.length ?? shortest(after.minus(before).abs(), known(read.changePer, 'change'));
   const half = length.dividedBy(2);
-  const start = read.start ?? moved(read.intersection ?? NOWHERE, half.negated(), before);
+  const start =
+    read.start ?? moved(known(read.intersection, 'intersection'), half.negated(), before);
   const intersection = moved(start, half, before);
   return { start, intersection, end: moved(intersection, half, after), length, before, after };
 }
 
-const NOWHERE: GradePoint = Object.freeze({ station: NO_LENGTH, elevation: NO_LENGTH });
-
 /** The length that a change of grade needs. */
-const shortest = (bend: Slope, per: Values<typeof CHANGE_PER> | undefined): Length =>
-  per === undefined ? NO_LENGTH : per.distance.times(bend).dividedBy(per.change);
+const shortest = (bend: Slope, { distance, change }: Values<typeof CHANGE_PER>): Length =>
+  distance.times(bend).dividedBy(change);
 
 /** The point farther along a straight grade. */
 const moved = ({ station, elevation }: GradePoint, by: Length, grade: Slope): GradePoint => ({

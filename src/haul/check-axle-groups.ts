@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../invariant.js';
 import type { FieldPath } from '../errors.js';
 import { list, object, optional, quantity, text } from '../input/field.js';
 import { PAYLOAD, SITE_OFFSET } from '../input/ranges.js';
@@ -9,7 +10,6 @@ import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import { sum } from '../units/aggregate.js';
 import type { LengthInput, MassInput } from '../units/construct.js';
 import type { Length, Mass } from '../units/quantity.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { withWorking, type Step, type Worked } from '../working.js';
 import { axleCaps, type AxleCaps, type AxleCapsInput, type Cap } from './axle-caps.js';
 import { groupFormula, groupSteps, roundedGroup } from './axle-group-limit.js';
@@ -173,10 +173,7 @@ function judgeGroup(axles: readonly Axle[], caps: AxleCaps, all: number): AxleGr
 }
 
 function spreadOf(axles: readonly Axle[]): Length {
-  const [first, last] = [axles[0], axles.at(-1)];
-  return first === undefined || last === undefined
-    ? NO_LENGTH
-    : last.position.minus(first.position);
+  return lastOf(axles).position.minus(entry(axles, 0).position);
 }
 
 interface GroupCase {

@@ -1,3 +1,4 @@
+import { known } from '../invariant.js';
 import { fault } from '../errors.js';
 import { exactlyOne } from '../input/exactly-one.js';
 import { number, optional, quantity } from '../input/field.js';
@@ -147,7 +148,7 @@ type Read = Values<typeof OPTIONS>;
 
 function moistDensity({ bankDryDensity, bankMoistDensity, moisture = ONE }: Read): Density {
   const dry = bankDryDensity?.times(moisture.plus(1));
-  return dry ?? bankMoistDensity ?? DENSITY.most;
+  return dry ?? known(bankMoistDensity, 'density');
 }
 
 function looseDensityOf(moist: Density, { bankDryDensity, loosePerBank }: Read): Density {

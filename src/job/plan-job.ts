@@ -1,6 +1,6 @@
 import { attempt, type Outcome } from '../attempt.js';
 import { isSettlineError, type FieldPath, type Issue } from '../errors.js';
-import { entry } from '../invariant.js';
+import { entry, present } from '../invariant.js';
 import { LIBRARY_VERSION } from '../library-version.js';
 import { SOURCES, type SourceId } from '../sources/catalogue.js';
 import { cautionsFor } from '../sources/cautions.js';
@@ -100,9 +100,8 @@ function planParts(job: ReadJob): JobPlan {
   });
   const lines = planAll(job.stringLines, 'stringLines', (line) => {
     const index = job.pavements.findIndex(({ id }) => id === line.pavement);
-    const [pavement, planned] = [job.pavements[index], pavements[index]];
-    if (pavement === undefined || planned === undefined) throw jobInvalid([]);
-    const { plan: plannedPavement, surface } = planned;
+    const pavement = entry(job.pavements, index);
+    const { plan: plannedPavement, surface } = entry(pavements, index);
     return planStringLine(job, line, {
       pavement,
       planned: plannedPavement,
@@ -224,7 +223,7 @@ function nearbySources({ trees, gates }: NearbyPlan, { excavation }: ReadJob): S
 /** Where the figures of the ground come from. */
 function groundSources({ ground }: ReadJob, pavements: readonly PavementPlan[]): SourceId[] {
   if (ground === undefined) return [];
-  const rules = pavements.flatMap((plan) => plan.ground?.thicknesses ?? []);
+  const rules = pavements.flatMap((plan) => present(plan.ground, 'ground').thicknesses);
   return [
     ...rules.flatMap((one) => one.rules.map(({ source }) => source)),
     ...(ground.frost === undefined

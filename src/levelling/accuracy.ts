@@ -1,3 +1,4 @@
+import { known } from '../invariant.js';
 import { bothOrNeither } from '../input/both-or-neither.js';
 import { exactlyOne } from '../input/exactly-one.js';
 import { object, optional, quantity } from '../input/field.js';
@@ -7,7 +8,6 @@ import type { AngleInput, LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Slope } from '../units/quantity.js';
 import { divideRatios } from '../units/ratio.js';
 import { slopeOfAngle } from '../units/slope-angle.js';
-import { NO_SLOPE } from '../units/zero.js';
 
 /** Accuracy of an instrument as an error over a distance. */
 export interface ErrorOverDistanceInput {
@@ -51,6 +51,6 @@ export const accuracy = object(ACCURACY, (reader, _, path, raw) => {
 /** An accuracy as the slope that the beam may have. Internal. */
 export function beamSlope({ error, over, angle }: Values<typeof ACCURACY>): Slope {
   if (angle !== undefined) return slopeOfAngle(angle);
-  if (error === undefined || over === undefined) return NO_SLOPE;
-  return fromSI('slope', divideRatios(exactOf(error), exactOf(over)));
+  const [off, by] = [known(error, 'error'), known(over, 'length')];
+  return fromSI('slope', divideRatios(exactOf(off), exactOf(by)));
 }

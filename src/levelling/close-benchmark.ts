@@ -1,10 +1,9 @@
 import { quantity } from '../input/field.js';
 import { TOLERANCE_OF_SOME } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
-import { lastOf } from '../invariant.js';
+import { lastOf, present } from '../invariant.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Length } from '../units/quantity.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { derivedStep, given, withWorking, type Worked } from '../working.js';
 import { adjustedShots, type DayShot } from './adjusted-shots.js';
 import { checksOf, type BenchmarkCheck } from './benchmark-checks.js';
@@ -99,7 +98,7 @@ export function closeBenchmark(options: CloseBenchmarkOptions): ClosedDay {
     suspects,
     note: noteFor(checks, suspects),
   };
-  const last = read.at(-1);
+  const last = lastOf(read);
   return withWorking(day, () => [
     heightStep({ benchmark, back }),
     derivedStep({
@@ -107,8 +106,8 @@ export function closeBenchmark(options: CloseBenchmarkOptions): ClosedDay {
       formula: 'm = HI - r - z0',
       given: [
         given('HI', 'height of instrument', instrumentHeight),
-        given('r', 'closing reading', last?.reading ?? NO_LENGTH),
-        given('z0', 'known level', last?.known ?? NO_LENGTH),
+        given('r', 'closing reading', last.reading),
+        given('z0', 'known level', present(last.known, 'known level')),
       ],
       result: given('m', 'misclosure', misclosure),
     }),

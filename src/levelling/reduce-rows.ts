@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../invariant.js';
 import type { Length } from '../units/quantity.js';
 import { NO_LENGTH } from '../units/zero.js';
 import type { BookRow } from './level-book.js';
@@ -89,11 +90,11 @@ function riseOrFall(before: BookRow | undefined, row: BookRow) {
 export function checkBook(rows: readonly ReducedRow[]): BookCheck {
   const total = (name: 'back' | 'fore' | 'rise' | 'fall'): Length =>
     rows.reduce((sum, row) => sum.plus(row[name] ?? NO_LENGTH), NO_LENGTH);
-  const [first, last] = [rows[0], rows.at(-1)];
+  const [first, last] = [entry(rows, 0), lastOf(rows)];
   const sumBack = total('back');
-  const sumFore = total('fore').plus(last?.intermediate ?? NO_LENGTH);
+  const sumFore = total('fore').plus(last.intermediate ?? NO_LENGTH);
   const [sumRise, sumFall] = [total('rise'), total('fall')];
-  const lastLessFirst = (last?.elevation ?? NO_LENGTH).minus(first?.elevation ?? NO_LENGTH);
+  const lastLessFirst = last.elevation.minus(first.elevation);
   const backLessFore = sumBack.minus(sumFore);
   const riseLessFall = sumRise.minus(sumFall);
   const agrees = backLessFore.equals(lastLessFirst) && riseLessFall.equals(lastLessFirst);

@@ -1,3 +1,4 @@
+import { known } from '../invariant.js';
 import { exactlyOne } from '../input/exactly-one.js';
 import { object, optional, quantity } from '../input/field.js';
 import { DISTANCE_OR_NONE, ROD_READING, SITE_LENGTH, TILT } from '../input/ranges.js';
@@ -102,7 +103,7 @@ const leanOf = ({ tilt = NO_ANGLE, lean }: Values<typeof OPTIONS>): StepInput[] 
 
 function cosineOf({ tilt, lean }: Values<typeof OPTIONS>): Ratio {
   if (lean !== undefined) return squareRoot(squaredCosine(lean));
-  return tilt === undefined ? ONE_RATIO : decimalRatio(Decimal40.cos(tilt.si));
+  return decimalRatio(Decimal40.cos(known(tilt, 'tilt').si));
 }
 
 /** `1 - b^2 / l^2`; negative if the lean is longer than the rod. */

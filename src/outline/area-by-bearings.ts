@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import { fault } from '../errors.js';
 import { custom, list, object, optional, quantity } from '../input/field.js';
 import { DISTANCE, PLACE } from '../input/ranges.js';
@@ -250,7 +251,7 @@ function coursesOf(measured: readonly Measured[], adjusted: readonly Vector[]): 
   let meridian: Ratio = ZERO_RATIO;
   let before: Ratio = ZERO_RATIO;
   return adjusted.map((course, index) => {
-    const raw = measured[index]?.along ?? course;
+    const raw = entry(measured, index).along;
     meridian = addRatios(addRatios(meridian, before), course.x);
     before = course.x;
     return {

@@ -109,11 +109,11 @@ function simpsonStep(
   });
 }
 
-const strip = (offsets: readonly Length[], index: number, spacing: Length): Area => {
-  const [from, to] = [offsets[index], offsets[index + 1]];
-  const both = from === undefined || to === undefined ? spacing.times(0) : from.plus(to);
-  return both.times(spacing).dividedBy(2);
-};
+const strip = (offsets: readonly Length[], index: number, spacing: Length): Area =>
+  entry(offsets, index)
+    .plus(entry(offsets, index + 1))
+    .times(spacing)
+    .dividedBy(2);
 
 function bySimpson(
   offsets: readonly Length[],

@@ -17,7 +17,7 @@ import type { Crossing } from '../geometry/ring/sweep-for-crossing.js';
  */
 export function checkOutline(reader: Reader, outline: Outline, paths: readonly FieldPath[]): void {
   const rings = ringsOf(outline);
-  const pathOf = (ring: number): FieldPath => paths[ring] ?? [];
+  const pathOf = (ring: number): FieldPath => entry(paths, ring);
   const isSound = rings.map((ring, index) => checkRing(reader, ring, pathOf(index)));
   if (!isSound.every(Boolean)) return;
   const corners = rings.map((ring, index) => crossedCorner(ring, index > 0));
@@ -81,8 +81,7 @@ function checkRing(reader: Reader, { points, bulges }: Ring, path: FieldPath): b
 
 /** True if every point is on the line of the first two. */
 function areInLine(points: readonly Vector[]): boolean {
-  const [first, second] = points;
-  if (first === undefined || second === undefined) return true;
+  const [first, second] = [entry(points, 0), entry(points, 1)];
   const along = minus(second, first);
   return points.every((point) => signOfRatio(cross(along, minus(point, first))) === 0);
 }
@@ -93,7 +92,7 @@ function failCrossing(
   chords: readonly { readonly edgeOf: readonly number[] }[],
   pathOf: (ring: number) => FieldPath,
 ): void {
-  const edge = (of: number, index: number) => chords[of]?.edgeOf[index] ?? index;
+  const edge = (of: number, index: number) => entry(entry(chords, of).edgeOf, index);
   const named = { first: edge(ring, first), second: edge(otherRing, second), ring, otherRing };
   failEdges(reader, named, pathOf);
 }

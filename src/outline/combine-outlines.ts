@@ -79,10 +79,9 @@ const floatEdge = ({ from, to, bulge }: Edge): FigureEdge => ({
 /** Makes exact rings of the lines that the kernel has found. */
 function placingOn(edges: readonly Edge[]): (line: Outlining) => Ring {
   const runs = new Map<number, Run>();
-  const runOf = (index: number): Run | undefined => {
-    const edge = edges[index];
-    const run = runs.get(index) ?? (edge && runAlong(edge));
-    if (run !== undefined) runs.set(index, run);
+  const runOf = (index: number): Run => {
+    const run = runs.get(index) ?? runAlong(entry(edges, index));
+    runs.set(index, run);
     return run;
   };
   const places = new Map<Node, Vector>();

@@ -1,4 +1,4 @@
-import { entry, known } from '../invariant.js';
+import { entry, known, lastOf } from '../invariant.js';
 import {
   addRatios,
   compareRatios,
@@ -129,8 +129,7 @@ const areApart = (a: Vector, b: Vector): boolean => compareRatios(squared(minus(
  * arc, the tangent stays; if it is on the arc, the arc is cut where the edges meet.
  */
 function joined(made: Corner, before: Edge, after: Edge): Pick<MovedEdge, 'corner' | 'isClean'> {
-  const [first, last] = [made.points[0], made.points.at(-1)];
-  if (first === undefined || last === undefined) return { corner: made, isClean: false };
+  const [first, last] = [entry(made.points, 0), lastOf(made.points)];
   const end = before.arc === undefined ? first : moved(after.from, before.end);
   const start = after.arc === undefined ? last : moved(after.from, after.start);
   const isEndApart = areApart(end, first);
@@ -157,8 +156,7 @@ const runOf = (arc: MovedArc | undefined, point: Vector, { along }: Side): Run =
   arc ?? { point, along };
 
 function vanishes(edge: Edge, own: Corner, next: Corner): boolean {
-  const [start, end] = [own.points.at(-1), next.points[0]];
-  if (start === undefined || end === undefined) return true;
+  const [start, end] = [lastOf(own.points), entry(next.points, 0)];
   const along = minus(end, start);
   if (edge.arc !== undefined) return arcVanishes(edge.arc, [start, end], edge);
   const { x, y } = edge.start.along;

@@ -1,3 +1,4 @@
+import { known } from '../invariant.js';
 import { fault, type FieldPath } from '../errors.js';
 import { exactlyOne } from '../input/exactly-one.js';
 import { choice, custom, list, optional, quantity } from '../input/field.js';
@@ -7,7 +8,6 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Area, type Length } from '../units/quantity.js';
 import { signOfRatio } from '../units/ratio.js';
 import { pointFrom, type PlanPoint } from '../units/vector.js';
-import { NO_LENGTH } from '../units/zero.js';
 import { given, procedureStep, withWorking, type Worked } from '../working.js';
 import { chordsOf } from './chords.js';
 import type { Corners } from './corner.js';
@@ -121,7 +121,8 @@ export interface WidenedOutline extends Worked {
  */
 export function widenOutline(options: WidenOutlineOptions): WidenedOutline {
   const { outline, by, perEdge, corners } = readOptions(options, OPTIONS, distancesMatch);
-  const distances = perEdge ?? Array.from({ length: edgesOf(outline) }, () => by ?? NO_LENGTH);
+  const distances =
+    perEdge ?? Array.from({ length: edgesOf(outline) }, () => known(by, 'distance'));
   return widenRead(outline, { distances, corners, path: ['outline'] });
 }
 

@@ -2,7 +2,7 @@ import { fault } from '../errors.js';
 import { choice, optional, quantity } from '../input/field.js';
 import { TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
-import { entry, lastOf } from '../invariant.js';
+import { entry, known, lastOf } from '../invariant.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import type { Ratio } from '../units/ratio.js';
@@ -223,7 +223,8 @@ function suspectMoves(
 
 function inOrder(local: readonly LocalStake[], moves: readonly StakeMove[]): StakeMove[] {
   const order = new Map(local.map(({ id }, index) => [id, index]));
-  return [...moves].sort((a, b) => (order.get(a.id) ?? 0) - (order.get(b.id) ?? 0));
+  const placeOf = ({ id }: StakeMove): number => known(order.get(id), 'stake');
+  return [...moves].sort((a, b) => placeOf(a) - placeOf(b));
 }
 
 function describeLine(line: PlanLine, local: readonly LocalStake[], origin: PlanPoint) {

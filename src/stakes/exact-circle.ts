@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import {
   addRatios,
   compareRatios,
@@ -33,10 +34,9 @@ export function circleOfThree([a, b, c]: readonly [Vector, Vector, Vector]):
 
 /** The circle that goes through every one of more points, if there is one. Internal. */
 export function circleOfAll(points: readonly Vector[]): ExactCircle | undefined {
-  const [first, second] = [points[0], points[Math.floor(points.length / 3)]];
-  const third = points[Math.floor((2 * points.length) / 3)];
-  if (first === undefined || second === undefined || third === undefined) return undefined;
-  const circle = circleOfThree([first, second, third]);
+  const at = (part: number): Vector => entry(points, Math.floor(part * points.length));
+  const first = at(0);
+  const circle = circleOfThree([first, at(1 / 3), at(2 / 3)]);
   if (circle === undefined) return undefined;
   const square = squared(minus(first, circle.centre));
   const isOn = (point: Vector): boolean =>

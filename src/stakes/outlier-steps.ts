@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import { fromSI, type Length } from '../units/quantity.js';
 import { divideRatios, wholeRatio, type Ratio } from '../units/ratio.js';
 import { formulaStep, given, procedureStep, type Step } from '../working.js';
@@ -64,8 +65,7 @@ export function profileOutlierSteps(
     given('S', 'squares of the stations from their mean', fromSI('area', spread)),
   ];
   return stakes.flatMap(({ id, at }, k) => {
-    const stake = found[k];
-    if (stake === undefined) return [];
+    const stake = entry(found, k);
     const s = given('s', 'station', metres(at.x));
     const title = `Mark of stake ${id} against the grade of the others`;
     return [

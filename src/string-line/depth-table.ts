@@ -169,8 +169,7 @@ function placesAlong(
   spacing: Length | undefined,
   line: HangingLine | undefined,
 ): Place[] {
-  const [first] = spans;
-  const start = first === undefined ? [] : [stakeRow(first.from)];
+  const start = stakeRow(entry(spans, 0).from);
   const rest = spans.flatMap(({ from, to, long }) => {
     const count = spacing === undefined ? 1 : wholeNumberUp(long, spacing);
     const between = Array.from({ length: count - 1 }, (_, k) => {
@@ -179,7 +178,7 @@ function placesAlong(
     });
     return [...between, stakeRow(to)];
   });
-  return [...start, ...rest];
+  return [start, ...rest];
 }
 
 const stakeRow = ({ id, station }: Tie): Place => ({ station, stake: id, sag: NO_LENGTH });

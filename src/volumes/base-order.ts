@@ -1,3 +1,4 @@
+import { present } from '../invariant.js';
 import { list, object, optional, quantity, ratio, text } from '../input/field.js';
 import { AREA_OR_NONE, FRACTION, THICKNESS_OR_NONE, VOLUME_OR_NONE } from '../input/ranges.js';
 import { isLeftOut, readOptions, shapeOf, type Check, type Values } from '../input/shape.js';
@@ -132,7 +133,7 @@ export function baseOrder(options: BaseOrderOptions): BaseOrder<null> {
   const order = Object.assign(volumesOf(total), {
     dryMass,
     deliveredMass,
-    water: dryMass === null ? null : (deliveredMass?.minus(dryMass) ?? null),
+    water: dryMass === null ? null : present(deliveredMass, 'delivered mass').minus(dryMass),
     compactedDryDensity: density.compacted,
     parts: each.map((part, index) => ({
       name: parts[index]?.name ?? `part ${index + 1}`,

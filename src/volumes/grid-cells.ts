@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import { chordsOf } from '../outline/chords.js';
 import { ringsOf, type Outline } from '../outline/ring.js';
 import { fromSI, type Length } from '../units/quantity.js';
@@ -21,7 +22,7 @@ const isThere = (depth: Length | null | undefined): depth is Length =>
 /** The cells of a grid whose four corners are known. Internal. */
 export function cellsOf(rows: readonly (readonly (Length | null)[])[]): readonly Cell[] {
   return rows.slice(1).flatMap((above, row) => {
-    const below = rows[row] ?? [];
+    const below = entry(rows, row);
     return above.slice(1).flatMap((d11, column): Cell[] => {
       const [d00, d10, d01] = [below[column], below[column + 1], above[column]];
       const isWhole = isThere(d00) && isThere(d10) && isThere(d11) && isThere(d01);

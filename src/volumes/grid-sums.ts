@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 import { fromSI, type Length } from '../units/quantity.js';
 import { ZERO_RATIO } from '../units/ratio.js';
 import { floatDepths, type Cell } from './grid-cells.js';
@@ -65,7 +66,7 @@ export function deepest(cells: readonly Cell[], sign: 1 | -1): GridDepth | null 
   let found: GridDepth | null = null;
   for (const { row, column, depths } of cells) {
     cornersOf(row, column).forEach(([r, c], k) => {
-      const depth = depths[k]?.times(sign) ?? ZERO_LENGTH;
+      const depth = entry(depths, k).times(sign);
       if (depth.compare(found?.depth ?? ZERO_LENGTH) > 0) found = { depth, row: r, column: c };
     });
   }

@@ -1,3 +1,4 @@
+import { known } from '../invariant.js';
 // The outline is read, with its arcs, by the outline folder: one description for all calculations.
 import { fault } from '../errors.js';
 import { exactlyOne } from '../input/exactly-one.js';
@@ -169,7 +170,7 @@ export interface GridVolumes extends Worked {
 export function gridVolumes(options: GridVolumesOptions): GridVolumes {
   const read = readOptions(options, OPTIONS, oneSurface);
   const { origin, spacing, outline, design } = read;
-  const grid = read.depths ?? read.heights ?? NO_GRID;
+  const grid = known(read.depths ?? read.heights, 'grid');
   const place = { origin, spacing };
   const depths = design === undefined ? grid.rows : depthsUnder(grid.rows, design, place);
   const cells = cellsOf(depths);
@@ -190,12 +191,10 @@ export function gridVolumes(options: GridVolumesOptions): GridVolumes {
     throw fault('SURFACES_APART', message, {}, ['outline']);
   }
   const used = new Set(cells.flatMap(({ row, column }) => cornersOf(row, column).map(String)));
-  const known = depths.flat().filter((depth) => depth !== null).length;
+  const given = depths.flat().filter((depth) => depth !== null).length;
   const cellArea = spacing.x.times(spacing.y);
-  return describe({ cells, clipped, cellArea, frame, unused: known - used.size });
+  return describe({ cells, clipped, cellArea, frame, unused: given - used.size });
 }
-
-const NO_GRID = Object.freeze({ rows: [], unit: undefined });
 
 type Rows = readonly (readonly (Length | null)[])[];
 

@@ -1,3 +1,4 @@
+import { entry } from '../invariant.js';
 // The outline is read, with its arcs, by the outline folder: one description for all calculations.
 import { isSettlineError, SettlineError, type FieldPath, type Issue } from '../errors.js';
 import { custom, optional } from '../input/field.js';
@@ -124,8 +125,7 @@ export type ReadSite = Values<typeof OPTIONS>;
 
 /** Cut and fill of a site that has been read. Internal. */
 export function volumesBetween({ existing, design, outline }: ReadSite): SiteVolumes {
-  const [first] = existing.spots;
-  const origin = outline?.origin ?? first ?? { x: NO_LENGTH, y: NO_LENGTH };
+  const origin = outline?.origin ?? entry(existing.spots, 0);
   return volumesFrom({ existing, design }, origin)(NO_LENGTH).inside(outline);
 }
 
@@ -148,7 +148,7 @@ export function volumesFrom(
   { existing, design }: Omit<ReadSite, 'outline'>,
   { x, y }: PlanPoint,
 ): (loweredBy: Length) => SiteSurfaces {
-  const z = existing.spots[0]?.z ?? NO_LENGTH;
+  const z = entry(existing.spots, 0).z;
   const frame = makeFrame({ x, y, z }, existing.unit ?? unitMeasured(existing.spots));
   const paths = { existing: existing.path, design: pathOf(design) };
   const ground = once(() => readSurface(floatsOf(existing.spots, frame), 'existing', NOWHERE));

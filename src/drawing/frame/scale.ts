@@ -1,3 +1,4 @@
+import { entry, known } from '../../invariant.js';
 import { line, type Point } from '../svg/shapes.js';
 import { textMark } from './text-label.js';
 import { fitText } from '../svg/text-width.js';
@@ -14,7 +15,7 @@ export function roundFactor(of: number, way: 'up' | 'down'): number {
     way === 'up'
       ? steps.find((step) => step >= of * (1 - 1e-9))
       : [...steps].reverse().find((step) => step <= of * (1 + 1e-9));
-  return found ?? power;
+  return known(found, 'round factor');
 }
 
 /** Round lengths of a scale bar: short ones in the small unit, others in the large one. */
@@ -41,7 +42,7 @@ export function scaleBar(
 ): string[] {
   const bars = BARS[system].flatMap(([unit, sizes]) => sizes.map((size) => `${size} ${unit}`));
   const long = (bar: string): number => length(bar).toNumber('m') * pixelsPerMetre;
-  const bar = [...bars].reverse().find((one) => long(one) <= most) ?? bars[0] ?? '';
+  const bar = [...bars].reverse().find((one) => long(one) <= most) ?? entry(bars, 0);
   const right = x + long(bar);
   const text = fitText(name(bar), small, width - margin - right - 6);
   return [

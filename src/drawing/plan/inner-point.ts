@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../../invariant.js';
 import { isInRing } from '../frame/is-in-ring.js';
 import type { Point } from '../svg/shapes.js';
 import { boundsOf } from './plan-view.js';
@@ -12,7 +13,7 @@ export function innerPoint(
   rings: readonly (readonly Point[])[],
   taken: readonly Point[] = [],
 ): Point {
-  const { west, east, south, north } = boundsOf(rings[0] ?? []);
+  const { west, east, south, north } = boundsOf(entry(rings, 0));
   const [wide, high] = [(east - west) / CELLS, (north - south) / CELLS];
   const middle: Point = [(west + east) / 2, (south + north) / 2];
   let best = middle;
@@ -26,7 +27,7 @@ export function innerPoint(
     let clear = Infinity;
     for (const at of taken) clear = Math.min(clear, distanceToLine(at, at, point));
     for (const ring of rings) {
-      let before = ring.at(-1) ?? point;
+      let before = lastOf(ring);
       for (const at of ring) {
         clear = Math.min(clear, distanceToLine(before, at, point));
         before = at;

@@ -1,4 +1,4 @@
-import { entry, lastOf } from '../../invariant.js';
+import { entry, lastOf, present } from '../../invariant.js';
 import type { StakePlan, StringLinePlan } from '../../job/plan/plan.js';
 import { along, clipLine } from '../frame/box.js';
 import { roundFactor } from '../frame/scale.js';
@@ -70,7 +70,7 @@ function drawnRow(
   places: ReadonlyMap<string, Place>,
   { factor, pen }: { readonly factor: number; readonly pen: PlanPen },
 ): DrawnStake[] {
-  const all = stakes.map(({ id }): Place => places.get(id) ?? [0, 0]);
+  const all = stakes.map(({ id }): Place => present(places.get(id), 'place of a stake'));
   const [x, y] = directionOf(all, stakes);
   return stakes.map((stake, index) => {
     const [px, py] = entry(all, index);

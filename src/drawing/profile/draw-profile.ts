@@ -1,3 +1,4 @@
+import { entry, lastOf } from '../../invariant.js';
 import { grainRules } from '../frame/grain-hatches.js';
 import { text } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
@@ -149,7 +150,7 @@ function missingNotes({ stakes }: ProfileFigures, { label }: DrawStyle): string[
 
 function describeProfile(line: StringLinePlan, figures: ProfileFigures, style: DrawStyle): string {
   const { label, units } = style;
-  const [first, last] = [figures.stakes[0], figures.stakes.at(-1)];
+  const [first, last] = [entry(figures.stakes, 0), lastOf(figures.stakes)];
   const digs = figures.band.find(({ key }) => key === 'row-dig')?.cells ?? [];
   const digWords = figures.stakes.flatMap(({ name, ground }, index) => {
     const cell = digs[index];
@@ -159,11 +160,11 @@ function describeProfile(line: StringLinePlan, figures: ProfileFigures, style: D
     return [label(isFill ? 'describe-stake-fill' : 'describe-stake-dig', { stake: name, depth })];
   });
   const stations = line.stakes.map(({ station }) => station).sort((a, b) => a.compare(b));
-  const [from, to] = [stations[0], stations.at(-1)];
+  const [from, to] = [entry(stations, 0), lastOf(stations)];
   return label('describe-profile', {
-    first: first?.name ?? '',
-    last: last?.name ?? '',
-    long: from === undefined || to === undefined ? '' : units.long(to.minus(from)),
+    first: first.name,
+    last: last.name,
+    long: units.long(to.minus(from)),
     from: fromWords(line, style),
     surfaces: surfaceWords(figures, style),
     digs: digWords.join(' '),

@@ -1,4 +1,4 @@
-import { entry } from '../../invariant.js';
+import { entry, known } from '../../invariant.js';
 import type { DrawStyle } from '../draw-options.js';
 import { textMark } from '../frame/text-label.js';
 import { element, textElement } from '../svg/element.js';
@@ -85,8 +85,8 @@ function rowTexts(
   columns.forEach((at, index) => {
     const next = columns[index + 1];
     if (isBetween && next === undefined) return;
-    const x = isBetween ? (at + (next ?? at)) / 2 : at;
-    texts += textElement('text', { x, y }, fit(cells[first + index] ?? ''));
+    const x = isBetween ? (at + known(next, 'next column')) / 2 : at;
+    texts += textElement('text', { x, y }, fit(entry(cells, first + index)));
   });
   return texts;
 }

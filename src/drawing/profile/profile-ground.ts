@@ -1,4 +1,4 @@
-import { entry } from '../../invariant.js';
+import { entry, lastOf } from '../../invariant.js';
 import type { ProfileStake } from './profile-figures.js';
 
 /** A place along a string: station and elevation in metres. Internal. */
@@ -38,8 +38,8 @@ export interface EarthArea {
 /** Cut and fill between the existing surface and the subgrade, split where they cross. Internal. */
 export function earthAreas(ground: readonly Place[], subgrade: readonly Place[]): EarthArea[] {
   const stations = [...ground, ...subgrade].map(([station]) => station);
-  const first = ground[0]?.[0] ?? 0;
-  const last = ground.at(-1)?.[0] ?? first;
+  const first = entry(ground, 0)[0];
+  const last = lastOf(ground)[0];
   const cuts = [...new Set(stations)].filter((s) => s >= first && s <= last).sort((a, b) => a - b);
   const pieces = cuts.slice(1).flatMap((to, index) => {
     const from = entry(cuts, index);

@@ -1,4 +1,4 @@
-import { entry } from '../../invariant.js';
+import { entry, lastOf } from '../../invariant.js';
 import type { DrawStyle } from '../draw-options.js';
 import type { Picture } from '../frame/frame-drawing.js';
 import { CUT, FILL, hatched } from '../frame/hatches.js';
@@ -67,7 +67,7 @@ const surface = ({ strip }: Strung, depth: number): Place[] =>
 
 function earthMarks(strung: Strung): string[] {
   const { figures, strip, at } = strung;
-  const [from, to] = [strip.stakes[0]?.station ?? 0, strip.stakes.at(-1)?.station ?? 0];
+  const [from, to] = [entry(strip.stakes, 0).station, lastOf(strip.stakes).station];
   const ground = groundWithin(figures.groundLine, from, to);
   if (ground.length === 0) return [];
   const areas = earthAreas(ground, surface(strung, figures.subgrade));
@@ -86,7 +86,6 @@ const reading = ([cx, cy]: Point): string => element('circle', { class: 'solid',
 /** Finished grade, the layers and the subgrade. */
 function surfaceMarks(strung: Strung): string[] {
   const { figures, at } = strung;
-  if (strung.strip.stakes.length < 2) return [];
   const along = (style: string, depth: number): string =>
     polyline(style, surface(strung, depth).map(at));
   return [
@@ -101,8 +100,7 @@ const BESIDE = 8;
 
 /** The layers with their hatches, as a bar before the first stake. */
 function layerBar({ strip, figures, at }: Strung): string[] {
-  const [stake] = strip.stakes;
-  if (stake === undefined) return [];
+  const stake = entry(strip.stakes, 0);
   return figures.layers.map(({ top, bottom, hatch }) => {
     const [x, y] = at([stake.station, stake.string - top]);
     const [, low] = at([stake.station, stake.string - bottom]);

@@ -1,4 +1,4 @@
-import { entry } from '../../invariant.js';
+import { entry, lastOf } from '../../invariant.js';
 import type { DrawStyle } from '../draw-options.js';
 import { roundFactor } from '../frame/scale.js';
 import { spreadRows } from '../frame/spread-rows.js';
@@ -54,7 +54,7 @@ export function profileStrips(figures: ProfileFigures, style: DrawStyle): Strips
     pixelsPerMetre: across,
     factor: roundFactor(tall / range / across, 'down'),
     strips: parts.map(({ first, stakes: own }, index) => {
-      const start = own[0]?.station ?? 0;
+      const start = entry(own, 0).station;
       const x = (station: number): number => from + (station - start) * across;
       const columns = spreadRows(
         own.map(({ station }) => x(station)),
@@ -66,7 +66,7 @@ export function profileStrips(figures: ProfileFigures, style: DrawStyle): Strips
 }
 
 const lengthOf = (stakes: readonly ProfileStake[]): number =>
-  (stakes.at(-1)?.station ?? 0) - (stakes[0]?.station ?? 0);
+  lastOf(stakes).station - entry(stakes, 0).station;
 
 /** The highest and the lowest of string, ground and subgrade. */
 function heightsOf(stakes: readonly ProfileStake[], { subgrade }: ProfileFigures) {

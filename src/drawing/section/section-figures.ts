@@ -1,4 +1,4 @@
-import { entry } from '../../invariant.js';
+import { entry, known } from '../../invariant.js';
 import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
 import type { EdgePlan, PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
 import type { JobPlaces } from '../../job/saved/places-of-plan.js';
@@ -80,7 +80,10 @@ export function sectionFigures(
   const depths = digFigures(pavement, subgrade, style);
   const edge = edgeToShow(pavement);
   if (edge === undefined) return null;
-  const own = job.pavements.find(({ id }) => id === pavement.id);
+  const own = known(
+    job.pavements.find(({ id }) => id === pavement.id),
+    'pavement',
+  );
   const isOpen = !edge.base.isZero();
   return {
     hasString: line !== null,
@@ -92,9 +95,9 @@ export function sectionFigures(
     ...depths,
     edge,
     isBounded: edge.kind !== null && edge.kind !== 'open',
-    edgeName: own === undefined ? `${edge.edge}` : entry(edgeNames(own.outline), edge.edge - 1),
+    edgeName: entry(edgeNames(own.outline), edge.edge - 1),
     restraint: isOpen ? edge.base.minus(pavement.extension).toNumber('m') : 0,
-    isTapered: own?.taperedBase === true,
+    isTapered: own.taperedBase === true,
     reaches: reachFigures(edge, pavement, (one) => setOutText(one, { ...style, job })),
     beyond: Math.max(edge.top.toNumber('m'), edge.dig.toNumber('m')),
   };

@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import { hatched } from '../frame/hatches.js';
 import { line, polyline, rectangle, type Point } from '../svg/shapes.js';
 import type { LayerMark } from '../surface-rows.js';
@@ -44,7 +45,7 @@ function reachAt(
   { edge, restraint, isTapered, layers, subgrade }: SectionFigures,
 ): number {
   const base = edge.base.toNumber('m');
-  const top = layers.find(isStone)?.top ?? subgrade;
+  const top = known(layers.find(isStone), 'stone').top;
   if (!isTapered || subgrade <= top) return base;
   return restraint + ((base - restraint) * (depth - top)) / (subgrade - top);
 }

@@ -1,3 +1,4 @@
+import { present } from '../../invariant.js';
 import type { JobPlan } from '../../job/plan/plan.js';
 import type { SheetSection } from '../../job/sheet/job-sheet-sections.js';
 import type { SheetSystem } from '../../job/sheet/lengths-of-sheet.js';
@@ -59,12 +60,12 @@ function drawingsOf({ kind, id }: SheetSection, basis: PageBasis): PageDrawing[]
       },
     ];
   }
-  if (kind === 'pavement') return pavementDrawings(id ?? '', basis);
+  if (kind === 'pavement') return pavementDrawings(present(id, 'id'), basis);
   if (kind === 'steps') {
     const steps = workSteps(plan);
     return [{ draw: (options) => drawSteps(steps, options), on: 'screen' }];
   }
-  return kind === 'string' ? stringDrawings(id ?? '', basis) : [];
+  return kind === 'string' ? stringDrawings(present(id, 'id'), basis) : [];
 }
 
 /** On a phone the pavement alone, its section, and the depths of the dig where levels give them. */

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { shownColumns, type Column, type SheetLine } from '../../job/sheet/sheet-lines.js';
 import { pageText, plainText, tag } from './page-text.js';
 
@@ -51,7 +52,7 @@ const entryMarkup = (label: string, value: string): string =>
 function columnsMarkup(first: Column, others: readonly Column[]): string {
   const { shown, once, list } = shownColumns(first, others);
   const columns = [first, ...shown];
-  const rows = first.cells.map((_, row) => columns.map(({ cells }) => cells[row] ?? ''));
+  const rows = first.cells.map((_, row) => columns.map(({ cells }) => entry(cells, row)));
   const heads = columns.map(({ head }) => (typeof head === 'string' ? head : head.join(' ')));
   return [
     list === null ? tableMarkup([heads], rows) : tag('p', pageText(list)),
@@ -68,7 +69,7 @@ function tableMarkup(
     tag('tr', cells.map((cell) => tag(name, pageText(cell.trim()))).join(''));
   const [names = []] = heads;
   const named = (cells: readonly string[]): string =>
-    tag('tr', cells.map((cell, k) => namedCell(names[k] ?? '', cell.trim())).join(''));
+    tag('tr', cells.map((cell, k) => namedCell(entry(names, k), cell.trim())).join(''));
   const head = heads.map((cells) => tag('thead', row(cells, 'th'))).join('');
   const body = rows.map((cells) => (width === 'most' ? named(cells) : row(cells, 'td'))).join('');
   return tag('div', tag('table', head + tag('tbody', body), width), 'table');

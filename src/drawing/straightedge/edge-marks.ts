@@ -1,3 +1,4 @@
+import { entry, known } from '../../invariant.js';
 import type { FlatnessCheck } from '../../checks/check-flatness.js';
 import type { DrawStyle } from '../draw-options.js';
 import { SAND, SOIL, STONE } from '../frame/grain-hatches.js';
@@ -63,7 +64,7 @@ export function edgeMarks(
       polyline('finish', surface),
       ...positions.flatMap(({ edge, gap }) => positionMarks(edge, gap, tolerance)),
       ...readings.flatMap((one, k) =>
-        readings.length <= MOST_MARKED || named.includes(one) ? [dot(surface[k], one)] : [],
+        readings.length <= MOST_MARKED || named.includes(one) ? [dot(entry(surface, k), one)] : [],
       ),
       ...placed.map(({ box }) => rectangle('knock', box)),
       ...labelMarks(placed),
@@ -75,7 +76,10 @@ export function edgeMarks(
 /** The straightedge from one contact to the other, and the gap from it down to the reading. */
 function positionOf(one: EdgeReading, readings: readonly EdgeReading[], { to }: EdgeFrame) {
   const at = (station: number): Point => {
-    const found = readings.find((reading) => reading.station === station) ?? one;
+    const found = known(
+      readings.find((reading) => reading.station === station),
+      'contact',
+    );
     return to(found.station, found.height);
   };
   const [from, until] = one.of.between ?? [one.of.station, one.of.station];
@@ -100,8 +104,8 @@ function positionMarks(
 }
 
 /** A ring where it passes, a full dot where it is out, half a dot where nobody can tell. */
-function dot(at: Point | undefined, { of: { verdict } }: EdgeReading): string {
-  const [cx, cy] = at ?? [0, 0];
+function dot(at: Point, { of: { verdict } }: EdgeReading): string {
+  const [cx, cy] = at;
   if (verdict === 'unclear') {
     return `${element('circle', { class: 'stake', cx, cy, r: HALF + 1 })}${rectangle('solid', { x: cx - HALF, y: cy, width: 2 * HALF, height: 2 })}`;
   }

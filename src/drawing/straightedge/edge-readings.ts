@@ -3,7 +3,7 @@ import { isPlain } from '../../input/plain.js';
 import { shown } from '../../input/shown.js';
 import type { CheckedGap, FlatnessCheck } from '../../checks/check-flatness.js';
 import { readingFigures } from '../../checks/report-words.js';
-import { entry } from '../../invariant.js';
+import { entry, lastOf, present } from '../../invariant.js';
 import { exactOf, type Length } from '../../units/quantity.js';
 import { compareRatios } from '../../units/ratio.js';
 import { isLength } from '../../units/is-length.js';
@@ -27,16 +27,24 @@ const MOST_NAMED = 12;
 
 /** The readings of a check, the slope of the whole line taken out. Internal. */
 export function edgeReadings(check: FlatnessCheck, { system }: DrawStyle): EdgeReading[] {
-  const places = check.readings.map(({ station, height }) => [inMetres(station), inMetres(height)]);
-  const [[s0 = 0, h0 = 0] = [], [s1 = 0, h1 = 0] = []] = [places[0], places.at(-1)];
+  const places = check.readings.map(
+    ({ station, height }) => [inMetres(station), inMetres(height)] as const,
+  );
+  const [[s0, h0], [s1, h1]] = [entry(places, 0), lastOf(places)];
   const slope = (h1 - h0) / (s1 - s0);
-  return readingFigures(check, system).flatMap(({ size, station }, index) => {
-    const of = check.readings[index];
-    const [at = 0, height = 0] = entry(places, index);
-    if (of === undefined) return [];
+  return readingFigures(check, system).map(({ size, station }, index) => {
+    const of = entry(check.readings, index);
+    const [at, height] = entry(places, index);
     const level = height - h0 - slope * (at - s0);
     const name = labelName(of.id);
-    return [{ name, gap: size, stationText: station ?? '', of, station: at, height: level }];
+    return {
+      name,
+      gap: size,
+      stationText: present(station, 'station'),
+      of,
+      station: at,
+      height: level,
+    };
   });
 }
 

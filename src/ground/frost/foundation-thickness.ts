@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import { choice, float } from '../../input/field.js';
 import { BEARING } from '../../input/ground-ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
@@ -70,15 +71,18 @@ const NOTE =
 export function foundationThickness(options: FoundationThicknessOptions): FoundationThickness {
   const { cbr, road } = readOptions(options, OPTIONS);
   const { rows, subBase: subBases, designBelow } = COUNTY_FOUNDATIONS;
-  const row = [...rows].reverse().find(({ from }) => isInRow(cbr, Number(from.value)));
-  const printed = row?.capping[road] ?? null;
+  const row = known(
+    [...rows].reverse().find(({ from }) => isInRow(cbr, Number(from.value))),
+    'row',
+  );
+  const printed = row.capping[road];
   const capping = printed === null ? NO_LENGTH : referenceQuantity('length', printed);
   const subBase = referenceQuantity('length', subBases[road]);
   const found = {
     capping,
     subBase,
     total: capping.plus(subBase),
-    rowFrom: Number(row?.from.value ?? 0),
+    rowFrom: Number(row.from.value),
     needsDesign: cbr < Number(designBelow.value),
     note: NOTE,
     cautions: cautionsFor('ground', 'structure'),

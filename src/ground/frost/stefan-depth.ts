@@ -2,7 +2,7 @@ import { fault } from '../../errors.js';
 import { quantity } from '../../input/field.js';
 import { DEPTH } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../../input/shape.js';
-import { lastOf } from '../../invariant.js';
+import { entry, lastOf } from '../../invariant.js';
 import { cautionsFor, type Caution } from '../../sources/cautions.js';
 import { length, type LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
@@ -127,8 +127,7 @@ export function depthSteps(
   },
 ): Step[] {
   const { index, depth, coefficient, procedure } = of;
-  const [only, ...others] = layers;
-  if (only === undefined) return [];
+  const [only, others] = [entry(layers, 0), layers.slice(1)];
   const lambda = coefficient === null ? [] : [given('l', 'coefficient', coefficient)];
   const fields = {
     title: 'Depth of frost',

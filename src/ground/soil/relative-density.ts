@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import { fault, type SettlineError } from '../../errors.js';
 import { number, optional, quantity } from '../../input/field.js';
 import { RELATIVE_DENSITY, VOID_RATIO } from '../../input/ground-ranges.js';
@@ -105,15 +106,9 @@ const HUNDRED = 100;
 const contradict = (field: string, message: string): SettlineError =>
   fault('LIMITS_CONTRADICT', message, {}, [field]);
 
-/** A field that the check has made sure of. */
-function sure<T>(value: T | undefined, field: string): T {
-  if (value === undefined) throw fault('REQUIRED', 'missing', {}, [field]);
-  return value;
-}
-
 function byVoids(read: Read): RelativeDensity {
-  const most = new Decimal40(sure(read.mostVoids, 'mostVoids'));
-  const least = sure(read.leastVoids, 'leastVoids');
+  const most = new Decimal40(known(read.mostVoids, 'mostVoids'));
+  const least = known(read.leastVoids, 'leastVoids');
   if (least.gte(most)) {
     throw contradict(
       'leastVoids',
@@ -122,7 +117,7 @@ function byVoids(read: Read): RelativeDensity {
   }
   const range = most.minus(least);
   const voids =
-    read.voidRatio ?? most.minus(range.times(sure(read.percent, 'percent')).dividedBy(HUNDRED));
+    read.voidRatio ?? most.minus(range.times(known(read.percent, 'percent')).dividedBy(HUNDRED));
   if (voids.isNegative()) {
     throw fault('OUT_OF_RANGE', 'leaves fewer voids than none', {}, ['percent']);
   }
@@ -151,12 +146,12 @@ function byVoids(read: Read): RelativeDensity {
 const isBeyond = (percent: Decimal): boolean => percent.lt(0) || percent.gt(HUNDRED);
 
 function byDensity(read: Read): RelativeDensity {
-  const low = sure(read.loosest, 'loosest');
-  const high = sure(read.densest, 'densest');
+  const low = known(read.loosest, 'loosest');
+  const high = known(read.densest, 'densest');
   if (low.atLeast(high)) {
     throw contradict('densest', 'the densest state is denser than the loosest. Check both');
   }
-  const dry = read.dryDensity ?? densityAt(low, high, sure(read.percent, 'percent'));
+  const dry = read.dryDensity ?? densityAt(low, high, known(read.percent, 'percent'));
   const percent =
     read.percent ??
     new Decimal40(HUNDRED)

@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import { number } from '../../input/field.js';
 import { FRACTION } from '../../input/ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
@@ -67,10 +68,10 @@ export function sandBulkingAt(options: SandBulkingAtOptions): SandBulkingAt {
 
 function between(moisture: Decimal, end: 'minimum' | 'maximum'): Decimal {
   const above = SAND_BULKING.findIndex((row) => moisture.lte(row.moisture.value));
-  const upper = SAND_BULKING.at(above);
+  const upper = known(SAND_BULKING.at(above), 'row');
   const lower = above > 0 ? SAND_BULKING[above - 1] : undefined;
-  const value = new Decimal40(upper?.[end].value ?? 0);
-  if (upper === undefined || lower === undefined) return value;
+  const value = new Decimal40(upper[end].value);
+  if (lower === undefined) return value;
   const from = new Decimal40(lower.moisture.value);
   const share = moisture.minus(from).dividedBy(new Decimal40(upper.moisture.value).minus(from));
   return share.times(value.minus(lower[end].value)).plus(lower[end].value);

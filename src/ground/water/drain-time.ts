@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import { exactlyOne } from '../../input/exactly-one.js';
 import { number, optional, quantity } from '../../input/field.js';
 import { STONE_VOIDS } from '../../input/ground-ranges.js';
@@ -67,7 +68,7 @@ export function drainTime(options: DrainTimeOptions): DrainTime {
   const depth =
     read.depth ??
     infiltration.depth
-      .times((read.time ?? infiltration.time).dividedBy(infiltration.time))
+      .times(known(read.time, 'time').dividedBy(infiltration.time))
       .dividedBy(voids);
   const time =
     read.time ?? infiltration.time.times(depth.times(voids).dividedBy(infiltration.depth));

@@ -1,3 +1,4 @@
+import { known, present } from '../../invariant.js';
 import { exactlyOne } from '../../input/exactly-one.js';
 import { list, object, optional, quantity, text } from '../../input/field.js';
 import { givenEntries, type GivenEntry } from '../../input/given-entries.js';
@@ -170,18 +171,17 @@ export const heightsOf = (
   readings: readonly ReadReading[],
   { places, sight }: { readonly places: Places; readonly sight: Length | undefined },
 ): readonly JobReading[] =>
-  readings.flatMap((reading, index) => {
-    const place = placeAt(places, reading);
-    const height = place === undefined ? undefined : heightOf(reading, place, sight);
-    return place === undefined || height === undefined ? [] : [{ ...place, height, index }];
+  readings.map((reading, index) => {
+    const place = known(placeAt(places, reading), 'place of a reading');
+    return { ...place, height: heightOf(reading, place, sight), index };
   });
 
 function heightOf(
   { belowString, rod, elevation }: ReadReading,
   { stake, line }: Place,
   sight: Length | undefined,
-): Length | undefined {
+): Length {
   if (belowString !== undefined) return line.stringHeight.minus(belowString);
   const level = rod === undefined ? elevation : sight?.minus(rod);
-  return stake.finishElevation === null ? undefined : level?.minus(stake.finishElevation);
+  return known(level, 'level').minus(present(stake.finishElevation, 'finished grade'));
 }

@@ -1,6 +1,6 @@
 import { checkLevels, type CheckedLevel, type LevelCheck } from '../../checks/check-levels.js';
 import { checkThickness, type ThicknessCheck } from '../../checks/check-thickness.js';
-import { entry } from '../../invariant.js';
+import { entry, known } from '../../invariant.js';
 import { belowString } from '../../string-line/below-string.js';
 import type { Length } from '../../units/quantity.js';
 import { worstVerdict, type Verdict } from '../../verdict.js';
@@ -90,10 +90,9 @@ export function checkSurface(plan: JobPlan, basis: SurfaceBasis): SurfaceCheck {
   // a stake where two strings meet is measured once
   const ids = [...new Set(lines.flatMap(({ stakes: all }) => all.map(({ id }) => id)))];
   const missing = ids.filter((id) => own.every(({ stake }) => stake.id !== id));
-  const stakes = own.flatMap((reading, index) => {
-    const one = levels[index];
-    return one === undefined ? [] : [atStake(plan, one, { reading, surface, pavement })];
-  });
+  const stakes = own.map((reading, index) =>
+    atStake(plan, entry(levels, index), { reading, surface, pavement }),
+  );
   const verdict = worstVerdict([level.verdict, thickness?.verdict ?? 'pass']);
   const parts = {
     stakes,
@@ -138,7 +137,7 @@ function levelsOf({ surface, own, given }: SurfaceBasis): LevelCheck {
           };
         }),
         // each kind that was read has its tolerance
-        tolerance: tolerances?.[kind] ?? { over: '0 m', under: '0 m' },
+        tolerance: known(tolerances?.[kind], 'tolerance'),
         ...withoutGaps({ uncertainty }),
       }),
     ([, at]) => ['readings', own[Number(at)]?.index ?? 0],

@@ -1,3 +1,4 @@
+import { entry, known, present } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import { isQuantity } from '../../units/quantity.js';
 import { isSame } from './same-value.js';
@@ -25,8 +26,7 @@ export function copyOf(plan: JobPlan, path: FieldPath): FieldPath | null {
 
 function inPavement({ job, pavements }: JobPlan, k: number, path: FieldPath): FieldPath | null {
   const [first, second, third, fourth] = path;
-  const own = pavements[k];
-  if (own === undefined) return null;
+  const own = entry(pavements, k);
   const asked = (...rest: FieldPath): FieldPath => ['job', 'pavements', k, ...rest];
   switch (first) {
     case 'buildUp':
@@ -98,9 +98,8 @@ function inString(
   k: number,
   path: FieldPath,
 ): FieldPath | null {
-  const line = stringLines[k];
+  const line = entry(stringLines, k);
   const [first, second, third] = path;
-  if (line === undefined) return null;
   switch (first) {
     case 'stringHeight':
       return job.stringLines[k]?.height === undefined
@@ -109,17 +108,16 @@ function inString(
     case 'tolerance':
       return ['job', 'stakeTolerance'];
     case 'stakes': {
-      const id = line.stakes[Number(second)]?.id;
+      const { id } = entry(line.stakes, Number(second));
       const stake = job.stakes.findIndex((one) => one.id === id);
       if (third === 'ground') return ['job', 'stakes', stake, 'ground'];
       return third === 'finishElevation' ? ['job', 'stakes', stake, 'finish'] : null;
     }
     case 'surfaces': {
-      const surface = line.surfaces[Number(second)];
+      if (third !== 'belowFinish') return null;
+      const { belowFinish } = entry(line.surfaces, Number(second));
       const at = pavements.findIndex(({ id }) => id === line.pavement);
-      const pavement = pavements[at];
-      if (third !== 'belowFinish' || surface === undefined || pavement === undefined) return null;
-      return ['pavements', at, ...depthPath(pavement, surface.belowFinish)];
+      return ['pavements', at, ...depthPath(entry(pavements, at), belowFinish)];
     }
     default:
       return null;
@@ -143,8 +141,9 @@ function inLevelling({ job, levelBook }: JobPlan, path: FieldPath): FieldPath | 
       ? ['job', 'levelling', ...path]
       : null;
   }
-  const benchmark = job.levelling?.benchmark;
-  if (benchmark?.elevation !== undefined) return ['job', 'levelling', 'benchmark', 'elevation'];
-  const row = levelBook?.rows.findIndex(({ point }) => point === benchmark?.levelled) ?? -1;
-  return row < 0 ? null : ['levelBook', 'rows', row, 'adjusted'];
+  const { benchmark } = known(job.levelling, 'levelling');
+  if (benchmark.elevation !== undefined) return ['job', 'levelling', 'benchmark', 'elevation'];
+  const { rows } = present(levelBook, 'level book');
+  const row = rows.findIndex(({ point }) => point === benchmark.levelled);
+  return ['levelBook', 'rows', row, 'adjusted'];
 }

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import { given } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
@@ -13,12 +14,9 @@ export function betweenSteps(
   { betweenStrings: plan, buildUp }: PavementPlan,
 ): PlacedStep[] {
   if (asked === undefined || plan === null) return [];
-  const [from, to] = [plan.from, plan.to].map((name) =>
-    job.stringLines.findIndex(({ id }) => id === name),
-  );
-  const [first, second] = [job.stringLines[from ?? -1], job.stringLines[to ?? -1]];
-  if (from === undefined || to === undefined || first === undefined || second === undefined)
-    return [];
+  const indexOf = (name: string) => job.stringLines.findIndex(({ id }) => id === name);
+  const [from, to] = [indexOf(plan.from), indexOf(plan.to)];
+  const [first, second] = [entry(job.stringLines, from), entry(job.stringLines, to)];
   const at = (...path: FieldPath): FieldPath => ['betweenStrings', ...path];
   const width = take('w', 'distance between the strings', plan.width, at('width'));
   const l = take('l', 'height of the first string', heightOf(job, first), [
@@ -92,10 +90,9 @@ function widthStep(
   },
 ): PlacedStep {
   const ids = [first.stakes[0], first.stakes.at(-1), second.stakes[0]];
-  const found = ids.flatMap((id) => {
+  const found = ids.map((id) => {
     const index = job.stakes.findIndex((stake) => stake.id === id);
-    const stake = job.stakes[index];
-    return stake === undefined ? [] : [{ stake, index }];
+    return { stake: entry(job.stakes, index), index };
   });
   const list = (axis: 'x' | 'y') =>
     take(

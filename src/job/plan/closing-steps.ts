@@ -1,4 +1,6 @@
+import { entry, lastOf, present } from '../../invariant.js';
 import type { LevelBook } from '../../levelling/reduce-levels.js';
+import { NO_LENGTH } from '../../units/zero.js';
 import { given } from '../../working.js';
 import type { FieldPath } from '../../errors.js';
 import type { ReadJob } from '../schema/job-shape.js';
@@ -20,13 +22,12 @@ export function closingSteps(given: Book, book: LevelBook): PlacedStep[] {
 function allowableSteps({ rule }: Book, { allowable, rows }: LevelBook): PlacedStep[] {
   if (rule === undefined || allowable === null) return [];
   const { k, per } = rule;
-  const [first, last] = [rows[0], rows.at(-1)];
-  const far = last?.distance ?? null;
+  const { distance: far, setUp } = lastOf(rows);
   const counted: readonly Taken[] =
     per === undefined || far === null
-      ? [take('n', 'set-ups', last?.setUp ?? 0, ['rows', rows.length - 1, 'setUp'])]
+      ? [take('n', 'set-ups', setUp, ['rows', rows.length - 1, 'setUp'])]
       : [
-          take('D', 'distance', far.minus(first?.distance ?? far.times(0))),
+          take('D', 'distance', far.minus(entry(rows, 0).distance ?? NO_LENGTH)),
           take('d', 'distance of the rule', per, ['job', 'levelBook', 'rule', 'per']),
         ];
   return [
@@ -42,17 +43,16 @@ function allowableSteps({ rule }: Book, { allowable, rows }: LevelBook): PlacedS
 }
 
 function correctionSteps({ rows, misclosure, adjustment }: LevelBook): PlacedStep[] {
-  const last = rows.at(-1);
-  const isByRun = adjustment === 'distance';
-  const start = rows[0]?.distance ?? null;
+  if (misclosure === null || adjustment === 'none') return [];
+  const last = lastOf(rows);
+  const start = entry(rows, 0).distance ?? NO_LENGTH;
   return rows.flatMap((row, index) => {
     const { point, correction } = row;
     const result = given('c', `correction of ${point}`, correction);
     const gives = [['rows', index, 'correction']];
-    if (misclosure === null || adjustment === 'none' || last === undefined) return [];
     const m = take('m', 'misclosure', misclosure, ['misclosure']);
     const title = `Correction of ${point}`;
-    if (!isByRun || row.distance === null || last.distance === null || start === null) {
+    if (adjustment !== 'distance') {
       const takes = [
         m,
         take('n', 'set-ups to here', row.setUp, ['rows', index, 'setUp']),
@@ -62,12 +62,19 @@ function correctionSteps({ rows, misclosure, adjustment }: LevelBook): PlacedSte
         worked({ title, formula: 'c = -m * n / N', takes, result, gives, source: 'level-booking' }),
       ];
     }
-    const run = (k: number): FieldPath => ['job', 'levelBook', 'rows', k, 'distance'];
+    // the first row may leave out its distance
+    const run = (k: number): FieldPath[] =>
+      entry(rows, k).distance === null ? [] : [['job', 'levelBook', 'rows', k, 'distance']];
     const takes = [
       m,
-      take('s', 'distance to here', row.distance, run(index)),
-      take('s0', 'distance of the first row', start, run(0)),
-      take('S', 'distance of the last row', last.distance, run(rows.length - 1)),
+      take('s', 'distance to here', row.distance ?? start, ...run(index)),
+      take('s0', 'distance of the first row', start, ...run(0)),
+      take(
+        'S',
+        'distance of the last row',
+        present(last.distance, 'last distance'),
+        ...run(rows.length - 1),
+      ),
     ];
     return [
       worked({

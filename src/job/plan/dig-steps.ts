@@ -117,7 +117,7 @@ function alongSteps({ job, laid }: DigBasis): PlacedStep[] {
   const result = given('E', 'depth of dig', dig.depth);
   const [along] = meanDig(measured)?.steps() ?? [];
   if (along?.kind === 'formula') {
-    const [length] = along.given;
+    const length = entry(along.given, 0);
     const step = { ...along, title, formula: meanAlong('E'), result, source: 'derived' } as const;
     const placed = placeBy(
       [step],
@@ -132,7 +132,7 @@ function alongSteps({ job, laid }: DigBasis): PlacedStep[] {
         line: entry(lines, k),
         own,
         stakes: entry(measured, k),
-        name: length?.name ?? 'length',
+        name: length.name,
       }),
     );
     return [...stretches, ...placed];
@@ -169,10 +169,9 @@ function stretchSteps(
   const ids = entry(job.stringLines, line).stakes;
   return own.slice(1).map((to, k) => {
     const from = entry(own, k);
-    const passed = ids.slice(from.index, to.index + 1).flatMap((id) => {
+    const passed = ids.slice(from.index, to.index + 1).map((id) => {
       const index = job.stakes.findIndex((stake) => stake.id === id);
-      const stake = job.stakes[index];
-      return stake === undefined ? [] : [{ stake, index }];
+      return { stake: entry(job.stakes, index), index };
     });
     const along = (axis: 'x' | 'y') =>
       take(

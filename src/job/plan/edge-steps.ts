@@ -1,5 +1,5 @@
 import type { FieldPath } from '../../errors.js';
-import { entry } from '../../invariant.js';
+import { entry, known } from '../../invariant.js';
 import { arcOf } from '../../outline/arc.js';
 import { forEachEdge, ringsOf, type Ring } from '../../outline/ring.js';
 import { fromSI } from '../../units/quantity.js';
@@ -90,7 +90,7 @@ function lengthOf({ ring, at, index, edge, ends, a, b }: EdgeOfRing): PlacedStep
       }),
     ];
   }
-  const arcs = (ring.bulges ?? []).flatMap((one, k) => (one === undefined ? [] : [k]));
+  const arcs = known(ring.bulges, 'arcs').flatMap((one, k) => (one === undefined ? [] : [k]));
   const name = `chord of edge ${edge + 1}`;
   return [
     worked({

@@ -1,3 +1,4 @@
+import { present } from '../../invariant.js';
 import { formulaStep, given, published, type Worked } from '../../working.js';
 import type { ReachedGate } from '../../site/excavation/excavation-gates.js';
 import { place, placeBy, type PlacedStep } from './placed.js';
@@ -44,7 +45,7 @@ export function gateSteps({ gates }: NearbyPlan, worker: Worked | null): PlacedS
         ],
   );
   return [
-    ...placeBy(worker?.working ?? [], { x: [['nearby', 'gates', 'daylightOffset']] }),
+    ...placeBy(present(worker, 'rules').working, { x: [['nearby', 'gates', 'daylightOffset']] }),
     ...rules,
   ];
 }

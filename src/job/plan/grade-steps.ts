@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import type { LevelBook } from '../../levelling/reduce-levels.js';
 import { given } from '../../working.js';
@@ -38,7 +39,7 @@ const bookedSteps = ({ levels }: Grade, plan: GradePlan, book: LevelBook | null)
         title: `Level of ${made.name}, from the level book`,
         formula: 'z = Z',
         takes: [
-          take('Z', `adjusted level of ${levelled ?? ''}`, made.elevation, [
+          take('Z', `adjusted level of ${levelled}`, made.elevation, [
             'plan',
             'levelBook',
             'rows',
@@ -197,8 +198,7 @@ function limitSteps(plan: GradePlan): PlacedStep[] {
 
 function stretchSteps({ stretches, levels }: GradePlan): PlacedStep[] {
   return stretches.flatMap(({ from, to, length, rise, grade, crossSlope, fall }, k) => {
-    const [a, b] = [levels[k], levels[k + 1]];
-    if (a === undefined || b === undefined) return [];
+    const [a, b] = [entry(levels, k), entry(levels, k + 1)];
     const at = (field: string): FieldPath => ['grade', 'stretches', k, field];
     const ends = (axis: 'x' | 'y') =>
       take(axis, `${axis} of both levels`, [a[axis], b[axis]], level(k, axis), level(k + 1, axis));

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { Ground } from './ground.js';
 import { layOut } from './lay-out.js';
@@ -7,8 +8,7 @@ import { stakesById } from './stake-grounds.js';
 /** The ground that a pavement of a planned job was measured with; null for one it has not. Internal. */
 export function groundOf(job: ReadJob, id: string): Ground | null {
   const index = job.pavements.findIndex((one) => one.id === id);
-  const pavement = job.pavements[index];
-  if (pavement === undefined) return null;
+  const pavement = entry(job.pavements, index);
   const path = ['pavements', index];
   const levelOf = levelsFrom(planLevelBook(job));
   return layOut(job, pavement, { path, levelOf, stakes: stakesById(job) }).ground;

@@ -1,3 +1,4 @@
+import { entry, lastOf, present } from '../../invariant.js';
 import type { LevelBook, LevelRow } from '../../levelling/reduce-levels.js';
 import { given } from '../../working.js';
 import type { FieldPath } from '../../errors.js';
@@ -143,9 +144,7 @@ function riseSteps(rows: readonly LevelRow[], row: LevelRow, index: number): Pla
       title: `${isRise ? 'Rise' : 'Fall'} to ${row.point}`,
       formula: isRise ? 'R = a - b' : 'F = b - a',
       takes,
-      result: isRise
-        ? given('R', 'rise', row.rise)
-        : given('F', 'fall', row.fall ?? second.minus(first)),
+      result: isRise ? given('R', 'rise', row.rise) : given('F', 'fall', present(row.fall, 'fall')),
       gives: [['rows', index, isRise ? 'rise' : 'fall']],
       source: 'level-booking',
     }),
@@ -211,8 +210,7 @@ function sumSteps({ rows, check }: LevelBook): PlacedStep[] {
 }
 
 function checkSteps({ rows, check }: LevelBook): PlacedStep[] {
-  const [first, last] = [rows[0], rows.at(-1)];
-  if (first === undefined || last === undefined) return [];
+  const [first, last] = [entry(rows, 0), lastOf(rows)];
   const less = (
     title: string,
     [a, nameA, fromA]: readonly [Length, string, FieldPath],

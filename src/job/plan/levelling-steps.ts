@@ -1,3 +1,4 @@
+import { present } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import { heightStep } from '../../levelling/instrument-height.js';
 import type { LevelBook } from '../../levelling/reduce-levels.js';
@@ -14,12 +15,12 @@ export function levellingSteps(
 ): PlacedStep[] {
   if (levelling === null || asked === undefined) return [];
   const { elevation, backsight, closing } = levelling;
-  const row = book?.rows.findIndex(({ point }) => point === asked.benchmark.levelled) ?? -1;
-  const isBooked = asked.benchmark.elevation === undefined && row >= 0;
-  const from: FieldPath = isBooked
-    ? ['plan', 'levelBook', 'rows', row, 'adjusted']
-    : ['job', 'levelling', 'benchmark', 'elevation'];
-  const [step] = placeBy(
+  const { benchmark } = asked;
+  const from: FieldPath =
+    benchmark.elevation === undefined
+      ? ['plan', 'levelBook', 'rows', rowOf(present(book, 'level book'), benchmark), 'adjusted']
+      : ['job', 'levelling', 'benchmark', 'elevation'];
+  const height = placeBy(
     [
       heightStep(
         { benchmark: elevation, back: backsight },
@@ -29,7 +30,6 @@ export function levellingSteps(
     { HI: [['instrumentHeight']] },
     { BM: [from], BS: [['job', 'levelling', 'backsight']] },
   );
-  const height = step === undefined ? [] : [step];
   if (closing === null) return height;
   const check = worked({
     title: 'Check on the benchmark at the end of the day',
@@ -43,3 +43,8 @@ export function levellingSteps(
   });
   return [...height, check];
 }
+
+const rowOf = (
+  { rows }: LevelBook,
+  { levelled }: { readonly levelled?: string | undefined },
+): number => rows.findIndex(({ point }) => point === levelled);

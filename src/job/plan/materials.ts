@@ -1,4 +1,4 @@
-import { fault } from '../../errors.js';
+import { known } from '../../invariant.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 
@@ -9,14 +9,22 @@ export function looseOf<T extends { readonly id: string }>(
   group: readonly T[],
   id: string | undefined,
 ): T {
-  const found = group.find((one) => one.id === id);
-  if (found === undefined)
-    throw fault('UNKNOWN_ID', 'no material has this id. Check the id', {}, ['materials']);
-  return found;
+  return known(
+    group.find((one) => one.id === id),
+    'material of this id',
+  );
 }
 
 /** A paver of a job. Internal. */
 export type Paver = NonNullable<Materials['pavers']>[number];
+
+/** A paver of a job by its id. Internal. */
+export const paverWith = ({ pavers }: Materials, id: string): Paver =>
+  looseOf(known(pavers, 'pavers'), id);
+
+/** The place of a paver among those of its job. Internal. */
+export const paverIndex = ({ pavers }: Materials, paver: Paver): number =>
+  known(pavers, 'pavers').indexOf(paver);
 
 /** The paver of the field of a pavement; null if pavers are not counted. Internal. */
 export function paverOf({ pavers = [] }: Materials, { layers }: Pavement): Paver | null {

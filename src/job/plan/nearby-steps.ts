@@ -1,5 +1,5 @@
 import type { FieldPath } from '../../errors.js';
-import { entry } from '../../invariant.js';
+import { entry, known, present } from '../../invariant.js';
 import { max } from '../../units/aggregate.js';
 import type { Length } from '../../units/quantity.js';
 import { ROOT_CUT_MARKS } from '../../sources/tree-rules.js';
@@ -90,7 +90,7 @@ function handDigSteps(
 ): PlacedStep[] {
   const { handDig, utilities } = plan.nearby;
   if (handDig === null) return [];
-  const lines = job.utilities ?? [];
+  const lines = known(job.utilities, 'utilities');
   const tolerances = lines.flatMap(({ tolerance }, k) =>
     tolerance === undefined ? [] : [{ tolerance, path: ['job', 'utilities', k, 'tolerance'] }],
   );
@@ -141,7 +141,7 @@ function handDigSteps(
       gives: [at('handDig', 'area')],
     }),
     ...placeBy(
-      worker?.working ?? [],
+      present(worker, 'hand dig').working,
       { V: [at('handDig', 'volume')] },
       { A: [at('handDig', 'area')] },
     ),
@@ -211,8 +211,7 @@ function treeSteps(
     readonly made: NearbyWorked;
   },
 ): PlacedStep[] {
-  const tree = job.trees?.[index];
-  if (tree === undefined) return [];
+  const tree = entry(known(job.trees, 'trees'), index);
   const to = (...path: FieldPath) => at('trees', index, 'zone', ...path);
   const inJob = (field: string): FieldPath[] => [['job', 'trees', index, field]];
   const trunk = take('D', 'trunk diameter', tree.trunkDiameter, ...inJob('trunkDiameter'));

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { RemovedPaving } from '../../site/old-paving/old-paving.js';
 import { OLD_PAVING_WEIGHTS } from '../../sources/material-weights.js';
 import type { Area } from '../../units/quantity.js';
@@ -49,8 +50,7 @@ export function oldPavingSteps({
   /** Area of dig that is counted with the pavement. */
   readonly dig: Area;
 }): PlacedStep[] {
-  const [layer] = removed.layers;
-  if (layer === undefined) return [];
+  const layer = entry(removed.layers, 0);
   const at = (...fields: string[]) => [['oldPaving', index, ...fields]];
   const { inPlaceDensity } = layer;
   const { material } = one.old;

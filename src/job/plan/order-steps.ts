@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import { given } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
@@ -19,9 +20,9 @@ export function orderSteps(job: ReadJob, pavement: Pavement, plan: PavementPlan)
       const fill = take('F', 'fill', earth.fill.volume, ['earth', 'fill', 'volume']);
       return [...volumeSteps(of, 'Vc = F', [fill]), ...partSteps(of, {})];
     }
-    const layer = layers[k];
-    const thickness: readonly FieldPath[] = [['given', 'layers', layer?.index ?? 0, 'thickness']];
-    if (pavement.taperedBase !== true || layer === undefined) {
+    const layer = entry(layers, k);
+    const thickness: readonly FieldPath[] = [['given', 'layers', layer.index, 'thickness']];
+    if (pavement.taperedBase !== true) {
       return partSteps(of, { A: base.from, t: thickness });
     }
     const t = take('t', 'compacted thickness', layer.layer.thickness, ...thickness);

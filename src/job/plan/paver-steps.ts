@@ -1,7 +1,8 @@
+import { lastOf } from '../../invariant.js';
 import { given, type StepInput } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { FieldPath } from '../../errors.js';
-import { looseOf, type Paver } from './materials.js';
+import { paverIndex, paverWith, type Paver } from './materials.js';
 import { done, place, take, worked, type PlacedStep } from './placed.js';
 import type { PavementPlan } from './plan.js';
 
@@ -21,10 +22,10 @@ export function paverSteps(
   },
 ): PlacedStep[] {
   if (pavers === null || paver === null) return [];
-  const index = job.materials.pavers?.indexOf(paver) ?? 0;
+  const index = paverIndex(job.materials, paver);
   const from = (field: string) => [['job', 'materials', 'pavers', index, field]];
-  const edging = own === undefined ? paver : looseOf(job.materials.pavers ?? [], own);
-  const edgeIndex = job.materials.pavers?.indexOf(edging) ?? 0;
+  const edging = own === undefined ? paver : paverWith(job.materials, own);
+  const edgeIndex = paverIndex(job.materials, edging);
   const edge = (field: string) => [['job', 'materials', 'pavers', edgeIndex, field]];
   const size = { l: from('length'), w: from('width'), j: from('joint') };
   const isFramed = !pavers.area.equals(areas.paving);
@@ -85,8 +86,8 @@ function borderSteps(
 ): PlacedStep[] {
   const field = steps.find(({ title }) => title === 'Pavers to order');
   const last = orders.length - 1;
-  const order = orders[last]?.order;
-  if (field === undefined || order === undefined) return [];
+  const { order } = lastOf(orders);
+  if (field === undefined) return [];
   const breakage = edging.breakage === undefined ? [] : from('breakage');
   const isOne = last === 0;
   return [

@@ -1,3 +1,4 @@
+import { entry, known, lastOf } from '../../invariant.js';
 import { fault, type FieldPath } from '../../errors.js';
 import { depthBetweenStrings } from '../../string-line/depth-between-strings.js';
 import { formatLength } from '../../units/format-length.js';
@@ -28,9 +29,12 @@ export function planBetween(
   if (betweenStrings === undefined) return null;
   const { from, to, spacing } = betweenStrings;
   const at = [...path, 'betweenStrings'];
-  const line = (id: string) => job.stringLines.find((one) => one.id === id);
+  const line = (id: string) =>
+    known(
+      job.stringLines.find((one) => one.id === id),
+      'string',
+    );
   const [first, second] = [line(from), line(to)];
-  if (first === undefined || second === undefined) return null;
   const { width, far } = apart(stakes, [first, second]);
   if (width.isZero()) {
     throw fault(
@@ -79,14 +83,9 @@ type StringLine = ReadJob['stringLines'][number];
 function apart(stakes: StakesById, [first, second]: readonly [StringLine, StringLine]) {
   const own = stakesOf(first, stakes);
   const others = stakesOf(second, stakes);
-  const [a, b] = [own[0], own.at(-1)];
-  const [c, d] = [others[0], others.at(-1)];
-  if (a === undefined || b === undefined || c === undefined || d === undefined) {
-    return { width: NO_LENGTH, far: NO_LENGTH };
-  }
-  const ahead = between(a, b);
+  const ahead = between(entry(own, 0), lastOf(own));
   const away = (place: PlanPoint): Length =>
-    fromSI('length', divideRatios(cross(ahead, between(a, place)), norm(ahead)));
-  const [width, far] = [away(c), away(d)];
+    fromSI('length', divideRatios(cross(ahead, between(entry(own, 0), place)), norm(ahead)));
+  const [width, far] = [away(entry(others, 0)), away(lastOf(others))];
   return width.isNegative() ? { width: width.negated(), far: far.negated() } : { width, far };
 }

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { berggrenDepth, type BerggrenDepth } from '../../ground/frost/berggren-depth.js';
 import { frostBase, type FrostBase } from '../../ground/frost/frost-base.js';
 import type { FrostLayerInput } from '../../ground/frost/frost-layers.js';
@@ -64,7 +65,7 @@ function frostOf(
     subgradeMoisture: frost.moisture.toString(),
     baseMoisture: frost.baseMoisture.toString(),
   });
-  const into = built.layers[1]?.frozen ?? NO_LENGTH;
+  const into = entry(built.layers, 1).frozen;
   return {
     plan: {
       depth: built.depth,

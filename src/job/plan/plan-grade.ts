@@ -62,7 +62,7 @@ export function planGrade(
   }));
   const made = inField(
     () => makeSurface(pavement, grade, levels),
-    (fault) => [...path, 'grade', ...pathInGrade(grade, fault)],
+    (fault) => [...path, 'grade', ...pathInGrade(fault)],
   );
   const flattest = made.flattest;
   const plan: GradePlan = {
@@ -108,19 +108,9 @@ function makeSurface(pavement: Pavement, grade: Grade, levels: readonly FixedLev
   };
 }
 
-/** The corners of a warped surface, in the order of the levels. */
-const CORNERS = ['startRight', 'endRight', 'endLeft', 'startLeft'];
-
-/** Path of a surface's fault in the grade: `points[1].z` is an elevation of its levels. */
-function pathInGrade(grade: Grade, [list, point, field]: FieldPath): FieldPath {
-  const isCorner = list === 'corners';
-  const index = isCorner ? CORNERS.indexOf(String(point)) : point;
-  const level = typeof index === 'number' ? grade.levels[index] : undefined;
-  if (index === undefined || level === undefined) return ['levels'];
-  const isHeight = isCorner || field === 'z' || field === 'elevation';
-  const name = level.elevation === undefined ? 'levelled' : 'elevation';
-  return ['levels', index, ...(isHeight ? [name] : field === undefined ? [] : [field])];
-}
+/** Path of a surface's fault in the grade: `points[1]` is one of its levels. */
+const pathInGrade = ([, point]: FieldPath): FieldPath =>
+  typeof point === 'number' ? ['levels', point] : ['levels'];
 
 function madeWarped(levels: readonly FixedLevel[]): Made {
   const { warped, surface } = cornerSurface(levels);

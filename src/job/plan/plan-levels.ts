@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import { isWithin, missAt } from '../../levelling/benchmark-checks.js';
 import { heightOf, levelUnder } from '../../levelling/instrument-height.js';
 import { reduceLevels, type LevelBook } from '../../levelling/reduce-levels.js';
@@ -5,7 +6,6 @@ import type { Length } from '../../units/quantity.js';
 import { withoutGaps } from './without-gaps.js';
 import { inField } from '../read/in-field.js';
 import type { LevellingPlan } from './plan.js';
-import { jobInvalid } from '../read/read-job.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
 type Levelling = NonNullable<ReadJob['levelling']>;
@@ -23,11 +23,7 @@ export function planLevelBook({ levelBook }: ReadJob): LevelBook | null {
         rows: rows.map((row) => withoutGaps(row)),
         ...withoutGaps({ known, allowable: greatest, adjustBy }),
       }),
-    ([first, ...rest]) => [
-      'levelBook',
-      ...(first === 'allowable' && rule !== undefined ? ['rule'] : [first ?? 'rows']),
-      ...rest,
-    ],
+    (path) => ['levelBook', ...path],
   );
 }
 
@@ -45,9 +41,7 @@ export function levelsFrom(book: LevelBook | null): LevelOf {
   const rows = [...(book?.rows ?? [])].reverse();
   const byName = new Map(rows.map(({ point, adjusted }) => [point, adjusted]));
   return ({ elevation, levelled }) => {
-    const found = elevation ?? byName.get(levelled ?? '');
-    if (found === undefined) throw jobInvalid([]);
-    return found;
+    return elevation ?? known(byName.get(known(levelled, 'name of a level')), 'level of that name');
   };
 }
 

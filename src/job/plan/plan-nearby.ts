@@ -1,4 +1,4 @@
-import type { FieldPath } from '../../errors.js';
+import { entry, known, present } from '../../invariant.js';
 import { excavationGates } from '../../site/excavation/excavation-gates.js';
 import type { DrawnHandDig } from '../../site/utilities/across-drawn-dig.js';
 import { handDig } from '../../site/utilities/hand-dig.js';
@@ -6,7 +6,6 @@ import { rootZone, type RootZone } from '../../site/trees/root-zone.js';
 import { utilityCover } from '../../site/utilities/utility-cover.js';
 import { max } from '../../units/aggregate.js';
 import type { Length } from '../../units/quantity.js';
-import { NO_AREA } from '../../units/zero.js';
 import type { NearbyWorked } from './nearby-steps.js';
 import type { DigPlan, DigRing, NearbyPlan, TreePlan, UtilityPlan } from './plan.js';
 import { depthAlong } from './depth-along.js';
@@ -53,7 +52,7 @@ export function planNearby(job: ReadJob, basis: NearbyBasis): PlannedNearby {
   const zones = trees.map((tree, index) =>
     inField(
       () => zoneOf(tree, outline),
-      (path) => ['trees', index, ...treePath(path)],
+      () => ['trees', index],
     ),
   );
   const gates =
@@ -64,24 +63,24 @@ export function planNearby(job: ReadJob, basis: NearbyBasis): PlannedNearby {
           (path) => ['excavation', ...path],
         );
   const plan: NearbyPlan = {
-    utilities: utilities.map((line, index): UtilityPlan => {
-      const handDigArea = byHand?.zones.find((zone) => zone.id === line.id)?.area ?? NO_AREA;
+    utilities: utilities.map((line): UtilityPlan => {
+      const { area: handDigArea } = known(
+        present(byHand, 'hand dig').zones.find((zone) => zone.id === line.id),
+        'zone',
+      );
       const isNear = line.found !== undefined && !handDigArea.isZero();
       const dug = isNear ? depthAlong(line.path, digOutline(basis.rings), basis) : null;
-      const cover = dug === null ? null : coverOf(line, dug, index);
+      const cover = dug === null ? null : coverOf(line, dug);
       covers.push(cover);
       return {
         id: line.id,
         handDigArea,
-        left: dug === null ? null : (line.found?.minus(dug) ?? null),
+        left: dug === null ? null : known(line.found, 'depth of a line').minus(dug),
         cover,
       };
     }),
     handDig: byHand,
-    trees: trees.flatMap(({ id }, index): TreePlan[] => {
-      const zone = zones[index];
-      return zone === undefined ? [] : [{ id, zone }];
-    }),
+    trees: trees.map(({ id }, index): TreePlan => ({ id, zone: entry(zones, index) })),
     gates,
   };
   return { plan, made: { handDig: byHand, covers, zones, gates } };
@@ -107,18 +106,10 @@ type Line = NonNullable<ReadJob['utilities']>[number];
 function coverOf(
   { found, leastCover }: Line,
   depth: Length,
-  index: number,
 ): ReturnType<typeof utilityCover> | null {
   if (found === undefined || leastCover === undefined) return null;
   if (depth.isZero() || depth.isNegative()) return null;
-  return inField(
-    () => utilityCover({ found, dig: depth, minimumCover: leastCover }),
-    ([first]) => [
-      'utilities',
-      index,
-      ...(first === 'minimumCover' ? ['leastCover'] : [first ?? 'found']),
-    ],
-  );
+  return utilityCover({ found, dig: depth, minimumCover: leastCover });
 }
 
 type Tree = NonNullable<ReadJob['trees']>[number];
@@ -133,13 +124,6 @@ function zoneOf(
   };
   return rootZone({ trunkDiameter, rule, dig: { outline, trunk: { x, y } } });
 }
-
-/** Path of a root zone's fault in a tree of the job. */
-const treePath = (path: FieldPath): FieldPath => {
-  const last = path.at(-1);
-  if (path[0] === 'dig') return last === 'x' || last === 'y' ? [last] : [];
-  return last === 'minimumRadius' ? ['leastRadius'] : path.slice(-1);
-};
 
 /** The deepest known dig. Lines and rules depend on it, not on the mean. */
 const deepestOf = ({ dig, measured, deepest }: NearbyBasis): Length =>

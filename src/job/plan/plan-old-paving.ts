@@ -91,10 +91,7 @@ export function planOldPaving(
     const layer = { material, area, thickness, ...withoutGaps({ inPlaceDensity: density }) };
     const removed = inField(
       () => oldPaving({ layers: [layer] }),
-      ([, , field]) => [
-        ...one.path,
-        field === 'inPlaceDensity' ? 'density' : (field ?? 'thickness'),
-      ],
+      () => one.path,
     );
     return [{ removed, material, one }];
   });

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { baseOrder } from '../../volumes/base-order.js';
 import type { Area, Length, Volume } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
@@ -35,8 +36,7 @@ export function planOrders(
   const stones = layers.map((layer, index): LooseOrderPlan => {
     const stone = looseOf(materials.stones, layer.material);
     const full = { area: amounts.base, thickness: layer.thickness };
-    const lacks =
-      amounts.taper === null ? null : taperedOff(amounts.taper, spans[index] ?? NOWHERE);
+    const lacks = amounts.taper === null ? null : taperedOff(amounts.taper, entry(spans, index));
     const size = lacks === null ? full : { volume: full.area.times(full.thickness).minus(lacks) };
     return {
       material: stone.id,
@@ -58,8 +58,6 @@ export function planOrders(
   };
   return { stones, bedding };
 }
-
-const NOWHERE = Object.freeze({ from: NO_LENGTH, to: NO_LENGTH });
 
 /** Foot and top of each layer of stone above the subgrade. */
 function spansOf(layers: Pavement['layers']): { readonly from: Length; readonly to: Length }[] {

@@ -9,7 +9,7 @@ import { derivedStep, given, type Step } from '../../working.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import { inField } from '../read/in-field.js';
 import { plainOutline } from '../read/normal-job.js';
-import { looseOf, paverOf, type Paver } from './materials.js';
+import { paverOf, paverWith, type Paver } from './materials.js';
 import type { PaverPlan, UnitsPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
@@ -34,22 +34,14 @@ export function planPavers(
   const edging = pavement.border?.paver;
   const units = {
     paver,
-    edging: edging === undefined ? paver : looseOf(materials.pavers ?? [], edging),
+    edging: edging === undefined ? paver : paverWith(materials, edging),
   };
-  const at = ['materials', 'pavers', materials.pavers?.indexOf(paver) ?? 0];
   return inField(
     () => countPavers(units, pavement, paving),
-    ([first = '', ...rest]) => {
-      if (first === 'unit') return [...at, ...rest];
-      if (PAVER_FIELDS.has(first)) return [...at, first, ...rest];
-      if (BORDER_FIELDS.has(first)) return [...path, 'border', first, ...rest];
-      return [...path, 'outline'];
-    },
+    // what is given of pavers and border has been read: the outline alone can be unfit for them
+    () => [...path, 'outline'],
   );
 }
-
-const PAVER_FIELDS = new Set<FieldPath[number]>(['axis', 'joint', 'pattern', 'breakage', 'reuse']);
-const BORDER_FIELDS = new Set<FieldPath[number]>(['course', 'corner', 'edges']);
 
 interface Units {
   /** Paver of the field. */
@@ -135,8 +127,10 @@ function ordersOf(
 ): UnitsPlan[] {
   const round = borderOrder(edging, border);
   if (edging.id === paver.id) return [{ paver: paver.id, order: field + round }];
-  const own = round === 0 ? [] : [{ paver: edging.id, order: round }];
-  return [{ paver: paver.id, order: field }, ...own];
+  return [
+    { paver: paver.id, order: field },
+    { paver: edging.id, order: round },
+  ];
 }
 
 /** One flag for each edge, true if it is listed; edges are counted from 1. */

@@ -6,7 +6,7 @@ import { sum } from '../../units/aggregate.js';
 import type { Area, Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import type { Pavement } from '../schema/layer-kinds.js';
-import type { Paver } from './materials.js';
+import { paverIndex, type Paver } from './materials.js';
 import type { DigRing, EdgePlan, SuppliesPlan } from './plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { withoutGaps } from './without-gaps.js';
@@ -52,7 +52,7 @@ export function planSupplies(
       ? null
       : sandFor(materials.jointSand, {
           paver,
-          index: materials.pavers?.indexOf(paver) ?? 0,
+          index: paverIndex(materials, paver),
           pavement,
           area: basis.paving,
         });

@@ -1,3 +1,4 @@
+import { present } from '../../invariant.js';
 import type { FrostBase } from '../../ground/frost/frost-base.js';
 import type { FrostSupport } from '../../ground/frost/frost-support.js';
 import {
@@ -108,7 +109,7 @@ function governed(
       (best, one) => (best === null || one.thickness.greaterThan(best.thickness) ? one : best),
       null,
     );
-  return { part, planned, governs: most?.rule ?? 'published', rules };
+  return { part, planned, governs: present(most, 'rule').rule, rules };
 }
 
 const isPartOf = (part: GovernedThickness['part'], layer: Pavement['layers'][number]): boolean =>

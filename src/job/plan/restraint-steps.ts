@@ -1,4 +1,4 @@
-import { entry } from '../../invariant.js';
+import { entry, present } from '../../invariant.js';
 import { given } from '../../working.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { placeBy, take, worked, type PlacedStep } from './placed.js';
@@ -43,7 +43,8 @@ function runSteps(
 ): PlacedStep[] {
   const { runs: edgesOf } = made;
   const to = (field: string) => at('edgeRestraint', 'runs', k, field);
-  const edges = edgesOf[k]?.edges ?? [];
+  const own = entry(edgesOf, k);
+  const { edges } = own;
   const length = worked({
     title: `Length of run ${k + 1}`,
     formula: 'L = sum(l)',
@@ -58,13 +59,13 @@ function runSteps(
     result: given('L', 'run', run.length),
     gives: [to('length')],
   });
-  const isCurved = edgesOf[k]?.isCurved === true && asked.curvedSpikeSpacing !== undefined;
+  const isCurved = own.isCurved && asked.curvedSpikeSpacing !== undefined;
   const spacing = inJob('edgeRestraint', isCurved ? 'curvedSpikeSpacing' : 'spikeSpacing');
-  const own = (made.restraint?.working ?? []).filter(({ title }) =>
+  const ownSteps = present(made.restraint, 'edge restraint').working.filter(({ title }) =>
     new RegExp(` (run|ring) ${k + 1}$`).test(title),
   );
   const placed = placeBy(
-    own,
+    ownSteps,
     { p: [to('pieces')], n: [to('spikes')] },
     {
       L: [to('length')],
@@ -74,14 +75,14 @@ function runSteps(
       s: [spacing],
     },
   );
-  const piece = own.find(({ result }) => result.symbol === 'p');
-  const spike = own.find(({ result }) => result.symbol === 'n');
+  const piece = ownSteps.find(({ result }) => result.symbol === 'p');
+  const spike = ownSteps.find(({ result }) => result.symbol === 'n');
   const [P, o] = ['P', 'o'].map((symbol) => piece?.given.find((one) => one.symbol === symbol));
   const s = spike?.given.find((one) => one.symbol === 's');
   if (run.spacing === null || P === undefined || o === undefined || s === undefined) {
     return [length, ...placed];
   }
-  const isRing = edgesOf[k]?.isClosed === true;
+  const isRing = own.isClosed;
   const L = take('L', 'run', run.length, to('length'));
   return [
     length,

@@ -1,3 +1,4 @@
+import { entry, known } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import { targetSteps } from '../../levelling/rod-targets.js';
 import { given } from '../../working.js';
@@ -16,8 +17,7 @@ export function rodSteps(of: StringBasis): PlacedStep[] {
     const Z = take('Z', `finished grade at ${id}`, finish, ['stakes', k, 'finishElevation']);
     return rods.flatMap(({ surface, elevation }, r) => {
       const at = (field: string): FieldPath => ['stakes', k, 'rods', r, field];
-      const step = readings[r];
-      if (step === undefined) return [];
+      const step = entry(readings, r);
       const isString = surface === 'string';
       const depth = isString ? plan.stringHeight : finish.minus(elevation);
       const path = isString
@@ -48,9 +48,11 @@ export function rodSteps(of: StringBasis): PlacedStep[] {
 /** The working of the sag between neighbouring stakes. Internal. */
 export function sagSteps({ plan, sags }: StringBasis): PlacedStep[] {
   return sags.flatMap(({ working }, k) => {
-    const [from, to] = [plan.stakes[k], plan.stakes[k + 1]];
-    const span = working[0]?.given.find(({ symbol }) => symbol === 'L');
-    if (from === undefined || to === undefined || span === undefined) return [];
+    const [from, to] = [entry(plan.stakes, k), entry(plan.stakes, k + 1)];
+    const span = known(
+      entry(working, 0).given.find(({ symbol }) => symbol === 'L'),
+      'span',
+    );
     const name = `span from ${from.id} to ${to.id}`;
     const spans = worked({
       title: `Span from ${from.id} to ${to.id}`,
@@ -80,6 +82,8 @@ const spanNamed = (step: PlacedStep, name: string): PlacedStep => ({
 /** Without the symbols that a step does not take. */
 const onlyTaken = (step: PlacedStep): PlacedStep => {
   const symbols = new Set(step.given.map(({ symbol }) => symbol));
-  const taken = Object.entries(step.takes ?? {}).filter(([symbol]) => symbols.has(symbol));
+  const taken = Object.entries(known(step.takes, 'inputs')).filter(([symbol]) =>
+    symbols.has(symbol),
+  );
   return { ...step, takes: Object.fromEntries(taken) };
 };

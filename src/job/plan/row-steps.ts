@@ -1,5 +1,5 @@
 import type { FieldPath } from '../../errors.js';
-import { entry } from '../../invariant.js';
+import { entry, known } from '../../invariant.js';
 import { given, type StepInput } from '../../working.js';
 import type { Length } from '../../units/quantity.js';
 import { done, place, take, worked, type PlacedStep, type Taken } from './placed.js';
@@ -24,12 +24,15 @@ export const rowSteps = (of: StringBasis): PlacedStep[] => [
 function placeSteps(of: StringBasis): PlacedStep[] {
   const { job, plan } = of;
   const isFitted = of.check.working.some(({ kind }) => kind === 'procedure');
-  const stakeOf = (id: string) => job.stakes.find((stake) => stake.id === id);
+  const stakeOf = (id: string) =>
+    known(
+      job.stakes.find((stake) => stake.id === id),
+      'stake',
+    );
   const first = entry(plan.stakes, 0).id;
   return plan.stakes.flatMap(({ id }, k) =>
     (['x', 'y'] as const).flatMap((axis) => {
-      const [at, from] = [stakeOf(id)?.[axis], stakeOf(first)?.[axis]];
-      if (at === undefined || from === undefined) return [];
+      const [at, from] = [stakeOf(id)[axis], stakeOf(first)[axis]];
       const shown = (name: string) =>
         worked({
           title: `Stake ${id}, along ${axis} from ${first}`,
@@ -83,8 +86,7 @@ function worstOf(
 function stationSteps({ plan, check }: StringBasis): PlacedStep[] {
   const offsets = check.working.filter(({ result }) => result.symbol === 'd');
   return plan.stakes.flatMap(({ id, station }, k) => {
-    const step = offsets[k];
-    if (step === undefined) return [];
+    const step = entry(offsets, k);
     const isFitted = step.given.some(({ symbol }) => symbol === 'ux');
     const takes = ownPlace(step, id).map((input): Taken => ({ input, from: [] }));
     return [

@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import { belowString, digAt } from '../../string-line/below-string.js';
 import { fromSI, type Length } from '../../units/quantity.js';
 import { between, norm } from '../../units/vector.js';
@@ -20,7 +21,7 @@ export const stakesById = (job: ReadJob): StakesById =>
 
 /** The stakes of a string in order. Internal. */
 export const stakesOf = (line: StringLine, stakes: StakesById): Stake[] =>
-  line.stakes.flatMap((id) => stakes.get(id) ?? []);
+  line.stakes.map((id) => known(stakes.get(id), 'stake'));
 
 /** True for the string that the ground at a stake was measured from. Internal. */
 export const isMeasuredFrom = (line: StringLine, { groundFrom }: Stake): boolean =>

@@ -1,3 +1,4 @@
+import { entry, known } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import type { StakeLine } from '../../stakes/check-stake-line.js';
 import type { StringDepths } from '../../string-line/string-depths.js';
@@ -54,6 +55,9 @@ export const pavementAt = (
 
 /** A coordinate of a stake. Internal. */
 export const stakeAt = ({ job, plan }: StringBasis, k: number, axis: 'x' | 'y') => {
-  const id = plan.stakes[k]?.id;
-  return job.stakes.find((stake) => stake.id === id)?.[axis] ?? plan.stringHeight;
+  const { id } = entry(plan.stakes, k);
+  return known(
+    job.stakes.find((stake) => stake.id === id),
+    'stake',
+  )[axis];
 };

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import { given } from '../../working.js';
 import { depthPath } from './depth-path.js';
@@ -131,8 +132,7 @@ function placedTaken(
     ];
   }
   const k = planned.lifts.findIndex((lift) => lift.belowFinish.equals(belowFinish));
-  const lift = planned.lifts[k];
-  if (lift === undefined) return ['0', []];
+  const lift = entry(planned.lifts, k);
   const at = (field: string) => pavementAt(of, 'plan', 'lifts', k, field);
   return [
     '(l - c)',

@@ -1,6 +1,8 @@
+import { present } from '../../invariant.js';
 import { given } from '../../working.js';
 import { placeBy, take, worked, type PlacedStep } from './placed.js';
 import { at, inJob, type SupplyBasis } from './supply-basis.js';
+import { paverIndex } from './materials.js';
 import { fabricSteps } from './fabric-steps.js';
 import { restraintSteps } from './restraint-steps.js';
 
@@ -29,7 +31,7 @@ function sandSteps({ job, pavement, plan, paver, made }: SupplyBasis): PlacedSte
           take('r', 'bedding risen into the joint', riseFromBed, inJob('jointSand', 'riseFromBed')),
         ]),
   ];
-  const index = job.materials.pavers?.indexOf(paver) ?? 0;
+  const index = paverIndex(job.materials, paver);
   const size = (field: string) => [['job', 'materials', 'pavers', index, field]];
   const depth = worked({
     title: 'Depth of the joints to fill',
@@ -47,7 +49,7 @@ function sandSteps({ job, pavement, plan, paver, made }: SupplyBasis): PlacedSte
     gives: [at('jointSand', 'filledDepth')],
   });
   const steps = placeBy(
-    made.sand?.working ?? [],
+    present(made.sand, 'joint sand').working,
     { V: [at('jointSand', 'volume')], M: [at('jointSand', 'mass')] },
     {
       A: [['areas', 'paving']],

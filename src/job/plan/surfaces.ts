@@ -1,4 +1,4 @@
-import { entry } from '../../invariant.js';
+import { entry, known } from '../../invariant.js';
 import { belowString } from '../../string-line/below-string.js';
 import type { Length } from '../../units/quantity.js';
 import type { LiftPlan, PavementPlan, SurfacePlan } from './plan.js';
@@ -58,9 +58,12 @@ const liftTops = (
     }));
 
 /** The loose top of a lift, from its compacted top. */
-function spreadTop(lifts: readonly LiftPlan[], top: Length): Length | null {
-  const lift = lifts.find(({ belowFinish }) => belowFinish.equals(top));
-  return lift === undefined ? null : top.minus(lift.loose.minus(lift.compacted));
+function spreadTop(lifts: readonly LiftPlan[], top: Length): Length {
+  const { loose, compacted } = known(
+    lifts.find(({ belowFinish }) => belowFinish.equals(top)),
+    'lift',
+  );
+  return top.minus(loose.minus(compacted));
 }
 
 /** The surfaces of a pavement below a string. Internal. */

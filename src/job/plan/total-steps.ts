@@ -1,3 +1,4 @@
+import { entry, known } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import { OLD_PAVING_WEIGHTS } from '../../sources/material-weights.js';
 import type { AnyQuantity, Area, Density, Mass, Volume } from '../../units/quantity.js';
@@ -27,7 +28,7 @@ export function totalSteps(
 /** Box and payload are those of the truck. */
 function truckOf({ truck }: ReadJob, step: PlacedStep): PlacedStep {
   if (step.result.symbol !== 'v' || truck === undefined) return step;
-  return place(step, step.paths ?? [], {
+  return place(step, known(step.paths, 'fields'), {
     B: [['job', 'truck', 'boxVolume']],
     P: [['job', 'truck', 'payload']],
   });
@@ -152,7 +153,10 @@ function oldPavingSteps(
   const weight = total.loads.total.volume.isZero()
     ? density
     : total.loads.total.mass.dividedBy(total.loads.total.volume);
-  const [first] = own((one) => one.density, 'density');
+  const first = entry(
+    own((one) => one.density, 'density'),
+    0,
+  );
   const step = formulaStep({
     title: `Loose density of ${what}`,
     formula: 'd = p',
@@ -161,17 +165,13 @@ function oldPavingSteps(
     source: row.source,
   });
   return [
-    ...(first === undefined
-      ? []
-      : [
-          worked({
-            title: `Density of ${what} in place`,
-            formula: 'd = d0',
-            takes: [take('d0', 'density in place', density, ['plan', ...first.path])],
-            result: given('d', `density of ${what} in place`, density),
-            gives: [['oldPaving', k, 'density']],
-          }),
-        ]),
+    worked({
+      title: `Density of ${what} in place`,
+      formula: 'd = d0',
+      takes: [take('d0', 'density in place', density, ['plan', ...first.path])],
+      result: given('d', `density of ${what} in place`, density),
+      gives: [['oldPaving', k, 'density']],
+    }),
     ...streamSteps(what, ['oldPaving', k], {
       stream: total,
       loose: own((one) => one.loose.volume, 'loose', 'volume'),

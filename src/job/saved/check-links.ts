@@ -1,6 +1,7 @@
 import { shown } from '../../input/shown.js';
 import type { FieldPath } from '../../errors.js';
 import type { JobPlan } from '../plan/plan.js';
+import { edgesIn } from './restored.js';
 import type { Reading } from './reading.js';
 
 /**
@@ -11,17 +12,37 @@ export function checkLinks(plan: JobPlan, reading: Reading): void {
   const { job, pavements, stringLines } = plan;
   sameIds(reading, ['pavements'], pavements, job.pavements);
   sameIds(reading, ['stringLines'], stringLines, job.stringLines);
+  if (stringLines.length === 0) reading.fail('a plan has a string or more', ['stringLines']);
   stringLines.forEach((line, index) => {
     const at = ['stringLines', index];
     const own = job.stringLines[index];
     known(reading, [...at, 'pavement'], line.pavement, own === undefined ? [] : [own.pavement]);
     const stakes = own?.stakes.map((id) => ({ id })) ?? [];
     sameIds(reading, [...at, 'stakes'], line.stakes, stakes);
+    if (line.stakes.length < 2) reading.fail('a string has two stakes or more', [...at, 'stakes']);
+    line.stakes.forEach(({ ground, ...stake }, k) => {
+      for (const field of ['dig', 'soil'] as const) {
+        if (ground === null || stake[field] !== null) continue;
+        reading.fail('missing: the ground was measured there', [...at, 'stakes', k, field]);
+      }
+    });
   });
-  pavements.forEach(({ buildUp, layerKinds }, index) => {
-    if (buildUp.layers.length === layerKinds.length) return;
-    const message = `${layerKinds.length} kinds for ${buildUp.layers.length} layers`;
-    reading.fail(message, ['pavements', index, 'layerKinds']);
+  pavements.forEach(({ buildUp, layerKinds, edges, lifts }, index) => {
+    const outline = job.pavements[index]?.outline;
+    const count = outline === undefined ? edges.length : edgesIn(outline);
+    const wrong = [
+      [
+        'layerKinds',
+        layerKinds.length === buildUp.layers.length,
+        `${buildUp.layers.length} layers`,
+      ],
+      ['edges', edges.length === count, `an outline of ${count} edges`],
+      ['buildUp', buildUp.layers.length > 2, 'pavers, bedding and base'],
+      ['lifts', lifts.length > 0, 'a base'],
+    ] as const;
+    for (const [field, fits, of] of wrong) {
+      if (!fits) reading.fail(`the list does not fit ${of}`, ['pavements', index, field]);
+    }
   });
   checkSources(plan, reading);
   checkJobLinks(plan, reading);

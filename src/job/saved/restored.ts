@@ -34,6 +34,13 @@ type PlainOutline = readonly PlanPoint[] | (PlainRing & { readonly holes?: reado
 
 const isPoints = (value: PlainOutline): value is readonly PlanPoint[] => Array.isArray(value);
 
+/** How many edges an outline in the plain form has, those of its holes among them. Internal. */
+export function edgesIn(outline: unknown): number {
+  const value = outline as PlainOutline;
+  const rings = isPoints(value) ? [{ points: value }] : [value, ...(value.holes ?? [])];
+  return rings.reduce((sum, { points }) => sum + points.length, 0);
+}
+
 function restoredOutline(value: PlainOutline): Outline {
   const { holes = [], ...outer } = isPoints(value) ? { points: value } : value;
   const { x, y } = known(outer.points[0], 'point of an outline');

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { entryText, tableText, wrap } from './layout.js';
 import { shownColumns, type Column } from './sheet-lines.js';
 
@@ -45,6 +46,6 @@ function sideBySide(
     used += wide;
   }
   return parts.map((part) =>
-    first.map((cell, row) => [cell, ...part.map((column) => column[row] ?? '')]),
+    first.map((cell, row) => [cell, ...part.map((column) => entry(column, row))]),
   );
 }

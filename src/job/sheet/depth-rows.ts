@@ -1,6 +1,6 @@
+import { present } from '../../invariant.js';
 import type { BuildUp } from '../../build-up/build-up.js';
 import type { Length } from '../../units/quantity.js';
-import { NO_LENGTH } from '../../units/zero.js';
 import type {
   BetweenStringsPlan,
   DigPlan,
@@ -102,7 +102,7 @@ export const groundRows = (stakes: readonly StakePlan[], tape: ToTape): GroundRo
     if (ground === null) return [];
     const printed = {
       ground: tape(ground),
-      old: tape((dig ?? NO_LENGTH).minus(soil ?? NO_LENGTH)),
+      old: tape(present(dig, 'dig').minus(present(soil, 'soil'))),
     };
     const toDig = tape(subgrade).minus(printed.ground);
     return [{ id, station, ...printed, dig: toDig, soil: toDig.minus(printed.old) }];

@@ -1,3 +1,4 @@
+import { present } from '../../invariant.js';
 import type { EdgePlan, PavementPlan } from '../plan/plan.js';
 import type { Outline } from '../../outline/ring.js';
 import { columnTable, entry, paragraph, subheading, type SheetLine } from './sheet-lines.js';
@@ -26,7 +27,7 @@ export function digLineLines(
     ...(top === null ? [] : [topCut]),
   ];
   const labels = edges.map(
-    ({ edge, kind }, index) => `${names[index] ?? edge} ${kind ?? 'not said'}`,
+    ({ kind }, index) => `${present(names[index], 'name of an edge')} ${kind ?? 'not said'}`,
   );
   return [
     ...subheading(`Dig line: distance outside the paving edge (${units.depthUnit})`),

@@ -1,3 +1,4 @@
+import { present } from '../../invariant.js';
 import type { JobCheck } from '../check/check-job.js';
 import type { PavementCheck } from '../check/check-pavement.js';
 import { checkLines, type CheckStyle } from './check-lines.js';
@@ -46,9 +47,9 @@ function deviation(one: MadeCheck): SheetLine[] {
       '! ',
       '  ',
     ),
-    ...off.flatMap(({ id, measured, action }) => [
-      ...paragraph(`${id}, ${measured}: ${action ?? ''}`, '  ', '    '),
-    ]),
+    ...off.flatMap(({ id, measured, action }) =>
+      paragraph(`${id}, ${measured}: ${present(action, 'action')}`, '  ', '    '),
+    ),
     ...(off.length === 0 ? paragraph(check.note, '  ') : []),
     ...paragraph(`Decides: ${whoDecides(check, kind)}`, '  ', '    '),
   ];

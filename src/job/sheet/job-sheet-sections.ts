@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { JobPlan, PavementPlan, PlanWarning } from '../plan/plan.js';
 import { requirePlan } from '../require-plan.js';
 import { jobOfPlan } from '../saved/job-of-plan.js';
@@ -103,8 +104,7 @@ function withoutFacing(warning: PlanWarning): PlanWarning {
 /** How high the strings stand: said once where it is the same for all. */
 function heightText({ stringLines }: JobPlan, units: Sheet['units']): string {
   const from = 'Measure depths below a string straight down from it.';
-  const [first] = stringLines;
-  if (first === undefined) return from;
+  const first = entry(stringLines, 0);
   return stringLines.every(({ stringHeight }) => stringHeight.equals(first.stringHeight))
     ? `${from} Every string is ${units.depthWithUnit(first.stringHeight)} above finished grade.`
     : `${from} Each string has its own height above finished grade: use the table of the string you measure from.`;

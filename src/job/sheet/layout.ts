@@ -60,7 +60,7 @@ export function entryText(label: string, value: string, width: number): string[]
 export function tableText(rows: readonly (readonly string[])[], width: number): string[] {
   const columns = Math.max(0, ...rows.map((row) => row.length));
   const widths = Array.from({ length: columns }, (_, column) =>
-    Math.max(...rows.map((row) => row[column]?.length ?? 0)),
+    Math.max(...rows.map((row) => entry(row, column).length)),
   );
   const used = widths.reduce((sum, one) => sum + one, 2);
   if (used + columns - 1 > width) return stackedRows(rows, width);

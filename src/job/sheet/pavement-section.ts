@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import type { PavementPlan } from '../plan/plan.js';
 import { cornerLines } from './corner-lines.js';
 import { digLineLines } from './dig-line.js';
@@ -33,15 +34,17 @@ export function pavementSection(
   sheet: Sheet,
 ): SheetLine[] {
   const { job } = sheet;
-  const outline = job.pavements.find(({ id }) => id === plan.id)?.outline;
+  const { outline } = known(
+    job.pavements.find(({ id }) => id === plan.id),
+    'pavement',
+  );
   const frost = plan.frost ? ', frost' : '';
   return [
     ...heading(plan.name.toUpperCase()),
     ...paragraph(`${USE_WORDS[plan.use]}, ${SUBGRADE_WORDS[plan.subgrade]}${frost}`),
     ...gradeLines(plan.grade, sheet),
-    ...(outline === undefined
-      ? []
-      : [...cornerLines(plan.id, outline, sheet), ...digLineLines(plan, outline, sheet)]),
+    ...cornerLines(plan.id, outline, sheet),
+    ...digLineLines(plan, outline, sheet),
     ...digLines(plan, sheet),
     ...earthLines(plan, sheet),
     ...groundLines(plan.ground, sheet),

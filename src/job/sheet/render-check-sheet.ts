@@ -1,3 +1,4 @@
+import { present } from '../../invariant.js';
 import { requireCheck, type JobCheck } from '../check/check-job.js';
 import type { PavementCheck } from '../check/check-pavement.js';
 import type { PlacedCheck } from '../check/placed-check.js';
@@ -66,7 +67,7 @@ function placedCheckLines(
     ...paragraph(VERDICT_WORDS[check.verdict], '  '),
     ...checkLines(check, style),
     ...off.flatMap(({ id, measured, action }) =>
-      paragraph(`${id}, ${measured}: ${action ?? ''}`, '  > ', '    '),
+      paragraph(`${id}, ${measured}: ${present(action, 'action')}`, '  > ', '    '),
     ),
     ...(check.verdict === 'pass' ? [] : paragraph(check.note, '> ', '  ')),
   ];

@@ -1,3 +1,4 @@
+import { present } from '../../invariant.js';
 import { requireCheck, type JobCheck } from '../check/check-job.js';
 import type { PavementCheck } from '../check/check-pavement.js';
 import { sourceLines, type CheckStyle } from './check-lines.js';
@@ -59,7 +60,9 @@ export function renderHandOver(check: JobCheck, options: JobSheetOptions): strin
     ...heading('WHAT WAS BUILT, AS PLANNED'),
     ...check.pavements.flatMap((pavement) => builtLines(pavement, style)),
     ...heading('WHAT WAS MEASURED'),
-    ...check.pavements.flatMap(({ name }, index) => measuredLines(name, made[index] ?? [], style)),
+    ...check.pavements.flatMap(({ name }, index) =>
+      measuredLines(name, present(made[index], 'pavement'), style),
+    ),
     ...sourceLines(sources),
     ...heading('WHAT DEVIATES'),
     ...deviationLines(all),

@@ -1,3 +1,4 @@
+import { present } from '../../invariant.js';
 /** One column of a table of a sheet. Internal. */
 export interface Column {
   /** The heading, in one line or in two. */
@@ -95,7 +96,7 @@ export function shownColumns(first: Column, others: readonly Column[]): ShownCol
     shown,
     once: filled
       .filter(isSaidOnce)
-      .map(({ once: label = '', cells }) => ({ label, value: cells[0] ?? '' })),
+      .map(({ once: label = '', cells }) => ({ label, value: present(cells[0], 'cell') })),
     list: shown.length === 0 && filled.length > 0 ? listOf(first) : null,
   };
 }

@@ -1,3 +1,4 @@
+import { lastOf, present } from '../../invariant.js';
 import type { PavementPlan, StringLinePlan, SurfacePlan } from '../plan/plan.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
@@ -35,21 +36,21 @@ export function depthsBelowGrade(pavement: PavementPlan, { units }: Style): Shee
 
 function layerTable({ buildUp }: PavementPlan, height: Length, { units }: Style): SheetLine[] {
   const rows = layerRows(buildUp, height, units.onTape);
-  const bottom = rows.at(-1)?.bottom;
+  const { bottom } = lastOf(rows);
   return table(
     [
       ...rows.map(({ name, top, bottom: under, thickness }) => [
         name,
         ...[top, under, thickness].map(units.depth),
       ]),
-      ['SUBGRADE', bottom === undefined ? '' : units.depth(bottom), '', ''],
+      ['SUBGRADE', units.depth(bottom), '', ''],
     ],
     ['layer', 'top', 'bottom', 'thickness'],
   );
 }
 
 const topText = ({ buildUp }: PavementPlan): string =>
-  `Top of the ${buildUp.layers[0]?.name ?? 'paving'}: finished grade. Dig to the subgrade.`;
+  `Top of the ${present(buildUp.layers[0], 'layer').name}: finished grade. Dig to the subgrade.`;
 
 /** Where screed rails and pavers are set; nothing where the settlement of the bedding is not known. */
 function placedLines(
@@ -74,7 +75,6 @@ function liftTable(
   height: Length,
   { units }: Style,
 ): SheetLine[] {
-  if (lifts.length === 0) return [];
   const rows = liftRows(lifts, { height, total: buildUp.total, tape: units.onTape });
   const column = (state: string, what: string, depth: (row: (typeof rows)[number]) => string) => ({
     head: [state, what] as const,

@@ -1,3 +1,4 @@
+import { present } from '../../invariant.js';
 import type { StakePlan, StringLinePlan } from '../plan/plan.js';
 import { columnTable, paragraph, subheading, type SheetLine } from './sheet-lines.js';
 import { groundRows } from './depth-rows.js';
@@ -50,7 +51,7 @@ function unmeasuredLines({ id: string, stakes }: StringLinePlan, sheet: Sheet): 
   return [
     ...elsewhere.flatMap((stake) =>
       paragraph(
-        `${place(stake)}: its ground was measured from string ${from(stake.id) ?? ''}.`,
+        `${place(stake)}: its ground was measured from string ${present(from(stake.id), 'string')}.`,
         '  ',
       ),
     ),

@@ -1,3 +1,4 @@
+import { lastOf } from '../../invariant.js';
 import type { LiftGroundPlan } from '../plan/plan-of-ground.js';
 import type { LiftPlan, LooseOrderPlan, PavementPlan } from '../plan/plan.js';
 import { surfacesBelow } from '../plan/surfaces.js';
@@ -126,8 +127,7 @@ export function baseTop(pavement: PavementPlan): {
   readonly layer: string;
   readonly surface: string;
 } {
-  const top = pavement.lifts.at(-1);
-  if (top === undefined) return { layer: 'base', surface: 'subgrade' };
+  const top = lastOf(pavement.lifts);
   return { layer: top.layer, surface: topOf(pavement, top) };
 }
 

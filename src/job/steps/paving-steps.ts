@@ -1,3 +1,4 @@
+import { entry, known } from '../../invariant.js';
 import type { PavementPlan, UnitsPlan } from '../plan/plan.js';
 import { baseTop } from './base-steps.js';
 import { deliveryHours, NO_HOURS, plateHours, platePasses } from './rated-hours.js';
@@ -15,7 +16,7 @@ import type { WorkAmount, WorkFigure, WorkStep } from './work-step.js';
 /** Screeding the bedding. Internal. */
 export function screedBedding(basis: StepBasis, pavement: PavementPlan): WorkStep {
   const { settlement, bedding, areas, name } = pavement;
-  const thickness = pavement.buildUp.layers[1]?.thickness ?? null;
+  const thickness = entry(pavement.buildUp.layers, 1).thickness;
   const amount = looseAmount(basis, 'sand', bedding);
   return makeStep(basis, pavement, {
     kind: 'bedding',
@@ -24,16 +25,8 @@ export function screedBedding(basis: StepBasis, pavement: PavementPlan): WorkSte
     heights: heightsOf(basis, pavement, beddingTop(pavement)),
     figures: [
       { code: 'area', name: 'bedding', value: areas.paving },
-      ...(thickness === null
-        ? []
-        : [
-            {
-              code: 'finished',
-              name: 'thickness under the pavers, finished',
-              value: thickness,
-            } as const,
-          ]),
-      ...(thickness === null || settlement === null
+      { code: 'finished', name: 'thickness under the pavers, finished', value: thickness },
+      ...(settlement === null
         ? []
         : [
             {
@@ -79,8 +72,7 @@ export function layPavers(basis: StepBasis, pavement: PavementPlan): WorkStep {
   });
 }
 
-const beddingTop = ({ buildUp }: PavementPlan): string =>
-  `${buildUp.layers[1]?.name ?? 'bedding'} top`;
+const beddingTop = ({ buildUp }: PavementPlan): string => `${entry(buildUp.layers, 1).name} top`;
 
 /** A paver that the border alone is made of; null where it is that of the field. */
 function borderPaver({ job }: StepBasis, { id, pavers }: PavementPlan): string | null {
@@ -88,12 +80,15 @@ function borderPaver({ job }: StepBasis, { id, pavers }: PavementPlan): string |
   const own = given?.border?.paver;
   const field = given?.layers.find(({ kind }) => kind === 'paver')?.material;
   if (own === undefined || own === field || pavers === null) return null;
-  return pavers.orders.some(({ paver }) => paver === own) ? own : null;
+  return own;
 }
 
 function unitsAmount(basis: StepBasis, { paver, order }: UnitsPlan): WorkAmount {
-  const named = basis.plan.totals.pavers.find((one) => one.paver === paver);
-  return piecesOf(basis, 'pavers', { material: paver, name: named?.name ?? paver, pieces: order });
+  const { name } = known(
+    basis.plan.totals.pavers.find((one) => one.paver === paver),
+    'paver of the totals',
+  );
+  return piecesOf(basis, 'pavers', { material: paver, name, pieces: order });
 }
 
 /** Laying the border; no step where the job has none. Internal. */

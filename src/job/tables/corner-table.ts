@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { fault } from '../../errors.js';
 import { custom, object, optional, quantity, text } from '../../input/field.js';
 import { PLACE } from '../../input/ranges.js';
@@ -148,8 +149,7 @@ function offsetsFrom(first: PlanPoint, second: PlanPoint) {
 type Line = Pick<CornerRow, 'line'> & { readonly rings: readonly DigRing[] };
 
 function linesOf(job: ReadJob, plan: PavementPlan, index: number): Line[] {
-  const outline = job.pavements[index]?.outline;
-  if (outline === undefined) return [];
+  const { outline } = entry(job.pavements, index);
   const widths = plan.edges.map(({ base }) => base);
   const base = widen(outline, widths, ['pavements', index, 'outline']);
   const { digOutline, digArcs, digHoles, top } = plan;

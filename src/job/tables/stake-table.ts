@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import type { Length } from '../../units/quantity.js';
 import type { JobPlan } from '../plan/plan.js';
 import { jobOfPlan } from '../saved/job-of-plan.js';
@@ -36,13 +37,17 @@ export function stakeTable(plan: JobPlan): readonly StakeRow[] {
   const places = new Map(jobOfPlan(plan).stakes.map((stake) => [stake.id, stake]));
   return Object.freeze(
     plan.stringLines.flatMap((line) =>
-      line.stakes.flatMap(({ id, finishElevation, station, offset }): StakeRow[] => {
-        const place = places.get(id);
-        if (place === undefined) return [];
-        const { x, y } = place;
-        return [
-          Object.freeze({ id, x, y, finish: finishElevation, string: line.id, station, offset }),
-        ];
+      line.stakes.map(({ id, finishElevation, station, offset }): StakeRow => {
+        const { x, y } = known(places.get(id), 'stake');
+        return Object.freeze({
+          id,
+          x,
+          y,
+          finish: finishElevation,
+          string: line.id,
+          station,
+          offset,
+        });
       }),
     ),
   );

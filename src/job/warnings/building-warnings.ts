@@ -1,3 +1,4 @@
+import { present } from '../../invariant.js';
 import { max } from '../../units/aggregate.js';
 import { length } from '../../units/construct.js';
 import type { LaidOut } from '../plan/lay-out.js';
@@ -56,7 +57,11 @@ function fallWarnings(
   if (fall === null) return [];
   const least = job.minimumFall ?? PUBLISHED_LEAST_FALL;
   const place = placeFigures(originOf(laid.pavement), fall.place);
-  const values = { edge, along: said?.along ?? '', fall: slopeFigure(Math.abs(fall.outward)) };
+  const values = {
+    edge,
+    along: present(said, 'edge').along,
+    fall: slopeFigure(Math.abs(fall.outward)),
+  };
   if (fall.outward < -rounding) {
     return [warning('FALLS_TO_BUILDING', nameOf(laid), { ...values, ...place })];
   }

@@ -1,4 +1,4 @@
-import { entry } from '../../invariant.js';
+import { entry, known } from '../../invariant.js';
 import { isOutwardRight, toRight } from '../../outline/chords.js';
 import { forEachEdge, ringsOf } from '../../outline/ring.js';
 import { roughNumber } from '../../units/ratio.js';
@@ -24,12 +24,10 @@ export function curveWarnings(
   const arcs = arcsOf(laid.pavement);
   if (arcs.length === 0) return [];
   const tolerance = job.stakeTolerance.toNumber('m');
-  const places = line.stakes.flatMap(({ id }) => {
-    const stake = stakes.get(id);
-    return stake === undefined
-      ? []
-      : [{ id, place: placeFrom(laid.pavement.outline.origin, stake) }];
-  });
+  const places = line.stakes.map(({ id }) => ({
+    id,
+    place: placeFrom(laid.pavement.outline.origin, known(stakes.get(id), 'stake')),
+  }));
   return places.slice(1).flatMap((to, index) => {
     const from = entry(places, index);
     const beside = arcs.find(({ round }) => isAlong(round, from.place, to.place));

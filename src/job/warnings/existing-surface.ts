@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { Length } from '../../units/quantity.js';
 import { fromNumber } from '../../units/construct.js';
 import type { PlanPoint } from '../../units/vector.js';
@@ -16,8 +17,7 @@ export function existingSurface(job: ReadJob, laid: readonly LaidOut[]): Existin
   // what is in triangles already is not put in triangles again
   const known = laid.find(({ ground }) => ground.basis === 'spot-heights');
   if (known !== undefined) return known.ground.existingAt;
-  const [origin] = existingLevels;
-  if (origin === undefined) return null;
+  const origin = entry(existingLevels, 0);
   let mesh: LevelMesh | null | undefined;
   return (place) => {
     mesh ??= levelMesh(existingLevels, origin);

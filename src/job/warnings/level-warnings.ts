@@ -16,10 +16,10 @@ export function levelWarnings({
     };
     found.push(warning('LEVELS_DO_NOT_CLOSE', 'level book', values));
   }
-  const closing = levelling?.closing;
-  if (closing?.verdict === 'fail') {
+  if (levelling?.closing?.verdict === 'fail') {
+    const { benchmark, closing } = levelling;
     const values = { drift: closing.drift.abs(), tolerance: closing.tolerance };
-    found.push(warning('INSTRUMENT_MOVED', levelling?.benchmark ?? 'benchmark', values));
+    found.push(warning('INSTRUMENT_MOVED', benchmark, values));
   }
   return found;
 }

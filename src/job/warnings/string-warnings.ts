@@ -1,4 +1,4 @@
-import { entry } from '../../invariant.js';
+import { entry, known } from '../../invariant.js';
 import { fromNumber, length } from '../../units/construct.js';
 import type { Length, Slope } from '../../units/quantity.js';
 import { between, scaled, turnedLeft, type PlanPoint } from '../../units/vector.js';
@@ -107,16 +107,15 @@ function lowPoints(basis: StringBasis): PlanWarning[] {
   return line.slopes.slice(1).flatMap((after, index) => {
     const before = line.slopes[index];
     if (before?.to !== after.from) return [];
-    const drops = [before.rise.negated(), after.rise];
-    if (drops.some((drop) => drop.compare(NO_DROP) <= 0)) return [];
+    const [drop, rise] = [before.rise.negated(), after.rise];
+    if (drop.compare(NO_DROP) <= 0 || rise.compare(NO_DROP) <= 0) return [];
     if (runsOffAcross(basis, before, after)) return [];
-    const [one, other] = drops;
     const values = { string: line.id, from: before.from, to: after.to };
     return [
       warning('LOW_POINT', `stake ${after.from}`, {
         ...values,
-        ...(one === undefined ? {} : { drop: one }),
-        ...(other === undefined ? {} : { rise: other }),
+        drop,
+        rise,
       }),
     ];
   });
@@ -129,8 +128,8 @@ function runsOffAcross(
   after: SlopePlan,
 ): boolean {
   const { pavement, grade } = laid;
-  const [from, at, to] = [before.from, after.from, after.to].map((id) => stakes.get(id));
-  if (from === undefined || at === undefined || to === undefined) return false;
+  const stakeOf = (id: string) => known(stakes.get(id), 'stake');
+  const [from, at, to] = [stakeOf(before.from), stakeOf(after.from), stakeOf(after.to)];
   if (grade !== null) {
     const ahead = between(from, to);
     const across = scaled(turnedLeft(ahead), { n: 1, d: 100 });

@@ -39,8 +39,7 @@ export function findWarnings(job: ReadJob, basis: WarningBasis): PlanWarning[] {
     ...materialWarnings(job),
     ...edgeWarnings(job.pavements),
     ...pavements.flatMap((plan, index) => {
-      const one = laid[index];
-      return one === undefined ? [] : pavementWarnings(job, one, { plan, basis });
+      return pavementWarnings(job, entry(laid, index), { plan, basis });
     }),
     ...topWarnings(pavements),
     ...lineWarnings(job, basis, existingAt),
@@ -81,8 +80,7 @@ function lineWarnings(
   const least = job.minimumFall ?? PUBLISHED_LEAST_FALL;
   return lines.flatMap((line) => {
     const index = pavements.findIndex(({ id }) => id === line.pavement);
-    const [plan, one] = [pavements[index], laid[index]];
-    if (plan === undefined || one === undefined) return [];
+    const [plan, one] = [entry(pavements, index), entry(laid, index)];
     const isLaid = plan.grade !== null;
     return [
       ...rowWarnings(line),
@@ -95,9 +93,9 @@ function lineWarnings(
 }
 
 function rowWarnings(line: StringLinePlan): PlanWarning[] {
-  const fills = line.stakes
-    .filter(({ dig }) => dig?.isNegative() === true)
-    .map(({ id, dig }) => warning('FILL_NEEDED', `stake ${id}`, { fill: dig?.abs() ?? '' }));
+  const fills = line.stakes.flatMap(({ id, dig }) =>
+    dig?.isNegative() === true ? [warning('FILL_NEEDED', `stake ${id}`, { fill: dig.abs() })] : [],
+  );
   if (line.code === 'always-in-line') {
     return [warning('LINE_NOT_CHECKED', `string ${line.id}`), ...fills];
   }

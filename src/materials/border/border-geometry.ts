@@ -78,7 +78,7 @@ function insideOut({ points, bulges }: Ring): Ring {
 const endsOf = (edges: readonly MovedEdge[]): EdgeMovedIn[] =>
   edges.map((edge, index) => ({
     from: lastOf(edge.corner.points),
-    to: edges[(index + 1) % edges.length]?.corner.points[0] ?? edge.from,
+    to: entry(entry(edges, (index + 1) % edges.length).corner.points, 0),
     radius: edge.arc?.radius,
     runsOn: isSmooth(known(edges.at(index - 1), 'such entry'), edge),
   }));
@@ -137,18 +137,18 @@ export function sidesOf(outline: Outline, middle: MovedIn, inner: MovedIn): Bord
   return edges.map(({ from, to, bulge }, edge) => {
     const along = minus(to, from);
     const size = norm(along);
-    const [half, whole] = [middle.edges[edge], inner.edges[edge]];
+    const [half, whole] = [entry(middle.edges, edge), entry(inner.edges, edge)];
     if (bulge !== undefined) {
       const arc = makeArc(size, bulge);
       const at = (radius: Ratio = arc.radius) =>
         divideRatios(multiplyRatios(arc.length, radius), arc.radius);
-      return side(edge, at(half?.radius), greater(arc.length, at(whole?.radius)));
+      return side(edge, at(half.radius), greater(arc.length, at(whole.radius)));
     }
     const station = (point: Vector) => divideRatios(dot(minus(point, from), along), size);
-    const [starts, ends] = [station(whole?.from ?? from), station(whole?.to ?? to)];
+    const [starts, ends] = [station(whole.from), station(whole.to)];
     return side(
       edge,
-      subtractRatios(station(half?.to ?? to), station(half?.from ?? from)),
+      subtractRatios(station(half.to), station(half.from)),
       subtractRatios(greater(size, ends), lesser(ZERO_RATIO, starts)),
     );
   });

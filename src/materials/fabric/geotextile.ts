@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 // Fabric is laid over an outline, which `outline` reads and measures.
 import { readOutline, type Outline, type OutlineInput } from '../../outline/read-outline.js';
 import { bothOrNeither } from '../../input/both-or-neither.js';
@@ -167,7 +168,7 @@ export function geotextile(
   };
   if (outline !== undefined) return overOutline(outline, roll, upturn);
   // without an outline both have been read
-  return inRectangle([length ?? NO_LENGTH, width ?? NO_LENGTH], roll, upturn);
+  return inRectangle([known(length, 'length'), known(width, 'width')], roll, upturn);
 }
 
 function inRectangle(

@@ -1,4 +1,5 @@
-import { fault, type FieldPath } from '../../errors.js';
+import { known } from '../../invariant.js';
+import type { FieldPath } from '../../errors.js';
 import {
   custom,
   flag,
@@ -174,12 +175,15 @@ export function readOrder(options: unknown): Order {
     holds = multiplyRatios(holds, pack.holds);
     return { name: pack.name, holds };
   });
-  const sold = packs.find(({ name }) => soldBy === undefined || name === soldBy);
   // the reading refuses an empty list and a name that is not in it
-  if (sold === undefined) throw fault('UNKNOWN_ID', 'no such pack', {}, ['soldBy']);
+  const sold = known(
+    packs.find(({ name }) => soldBy === undefined || name === soldBy),
+    'pack',
+  );
+  const asked = known(measure, 'measure');
   return {
-    measure: measure ?? 'units',
-    need: read[measure ?? 'units'] ?? ZERO_RATIO,
+    measure: asked,
+    need: known(read[asked], asked),
     packs,
     sold,
     sellsPartPacks,

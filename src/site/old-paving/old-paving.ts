@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import { list, object, optional, quantity, text } from '../../input/field.js';
 import { givenEntries } from '../../input/given-entries.js';
 import { AREA, DENSITY, THICKNESS } from '../../input/ranges.js';
@@ -160,13 +161,14 @@ function measureLayer(layer: Values<typeof LAYER>): OldPavingLayer {
   const { material, area, thickness } = layer;
   const printed = weightsOf(material);
   const sources = new Set<SourceId>();
-  const weight = (own: Density | undefined, row: 'inPlace' | 'loose'): Density => {
-    if (own !== undefined || printed === undefined) return own ?? DENSITY.most;
-    sources.add(printed[row].source);
-    return referenceQuantity('density', printed[row]);
+  const densityOf = (own: Density | undefined, row: 'inPlace' | 'loose'): Density => {
+    if (own !== undefined) return own;
+    const weight = known(printed, 'weights')[row];
+    sources.add(weight.source);
+    return referenceQuantity('density', weight);
   };
-  const inPlaceDensity = weight(layer.inPlaceDensity, 'inPlace');
-  const looseDensity = weight(layer.looseDensity, 'loose');
+  const inPlaceDensity = densityOf(layer.inPlaceDensity, 'inPlace');
+  const looseDensity = densityOf(layer.looseDensity, 'loose');
   const inPlace = area.times(thickness);
   const mass = inPlace.times(inPlaceDensity);
   return {

@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import { exactlyOne } from '../../input/exactly-one.js';
 import { object, optional, quantity } from '../../input/field.js';
 import { SITE_OFFSET } from '../../input/ranges.js';
@@ -5,7 +6,6 @@ import { shapeOf, type Check, type Field, type Values } from '../../input/shape.
 // a drawn dig is an outline
 import type { OutlineInput } from '../../outline/read-outline.js';
 import type { LengthInput } from '../../units/construct.js';
-import { NO_LENGTH } from '../../units/zero.js';
 import { drawnDig, placeField, refuseFarPlace, type PlaceInput } from '../drawn-dig.js';
 import type { DigAtTree } from './dig-at-tree.js';
 import { digPastTree } from './dig-past-tree.js';
@@ -67,6 +67,6 @@ export const digAtTree: Field<Values<typeof DIG>> = object(DIG, checkDig);
 /** The cut of a dig that has been read. Internal. */
 export function digFrom({ near, far, outline, trunk }: Values<typeof DIG>): DigAtTree {
   return outline === undefined || trunk === undefined
-    ? digPastTree(near ?? NO_LENGTH, far)
+    ? digPastTree(known(near, 'near side'), far)
     : drawnDigAtTree(outline, trunk);
 }

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import type { Reader } from '../../input/reader.js';
 import { shown } from '../../input/shown.js';
@@ -34,7 +35,7 @@ const leapDays = (year: number): number => {
  */
 function dayNumber(year: number, month: number, day: number): number {
   const afterLeapDay = month > 2 && isLeap(year) ? 1 : 0;
-  const beforeMonth = DAYS_BEFORE[month - 1] ?? 0;
+  const beforeMonth = entry(DAYS_BEFORE, month - 1);
   return (year - 1) * 365 + leapDays(year) + beforeMonth + afterLeapDay + day - 1;
 }
 
@@ -57,7 +58,7 @@ export function readDay(reader: Reader, value: unknown, path: FieldPath): number
 
 function exists(year: number, month: number, day: number): boolean {
   if (year < FIRST_YEAR || year > LAST_YEAR || month < 1 || month > 12) return false;
-  const last = month === 2 && isLeap(year) ? 29 : (DAYS_IN[month - 1] ?? 0);
+  const last = month === 2 && isLeap(year) ? 29 : entry(DAYS_IN, month - 1);
   return day >= 1 && day <= last;
 }
 
@@ -74,4 +75,4 @@ export function dateOf(day: number): string {
 }
 
 /** The day of the week of a day. Internal. */
-export const weekdayOf = (day: number): Weekday => WEEKDAYS[day % 7] ?? 'Monday';
+export const weekdayOf = (day: number): Weekday => entry(WEEKDAYS, day % 7);

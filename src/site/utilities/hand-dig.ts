@@ -1,3 +1,4 @@
+import { known } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import { exactlyOne } from '../../input/exactly-one.js';
 import { custom, optional, quantity } from '../../input/field.js';
@@ -8,7 +9,6 @@ import { isLeftOut, readOptions, shapeOf, type Check, type Field } from '../../i
 import type { OutlineInput } from '../../outline/read-outline.js';
 import { angle, type AngleInput, type FlowInput, type LengthInput } from '../../units/construct.js';
 import type { Angle } from '../../units/quantity.js';
-import { NO_ANGLE, NO_LENGTH } from '../../units/zero.js';
 import { drawnDig } from '../drawn-dig.js';
 import { acrossDrawnDig, type DrawnHandDig } from './across-drawn-dig.js';
 import { acrossStraightDig, type HandDig } from './across-straight-dig.js';
@@ -123,8 +123,8 @@ export function handDig(options: HandDigOptions): HandDig | DrawnHandDig {
   const { outline, digWidth, crossingAngle, ...rest } = readOptions(options, OPTIONS, checkForm);
   if (outline !== undefined) return acrossDrawnDig({ outline, ...rest });
   return acrossStraightDig({
-    digWidth: digWidth ?? NO_LENGTH,
-    crossingAngle: crossingAngle ?? NO_ANGLE,
+    digWidth: known(digWidth, 'width'),
+    crossingAngle: known(crossingAngle, 'angle'),
     ...rest,
   });
 }

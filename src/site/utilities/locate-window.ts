@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import { optional } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
@@ -74,7 +75,7 @@ export function locateWindow(options: LocateWindowOptions): LocateWindow {
   const notice = workingDays(request, rule.workingDays, rule, rule.requestDayCounts);
   const last = notice.at(-1) ?? request;
   const earliest =
-    rule.start === 'last-day-of-notice' ? last : (workingDays(last, 1, rule, false)[0] ?? last);
+    rule.start === 'last-day-of-notice' ? last : entry(workingDays(last, 1, rule, false), 0);
   const expires = lastValidDay(rule.validity.from === 'request' ? request : earliest, rule);
   const status =
     today === undefined ? null : today < earliest ? 'wait' : today > expires ? 'expired' : 'open';

@@ -245,6 +245,47 @@ describe('what it refuses, by path', () => {
       'totals.stones[0].material',
     ],
     ['a kind of layer less', (p) => first(p.pavements).layerKinds.pop(), 'pavements[0].layerKinds'],
+    [
+      'no strings, and none in the job',
+      (p) => {
+        p.stringLines = [];
+        p.job.stringLines = [];
+      },
+      'stringLines',
+    ],
+    [
+      'one stake on a string, and in the job',
+      (p) => {
+        first(p.stringLines).stakes.splice(1);
+        first(p.job.stringLines).stakes.splice(1);
+      },
+      'stringLines[0].stakes',
+    ],
+    [
+      'pavers alone, of one kind',
+      (p) => {
+        first(p.pavements).buildUp.layers.splice(1);
+        first(p.pavements).layerKinds.splice(1);
+      },
+      'pavements[0].buildUp',
+    ],
+    ['an edge less', (p) => first(p.pavements).edges.pop(), 'pavements[0].edges'],
+    [
+      'an edge too many',
+      ({ pavements }) => first(pavements).edges.push(first(first(pavements).edges)),
+      'pavements[0].edges',
+    ],
+    ['no lifts', (p) => (first(p.pavements).lifts = []), 'pavements[0].lifts'],
+    [
+      'no dig where the ground was measured',
+      (p) => Object.assign(first(first(p.stringLines).stakes), { dig: null }),
+      'stringLines[0].stakes[0].dig',
+    ],
+    [
+      'no soil where the ground was measured',
+      (p) => Object.assign(first(first(p.stringLines).stakes), { soil: null }),
+      'stringLines[0].stakes[0].soil',
+    ],
     ['a job that is none', (p) => Object.assign(p, { job: 5 }), 'job'],
     [
       'an outline of two points',

@@ -15,7 +15,7 @@ export function roundFactor(of: number, way: 'up' | 'down'): number {
     way === 'up'
       ? steps.find((step) => step >= of * (1 - 1e-9))
       : [...steps].reverse().find((step) => step <= of * (1 + 1e-9));
-  return known(found, 'round factor');
+  return known(found, 'factor');
 }
 
 /** Round lengths of a scale bar: short ones in the small unit, others in the large one. */

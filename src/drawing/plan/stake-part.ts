@@ -1,4 +1,4 @@
-import { entry, lastOf, present } from '../../invariant.js';
+import { entry, known, lastOf } from '../../invariant.js';
 import type { StakePlan, StringLinePlan } from '../../job/plan/plan.js';
 import { along, clipLine } from '../frame/box.js';
 import { roundFactor } from '../frame/scale.js';
@@ -57,7 +57,7 @@ export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanP
     ],
     labels: [
       ...named.map((stake) => stakeLabel(stake, pen)),
-      ...scene.stringLines.flatMap(({ id }, index) => stringLabel(id, rows[index], pen)),
+      ...scene.stringLines.map((one, index) => stringLabel(one, entry(rows, index), pen)),
     ],
     taken: named.map(({ at }) => boxRound(at, HALF + 1)),
     lines,
@@ -70,7 +70,7 @@ function drawnRow(
   places: ReadonlyMap<string, Place>,
   { factor, pen }: { readonly factor: number; readonly pen: PlanPen },
 ): DrawnStake[] {
-  const all = stakes.map(({ id }): Place => present(places.get(id), 'place of a stake'));
+  const all = stakes.map(({ id }): Place => known(places.get(id), 'stake'));
   const [x, y] = directionOf(all, stakes);
   return stakes.map((stake, index) => {
     const [px, py] = entry(all, index);
@@ -92,8 +92,7 @@ function drawnRow(
 function directionOf(places: readonly Place[], stakes: readonly StakePlan[]): Place {
   const [first, last] = [entry(places, 0), lastOf(places)];
   const [dx, dy] = [last[0] - first[0], last[1] - first[1]];
-  const [a, b] = [stakes[0], stakes.at(-1)];
-  const off = a === undefined || b === undefined ? 0 : b.offset.minus(a.offset).toNumber('m');
+  const off = lastOf(stakes).offset.minus(entry(stakes, 0).offset).toNumber('m');
   const long = dx * dx + dy * dy;
   const ahead = Math.sqrt(Math.max(0, long - off * off));
   return [(dx * ahead + dy * off) / long, (dy * ahead - dx * off) / long];
@@ -103,11 +102,11 @@ function directionOf(places: readonly Place[], stakes: readonly StakePlan[]): Pl
 function onceEach(stakes: readonly DrawnStake[]): DrawnStake[] {
   const byId = new Map<string, DrawnStake>();
   for (const one of stakes) {
-    const known = byId.get(one.stake.id) ?? one;
-    const isFarther = one.stake.offset.abs().greaterThan(known.stake.offset.abs());
+    const before = byId.get(one.stake.id) ?? one;
+    const isFarther = one.stake.offset.abs().greaterThan(before.stake.offset.abs());
     byId.set(one.stake.id, {
-      ...(isFarther ? one : known),
-      isEnd: one.isEnd || known.isEnd,
+      ...(isFarther ? one : before),
+      isEnd: one.isEnd || before.isEnd,
     });
   }
   return [...byId.values()];
@@ -127,11 +126,10 @@ function stakeLabel({ stake, at }: DrawnStake, { style }: PlanPen): PlanLabel {
 
 /** The name of a string stands beside the middle of its first stretch. */
 function stringLabel(
-  id: string,
-  [first, second]: readonly DrawnStake[] = [],
+  { id }: StringLinePlan,
+  row: readonly DrawnStake[],
   { style: { label } }: PlanPen,
-): PlanLabel[] {
-  if (first === undefined || second === undefined) return [];
+): PlanLabel {
   const text = label('string-name', { string: labelName(id.toUpperCase()) });
-  return [{ text, at: along(first.foot, second.foot, 0.5), rank: 4 }];
+  return { text, at: along(entry(row, 0).foot, entry(row, 1).foot, 0.5), rank: 4 };
 }

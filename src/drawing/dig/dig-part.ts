@@ -1,4 +1,4 @@
-import { entry } from '../../invariant.js';
+import { entry, known } from '../../invariant.js';
 import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
 import { groundRows } from '../../job/sheet/depth-rows.js';
 import type { DeepestPlan } from '../../job/plan/plan.js';
@@ -226,10 +226,11 @@ function placePart(
 /** Where one depth holds: the digs that were measured at the stakes, as the sheet prints them. Internal. */
 export function stakeDigs({ scene, pavement }: DigScene, { view, style }: PlanPen): PlanPart {
   const digs = scene.stringLines.flatMap(({ stakes }) =>
-    groundRows(stakes, tapeOfSheet(style.system).onTape).flatMap(({ id, dig }) => {
-      const place = scene.stakes.get(id);
-      return place === undefined ? [] : [{ id, dig, at: view.to(place) }];
-    }),
+    groundRows(stakes, tapeOfSheet(style.system).onTape).map(({ id, dig }) => ({
+      id,
+      dig,
+      at: view.to(known(scene.stakes.get(id), 'stake')),
+    })),
   );
   return {
     marks: digs.flatMap(({ at }) => [

@@ -1,3 +1,4 @@
+import { entry } from '../../invariant.js';
 import type { EdgePlan } from '../../job/plan/plan.js';
 import { setOutText } from '../../job/sheet/set-outs.js';
 import { along } from '../frame/box.js';
@@ -30,10 +31,9 @@ export function edgePart(pavement: ScenePavement, scene: PlanScene, pen: PlanPen
     edges.map((edge) => ({ edge, isHole: ring > 0 })),
   );
   return joined(
-    all.flatMap(({ edge, isHole }, index) => {
-      const plan = pavement.plan.edges[index];
-      const name = pavement.edges[index] ?? '';
-      return plan === undefined ? [] : [onePart(edge, { plan, name, isHole, scene, pen })];
+    all.map(({ edge, isHole }, index) => {
+      const [plan, name] = [entry(pavement.plan.edges, index), entry(pavement.edges, index)];
+      return onePart(edge, { plan, name, isHole, scene, pen });
     }),
   );
 }

@@ -1,3 +1,4 @@
+import { entry, known } from '../../invariant.js';
 import type { DigRing, JobPlan, PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
 import { digOutline } from '../../job/plan/in-dig.js';
 import { placesOfPlan, type JobPlaces } from '../../job/saved/places-of-plan.js';
@@ -38,10 +39,9 @@ export function planScene(plan: JobPlan, only?: string): PlanScene {
     plan,
     job,
     stringLines: plan.stringLines.filter(({ pavement }) => isShown(pavement)),
-    pavements: plan.pavements.flatMap((one, index) => {
-      const outline = job.pavements[index]?.outline;
-      return outline === undefined || !isShown(one.id) ? [] : [scenePavement(one, outline)];
-    }),
+    pavements: plan.pavements.flatMap((one, index) =>
+      isShown(one.id) ? scenePavement(one, entry(job.pavements, index).outline) : [],
+    ),
     stakes: new Map(job.stakes.map((stake) => [stake.id, inMetres(stake)])),
   };
 }
@@ -77,7 +77,5 @@ export const placesOfScene = ({ pavements, stakes, stringLines }: PlanScene): Pl
   ...pavements.flatMap(({ paving, base, dig, top }) =>
     [...paving, ...(base ?? []), ...dig, ...(top ?? [])].flatMap(({ points }) => points),
   ),
-  ...stringLines
-    .flatMap((line) => line.stakes.map(({ id }) => stakes.get(id)))
-    .filter((place) => place !== undefined),
+  ...stringLines.flatMap((line) => line.stakes.map(({ id }) => known(stakes.get(id), 'stake'))),
 ];

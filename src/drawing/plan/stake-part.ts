@@ -34,10 +34,7 @@ interface DrawnStake {
 /** Strings with their names, and stakes with their ids and what they are off their lines. Internal. */
 export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanPart {
   const rows = scene.stringLines.map((one) => drawnRow(one, scene.stakes, { factor, pen }));
-  const lines = rows.flatMap((row): Segment[] => {
-    const [first, last] = [row[0], row.at(-1)];
-    return first === undefined || last === undefined ? [] : [[first.foot, last.foot]];
-  });
+  const lines = rows.map((row): Segment => [entry(row, 0).foot, lastOf(row).foot]);
   const stakes = onceEach(rows.flat());
   const named = stakes.filter(
     ({ isEnd, stake }) => stakes.length <= MOST_NAMED || isEnd || !stake.inTolerance,

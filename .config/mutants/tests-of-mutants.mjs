@@ -38,6 +38,9 @@ const vitest = await createVitest(
     config: '.config/vitest.config.ts',
     watch: false,
     maxWorkers: 1,
+    // a busy machine is no fault of a mutant; what never ends is told by its processor time
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     bail: marksFolder === undefined ? 1 : 0,
     reporters: [{ onTestModuleEnd: () => process.send('a file is done') }],
     sequence: { sequencer: AsGiven },

@@ -1,6 +1,6 @@
 import { shown } from '../../input/shown.js';
 import type { FieldPath } from '../../errors.js';
-import type { JobPlan } from '../plan/plan.js';
+import type { DigRing, JobPlan, PavementPlan } from '../plan/plan.js';
 import { edgesIn } from './restored.js';
 import type { Reading } from './reading.js';
 
@@ -27,7 +27,8 @@ export function checkLinks(plan: JobPlan, reading: Reading): void {
       }
     });
   });
-  pavements.forEach(({ buildUp, layerKinds, edges, lifts }, index) => {
+  pavements.forEach((pavement, index) => {
+    const { buildUp, layerKinds, edges, lifts } = pavement;
     const outline = job.pavements[index]?.outline;
     const count = outline === undefined ? edges.length : edgesIn(outline);
     const wrong = [
@@ -43,10 +44,25 @@ export function checkLinks(plan: JobPlan, reading: Reading): void {
     for (const [field, fits, of] of wrong) {
       if (!fits) reading.fail(`the list does not fit ${of}`, ['pavements', index, field]);
     }
+    for (const [path, { length }] of cornersOf(pavement)) {
+      if (length < 2)
+        reading.fail('an outline has two corners or more', ['pavements', index, ...path]);
+    }
   });
   checkSources(plan, reading);
   checkJobLinks(plan, reading);
   checkMaterials(plan, reading);
+}
+
+/** Corners of each ring of a dig, by its path. */
+function cornersOf({ digOutline, digHoles, top }: PavementPlan): [FieldPath, readonly unknown[]][] {
+  const holes = (all: readonly DigRing[], at: FieldPath): [FieldPath, readonly unknown[]][] =>
+    all.map(({ points }, k) => [[...at, k, 'points'], points]);
+  const rings = holes(digHoles, ['digHoles']);
+  rings.push([['digOutline'], digOutline]);
+  if (top !== null)
+    rings.push([['top', 'points'], top.points], ...holes(top.holes, ['top', 'holes']));
+  return rings;
 }
 
 /** A plan names the source of each published figure in its working. */

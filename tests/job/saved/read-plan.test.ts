@@ -275,6 +275,13 @@ describe('what it refuses, by path', () => {
       ({ pavements }) => first(pavements).edges.push(first(first(pavements).edges)),
       'pavements[0].edges',
     ],
+    ['no dig', (p) => (first(p.pavements).digOutline = []), 'pavements[0].digOutline'],
+    [
+      'an island of one corner',
+      ({ pavements: [one] }) =>
+        one?.digHoles.push({ points: one.digOutline.slice(0, 1), arcs: [] }),
+      'pavements[0].digHoles[0].points',
+    ],
     ['no lifts', (p) => (first(p.pavements).lifts = []), 'pavements[0].lifts'],
     [
       'no dig where the ground was measured',

@@ -38,7 +38,7 @@ export default defineConfig({
       provider: 'v8',
       include: ['src/**/*.ts'],
       reporter: ['text-summary', 'json-summary'],
-      thresholds: { statements: 98, branches: 93, functions: 99, lines: 99 },
+      thresholds: { statements: 99, branches: 95, functions: 99, lines: 99 },
     },
   },
 });

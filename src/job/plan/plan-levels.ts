@@ -40,9 +40,8 @@ export function levelsFrom(book: LevelBook | null): LevelOf {
   // in a loop the first row counts, because its level is the given one
   const rows = [...(book?.rows ?? [])].reverse();
   const byName = new Map(rows.map(({ point, adjusted }) => [point, adjusted]));
-  return ({ elevation, levelled }) => {
-    return elevation ?? known(byName.get(known(levelled, 'name of a level')), 'level of that name');
-  };
+  return ({ elevation, levelled }) =>
+    elevation ?? known(byName.get(known(levelled, 'name of a level')), 'level of that name');
 }
 
 /** Height of instrument, and the check on the benchmark at the end of the day. Internal. */

@@ -89,7 +89,7 @@ export const digStep = (buildUp: BuildUp, above: Length): Step =>
 /** The working of {@link soilUnder}. Internal. */
 export const soilStep = (stripped: Length, dig: Length): Step =>
   derivedStep({
-    title: 'Soil left once the old surface is stripped',
+    title: 'Soil to dig after stripping the old surface',
     formula: 'S = E - o',
     given: [given('E', 'depth of dig', dig), given('o', 'old surface', stripped)],
     result: given('S', 'soil to dig', soilUnder(stripped, dig)),

@@ -95,7 +95,7 @@ export interface GradeBend {
   readonly turn: Angle;
   /**
    * By how much the two legs would miss each other at the half width on the inside of the bend, if each
-   * were carried on as a plane; null without a half width. The mitred surface takes it up.
+   * were extended as a plane; null without a half width. The mitred surface takes it up.
    */
   readonly step: Length | null;
 }
@@ -152,7 +152,7 @@ export interface BentGrade extends Worked {
  * `z = z1 + (s - w tan(a/2)) / L(w) x rise + k w`. Both legs give the same elevation all along a mitre,
  * so there is no step: the inside of the bend is steeper than the line and the outside flatter.
  *
- * Legs carried on as planes would meet on the mitre only if one rose toward the bend as the other falls
+ * Legs extended as planes would meet on the mitre only if one rose toward the bend as the other falls
  * from it; else they miss each other by `|g1 + g2| tan(turn/2) x offset`. The cross slope makes no step.
  * Exact, but that lengths of slanted legs are taken to 40 digits.
  *
@@ -186,10 +186,8 @@ export function bentGrade(options: BentGradeOptions): BentGrade {
   const grades = legs.flatMap(({ grade, leftGrade, rightGrade }) =>
     [grade, leftGrade, rightGrade].flatMap((one) => (one === null ? [] : [one.abs()])),
   );
-  const at = (place: PlanPointInput): BentGradeAt => {
-    const { carriedOn, ...found } = line.at(readOptions(place, PLACE));
-    return Object.freeze({ ...found, extrapolated: carriedOn });
-  };
+  const at = (place: PlanPointInput): BentGradeAt =>
+    Object.freeze(line.at(readOptions(place, PLACE)));
   const result = {
     legs,
     bends,

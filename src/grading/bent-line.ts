@@ -57,7 +57,7 @@ export interface BentAt {
   /** From the line, + to its left. */
   readonly offset: Length;
   /** True before the first level and beyond the last. */
-  readonly carriedOn: boolean;
+  readonly extrapolated: boolean;
   /** True too far inside a bend, where a leg has no length left. */
   readonly isBeyondReach: boolean;
 }
@@ -113,7 +113,7 @@ export function bentLine(levels: readonly LineLevel[], crossSlope: Slope): BentL
         elevation: crossSlope.isZero() ? level : level.plus(width.times(crossSlope)),
         leg,
         offset: width,
-        carriedOn: isBefore(one, along) || isBeyond(one, along),
+        extrapolated: isBefore(one, along) || isBeyond(one, along),
         isBeyondReach: !isLevel && (!found.isHeld || isPast(offset)),
       };
     },
@@ -162,7 +162,7 @@ interface PlaceOnLeg {
   readonly across: Ratio;
   /** True between the mitres of the leg, where it has some length left. */
   readonly isHeld: boolean;
-  /** Square of the distance from the leg, or from the line that it is carried on along. */
+  /** Square of the distance from the leg, or from the line that it is extended along. */
   readonly away: () => Ratio;
 }
 
@@ -185,7 +185,7 @@ function placeOn(leg: BentLeg, index: number, place: PlanPoint): PlaceOnLeg {
   };
 }
 
-/** The share of a leg that a place lies ahead by, held to the leg but where it is carried on. */
+/** The share of a leg that a place lies ahead by, held to the leg but where it is extended. */
 function heldShare(leg: BentLeg, along: Ratio): Ratio {
   const part = divideRatios(along, leg.square);
   const low = signOfRatio(part) < 0 && !leg.isFirst ? ZERO_RATIO : part;
@@ -202,7 +202,7 @@ const isBefore = (leg: BentLeg, along: Ratio): boolean => leg.isFirst && signOfR
 const isBeyond = (leg: BentLeg, along: Ratio): boolean =>
   leg.isLast && compareRatios(along, leg.square) > 0;
 
-/** How much of its rise a leg has made: between its mitres, or carried on at its own grade. */
+/** How much of its rise a leg has made: between its mitres, or extended at its own grade. */
 function shareOf(leg: BentLeg, along: Ratio, across: Ratio): Ratio {
   if (isBefore(leg, along) || isBeyond(leg, along)) return divideRatios(along, leg.square);
   const start = multiplyRatios(across, leg.half.start);

@@ -58,7 +58,7 @@ export interface ToleranceSet {
   readonly bondLine?: OverLength;
   /** Slope of the surface. */
   readonly slope?: MinimumAndMaximum;
-  /** Dry density over the largest dry density of the named test, in percent. */
+  /** Dry density over the maximum dry density of the named test, in percent. */
   readonly compaction?: {
     /** Minimum percent of the maximum dry density. */
     readonly minimum: ReferenceNumber;

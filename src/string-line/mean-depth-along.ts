@@ -185,7 +185,7 @@ function notesOn(strings: readonly MeasuredString[], stakes: readonly UnreadStak
     ...(without.length === 0
       ? []
       : [
-          `Fewer than two readings on string ${without.join(', ')}: it does not count in the mean. Read two of its stakes at least.`,
+          `Fewer than two readings on string ${without.join(', ')}: it does not count in the average. Read two of its stakes at least.`,
         ]),
     ...(short.length === 0
       ? []

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { baseExtension, buildUp, excavationDepth, lifts, minimumBuildUp } from 'settline/build-up';
-import { length } from 'settline/units';
+import { length, mass } from 'settline/units';
 import { expectFault, faultsOf } from '../faults.js';
 import { formulaOf } from '../formula-of.js';
 
@@ -125,6 +125,10 @@ describe('excavationDepth', () => {
         excavationDepth({
           buildUp: { ...drive, layers: [drive.layers[0], { name: 'base' }] } as never,
         }),
+      'WRONG_TYPE',
+    ],
+    [
+      () => excavationDepth({ buildUp: { ...drive, total: mass('12 lb') } as never }),
       'WRONG_TYPE',
     ],
     [() => excavationDepth({ buildUp: drive, removedSurface: '-2 in' }), 'NEGATIVE'],

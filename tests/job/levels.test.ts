@@ -154,7 +154,7 @@ describe('finished grade by fixed levels', () => {
     // twist = 100.21 - 100.21 + 99.32 - 99.36 = -0.04, u = -2/12, v = 14/40
     const wanted = 100.21 - 0.85 * 0.35 + (-2 / 12) * (14 / 40) * -0.04;
     expect(stakes.get('A2')?.finishElevation?.toNumber('ft')).toBeCloseTo(wanted, 12);
-    expect(stakes.get('A2')?.carriedOn).toBe(true);
+    expect(stakes.get('A2')?.extrapolated).toBe(true);
     expect(stakes.get('A2')?.finishFrom).toBe('fixed-levels');
     expect(apron?.grade?.levels.every(({ miss }) => miss.isZero())).toBe(true);
     expect(apron?.grade?.twist?.abs().to('ft').toString()).toBe('0.04');
@@ -164,7 +164,7 @@ describe('finished grade by fixed levels', () => {
     // door 100.25 at station 16, 6 ft to the left at -2 %: 100.25 - 0.12
     expect(feet(stakes.get('F2')?.finishElevation)).toBe('100.13');
     expect(feet(stakes.get('F1')?.finishElevation)).toBe('99.93');
-    expect(stakes.get('F1')?.carriedOn).toBe(false);
+    expect(stakes.get('F1')?.extrapolated).toBe(false);
     expect(path?.grade?.stretches.map(({ grade }) => percent(grade))).toEqual(['1.25', '-1']);
     // sqrt(1.25^2 + 2^2) and sqrt(1 + 4)
     expect(percent(path?.grade?.flattest)).toBe(String(Number(Math.sqrt(5).toPrecision(12))));
@@ -179,7 +179,7 @@ describe('finished grade by fixed levels', () => {
   test('carried on beyond the ends of a line', () => {
     const far = planFile(changed((job) => set(job['stakes']?.[9], 'x', '0 ft')));
     const last = far.stringLines[2]?.stakes[2];
-    expect(last?.carriedOn).toBe(true);
+    expect(last?.extrapolated).toBe(true);
     expect(feet(last?.finishElevation)).toBe('100.01'); // 100.17 - 4 x 1 % - 0.12
   });
 

@@ -55,7 +55,7 @@ export const GROUND_TEXTS = {
   'phases-mass': 'mass',
   'phases-voids': 'voids {share}',
   'phases-ratios': 'Void ratio {e}, porosity {n}, saturation {s}, moisture {w} of the dry mass.',
-  'phases-densities': 'Density {wet} as it lies, {dry} dry, {full} with all voids full.',
+  'phases-densities': 'Density {wet} in place, {dry} dry, {full} with all voids full.',
   'phases-to-fill': 'Water that fills the voids: {water}.',
   'describe-phases': 'Of the volume {shares}.',
 } as const;

@@ -31,7 +31,7 @@ const linesOf = ({ job }: PlanScene, { view }: PlanPen): Line[] =>
     reach: (width.toNumber('m') / 2 + tolerance.toNumber('m')) * view.pixelsPerMetre,
   }));
 
-/** The zones of marked lines: strips carried on by the zone past both ends of each stretch. Internal. */
+/** The zones of marked lines: strips extended by the zone past both ends of each stretch. Internal. */
 export function zoneMarks(scene: PlanScene, pen: PlanPen): string[] {
   const zones = linesOf(scene, pen)
     .flatMap(({ stretches, reach }) => stretches.map((one) => stripRound(one, reach)))

@@ -27,7 +27,7 @@ export interface LiftWaterOptions {
   readonly thickness: LengthInput;
   /** Dry density once compacted [density], more than 0 and at most 5 t/m3. */
   readonly dryDensity: DensityInput;
-  /** Water over dry mass as it lies, a fraction 0 to 1. */
+  /** Water over dry mass in the lift now, a fraction 0 to 1. */
   readonly moisture: number | string;
   /** Water over dry mass to compact at, a fraction 0 to 1: the optimum of the laboratory test. */
   readonly targetMoisture: number | string;

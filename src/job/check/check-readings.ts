@@ -63,7 +63,7 @@ const MOST_READINGS = 10_000;
 /** A reading as it was read; a field with a fault is left out. Internal. */
 export type ReadReading = Values<typeof READING>;
 
-/** The readings, each held against the plan that they belong to. Internal. */
+/** The readings, each compared with the plan it belongs to. Internal. */
 export const readingsField = (places: Places): Field<readonly ReadReading[]> =>
   list(object(READING, checkReading(places)), { of: 'readings', most: MOST_READINGS });
 

@@ -23,7 +23,7 @@ import { stepsOf, type StepsOfPlan } from './steps-of-plan.js';
  * @source derived
  * @example
  * const soil = explain(planJob(job), ['pavements', 0, 'dig', 'soil']);
- * soil.origin === 'step' ? soil.step.title : '' //=> 'Soil left once the old surface is stripped'
+ * soil.origin === 'step' ? soil.step.title : '' //=> 'Soil to dig after stripping the old surface'
  * soil.origin === 'step' ? soil.from.map(({ origin }) => origin) : [] //=> ['step', 'step']
  */
 export function explain(plan: JobPlan, path: FieldPath): Explanation {

@@ -32,7 +32,7 @@ export interface FixedLevel extends PlanPoint {
 export interface FinishAt {
   readonly elevation: Length;
   /** True beyond the fixed levels, where the surface is extended. */
-  readonly carriedOn: boolean;
+  readonly extrapolated: boolean;
 }
 
 /** Finished grade at any point. Internal. */
@@ -45,8 +45,8 @@ export type FinishSurface = (place: PlanPoint) => FinishAt;
 export function lineSurface(levels: readonly FixedLevel[], crossSlope: Slope) {
   const line = bentLine(levels, crossSlope);
   const surface: FinishSurface = (place) => {
-    const { elevation, carriedOn } = line.at(place);
-    return { elevation, carriedOn };
+    const { elevation, extrapolated } = line.at(place);
+    return { elevation, extrapolated };
   };
   return { line, surface };
 }
@@ -64,7 +64,7 @@ export function planeSurface(levels: readonly FixedLevel[]) {
   });
   const surface: FinishSurface = ({ x, y }) => {
     const { z, extrapolated } = plane.at({ x, y });
-    return { elevation: z, carriedOn: extrapolated };
+    return { elevation: z, extrapolated };
   };
   return { plane, surface };
 }
@@ -93,7 +93,7 @@ export function cornerSurface(levels: readonly FixedLevel[]) {
       .plus(part(b.elevation.minus(a.elevation), u))
       .plus(part(d.elevation.minus(a.elevation), v))
       .plus(part(warped.twist, multiplyRatios(u, v)));
-    return { elevation, carriedOn: isOutside(u) || isOutside(v) };
+    return { elevation, extrapolated: isOutside(u) || isOutside(v) };
   };
   return { warped, surface };
 }

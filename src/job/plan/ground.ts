@@ -37,9 +37,9 @@ export interface Ground {
   readonly finish: EarthPlan['finish'];
   /** One depth for the whole dig; null if it varies. */
   readonly depth: Length | null;
-  /** Depth of dig at a place, from the surface there now; null where levels do not reach. */
+  /** Depth of dig at a place, from the existing surface; null where levels do not reach. */
   readonly depthAt: (place: PlanPoint) => Length | null;
-  /** Elevation of the surface there now; null where it is not known. */
+  /** Elevation of the existing surface; null where it is not known. */
   readonly existingAt: (place: PlanPoint) => Length | null;
   /** The earth in a figure once so much is stripped from the ground. */
   readonly measure: (outline: Outline, stripped: Length) => Measured;

@@ -171,7 +171,7 @@ function lineSteps(
     done({
       title: `Deepest dig along ${line.id}`,
       procedure: 'planJob',
-      method: 'Follows the line across the dig, and returns the greatest depth along it.',
+      method: 'Follows the line across the dig, and returns the largest depth along it.',
       takes: [take('E', 'depth of dig', plan.dig.depth, ['dig', 'depth'])],
       result: given('e', name, dug),
       gives: [],

@@ -83,7 +83,7 @@ export interface EarthPlan {
   readonly stripped: Volume;
   /** Soil above the subgrade, including that of sloped sides. */
   readonly cut: StateVolume<'bank'>;
-  /** Soil that sloped sides add to the cut, at the mean depth of the dig. Soil inside another dig counts there. */
+  /** Soil that sloped sides add to the cut, at the average depth of the dig. Soil inside another dig counts there. */
   readonly sides: Volume;
   /** Fill in low ground up to the subgrade. */
   readonly fill: StateVolume<'compacted'>;
@@ -91,7 +91,7 @@ export interface EarthPlan {
   readonly cutArea: Area | null;
   /** Area of fill; null if one depth is used. */
   readonly fillArea: Area | null;
-  /** Area of the dig that no ground levels cover, counted at the mean depth of the rest. */
+  /** Area of the dig that no ground levels cover, counted at the average depth of the rest. */
   readonly uncovered: Area;
   /**
    * How far cut or fill of the whole dig is open, because four levels on one circle, such as the corners

@@ -17,7 +17,7 @@ export interface StakePlan extends StakeDepths {
   /** Source of finished grade; null if it is not known. */
   readonly finishFrom: 'stake' | 'fixed-levels' | null;
   /** True if the stake is beyond the fixed levels and the surface is extended to it. */
-  readonly carriedOn: boolean;
+  readonly extrapolated: boolean;
   /** Elevation of the string; null if finished grade is not known. */
   readonly stringElevation: Length | null;
   /** Rod readings from the string down; null if there is no level or no finished grade. */

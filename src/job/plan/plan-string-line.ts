@@ -82,18 +82,18 @@ export function planStringLine(
   return { plan, steps };
 }
 
-type Finish = Pick<StakePlan, 'finishElevation' | 'finishFrom' | 'carriedOn'>;
+type Finish = Pick<StakePlan, 'finishElevation' | 'finishFrom' | 'extrapolated'>;
 
-const NO_FINISH: Finish = { finishElevation: null, finishFrom: null, carriedOn: false };
+const NO_FINISH: Finish = { finishElevation: null, finishFrom: null, extrapolated: false };
 
 /** Finished grade at a stake: its own level, or that of the fixed levels. */
 function finishAt(stake: Stake, surface: FinishSurface | null): Finish {
   if (stake.finish !== undefined) {
-    return { finishElevation: stake.finish, finishFrom: 'stake', carriedOn: false };
+    return { finishElevation: stake.finish, finishFrom: 'stake', extrapolated: false };
   }
   if (surface === null) return NO_FINISH;
-  const { elevation, carriedOn } = surface(stake);
-  return { finishElevation: elevation, finishFrom: 'fixed-levels', carriedOn };
+  const { elevation, extrapolated } = surface(stake);
+  return { finishElevation: elevation, finishFrom: 'fixed-levels', extrapolated };
 }
 
 function depthsOf(

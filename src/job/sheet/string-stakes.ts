@@ -82,13 +82,13 @@ function elevationLines(stakes: readonly StakePlan[], { units }: Sheet): SheetLi
   if (known.length === 0) return [];
   const level = (value: StakePlan['finishElevation']) =>
     value === null ? '-' : units.level(value);
-  const isExtended = known.some(({ carriedOn }) => carriedOn);
+  const isExtended = known.some(({ extrapolated }) => extrapolated);
   return [
     ...subheading(`Elevations (${units.levelUnit}), each rounded to ${units.levelStep}`),
     ...columnTable(
       {
         head: 'stake',
-        cells: known.map(({ id, carriedOn }) => (carriedOn ? `${id} *` : id)),
+        cells: known.map(({ id, extrapolated }) => (extrapolated ? `${id} *` : id)),
       },
       [
         { head: 'finished grade', cells: known.map((stake) => level(stake.finishElevation)) },

@@ -29,7 +29,7 @@ export function reachWarnings({ pavement, grade }: LaidOut): PlanWarning[] {
   const levels = grade.plan.levels.map((level) => placeFrom(outline.origin, level));
   const measure = grade.plan.kind === 'line' ? beyondLine : beyondAll;
   const [farthest] = chordsOf(outline, false)
-    .points.filter((point) => grade.surface(pointFrom(outline.origin, point)).carriedOn)
+    .points.filter((point) => grade.surface(pointFrom(outline.origin, point)).extrapolated)
     .map(({ x, y }) => measure(levels, { x: roughNumber(x), y: roughNumber(y) }))
     .filter(({ far, limit }) => far > limit + NOISE)
     .sort((a, b) => b.far - b.limit - (a.far - a.limit));

@@ -19,7 +19,7 @@ export const block: Block = {
     entry('area', 'Area of the lift'),
     entry('thickness', 'Compacted thickness of the lift'),
     entry('dryDensity', 'Dry density once compacted'),
-    entry('moisture', 'Moisture as it lies', { isNumber: true, hint: 'water over dry mass' }),
+    entry('moisture', 'Moisture now', { isNumber: true, hint: 'water over dry mass' }),
     entry('targetMoisture', 'Moisture to compact at', {
       isNumber: true,
       hint: 'the optimum of the laboratory test',

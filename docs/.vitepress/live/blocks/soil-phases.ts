@@ -24,7 +24,7 @@ export const block: Block = {
       const { saturation, saturatedMoisture, wetDensity } = soil;
       return shownResult(
         soil,
-        `${percent(saturation)} of the voids is water. They are full at a moisture of ${percent(saturatedMoisture)}. As it lies it weighs ${both(wetDensity)}.`,
+        `${percent(saturation)} of the voids is water. They are full at a moisture of ${percent(saturatedMoisture)}. In place it weighs ${both(wetDensity)}.`,
         async (width) => {
           const { drawSoilPhases } = await import('settline/drawing');
           return drawSoilPhases(soil, drawingOptions(systemOf(options), width));

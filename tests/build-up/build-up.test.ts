@@ -127,10 +127,7 @@ describe('excavationDepth', () => {
         }),
       'WRONG_TYPE',
     ],
-    [
-      () => excavationDepth({ buildUp: { ...drive, total: mass('12 lb') } as never }),
-      'WRONG_TYPE',
-    ],
+    [() => excavationDepth({ buildUp: { ...drive, total: mass('12 lb') } as never }), 'WRONG_TYPE'],
     [() => excavationDepth({ buildUp: drive, removedSurface: '-2 in' }), 'NEGATIVE'],
     [() => excavationDepth({ buildUp: drive, existingAboveFinish: '50 m' }), 'OUT_OF_RANGE'],
   ] as const)('refuses %s', (run, code) => {

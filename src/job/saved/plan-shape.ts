@@ -109,7 +109,7 @@ export const PLAN_SHAPE: readonly string[] = [
   'id text;distance length;direction =left|right',
   'surface text;elevation length;rod length;reach =on-rod|above-instrument|beyond-rod',
   'name text;top length;bottom length',
-  'offset length;inTolerance flag;finishElevation ?length;finishFrom ?=stake|fixed-levels;carriedOn flag;stringElevation ?length;rods ?[]#105;id text;station length;ground ?length;dig ?length;soil ?length;action ?=dig|fill|none;finish length;layers []#106;subgrade length',
+  'offset length;inTolerance flag;finishElevation ?length;finishFrom ?=stake|fixed-levels;extrapolated flag;stringElevation ?length;rods ?[]#105;id text;station length;ground ?length;dig ?length;soil ?length;action ?=dig|fill|none;finish length;layers []#106;subgrade length',
   'from text;to text;run length;rise length;slope slope;fall slope;verdict =pass|fail',
   'surface text;kind =bedding|base|sub-base|subgrade|lift|pavers;belowFinish length;belowString length;placedBelowString ?length',
   'from text;to text;sag length',

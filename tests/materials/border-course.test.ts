@@ -339,6 +339,35 @@ describe('arcs and holes', () => {
     expect([params['edge'], path]).toEqual([3, ['outline']]);
   });
 
+  test("an arc with corners that has no border, nor its neighbours, is in nobody's way", () => {
+    const bow = {
+      unit: 'm',
+      points: [
+        [0, 0],
+        [9, 0],
+        [9, 4],
+        [0, 4],
+      ],
+      arcs: [{ edge: 3, bulgeMiddleOrdinate: 0.5 }],
+    } as const;
+    const { sides, units, field } = borderCourse({
+      ...base,
+      outline: bow,
+      edges: [false, true, false, false],
+    });
+    const paving = outlineArea({ outline: bow }).area;
+    expect(sides.map((side) => [side.edge, metres(side.centreLine)])).toEqual([[1, '4']]);
+    expect(paving.minus(field.area).toNumber('m2')).toBeCloseTo(4 * 0.2, 9);
+    expect(units).toBe(Math.ceil(4 / 0.103));
+    for (const edges of [
+      [true, false, false, false],
+      [false, false, true, false],
+      [false, false, false, true],
+    ]) {
+      expectFault(() => borderCourse({ ...base, outline: bow, edges }), 'ARC_MEETS_CORNER');
+    }
+  });
+
   test('a border stops where a straight edge runs on into an arc', () => {
     const half = {
       unit: 'm',

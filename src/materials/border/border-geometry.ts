@@ -14,6 +14,7 @@ import {
   multiplyRatios,
   negateRatio,
   ratioToNumber,
+  signOfRatio,
   subtractRatios,
   ZERO_RATIO,
   type Ratio,
@@ -59,7 +60,10 @@ export function moveIn(outline: Outline, depths: readonly Length[]): MovedIn {
     const turned = insideOut(ring);
     const edges = moveEdges({ ring: turned, isHole: index === 0, distances, corners: 'mitred' });
     edges.forEach((edge, own) => {
-      checkEdge(edge, known(edges.at(own - 1), 'such entry'), start + own);
+      if (edge.vanishes) throw tooDeep(`at edge ${start + own} `, start + own);
+      // a corner of two edges that stay where they are stays too
+      const isMoved = [own - 1, own].some((at) => signOfRatio(known(distances.at(at), 'edge')) > 0);
+      if (isMoved) checkJoin(known(edges.at(own - 1), 'edge'), edge, start + own);
     });
     return { ring: insideOut(ringOfMoved(edges)), ends: endsOf(edges) };
   });
@@ -92,8 +96,8 @@ function isSmooth(before: MovedEdge, edge: MovedEdge): boolean {
   return ratioToNumber(dot(from, to)) > 0 && Math.abs(turn) <= SMOOTH;
 }
 
-function checkEdge(edge: MovedEdge, before: MovedEdge, index: number): void {
-  if (edge.vanishes) throw tooDeep(`at edge ${index} `, index);
+/** Refuses a corner of an arc, which a course cannot go round. */
+function checkJoin(before: MovedEdge, edge: MovedEdge, index: number): void {
   if (edge.arc === undefined && before.arc === undefined) return;
   if (edge.isClean && isSmooth(before, edge)) return;
   throw fault(

@@ -64,7 +64,10 @@ export interface TreePlan {
 export interface NearbyPlan {
   /** Marked lines with a zone that reaches into the dig, or with known cover. */
   readonly utilities: readonly UtilityPlan[];
-  /** Hand dig, all zones, with overlaps counted once; null if no line is given. */
+  /**
+   * Hand dig, all zones, with overlaps counted once; null if no line is given. Its volume takes the
+   * zones at the deepest dig, so no more is dug.
+   */
   readonly handDig: Omit<DrawnHandDig, 'working'> | null;
   /** Trees near the dig. */
   readonly trees: readonly TreePlan[];

@@ -30,7 +30,8 @@ function lineSection({ nearby }: PavementPlan, units: SheetUnits): SheetLine[] {
       ? []
       : [
           ...entry('hand dig, all zones', units.area(handDig.area)),
-          ...entry('hand dig, bank', units.volume(handDig.volume)),
+          ...entry('hand dig, bank, no more than', units.volume(handDig.volume)),
+          ...paragraph('(the zones at the deepest dig)', '    '),
         ]),
     ...inDig.flatMap(({ id, cover }) =>
       cover === null || cover.verdict === 'pass'

@@ -164,7 +164,11 @@ function digFigures({ job }: StepBasis, { edges, nearby, top }: PavementPlan): W
       ? []
       : [
           { code: 'hand-dig-area', name: 'by hand, area', value: handDig.area } as const,
-          { code: 'hand-dig-volume', name: 'by hand, bank', value: handDig.volume } as const,
+          {
+            code: 'hand-dig-volume',
+            name: 'by hand, bank, no more than',
+            value: handDig.volume,
+          } as const,
         ]),
     ...(top === null
       ? []

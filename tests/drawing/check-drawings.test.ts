@@ -201,4 +201,13 @@ describe('both', () => {
     expectFault(() => drawLayerCheck(value as never, US), 'WRONG_TYPE');
     expectFault(() => drawStraightedge(value as never, US), 'WRONG_TYPE');
   });
+
+  test('refuse a gap that is between one reading', () => {
+    const check = flatness();
+    const readings = check.readings.map((one) => ({
+      ...one,
+      between: one.between?.slice(1) ?? null,
+    }));
+    expectFault(() => drawStraightedge({ ...check, readings } as never, US), 'WRONG_TYPE');
+  });
 });

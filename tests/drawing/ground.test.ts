@@ -304,6 +304,8 @@ describe('all of them', () => {
     ['an addition without its reason', { ...drive, adjustments: [{ added: drive.base }] }],
     ['phases without a density', { ...stone, dryDensity: 2 }],
     ['phases without a ratio', { ...stone, porosity: undefined }],
+    ['more voids than soil', { ...stone, porosity: 1e9 }],
+    ['less than no water', { ...stone, moisture: -0.1 }],
   ])('refuse %s', (_what, value) => {
     const options = US;
     const draws = [drawFrostDepth, drawMinimumBuildUp, drawSoilPhases] as const;

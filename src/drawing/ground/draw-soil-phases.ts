@@ -261,7 +261,8 @@ function rowMarks(
   ];
 }
 
-const RATIOS = ['moisture', 'voidRatio', 'porosity', 'saturation', 'airVoids'] as const;
+const RATIOS = ['moisture', 'voidRatio'] as const;
+const SHARES = ['porosity', 'saturation', 'airVoids'] as const;
 const DENSITIES = ['wetDensity', 'dryDensity', 'saturatedDensity', 'waterToSaturate'] as const;
 
 /**
@@ -272,12 +273,16 @@ const DENSITIES = ['wetDensity', 'dryDensity', 'saturatedDensity', 'waterToSatur
 function requirePhases(value: unknown): asserts value is SoilPhases {
   if (
     isPlain(value) &&
-    RATIOS.every((name) => Number.isFinite(value[name])) &&
+    RATIOS.every((name) => isFrom0(value[name], Number.MAX_VALUE)) &&
+    SHARES.every((name) => isFrom0(value[name], 1)) &&
     DENSITIES.every((name) => isDensity(value[name]))
   )
     return;
   const message = `pass the result of soilPhases(), got ${shown(value)}`;
   throw fault('WRONG_TYPE', message, { got: shown(value) });
 }
+
+const isFrom0 = (value: unknown, most: number): boolean =>
+  typeof value === 'number' && value >= 0 && value <= most;
 
 const isDensity = (value: unknown): boolean => isQuantity(value) && value.dimension === 'density';

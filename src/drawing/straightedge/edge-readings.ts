@@ -109,7 +109,8 @@ function isReading(value: unknown): boolean {
   return (
     typeof id === 'string' &&
     [gap, margin, station, height].every(isLength) &&
-    (between === null || (Array.isArray(between) && between.every(isLength))) &&
+    (between === null ||
+      (Array.isArray(between) && between.length === 2 && between.every(isLength))) &&
     isVerdict(verdict) &&
     (move === null || isCheckMove(move))
   );

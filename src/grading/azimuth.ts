@@ -4,18 +4,23 @@ import { Decimal40 } from '../units/decimal.js';
 import { exactOf, fromSIDecimal, type Angle } from '../units/quantity.js';
 import {
   decimalRatio,
+  divideRatios,
+  HALF_RATIO,
   negateRatio,
+  ONE_RATIO,
   quotientToDecimal,
   ratioToDecimal,
   signOfRatio,
   subtractRatios,
   wholeRatio,
+  ZERO_RATIO,
   type Ratio,
 } from '../units/ratio.js';
+import { squareRoot } from '../units/root.js';
 import type { Vector } from '../units/vector.js';
 
 const EIGHTHS = Array.from({ length: 8 }, (_, k) => angle(45 * k, 'deg'));
-const QUARTER = angle(90, 'deg');
+const FIFTEEN = angle(15, 'deg');
 const WHOLE_TURN = angle(360, 'deg').si;
 
 /**
@@ -31,17 +36,41 @@ export function azimuthOf({ x, y }: Vector): Angle | null {
   return fromSIDecimal('angle', turn.isNegative() ? Decimal40.add(turn, WHOLE_TURN) : turn);
 }
 
-/** Unit vector of a direction clockwise from +y: `(sin, cos)`; exact for quarter turns. Internal. */
+const ROOT_OF_HALF = /* #__PURE__ */ squareRoot(HALF_RATIO);
+const ROOT_OF_THREE_QUARTERS = /* #__PURE__ */ squareRoot(
+  /* #__PURE__ */ divideRatios(wholeRatio(3), wholeRatio(4)),
+);
+
+/** Sines of 0 to 90 degrees that are exact or the same root, by 15 degrees; null for the others. */
+const SINES: readonly (Ratio | null)[] = [
+  ZERO_RATIO,
+  null,
+  HALF_RATIO,
+  ROOT_OF_HALF,
+  ROOT_OF_THREE_QUARTERS,
+  null,
+  ONE_RATIO,
+];
+
+/**
+ * Unit vector of a direction clockwise from +y: `(sin, cos)`. A half is exact where it is one (at 30 and
+ * 60 degrees), and both are the same root at 45, so that a slope on its limit stays on it. Internal.
+ */
 export function directionOf(azimuth: Angle): Vector {
-  const quarters = quotientToDecimal(exactOf(azimuth), exactOf(QUARTER));
-  if (quarters.isInteger()) {
-    const k = ((quarters.toNumber() % 4) + 4) % 4;
-    return { x: wholeRatio(entry([0, 1, 0, -1], k)), y: wholeRatio(entry([1, 0, -1, 0], k)) };
-  }
+  const parts = quotientToDecimal(exactOf(azimuth), exactOf(FIFTEEN));
+  const k = parts.isInteger() ? ((parts.toNumber() % 24) + 24) % 24 : Number.NaN;
+  const [x, y] = [sineAt(k), sineAt((k + 6) % 24)];
   return {
-    x: decimalRatio(Decimal40.sin(azimuth.si)),
-    y: decimalRatio(Decimal40.cos(azimuth.si)),
+    x: x ?? decimalRatio(Decimal40.sin(azimuth.si)),
+    y: y ?? decimalRatio(Decimal40.cos(azimuth.si)),
   };
+}
+
+/** Sine of so many times 15 degrees, 0 to 23; null where it is none of {@link SINES}. */
+function sineAt(k: number): Ratio | null {
+  const half = k % 12;
+  const sine = SINES[half > 6 ? 12 - half : half] ?? null;
+  return sine !== null && k > 12 ? negateRatio(sine) : sine;
 }
 
 const absolute = (a: Ratio): Ratio => (signOfRatio(a) < 0 ? negateRatio(a) : a);

@@ -49,6 +49,8 @@ export function makeArc(chord: Ratio, bulge: Ratio): Arc {
   const quarter = ratioToDecimal(divideRatios(multiplyRatios(height, wholeRatio(2)), chord));
   const angle = new Decimal40(Decimal40.atan(quarter).times(4));
   const length = multiplyRatios(radius, decimalRatio(angle));
+  if (quarter.lt(FLAT))
+    return { chord, height, radius, angle, length, ...flatSegment(chord, quarter) };
   const toCentre = subtractRatios(radius, height);
   const area = divideRatios(
     subtractRatios(multiplyRatios(radius, length), multiplyRatios(chord, toCentre)),
@@ -60,6 +62,33 @@ export function makeArc(chord: Ratio, bulge: Ratio): Arc {
   );
   return { chord, height, radius, angle, length, area, moment };
 }
+
+/** `2 M / C` below which area and moment by their formulas are small differences of large values. */
+const FLAT = 1e-5;
+
+/** More terms than 40 digits of a flat arc need: each is 1e-10 of the one before, or less. */
+const TERMS = [0, 1, 2, 3, 4];
+
+/**
+ * Area and moment of a flat arc, by their series in `t = 2 M / C`:
+ * `area = C^2 t / 3 (1 + t^2 / 5 - t^4 / 35 + ...)`, `moment = C^3 t^2 / 12 (4 / 5 + 8 / 35 t^2 - ...)`.
+ */
+function flatSegment(chord: Ratio, t: Decimal): Pick<Arc, 'area' | 'moment'> {
+  const square = t.times(t);
+  const sum = (term: (k: number) => Decimal) =>
+    TERMS.reduce((total, k) => total.plus(square.pow(k).times(term(k))), new Decimal40(0));
+  const area = decimalRatio(t.dividedBy(3).times(sum(flatTerm)));
+  const moment = square.dividedBy(12).times(sum((k) => flatTerm(k).minus(flatTerm(k + 1))));
+  const chordSquared = multiplyRatios(chord, chord);
+  return {
+    area: multiplyRatios(chordSquared, area),
+    moment: multiplyRatios(multiplyRatios(chordSquared, chord), decimalRatio(moment)),
+  };
+}
+
+/** 1, 1/5, -1/35, 1/105, ...: factors of even powers of `2 M / C` in the area of a flat arc. */
+const flatTerm = (k: number): Decimal =>
+  new Decimal40(k % 2 === 0 ? -3 : 3).dividedBy((2 * k - 1) * (2 * k + 1) * (2 * k + 3));
 
 /** The arc of an edge from a to b. Internal. */
 export const arcOf = (a: Vector, b: Vector, bulge: Ratio): Arc => makeArc(norm(minus(b, a)), bulge);

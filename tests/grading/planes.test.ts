@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  checkSlope,
   combineSlopes,
   planeThrough,
   slopesAlong,
@@ -358,6 +359,39 @@ describe('slopes along and across', () => {
     expect(met('180 deg')).toEqual([-1, -3]);
     expect(met('270 deg')).toEqual([3, -1]);
     expect(met('-90 deg')).toEqual([3, -1]);
+  });
+
+  test('half of a slope is exactly half, at 30 and 60 degrees whichever way round', () => {
+    const along = (travel: string) => {
+      const { longSlope, crossSlope } = slopesAlong({ gradeX: '0%', gradeY: '4%', travel });
+      return [longSlope.to('percent').toString(), crossSlope.to('percent').toString()];
+    };
+    for (const travel of ['60 deg', '300 deg', '-60 deg', '420 deg'])
+      expect(along(travel)[0]).toBe('2');
+    for (const travel of ['120 deg', '240 deg']) expect(along(travel)[0]).toBe('-2');
+    for (const travel of ['30 deg', '150 deg']) expect(along(travel)[1]).toBe('2');
+    for (const travel of ['210 deg', '330 deg', '-30 deg']) expect(along(travel)[1]).toBe('-2');
+    const root = Math.sqrt(12);
+    for (const [travel, slope] of [
+      ['30 deg', root],
+      ['330 deg', root],
+      ['150 deg', -root],
+    ] as const) {
+      expect(Number(along(travel)[0])).toBeCloseTo(slope, 14);
+    }
+    expect(Number(along('15 deg')[0])).toBeCloseTo(4 * Math.cos(Math.PI / 12), 14);
+    expect(Number(along('75 deg')[1])).toBeCloseTo(4 * Math.sin((75 * Math.PI) / 180), 14);
+  });
+
+  test('a slope on its limit passes, and diagonals of a plane that falls both ways are level', () => {
+    const { longSlope } = slopesAlong({ gradeX: '0%', gradeY: '4%', travel: '60 deg' });
+    expect(checkSlope({ fall: longSlope, limits: { minimum: '2%' } }).verdict).toBe('pass');
+    expect(checkSlope({ fall: longSlope, limits: { maximum: '2%' } }).verdict).toBe('pass');
+    const even = (travel: string) => slopesAlong({ gradeX: '1%', gradeY: '1%', travel });
+    expect(even('45 deg').crossSlope.isZero()).toBe(true);
+    expect(even('225 deg').crossSlope.isZero()).toBe(true);
+    expect(even('135 deg').longSlope.isZero()).toBe(true);
+    expect(even('-45 deg').longSlope.isZero()).toBe(true);
   });
 
   test('combined again they are the steepest slope', () => {

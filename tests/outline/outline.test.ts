@@ -65,6 +65,56 @@ describe('outlineArea', () => {
   });
 });
 
+describe('an arc that is nearly straight', () => {
+  const square = (side: number, bulge: string) =>
+    outlineArea({
+      outline: {
+        unit: 'm',
+        points: [
+          [0, 0],
+          [side, 0],
+          [side, side],
+          [0, side],
+        ],
+        arcs: [{ edge: 0, bulgeMiddleOrdinate: Number(bulge) }],
+      },
+    });
+
+  test.each([
+    [10, '1e-20'],
+    [300, '1e-18'],
+    [300, '1.39e-17'],
+    [100, '1.39e-17'],
+    [40, '1e-30'],
+  ])('leaves the centroid of a square of %d m, with %s m, where it is', (side, bulge) => {
+    const { centroid, area } = square(side, bulge);
+    expect(centroid.y.to('m').toFixed(12)).toBe((side / 2).toFixed(12));
+    // 2/3 of chord and middle ordinate; the rest is beyond what a float shows
+    const extra = area.minus(length(side, 'm').times(length(side, 'm')));
+    expect(extra.toNumber('m2') / ((2 / 3) * side * Number(bulge))).toBeCloseTo(1, 12);
+  });
+
+  test('series and formulas meet where one takes over from the other', () => {
+    // a chord of 10 m: t = 2 M / C is 1e-5 at 0.05 mm; d = A / M and m = moment / M^2 change with t^2 only
+    const parts = (bulge: string) => {
+      const { area, centroid } = square(10, bulge);
+      const extra = area.minus(length(10, 'm').times(length(10, 'm')));
+      const moment = centroid.y
+        .times(area)
+        .minus(length(500, 'm').times(length(1, 'm')).times(length(1, 'm')));
+      return {
+        extra: extra.toNumber('m2') / Number(bulge),
+        moment: moment.toNumber('m3') / Number(bulge) ** 2,
+      };
+    };
+    const [below, above] = [parts('0.00004999999'), parts('0.00005000001')];
+    expect(below.extra / above.extra).toBeCloseTo(1, 14);
+    expect(below.moment / above.moment).toBeCloseTo(1, 12);
+    // C / 15 x 4 M^2
+    expect(below.moment).toBeCloseTo((-10 * 4) / 15, 9);
+  });
+});
+
 describe('widenOutline', () => {
   test('mitred: A + P d + d^2 sum(tan(turn / 2))', () => {
     const { area, outline } = widenOutline({ outline: drive, by: '1 ft' });

@@ -822,5 +822,9 @@ describe('the working', () => {
     expect(text(length('100 1/3 ft'), 'us')).toContain(`D = 100' 4" (depth)`);
     expect(text(length('100.01 ft'), 'us')).toContain(`D = 100' 0 1/8", unrounded 1200.12 in`);
     expect(text(length('476 mm'), 'metric')).toContain('D = 476 mm (depth)');
+    // a coordinate has more digits before the point than others have in all
+    expect(text(length('612352.82471 m'), 'metric')).toContain(
+      'D = 612352.825 m, unrounded 612352.8247... m',
+    );
   });
 });

@@ -6,7 +6,9 @@ import { roundQuotient } from '../../units/round-ratio.js';
 import { inWords } from './in-words.js';
 import type { SheetSystem } from './lengths-of-sheet.js';
 
+/** Digits of a value before rounding, and of a large one so many places at least. */
 const DIGITS = 8;
+const PLACES = 4;
 
 /** A quantity in the marks of the sheet, with its value before rounding where that differs. Internal. */
 export function measureWithExact(value: AnyQuantity, system: SheetSystem): string {
@@ -21,7 +23,7 @@ export function measureWithExact(value: AnyQuantity, system: SheetSystem): strin
 /** The value in the unit of the text; dots where its digits go on. */
 function exactText(value: AnyQuantity, unit: Unit): string {
   const exact = (value as Length).to(unit as 'in');
-  const short = exact.toSignificantDigits(DIGITS);
+  const short = exact.toSignificantDigits(Math.max(DIGITS, exact.e + 1 + PLACES));
   const name = unit === 'percent' ? '%' : unit === 'ton-us' ? 'short tons' : unit;
   return `${short.toFixed()}${short.equals(exact) ? '' : '...'} ${name}`;
 }

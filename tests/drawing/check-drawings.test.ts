@@ -202,6 +202,14 @@ describe('both', () => {
     expectFault(() => drawStraightedge(value as never, US), 'WRONG_TYPE');
   });
 
+  test('refuse a gap that rests on a reading that is not there', () => {
+    const check = flatness({ 7: '1/4' });
+    const ends = check.readings.flatMap(({ between }) => between ?? []);
+    const readings = check.readings.filter(({ station }) => !ends[0]?.equals(station));
+    expect(readings).toHaveLength(check.readings.length - 1);
+    expectFault(() => drawStraightedge({ ...check, readings }, US), 'WRONG_TYPE');
+  });
+
   test('refuse a gap that is between one reading', () => {
     const check = flatness();
     const readings = check.readings.map((one) => ({

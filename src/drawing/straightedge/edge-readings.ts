@@ -96,7 +96,16 @@ function isFlatness(value: unknown): boolean {
     isVerdict(verdict) &&
     Array.isArray(readings) &&
     readings.length >= 2 &&
-    readings.every(isReading)
+    readings.every(isReading) &&
+    restOnReadings(readings as readonly CheckedGap[])
+  );
+}
+
+/** True if each gap is between two readings that are there. */
+function restOnReadings(readings: readonly CheckedGap[]): boolean {
+  const stations = new Set(readings.map(({ station }) => inMetres(station)));
+  return readings.every(({ between }) =>
+    (between ?? []).every((place) => stations.has(inMetres(place))),
   );
 }
 

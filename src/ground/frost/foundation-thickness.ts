@@ -89,14 +89,11 @@ export function foundationThickness(options: FoundationThicknessOptions): Founda
   };
   return withWorking(found, () => [
     procedureStep({
-      title: 'Capping, off the table',
+      title: 'Capping, from the table',
       procedure: 'foundationThickness',
       method:
         'finds the last row of the table that the strength reaches, and the column of the road',
-      given: [
-        given('C', 'strength in percent', cbr),
-        published('r', 'road', road, 'county-foundations'),
-      ],
+      given: [given('C', 'strength in percent', cbr), given('r', 'road', road)],
       result: given('k', 'capping', capping),
       source: 'county-foundations',
     }),

@@ -115,7 +115,7 @@ function baseSteps(
   return [
     formulaStep({
       title: 'Base that keeps all frost out of the subgrade',
-      formula: 'c = a > p ? a - p : a - a',
+      formula: 'c = max(0, a - p)',
       given: [given('a', 'depth of frost', frostDepth), given('p', 'pavers and bedding', pavement)],
       result: given('c', 'base without frost below', of.complete),
       source,

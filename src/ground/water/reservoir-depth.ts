@@ -1,3 +1,4 @@
+import { bothOrNeither } from '../../input/both-or-neither.js';
 import { number, optional, quantity } from '../../input/field.js';
 import { AREA_RATIO, STONE_VOIDS } from '../../input/ground-ranges.js';
 import { DEPTH_OR_NONE, TIME } from '../../input/ranges.js';
@@ -16,9 +17,9 @@ import { waterRate, type WaterRate, type WaterRateInput } from './rain-rate.js';
 export interface ReservoirDepthOptions {
   /** Depth of rain on the paving [length], 0 to 50 m. */
   readonly rain: LengthInput;
-  /** Depth of runoff from the area that drains onto it [length], 0 to 50 m. Default: 0. */
+  /** Depth of runoff from the area that drains onto it [length], 0 to 50 m; with `areaRatio`. Default: none. */
   readonly runoff?: LengthInput;
-  /** That area over the area of the paving, 0 to 100; no more than 2 is advised. Default: 0. */
+  /** That area over the area of the paving, 0 to 100; no more than 2 is advised; with `runoff`. Default: 0. */
   readonly areaRatio?: number | string;
   /** How fast the soil takes water, for design: depth in a time. */
   readonly infiltration: WaterRateInput;
@@ -74,7 +75,9 @@ export interface ReservoirDepth extends Worked {
  * stone.drainHours //=> 8
  */
 export function reservoirDepth(options: ReservoirDepthOptions): ReservoirDepth {
-  const read = readOptions(options, OPTIONS);
+  const read = readOptions(options, OPTIONS, (reader, _, path, raw) => {
+    bothOrNeither(reader, raw, ['runoff', 'areaRatio'], path);
+  });
   const { rain, runoff, areaRatio, infiltration, fillTime, voids } = read;
   const soaked = infiltration.depth.times(fillTime.dividedBy(infiltration.time));
   const water = rain.plus(runoff.times(areaRatio)).minus(soaked);
@@ -92,7 +95,7 @@ export function reservoirDepth(options: ReservoirDepthOptions): ReservoirDepth {
     extrapolated: isWide || isDeep,
     notes: [
       ...(isWide
-        ? ['Twice the area of the paving is the most that should drain onto it: fines clog it.']
+        ? ['No more than twice the area of the paving should drain onto it, because fines clog it.']
         : []),
       ...(isDeep
         ? [
@@ -114,7 +117,7 @@ const depthStep = (read: Values<typeof OPTIONS>, depth: Length): Step => {
   const { rain, runoff, areaRatio, infiltration, fillTime, voids } = read;
   return formulaStep({
     title: 'Depth of stone that holds the rain',
-    formula: depth.isZero() ? 'd = 0 * P' : 'd = (q * R + P - f * t / T) / n',
+    formula: 'd = max(0, (q * R + P - f * t / T) / n)',
     given: [
       given('q', 'runoff from beside', runoff),
       given('R', 'area beside over area of paving', areaRatio),

@@ -41,7 +41,12 @@ describe('stone reservoir', () => {
     ]);
     expect(reservoirDepth({ ...storm, areaRatio: 2 }).extrapolated).toBe(false);
     const deep = { rain: '1 m', infiltration: { depth: '45 mm', time: '1 h' } } as const;
-    expect(reservoirDepth(deep).extrapolated).toBe(true);
+    expect(reservoirDepth(deep)).toMatchObject({
+      extrapolated: true,
+      notes: [
+        'On soil that drains fast, no more than 2 m of stone is advised: its weight closes the soil.',
+      ],
+    });
     expect(reservoirDepth({ ...deep, rain: '0.8 m' }).extrapolated).toBe(false);
   });
 

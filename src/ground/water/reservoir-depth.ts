@@ -99,7 +99,7 @@ export function reservoirDepth(options: ReservoirDepthOptions): ReservoirDepth {
         : []),
       ...(isDeep
         ? [
-            'On soil that drains fast, no more than 2 m of stone is advised: its weight closes the soil.',
+            `On soil that drains fast, no more than ${RESERVOIR.mostDepth.value} ${RESERVOIR.mostDepth.unit} of stone is advised: its weight closes the soil.`,
           ]
         : []),
       ...(infiltration.depth.isZero() ? ['The soil takes no water. Put in an underdrain.'] : []),

@@ -9,7 +9,7 @@ import {
   type FrostGroup,
   type FrostSoil,
 } from '../../sources/frost-figures.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { Decimal40, type Decimal } from '../../units/decimal.js';
 import { formulaStep, given, procedureStep, withWorking, type Worked } from '../../working.js';
 
@@ -39,7 +39,7 @@ const OPTIONS = shapeOf<FrostSusceptibilityOptions>()({
 export type Susceptibility = 'not-susceptible' | 'possible' | 'susceptible';
 
 /** How a soil takes frost. */
-export interface FrostSusceptibility extends Worked {
+export interface FrostSusceptibility extends Cautioned, Worked {
   /** By the percent finer than 0.02 mm. */
   readonly susceptibility: Susceptibility;
   /** Frost group, from memory; null for clay without a plasticity index. */
@@ -50,8 +50,6 @@ export interface FrostSusceptibility extends Worked {
   readonly extrapolated: boolean;
   /** What that means, in words. */
   readonly note: string;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -5,7 +5,7 @@ import { STONE_VOIDS } from '../../input/ground-ranges.js';
 import { DEPTH_OR_NONE, TIME } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import { fault } from '../../errors.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { RESERVOIR } from '../../sources/water-figures.js';
 import type { LengthInput, TimeInput } from '../../units/construct.js';
 import { Decimal40 } from '../../units/decimal.js';
@@ -33,13 +33,11 @@ const OPTIONS = shapeOf<DrainTimeOptions>()({
 });
 
 /** Depth of stone and the time it takes to drain. */
-export interface DrainTime extends Worked {
+export interface DrainTime extends Cautioned, Worked {
   /** Depth of the stone that drains in the time: the level of an underdrain above the soil. */
   readonly depth: Length;
   /** Time in which it drains. */
   readonly time: Time;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -3,7 +3,7 @@ import { number, optional, quantity } from '../../input/field.js';
 import { FALL_OF_SOME, FLOW, RUNOFF, SITE_LENGTH } from '../../input/ranges.js';
 import { fault } from '../../errors.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import type { FlowInput, LengthInput, SlopeInput } from '../../units/construct.js';
 import type { Area, Length } from '../../units/quantity.js';
 import { formulaStep, given, withWorking, type Worked } from '../../working.js';
@@ -32,13 +32,11 @@ const OPTIONS = shapeOf<InletAreaOptions>()({
 });
 
 /** What one inlet drains. */
-export interface InletArea extends Worked {
+export interface InletArea extends Cautioned, Worked {
   /** Largest plan area that one inlet drains. */
   readonly area: Area;
   /** Height of the far end over the inlet; null unless run and fall are given. */
   readonly rise: Length | null;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

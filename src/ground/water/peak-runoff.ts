@@ -3,7 +3,7 @@ import { AREA, RUNOFF } from '../../input/ranges.js';
 import { exactlyOne } from '../../input/exactly-one.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import type { SourceId } from '../../sources/catalogue.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { RUNOFF_COEFFICIENTS, type RunoffSurface } from '../../sources/water-figures.js';
 import { sum } from '../../units/aggregate.js';
 import type { AreaInput } from '../../units/construct.js';
@@ -101,7 +101,7 @@ export interface PeakRunoffOptions {
 const OPTIONS = shapeOf<PeakRunoffOptions>()({ areas: runoffAreas, rain: waterRate });
 
 /** Runoff at its peak. */
-export interface PeakRunoff extends Worked {
+export interface PeakRunoff extends Cautioned, Worked {
   /** Flow at the point. */
   readonly flow: Flow;
   /** All areas together. */
@@ -110,8 +110,6 @@ export interface PeakRunoff extends Worked {
   readonly coefficient: number;
   /** Area times coefficient: what drains as if nothing soaked away. */
   readonly reducedArea: Area;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -4,7 +4,7 @@ import { AREA_RATIO, STONE_VOIDS } from '../../input/ground-ranges.js';
 import { DEPTH_OR_NONE, TIME } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import { referenceQuantity } from '../../reference-quantity.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { RESERVOIR } from '../../sources/water-figures.js';
 import { time, type LengthInput, type TimeInput } from '../../units/construct.js';
 import { Decimal40, ZERO } from '../../units/decimal.js';
@@ -41,7 +41,7 @@ const OPTIONS = shapeOf<ReservoirDepthOptions>()({
 });
 
 /** Stone that holds the rain under permeable paving. */
-export interface ReservoirDepth extends Worked {
+export interface ReservoirDepth extends Cautioned, Worked {
   /** Depth of stone; 0 if the soil takes the water as fast as it comes. */
   readonly depth: Length;
   /** Depth of water in it when full. */
@@ -52,8 +52,6 @@ export interface ReservoirDepth extends Worked {
   readonly extrapolated: boolean;
   /** What to do besides, in words. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

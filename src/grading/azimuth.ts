@@ -3,14 +3,13 @@ import { angle } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { exactOf, fromSIDecimal, type Angle } from '../units/quantity.js';
 import {
+  absoluteRatio,
   decimalRatio,
-  negateRatio,
   quotientToDecimal,
   ratioToDecimal,
   signOfRatio,
   subtractRatios,
   wholeRatio,
-  type Ratio,
 } from '../units/ratio.js';
 import type { Vector } from '../units/vector.js';
 
@@ -25,7 +24,7 @@ const WHOLE_TURN = angle(360, 'deg').si;
 export function azimuthOf({ x, y }: Vector): Angle | null {
   const [sx, sy] = [signOfRatio(x), signOfRatio(y)];
   if (sx === 0 && sy === 0) return null;
-  const isDiagonal = signOfRatio(subtractRatios(absolute(x), absolute(y))) === 0;
+  const isDiagonal = signOfRatio(subtractRatios(absoluteRatio(x), absoluteRatio(y))) === 0;
   if (sx === 0 || sy === 0 || isDiagonal) return entry(EIGHTHS, eighthOf(sx, sy));
   const turn = Decimal40.atan2(ratioToDecimal(x), ratioToDecimal(y));
   return fromSIDecimal('angle', turn.isNegative() ? Decimal40.add(turn, WHOLE_TURN) : turn);
@@ -43,8 +42,6 @@ export function directionOf(azimuth: Angle): Vector {
     y: decimalRatio(Decimal40.cos(azimuth.si)),
   };
 }
-
-const absolute = (a: Ratio): Ratio => (signOfRatio(a) < 0 ? negateRatio(a) : a);
 
 /** One of the eight main directions from the signs of x and y, clockwise from +y. */
 function eighthOf(sx: -1 | 0 | 1, sy: -1 | 0 | 1): number {

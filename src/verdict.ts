@@ -4,6 +4,10 @@ import type { AnyQuantity, Quantity } from './units/quantity.js';
 /** Result of comparing a measurement with a limit, including its uncertainty. */
 export type Verdict = 'pass' | 'unclear' | 'fail';
 
+/** True for a verdict. Internal. */
+export const isVerdict = (value: unknown): value is Verdict =>
+  value === 'pass' || value === 'unclear' || value === 'fail';
+
 /**
  * Judges by the margin, which is negative out of limits: `pass` if the whole band of uncertainty is
  * within the limit, `fail` if none of it is, else `unclear`. A value exactly on the limit, without

@@ -3,7 +3,7 @@ import { custom } from '../input/field.js';
 import type { Reader } from '../input/reader.js';
 import type { Field } from '../input/shape.js';
 import { length } from '../units/construct.js';
-import { isQuantity } from '../units/quantity.js';
+import { isLength } from '../units/is-length.js';
 import { MOST_LAYERS, stackLayers, type BuildUp, type Layer } from './build-up.js';
 
 /** Refuses a field that is not a result of `buildUp`. Internal. */
@@ -38,5 +38,3 @@ function isLayer(layer: Partial<Layer> | null | undefined): boolean {
     isLength(layer.bottom)
   );
 }
-
-const isLength = (value: unknown): boolean => isQuantity(value) && value.dimension === 'length';

@@ -138,7 +138,9 @@ const notesFor = (adjustments: readonly BaseAdjustment[]): string[] =>
 function originOf(source: SourceId): string {
   if (source === 'common-practice') return 'is common practice, not a published figure';
   const who =
-    source === 'wet-base-clause' ? 'the most of what the trade association' : 'what one trade page';
+    source === 'wet-base-clause'
+      ? 'the upper end of what the trade association'
+      : 'what one trade page';
   return `is ${who} prints (${SOURCES[source].title})`;
 }
 

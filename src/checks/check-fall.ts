@@ -2,12 +2,13 @@ import { quantity, text } from '../input/field.js';
 import { FALL, LEVEL_DIFFERENCE, SITE_LENGTH } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
 import { cautionsFor } from '../sources/cautions.js';
+import { COVERAGE_FACTOR } from '../sources/levelling-figures.js';
 import type { MinimumAndMaximum } from '../sources/tolerance-sets.js';
 import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import { divideRatios, wholeRatio, type Ratio } from '../units/ratio.js';
 import { squareRoot } from '../units/root.js';
-import { derivedStep, formulaStep, given, type Step } from '../working.js';
+import { derivedStep, given, published, type Step } from '../working.js';
 import {
   judge,
   layerCheck,
@@ -82,15 +83,12 @@ export interface FallCheck extends LayerCheck<Slope, CheckedFall> {
   readonly check: 'fall';
 }
 
-/** Coverage factor of the uncertainty: 2 for about 95% (common practice). */
-const COVERAGE = 2;
-
 /**
  * Checks slopes measured as a drop over a run, with the uncertainty of the two heights:
- * `i = d / L`, `u = 2 sqrt(2) s / L` with s the standard uncertainty of one height. `pass` if the
- * whole band `i - u` to `i + u` is within the limits, `fail` if none of it is, else `unclear`.
- * Exact except for the root, which is rounded to 40 digits. The run is taken as exact: an error of
- * 1% in it changes the slope by 1% of its value.
+ * `i = d / L`, `u = k sqrt(2) s / L` with s the standard uncertainty of one height and k the factor
+ * `COVERAGE_FACTOR`. `pass` if the whole band `i - u` to `i + u` is within the limits, `fail` if none
+ * of it is, else `unclear`. Exact except for the root, which is rounded to 40 digits. The run is taken
+ * as exact: an error of 1% in it changes the slope by 1% of its value.
  *
  * @param options - see {@link CheckFallOptions}
  * @returns verdict; each reading with its slope, margin and uncertainty [slope], verdict, and how far
@@ -99,7 +97,7 @@ const COVERAGE = 2;
  *   `OUT_OF_RANGE`, `EMPTY_LIST` and the reading codes
  * @source paver-tolerances
  * @source derived
- * @source common-practice
+ * @source nist-tn1297
  * @example
  * const readings = [{ id: 'drive', fall: '60 mm', run: '3 m' }];
  * const check = checkFall({
@@ -145,6 +143,9 @@ const FALL_OF_SURFACE: Needed<MinimumAndMaximum> = { words: 'slope', find: ({ sl
 
 const checkSet = checkSetFor(FALL_OF_SURFACE);
 
+/** Coverage factor of the uncertainty, for about 95%. */
+const COVERAGE = Number(COVERAGE_FACTOR.value);
+
 const slopeOf = (rise: Length, run: Ratio): Slope =>
   fromSI('slope', divideRatios(exactOf(rise), run));
 
@@ -166,12 +167,15 @@ function fallSteps(
       given: [given('d', 'fall', fall), given('L', 'run', run)],
       result: slope,
     }),
-    formulaStep({
+    derivedStep({
       title: `Uncertainty of the slope at ${id}, about 95%`,
-      formula: 'u = 2 * sqrt(2) * s / L',
-      given: [given('s', 'standard uncertainty of a height', ofHeight), given('L', 'run', run)],
+      formula: 'u = k * sqrt(2) * s / L',
+      given: [
+        published('k', 'coverage factor', COVERAGE, COVERAGE_FACTOR.source),
+        given('s', 'standard uncertainty of a height', ofHeight),
+        given('L', 'run', run),
+      ],
       result: given('u', 'uncertainty', uncertainty),
-      source: 'common-practice',
     }),
     marginStep({
       title: `Slope at ${id} against its limits`,

@@ -2,6 +2,7 @@ import { isPlain } from '../input/plain.js';
 import { SOURCES } from '../sources/catalogue.js';
 import type { Dimension } from '../units/catalogue.js';
 import { isQuantity } from '../units/quantity.js';
+import { isVerdict } from '../verdict.js';
 import { isCheckMove } from './describe-check-move.js';
 import type { CheckKind } from './layer-check.js';
 import type { AnyLayerCheck } from './report-words.js';
@@ -38,7 +39,6 @@ const listOf =
   };
 
 const isSource: Test = (value) => typeof value === 'string' && Object.hasOwn(SOURCES, value);
-const isVerdict = oneOf('pass', 'unclear', 'fail');
 const isStepItem: Test = (value) => isText(value) || isNumber(value) || isQuantity(value);
 const isStepValue: Test = (value) => isStepItem(value) || listOf(isStepItem)(value);
 const isStepInput = hasAll({ symbol: isText, name: isText, value: isStepValue });

@@ -1,8 +1,8 @@
 import { entry } from '../invariant.js';
 import {
+  absoluteRatio,
   compareRatios,
   negateRatio,
-  signOfRatio,
   subtractRatios,
   type Ratio,
 } from '../units/ratio.js';
@@ -46,6 +46,5 @@ export function stringOffsets(
 const isWithin = (from: Vector, to: Vector, length: Ratio): boolean =>
   compareRatios(subtractRatios(to.x, from.x), length) <= 0;
 
-const sizeOf = (a: Ratio): Ratio => (signOfRatio(a) < 0 ? negateRatio(a) : a);
-
-const isFarther = (a: Ratio, b: Ratio): boolean => compareRatios(sizeOf(a), sizeOf(b)) > 0;
+const isFarther = (a: Ratio, b: Ratio): boolean =>
+  compareRatios(absoluteRatio(a), absoluteRatio(b)) > 0;

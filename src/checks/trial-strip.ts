@@ -8,8 +8,9 @@ import type { LengthInput } from '../units/construct.js';
 import { exactOf, fromSI, type Length } from '../units/quantity.js';
 import {
   addRatios,
-  compareRatios,
   divideRatios,
+  greaterRatio,
+  lesserRatio,
   multiplyRatios,
   ratioToDecimal,
   ratioToNumber,
@@ -149,8 +150,8 @@ export function trialStrip(options: TrialStripOptions): TrialStrip {
   const strip = {
     compactedPerLoose: ratioToNumber(ratio),
     range: {
-      minimum: ratioToNumber(ratios.reduce(smaller)),
-      maximum: ratioToNumber(ratios.reduce(larger)),
+      minimum: ratioToNumber(ratios.reduce(lesserRatio)),
+      maximum: ratioToNumber(ratios.reduce(greaterRatio)),
     },
     standardUncertainty: count < 3 ? null : ratioToNumber(uncertaintyOf(spots, ratio, loose)),
     loose,
@@ -167,9 +168,6 @@ interface Spot {
 
 const ratioOf = ({ loose, compacted }: Spot): Ratio =>
   divideRatios(exactOf(compacted), exactOf(loose));
-
-const smaller = (a: Ratio, b: Ratio): Ratio => (compareRatios(b, a) < 0 ? b : a);
-const larger = (a: Ratio, b: Ratio): Ratio => (compareRatios(b, a) > 0 ? b : a);
 
 /** The two thicknesses of a reading; undefined if part of it could not be read. */
 function spotOf(reading: Partial<Values<typeof READING>>): Spot | undefined {

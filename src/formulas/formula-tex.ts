@@ -6,7 +6,7 @@ import { readFormula } from './read-formula.js';
  *
  * @param formula - the formula, such as `'f = w * L^2 / (8 * H)'`
  * @returns the same in TeX, in the mathematics mode of LaTeX
- * @throws `WRONG_TYPE` for what is no text, `FORMULA_INVALID` for what the grammar does not know
+ * @throws `WRONG_TYPE` if it is not a text, `FORMULA_INVALID` if the grammar does not know it
  * @source derived
  * @example
  * formulaTeX('E = D + a') //=> 'E = D + a'

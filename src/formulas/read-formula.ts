@@ -22,7 +22,7 @@ const DEEPEST = 60;
  *
  * @param formula - the formula, such as `'E = D + a'`
  * @returns the symbol of the result and the expression
- * @throws `WRONG_TYPE` for what is no text, `FORMULA_INVALID` for what the grammar does not know
+ * @throws `WRONG_TYPE` if it is not a text, `FORMULA_INVALID` if the grammar does not know it
  * @source derived
  * @example
  * const { result, expression } = readFormula('E = D + a');

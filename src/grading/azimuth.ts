@@ -3,6 +3,7 @@ import { angle } from '../units/construct.js';
 import { Decimal40 } from '../units/decimal.js';
 import { exactOf, fromSIDecimal, type Angle } from '../units/quantity.js';
 import {
+  absoluteRatio,
   decimalRatio,
   divideRatios,
   HALF_RATIO,
@@ -30,7 +31,7 @@ const WHOLE_TURN = angle(360, 'deg').si;
 export function azimuthOf({ x, y }: Vector): Angle | null {
   const [sx, sy] = [signOfRatio(x), signOfRatio(y)];
   if (sx === 0 && sy === 0) return null;
-  const isDiagonal = signOfRatio(subtractRatios(absolute(x), absolute(y))) === 0;
+  const isDiagonal = signOfRatio(subtractRatios(absoluteRatio(x), absoluteRatio(y))) === 0;
   if (sx === 0 || sy === 0 || isDiagonal) return entry(EIGHTHS, eighthOf(sx, sy));
   const turn = Decimal40.atan2(ratioToDecimal(x), ratioToDecimal(y));
   return fromSIDecimal('angle', turn.isNegative() ? Decimal40.add(turn, WHOLE_TURN) : turn);
@@ -72,8 +73,6 @@ function sineAt(k: number): Ratio | null {
   const sine = SINES[half > 6 ? 12 - half : half] ?? null;
   return sine !== null && k > 12 ? negateRatio(sine) : sine;
 }
-
-const absolute = (a: Ratio): Ratio => (signOfRatio(a) < 0 ? negateRatio(a) : a);
 
 /** One of the eight main directions from the signs of x and y, clockwise from +y. */
 function eighthOf(sx: -1 | 0 | 1, sy: -1 | 0 | 1): number {

@@ -14,6 +14,7 @@ import {
   type Slope,
 } from '../units/quantity.js';
 import {
+  absoluteRatio,
   addRatios,
   compareRatios,
   multiplyRatios,
@@ -26,7 +27,6 @@ import { between, isZero, type PlanPoint } from '../units/vector.js';
 import { NO_LENGTH, NO_SLOPE } from '../units/zero.js';
 import { derivedStep, given, type Step, withWorking, type Worked } from '../working.js';
 import {
-  absolute,
   bentLine,
   gradeOver,
   lengthAt,
@@ -267,7 +267,7 @@ function bendsOf(
       exactOf(gradeOver(leg.rise, leg.length)),
     );
     const step = (reach: Ratio) =>
-      fromSI('length', absolute(multiplyRatios(multiplyRatios(grades, half), reach)));
+      fromSI('length', absoluteRatio(multiplyRatios(multiplyRatios(grades, half), reach)));
     return [
       {
         level,
@@ -283,7 +283,7 @@ function bendsOf(
 function reachOf({ apexes }: BentLine, side: 1 | -1): Length | null {
   const offsets = apexes
     .filter(({ offset }) => signOfRatio(offset) === side)
-    .map(({ offset }) => absolute(offset));
+    .map(({ offset }) => absoluteRatio(offset));
   const [first, ...rest] = offsets;
   if (first === undefined) return null;
   return fromSI(

@@ -2,11 +2,11 @@ import { entry, known } from '../invariant.js';
 import { once } from '../once.js';
 import { exactOf, fromSI, type Length, type Slope } from '../units/quantity.js';
 import {
+  absoluteRatio,
   addRatios,
   compareRatios,
   divideRatios,
   multiplyRatios,
-  negateRatio,
   ONE_RATIO,
   signOfRatio,
   subtractRatios,
@@ -94,7 +94,7 @@ export function bentLine(levels: readonly LineLevel[], crossSlope: Slope): BentL
     inner.some(
       (apex) =>
         signOfRatio(apex.offset) === signOfRatio(offset) &&
-        compareRatios(absolute(offset), absolute(apex.offset)) >= 0,
+        compareRatios(absoluteRatio(offset), absoluteRatio(apex.offset)) >= 0,
     );
   return {
     legs,
@@ -226,9 +226,6 @@ function apexOf(leg: BentLeg, index: number): Apex[] {
   );
   return [{ leg: index, offset, place: pointFrom(leg.from, place) }];
 }
-
-/** A ratio without its sign. Internal. */
-export const absolute = (a: Ratio): Ratio => (signOfRatio(a) < 0 ? negateRatio(a) : a);
 
 /** The level of a line at which it turns straight back; undefined where it never does. Internal. */
 export function turnsBackAt(levels: readonly PlanPoint[]): number | undefined {

@@ -3,7 +3,7 @@ import { custom } from '../input/field.js';
 import type { Reader } from '../input/reader.js';
 import type { Field } from '../input/shape.js';
 import { length } from '../units/construct.js';
-import { isQuantity, type Length } from '../units/quantity.js';
+import { isLength } from '../units/is-length.js';
 import { NO_LENGTH } from '../units/zero.js';
 import { lineThrough, type GradeLine } from './grade-line.js';
 import type { GradePoint } from './grade-points.js';
@@ -47,6 +47,3 @@ function pointsOf(value: unknown): readonly GradePoint[] | undefined {
   }
   return found;
 }
-
-const isLength = (value: unknown): value is Length =>
-  isQuantity(value) && value.dimension === 'length';

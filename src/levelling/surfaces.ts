@@ -6,7 +6,8 @@ import type { FieldPath } from '../errors.js';
 import { custom, optional } from '../input/field.js';
 import type { Reader } from '../input/reader.js';
 import type { Field } from '../input/shape.js';
-import { isQuantity, type Length } from '../units/quantity.js';
+import { isLength } from '../units/is-length.js';
+import type { Length } from '../units/quantity.js';
 
 /** A surface of a build-up and its depth below finished grade. Internal. */
 export interface Surface {
@@ -31,9 +32,6 @@ function topsOf(value: unknown): readonly Length[] | undefined {
   const all = Array.from<unknown>(tops);
   return all.every(isLength) ? all : undefined;
 }
-
-const isLength = (value: unknown): value is Length =>
-  isQuantity(value) && value.dimension === 'length';
 
 /** The fields that surfaces are read from. Internal. */
 export const STACK = { buildUp: builtUp, lifts: optional(workedLifts) } as const;

@@ -16,7 +16,7 @@ export interface WorkerScope {
  * {@link webWorkers} starts such workers and asks them.
  *
  * @param scope - `self` in the worker
- * @throws `WRONG_TYPE` for what cannot listen and answer
+ * @throws `WRONG_TYPE` if it cannot listen and answer
  * @example
  * // in planner.js: servePlans(self);
  * const { port1, port2 } = new MessageChannel();

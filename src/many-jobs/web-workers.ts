@@ -34,7 +34,7 @@ interface Seat {
  *
  * @param makeWorker - makes one worker. Written out as below, bundlers find its module
  * @returns what `planJobs` takes as `workers`
- * @throws `WRONG_TYPE` for what is no function; while it plans, `WORKER_LOST`
+ * @throws `WRONG_TYPE` if it is not a function; while it plans, `WORKER_LOST`
  * @example
  * // const workers = webWorkers(
  * //   () => new Worker(new URL('./planner.js', import.meta.url), { type: 'module' }),

@@ -1,4 +1,5 @@
 import type { FieldPath } from '../errors.js';
+import { boundsOf, type Box } from '../geometry/bounds.js';
 import type { Reader } from '../input/reader.js';
 import { entry } from '../invariant.js';
 import { roughNumber, signOfRatio } from '../units/ratio.js';
@@ -156,7 +157,7 @@ function checkHoles(
     const [x, y] = [roughNumber(point.x), roughNumber(point.y)];
     const round = rings.findIndex((ring, other) => {
       if (other === 0 || other === index) return false;
-      const [west, south, east, north] = entry(boxes, other);
+      const { west, south, east, north } = entry(boxes, other);
       const isNear = west <= x && x <= east && south <= y && y <= north;
       return isNear && contains(ring, point);
     });
@@ -167,16 +168,9 @@ function checkHoles(
 }
 
 /** A bounding box, slightly too wide, so that rounding leaves nothing out. */
-function boxOf(ring: readonly Vector[]): readonly [number, number, number, number] {
-  let west = Infinity;
-  let south = Infinity;
-  let east = -Infinity;
-  let north = -Infinity;
-  for (const point of ring) {
-    const [x, y] = [roughNumber(point.x), roughNumber(point.y)];
-    [west, south] = [Math.min(west, x), Math.min(south, y)];
-    [east, north] = [Math.max(east, x), Math.max(north, y)];
-  }
+function boxOf(ring: readonly Vector[]): Box {
+  const places = Float64Array.from(ring.flatMap(({ x, y }) => [roughNumber(x), roughNumber(y)]));
+  const { west, south, east, north } = boundsOf([places]);
   const room = 1e-6 * (east - west + north - south);
-  return [west - room, south - room, east + room, north + room];
+  return { west: west - room, south: south - room, east: east + room, north: north + room };
 }

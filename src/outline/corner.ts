@@ -2,6 +2,7 @@ import {
   compareRatios,
   decimalRatio,
   divideRatios,
+  greaterRatio,
   isSmall,
   multiplyRatios,
   negateRatio,
@@ -147,8 +148,6 @@ export function settled(v: Vector, isRounded: boolean): Vector {
 /** A value to 40 digits, if it has more. Internal. */
 export const to40Digits = (a: Ratio): Ratio => (isSmall(a) ? a : decimalRatio(ratioToDecimal(a)));
 
-const larger = (a: Ratio, b: Ratio): Ratio => (compareRatios(a, b) < 0 ? b : a);
-
 function isFar({ x, y }: Vector, before: Side, after: Side): boolean {
   const [rx, ry] = [roughNumber(x), roughNumber(y)];
   const distances = [before, after].map(({ distance }) => Math.abs(roughNumber(distance)));
@@ -167,7 +166,7 @@ function step(at: Vector, before: Side, after: Side): Vector[] {
 /** An arc about the old corner, between two edges that reach it; undefined if a mitre is needed. */
 function roundCorner(at: Vector, before: Side, after: Side, reach: Vector): Corner | undefined {
   const order = compareRatios(before.distance, after.distance);
-  const radius = larger(before.distance, after.distance);
+  const radius = greaterRatio(before.distance, after.distance);
   if (signOfRatio(radius) <= 0) return undefined;
   const isAhead = signOfRatio(dot(reach, before.along)) > 0;
   const isBehind = signOfRatio(dot(reach, after.along)) < 0;

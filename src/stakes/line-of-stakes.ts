@@ -92,12 +92,27 @@ export const timesCount = (
   [p, q]: readonly [Ratio, Ratio],
 ): Ratio => subtractRatios(multiplyRatios(wholeRatio(count), products), multiplyRatios(p, q));
 
+/** Sums of squares and products about the mean, n times. */
+interface Moments {
+  readonly xx: Ratio;
+  readonly xy: Ratio;
+  readonly yy: Ratio;
+}
+
+/** The sums of squares and products about the mean, n times. Internal. */
+export function momentsTimesCount(sums: LineSums): Moments {
+  const { x, y } = sums.sum;
+  return {
+    xx: timesCount(sums, sums.xx, [x, x]),
+    xy: timesCount(sums, sums.xy, [x, y]),
+    yy: timesCount(sums, sums.yy, [y, y]),
+  };
+}
+
 /** True if the points are exactly in one line. Internal. */
 export function areInLine(sums: LineSums): boolean {
-  const { sum, xx, xy, yy } = sums;
-  const [a, c] = [timesCount(sums, xx, [sum.x, sum.x]), timesCount(sums, yy, [sum.y, sum.y])];
-  const b = timesCount(sums, xy, [sum.x, sum.y]);
-  return compareRatios(multiplyRatios(a, c), multiplyRatios(b, b)) === 0;
+  const { xx, xy, yy } = momentsTimesCount(sums);
+  return compareRatios(multiplyRatios(xx, yy), multiplyRatios(xy, xy)) === 0;
 }
 
 /**
@@ -108,17 +123,11 @@ export function bestLine(
   sums: LineSums,
   { first, last }: { readonly first: Vector; readonly last: Vector },
 ): PlanLine | undefined {
-  const { sum, xx, xy, yy } = sums;
   const n = wholeRatio(sums.count);
-  const mean = { x: divideRatios(sum.x, n), y: divideRatios(sum.y, n) };
+  const mean = { x: divideRatios(sums.sum.x, n), y: divideRatios(sums.sum.y, n) };
   // n^2 times the sums about the mean: no thirds, and the direction is the same
-  const about = (products: Ratio, p: Ratio, q: Ratio): Ratio =>
-    multiplyRatios(n, timesCount(sums, products, [p, q]));
-  const along = mainDirection(
-    about(xx, sum.x, sum.x),
-    about(xy, sum.x, sum.y),
-    about(yy, sum.y, sum.y),
-  );
+  const { xx, xy, yy } = momentsTimesCount(sums);
+  const along = mainDirection(multiplyRatios(n, xx), multiplyRatios(n, xy), multiplyRatios(n, yy));
   const isBackward = signOfRatio(dot(along, minus(last, first))) < 0;
   return lineAlong(mean, isBackward ? opposite(along) : along);
 }

@@ -1,10 +1,4 @@
-import {
-  compareRatios,
-  negateRatio,
-  ratioToNumber,
-  signOfRatio,
-  type Ratio,
-} from '../units/ratio.js';
+import { absoluteRatio, compareRatios, ratioToNumber, type Ratio } from '../units/ratio.js';
 
 /** Offsets from the line of the others in floats, and their error. Internal. */
 export interface RoughOffsets {
@@ -71,4 +65,4 @@ function closeCalls(row: StakeRow, without: number, tolerance: number): readonly
 }
 
 const isWithin = (offset: Ratio, tolerance: Ratio): boolean =>
-  compareRatios(signOfRatio(offset) < 0 ? negateRatio(offset) : offset, tolerance) <= 0;
+  compareRatios(absoluteRatio(offset), tolerance) <= 0;

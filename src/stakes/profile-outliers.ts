@@ -13,7 +13,7 @@ import {
 } from '../units/ratio.js';
 import type { Vector } from '../units/vector.js';
 import { aboveGrade, gradeRow } from './grade-row.js';
-import { lineSums, sumsWithout, timesCount, type LineSums } from './line-of-stakes.js';
+import { lineSums, momentsTimesCount, sumsWithout, type LineSums } from './line-of-stakes.js';
 import type { ProfileStake } from './profile-stake.js';
 import type { MeasuredStake } from './stake-against-others.js';
 import { moveMark } from './stake-move.js';
@@ -23,6 +23,7 @@ export function measureInProfile(stakes: readonly ProfileStake[]): MeasuredStake
   const points = stakes.map(({ at }) => at);
   const row = gradeRow(points);
   const sums = lineSums(points);
+  const { xx } = momentsTimesCount(sums);
   return stakes.map(({ id, at }, index) => {
     const grade = row.gradeWithout(index);
     if (grade === undefined) {
@@ -30,7 +31,7 @@ export function measureInProfile(stakes: readonly ProfileStake[]): MeasuredStake
       throw fault('POINTS_COINCIDE', message, { id }, ['stakes', index]);
     }
     const above = aboveGrade(grade, at);
-    const leverage = leverageOf(sums, at);
+    const leverage = leverageOf(sums, at, xx);
     const squares = leftSquares(sumsWithout(sums, at));
     const deleted = fromSI('length', above);
     return {
@@ -44,10 +45,10 @@ export function measureInProfile(stakes: readonly ProfileStake[]): MeasuredStake
 }
 
 /** `1 / n + (s - mean)^2 / sum (s - mean)^2` */
-function leverageOf(sums: LineSums, { x }: Vector): Ratio {
+function leverageOf(sums: LineSums, { x }: Vector, xx: Ratio): Ratio {
   const n = wholeRatio(sums.count);
   const fromMean = subtractRatios(multiplyRatios(n, x), sums.sum.x);
-  const spread = multiplyRatios(n, timesCount(sums, sums.xx, [sums.sum.x, sums.sum.x]));
+  const spread = multiplyRatios(n, xx);
   return addRatios(
     divideRatios(ONE_RATIO, n),
     divideRatios(multiplyRatios(fromMean, fromMean), spread),
@@ -56,10 +57,8 @@ function leverageOf(sums: LineSums, { x }: Vector): Ratio {
 
 /** The sum of squared residuals of a best-fit grade. Internal. */
 export function leftSquares(sums: LineSums): Ratio {
-  const { sum, xx, xy, yy } = sums;
-  const [a, c] = [timesCount(sums, xx, [sum.x, sum.x]), timesCount(sums, yy, [sum.y, sum.y])];
-  const b = timesCount(sums, xy, [sum.x, sum.y]);
-  const left = subtractRatios(c, divideRatios(multiplyRatios(b, b), a));
+  const { xx, xy, yy } = momentsTimesCount(sums);
+  const left = subtractRatios(yy, divideRatios(multiplyRatios(xy, xy), xx));
   return divideRatios(left, wholeRatio(sums.count));
 }
 

@@ -14,7 +14,7 @@ import {
   skipSpaces,
   superscript,
 } from './characters.js';
-import { checkOptions, isFlag } from './check-options.js';
+import { isFlag } from './check-options.js';
 import { refuseGrouping } from './grouping.js';
 import { lengthWord } from './length-words.js';
 import { exactOf, fromSI, fromUnit, type Length } from './quantity.js';
@@ -31,6 +31,7 @@ import { readingFault, unitMissing, unitUnknown } from './reading-fault.js';
 import { shownText } from '../shown-text.js';
 import { shown } from './shown.js';
 import { scanAmount, startsAmount, type Amount } from './scan-amount.js';
+import { startOfText } from './start-of-text.js';
 
 /** Ways to write a length beyond the default. */
 export interface ParseLengthOptions {
@@ -52,7 +53,6 @@ export interface LengthReading {
 
 /** The finest division of an inch on a tape. */
 const FINEST_DENOMINATOR = 128;
-const LONGEST_TEXT = 120;
 /** More than any map coordinate: a northing reaches 10 000 km. */
 const FURTHEST = fromUnit('length', wholeRatio(100_000), 'km');
 
@@ -92,13 +92,7 @@ export function parseLength(text: string, options?: ParseLengthOptions): Length 
  * readLengthText(`7' 3`).impliedInches //=> true
  */
 export function readLengthText(text: string, options: ParseLengthOptions = {}): LengthReading {
-  if (typeof text !== 'string') {
-    throw fault('WRONG_TYPE', `expected a length as text, got ${shown(text)}`);
-  }
-  checkOptions(options, CHECKS);
-  if (text.length > LONGEST_TEXT) throw readingFault('TOO_LONG', text, LONGEST_TEXT);
-  const start = skipSpaces(text, 0);
-  if (start === text.length) throw readingFault('EMPTY', text, 0);
+  const start = startOfText(text, { what: 'a length', options, checks: CHECKS });
   const sign = scanSign(text, start);
   const parts = scanParts(text, sign.end, options);
   const length = addParts(parts, sign.isNegative);

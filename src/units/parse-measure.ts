@@ -1,13 +1,14 @@
 import { fault } from '../errors.js';
 import { DIMENSIONS, type Dimension, type UnitOf } from './catalogue.js';
-import { isHyphen, isSpace, skipSpaces } from './characters.js';
-import { checkOptions, isFlag, isOneOf } from './check-options.js';
+import { skipSpaces } from './characters.js';
+import { isFlag, isOneOf } from './check-options.js';
 import { refuseGrouping } from './grouping.js';
 import { measureWord } from './measure-words.js';
 import { fromUnit, type Quantity } from './quantity.js';
 import { negateRatio } from './ratio.js';
 import { readingFault, unitMissing, unitUnknown } from './reading-fault.js';
-import { scanAmount, startsAmount } from './scan-amount.js';
+import { scanAmount } from './scan-amount.js';
+import { startOfNumber, startOfText } from './start-of-text.js';
 import { shownText } from '../shown-text.js';
 import { aOrAn, shown } from './shown.js';
 
@@ -23,7 +24,6 @@ export const MEASURE_CHECKS = { decimalComma: isFlag };
 /** The kinds of quantity that are written as one number and one unit. */
 export type MeasureDimension = Exclude<Dimension, 'length' | 'slope'>;
 
-const LONGEST_TEXT = 120;
 const FINEST_DENOMINATOR = 128;
 
 /**
@@ -46,20 +46,9 @@ export function parseMeasure<D extends MeasureDimension>(
   options: ParseMeasureOptions = {},
 ): Quantity<D> {
   checkDimension(dimension);
-  if (typeof text !== 'string') {
-    throw fault('WRONG_TYPE', `expected ${aOrAn(dimension)} as text, got ${shown(text)}`);
-  }
-  checkOptions(options, MEASURE_CHECKS);
-  if (text.length > LONGEST_TEXT) throw readingFault('TOO_LONG', text, LONGEST_TEXT);
-  const start = skipSpaces(text, 0);
-  if (start === text.length) throw readingFault('EMPTY', text, 0);
-  const isNegative = isHyphen(text, start);
-  const numberAt = isNegative || text[start] === '+' ? start + 1 : start;
-  if (isSpace(text, numberAt)) throw readingFault('SIGN_SPACE', text, numberAt);
-  if (!startsAmount(text, numberAt, options.decimalComma)) {
-    throw readingFault('NO_NUMBER', text, numberAt);
-  }
-  const amount = scanAmount(text, numberAt, { ...options, finest: FINEST_DENOMINATOR });
+  const start = startOfText(text, { what: aOrAn(dimension), options, checks: MEASURE_CHECKS });
+  const { isNegative, from } = startOfNumber(text, start, options.decimalComma);
+  const amount = scanAmount(text, from, { ...options, finest: FINEST_DENOMINATOR });
   const { value } = amount;
   const unit = readUnit(dimension, text, skipSpaces(text, amount.end));
   if (options.decimalComma === true) refuseGrouping(text, amount, unit);

@@ -1,7 +1,6 @@
 import { fault, isSettlineError, type SettlineError } from '../errors.js';
 import { unitsOf, type SlopeUnit } from './catalogue.js';
-import { isFootMark, isHyphen, isInchMark, isLetter, isSpace, skipSpaces } from './characters.js';
-import { checkOptions } from './check-options.js';
+import { isFootMark, isInchMark, isLetter, isSpace, skipSpaces } from './characters.js';
 import { lengthWord } from './length-words.js';
 import { parseLength } from './parse-length.js';
 import { MEASURE_CHECKS, parseMeasure, type ParseMeasureOptions } from './parse-measure.js';
@@ -17,11 +16,11 @@ import {
 import { readingFault, unitMissing, unitUnknown } from './reading-fault.js';
 import type { ReadingReason } from './reading-reasons.js';
 import { scanAmount, startsAmount } from './scan-amount.js';
+import { startOfNumber, startOfText } from './start-of-text.js';
 import { shownText } from '../shown-text.js';
 import { shown } from './shown.js';
 import { slopeOfAngle } from './slope-angle.js';
 
-const LONGEST_TEXT = 120;
 const SLOPE_WORDS: Readonly<Record<string, SlopeUnit>> = {
   '%': 'percent',
   percent: 'percent',
@@ -50,17 +49,8 @@ const SLOPE_WORDS: Readonly<Record<string, SlopeUnit>> = {
  * parseSlope('-2%').to('mm/m').toString() //=> '-20'
  */
 export function parseSlope(text: string, options: ParseMeasureOptions = {}): Slope {
-  if (typeof text !== 'string') {
-    throw fault('WRONG_TYPE', `expected a slope as text, got ${shown(text)}`);
-  }
-  checkOptions(options, MEASURE_CHECKS);
-  if (text.length > LONGEST_TEXT) throw readingFault('TOO_LONG', text, LONGEST_TEXT);
-  const start = skipSpaces(text, 0);
-  if (start === text.length) throw readingFault('EMPTY', text, 0);
-  const isNegative = isHyphen(text, start);
-  const from = isNegative || text[start] === '+' ? start + 1 : start;
-  if (isSpace(text, from)) throw readingFault('SIGN_SPACE', text, from);
-  if (!startsAmount(text, from, options.decimalComma)) throw readingFault('NO_NUMBER', text, from);
+  const start = startOfText(text, { what: 'a slope', options, checks: MEASURE_CHECKS });
+  const { isNegative, from } = startOfNumber(text, start, options.decimalComma);
   const slope = readUnsigned(text, from, options);
   return isNegative ? slope.negated() : slope;
 }

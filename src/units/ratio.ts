@@ -78,3 +78,12 @@ export const compareRatios = (a: Ratio, b: Ratio): -1 | 0 | 1 =>
 
 /** -1, 0 or 1. */
 export const signOfRatio = (a: Ratio): -1 | 0 | 1 => (a.n > 0 ? 1 : a.n < 0 ? -1 : 0);
+
+/** `|a|` */
+export const absoluteRatio = (a: Ratio): Ratio => (a.n < 0 ? negateRatio(a) : a);
+
+/** The lesser of the two; the first if they are equal. */
+export const lesserRatio = (a: Ratio, b: Ratio): Ratio => (compareRatios(b, a) < 0 ? b : a);
+
+/** The greater of the two; the first if they are equal. */
+export const greaterRatio = (a: Ratio, b: Ratio): Ratio => (compareRatios(b, a) > 0 ? b : a);

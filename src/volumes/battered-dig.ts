@@ -7,7 +7,7 @@ import { areaOf } from '../outline/outline-area.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
 import { ringsOf, type Outline } from '../outline/ring.js';
 import { widenRead, type WidenedOutline } from '../outline/widen-outline.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import type { NumberInput } from '../units/read-number.js';
@@ -47,7 +47,7 @@ const countsMatch: Check<typeof OPTIONS> = (reader, { outline, horizontalPerVert
 };
 
 /** Volume and top edge of a dig with sloped sides. */
-export interface BatteredDig extends Worked {
+export interface BatteredDig extends Cautioned, Worked {
   /** Soil to dig, in place. */
   readonly volume: StateVolume<'bank'>;
   /** Volume with vertical sides, over the bottom alone. */
@@ -61,8 +61,6 @@ export interface BatteredDig extends Worked {
    * The volume is then summed in slices.
    */
   readonly isExact: boolean;
-  /** What to have checked before anyone digs, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -6,7 +6,7 @@ import { custom, object, optional, quantity } from '../input/field.js';
 import { DISTANCE, PLACE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Field } from '../input/shape.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
 import type { Area, Length, Volume } from '../units/quantity.js';
 import { NO_AREA, NO_LENGTH, NO_SLOPE } from '../units/zero.js';
@@ -110,7 +110,7 @@ const oneSurface: Check<typeof OPTIONS> = (reader, _, path, raw) => {
 };
 
 /** Cut and fill over a grid of depths. */
-export interface GridVolumes extends Worked {
+export interface GridVolumes extends Cautioned, Worked {
   /** Soil to dig, in place. */
   readonly cut: StateVolume<'bank'>;
   /** Soil to fill, compacted. */
@@ -144,8 +144,6 @@ export interface GridVolumes extends Worked {
   readonly deepestCut: GridDepth | null;
   /** Corner with the deepest fill among the cells counted; null if there is no fill. */
   readonly deepestFill: GridDepth | null;
-  /** What to have checked before anyone digs, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -1,7 +1,7 @@
 import { quantity } from '../input/field.js';
 import { BOX, DENSITY, PAYLOAD } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
-import { cautionsFor, type Caution } from '../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { DensityInput, MassInput, VolumeInput } from '../units/construct.js';
 import { wholeNumberUp } from '../units/format-quantity.js';
 import type { Mass, Volume } from '../units/quantity.js';
@@ -36,7 +36,7 @@ export interface Load {
 }
 
 /** Number of loads, and what limits them. */
-export interface Loads extends Worked {
+export interface Loads extends Cautioned, Worked {
   /** Number of truck loads. */
   readonly count: number;
   /** `volume` if the box is full before the payload is reached, else `mass`. */
@@ -47,8 +47,6 @@ export interface Loads extends Worked {
   readonly lastLoad: Load;
   /** All loads together. */
   readonly total: Load;
-  /** What to have checked before you haul, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -29,7 +29,7 @@ const ADDED = {
 } as const;
 const WORDS = {
   'common-practice': 'is common practice, not a published figure',
-  'wet-base-clause': 'is the most of what the trade association prints (Tech Spec 2 ',
+  'wet-base-clause': 'is the upper end of what the trade association prints (Tech Spec 2 ',
   'frost-base-page': 'is what one trade page prints (Frequently Asked Questions',
 } as const;
 

@@ -8,6 +8,7 @@ import {
   describeCheckMove,
   type CheckMove,
 } from 'settline/checks';
+import { formulaOf } from '../formula-of.js';
 import { testRefusals } from '../refusals.js';
 
 const moves = (check: {
@@ -304,6 +305,9 @@ describe('checkFall', () => {
     expect(
       ['42.83 mm', '42.82 mm', '37.18 mm', '37.17 mm'].map((fall) => check(fall).verdict),
     ).toEqual(['pass', 'unclear', 'unclear', 'fail']);
+    const step = check('40 mm').working.find(({ title }) => title.startsWith('Uncertainty'));
+    expect(formulaOf(step)).toBe('u = k * sqrt(2) * s / L');
+    expect(step?.given[0]).toMatchObject({ symbol: 'k', value: 2, source: 'nist-tn1297' });
   });
 
   testRefusals(checkFall, { layer: 'x', readings: drop(60), tolerance: 'paver-guide-in' }, [

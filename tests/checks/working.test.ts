@@ -90,7 +90,7 @@ test('fall: slope, uncertainty and margin', () => {
     readings: [{ id: 'a', fall: '75 mm', run: '3 m' }],
     tolerance: 'paver-guide-mm',
   });
-  expect(shape(check)).toEqual(['d L -> g', 's L -> u', 'g g0 -> m']);
+  expect(shape(check)).toEqual(['d L -> g', 'k s L -> u', 'g g0 -> m']);
   expect(results(check)).toEqual(['2.5%', '0%', '0.5%']);
 });
 

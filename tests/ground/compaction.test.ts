@@ -14,7 +14,10 @@ describe('method of compaction', () => {
     const method = compactionMethod({ ...plate(mass), fill: 'granular' });
     expect(method.thickestLift?.to('mm').toString() ?? null).toBe(most);
     expect(method.passes).toBe(passes);
-    expect(method.note).toContain(most ?? 'no lift');
+    expect(method.note).toContain(
+      most ??
+        'The method does not permit this plate on granular fill at any thickness. Use a heavier machine.',
+    );
   });
 
   test('a lift goes up to the next row, and not past the last', () => {
@@ -51,6 +54,7 @@ describe('method of compaction', () => {
     ['fill', undefined, 'REQUIRED'],
     ['mass', '0 kg', 'NOT_POSITIVE'],
     ['lift', '6 m', 'OUT_OF_RANGE'],
+    ['isWhollyCohesive', true, 'CONFLICTING_FIELDS'],
   ]);
 });
 
@@ -81,7 +85,7 @@ describe('check of lifts', () => {
     expect(check.verdict).toBe('fail');
     expect(check.lifts[0]?.requiredPasses).toBeNull();
     expect(check.lifts[0]?.note).toBe(
-      'The method permits no lift so thick with this machine. Use thinner lifts or a heavier machine.',
+      'The method does not permit a lift this thick with this machine. Use thinner lifts or a heavier machine.',
     );
   });
 
@@ -112,7 +116,14 @@ describe('control strip', () => {
     expect(strip.passes).toBe(4);
     expect(strip.density.to('kg/m3').toString()).toBe('2121.6');
     expect([strip.isStillRising, strip.hasFallen]).toEqual([false, false]);
-    expect(strip.note).toContain('4 passes');
+    expect(strip.note).toContain('4 passes are enough on this strip.');
+    const first = controlStrip({
+      readings: [
+        { passes: 1, dryDensity: '2100 kg/m3' },
+        { passes: 2, dryDensity: '2101 kg/m3' },
+      ],
+    });
+    expect(first.note).toMatch(/^1 pass is enough on this strip\./);
     expect(strip.working.map(({ result }) => result.value)).toEqual([2, 1]);
   });
 

@@ -18,10 +18,10 @@ describe('working that depends on what is given', () => {
     const fast = { depth: '100 mm', time: '1 h' };
     const empty = reservoirDepth({ rain: '50 mm', infiltration: fast });
     expect(empty.depth.isZero()).toBe(true);
-    expect(formulasOf(empty.working)).toEqual(['d = 0 * P']);
+    expect(formulasOf(empty.working)).toEqual(['d = max(0, (q * R + P - f * t / T) / n)']);
     const slow = { depth: '5 mm', time: '1 h' };
     expect(formulasOf(reservoirDepth({ rain: '50 mm', infiltration: slow }).working)).toEqual([
-      'd = (q * R + P - f * t / T) / n',
+      'd = max(0, (q * R + P - f * t / T) / n)',
     ]);
   });
 
@@ -48,7 +48,7 @@ describe('soil that cannot be', () => {
       'denser than without voids',
       () => relativeDensity({ mostVoids: '0.8', leastVoids: '0.1', percent: 130 }),
       'percent',
-      'leaves fewer voids than none',
+      'gives a negative void ratio. Check the percent',
     ],
     [
       // 2 - 1.6 x 1.3 = -0.08

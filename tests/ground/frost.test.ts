@@ -68,6 +68,14 @@ describe('freezing index', () => {
     const few = designFreezingIndex({ winters: [winter(100), { value: 360, unit: 'F-days' }] });
     expect(few.index.value).toBeCloseTo(200, 12);
     expect(few.extrapolated).toBe(true);
+    const some = { winters: thirty.slice(0, 12) };
+    expect(designFreezingIndex({ ...some, coldest: 1 }).index.value).toBe(111);
+    const { path, message } = expectFault(
+      () => designFreezingIndex({ ...some, coldest: 3 }),
+      'TOO_FEW',
+    );
+    expect(path).toEqual(['winters']);
+    expect(message).toContain('a mean of 3 winters needs 30, got 12. Leave out coldest');
   });
 });
 
@@ -182,6 +190,15 @@ describe('depth of frost by Stefan', () => {
     const airIndex = { value: 400, unit: 'C-days' } as const;
     const turf = stefanDepth({ airIndex, surface: 'turf', layers: [clay] });
     expect(turf.surfaceIndex.value).toBe(200);
+    const own = stefanDepth({ airIndex, surfaceFactor: 0.5, layers: [clay] });
+    const sources = [turf, own].map(({ working: [step] }) => [
+      step?.source,
+      step?.given[0]?.source,
+    ]);
+    expect(sources).toEqual([
+      ['surface-factors', 'surface-factors'],
+      ['derived', null],
+    ]);
   });
 
   test('dry ground has no depth', () => {
@@ -316,6 +333,7 @@ describe('frost-susceptible soil', () => {
   });
 
   testRefusals(frostSusceptibility, { soil: 'gravel', finer: 4 }, [
+    ['isUniform', true, 'CONFLICTING_FIELDS'],
     ['finer', undefined, 'REQUIRED'],
     ['fines', 8, 'CONFLICTING_FIELDS', 'finer'],
     ['finer', 101, 'OUT_OF_RANGE'],

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { liftWater, relativeDensity, sandBulkingAt, soilPhases } from 'settline/ground';
 import { expectFault } from '../faults.js';
+import { formulaOf } from '../formula-of.js';
+import { formulaFaults } from '../formulas/evaluate-step.js';
 import { testRefusals } from '../refusals.js';
 
 describe('soil phases', () => {
@@ -124,13 +126,21 @@ describe('relative density', () => {
     ).toBe('1.5');
     expect(relativeDensity({ ...limits, dryDensity: '1.9 t/m3' }).extrapolated).toBe(true);
     expect(state.extrapolated).toBe(false);
+    expect(back.working.map(formulaOf)).toEqual(['d = d1 * d2 / (d2 - (d2 - d1) * D / 100)']);
+    expect(state.working.map(formulaOf)).toEqual(['D = 100 * (d - d1) / (d2 - d1) * d2 / d']);
+    expect(formulaFaults([...back.working, ...state.working])).toEqual([]);
   });
 
   test('by void ratios', () => {
     const state = relativeDensity({ mostVoids: '0.8', leastVoids: '0.4', percent: 25 });
     expect(state.voidRatio).toBe(0.7);
     expect(state.dryDensity).toBeNull();
-    expect(state.working[0]?.result.value).toBe(25);
+    expect(state.working[0]?.result.value).toBe(0.7);
+    expect(state.working.map(formulaOf)).toEqual(['e = e1 - (e1 - e2) * D / 100']);
+    expect(formulaFaults(state.working)).toEqual([]);
+    const found = relativeDensity({ mostVoids: '0.8', leastVoids: '0.4', voidRatio: '0.7' });
+    expect(found.working.map(formulaOf)).toEqual(['D = 100 * (e1 - e) / (e1 - e2)']);
+    expect(formulaFaults(found.working)).toEqual([]);
   });
 
   testRefusals(relativeDensity, { mostVoids: '0.8', leastVoids: '0.4', voidRatio: '0.5' }, [
@@ -178,14 +188,17 @@ describe('water for a lift', () => {
     const wet = liftWater({ ...lift, moisture: '0.09', evaporation: '0.1' });
     expect(wet.water.to('l').toString()).toBe('-360');
     expect(wet.action).toBe('let-dry');
-    const formulaOf = ({ working }: typeof wet) =>
+    const waterOf = ({ working }: typeof wet) =>
       working.find(({ title }) => title === 'Water to add');
-    expect(formulaOf(wet)).toMatchObject({ formula: 'W = M * (w2 - w1)' });
-    expect(formulaOf(liftWater(lift))).toMatchObject({ formula: 'W = M * (w2 - w1) / (1 - x)' });
+    expect(waterOf(wet)).toMatchObject({ formula: 'W = M * (w2 - w1)' });
+    expect(waterOf(liftWater(lift))).toMatchObject({ formula: 'W = M * (w2 - w1) / (1 - x)' });
   });
 
   test('within 2 percent of the target it compacts as it is', () => {
-    expect(liftWater({ ...lift, moisture: '0.04' }).action).toBe('compact-now');
+    expect(liftWater({ ...lift, moisture: '0.04' })).toMatchObject({
+      action: 'compact-now',
+      note: 'The moisture is within 2 percent of the target. Compact before it dries.',
+    });
     expect(liftWater({ ...lift, moisture: '0.08' }).isWithinWindow).toBe(true);
     expect(liftWater({ ...lift, moisture: '0.0399' }).action).toBe('add-water');
     expect(liftWater({ ...lift, moisture: '0.06' }).water.isZero()).toBe(true);

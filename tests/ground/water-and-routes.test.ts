@@ -9,6 +9,8 @@ import {
 } from 'settline/ground';
 import { waterInDig } from 'settline/site';
 import { expectFault } from '../faults.js';
+import { formulaOf } from '../formula-of.js';
+import { formulaFaults } from '../formulas/evaluate-step.js';
 import { testRefusals } from '../refusals.js';
 
 const slow = { depth: '5 mm', time: '1 h' } as const;
@@ -33,10 +35,18 @@ describe('stone reservoir', () => {
     expect([none.depth.to('mm').toString(), none.drainHours]).toEqual(['200', null]);
     expect(none.notes.join()).toContain('underdrain');
     const wide = reservoirDepth({ ...storm, areaRatio: '2.1' });
-    expect([wide.extrapolated, wide.notes.length]).toEqual([true, 1]);
+    expect([wide.extrapolated, wide.notes]).toEqual([
+      true,
+      ['No more than twice the area of the paving should drain onto it, because fines clog it.'],
+    ]);
     expect(reservoirDepth({ ...storm, areaRatio: 2 }).extrapolated).toBe(false);
     const deep = { rain: '1 m', infiltration: { depth: '45 mm', time: '1 h' } } as const;
-    expect(reservoirDepth(deep).extrapolated).toBe(true);
+    expect(reservoirDepth(deep)).toMatchObject({
+      extrapolated: true,
+      notes: [
+        'On soil that drains fast, no more than 2 m of stone is advised: its weight closes the soil.',
+      ],
+    });
     expect(reservoirDepth({ ...deep, rain: '0.8 m' }).extrapolated).toBe(false);
   });
 
@@ -46,7 +56,26 @@ describe('stone reservoir', () => {
     ['infiltration.time', '0 h', 'NOT_POSITIVE'],
     ['rain', undefined, 'REQUIRED'],
     ['fillTime', 2, 'UNIT_MISSING'],
+    ['runoff', undefined, 'REQUIRED'],
+    ['areaRatio', undefined, 'REQUIRED'],
   ]);
+
+  test('the working of soil that takes it all is the sum that gives 0', () => {
+    const fast = reservoirDepth({ ...storm, infiltration: { depth: '100 mm', time: '1 h' } });
+    expect(fast.working.map(formulaOf)).toEqual(['d = max(0, (q * R + P - f * t / T) / n)']);
+    expect(formulaFaults(fast.working)).toEqual([]);
+    expect(formulaFaults(reservoirDepth(storm).working)).toEqual([]);
+  });
+
+  test('the working of a drain time works out what was not given', () => {
+    const depth = drainTime({ time: '48 h', infiltration: slow });
+    expect(depth.working.map(formulaOf)).toEqual(['d = f * (t / T) / n']);
+    expect(depth.working[0]?.title).toBe('Depth that drains in the time');
+    expect(formulaFaults(depth.working)).toEqual([]);
+    const taken = drainTime({ depth: '400 mm', infiltration: slow });
+    expect(taken.working.map(formulaOf)).toEqual(['t = T * (d * n / f)']);
+    expect(formulaFaults(taken.working)).toEqual([]);
+  });
 
   test('time to drain, and the depth that drains in a time', () => {
     expect(drainTime({ depth: '400 mm', infiltration: slow }).time.to('h').toString()).toBe('32');
@@ -81,12 +110,23 @@ describe('runoff', () => {
     expect(storm.cautions.map(({ id }) => id)).toEqual(['drainage']);
   });
 
-  test('shares are published figures where every area has its surface', () => {
+  test('shares of a surface are published figures, beside shares that were given', () => {
     const brick = { area: '100 m2', surface: 'brick' } as const;
     const own = { area: '50 m2', coefficient: '0.5' } as const;
-    const sourceOf = (areas: readonly (typeof brick | typeof own)[]) =>
-      peakRunoff({ areas, rain }).working[0]?.given.find(({ symbol }) => symbol === 'C')?.source;
-    expect([sourceOf([brick]), sourceOf([brick, own])]).toEqual(['runoff-table', null]);
+    const gravel = { area: '10 m2', surface: 'gravel' } as const;
+    const stepOf = (areas: readonly (typeof brick | typeof own | typeof gravel)[]) => {
+      const storm = peakRunoff({ areas, rain });
+      expect(formulaFaults(storm.working)).toEqual([]);
+      const [step] = storm.working;
+      const sources = step?.given.map(({ symbol, source }) => `${symbol} ${source}`);
+      return [formulaOf(step), sources?.slice(0, -2).join(', ')];
+    };
+    expect(stepOf([brick])).toEqual(['Q = sum(C[i] * A[i]) * p / t', 'C runoff-table, A null']);
+    expect(stepOf([own])).toEqual(['Q = sum(C[i] * A[i]) * p / t', 'C null, A null']);
+    expect(stepOf([brick, own, gravel])).toEqual([
+      'Q = (sum(C1[i] * A1[i]) + sum(C2[i] * A2[i]) + sum(C3[i] * A3[i])) * p / t',
+      'C1 runoff-table, A1 null, C2 null, A2 null, C3 rational-method, A3 null',
+    ]);
   });
 
   test('an inlet, and the height of the far end', () => {
@@ -96,8 +136,15 @@ describe('runoff', () => {
     const rise = inletArea({ ...inlet, run: '8 m', fall: '1.5%' }).rise;
     expect(rise?.to('mm').toString()).toBe('120');
     const dry = { ...inlet, rain: { depth: 0, time: '1 h' } } as const;
-    expectFault(() => inletArea(dry), 'OUT_OF_RANGE');
+    expect(expectFault(() => inletArea(dry), 'OUT_OF_RANGE').message).toContain(
+      'the depth of rain is 0. Write the rain of the storm',
+    );
   });
+
+  testRefusals(inletArea, { capacity: '1 l/s', rain, coefficient: 1, run: '8 m', fall: '1.5%' }, [
+    ['run', undefined, 'REQUIRED'],
+    ['fall', undefined, 'REQUIRED'],
+  ]);
 
   testRefusals(peakRunoff, { areas: [{ area: '1 m2', coefficient: 1 }], rain }, [
     ['areas', [], 'EMPTY_LIST'],
@@ -126,6 +173,46 @@ describe('runoff', () => {
     const plain = stormInDig({ area: '40 m2', rain, duration: '1 h' });
     expect(plain.depth.to('mm').toString()).toBe('36');
     expect(plain.pumpTime).toBeNull();
+  });
+
+  test('the working of a storm starts with its rain and the shares that run off', () => {
+    const storm = stormInDig({
+      area: '40 m2',
+      rain,
+      duration: '30 min',
+      drainsIn: [
+        { area: '20 m2', surface: 'roof-or-pavement' },
+        { area: '10 m2', coefficient: '0.3' },
+      ],
+    });
+    expect(storm.working.map(formulaOf)).toEqual([
+      'p = i * (t / T)',
+      'a = sum(C1[i] * A1[i]) + sum(C2[i] * A2[i])',
+      'V = p * (A + a)',
+    ]);
+    expect(storm.working[1]?.given.map(({ source }) => source)).toEqual([
+      'runoff-code',
+      null,
+      null,
+      null,
+    ]);
+    expect(formulaFaults(storm.working)).toEqual([]);
+    expect(stormInDig({ area: '40 m2', rain, duration: '1 h' }).working).toHaveLength(2);
+  });
+
+  testRefusals(stormInDig, { area: '40 m2', rain, duration: '1 h' }, [
+    ['rain.depth', '0 mm', 'NOT_POSITIVE'],
+    ['rain.time', undefined, 'REQUIRED'],
+    ['duration', '10000 h', 'OUT_OF_RANGE'],
+    ['duration', undefined, 'REQUIRED'],
+    ['area', undefined, 'REQUIRED'],
+  ]);
+
+  test('a storm of more rain than any is told by what was written', () => {
+    const long = { area: '40 m2', rain, duration: '2000 h' } as const;
+    expect(expectFault(() => stormInDig(long), 'OUT_OF_RANGE').message).toContain(
+      '36 mm in 1 h for 2000 h is more rain than 50000 mm. Check the rain and the duration',
+    );
   });
 });
 

@@ -105,6 +105,15 @@ describe('topping up', () => {
     expect(jointTopUp(joints).working.at(-1)?.source).toBe('paver-tolerances');
   });
 
+  test('a limit of your own is no published one', () => {
+    const sourcesOf = (more: object) => {
+      const step = jointTopUp({ ...joints, ...more }).working.at(-1);
+      return [step?.source, step?.given.find(({ symbol }) => symbol === 'h0')?.source];
+    };
+    expect(sourcesOf({})).toEqual(['paver-tolerances', 'paver-tolerances']);
+    expect(sourcesOf({ limit: '7 mm' })).toEqual(['derived', null]);
+  });
+
   testRefusals(jointTopUp, joints, [
     ['depthLost', '-1 mm', 'NEGATIVE'],
     ['depthLost', undefined, 'REQUIRED'],

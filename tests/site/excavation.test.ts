@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { baseTaper, closableArea, excavationGates, softSpot, waterInDig } from 'settline/site';
 import { formatLength, length } from 'settline/units';
+import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
 import { without } from '../without.js';
 
@@ -201,9 +202,16 @@ describe('soft spot', () => {
     expect(spot.deliveredMass.to('t').toString()).toBe('4.2');
     expect(spot.geotextile?.to('m2').toString()).toBe('10'); // 4 + 8 x 0.75
     expect(spot.working).toHaveLength(4);
-    const bare = without(valid, 'perimeter');
+    const bare = without(without(valid, 'perimeter'), 'lap');
     expect(softSpot(bare).geotextile).toBeNull();
     expect(softSpot(bare).working).toHaveLength(3);
+  });
+
+  test('a lap of geotextile needs the perimeter', () => {
+    const bare = without(valid, 'perimeter');
+    const { path, message } = expectFault(() => softSpot(bare), 'REQUIRED');
+    expect(path).toEqual(['perimeter']);
+    expect(message).toContain('missing. lap needs it');
   });
 
   testRefusals(softSpot, valid, [

@@ -47,6 +47,22 @@ describe('old paving', () => {
     expect(old.notes).toHaveLength(1);
   });
 
+  test('a step cites the source of the density that it uses', () => {
+    const layer = { material: 'asphalt', area: '48 m2', thickness: '0.09 m' } as const;
+    const sourcesOf = (own: object) =>
+      oldPaving({ layers: [{ ...layer, ...own }] }).working.map(({ source }) => source);
+    expect(sourcesOf({ inPlaceDensity: '2400 kg/m3' })).toEqual([
+      'derived',
+      'derived',
+      'state-debris-weights',
+    ]);
+    expect(sourcesOf({ looseDensity: '1440 kg/m3' })).toEqual([
+      'derived',
+      'debris-training-sheet',
+      'derived',
+    ]);
+  });
+
   test('saw cuts: round the edge and a grid, n - 1 across and m - 1 along', () => {
     const old = oldPaving({
       layers: [{ material: 'concrete', area: '1 m2', thickness: '0.1 m' }],

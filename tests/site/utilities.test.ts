@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { handDig, locateWindow, utilityCover } from 'settline/site';
 import { dateOf, readDay, weekdayOf } from '../../src/site/utilities/calendar.js';
 import { makeReader } from '../../src/input/reader.js';
+import { expectFault } from '../faults.js';
 import { testRefusals } from '../refusals.js';
 
 const SQUARE = { crossingAngle: '90 deg', digWidth: '10 ft', depth: '1 ft' } as const;
@@ -483,6 +484,17 @@ describe('locate window', () => {
     expect(on('2030-05-27').note).toMatch(/Do not dig before 2030-05-28/);
     expect(on('2030-05-28').note).toMatch(/only if every owner has answered/);
     expect(window({}).status).toBeNull();
+  });
+
+  test('marks that expire before digging may start are refused', () => {
+    const until = (days: number) => ({ validity: { days, count: 'calendar', from: 'request' } });
+    // digging may start on 28 May, six days after the request
+    expect(window(until(6)).expires).toBe('2030-05-28');
+    const { path, message } = expectFault(() => window(until(5)), 'LIMITS_CONTRADICT');
+    expect(path).toEqual(['rule', 'validity']);
+    expect(message).toContain(
+      'the marks expire on 2030-05-27, before digging may start on 2030-05-28. Check validity',
+    );
   });
 
   testRefusals(locateWindow, { request: '2030-05-22', rule, today: '2030-05-23' }, [

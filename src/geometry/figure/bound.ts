@@ -1,3 +1,5 @@
+import type { Box } from '../bounds.js';
+
 /** A point in plan [m]. Internal. */
 export interface Spot {
   readonly x: number;
@@ -30,14 +32,6 @@ export interface Bound extends FigureEdge {
   readonly figure: number;
   readonly edge: number;
   readonly box: Box;
-}
-
-/** West, south, east and north of something [m]. Internal. */
-export interface Box {
-  readonly west: number;
-  readonly south: number;
-  readonly east: number;
-  readonly north: number;
 }
 
 /** Makes the curve of an edge. Internal. */

@@ -1,5 +1,6 @@
 import type { Combined } from './combined.js';
-import { boundOf, type Bound, type Box, type FigureEdge, type Spot } from './bound.js';
+import type { Box } from '../bounds.js';
+import { boundOf, type Bound, type FigureEdge, type Spot } from './bound.js';
 import { chainPieces } from './chain-pieces.js';
 import { cutEdges, type Node, type Piece } from './pieces.js';
 import { sortRings } from './sort-rings.js';

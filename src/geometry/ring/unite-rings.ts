@@ -1,4 +1,5 @@
 import { Clipper64, ClipType, FillRule, PathType, type Point64 } from 'clipper2-ts';
+import { boundsOf } from '../bounds.js';
 
 /**
  * Origin of a corner of a united figure: an input point, by its number, or the crossing of two edges,
@@ -73,20 +74,7 @@ export const SLIVER_STEPS = 2 ** 20;
 const STEPS = 26;
 
 function gridOver(rings: readonly Float64Array[]): Grid {
-  let west = Infinity;
-  let south = Infinity;
-  let east = -Infinity;
-  let north = -Infinity;
-  for (const ring of rings) {
-    for (let k = 0; k < ring.length - 1; k += 2) {
-      const x = ring[k] ?? 0;
-      const y = ring[k + 1] ?? 0;
-      west = Math.min(west, x);
-      east = Math.max(east, x);
-      south = Math.min(south, y);
-      north = Math.max(north, y);
-    }
-  }
+  const { west, south, east, north } = boundsOf(rings);
   const extent = Math.max(east - west, north - south);
   const scale = 2 ** (STEPS - Math.ceil(Math.log2(extent)));
   return { x: west, y: south, width: east - west, height: north - south, scale };

@@ -1,3 +1,5 @@
+import type { Box } from '../bounds.js';
+
 /**
  * Zones around marked lines within a dig, in floats and metres: this file imports no decimal code.
  * Coordinates are relative to a point of the dig. With all of them within 10 km of it, lengths are
@@ -14,13 +16,6 @@ interface Side {
   readonly ax: number;
   readonly ay: number;
   readonly reach: number;
-}
-
-interface Box {
-  readonly west: number;
-  readonly south: number;
-  readonly east: number;
-  readonly north: number;
 }
 
 /** A rectangle around one stretch of a line. */

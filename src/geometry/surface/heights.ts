@@ -1,7 +1,7 @@
+import { boundsOf } from '../bounds.js';
 import { heightOn } from './height-on.js';
 import { holds, locate } from './locate.js';
 import type { Surface } from './triangulation.js';
-import { at } from '../floats.js';
 
 /**
  * Heights of a surface at one place after another, each looked for from the one before; undefined
@@ -34,15 +34,6 @@ export function makeHeights(surface: Surface): (x: number, y: number) => number 
 
 /** Tells whether a place lies in the box round some points. */
 function makeBox(xy: Float64Array): (x: number, y: number) => boolean {
-  let west = Infinity;
-  let south = Infinity;
-  let east = -Infinity;
-  let north = -Infinity;
-  for (let k = 0; k < xy.length; k += 2) {
-    west = Math.min(west, at(xy, k));
-    east = Math.max(east, at(xy, k));
-    south = Math.min(south, at(xy, k + 1));
-    north = Math.max(north, at(xy, k + 1));
-  }
+  const { west, south, east, north } = boundsOf([xy]);
   return (x, y) => x >= west && x <= east && y >= south && y <= north;
 }

@@ -1,3 +1,4 @@
+import { boundsOf } from '../bounds.js';
 import { fault } from '../../errors.js';
 import { floatSites } from '../ring/float-sites.js';
 import { sweepForCrossing } from '../ring/sweep-for-crossing.js';
@@ -148,20 +149,7 @@ function* edgesOf(next: Int32Array): Generator<readonly [number, number]> {
 
 /** Four corners of a square well outside all points. */
 function frameRound(lists: readonly Float64Array[]): Float64Array {
-  let west = Infinity;
-  let south = Infinity;
-  let east = -Infinity;
-  let north = -Infinity;
-  for (const list of lists) {
-    for (let k = 0; k < list.length; k += 2) {
-      const x = at(list, k);
-      const y = at(list, k + 1);
-      if (x < west) west = x;
-      if (x > east) east = x;
-      if (y < south) south = y;
-      if (y > north) north = y;
-    }
-  }
+  const { west, south, east, north } = boundsOf(lists);
   const margin = Math.max(east - west, north - south);
   const [w, s, e, n] = [west - margin, south - margin, east + margin, north + margin];
   return Float64Array.of(w, s, e, s, e, n, w, n);

@@ -36,7 +36,10 @@ export function readDesign(design: unknown, origin: Origin): Surface | LocalPlan
   const read = (field: keyof DesignPlane): number => {
     const value = readNumber(fields[field], ['design', field]);
     if (Math.abs(value) <= MOST) return value;
-    throw fault('OUT_OF_RANGE', `${value} is no level or grade of a site`, {}, ['design', field]);
+    throw fault('OUT_OF_RANGE', `${value} is not a level or grade on a site`, {}, [
+      'design',
+      field,
+    ]);
   };
   const [z0, gradeX, gradeY] = [read('z0'), read('gradeX'), read('gradeY')];
   return { z0: z0 + gradeX * origin.x + gradeY * origin.y, gradeX, gradeY };

@@ -1,4 +1,5 @@
 // After the package delaunator: its notice is at the head of delaunay.ts.
+import { boundsOf } from '../bounds.js';
 import { orient2d } from 'robust-predicates';
 import { at } from '../floats.js';
 
@@ -27,18 +28,7 @@ export function seedOf(xy: Float64Array): Seed | undefined {
 }
 
 function middleOf(xy: Float64Array): Place {
-  let west = Infinity;
-  let south = Infinity;
-  let east = -Infinity;
-  let north = -Infinity;
-  for (let k = 0; k < xy.length; k += 2) {
-    const x = at(xy, k);
-    const y = at(xy, k + 1);
-    if (x < west) west = x;
-    if (y < south) south = y;
-    if (x > east) east = x;
-    if (y > north) north = y;
-  }
+  const { west, south, east, north } = boundsOf([xy]);
   return [(west + east) / 2, (south + north) / 2];
 }
 

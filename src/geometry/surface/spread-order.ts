@@ -1,3 +1,4 @@
+import { boundsOf } from '../bounds.js';
 import { at } from '../floats.js';
 
 /** Cells along each side of the grid that points are sorted by: a power of two. */
@@ -16,18 +17,7 @@ const WORTHWHILE = 100_000;
 export function spreadOrder(points: Float64Array, stride: number): Uint32Array | undefined {
   const count = points.length / stride;
   if (count < WORTHWHILE) return undefined;
-  let west = Infinity;
-  let south = Infinity;
-  let east = -Infinity;
-  let north = -Infinity;
-  for (let k = 0; k < points.length; k += stride) {
-    const x = at(points, k);
-    const y = at(points, k + 1);
-    if (x < west) west = x;
-    if (x > east) east = x;
-    if (y < south) south = y;
-    if (y > north) north = y;
-  }
+  const { west, south, east, north } = boundsOf([points], stride);
   const perX = SIDE / (east - west);
   const perY = SIDE / (north - south);
   const curve = placesAlongCurve();

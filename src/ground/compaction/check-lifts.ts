@@ -14,7 +14,7 @@ import {
   type Worked,
 } from '../../working.js';
 import { permittedLifts, rowOf, type MethodLift } from './compaction-method.js';
-import { checkPlant, PLANT_FIELDS, ratingOf, type PlantInput } from './plant.js';
+import { checkPlantAndFill, PLANT_FIELDS, ratingOf, type PlantInput } from './plant.js';
 
 /** A lift as planned or as done. */
 export interface PlacedLiftInput {
@@ -30,7 +30,7 @@ export interface PlacedLiftInput {
 export interface CheckLiftsOptions extends PlantInput {
   /** `granular`, or `cohesive` with less than 20% of granular material. */
   readonly fill: Fill;
-  /** True for a cohesive fill without any granular material. Default: false. */
+  /** True for a fill without any granular material; of cohesive fill only. Default: false. */
   readonly isWhollyCohesive?: boolean;
   /** Lifts from the bottom up. */
   readonly lifts: readonly PlacedLiftInput[];
@@ -57,7 +57,7 @@ export interface CheckedLift {
   readonly thickness: Length;
   /** Passes given. */
   readonly passes: number;
-  /** Passes that the method requires; null if it permits no lift so thick. */
+  /** Passes that the method requires; null if it does not permit a lift this thick. */
   readonly requiredPasses: number | null;
   /** `pass` or `fail`. */
   readonly verdict: Verdict;
@@ -99,7 +99,7 @@ export interface LiftsCheck extends Worked {
  * check.lifts[1]?.requiredPasses //=> 3
  */
 export function checkLifts(options: CheckLiftsOptions): LiftsCheck {
-  const read = readOptions(options, OPTIONS, checkPlant);
+  const read = readOptions(options, OPTIONS, checkPlantAndFill);
   const rows = permittedLifts(read, ratingOf(read));
   const lifts = read.lifts.map((lift) => checkLift(lift, rows));
   const found = {
@@ -126,7 +126,7 @@ function checkLift(
     note: isEnough
       ? 'The passes are enough.'
       : required === null
-        ? 'The method permits no lift so thick with this machine. Use thinner lifts or a heavier machine.'
+        ? 'The method does not permit a lift this thick with this machine. Use thinner lifts or a heavier machine.'
         : `Give it ${required - passes} more ${required - passes === 1 ? 'pass' : 'passes'}.`,
   };
 }
@@ -139,7 +139,7 @@ const liftStep = ({ name, thickness, passes, requiredPasses, verdict }: CheckedL
   } as const;
   const done = given('p', 'passes', passes);
   if (requiredPasses === null) {
-    const method = 'finds no row of the table for a lift so thick';
+    const method = 'finds no row of the table for a lift this thick';
     const values = [given('t', 'compacted thickness', thickness), done];
     return procedureStep({ ...fields, given: values, procedure: 'checkLifts', method });
   }

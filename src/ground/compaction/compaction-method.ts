@@ -13,13 +13,13 @@ import {
   type Step,
   type Worked,
 } from '../../working.js';
-import { checkPlant, classOf, PLANT_FIELDS, ratingOf, type PlantInput } from './plant.js';
+import { checkPlantAndFill, classOf, PLANT_FIELDS, ratingOf, type PlantInput } from './plant.js';
 
 /** A machine and the fill it compacts. */
 export interface CompactionMethodOptions extends PlantInput {
   /** `granular`, or `cohesive` with less than 20% of granular material. */
   readonly fill: Fill;
-  /** True for a cohesive fill without any granular material. Default: false. */
+  /** True for a fill without any granular material; of cohesive fill only. Default: false. */
   readonly isWhollyCohesive?: boolean;
   /** Compacted thickness of a lift, to find its passes [length]. Default: the thickest. */
   readonly lift?: LengthInput;
@@ -74,7 +74,7 @@ export interface CompactionMethod extends Worked {
  * stone.passes //=> null
  */
 export function compactionMethod(options: CompactionMethodOptions): CompactionMethod {
-  const read = readOptions(options, OPTIONS, checkPlant);
+  const read = readOptions(options, OPTIONS, checkPlantAndFill);
   const { plant, fill, lift } = read;
   const rating = ratingOf(read);
   const lifts = permittedLifts(read, rating);
@@ -117,7 +117,7 @@ function noteOf(of: {
 }): string {
   const { thickestLift: most, row, fill, plant } = of;
   if (most === null) {
-    return `The method permits this ${plant} for no lift of ${fill} fill. Use a heavier machine.`;
+    return `The method does not permit this ${plant} on ${fill} fill at any thickness. Use a heavier machine.`;
   }
   const thickest = `${most.to('mm').toString()} mm`;
   if (row === undefined) {
@@ -143,7 +143,7 @@ function methodSteps(
       source: 'derived',
     }),
     procedureStep({
-      title: 'Thickest lift and its passes, off the table of the method',
+      title: 'Thickest lift and its passes, from the table of the method',
       procedure: 'compactionMethod',
       method:
         'finds the class of the machine in the table of the method by its rating and its fill, and the row of the lift',

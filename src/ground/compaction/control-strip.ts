@@ -122,7 +122,8 @@ const noteOf = ({
   if (isStillRising || passes === null) {
     return 'The density still rises. Roll on and read again before you use the strip.';
   }
-  return `${passes} passes are enough on this strip. Use the same machine, lift, moisture and stone on the job.`;
+  const words = passes === 1 ? '1 pass is' : `${passes} passes are`;
+  return `${words} enough on this strip. Use the same machine, lift, moisture and stone on the job.`;
 };
 
 const checkOrder: Check<typeof OPTIONS> = (reader, { readings }, path) => {

@@ -59,6 +59,23 @@ export function checkPlant(
   }
 }
 
+/** Refuses what {@link checkPlant} does, and granular fill without granular material. Internal. */
+export function checkPlantAndFill(
+  reader: Reader,
+  values: {
+    readonly plant?: CompactionPlant | undefined;
+    readonly fill?: Fill | undefined;
+    readonly isWhollyCohesive?: boolean | undefined;
+  },
+  path: FieldPath,
+  raw: Readonly<Record<string, unknown>>,
+): void {
+  checkPlant(reader, values, path, raw);
+  if (values.fill !== 'granular' || values.isWhollyCohesive !== true) return;
+  const message = 'granular fill is not wholly cohesive. Leave out one of them';
+  reader.fail('CONFLICTING_FIELDS', [...path, 'isWhollyCohesive'], message);
+}
+
 /** Rating of a machine: kg per m2 of plate, kg per m of drum, or kg. Internal. */
 export function ratingOf({ mass, plateArea, drumWidth }: Plant): number {
   const kilograms = mass.to('kg');

@@ -1,5 +1,5 @@
 import { list, optional, whole } from '../../input/field.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
+import { readOptions, shapeOf, type Check } from '../../input/shape.js';
 import { formulaStep, given, withWorking, type Worked } from '../../working.js';
 import {
   asDegreeDays,
@@ -12,7 +12,10 @@ import {
 export interface DesignFreezingIndexOptions {
   /** Index of each winter, the last one last, 1 to 200. */
   readonly winters: readonly DegreeDaysInput[];
-  /** Winters to average of the last 30, 1 to 10. Default: 3; a building is designed for the coldest. */
+  /**
+   * Winters to average of the last 30, 1 to 10; more than 1 needs 30 winters. Default: 3; a building is
+   * designed for the coldest.
+   */
   readonly coldest?: number | string;
 }
 
@@ -42,8 +45,8 @@ export interface DesignFreezingIndex extends Worked {
  *
  * @param options - see {@link DesignFreezingIndexOptions}
  * @returns index in C-days, how many winters it is from
- * @throws `EMPTY_LIST`, `TOO_MANY`, `NOT_WHOLE`, `REQUIRED`, `NEGATIVE`, `OUT_OF_RANGE`,
- *   `UNKNOWN_CHOICE`, `WRONG_TYPE` and the reading codes
+ * @throws `EMPTY_LIST`, `TOO_MANY`, `TOO_FEW`, `NOT_WHOLE`, `REQUIRED`, `NEGATIVE`,
+ *   `OUT_OF_RANGE`, `UNKNOWN_CHOICE`, `WRONG_TYPE` and the reading codes
  * @source freezing-index-terms
  * @source freezing-index-course
  * @example
@@ -53,7 +56,7 @@ export interface DesignFreezingIndex extends Worked {
  * designFreezingIndex({ winters }).index.value //=> 610
  */
 export function designFreezingIndex(options: DesignFreezingIndexOptions): DesignFreezingIndex {
-  const { winters, coldest } = readOptions(options, OPTIONS);
+  const { winters, coldest } = readOptions(options, OPTIONS, checkCount);
   const isLong = winters.length >= LONG;
   const used = winters.slice(isLong ? -LONG : -SHORT);
   const averaged = isLong ? coldest : 1;
@@ -84,3 +87,11 @@ export function designFreezingIndex(options: DesignFreezingIndexOptions): Design
 
 const LONG = 30;
 const SHORT = 10;
+
+/** Without 30 winters the coldest one is taken, so a mean of several has no effect. */
+const checkCount: Check<typeof OPTIONS> = (reader, { winters, coldest }, path, raw) => {
+  if (raw['coldest'] === undefined || coldest === undefined || coldest === 1) return;
+  if (winters === undefined || winters.length >= LONG) return;
+  const message = `a mean of ${coldest} winters needs ${LONG}, got ${winters.length}. Leave out coldest`;
+  reader.fail('TOO_FEW', [...path, 'winters'], message, { got: winters.length, least: LONG });
+};

@@ -3,7 +3,7 @@ import { choice, float } from '../../input/field.js';
 import { BEARING } from '../../input/ground-ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { referenceQuantity } from '../../reference-quantity.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import {
   COUNTY_FOUNDATIONS,
   FOUNDATION_ROADS,
@@ -34,7 +34,7 @@ const OPTIONS = shapeOf<FoundationThicknessOptions>()({
 });
 
 /** Stone that one county puts under roads on such ground. */
-export interface FoundationThickness extends Worked {
+export interface FoundationThickness extends Cautioned, Worked {
   /** Thickness of capping; 0 where none is printed. */
   readonly capping: Length;
   /** Thickness of sub-base. */
@@ -47,8 +47,6 @@ export interface FoundationThickness extends Worked {
   readonly needsDesign: boolean;
   /** What that means, in words. */
   readonly note: string;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 const NOTE =
@@ -89,14 +87,11 @@ export function foundationThickness(options: FoundationThicknessOptions): Founda
   };
   return withWorking(found, () => [
     procedureStep({
-      title: 'Capping, off the table',
+      title: 'Capping, from the table',
       procedure: 'foundationThickness',
       method:
         'finds the last row of the table that the strength reaches, and the column of the road',
-      given: [
-        given('C', 'strength in percent', cbr),
-        published('r', 'road', road, 'county-foundations'),
-      ],
+      given: [given('C', 'strength in percent', cbr), given('r', 'road', road)],
       result: given('k', 'capping', capping),
       source: 'county-foundations',
     }),

@@ -1,7 +1,7 @@
 import { number, optional, quantity } from '../../input/field.js';
 import { DEPTH_OR_NONE, FRACTION, SHARE, THICKNESS_OR_NONE } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { FROST_PENETRATION } from '../../sources/frost-figures.js';
 import type { LengthInput } from '../../units/construct.js';
 import { Decimal40, ONE, type Decimal } from '../../units/decimal.js';
@@ -41,7 +41,7 @@ const OPTIONS = shapeOf<FrostBaseOptions>()({
 });
 
 /** Thickness of base that keeps frost out of the subgrade, or nearly. */
-export interface FrostBase extends Worked {
+export interface FrostBase extends Cautioned, Worked {
   /** Base that keeps all frost out of the subgrade; 0 if the pavement alone does. */
   readonly complete: Length;
   /** Base that lets frost into the subgrade by no more than a quarter of itself. */
@@ -54,8 +54,6 @@ export interface FrostBase extends Worked {
   readonly usedRatio: number;
   /** True if the ratio is over its maximum, which was then used in its place. */
   readonly isRatioLimited: boolean;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -115,7 +113,7 @@ function baseSteps(
   return [
     formulaStep({
       title: 'Base that keeps all frost out of the subgrade',
-      formula: 'c = a > p ? a - p : a - a',
+      formula: 'c = max(0, a - p)',
       given: [given('a', 'depth of frost', frostDepth), given('p', 'pavers and bedding', pavement)],
       result: given('c', 'base without frost below', of.complete),
       source,

@@ -1,7 +1,7 @@
 import { choice, float } from '../../input/field.js';
 import { BEARING } from '../../input/ground-ranges.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { FROST_GROUPS, FROST_SUPPORT, type FrostGroup } from '../../sources/frost-figures.js';
 import { formulaStep, given, published, withWorking, type Worked } from '../../working.js';
 
@@ -19,15 +19,13 @@ const OPTIONS = shapeOf<FrostSupportOptions>()({
 });
 
 /** The strength of a subgrade to design with where it freezes. */
-export interface FrostSupport extends Worked {
+export interface FrostSupport extends Cautioned, Worked {
   /** Support index of the group; null for soil that is not frost-susceptible. */
   readonly index: number | null;
   /** Strength to design with, in place of the bearing ratio: the smaller of the two. */
   readonly strength: number;
   /** Which of the two it is. */
   readonly governs: 'cbr' | 'frost';
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -9,7 +9,7 @@ import {
   type FrostGroup,
   type FrostSoil,
 } from '../../sources/frost-figures.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { Decimal40, type Decimal } from '../../units/decimal.js';
 import { formulaStep, given, procedureStep, withWorking, type Worked } from '../../working.js';
 
@@ -21,7 +21,7 @@ export interface FrostSusceptibilityOptions {
   readonly finer?: number | string;
   /** Percent by mass passing 0.075 mm (no. 200), 0 to 100; of gravel only. Give this or `finer`. */
   readonly fines?: number | string;
-  /** True for sand of one grain size. Default: false. */
+  /** True for sand of one grain size; of sand only. Default: false. */
   readonly isUniform?: boolean;
   /** Plasticity index; of clay only. */
   readonly plasticityIndex?: number | string;
@@ -39,7 +39,7 @@ const OPTIONS = shapeOf<FrostSusceptibilityOptions>()({
 export type Susceptibility = 'not-susceptible' | 'possible' | 'susceptible';
 
 /** How a soil takes frost. */
-export interface FrostSusceptibility extends Worked {
+export interface FrostSusceptibility extends Cautioned, Worked {
   /** By the percent finer than 0.02 mm. */
   readonly susceptibility: Susceptibility;
   /** Frost group, from memory; null for clay without a plasticity index. */
@@ -50,8 +50,6 @@ export interface FrostSusceptibility extends Worked {
   readonly extrapolated: boolean;
   /** What that means, in words. */
   readonly note: string;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -111,7 +109,7 @@ export function frostSusceptibility(options: FrostSusceptibilityOptions): FrostS
 
 const NOTES: Readonly<Record<Susceptibility, string>> = Object.freeze({
   'not-susceptible': 'Frost does not heave this soil. Keep fines out of it.',
-  possible: 'Frost may heave this soil. A laboratory test tells.',
+  possible: 'Frost may heave this soil. Have it tested in a laboratory.',
   susceptible:
     'Frost heaves this soil where it finds water, and the thaw leaves it soft. Drain it, and keep traffic off while it thaws.',
 });
@@ -136,7 +134,7 @@ function groupOf(
   return limits.find(({ upTo }) => upTo === null || finer.lte(upTo.value))?.group ?? null;
 }
 
-const checkFields: Check<typeof OPTIONS> = (reader, { soil }, path, raw) => {
+const checkFields: Check<typeof OPTIONS> = (reader, { soil, isUniform }, path, raw) => {
   exactlyOne(reader, raw, ['finer', 'fines'], [...path, 'finer']);
   if (soil !== undefined && soil !== 'gravel' && raw['fines'] !== undefined) {
     const message = 'the rule from fines is for gravel alone. Give finer';
@@ -144,5 +142,9 @@ const checkFields: Check<typeof OPTIONS> = (reader, { soil }, path, raw) => {
   }
   if (soil !== undefined && soil !== 'clay' && raw['plasticityIndex'] !== undefined) {
     reader.fail('CONFLICTING_FIELDS', [...path, 'plasticityIndex'], 'only clay has one here');
+  }
+  if (soil !== undefined && soil !== 'sand' && isUniform === true) {
+    const message = 'the rule for uniform grains is for sand alone. Leave it out';
+    reader.fail('CONFLICTING_FIELDS', [...path, 'isUniform'], message);
   }
 };

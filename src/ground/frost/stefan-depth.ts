@@ -3,7 +3,7 @@ import { quantity } from '../../input/field.js';
 import { DEPTH } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../../input/shape.js';
 import { entry, lastOf } from '../../invariant.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { length, type LengthInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 import {
@@ -53,7 +53,7 @@ export const checkDepthFields: Check<typeof OPTIONS> = (reader, { layers }, path
 };
 
 /** How deep frost goes by Stefan's equation. */
-export interface StefanDepth extends Worked {
+export interface StefanDepth extends Cautioned, Worked {
   /** Depth of frost; 0 for no frost. */
   readonly depth: Length;
   /** Freezing index of the surface. */
@@ -62,8 +62,6 @@ export interface StefanDepth extends Worked {
   readonly layers: readonly FrozenLayer[];
   /** True if a layer is beyond the equations of conductivity, or frost goes below the layers given. */
   readonly extrapolated: boolean;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -208,13 +206,11 @@ const INDEX_OPTIONS = shapeOf<StefanIndexOptions>()({
 });
 
 /** The index that takes frost or thaw to a depth. */
-export interface StefanIndex extends Worked {
+export interface StefanIndex extends Cautioned, Worked {
   /** Index of the surface. */
   readonly index: DegreeDays;
   /** True if a layer is beyond the equations of conductivity, or the depth is below the layers given. */
   readonly extrapolated: boolean;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -4,7 +4,7 @@ import { SURFACE_FACTOR } from '../../input/ground-ranges.js';
 import type { Reader } from '../../input/reader.js';
 import type { FieldPath } from '../../errors.js';
 import { FROST_SURFACES, SURFACE_FACTORS, type FrostSurface } from '../../sources/frost-figures.js';
-import { formulaStep, given, type Step } from '../../working.js';
+import { formulaStep, given, published, type Step } from '../../working.js';
 import { degreeDays, type DegreeDaysInput } from './thermal-units.js';
 
 /** The cold of a winter and the surface it acts on. */
@@ -47,11 +47,13 @@ export function surfaceIndex(read: {
     title: 'Freezing index of the surface',
     formula: 'F = n * I',
     given: [
-      given('n', 'factor of the surface', factor),
+      surface === undefined
+        ? given('n', 'factor of the surface', factor)
+        : published('n', 'factor of the surface', factor, 'surface-factors'),
       given('I', 'freezing index of the air, in C-days', airIndex),
     ],
     result: given('F', 'freezing index of the surface, in C-days', index),
-    source: 'surface-factors',
+    source: surface === undefined ? 'derived' : 'surface-factors',
   });
   return { index, factor, step };
 }

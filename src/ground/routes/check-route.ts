@@ -3,7 +3,7 @@ import { FALL, SITE_LENGTH } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import { entry } from '../../invariant.js';
 import { referenceQuantity } from '../../reference-quantity.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { ROUTE_LIMITS, type RouteEdition, type RouteLimits } from '../../sources/route-limits.js';
 import { sum } from '../../units/aggregate.js';
 import type { LengthInput, SlopeInput } from '../../units/construct.js';
@@ -69,7 +69,7 @@ export interface CheckedSegment {
 }
 
 /** A route, judged. */
-export interface RouteCheck extends Worked {
+export interface RouteCheck extends Cautioned, Worked {
   /** `pass` if every stretch passes, and the share of steep ones. */
   readonly verdict: Verdict;
   /** Every stretch. */
@@ -82,8 +82,6 @@ export interface RouteCheck extends Worked {
   readonly steepShare: number;
   /** Maximum of that share; null if the edition has none. */
   readonly maximumSteepShare: number | null;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**

@@ -2,14 +2,9 @@ import { number, optional, quantity } from '../../input/field.js';
 import { AREA, DENSITY, FRACTION, THICKNESS } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import { COMPACTION_MOISTURE } from '../../sources/compaction-method.js';
-import {
-  density,
-  type AreaInput,
-  type DensityInput,
-  type LengthInput,
-} from '../../units/construct.js';
+import type { AreaInput, DensityInput, LengthInput } from '../../units/construct.js';
 import type { Mass, Volume } from '../../units/quantity.js';
-import { ONE, ZERO } from '../../units/decimal.js';
+import { Decimal40, ONE, ZERO } from '../../units/decimal.js';
 import {
   formulaStep,
   given,
@@ -18,6 +13,7 @@ import {
   type Step,
   type Worked,
 } from '../../working.js';
+import { WATER } from './water-density.js';
 
 /** A lift, its moisture as delivered, and the moisture at which it compacts best. */
 export interface LiftWaterOptions {
@@ -67,8 +63,6 @@ export interface LiftWater extends Worked {
   readonly note: string;
 }
 
-const WATER = density(1000, 'kg/m3');
-
 /**
  * Water to add to a lift, or to let it lose, before it is compacted:
  * `W = A t d (w2 - w1) / (1 - x)`, x being the share that dries off. Moisture is water over **dry**
@@ -114,18 +108,23 @@ export function liftWater(options: LiftWaterOptions): LiftWater {
     dryMass,
     volume,
     isWithinWindow,
-    note: NOTES[action],
+    note: noteOf(action),
   };
   return withWorking(found, () => waterSteps(read, found));
 }
 
-const NOTES: Readonly<Record<WaterAction, string>> = Object.freeze({
-  'add-water':
-    'Sprinkle the water over the loose lift, mix it in and let it soak before you compact. Squeeze a handful: it holds together and wets no finger.',
-  'let-dry':
-    'Spread and turn the lift to dry it, or wait. Wet fill moves under the plate instead of compacting.',
-  'compact-now': 'The moisture is within 2 percent of the target. Compact before it dries.',
-});
+function noteOf(action: WaterAction): string {
+  switch (action) {
+    case 'add-water':
+      return 'Sprinkle the water over the loose lift, mix it in and let it soak before you compact. Squeeze a handful: it holds together and wets no finger.';
+    case 'let-dry':
+      return 'Spread and turn the lift to dry it, or wait. Wet fill moves under the plate instead of compacting.';
+    default: {
+      const window = new Decimal40(COMPACTION_MOISTURE.window.value).times(100);
+      return `The moisture is within ${window.toString()} percent of the target. Compact before it dries.`;
+    }
+  }
+}
 
 function waterSteps(
   { area, thickness, dryDensity, moisture, targetMoisture, evaporation }: Values<typeof OPTIONS>,

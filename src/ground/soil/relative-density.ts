@@ -7,7 +7,7 @@ import { readOptions, shapeOf, type Check, type Values } from '../../input/shape
 import type { DensityInput } from '../../units/construct.js';
 import { Decimal40, type Decimal } from '../../units/decimal.js';
 import type { Density } from '../../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 
 /** The loosest and the densest state of sand or gravel, and the state in place. */
 export interface RelativeDensityOptions {
@@ -119,7 +119,8 @@ function byVoids(read: Read): RelativeDensity {
   const voids =
     read.voidRatio ?? most.minus(range.times(known(read.percent, 'percent')).dividedBy(HUNDRED));
   if (voids.isNegative()) {
-    throw fault('OUT_OF_RANGE', 'leaves fewer voids than none', {}, ['percent']);
+    const message = 'gives a negative void ratio. Check the percent';
+    throw fault('OUT_OF_RANGE', message, {}, ['percent']);
   }
   const percent = read.percent ?? most.minus(voids).dividedBy(range).times(HUNDRED);
   const found = {
@@ -128,20 +129,29 @@ function byVoids(read: Read): RelativeDensity {
     voidRatio: voids.toNumber(),
     extrapolated: isBeyond(percent),
   };
+  const limits = [
+    given('e1', 'void ratio at its loosest', most),
+    given('e2', 'void ratio at its densest', least),
+  ];
+  const [state, share] = [given('e', 'void ratio', voids), given('D', SHARE, percent)];
   return withWorking(found, () => [
-    formulaStep({
-      title: 'Relative density by void ratios',
-      formula: 'D = 100 * (e1 - e) / (e1 - e2)',
-      given: [
-        given('e1', 'void ratio at its loosest', most),
-        given('e', 'void ratio', voids),
-        given('e2', 'void ratio at its densest', least),
-      ],
-      result: given('D', 'relative density in percent', percent),
-      source: 'derived',
-    }),
+    read.percent === undefined
+      ? derivedStep({
+          title: 'Relative density by void ratios',
+          formula: 'D = 100 * (e1 - e) / (e1 - e2)',
+          given: [state, ...limits],
+          result: share,
+        })
+      : derivedStep({
+          title: 'Void ratio at a relative density',
+          formula: 'e = e1 - (e1 - e2) * D / 100',
+          given: [share, ...limits],
+          result: state,
+        }),
   ]);
 }
+
+const SHARE = 'relative density in percent';
 
 const isBeyond = (percent: Decimal): boolean => percent.lt(0) || percent.gt(HUNDRED);
 
@@ -163,18 +173,25 @@ function byDensity(read: Read): RelativeDensity {
     voidRatio: null,
     extrapolated: isBeyond(percent),
   };
+  const limits = [
+    given('d1', 'dry density at its loosest', low),
+    given('d2', 'dry density at its densest', high),
+  ];
+  const [state, share] = [given('d', 'dry density', dry), given('D', SHARE, percent)];
   return withWorking(found, () => [
-    formulaStep({
-      title: 'Relative density by dry densities',
-      formula: 'D = 100 * (d - d1) / (d2 - d1) * d2 / d',
-      given: [
-        given('d', 'dry density', dry),
-        given('d1', 'dry density at its loosest', low),
-        given('d2', 'dry density at its densest', high),
-      ],
-      result: given('D', 'relative density in percent', percent),
-      source: 'derived',
-    }),
+    read.percent === undefined
+      ? derivedStep({
+          title: 'Relative density by dry densities',
+          formula: 'D = 100 * (d - d1) / (d2 - d1) * d2 / d',
+          given: [state, ...limits],
+          result: share,
+        })
+      : derivedStep({
+          title: 'Dry density at a relative density',
+          formula: 'd = d1 * d2 / (d2 - (d2 - d1) * D / 100)',
+          given: [share, ...limits],
+          result: state,
+        }),
   ]);
 }
 

@@ -55,7 +55,7 @@ export function sandBulkingAt(options: SandBulkingAtOptions): SandBulkingAt {
   };
   return withWorking(found, () => [
     procedureStep({
-      title: 'Bulking of damp sand, off the table',
+      title: 'Bulking of damp sand, from the table',
       procedure: 'sandBulkingAt',
       method:
         'finds the rows of the table on either side of w and takes the point between them on a straight line',

@@ -9,7 +9,7 @@ import {
 } from '../../input/ground-ranges.js';
 import { DENSITY, SHARE_OR_NONE } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
-import { density, type DensityInput } from '../../units/construct.js';
+import type { DensityInput } from '../../units/construct.js';
 import { Decimal40, type Decimal } from '../../units/decimal.js';
 import type { Density } from '../../units/quantity.js';
 import { formulaStep, given, withWorking, type Step, type Worked } from '../../working.js';
@@ -21,6 +21,7 @@ import {
   type Phases,
   type Used,
 } from './phase-relations.js';
+import { WATER } from './water-density.js';
 
 /** Figures of one soil: three that do not follow from each other, or more that agree. */
 export interface SoilPhasesOptions {
@@ -41,8 +42,6 @@ export interface SoilPhasesOptions {
   /** Density of water [density], more than 0 and at most 1300 kg/m3. Default: 1000 kg/m3. */
   readonly waterDensity?: DensityInput;
 }
-
-const WATER = density(1000, 'kg/m3');
 
 const OPTIONS = shapeOf<SoilPhasesOptions>()({
   wetDensity: optional(quantity(DENSITY)),

@@ -3,14 +3,14 @@ import { exactlyOne } from '../../input/exactly-one.js';
 import { number, optional, quantity } from '../../input/field.js';
 import { STONE_VOIDS } from '../../input/ground-ranges.js';
 import { DEPTH_OR_NONE, TIME } from '../../input/ranges.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
+import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import { fault } from '../../errors.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { RESERVOIR } from '../../sources/water-figures.js';
 import type { LengthInput, TimeInput } from '../../units/construct.js';
 import { Decimal40 } from '../../units/decimal.js';
 import type { Length, Time } from '../../units/quantity.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, withWorking, type Step, type Worked } from '../../working.js';
 import { waterRate, type WaterRateInput } from './rain-rate.js';
 
 /** Stone full of water over soil, and the depth or the time. */
@@ -33,13 +33,11 @@ const OPTIONS = shapeOf<DrainTimeOptions>()({
 });
 
 /** Depth of stone and the time it takes to drain. */
-export interface DrainTime extends Worked {
+export interface DrainTime extends Cautioned, Worked {
   /** Depth of the stone that drains in the time: the level of an underdrain above the soil. */
   readonly depth: Length;
   /** Time in which it drains. */
   readonly time: Time;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -73,17 +71,34 @@ export function drainTime(options: DrainTimeOptions): DrainTime {
   const time =
     read.time ?? infiltration.time.times(depth.times(voids).dividedBy(infiltration.depth));
   return withWorking({ depth, time, cautions: cautionsFor('ground', 'drainage') }, () => [
-    formulaStep({
-      title: 'Time to drain',
-      formula: 't = T * (d * n / f)',
-      given: [
-        given('T', 'time in which the soil takes f', infiltration.time),
-        given('d', 'depth of stone', depth),
-        given('n', 'voids', voids),
-        given('f', 'depth that the soil takes', infiltration.depth),
-      ],
-      result: given('t', 'time', time),
-      source: 'permeable-sizing',
-    }),
+    drainStep(read, { depth, time }),
   ]);
+}
+
+/** The step of what was not given: the time, or the depth. */
+function drainStep(
+  { infiltration, voids, time: asked }: Values<typeof OPTIONS>,
+  { depth, time }: Pick<DrainTime, 'depth' | 'time'>,
+): Step {
+  const soil = [
+    given('f', 'depth that the soil takes', infiltration.depth),
+    given('T', 'time in which the soil takes f', infiltration.time),
+    given('n', 'voids', voids),
+  ];
+  const source = 'permeable-sizing';
+  return asked === undefined
+    ? formulaStep({
+        title: 'Time to drain',
+        formula: 't = T * (d * n / f)',
+        given: [given('d', 'depth of stone', depth), ...soil],
+        result: given('t', 'time', time),
+        source,
+      })
+    : formulaStep({
+        title: 'Depth that drains in the time',
+        formula: 'd = f * (t / T) / n',
+        given: [given('t', 'time', time), ...soil],
+        result: given('d', 'depth of stone', depth),
+        source,
+      });
 }

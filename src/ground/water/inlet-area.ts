@@ -1,8 +1,9 @@
+import { bothOrNeither } from '../../input/both-or-neither.js';
 import { number, optional, quantity } from '../../input/field.js';
 import { FALL_OF_SOME, FLOW, RUNOFF, SITE_LENGTH } from '../../input/ranges.js';
 import { fault } from '../../errors.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import type { FlowInput, LengthInput, SlopeInput } from '../../units/construct.js';
 import type { Area, Length } from '../../units/quantity.js';
 import { formulaStep, given, withWorking, type Worked } from '../../working.js';
@@ -16,9 +17,9 @@ export interface InletAreaOptions {
   readonly rain: WaterRateInput;
   /** Share of the rain that runs off, more than 0 and at most 1. */
   readonly coefficient: number | string;
-  /** Longest way that water runs to the inlet [length]. Default: no rise is worked out. */
+  /** Longest way that water runs to the inlet [length]; with `fall`. Default: no rise is worked out. */
   readonly run?: LengthInput;
-  /** Fall of the paving to the inlet [slope], more than 0 and at most 100%. Default: no rise. */
+  /** Fall of the paving to the inlet [slope], more than 0 and at most 100%; with `run`. Default: no rise. */
   readonly fall?: SlopeInput;
 }
 
@@ -31,13 +32,11 @@ const OPTIONS = shapeOf<InletAreaOptions>()({
 });
 
 /** What one inlet drains. */
-export interface InletArea extends Worked {
+export interface InletArea extends Cautioned, Worked {
   /** Largest plan area that one inlet drains. */
   readonly area: Area;
   /** Height of the far end over the inlet; null unless run and fall are given. */
   readonly rise: Length | null;
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -61,9 +60,13 @@ export interface InletArea extends Worked {
  * inlet.rise?.to('mm').toString() //=> '180'
  */
 export function inletArea(options: InletAreaOptions): InletArea {
-  const { capacity, rain, coefficient, run, fall } = readOptions(options, OPTIONS);
+  const read = readOptions(options, OPTIONS, (reader, _, path, raw) => {
+    bothOrNeither(reader, raw, ['run', 'fall'], path);
+  });
+  const { capacity, rain, coefficient, run, fall } = read;
   if (rain.depth.isZero()) {
-    throw fault('OUT_OF_RANGE', 'no rain fills no inlet. Give the storm', {}, ['rain', 'depth']);
+    const message = 'the depth of rain is 0. Write the rain of the storm';
+    throw fault('OUT_OF_RANGE', message, {}, ['rain', 'depth']);
   }
   const area = capacity.times(rain.time).dividedBy(rain.depth).dividedBy(coefficient);
   const rise = run === undefined || fall === undefined ? null : run.times(fall);

@@ -1,9 +1,10 @@
+import { bothOrNeither } from '../../input/both-or-neither.js';
 import { number, optional, quantity } from '../../input/field.js';
 import { AREA_RATIO, STONE_VOIDS } from '../../input/ground-ranges.js';
 import { DEPTH_OR_NONE, TIME } from '../../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import { referenceQuantity } from '../../reference-quantity.js';
-import { cautionsFor, type Caution } from '../../sources/cautions.js';
+import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { RESERVOIR } from '../../sources/water-figures.js';
 import { time, type LengthInput, type TimeInput } from '../../units/construct.js';
 import { Decimal40, ZERO } from '../../units/decimal.js';
@@ -16,9 +17,9 @@ import { waterRate, type WaterRate, type WaterRateInput } from './rain-rate.js';
 export interface ReservoirDepthOptions {
   /** Depth of rain on the paving [length], 0 to 50 m. */
   readonly rain: LengthInput;
-  /** Depth of runoff from the area that drains onto it [length], 0 to 50 m. Default: 0. */
+  /** Depth of runoff from the area that drains onto it [length], 0 to 50 m; with `areaRatio`. Default: none. */
   readonly runoff?: LengthInput;
-  /** That area over the area of the paving, 0 to 100; no more than 2 is advised. Default: 0. */
+  /** That area over the area of the paving, 0 to 100; no more than 2 is advised; with `runoff`. Default: 0. */
   readonly areaRatio?: number | string;
   /** How fast the soil takes water, for design: depth in a time. */
   readonly infiltration: WaterRateInput;
@@ -40,7 +41,7 @@ const OPTIONS = shapeOf<ReservoirDepthOptions>()({
 });
 
 /** Stone that holds the rain under permeable paving. */
-export interface ReservoirDepth extends Worked {
+export interface ReservoirDepth extends Cautioned, Worked {
   /** Depth of stone; 0 if the soil takes the water as fast as it comes. */
   readonly depth: Length;
   /** Depth of water in it when full. */
@@ -51,8 +52,6 @@ export interface ReservoirDepth extends Worked {
   readonly extrapolated: boolean;
   /** What to do besides, in words. */
   readonly notes: readonly string[];
-  /** What to have checked, and by whom. */
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -74,7 +73,9 @@ export interface ReservoirDepth extends Worked {
  * stone.drainHours //=> 8
  */
 export function reservoirDepth(options: ReservoirDepthOptions): ReservoirDepth {
-  const read = readOptions(options, OPTIONS);
+  const read = readOptions(options, OPTIONS, (reader, _, path, raw) => {
+    bothOrNeither(reader, raw, ['runoff', 'areaRatio'], path);
+  });
   const { rain, runoff, areaRatio, infiltration, fillTime, voids } = read;
   const soaked = infiltration.depth.times(fillTime.dividedBy(infiltration.time));
   const water = rain.plus(runoff.times(areaRatio)).minus(soaked);
@@ -92,11 +93,11 @@ export function reservoirDepth(options: ReservoirDepthOptions): ReservoirDepth {
     extrapolated: isWide || isDeep,
     notes: [
       ...(isWide
-        ? ['Twice the area of the paving is the most that should drain onto it: fines clog it.']
+        ? ['No more than twice the area of the paving should drain onto it, because fines clog it.']
         : []),
       ...(isDeep
         ? [
-            'On soil that drains fast, no more than 2 m of stone is advised: its weight closes the soil.',
+            `On soil that drains fast, no more than ${RESERVOIR.mostDepth.value} ${RESERVOIR.mostDepth.unit} of stone is advised: its weight closes the soil.`,
           ]
         : []),
       ...(infiltration.depth.isZero() ? ['The soil takes no water. Put in an underdrain.'] : []),
@@ -114,7 +115,7 @@ const depthStep = (read: Values<typeof OPTIONS>, depth: Length): Step => {
   const { rain, runoff, areaRatio, infiltration, fillTime, voids } = read;
   return formulaStep({
     title: 'Depth of stone that holds the rain',
-    formula: depth.isZero() ? 'd = 0 * P' : 'd = (q * R + P - f * t / T) / n',
+    formula: 'd = max(0, (q * R + P - f * t / T) / n)',
     given: [
       given('q', 'runoff from beside', runoff),
       given('R', 'area beside over area of paving', areaRatio),

@@ -1,12 +1,14 @@
 // The water in a dig is that of `site`: this adds the published shares that run off into it.
 import { optional, quantity } from '../../input/field.js';
-import { AREA, FLOW } from '../../input/ranges.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
-import { waterInDig, type WaterInDig } from '../../site/excavation/water-in-dig.js';
-import type { AreaInput, FlowInput } from '../../units/construct.js';
-import { TIME } from '../../input/ranges.js';
-import type { TimeInput } from '../../units/construct.js';
-import { coefficientOf, runoffAreas, type RunoffAreaInput } from './peak-runoff.js';
+import { limitText } from '../../input/limit-text.js';
+import { AREA, DEPTH, FLOW, TIME } from '../../input/ranges.js';
+import { readOptions, shapeOf, type Check, type Values } from '../../input/shape.js';
+import { waterFrom, type WaterInDig } from '../../site/excavation/water-in-dig.js';
+import { sum } from '../../units/aggregate.js';
+import type { AreaInput, FlowInput, TimeInput } from '../../units/construct.js';
+import type { Length } from '../../units/quantity.js';
+import { derivedStep, given, type Step } from '../../working.js';
+import { coefficientOf, reducedAreas, runoffAreas, type RunoffAreaInput } from './peak-runoff.js';
 import { waterRate, type WaterRateInput } from './rain-rate.js';
 
 /** An open dig, a storm, and what drains into the dig. */
@@ -32,7 +34,7 @@ const OPTIONS = shapeOf<StormInDigOptions>()({
 });
 
 /**
- * Water in an open dig after a storm: {@link waterInDig} with the rain of a storm, `p = i t`, and
+ * Water in an open dig after a storm: `waterInDig` with the rain of a storm, `p = i t`, and
  * published shares of what runs off into it. The soil is assumed full: nothing soaks away.
  *
  * @param options - see {@link StormInDigOptions}
@@ -41,6 +43,8 @@ const OPTIONS = shapeOf<StormInDigOptions>()({
  *   `UNKNOWN_CHOICE`, `WRONG_TYPE` and the reading codes
  * @source derived
  * @source runoff-table
+ * @source runoff-code
+ * @source rational-method
  * @example
  * const water = stormInDig({
  *   area: '50 m2',
@@ -51,18 +55,63 @@ const OPTIONS = shapeOf<StormInDigOptions>()({
  * water.volume.to('m3').toString() //=> '1.656'
  */
 export function stormInDig(options: StormInDigOptions): WaterInDig {
-  const { area, rain, duration, drainsIn, pump } = readOptions(options, OPTIONS);
-  return waterInDig({
-    area,
-    rain: rain.depth.times(duration.dividedBy(rain.time)),
+  const read = readOptions(options, OPTIONS, checkStorm);
+  const { area, pump } = read;
+  const rain = rainOf(read);
+  const drainsIn = read.drainsIn.map((one) => ({
+    area: one.area,
+    coefficient: coefficientOf(one),
+  }));
+  return waterFrom({ area, rain, drainsIn, pump }, () => stormSteps(read, rain));
+}
+
+type Storm = Values<typeof OPTIONS>;
+
+const rainOf = ({ rain, duration }: Pick<Storm, 'rain' | 'duration'>): Length =>
+  rain.depth.times(duration.dividedBy(rain.time));
+
+/** A storm of some rain, and no more than a dig may be deep. */
+const checkStorm: Check<typeof OPTIONS> = (reader, { rain, duration }, path) => {
+  if (rain === undefined) return;
+  if (rain.depth.isZero()) {
+    const message = 'the depth of rain is 0. Write the rain of the storm';
+    reader.fail('NOT_POSITIVE', [...path, 'rain', 'depth'], message);
+    return;
+  }
+  if (duration === undefined) return;
+  const depth = rainOf({ rain, duration });
+  if (depth.atMost(DEPTH.most)) return;
+  const most = limitText(DEPTH.most, depth);
+  const message = `${rain.depth.toString()} in ${rain.time.toString()} for ${duration.toString()} is more rain than ${most}. Check the rain and the duration`;
+  reader.fail('OUT_OF_RANGE', [...path, 'duration'], message, { got: depth.toString(), most });
+};
+
+function stormSteps({ rain, duration, drainsIn }: Storm, depth: Length): Step[] {
+  const { terms, given: inputs } = reducedAreas(drainsIn);
+  return [
+    derivedStep({
+      title: 'Rain of the storm',
+      formula: 'p = i * (t / T)',
+      given: [
+        given('i', 'depth of rain', rain.depth),
+        given('t', 'how long it rains', duration),
+        given('T', 'in a time of', rain.time),
+      ],
+      result: given('p', 'rain', depth),
+    }),
     ...(drainsIn.length === 0
-      ? {}
-      : {
-          drainsIn: drainsIn.map((one) => ({
-            area: one.area,
-            coefficient: coefficientOf(one).toString(),
-          })),
-        }),
-    ...(pump === undefined ? {} : { pump }),
-  });
+      ? []
+      : [
+          derivedStep({
+            title: 'Area that drains in, reduced',
+            formula: `a = ${terms.join(' + ')}`,
+            given: inputs,
+            result: given(
+              'a',
+              'area that drains in, reduced',
+              sum(drainsIn.map((one) => one.area.times(coefficientOf(one)))),
+            ),
+          }),
+        ]),
+  ];
 }

@@ -9,8 +9,9 @@ import { ringsOf, type Outline, type Ring } from '../../outline/ring.js';
 import { fault } from '../../errors.js';
 import { exactOf, fromSI, type Length } from '../../units/quantity.js';
 import {
-  compareRatios,
   divideRatios,
+  greaterRatio,
+  lesserRatio,
   multiplyRatios,
   negateRatio,
   ratioToNumber,
@@ -146,14 +147,14 @@ export function sidesOf(outline: Outline, middle: MovedIn, inner: MovedIn): Bord
       const arc = makeArc(size, bulge);
       const at = (radius: Ratio = arc.radius) =>
         divideRatios(multiplyRatios(arc.length, radius), arc.radius);
-      return side(edge, at(half.radius), greater(arc.length, at(whole.radius)));
+      return side(edge, at(half.radius), greaterRatio(arc.length, at(whole.radius)));
     }
     const station = (point: Vector) => divideRatios(dot(minus(point, from), along), size);
     const [starts, ends] = [station(whole.from), station(whole.to)];
     return side(
       edge,
       subtractRatios(station(half.to), station(half.from)),
-      subtractRatios(greater(size, ends), lesser(ZERO_RATIO, starts)),
+      subtractRatios(greaterRatio(size, ends), lesserRatio(ZERO_RATIO, starts)),
     );
   });
 }
@@ -163,6 +164,3 @@ const side = (edge: number, centreLine: Ratio, longSide: Ratio): BorderSide => (
   centreLine: fromSI('length', centreLine),
   longSide: fromSI('length', longSide),
 });
-
-const lesser = (a: Ratio, b: Ratio): Ratio => (compareRatios(a, b) < 0 ? a : b);
-const greater = (a: Ratio, b: Ratio): Ratio => (compareRatios(a, b) > 0 ? a : b);

@@ -1,4 +1,11 @@
-import { addRatios, compareRatios, subtractRatios, type Ratio } from '../../units/ratio.js';
+import {
+  addRatios,
+  compareRatios,
+  greaterRatio,
+  lesserRatio,
+  subtractRatios,
+  type Ratio,
+} from '../../units/ratio.js';
 import type { OutlineSide } from './outline-sides.js';
 
 /** From where to where along a direction. Internal. */
@@ -16,7 +23,7 @@ export function stretchesIn(
 ): Stretch[] {
   const own = sides
     .filter((side) => compareRatios(side.high, low) > 0 && compareRatios(side.low, high) < 0)
-    .map((side) => side.range(greater(side.low, low), lesser(side.high, high)));
+    .map((side) => side.range(greaterRatio(side.low, low), lesserRatio(side.high, high)));
   const above = sides.filter(
     (side) => compareRatios(side.low, low) <= 0 && compareRatios(side.high, low) > 0,
   );
@@ -30,7 +37,7 @@ export function stretchesIn(
   for (const stretch of all) {
     const last = joined.at(-1);
     if (last === undefined || compareRatios(stretch[0], last[1]) > 0) joined.push(stretch);
-    else joined[joined.length - 1] = [last[0], greater(last[1], stretch[1])];
+    else joined[joined.length - 1] = [last[0], greaterRatio(last[1], stretch[1])];
   }
   return joined;
 }
@@ -43,6 +50,3 @@ function chordsAt(crossed: readonly OutlineSide[], level: Ratio): Stretch[] {
     return k % 2 === 0 && to !== undefined ? [[from, to]] : [];
   });
 }
-
-const lesser = (a: Ratio, b: Ratio): Ratio => (compareRatios(a, b) < 0 ? a : b);
-const greater = (a: Ratio, b: Ratio): Ratio => (compareRatios(a, b) > 0 ? a : b);

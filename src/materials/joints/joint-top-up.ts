@@ -5,7 +5,7 @@ import { PAVER_TOLERANCES } from '../../sources/surface-tolerances.js';
 import { length, type LengthInput } from '../../units/construct.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { type Verdict, verdictOf } from '../../verdict.js';
-import { formulaStep, given, withWorking, type Worked } from '../../working.js';
+import { formulaStep, given, published, withWorking, type Worked } from '../../working.js';
 import {
   fillJoints,
   JOINTS,
@@ -64,6 +64,7 @@ export function jointTopUp(options: JointTopUpOptions): JointTopUp {
   const read = readOptions(options, OPTIONS);
   const { depthLost, limit } = read;
   const filled = fillJoints(read, depthLost);
+  const isPublished = limit.equals(LIMIT);
   const verdict = verdictOf(limit.minus(depthLost), read.uncertainty);
   return withWorking({ ...filled, verdict, note: NOTES[verdict] }, () => [
     ...jointSteps(read, filled),
@@ -72,11 +73,13 @@ export function jointTopUp(options: JointTopUpOptions): JointTopUp {
       formula: 'v = h0 - h >= u ? "pass" : (h0 - h < -u ? "fail" : "unclear")',
       given: [
         given('h', 'depth to the fill', depthLost),
-        given('h0', 'maximum depth', limit),
+        isPublished
+          ? published('h0', 'maximum depth', limit, 'paver-tolerances')
+          : given('h0', 'maximum depth', limit),
         given('u', 'uncertainty', read.uncertainty),
       ],
       result: given('v', 'verdict', verdict),
-      source: 'paver-tolerances',
+      source: isPublished ? 'paver-tolerances' : 'derived',
     }),
   ]);
 }

@@ -14,7 +14,7 @@ import {
   type DepthGateId,
   type SoilType,
 } from '../../sources/excavation-rules.js';
-import type { ReferenceNumber } from '../../sources/reference-value.js';
+import type { ReferenceNumber, ReferenceValue } from '../../sources/reference-value.js';
 import { inBothSystems, type SystemText } from '../../sources/system-text.js';
 import type { LengthInput, TimeInput } from '../../units/construct.js';
 import type { Length, Time } from '../../units/quantity.js';
@@ -202,16 +202,22 @@ function depthGates(depth: Length, soil: SoilType): ReachedGate[] {
   return below ? reached : [...reached, noSystemGate()];
 }
 
+/** A sentence with a figure of a rule: as it is printed, and in metres to the centimetre. */
+const withFigure = (figure: ReferenceValue, text: (figure: string) => string): SystemText => ({
+  us: text(`${figure.value} ${figure.unit}`),
+  metric: text(`${referenceQuantity('length', figure).to('m').toFixed(2)} m`),
+});
+
 function noSystemGate(): ReachedGate {
   const figure = DEPTH_GATES['protective-system'].depth;
   return {
     id: 'no-system',
     from: referenceQuantity('length', figure),
-    text: {
-      us: 'Under 5 ft the sides may be left without protection only if a competent person has examined the ground and found no sign that it could cave in.',
-      metric:
-        'Under 1.52 m the sides may be left without protection only if a competent person has examined the ground and found no sign that it could cave in.',
-    },
+    text: withFigure(
+      figure,
+      (depth) =>
+        `Under ${depth} the sides may be left without protection only if a competent person has examined the ground and found no sign that it could cave in.`,
+    ),
     source: figure.source,
     status: statusOf(figure.source),
   };
@@ -225,10 +231,11 @@ function spoilGate(distance: Length | undefined): ReachedGate[] {
     {
       id: 'spoil-set-back',
       from,
-      text: {
-        us: 'Keep spoil, stone and gear at least 2 ft back from the edge, or hold them back.',
-        metric: 'Keep spoil, stone and gear at least 0.61 m back from the edge, or hold them back.',
-      },
+      text: withFigure(
+        figure,
+        (setBack) =>
+          `Keep spoil, stone and gear at least ${setBack} back from the edge, or hold them back.`,
+      ),
       source: figure.source,
       status: statusOf(figure.source),
     },

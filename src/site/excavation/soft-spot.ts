@@ -25,7 +25,9 @@ export interface SoftSpotOptions {
   readonly moisture: number | string;
   /** Perimeter of the spot [length], more than 0 and at most 10 km. Default: no geotextile. */
   readonly perimeter?: LengthInput;
-  /** Lap of geotextile folded back on top all around [length], 0 to 100 m. Default: 0. */
+  /**
+   * Lap of geotextile folded back on top all around [length], 0 to 100 m; with `perimeter`. Default: 0.
+   */
   readonly lap?: LengthInput;
 }
 
@@ -78,7 +80,10 @@ export interface SoftSpot extends Cautioned, Worked {
  * spot.deliveredMass.to('t').toString() //=> '1.76'
  */
 export function softSpot(options: SoftSpotOptions): SoftSpot {
-  const read = readOptions(options, OPTIONS);
+  const read = readOptions(options, OPTIONS, (reader, _, path, raw) => {
+    if (raw['lap'] === undefined || raw['perimeter'] !== undefined) return;
+    reader.fail('REQUIRED', [...path, 'perimeter'], 'missing. lap needs it', { needs: 'lap' });
+  });
   const { area, depth, compactedDryDensity, perimeter, lap } = read;
   const stone = baseOrder({
     area,

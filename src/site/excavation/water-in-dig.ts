@@ -1,12 +1,12 @@
 import { list, number, object, optional, quantity } from '../../input/field.js';
 import { AREA, DEPTH, FLOW, RUNOFF } from '../../input/ranges.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
+import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
 import { sum } from '../../units/aggregate.js';
 import type { AreaInput, FlowInput, LengthInput } from '../../units/construct.js';
 import type { Length, Time, Volume } from '../../units/quantity.js';
 import { NO_AREA } from '../../units/zero.js';
-import { derivedStep, given, withWorking, type Worked } from '../../working.js';
+import { derivedStep, given, withWorking, type Step, type Worked } from '../../working.js';
 
 /** Ground or a roof that drains into a dig. */
 export interface DrainingAreaInput {
@@ -66,7 +66,14 @@ export interface WaterInDig extends Cautioned, Worked {
  * water.pumpTime?.to('min').toString() //=> '10.86'
  */
 export function waterInDig(options: WaterInDigOptions): WaterInDig {
-  const { area: open, rain, drainsIn, pump } = readOptions(options, OPTIONS);
+  return waterFrom(readOptions(options, OPTIONS), () => []);
+}
+
+/** The water in a dig that has been read, after the steps that gave its rain and areas. Internal. */
+export function waterFrom(
+  { area: open, rain, drainsIn, pump }: Values<typeof OPTIONS>,
+  earlier: () => readonly Step[],
+): WaterInDig {
   const added = sum([NO_AREA, ...drainsIn.map(({ area, coefficient }) => area.times(coefficient))]);
   const volume = open.plus(added).times(rain);
   const found = {
@@ -77,6 +84,7 @@ export function waterInDig(options: WaterInDigOptions): WaterInDig {
     cautions: cautionsFor('excavation', 'drainage'),
   };
   return withWorking(found, () => [
+    ...earlier(),
     derivedStep({
       title: 'Water in the dig',
       formula: 'V = p * (A + a)',

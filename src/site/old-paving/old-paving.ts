@@ -210,9 +210,19 @@ function weightInput(
   return isPublished ? published(symbol, name, value, weight.source) : given(symbol, name, value);
 }
 
+/** The source of a step is that of its density. */
+const sourceOf = (weight: StepInput): SourceId => weight.source ?? 'derived';
+
 function layerSteps(layer: OldPavingLayer): Step[] {
-  const source = layer.sources[0] ?? 'derived';
   const { material, inPlace, mass } = layer;
+  const inPlaceWeight = weightInput('d', `density of old ${material} in place`, layer, [
+    layer.inPlaceDensity,
+    'inPlace',
+  ]);
+  const looseWeight = weightInput('dl', `loose density of old ${material}`, layer, [
+    layer.looseDensity,
+    'loose',
+  ]);
   return [
     derivedStep({
       title: `Old ${material} in place`,
@@ -223,25 +233,16 @@ function layerSteps(layer: OldPavingLayer): Step[] {
     formulaStep({
       title: `Old ${material} to strip`,
       formula: 'M = V * d',
-      given: [
-        given('V', `volume of old ${material} in place`, inPlace),
-        weightInput('d', `density of old ${material} in place`, layer, [
-          layer.inPlaceDensity,
-          'inPlace',
-        ]),
-      ],
+      given: [given('V', `volume of old ${material} in place`, inPlace), inPlaceWeight],
       result: given('M', `mass of old ${material}`, mass),
-      source,
+      source: sourceOf(inPlaceWeight),
     }),
     formulaStep({
       title: `Old ${material}, broken out`,
       formula: 'L = M / dl',
-      given: [
-        given('M', `mass of old ${material}`, mass),
-        weightInput('dl', `loose density of old ${material}`, layer, [layer.looseDensity, 'loose']),
-      ],
+      given: [given('M', `mass of old ${material}`, mass), looseWeight],
       result: given('L', 'loose volume', layer.loose.volume),
-      source: layer.sources.at(-1) ?? 'derived',
+      source: sourceOf(looseWeight),
     }),
   ];
 }

@@ -1,4 +1,5 @@
 import { entry } from '../../invariant.js';
+import { fault, type SettlineError } from '../../errors.js';
 import { optional } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import { cautionsFor, type Cautioned } from '../../sources/cautions.js';
@@ -54,7 +55,7 @@ export interface LocateWindow extends Cautioned, Worked {
  * @param options - see {@link LocateWindowOptions}
  * @returns the days counted, first and last day, where the day to judge is, what to do
  * @throws `TEXT_UNREADABLE`, `REQUIRED`, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`, `WRONG_TYPE`,
- *   `TOO_MANY` and the reading codes
+ *   `TOO_MANY`, `LIMITS_CONTRADICT` (the marks expire before digging may start) and the reading codes
  * @source derived
  * @example
  * const rule = {
@@ -77,6 +78,7 @@ export function locateWindow(options: LocateWindowOptions): LocateWindow {
   const earliest =
     rule.start === 'last-day-of-notice' ? last : entry(workingDays(last, 1, rule, false), 0);
   const expires = lastValidDay(rule.validity.from === 'request' ? request : earliest, rule);
+  if (expires < earliest) throw expiresTooSoon(dateOf(expires), dateOf(earliest));
   const status =
     today === undefined ? null : today < earliest ? 'wait' : today > expires ? 'expired' : 'open';
   const found = {
@@ -110,6 +112,14 @@ function lastValidDay(from: number, rule: ReadRule): number {
   const { days, count } = rule.validity;
   return count === 'calendar' ? from + days : (workingDays(from, days, rule, false).at(-1) ?? from);
 }
+
+const expiresTooSoon = (expires: string, earliest: string): SettlineError =>
+  fault(
+    'LIMITS_CONTRADICT',
+    `the marks expire on ${expires}, before digging may start on ${earliest}. Check validity`,
+    { expires, earliest },
+    ['rule', 'validity'],
+  );
 
 function noteText(status: 'wait' | 'open' | 'expired', earliest: string, expires: string): string {
   switch (status) {

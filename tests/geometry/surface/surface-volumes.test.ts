@@ -346,6 +346,10 @@ describe('refusals', () => {
   test('nothing at all', () => {
     expectFault(() => surfaceVolumes(undefined as never), 'WRONG_TYPE');
     expectFault(() => surfaceVolumes(existing as never), 'WRONG_TYPE');
+    const high = { existing, design: { ...LEVEL, z0: 1e9 } };
+    expect(expectFault(() => surfaceVolumes(high), 'OUT_OF_RANGE').message).toContain(
+      '1000000000 is not a level or grade on a site',
+    );
   });
 
   test('coordinates that are neither 0 nor measurable', () => {

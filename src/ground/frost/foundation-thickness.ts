@@ -91,7 +91,10 @@ export function foundationThickness(options: FoundationThicknessOptions): Founda
       procedure: 'foundationThickness',
       method:
         'finds the last row of the table that the strength reaches, and the column of the road',
-      given: [given('C', 'strength in percent', cbr), given('r', 'road', road)],
+      given: [
+        given('C', 'strength in percent', cbr),
+        published('r', 'road', road, 'county-foundations'),
+      ],
       result: given('k', 'capping', capping),
       source: 'county-foundations',
     }),

@@ -20,6 +20,7 @@ import type { Reader } from './reader.js';
 import type { NumberRule, QuantityRule, Sign } from './rule.js';
 import { shownText } from '../shown-text.js';
 import { shown } from './shown.js';
+import { withPoint } from './with-point.js';
 
 type Fail = Reader['fail'];
 
@@ -35,7 +36,7 @@ export function readRuledNumber(
     fail('REQUIRED', path, `missing. ${capital(write())}`);
     return ZERO_RATIO;
   }
-  const read = guarded(path, fail, () => readNumber(value as NumberInput), write);
+  const read = guarded(path, fail, () => readNumber(value as NumberInput), write, value);
   if (read === undefined) return ZERO_RATIO;
   const got = () => shown(value);
   if (!checkSign(signOfRatio(read), rule.sign, path, got, fail)) return ZERO_RATIO;
@@ -75,7 +76,7 @@ export function readQuantity<D extends Dimension>(
   fail: Fail,
 ): Quantity<D> {
   const standIn = () => fromSI(dimension, ZERO_RATIO);
-  const write = () => `write ${rule.example ?? EXAMPLES[dimension]}`;
+  const write = () => rule.write?.(value) ?? `write ${rule.example ?? EXAMPLES[dimension]}`;
   if (value === undefined) {
     fail('REQUIRED', path, `missing. ${capital(write())}`);
     return standIn();
@@ -175,7 +176,7 @@ function guarded<T>(
   fail: Fail,
   read: () => T,
   write: () => string,
-  given?: unknown,
+  given: unknown,
 ): T | undefined {
   try {
     return read();
@@ -183,7 +184,8 @@ function guarded<T>(
     if (!isSettlineError(error)) throw error;
     for (const { code, message, params } of error.issues) {
       const what = code === 'UNIT_MISSING' ? `${withoutUnit(given)} has no unit` : message;
-      fail(code, path, HINTED.has(code) ? what : `${what}. ${capital(write())}`, params);
+      const instead = () => capital(asMeant(given) ?? write());
+      fail(code, path, HINTED.has(code) ? what : `${what}. ${instead()}`, params);
     }
     return undefined;
   }
@@ -191,6 +193,13 @@ function guarded<T>(
 
 /** Codes whose message already says what to write instead. */
 const HINTED: ReadonlySet<ErrorCode> = new Set(['OUT_OF_RANGE', 'UNIT_AMBIGUOUS', 'UNIT_UNKNOWN']);
+
+/** A value with a decimal comma as it would be read. */
+function asMeant(given: unknown): string | undefined {
+  if (typeof given !== 'string') return undefined;
+  const meant = withPoint(given).map((text) => JSON.stringify(shownText(text)));
+  return meant.length === 0 ? undefined : `write ${meant.join(' or ')}`;
+}
 
 /** The number given without a unit, alone or as `{ value }`. */
 const withoutUnit = (given: unknown): string => shown(isPlain(given) ? given['value'] : given);

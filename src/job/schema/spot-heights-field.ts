@@ -1,6 +1,7 @@
 import type { FieldPath } from '../../errors.js';
 import { custom, quantity } from '../../input/field.js';
 import { readLengthUnit } from '../../input/length-unit.js';
+import { inUnit, readInUnit } from '../../input/number-in-unit.js';
 import { ELEVATION, PLACE } from '../../input/ranges.js';
 import type { Reader } from '../../input/reader.js';
 import { readShape, shapeOf, type Field } from '../../input/shape.js';
@@ -53,6 +54,12 @@ export const spotHeights: Field<readonly SpotHeight[]> = {
 
 /** Points of three lengths each. */
 function readSpots(reader: Reader, value: unknown, path: FieldPath): SpotHeight[] {
+  if (Array.isArray(value) && value.length > 0 && value.every(Array.isArray)) {
+    const message =
+      'these points have no unit. Write { "unit": "ft", "points": [[0, 0, 98.4], ...] }';
+    reader.fail('UNIT_MISSING', path, message);
+    return [];
+  }
   return readCounted(reader, value, path).map((point, index) => {
     const { x, y, z } = readShape(reader, point, [...path, index], SPOT);
     return x === undefined || y === undefined || z === undefined ? NOWHERE : { x, y, z };
@@ -78,10 +85,13 @@ function readTriple(
     reader.fail('WRONG_TYPE', path, `expected a point [x, y, elevation], got ${shown(point)}`);
     return NOWHERE;
   }
-  const read = (axis: 0 | 1 | 2, range: typeof PLACE) =>
-    reader.quantity('length', { value: point[axis] as unknown, unit }, [...path, axis], range);
-  return { x: read(0, PLACE), y: read(1, PLACE), z: read(2, ELEVATION) };
+  const read = (axis: 0 | 1 | 2, rule: typeof PLACE_NUMBER) =>
+    readInUnit(reader, { value: point[axis], unit }, [...path, axis], rule);
+  return { x: read(0, PLACE_NUMBER), y: read(1, PLACE_NUMBER), z: read(2, LEVEL_NUMBER) };
 }
+
+const PLACE_NUMBER = inUnit(PLACE);
+const LEVEL_NUMBER = inUnit(ELEVATION);
 
 /** Placeholder for a point that could not be read. It is never used, because the reader has a fault. */
 const NOWHERE: SpotHeight = { x: NO_LENGTH, y: NO_LENGTH, z: NO_LENGTH };

@@ -307,7 +307,7 @@ const BROKEN: readonly Broken[] = [
     },
     path: 'pavements[0].outline.points',
     code: 'SELF_INTERSECTION',
-    says: 'edge 0 and edge 2 cross or touch',
+    says: 'edge 1 and edge 3 cross or touch. List the points in order around the outline. Edge 1 runs from the first point to the second',
   },
   {
     name: 'an outline of two points',
@@ -328,7 +328,7 @@ const BROKEN: readonly Broken[] = [
     break: (job) => points(job).splice(1, 0, [0, 0]),
     path: 'pavements[0].outline.points',
     code: 'POINTS_COINCIDE',
-    says: 'points 0 and 1 are the same',
+    says: 'points 1 and 2 are the same',
   },
   {
     name: 'an outline without a unit',

@@ -175,6 +175,33 @@ const CASES: readonly Case[] = [
     'pavements[0].grade.levels[0].elevation: cannot read "52,40 m": a comma: decimal or grouping? (at character 3). Write "52.40 m"',
     'soil.loosePerBank: "1,3" is not a number. Write "1.3"',
   ],
+  [
+    'points of an outline in the wrong order, counted from 1',
+    (job) => {
+      const points = part(outlineOf(walk(job)), 'points') as unknown as unknown[];
+      points.push(...points.splice(1, 1));
+    },
+    'pavements[1].outline.points: edge 1 and edge 3 cross or touch. List the points in order around the outline. Edge 1 runs from the first point to the second',
+  ],
+  [
+    'a point twice, counted from 1',
+    (job) => (part(outlineOf(walk(job)), 'points')[1] = [5.4, 8]),
+    'pavements[1].outline.points: points 1 and 2 are the same point (the first point is point 1). Remove one of them',
+  ],
+  [
+    'a hole outside, counted from 1',
+    (job) => {
+      const [a, b, c] = [
+        [20, 1],
+        [21, 1],
+        [21, 2],
+      ];
+      outlineOf(drive(job))['holes'] = [[a, b, c]];
+      Reflect.deleteProperty(drive(job), 'edges');
+      Reflect.deleteProperty(drive(job), 'border');
+    },
+    'pavements[0].outline.holes[0]: hole 1 is outside the outline (the first hole is hole 1). Check its points',
+  ],
 ];
 
 test.each(CASES.map(([name, change, ...says]) => ({ name, change, says })))(

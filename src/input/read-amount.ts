@@ -1,7 +1,7 @@
 import { capital } from '../capital.js';
 import { isSettlineError, type ErrorCode, type FieldPath } from '../errors.js';
 import type { Dimension } from '../units/catalogue.js';
-import { toQuantity, type QuantityInput } from '../units/construct.js';
+import { NO_SUCH_FIELD, toQuantity, type QuantityInput } from '../units/construct.js';
 import { isDecimal } from '../units/decimal.js';
 import { exactOf, fromSI, isQuantity, type Quantity } from '../units/quantity.js';
 import {
@@ -102,14 +102,13 @@ function readStrictly<D extends Dimension>(
   path: FieldPath,
   fail: Fail,
 ): Quantity<D> {
-  if (isPlain(value)) {
-    for (const key of Object.keys(value)) {
-      if (key === 'value' || key === 'unit') continue;
-      const message = 'unknown field. A quantity takes value and unit';
-      fail('UNKNOWN_FIELD', [...path, key], message, { key: shownText(key) });
-    }
+  if (!isPlain(value)) return toQuantity(dimension, value as QuantityInput<D>);
+  for (const key of Object.keys(value)) {
+    if (key === 'value' || key === 'unit') continue;
+    fail('UNKNOWN_FIELD', [...path, key], NO_SUCH_FIELD, { key: shownText(key) });
   }
-  return toQuantity(dimension, value as QuantityInput<D>);
+  const { value: amount, unit } = value;
+  return toQuantity(dimension, { value: amount, unit } as QuantityInput<D>);
 }
 
 /** The value as the caller wrote it. Internal. */

@@ -202,6 +202,84 @@ const CASES: readonly Case[] = [
     },
     'pavements[0].outline.holes[0]: hole 1 is outside the outline (the first hole is hole 1). Check its points',
   ],
+  [
+    'one place with two heights and a point of a marked line twice, with the other faults',
+    (job) => {
+      job['name'] = '';
+      (part(job, 'existingLevels', 'points') as unknown as unknown[]).push([-3, -2, 52.3]);
+      const path = part(job, 'utilities', 0, 'path');
+      path[1] = path[0];
+    },
+    'name: the text is empty. Fill it in',
+    'existingLevels.points[18]: points 1 and 19 are at one place and have two heights (the first point is point 1). Remove one of them',
+    'utilities[0].path[1]: this point is the same as the one before it. Remove one of them',
+  ],
+  [
+    'one place with two heights in a list of lengths',
+    (job) => {
+      const spots = [
+        [0, 0, 52],
+        [9, 0, 52],
+        [0, 9, 52],
+        [0, 0, 53],
+      ];
+      job['existingLevels'] = spots.map(([x, y, z]) => ({ x: `${x} m`, y: `${y} m`, z: `${z} m` }));
+    },
+    'existingLevels[3]: points 1 and 4 are at one place and have two heights (the first point is point 1). Remove one of them',
+  ],
+  [
+    'a spot height with a wrong digit',
+    (job) => (part(job, 'existingLevels', 'points', 9)[2] = 522.9),
+    'existingLevels.points[9][2]: 522.9 m is more than 50 m above or below the other levels. Check the digits and the unit',
+  ],
+  [
+    'levels far from the others, of every kind',
+    (job) => {
+      const { points } = part(job, 'existingLevels') as { points: number[][] };
+      job['existingLevels'] = points.map(([x, y, z], k) => ({
+        x: `${x} m`,
+        y: `${y} m`,
+        z: `${k === 4 ? 2 : z} m`,
+      }));
+      drive(job)['edges'] = null;
+      Reflect.deleteProperty(drive(job), 'edges');
+      job['levelling'] = { benchmark: { elevation: '152.4 m' }, backsight: '1.2 m' };
+      job['levelBook'] = {
+        start: '1.2 m',
+        known: '524 m',
+        rows: [
+          { point: 'a', back: '1 m' },
+          { point: 'b', fore: '1 m' },
+        ],
+      };
+      part(walk(job), 'edges', 1)['level'] = '525.2 m';
+      part(walk(job), 'grade', 'levels', 1)['elevation'] = '523.55 m';
+    },
+    ...[
+      'existingLevels[4].z: 2 m',
+      'levelling.benchmark.elevation: 152.4 m',
+      'levelBook.start: 1.2 m',
+      'levelBook.known: 524 m',
+      'pavements[1].grade.levels[1].elevation: 523.55 m',
+      'pavements[1].edges[1].level: 525.2 m',
+    ].map(
+      (level) =>
+        `${level} is more than 50 m above or below the other levels. Check the digits and the unit`,
+    ),
+  ],
+  [
+    'a fixed level in feet among metres',
+    (job) => (part(drive(job), 'grade', 'levels', 0)['elevation'] = '52.4 ft'),
+    'pavements[0].grade.levels[0].elevation: 52.4 ft makes a slope of 675% to "slab right". Check the digits and the unit',
+  ],
+  [
+    'a fixed level in feet to one without a name',
+    (job) => {
+      Reflect.deleteProperty(part(drive(job), 'grade', 'levels', 0), 'name');
+      part(drive(job), 'grade', 'levels', 2)['elevation'] = '52.05 ft';
+    },
+    'pavements[0].grade.levels[2].elevation: 52.05 ft makes a slope of 261% to level 1. Check the digits and the unit',
+  ],
 ];
 
 test.each(CASES.map(([name, change, ...says]) => ({ name, change, says })))(

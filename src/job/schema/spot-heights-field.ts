@@ -60,19 +60,39 @@ function readSpots(reader: Reader, value: unknown, path: FieldPath): SpotHeight[
     reader.fail('UNIT_MISSING', path, message);
     return [];
   }
-  return readCounted(reader, value, path).map((point, index) => {
+  const before = reader.faults();
+  const spots = readCounted(reader, value, path).map((point, index) => {
     const { x, y, z } = readShape(reader, point, [...path, index], SPOT);
     return x === undefined || y === undefined || z === undefined ? NOWHERE : { x, y, z };
+  });
+  if (reader.faults() === before) refuseTwoHeights(reader, spots, path);
+  return spots;
+}
+
+/** Refuses one place with two heights. */
+function refuseTwoHeights(reader: Reader, spots: readonly SpotHeight[], path: FieldPath): void {
+  const first = new Map<string, number>();
+  spots.forEach(({ x, y, z }, index) => {
+    const place = `${x.toNumber('m')} ${y.toNumber('m')}`;
+    const earlier = first.get(place);
+    if (earlier === undefined) first.set(place, index);
+    else if (spots[earlier]?.z.equals(z) === false) {
+      const [one, other] = [earlier + 1, index + 1];
+      const message = `points ${one} and ${other} are at one place and have two heights (the first point is point 1). Remove one of them`;
+      reader.fail('TWO_HEIGHTS', [...path, index], message, { first: one, second: other });
+    }
   });
 }
 
 /** Points of three numbers each, all in one unit. */
 function readTable(reader: Reader, value: unknown, path: FieldPath): SpotHeight[] {
+  const before = reader.faults();
   const { unit, points = [] } = readShape(reader, value, path, TABLE);
   // if the unit is not known, points are read only for their faults
   const read = points.map((point, index) =>
     readTriple(reader, point, { unit: unit ?? 'mm', path: [...path, 'points', index] }),
   );
+  if (reader.faults() === before) refuseTwoHeights(reader, read, [...path, 'points']);
   return unit === undefined ? [] : read;
 }
 

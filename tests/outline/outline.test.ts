@@ -178,9 +178,14 @@ describe('outlines that are none', () => {
     expect(says(feet([0, 0], [0, 0], [5, 5], [0, 5]))).toBe(
       'points 0 and 1 are the same point (the first point is point 0). Remove one of them',
     );
-    const square = feet([0, 0], [9, 0], [9, 9], [0, 9]);
-    const hole = feet([20, 0], [21, 0], [21, 1]);
-    expect(says({ ...square, holes: [hole] } as OutlineInput)).toBe(
+    const holes = [feet([20, 0], [21, 0], [21, 1])];
+    const points = [
+      [0, 0],
+      [9, 0],
+      [9, 9],
+      [0, 9],
+    ] as const;
+    expect(says({ unit: 'ft', points, holes })).toBe(
       'hole 0 is outside the outline (the first hole is hole 0). Check its points',
     );
   });

@@ -40,6 +40,6 @@ function use(id: string, ids: readonly string[]): string {
 function closest(id: string, ids: readonly string[]): readonly string[] {
   if (ids.length <= MOST_LISTED || ids.length > MOST_COMPARED) return ids.slice(0, MOST_LISTED);
   const apart = ids.map((one, place) => ({ one, place, by: leven(id, one) }));
-  const near = apart.sort((a, b) => a.by - b.by || a.place - b.place).slice(0, MOST_LISTED);
+  const near = apart.sort((a, b) => a.by - b.by).slice(0, MOST_LISTED);
   return near.sort((a, b) => a.place - b.place).map(({ one }) => one);
 }

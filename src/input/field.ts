@@ -155,6 +155,14 @@ function readEntries<T>(
     reader.fail('TOO_MANY', path, `${got} ${of} are more than the limit of ${most}`, { most, got });
     return [];
   }
+  if (value === undefined) {
+    reader.fail('REQUIRED', path, `missing. Write a list of ${of}: [ ... ]`);
+    return [];
+  }
+  if (Array.isArray(value) && value.length === 0) {
+    reader.fail('EMPTY_LIST', path, `the list is empty. Give ${least} or more ${of}`);
+    return [];
+  }
   const entries = reader.list(value, path);
   if (entries.length > 0 && entries.length < least) {
     const got = entries.length;

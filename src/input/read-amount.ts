@@ -1,7 +1,7 @@
 import { capital } from '../capital.js';
 import { isSettlineError, type ErrorCode, type FieldPath } from '../errors.js';
 import type { Dimension } from '../units/catalogue.js';
-import { toQuantity, type QuantityInput } from '../units/construct.js';
+import { NO_SUCH_FIELD, toQuantity, type QuantityInput } from '../units/construct.js';
 import { isDecimal } from '../units/decimal.js';
 import { exactOf, fromSI, isQuantity, type Quantity } from '../units/quantity.js';
 import {
@@ -20,6 +20,7 @@ import type { Reader } from './reader.js';
 import type { NumberRule, QuantityRule, Sign } from './rule.js';
 import { shownText } from '../shown-text.js';
 import { shown } from './shown.js';
+import { withPoint } from './with-point.js';
 
 type Fail = Reader['fail'];
 
@@ -35,7 +36,7 @@ export function readRuledNumber(
     fail('REQUIRED', path, `missing. ${capital(write())}`);
     return ZERO_RATIO;
   }
-  const read = guarded(path, fail, () => readNumber(value as NumberInput), write);
+  const read = guarded(path, fail, () => readNumber(value as NumberInput), write, value);
   if (read === undefined) return ZERO_RATIO;
   const got = () => shown(value);
   if (!checkSign(signOfRatio(read), rule.sign, path, got, fail)) return ZERO_RATIO;
@@ -75,7 +76,7 @@ export function readQuantity<D extends Dimension>(
   fail: Fail,
 ): Quantity<D> {
   const standIn = () => fromSI(dimension, ZERO_RATIO);
-  const write = () => `write ${rule.example ?? EXAMPLES[dimension]}`;
+  const write = () => rule.write?.(value) ?? `write ${rule.example ?? EXAMPLES[dimension]}`;
   if (value === undefined) {
     fail('REQUIRED', path, `missing. ${capital(write())}`);
     return standIn();
@@ -101,14 +102,13 @@ function readStrictly<D extends Dimension>(
   path: FieldPath,
   fail: Fail,
 ): Quantity<D> {
-  if (isPlain(value)) {
-    for (const key of Object.keys(value)) {
-      if (key === 'value' || key === 'unit') continue;
-      const message = 'unknown field. A quantity takes value and unit';
-      fail('UNKNOWN_FIELD', [...path, key], message, { key: shownText(key) });
-    }
+  if (!isPlain(value)) return toQuantity(dimension, value as QuantityInput<D>);
+  for (const key of Object.keys(value)) {
+    if (key === 'value' || key === 'unit') continue;
+    fail('UNKNOWN_FIELD', [...path, key], NO_SUCH_FIELD, { key: shownText(key) });
   }
-  return toQuantity(dimension, value as QuantityInput<D>);
+  const { value: amount, unit } = value;
+  return toQuantity(dimension, { value: amount, unit } as QuantityInput<D>);
 }
 
 /** The value as the caller wrote it. Internal. */
@@ -175,7 +175,7 @@ function guarded<T>(
   fail: Fail,
   read: () => T,
   write: () => string,
-  given?: unknown,
+  given: unknown,
 ): T | undefined {
   try {
     return read();
@@ -183,7 +183,8 @@ function guarded<T>(
     if (!isSettlineError(error)) throw error;
     for (const { code, message, params } of error.issues) {
       const what = code === 'UNIT_MISSING' ? `${withoutUnit(given)} has no unit` : message;
-      fail(code, path, HINTED.has(code) ? what : `${what}. ${capital(write())}`, params);
+      const instead = () => capital(asMeant(given) ?? write());
+      fail(code, path, HINTED.has(code) ? what : `${what}. ${instead()}`, params);
     }
     return undefined;
   }
@@ -191,6 +192,13 @@ function guarded<T>(
 
 /** Codes whose message already says what to write instead. */
 const HINTED: ReadonlySet<ErrorCode> = new Set(['OUT_OF_RANGE', 'UNIT_AMBIGUOUS', 'UNIT_UNKNOWN']);
+
+/** A value with a decimal comma as it would be read. */
+function asMeant(given: unknown): string | undefined {
+  if (typeof given !== 'string') return undefined;
+  const meant = withPoint(given).map((text) => JSON.stringify(shownText(text)));
+  return meant.length === 0 ? undefined : `write ${meant.join(' or ')}`;
+}
 
 /** The number given without a unit, alone or as `{ value }`. */
 const withoutUnit = (given: unknown): string => shown(isPlain(given) ? given['value'] : given);

@@ -109,7 +109,7 @@ function readList(value: unknown, path: FieldPath, fail: Fail): readonly unknown
     wrongType(value, path, 'a list [ ... ]', fail);
     return [];
   }
-  if (value.length === 0) fail('EMPTY_LIST', path, 'the list is empty');
+  if (value.length === 0) fail('EMPTY_LIST', path, 'the list is empty. Give one entry or more');
   const hole = firstHole(value);
   if (hole < 0) return value;
   fail('REQUIRED', [...path, hole], 'missing: the list has a gap here');
@@ -126,7 +126,7 @@ function firstHole(list: readonly unknown[]): number {
 
 function readText(value: unknown, path: FieldPath, fail: Fail): string {
   if (typeof value === 'string' && value.trim() !== '') return value;
-  if (typeof value === 'string') fail('EMPTY', path, 'the text is empty');
+  if (typeof value === 'string') fail('EMPTY', path, 'the text is empty. Fill it in');
   else wrongType(value, path, 'text', fail);
   return '';
 }

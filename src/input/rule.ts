@@ -11,6 +11,8 @@ export interface QuantityRule<D extends Dimension> {
   readonly most?: Quantity<D>;
   /** What to write, for messages. */
   readonly example?: string;
+  /** What to do about a value that cannot be read, if an example does not say it. */
+  readonly write?: (given: unknown) => string;
 }
 
 /** What a number in a field may be. */

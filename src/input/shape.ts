@@ -1,3 +1,4 @@
+import { attempt } from '../attempt.js';
 import type { FieldPath } from '../errors.js';
 import type { About } from './about.js';
 import { isPlain } from './plain.js';
@@ -88,8 +89,12 @@ export function readShape<S extends Shape>(
   check?: Check<S>,
 ): Partial<Values<S>> {
   const before = reader.faults();
-  const raw = reader.object(value, path);
   const values: Record<string, unknown> = {};
+  if (value === undefined) {
+    reader.fail('REQUIRED', path, `missing. Write an object with ${fieldsIn(shape)}`);
+    return values as Partial<Values<S>>;
+  }
+  const raw = reader.object(value, path);
   // a value that is not an object has no missing fields
   if (reader.faults() > before) return values as Partial<Values<S>>;
   const misspelt = refuseUnknown(reader, raw, path, shape);
@@ -101,12 +106,46 @@ export function readShape<S extends Shape>(
       values[key] = field.fallback;
       continue;
     }
+    if (given === null && field.isOptional === true) {
+      const nothing = readNull(reader, field, [...path, key]);
+      if (nothing !== undefined) values[key] = nothing;
+      continue;
+    }
     const read = readPart(reader, field, given, [...path, key]);
     if (read !== undefined) values[key] = read;
   }
   check?.(reader, values as Partial<Values<S>>, path, withMisspelt(raw, misspelt));
   return values as Partial<Values<S>>;
 }
+
+/** Refuses null in a field that may be left out: what it takes, and that it may be left out. */
+function readNull(reader: Reader, field: OptionalField<unknown>, path: FieldPath): unknown {
+  const own = makeReader();
+  const outcome = attempt(() => {
+    const read = field.read(own, null, path);
+    own.finish();
+    return read;
+  });
+  if (outcome.ok) return outcome.value;
+  for (const { code, message, params } of outcome.errors) {
+    const joint = message.includes('. Write ') ? ', or leave it out' : '. Leave it out';
+    reader.fail(code, path, `${message}${joint}`, params);
+  }
+  return undefined;
+}
+
+/** Fields that a message lists. */
+const MOST_LISTED = 8;
+
+/** What an object is made of: the fields that it needs, or else those that it may have. */
+function fieldsIn(shape: Shape): string {
+  const needed = Object.keys(shape).filter((key) => shape[key]?.isOptional !== true);
+  if (needed.length > 0) return listed(needed);
+  return `one or more of ${listed(Object.keys(shape))}`;
+}
+
+const listed = (names: readonly string[]): string =>
+  `${names.slice(0, MOST_LISTED).join(', ')}${names.length > MOST_LISTED ? ' ...' : ''}`;
 
 /**
  * The object with misspelt fields put right: they have a fault already and are not missing as well.

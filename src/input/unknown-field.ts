@@ -16,12 +16,18 @@ export function refuseUnknown(
   let all = NONE;
   for (const key of Object.keys(fields)) {
     if (Object.hasOwn(known, key)) continue;
-    const { message, meant, params } = unknownField(key, Object.keys(known));
+    const names = Object.keys(known);
+    const missing = names.filter((name) => fields[name] === undefined && isNeeded(known[name]));
+    const { message, meant, params } = unknownField(key, names, missing);
     reader.fail('UNKNOWN_FIELD', [...path, key], message, params);
     if (meant !== undefined) all = new Set([...all, meant]);
   }
   return all;
 }
+
+/** True for a field of a shape that may not be left out. */
+const isNeeded = (field: unknown): boolean =>
+  typeof field === 'object' && field !== null && !('isOptional' in field);
 
 const NONE: ReadonlySet<string> = new Set();
 

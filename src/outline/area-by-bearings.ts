@@ -221,7 +221,7 @@ function requireFigure(corners: readonly Vector[]): void {
   const crossing = crossingEdges([corners]);
   if (crossing !== undefined) {
     const { first, second } = crossing;
-    const message = `courses ${first} and ${second} cross or touch. Check that no bearing is reversed`;
+    const message = `courses ${first} and ${second} cross or touch (the first course is course 0). Check that no bearing is reversed`;
     throw fault('SELF_INTERSECTION', message, { first, second }, ['courses']);
   }
   if (signOfRatio(doubleArea(corners)) === 0) {

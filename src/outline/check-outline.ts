@@ -12,27 +12,34 @@ import { doubleArea } from './double-area.js';
 import { forEachEdge, ringsOf, type Outline, type Ring } from './ring.js';
 import type { Crossing } from '../geometry/ring/sweep-for-crossing.js';
 
-/**
- * Checks the shape of an outline. `paths` are the fields of its rings, the outer one first.
- * Internal.
- */
-export function checkOutline(reader: Reader, outline: Outline, paths: readonly FieldPath[]): void {
+/** Where the rings of an outline are, and how messages count their parts. Internal. */
+export interface OutlinePlace {
+  /** The fields of the rings, the outer one first. */
+  readonly paths: readonly FieldPath[];
+  /** The number of the first edge, point and hole. */
+  readonly first: 0 | 1;
+}
+
+/** Checks the shape of an outline. Internal. */
+export function checkOutline(reader: Reader, outline: Outline, place: OutlinePlace): void {
   const rings = ringsOf(outline);
-  const pathOf = (ring: number): FieldPath => entry(paths, ring);
-  const isSound = rings.map((ring, index) => checkRing(reader, ring, pathOf(index)));
+  const pathOf = (ring: number): FieldPath => entry(place.paths, ring);
+  const isSound = rings.map((ring, index) =>
+    checkRing(reader, ring, { path: pathOf(index), from: place.first }),
+  );
   if (!isSound.every(Boolean)) return;
   const corners = rings.map((ring, index) => crossedCorner(ring, index > 0));
   const crossed = corners.findIndex((corner) => corner >= 0);
   if (crossed >= 0) {
     const second = entry(corners, crossed);
     const first = (second === 0 ? entry(rings, crossed).points.length : second) - 1;
-    failEdges(reader, { first, second, ring: crossed, otherRing: crossed }, pathOf);
+    failEdges(reader, { first, second, ring: crossed, otherRing: crossed }, place);
     return;
   }
   const chords = rings.map((ring, index) => chordsOf(ring, index > 0));
   const crossing = crossingEdges(chords.map(({ points }) => points));
   if (crossing !== undefined) {
-    failCrossing(reader, crossing, chords, pathOf);
+    failCrossing(reader, crossing, chords, place);
     return;
   }
   const isEnclosing = rings.map((ring, index) =>
@@ -46,12 +53,16 @@ export function checkOutline(reader: Reader, outline: Outline, paths: readonly F
   checkHoles(
     reader,
     chords.map(({ points }) => points),
-    pathOf,
+    place,
   );
 }
 
 /** True for a ring with enough points, no two the same. */
-function checkRing(reader: Reader, { points, bulges }: Ring, path: FieldPath): boolean {
+function checkRing(
+  reader: Reader,
+  { points, bulges }: Ring,
+  { path, from }: { readonly path: FieldPath; readonly from: 0 | 1 },
+): boolean {
   const least = bulges === undefined ? 3 : 2;
   if (points.length < least) {
     const words = bulges === undefined ? 'three points' : 'two points joined by arcs';
@@ -59,13 +70,13 @@ function checkRing(reader: Reader, { points, bulges }: Ring, path: FieldPath): b
     reader.fail('TOO_FEW', path, message);
     return false;
   }
-  let first = -1;
+  let same = -1;
   forEachEdge(points, (a, b, edge) => {
-    if (first < 0 && isZero(minus(b, a))) first = edge;
+    if (same < 0 && isZero(minus(b, a))) same = edge;
   });
-  if (first >= 0) {
-    const second = (first + 1) % points.length;
-    const words = `points ${first} and ${second} are the same point. Remove one of them`;
+  if (same >= 0) {
+    const [first, second] = [same + from, ((same + 1) % points.length) + from];
+    const words = `points ${first} and ${second} are the same point (the first point is point ${from}). Remove one of them`;
     reader.fail('POINTS_COINCIDE', path, words, { first, second });
     return false;
   }
@@ -91,32 +102,36 @@ function failCrossing(
   reader: Reader,
   { first, second, ring, otherRing }: Crossing,
   chords: readonly { readonly edgeOf: readonly number[] }[],
-  pathOf: (ring: number) => FieldPath,
+  place: OutlinePlace,
 ): void {
   const edge = (of: number, index: number) => entry(entry(chords, of).edgeOf, index);
   const named = { first: edge(ring, first), second: edge(otherRing, second), ring, otherRing };
-  failEdges(reader, named, pathOf);
+  failEdges(reader, named, place);
 }
 
 function failEdges(
   reader: Reader,
   { first, second, ring, otherRing }: Crossing,
-  pathOf: (ring: number) => FieldPath,
+  { paths, first: from }: OutlinePlace,
 ): void {
-  const params = { first, second };
+  const params = { first: first + from, second: second + from };
   const names =
     ring === otherRing
       ? `edge ${params.first} and edge ${params.second}`
-      : `edge ${params.first} of ${ringName(ring)} and edge ${params.second} of ${ringName(otherRing)}`;
+      : `edge ${params.first} of ${ringName(ring, from)} and edge ${params.second} of ${ringName(otherRing, from)}`;
+  const rings = { ring: ring - 1 + from, otherRing: otherRing - 1 + from };
   reader.fail(
     'SELF_INTERSECTION',
-    pathOf(ring),
-    `${names} cross or touch. List the points in order around the outline. (edge 0 runs from point 0 to point 1)`,
-    ring === otherRing ? params : { ...params, ring: ring - 1, otherRing: otherRing - 1 },
+    entry(paths, ring),
+    `${names} cross or touch. List the points in order around the outline. Edge ${from} runs from the first point to the second`,
+    ring === otherRing ? params : { ...params, ...rings },
   );
 }
 
-const ringName = (ring: number): string => (ring === 0 ? 'the outline' : `hole ${ring - 1}`);
+const ringName = (ring: number, from: 0 | 1): string =>
+  ring === 0 ? 'the outline' : holeName(ring - 1, from);
+
+const holeName = (hole: number, from: 0 | 1): string => `hole ${hole + from}`;
 
 /** Arcs that bulge the wrong way can leave no area, or a negative one. */
 function checkArea(
@@ -136,7 +151,7 @@ function checkArea(
 function checkHoles(
   reader: Reader,
   rings: readonly (readonly Vector[])[],
-  pathOf: (ring: number) => FieldPath,
+  { paths, first: from }: OutlinePlace,
 ): void {
   const boxes = rings.map(boxOf);
   rings.forEach((hole, index) => {
@@ -144,14 +159,8 @@ function checkHoles(
     const outer = rings[0];
     if (index === 0 || point === undefined || outer === undefined) return;
     if (!contains(outer, point)) {
-      reader.fail(
-        'HOLE_OUTSIDE',
-        pathOf(index),
-        `hole ${index - 1} is outside the outline. Check its points`,
-        {
-          hole: index - 1,
-        },
-      );
+      const words = `${holeName(index - 1, from)} is outside the outline (the first hole is hole ${from}). Check its points`;
+      reader.fail('HOLE_OUTSIDE', entry(paths, index), words, { hole: index - 1 + from });
       return;
     }
     const [x, y] = [roughNumber(point.x), roughNumber(point.y)];
@@ -162,8 +171,10 @@ function checkHoles(
       return isNear && contains(ring, point);
     });
     if (round < 0) return;
-    const words = `hole ${index - 1} is inside hole ${round - 1}. Remove one of them`;
-    reader.fail('HOLE_OUTSIDE', pathOf(index), words, { hole: index - 1, round: round - 1 });
+    const [inner, outerHole] = [holeName(index - 1, from), holeName(round - 1, from)];
+    const words = `${inner} is inside ${outerHole} (the first hole is hole ${from}). Remove one of them`;
+    const params = { hole: index - 1 + from, round: round - 1 + from };
+    reader.fail('HOLE_OUTSIDE', entry(paths, index), words, params);
   });
 }
 

@@ -68,7 +68,7 @@ export type OutlineInput =
       readonly holes?: readonly HoleInput[];
     });
 
-/** How the edges of arcs are counted: from 0, or from 1 as people do. Internal. */
+/** How edges, points and holes are counted: from 0, or from 1 as people do. Internal. */
 export interface EdgeCount {
   readonly firstEdge?: 0 | 1;
 }
@@ -96,7 +96,7 @@ export function readOutline(
   const count = ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
   const isRead = outer.places.length > 0 && reader.faults() === before;
   if (isRead && isDrawable(reader, count, path)) {
-    checkOutline(reader, outline, paths);
+    checkOutline(reader, outline, { paths, first: firstEdge });
   }
   return outline;
 }

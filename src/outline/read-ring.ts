@@ -1,6 +1,7 @@
 import type { FieldPath } from '../errors.js';
 import { quantity } from '../input/field.js';
 import { readLengthUnit } from '../input/length-unit.js';
+import { inUnit, readInUnit } from '../input/number-in-unit.js';
 import { PLACE } from '../input/ranges.js';
 import type { Reader } from '../input/reader.js';
 import { readShape } from '../input/shape.js';
@@ -18,7 +19,7 @@ export interface ReadRing {
   readonly bulges: readonly (Ratio | undefined)[] | undefined;
   /** The path of the points, for faults of the shape. */
   readonly path: FieldPath;
-  /** The common unit of the points, if they have one. */
+  /** The common unit of the points, if they have one; a stand-in for one that could not be read. */
   readonly unit: string | undefined;
 }
 
@@ -65,21 +66,23 @@ export function readRing(
   path: FieldPath,
   { unit, places: round, firstEdge }: Around = { firstEdge: 0 },
 ): ReadRing {
-  const nothing = { places: [], bulges: undefined, path, unit };
+  const nothing = { places: [], bulges: undefined, path, unit: unit ?? STAND_IN };
   if (value === undefined) {
-    reader.fail(
-      'REQUIRED',
-      path,
-      'missing. Write { "unit": "ft", "points": [[0, 0], [24, 0], ...] }',
-    );
+    reader.fail('REQUIRED', path, `missing. Write ${WITH_UNIT}`);
     return nothing;
   }
   if (Array.isArray(value)) {
-    const isPairs = unit !== undefined && value.length > 0 && value.every(Array.isArray);
-    const places = isPairs
-      ? readPairs(reader, value, path, unit)
-      : readLengths(reader, value, path);
-    return { ...nothing, places: open(places) };
+    const isPairs = value.length > 0 && value.every(Array.isArray);
+    if (isPairs && unit === undefined) {
+      const message = `these points have no unit. Write ${WITH_UNIT}`;
+      reader.fail('UNIT_MISSING', path, message);
+      return nothing;
+    }
+    const places =
+      isPairs && unit !== undefined
+        ? readPairs(reader, value, path, unit)
+        : readLengths(reader, value, path);
+    return { ...nothing, places: open(places), unit };
   }
   const before = reader.faults();
   const fields = reader.object(value, path);
@@ -96,7 +99,7 @@ export function readRing(
   const own = isMisspelt('unit')
     ? undefined
     : readLengthUnit(reader, hasUnit ? fields['unit'] : unit, [...path, 'unit']);
-  if (isMisspelt('points')) return nothing;
+  if (isMisspelt('points')) return { ...nothing, unit: own ?? STAND_IN };
   const places = open(readPairs(reader, fields['points'], at, own ?? STAND_IN));
   const bulges = readArcs(reader, fields, path, {
     count: places.length,
@@ -105,6 +108,9 @@ export function readRing(
   });
   return own === undefined ? nothing : { places, bulges, path: at, unit: own };
 }
+
+/** Points whose unit is written once. */
+const WITH_UNIT = '{ "unit": "ft", "points": [[0, 0], [24, 0], ...] }';
 
 /** A unit in which no number is too large, to check points whose own unit is not known. */
 const STAND_IN = 'mm';
@@ -139,10 +145,12 @@ function readPairs(reader: Reader, list: unknown, path: FieldPath, unit: string)
       return ORIGIN;
     }
     const coordinate = (axis: 0 | 1) =>
-      reader.quantity('length', { value: pair[axis] as unknown, unit }, [...at, axis], PLACE);
+      readInUnit(reader, { value: pair[axis], unit }, [...at, axis], COORDINATE);
     return { x: coordinate(0), y: coordinate(1) };
   });
 }
+
+const COORDINATE = inUnit(PLACE);
 
 function readArcs(
   reader: Reader,

@@ -29,6 +29,7 @@ import type { AnyQuantity, QuantityClone, QuantityJSON } from './quantity-types.
 import { ZERO_RATIO } from './ratio.js';
 import { readNumber, readWritten, type NumberInput } from './read-number.js';
 import { unitMissing } from './reading-fault.js';
+import { shownText } from '../shown-text.js';
 import { aOrAn, shown } from './shown.js';
 
 /** A quantity as input: the quantity itself, text with its unit, or value and unit. */
@@ -72,7 +73,8 @@ export type FlowInput = QuantityInput<'flow'>;
 /**
  * Makes a length from text that carries its unit, or from a number and a unit.
  *
- * @throws `UNIT_MISSING` for a bare number, the reading codes of {@link parseLength} for text
+ * @throws `UNIT_MISSING` for a bare number, `UNKNOWN_FIELD` for a field besides value and unit, the
+ *   reading codes of {@link parseLength} for text
  * @example
  * length('7 ft 3 5/8 in').to('m').toString() //=> '2.225675'
  * length(300, 'mm').to('cm').toString() //=> '30'
@@ -240,7 +242,8 @@ export function fromNumber<U extends Unit>(value: number, unit: U): Quantity<Dim
  * `postMessage` or browser storage.
  *
  * @param json - `{ value, unit }`, as `toJSON` or a clone has them
- * @throws `UNIT_UNKNOWN`, `NOT_A_NUMBER`, `NOT_FINITE`, `DIVISION_BY_ZERO`, `TOO_LONG`, `WRONG_TYPE`
+ * @throws `UNIT_UNKNOWN`, `NOT_A_NUMBER`, `NOT_FINITE`, `DIVISION_BY_ZERO`, `TOO_LONG`, `WRONG_TYPE`,
+ *   `UNKNOWN_FIELD`
  * @example
  * fromJSON(length('1/3 in').toJSON()).equals(length('1/3 in')) //=> true
  * fromJSON(structuredClone(length('1/3 in'))).equals(length('1/3 in')) //=> true
@@ -260,6 +263,7 @@ function plainParts(json: unknown): QuantityClone {
   if (!isPlain || typeof json.unit !== 'string') {
     throw fault('WRONG_TYPE', `expected { value, unit }, got ${shown(json)}`);
   }
+  refuseMore(json);
   const { value, unit } = json;
   if (typeof value === 'string' || typeof value === 'number') return { value, unit };
   throw fault('WRONG_TYPE', `expected digits, got ${shown(value)}`, {}, ['value']);
@@ -281,10 +285,21 @@ export function toQuantity<D extends Dimension>(
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
     throw fault('WRONG_TYPE', `expected ${aOrAn(dimension)}, got ${shown(input)}`);
   }
+  refuseMore(input);
   const { value, unit } = input;
   if (unit === undefined) throw unitMissing(dimension, value);
   return fromUnit(dimension, readNumber(value), entryOf(dimension, unit).symbol as UnitOf<D>);
 }
+
+/** Refuses any field but value and unit. */
+function refuseMore(input: object): void {
+  const key = Object.keys(input).find((name) => name !== 'value' && name !== 'unit');
+  if (key === undefined) return;
+  throw fault('UNKNOWN_FIELD', NO_SUCH_FIELD, { key: shownText(key) }, [key]);
+}
+
+/** The message for a field of a quantity besides value and unit. Internal. */
+export const NO_SUCH_FIELD = 'unknown field. A quantity takes value and unit';
 
 function make<D extends Dimension>(
   dimension: D,

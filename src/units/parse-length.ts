@@ -172,14 +172,20 @@ function scanPart(
     return { amount, unit: word.unit, isImplied: false, isFootMark: isMark, end: word.end };
   }
   if (previous === undefined) throw missingUnit(text, unitAt);
-  const isTight = isLetter(text, previous.end - 1) && amount.start === previous.end;
-  if (previous.unit !== 'ft' || isTight || unitAt < text.length) {
+  const isPower = isSquareOrCube(text, previous, amount);
+  if (previous.unit !== 'ft' || isPower || unitAt < text.length) {
     throw unitAt < text.length && !isHyphen(text, unitAt)
       ? strayCharacter(text, unitAt)
       : readingFault('TRAILING_NUMBER', text, amount.start);
   }
   return { amount, unit: 'in', isImplied: true, isFootMark: false, end: text.length };
 }
+
+/** True for the 2 of `5 ft2` and the 3 of `5 ft3`: an area or a volume, not inches. */
+const isSquareOrCube = (text: string, previous: Part, { start, end }: Amount): boolean =>
+  isLetter(text, previous.end - 1) &&
+  start === previous.end &&
+  /^[23]$/.test(text.slice(start, end));
 
 /** Past spaces, or past the hyphen of `4-inch`. */
 const skipToUnit = (text: string, end: number): number =>

@@ -73,14 +73,16 @@ function termsIn(text: string): Terms {
     throw fault('TOO_LONG', `${shown(text)} has too many digits for a number`);
   }
   const slash = text.indexOf('/');
-  if (slash < 0) return { n: readDigits(text), d: ONE };
-  const terms = { n: readDigits(text.slice(0, slash)), d: readDigits(text.slice(slash + 1)) };
+  if (slash < 0) return { n: readDigits(text, text), d: ONE };
+  const [upper, lower] = [text.slice(0, slash), text.slice(slash + 1)];
+  const terms = { n: readDigits(upper, text), d: readDigits(lower, text) };
   if (terms.d.n !== 0n) return terms;
   throw fault('DIVISION_BY_ZERO', `${shown(text)} divides by zero`, { text: shownText(text) });
 }
 
-function readDigits(text: string): Digits {
-  const digits = digitsOf(text);
+/** Reads a part of a number; a fault quotes all of it. */
+function readDigits(part: string, text: string): Digits {
+  const digits = digitsOf(part);
   if (digits !== undefined) return digits;
   throw fault('NOT_A_NUMBER', `${shown(text)} is not a number`, { text: shownText(text) });
 }

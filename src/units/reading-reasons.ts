@@ -20,7 +20,7 @@ export const READING_REASONS = Object.freeze({
   IMPROPER_FRACTION: 'a fraction of 1 or more: is a space missing?',
   IMPROPER_MIXED: 'a mixed number with a fraction of 1 or more',
   DECIMAL_AND_FRACTION: 'a decimal and a fraction in one number',
-  DENOMINATOR: 'a fraction that is not on a tape, such as 1/3',
+  DENOMINATOR: 'a fraction finer than any tape has, such as 1/1000',
   MALFORMED_FRACTION: 'a fraction that is not one whole number over another',
   TRAILING_POINT: 'a decimal point with no digit after it',
   POINT_AFTER_UNIT: 'a point right after a unit: decimals of that unit, or of inches?',

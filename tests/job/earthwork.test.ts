@@ -276,7 +276,7 @@ test.each([
   [
     'two heights in one place',
     spots([0, 0, 1], [0, 0, 2], [40, 0, 1], [0, 40, 1]),
-    'existingLevels',
+    'existingLevels.points[1]',
     'TWO_HEIGHTS',
   ],
   [

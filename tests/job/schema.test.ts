@@ -256,6 +256,7 @@ function whereFits(path: readonly string[], value: unknown) {
 const BOUND_BY_OTHERS: readonly (readonly [RegExp, unknown])[] = [
   [/^(?:stakes|pavements.*levels)\.\*\.[xy]$/, 0],
   [/^pavements\.\*\.border\.edges\.\*$/, 1],
+  [/(?:\.elevation|^levelBook\.(?:start|known)|^stakes\.\*\.finish|\.edges\.\*\.level)$/, '100 ft'],
   // soil so dry or so dense that the equations of conductivity give no depth of frost
   [/^ground\.frost\.dryDensity$/, '1700 kg/m3'],
   [/^ground\.frost\.(?:moisture|baseMoisture)$/, 0.15],

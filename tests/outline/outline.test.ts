@@ -218,6 +218,26 @@ describe('outlines that are none', () => {
       outlineArea({ outline: feet([0, 0], [5, 0], [5, 5], [2, 5], [2, -1], [0, 4]) }),
     );
     expect(issue?.params).toEqual({ first: 0, second: 3 });
+    expect(issue?.message).toBe(
+      'edge 0 and edge 3 cross or touch. List the points in order around the outline. Edge 0 runs from the first point to the second',
+    );
+  });
+
+  test('points and holes count from 0, as in the result', () => {
+    const says = (outline: OutlineInput) => faultsOf(() => outlineArea({ outline }))[0]?.message;
+    expect(says(feet([0, 0], [0, 0], [5, 5], [0, 5]))).toBe(
+      'points 0 and 1 are the same point (the first point is point 0). Remove one of them',
+    );
+    const holes = [feet([20, 0], [21, 0], [21, 1])];
+    const points = [
+      [0, 0],
+      [9, 0],
+      [9, 9],
+      [0, 9],
+    ] as const;
+    expect(says({ unit: 'ft', points, holes })).toBe(
+      'hole 0 is outside the outline (the first hole is hole 0). Check its points',
+    );
   });
 
   test('near misses are no crossing: exact arithmetic decides', () => {

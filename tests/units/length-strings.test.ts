@@ -40,6 +40,8 @@ describe('where a fault stands', () => {
     ['5 m x', 'PRODUCT', 4],
     ['5 m m', 'UNIT_RUN', 4],
     ['5 ft2', 'TRAILING_NUMBER', 4],
+    ['5ft3', 'TRAILING_NUMBER', 3],
+    ['5 ft6', undefined, 0],
     ['5 ft 3', undefined, 0],
     ['6-"', 'DANGLING_HYPHEN', 1],
     [`6'.25`, 'POINT_AFTER_UNIT', 2],

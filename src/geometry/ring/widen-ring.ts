@@ -41,7 +41,7 @@ export function widenRing(xy: Float64Array, by: number): WidenedRing {
   const crossing = ringCrossing(xy);
   if (crossing !== null) {
     const { first, second } = crossing;
-    const words = `edge ${first} and edge ${second} cross or touch`;
+    const words = `edge ${first} and edge ${second} cross or touch. Edge 0 runs from the first point to the second`;
     throw fault('SELF_INTERSECTION', words, { first, second });
   }
   const [x0, y0] = [xy[0] ?? 0, xy[1] ?? 0];

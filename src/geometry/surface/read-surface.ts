@@ -158,7 +158,7 @@ function refuseTwoHeights(
     if (order(other, k) === 0 && z[other] !== z[k]) {
       const places = [given?.[other] ?? other, given?.[k] ?? k];
       const [first, second] = [Math.min(...places), Math.max(...places)];
-      const words = `points ${first} and ${second} are at one place and have two heights. Remove one of them`;
+      const words = `points ${first} and ${second} are at one place and have two heights (the first point is point 0). Remove one of them`;
       throw fault('TWO_HEIGHTS', words, { first, second }, [field, second]);
     }
   }

@@ -2,7 +2,7 @@ import { checkPlant } from '../../ground/compaction/plant.js';
 import { isLeftOut } from '../../input/shape.js';
 import type { Reader } from '../../input/reader.js';
 import type { PartJob } from './part-job.js';
-import { unknownId } from './unknown-id.js';
+import { requireId } from './unknown-id.js';
 
 /** Checks the machine, the stones that are named, and that the ground thaws. Internal. */
 export function checkGround(reader: Reader, { ground, materials }: PartJob): void {
@@ -19,10 +19,8 @@ export function checkGround(reader: Reader, { ground, materials }: PartJob): voi
   const ids = (materials?.stones ?? []).map((stone) => stone?.id);
   optimum?.forEach((one, index) => {
     if (one?.stone === undefined || materials?.stones === undefined) return;
-    if (ids.includes(undefined) || ids.includes(one.stone)) return;
-    const known = ids.filter((id) => id !== undefined);
     const path = ['ground', 'optimum', index, 'stone'];
-    reader.fail('UNKNOWN_ID', path, unknownId('stone', one.stone, known), { id: one.stone });
+    requireId(reader, path, { what: 'stone', id: one.stone, ids });
   });
   const mean = frost?.meanAnnual;
   if (mean?.unit === 'F' && mean.value?.lt(32) === true) {

@@ -6,7 +6,7 @@ import { shown } from '../../input/shown.js';
 import { wholeNumberUp } from '../../units/format-quantity.js';
 import { MATERIALS_OF } from '../schema/layer-kinds.js';
 import { type PartJob, type PartPavement } from './part-job.js';
-import { unknownId } from './unknown-id.js';
+import { requireId } from './unknown-id.js';
 
 type PartMaterials = NonNullable<PartJob['materials']>;
 type Group = 'stones' | 'sands' | 'pavers';
@@ -113,11 +113,7 @@ function requireKnown(
 ): boolean {
   const isRead = isLeftOut(materials, group) || materials[group] !== undefined;
   const ids = (materials[group] ?? []).map((one) => one?.id);
-  // a material whose id could not be read may be the one named here
-  if (!isRead || ids.includes(undefined) || ids.includes(id)) return true;
-  const known = ids.filter((one) => one !== undefined);
-  reader.fail('UNKNOWN_ID', path, unknownId(ONE[group], id, known), { id });
-  return false;
+  return !isRead || requireId(reader, path, { what: ONE[group], id, ids });
 }
 
 type PartLayer = NonNullable<NonNullable<PartPavement['layers']>[number]>;

@@ -1,7 +1,7 @@
 import type { Reader } from '../../input/reader.js';
 import { isLeftOut } from '../../input/shape.js';
 import { type PartJob } from './part-job.js';
-import { unknownId } from './unknown-id.js';
+import { requireId } from './unknown-id.js';
 
 /** Checks that old paving has either an outline or the pavement whose dig contains it. Internal. */
 export function checkOldPaving(reader: Reader, { oldPaving, pavements }: PartJob): void {
@@ -26,9 +26,6 @@ export function checkOldPaving(reader: Reader, { oldPaving, pavements }: PartJob
     }
     const ids = pavements?.map((pavement) => pavement?.id) ?? [];
     if (old.pavement === undefined || ids.length === 0) return;
-    if (ids.includes(undefined) || ids.includes(old.pavement)) return;
-    const known = ids.filter((id) => id !== undefined);
-    const message = unknownId('pavement', old.pavement, known);
-    reader.fail('UNKNOWN_ID', [...path, 'pavement'], message, { id: old.pavement });
+    requireId(reader, [...path, 'pavement'], { what: 'pavement', id: old.pavement, ids });
   });
 }

@@ -6,7 +6,7 @@ import type { Length } from '../../units/quantity.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { heightOf } from '../schema/string-height.js';
 import type { PartJob } from './part-job.js';
-import { unknownId } from './unknown-id.js';
+import { requireId } from './unknown-id.js';
 import { areFarApart, farApart } from './far-apart.js';
 import type { Partly } from './partly.js';
 
@@ -22,7 +22,7 @@ export function checkStrings(reader: Reader, job: PartJob): void {
     const path = ['stringLines', index];
     checkPavement(reader, line, { job, path: [...path, 'pavement'] });
     if (job.stakes === undefined) return;
-    checkNames(reader, line, { stakes, path: [...path, 'stakes'] });
+    checkNames(reader, line, { job, stakes, path: [...path, 'stakes'] });
     const own = (line.stakes ?? []).map((id) => stakes.get(id));
     checkPlaces(reader, own, [...path, 'stakes']);
     checkReach(reader, own, [...path, 'stakes']);
@@ -35,9 +35,11 @@ function checkNames(
   reader: Reader,
   { stakes: names = [] }: PartString,
   {
+    job,
     stakes,
     path,
   }: {
+    readonly job: PartJob;
     readonly stakes: ReadonlyMap<string | undefined, PartStake | undefined>;
     readonly path: FieldPath;
   },
@@ -50,12 +52,14 @@ function checkNames(
       const message = `${shown(id)} is already stake ${earlier + 1} of this string`;
       reader.fail('DUPLICATE_ID', [...path, index], message, { id, earlier });
     } else first.set(id, index);
-    // a stake whose id could not be read may be the one named here
     if (stakes.has(id) || stakes.has(undefined)) return;
-    const known = [...stakes.keys()].filter((one) => one !== undefined);
-    reader.fail('UNKNOWN_ID', [...path, index], unknownId('stake', id, known), { id });
+    requireId(reader, [...path, index], { what: 'stake', id, ids: idsOf(job.stakes) });
   });
 }
+
+const idsOf = (
+  entries: readonly ({ readonly id?: string | undefined } | undefined)[] = [],
+): readonly (string | undefined)[] => entries.map((one) => one?.id);
 
 function checkPavement(
   reader: Reader,
@@ -63,11 +67,8 @@ function checkPavement(
   { job, path }: { readonly job: PartJob; readonly path: FieldPath },
 ): void {
   if (pavement === undefined || job.pavements === undefined) return;
-  const ids = job.pavements.map((one) => one?.id);
-  // a pavement whose id could not be read may be the one named here
-  if (ids.length === 0 || ids.includes(pavement) || ids.includes(undefined)) return;
-  const known = ids.filter((id) => id !== undefined);
-  reader.fail('UNKNOWN_ID', path, unknownId('pavement', pavement, known), { id: pavement });
+  const ids = idsOf(job.pavements);
+  if (ids.length > 0) requireId(reader, path, { what: 'pavement', id: pavement, ids });
 }
 
 /** Checks distances: a stake far from its neighbours is one fault, not one for each stake after it. */
@@ -148,9 +149,8 @@ function checkGround(
     reader.fail('REQUIRED', [...path, 'finish'], 'missing. Give the level, or leave out finishAt');
   }
   if (groundFrom !== undefined) {
-    if (own.has(groundFrom)) return;
-    const message = unknownId('string of this stake', groundFrom, [...own.keys()]);
-    reader.fail('UNKNOWN_ID', [...path, 'groundFrom'], message, { id: groundFrom });
+    const named = { what: 'string of this stake', id: groundFrom, ids: [...own.keys()] };
+    requireId(reader, [...path, 'groundFrom'], named);
     return;
   }
   if (ground === undefined || !isLeftOut(stake, 'groundFrom')) return;

@@ -35,7 +35,7 @@ export function readWholeJob(input: unknown): ReadJob {
     reader.fail('WRONG_TYPE', [], message, { expected: 'an object { ... }' });
   }
   const job = reader.faults() > 0 ? {} : readShape(reader, input, [], JOB);
-  if (reader.faults() === 0 || Object.keys(job).length > 0) crossChecks(reader, job);
+  if (reader.faults() === 0 || Object.keys(job).length > 0) crossChecks(reader, job, input);
   try {
     reader.finish();
   } catch (error) {

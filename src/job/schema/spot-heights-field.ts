@@ -1,6 +1,7 @@
 import type { FieldPath } from '../../errors.js';
 import { custom, quantity } from '../../input/field.js';
 import { readLengthUnit } from '../../input/length-unit.js';
+import { inUnit, readInUnit } from '../../input/number-in-unit.js';
 import { ELEVATION, PLACE } from '../../input/ranges.js';
 import type { Reader } from '../../input/reader.js';
 import { readShape, shapeOf, type Field } from '../../input/shape.js';
@@ -53,19 +54,45 @@ export const spotHeights: Field<readonly SpotHeight[]> = {
 
 /** Points of three lengths each. */
 function readSpots(reader: Reader, value: unknown, path: FieldPath): SpotHeight[] {
-  return readCounted(reader, value, path).map((point, index) => {
+  if (Array.isArray(value) && value.length > 0 && value.every(Array.isArray)) {
+    const message =
+      'these points have no unit. Write { "unit": "ft", "points": [[0, 0, 98.4], ...] }';
+    reader.fail('UNIT_MISSING', path, message);
+    return [];
+  }
+  const before = reader.faults();
+  const spots = readCounted(reader, value, path).map((point, index) => {
     const { x, y, z } = readShape(reader, point, [...path, index], SPOT);
     return x === undefined || y === undefined || z === undefined ? NOWHERE : { x, y, z };
+  });
+  if (reader.faults() === before) refuseTwoHeights(reader, spots, path);
+  return spots;
+}
+
+/** Refuses one place with two heights. */
+function refuseTwoHeights(reader: Reader, spots: readonly SpotHeight[], path: FieldPath): void {
+  const first = new Map<string, number>();
+  spots.forEach(({ x, y, z }, index) => {
+    const place = `${x.toNumber('m')} ${y.toNumber('m')}`;
+    const earlier = first.get(place);
+    if (earlier === undefined) first.set(place, index);
+    else if (spots[earlier]?.z.equals(z) === false) {
+      const [one, other] = [earlier + 1, index + 1];
+      const message = `points ${one} and ${other} are at one place and have two heights (the first point is point 1). Remove one of them`;
+      reader.fail('TWO_HEIGHTS', [...path, index], message, { first: one, second: other });
+    }
   });
 }
 
 /** Points of three numbers each, all in one unit. */
 function readTable(reader: Reader, value: unknown, path: FieldPath): SpotHeight[] {
+  const before = reader.faults();
   const { unit, points = [] } = readShape(reader, value, path, TABLE);
   // if the unit is not known, points are read only for their faults
   const read = points.map((point, index) =>
     readTriple(reader, point, { unit: unit ?? 'mm', path: [...path, 'points', index] }),
   );
+  if (reader.faults() === before) refuseTwoHeights(reader, read, [...path, 'points']);
   return unit === undefined ? [] : read;
 }
 
@@ -78,10 +105,13 @@ function readTriple(
     reader.fail('WRONG_TYPE', path, `expected a point [x, y, elevation], got ${shown(point)}`);
     return NOWHERE;
   }
-  const read = (axis: 0 | 1 | 2, range: typeof PLACE) =>
-    reader.quantity('length', { value: point[axis] as unknown, unit }, [...path, axis], range);
-  return { x: read(0, PLACE), y: read(1, PLACE), z: read(2, ELEVATION) };
+  const read = (axis: 0 | 1 | 2, rule: typeof PLACE_NUMBER) =>
+    readInUnit(reader, { value: point[axis], unit }, [...path, axis], rule);
+  return { x: read(0, PLACE_NUMBER), y: read(1, PLACE_NUMBER), z: read(2, LEVEL_NUMBER) };
 }
+
+const PLACE_NUMBER = inUnit(PLACE);
+const LEVEL_NUMBER = inUnit(ELEVATION);
 
 /** Placeholder for a point that could not be read. It is never used, because the reader has a fault. */
 const NOWHERE: SpotHeight = { x: NO_LENGTH, y: NO_LENGTH, z: NO_LENGTH };

@@ -81,7 +81,7 @@ const POINT = object(
 const TWO: Field<readonly OffsetPoint[]> = custom((reader, value, path) => {
   const list = reader.list(value, path);
   if (list.length > 0 && list.length !== 2) {
-    const words = `${list.length} fixed points. Offsets are measured from two`;
+    const words = `${list.length === 1 ? '1 fixed point' : `${list.length} fixed points`}. Offsets are measured from two`;
     reader.fail(list.length < 2 ? 'TOO_FEW' : 'TOO_MANY', path, words, { got: list.length });
   }
   return list.map((point, index) => {

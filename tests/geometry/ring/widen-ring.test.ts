@@ -48,6 +48,9 @@ describe('widenRing', () => {
       'SELF_INTERSECTION',
     );
     expect(issue.params).toEqual({ first: 0, second: 2 });
+    expect(issue.message).toBe(
+      'edge 0 and edge 2 cross or touch. Edge 0 runs from the first point to the second',
+    );
     expectFault(() => widenRing(Float64Array.of(1, 1, 1, 1, 1, 1), 1), 'ZERO_AREA');
   });
 

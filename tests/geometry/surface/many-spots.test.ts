@@ -69,6 +69,9 @@ describe('volumes of many spots', () => {
       'TWO_HEIGHTS',
     );
     expect(fault.params).toMatchObject({ first: 123, second: 70_000 });
+    expect(fault.message).toBe(
+      'points 123 and 70000 are at one place and have two heights (the first point is point 0). Remove one of them',
+    );
     expect(fault.path).toEqual(['existing', 70_000]);
   });
 });

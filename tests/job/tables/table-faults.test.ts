@@ -37,9 +37,7 @@ test('offsets are measured from two fixed points', () => {
     faultsOf(() => cornerTable(plan, { fixed } as never)).map(
       ({ code, path, message }) => `${code} ${pathText(path)}: ${message}`,
     );
-  expect(codesOf([at(0)])).toEqual([
-    'TOO_FEW fixed: 1 fixed points. Offsets are measured from two',
-  ]);
+  expect(codesOf([at(0)])).toEqual(['TOO_FEW fixed: 1 fixed point. Offsets are measured from two']);
   expect(codesOf([at(0), at(1), at(2)])).toEqual([
     'TOO_MANY fixed: 3 fixed points. Offsets are measured from two',
   ]);

@@ -59,7 +59,7 @@ export const ERROR_CODES = {
   POINTS_COLLINEAR: 'points on one line, so no circle or plane fits',
   PLANES_PARALLEL: 'two planes that never meet, or are the same',
   SIDE_UNKNOWN: 'a point on the line, so it does not show the side',
-  LIMITS_CONTRADICT: 'a minimum above its maximum',
+  LIMITS_CONTRADICT: 'limits that leave nothing between them, such as a minimum above its maximum',
   BOOK_ROW: 'a row of a level book with readings that exclude each other',
   SIGHTS_EQUAL:
     'two set-ups with the same difference of sights, so they cannot show an error of the level',

@@ -132,6 +132,7 @@ function planParts(job: ReadJob): JobPlan {
       pavements: pavementPlans,
       lines: linePlans,
       laid,
+      stripped: new Set(pavements.flatMap(({ stripped }) => stripped)),
       stakes,
       levelBook,
       levelling,

@@ -583,6 +583,21 @@ const STRINGS = [
     danger: ['B1', 'B2', 'B3'],
     harmless: ['B1', 'B2', 'B3', 'X'],
   }),
+  twins({
+    figure: 'outline of old paving',
+    code: 'OLD_PAVING_UNUSED',
+    subject: 'old asphalt 1',
+    says: {},
+    set: (job, east: number) => {
+      const x = [east, east + 2, east + 2, east];
+      const points = x.map((at, k) => [at, k < 2 ? 1 : 2]);
+      Object.assign(job, {
+        oldPaving: [{ material: 'asphalt', thickness: '60 mm', outline: { unit: 'm', points } }],
+      });
+    },
+    danger: 100,
+    harmless: 1,
+  }),
 ];
 
 const SLOPES = [

@@ -13,7 +13,8 @@ import { areaOfRegions, within, type SignedOutline } from './regions.js';
 import type { Stake } from './stake-grounds.js';
 import { withoutGaps } from './without-gaps.js';
 
-type OldPavingOfJob = NonNullable<ReadJob['oldPaving']>[number];
+/** Old paving as the job gives it. Internal. */
+export type OldPavingOfJob = NonNullable<ReadJob['oldPaving']>[number];
 
 /** Old paving in the dig of a pavement, or over a share of it. Internal. */
 export interface LaidOldPaving {

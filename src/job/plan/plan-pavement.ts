@@ -27,7 +27,7 @@ import { planEarth } from './plan-earth.js';
 import { withTops } from './plan-edges.js';
 import { planLifts } from './plan-lifts.js';
 import { planNearby } from './plan-nearby.js';
-import { planOldPaving } from './plan-old-paving.js';
+import { planOldPaving, type OldPavingOfJob } from './plan-old-paving.js';
 import { planOrders } from './plan-orders.js';
 import { planPavers } from './plan-pavers.js';
 import { type PlannedSides } from './plan-sides.js';
@@ -43,6 +43,8 @@ export interface PlannedPavement {
   readonly plan: PavementPlan;
   /** Finished grade through fixed levels; null if the stakes give it. */
   readonly surface: FinishSurface | null;
+  /** The old paving of the job that lies in its dig. */
+  readonly stripped: readonly OldPavingOfJob[];
   readonly steps: () => readonly PlacedStep[];
 }
 
@@ -130,7 +132,8 @@ export function planPavement(
     ...spoilSteps(job, plan),
     ...betweenSteps(job, pavement, plan),
   ];
-  return { plan, surface: grade?.surface ?? null, steps };
+  const stripped = dug.old.map(({ one }) => one.old);
+  return { plan, surface: grade?.surface ?? null, stripped, steps };
 }
 
 const areasOf = ({ paving, widened, dug }: LaidOut, own: OwnParts) => ({

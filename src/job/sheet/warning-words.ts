@@ -46,6 +46,8 @@ export const WARNING_WORDS: Readonly<Record<WarningCode, (said: Said) => string>
     `${subject} is inside the dig of ${say('pavement')} and will be dug out. Reset it outside the dig line.`,
   STAKE_UNUSED: ({ subject }) =>
     `${subject} is on no string, and its levels are not used. Name it in a string, or remove it.`,
+  OLD_PAVING_UNUSED: ({ subject }) =>
+    `${subject} lies in no dig and is not stripped. Check its outline and its unit, or remove it.`,
   DIG_CLOSES_UP: ({ subject }) =>
     `${subject}: the widened dig closes a notch or an island of the paving. If a tree, post or cover stands in it, draw the dig by hand.`,
   DIG_RUNS_OUT: ({ subject, say }) =>

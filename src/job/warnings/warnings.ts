@@ -1,5 +1,6 @@
 import { entry, lastOf } from '../../invariant.js';
 import type { LaidOut } from '../plan/lay-out.js';
+import type { OldPavingOfJob } from '../plan/plan-old-paving.js';
 import { PUBLISHED_LEAST_FALL } from '../plan/plan-slopes.js';
 import type { JobPlan, PavementPlan, PlanWarning, StringLinePlan } from '../plan/plan.js';
 import type { StakesById } from '../plan/stake-grounds.js';
@@ -27,6 +28,8 @@ export interface WarningBasis extends Pick<JobPlan, 'levelBook' | 'levelling'> {
   readonly lines: readonly StringLinePlan[];
   /** The pavements as laid out, in the same order. */
   readonly laid: readonly LaidOut[];
+  /** The old paving of the job that lies in a dig. */
+  readonly stripped: ReadonlySet<OldPavingOfJob>;
   readonly stakes: StakesById;
 }
 
@@ -45,8 +48,18 @@ export function findWarnings(job: ReadJob, basis: WarningBasis): PlanWarning[] {
     ...lineWarnings(job, basis, existingAt),
     ...groundWarnings(laid, existingAt),
     ...stakeWarnings(job, pavements),
+    ...unusedOldPaving(job, basis),
   ];
 }
+
+/** Old paving that lies in no dig. */
+const unusedOldPaving = (
+  { oldPaving = [] }: ReadJob,
+  { stripped }: Pick<WarningBasis, 'stripped'>,
+): PlanWarning[] =>
+  oldPaving.flatMap((old, index) =>
+    stripped.has(old) ? [] : [warning('OLD_PAVING_UNUSED', `old ${old.material} ${index + 1}`)],
+  );
 
 function pavementWarnings(
   job: ReadJob,

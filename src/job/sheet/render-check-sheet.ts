@@ -38,7 +38,7 @@ export function renderCheckSheet(check: JobCheck, options: JobSheetOptions): str
   );
   const lines = [
     ...sheetTitle(check.name),
-    ...paragraph(`As built, compared with the plan: ${VERDICT_WORDS[check.verdict]}`),
+    ...paragraph(`As built, compared with the plan: ${verdictSoFar(check)}`),
     ...paragraph(`${units.title}. Depths straight down from the string; + is high.`),
     ...check.surfaces.flatMap((surface) => surfaceLines(surface, { units, system })),
     ...check.pavements.flatMap((pavement) => placedLines(pavement, { system, sources })),
@@ -48,6 +48,16 @@ export function renderCheckSheet(check: JobCheck, options: JobSheetOptions): str
     ...check.cautions.flatMap(({ text }) => paragraph(text, '* ', '  ')),
   ];
   return sheetText(lines, width);
+}
+
+/** The verdict in words; what was read may be ok while something is left to check. */
+function verdictSoFar({ verdict, surfaces, pavements }: JobCheck): string {
+  const isWhole =
+    surfaces.every(({ missing }) => missing.length === 0) &&
+    pavements.every(({ notChecked }) => notChecked.length === 0);
+  return verdict === 'pass' && !isWhole
+    ? 'ok so far. Not everything has been checked.'
+    : VERDICT_WORDS[verdict];
 }
 
 /** The checks between the stakes of a pavement. */

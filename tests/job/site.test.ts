@@ -404,6 +404,39 @@ describe('units by pattern and border', () => {
     ]);
   });
 
+  test('a direction or off-cuts used again without a pattern are refused', () => {
+    for (const needs of [{ axis: '30 deg' }, { reuse: 0.5 }]) {
+      const outcome = tryPlanJob(withMaterials({ paver: { ...paver, ...needs } }));
+      if (outcome.ok) expect.unreachable();
+      expect(
+        outcome.errors.map(({ code, path, message }) => `${code} ${pathText(path)}: ${message}`),
+      ).toEqual([
+        `REQUIRED materials.pavers[0].pattern: missing. ${Object.keys(needs)[0] ?? ''} needs it`,
+      ]);
+      const pattern = { pattern: 'stack-bond' };
+      expect(tryPlanJob(withMaterials({ paver: { ...paver, ...needs, ...pattern } })).ok).toBe(
+        true,
+      );
+      const wrong = tryPlanJob(withMaterials({ paver: { ...paver, ...needs, pattern: 'round' } }));
+      expect(wrong.ok ? [] : wrong.errors.map(({ code }) => code)).toEqual(['UNKNOWN_CHOICE']);
+    }
+  });
+
+  test('inside a border of another paver the cuts are counted in the direction of the field', () => {
+    const cutOf = (axis: string) => {
+      const job = withMaterials(
+        { paver: { ...paver, pattern: 'stack-bond', axis } },
+        { border: { course: 'soldier', corner: 'butt', paver: 'edge' } },
+      );
+      const { pavers } = job.materials;
+      pavers.push({ ...pavers[0], id: 'edge', pattern: 'stack-bond', axis: '0 deg' });
+      return courtOf(planFile(job)).pavers?.cut;
+    };
+    // 34.5 by 12.5 ft: 69 ft along 9 1/8 in, 25 ft along 4 5/8 in; turned, the other way round
+    expect(cutOf('0 deg')).toBe(Math.ceil((69 * 12) / 9.125 + (25 * 12) / 4.625));
+    expect(cutOf('90 deg')).toBe(Math.ceil((69 * 12) / 4.625 + (25 * 12) / 9.125));
+  });
+
   test('a border takes its area off the field and its units on top', () => {
     const plan = planFile(
       withMaterials({ paver }, { border: { course: 'soldier', corner: 'butt' } }),

@@ -7,10 +7,10 @@ import {
   subtractRatios,
   wholeRatio,
 } from '../../units/ratio.js';
+import { listed } from '../listed.js';
 import type { PavementPlan, PaverPlan, UnitsPlan } from '../plan/plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { columnTable, entry, paragraph, subheading, type SheetLine } from './sheet-lines.js';
-import { listed } from './group-warnings.js';
 import type { Sheet } from './sheet-context.js';
 import { breakageLabel, paverNamed, wasteOf, wasteText } from './waste-words.js';
 

@@ -20,7 +20,7 @@ import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
  * @param check - from `checkJob`; not changed
  * @param options - see {@link JobSheetOptions}
  * @returns the text, lines ended by `\n`
- * @throws `WRONG_TYPE` for what is no check, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`,
+ * @throws `WRONG_TYPE` if it is not a check, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`,
  *   `UNKNOWN_FIELD`
  * @example
  * const check = checkJob(planJob(job), {

@@ -23,7 +23,7 @@ import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
  *
  * @param step - of `workSteps`; a copy of one is none
  * @param options - see {@link DescribePartOptions}
- * @throws `WRONG_TYPE` for what is no step, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
+ * @throws `WRONG_TYPE` if it is not a step, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
  * const [first] = workSteps(planJob(job));
  * first === undefined ? [] : describeWorkStep(first, { system: 'us' }).slice(2, 3)

@@ -20,6 +20,15 @@ const englishText = (texts: LabelTexts, key: DrawingLabelKey, values: DrawingLab
 /** A label by its key; values may be left out where there are none. Internal. */
 export type Labeller = (key: DrawingLabelKey, values?: DrawingLabelValues) => string;
 
+/** Keys of labels with a number, which have another text for one. */
+type CountedKey = {
+  [K in DrawingLabelKey]: `${K}-one` extends DrawingLabelKey ? K : never;
+}[DrawingLabelKey];
+
+/** A label with a number, in the singular for one. Internal. */
+export const countLabel = (label: Labeller, key: CountedKey, count: number): string =>
+  label(count === 1 ? `${key}-one` : key, { count: `${count}` });
+
 /**
  * Writes labels by the function of the caller, and refuses what is no text; in English where there is
  * no function. Internal.

@@ -33,7 +33,7 @@ const OPTIONS = shapeOf<PlanFromJSONOptions>()({
  * @param json - a plan after `JSON.parse` or `structuredClone`; not changed
  * @param options - see {@link PlanFromJSONOptions}
  * @returns the plan, frozen, with its working
- * @throws `PLAN_INVALID` for what is no saved plan; `PLAN_ALTERED` for figures that its job does not
+ * @throws `PLAN_INVALID` if it is not a saved plan; `PLAN_ALTERED` for figures that its job does not
  *   give. `issues` has the paths of all, up to 100, and the number of the rest
  * @example
  * const plan = planJob(job);

@@ -11,7 +11,7 @@ import { deepFreeze } from '../working.js';
  * planner, so nothing is planned again, but for the working: that is made when first asked for, from
  * the job as it was given. Internal.
  *
- * @throws `PLAN_INVALID` for what is no plan
+ * @throws `PLAN_INVALID` if it is not a plan
  */
 export function planFromWorker(data: unknown, job: unknown): JobPlan {
   const plan = readSavedPlan(data);

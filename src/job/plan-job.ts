@@ -43,7 +43,7 @@ import { findWarnings } from './warnings/warnings.js';
  * @param job - a {@link JobInput}; not changed. In the example it is examples/cedar-court.json
  * @returns one plain, frozen {@link JobPlan}; `JSON.stringify` keeps all of it, `planFromJSON` reads
  *   it back
- * @throws `JOB_INVALID`: every fault stands in `issues` with its field path, code and words
+ * @throws `JOB_INVALID`: every fault is in `issues` with its field path, code and words
  * @source paver-tolerances
  * @source edge-restraints
  * @example

@@ -1,7 +1,6 @@
 import type { FieldPath } from '../errors.js';
 import { shown } from '../input/shown.js';
-import { isQuantity, type AnyQuantity } from '../units/quantity.js';
-import { isNear } from './near.js';
+import { isPart, isSameValue } from './is-same-value.js';
 import type { JobPlan } from './plan/plan.js';
 
 /** A part of a saved plan that its job does not give. Internal. */
@@ -43,19 +42,8 @@ function compare(found: Difference[], own: unknown, saved: unknown, path: FieldP
     }
     return;
   }
-  if (!isSame(own, saved)) found.push(differs(own, saved, path));
+  if (!isSameValue(own, saved)) found.push(differs(own, saved, path));
 }
-
-const isPart = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !isQuantity(value);
-
-function isSame(own: unknown, saved: unknown): boolean {
-  if (typeof own === 'number' && typeof saved === 'number') return isNear(own, saved);
-  if (!isQuantity(own) || !isQuantity(saved)) return own === saved;
-  return own.dimension === saved.dimension && isNear(sizeOf(own), sizeOf(saved));
-}
-
-const sizeOf = ({ si }: AnyQuantity): number => si.toNumber();
 
 const differs = (own: unknown, saved: unknown, path: FieldPath): Difference => ({
   path,

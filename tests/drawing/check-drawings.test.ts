@@ -1,7 +1,7 @@
 import { DOMParser } from '@xmldom/xmldom';
 import { describe, expect, test } from 'vitest';
 import { drawLayerCheck, drawStraightedge, type DrawOptions } from 'settline/drawing';
-import { checkCompaction, checkFall, describeCheckMove } from 'settline/checks';
+import { checkCompaction, checkFall, describeCheckMove, checkFlatness } from 'settline/checks';
 import { checkJob, planJob, renderCheckSheet } from 'settline/job';
 import { formatLength } from 'settline/units';
 import { cedarCourtJob } from '../cedar-court.js';
@@ -116,7 +116,10 @@ describe('a checked layer', () => {
     ],
   ] as const)('of %s', (_kind, check, points) => {
     for (const style of STYLES) expect(layoutFaults(drawLayerCheck(check, style))).toEqual([]);
-    expect(textsOf(readXml(drawLayerCheck(check, US)), 'point')).toEqual(points);
+    const root = readXml(drawLayerCheck(check, US));
+    expect(textsOf(root, 'point')).toEqual(points);
+    const count = points.length === 1 ? '1 reading. ' : '2 readings. ';
+    expect(elementsOf(root, 'desc')[0]?.text.startsWith(count)).toBe(true);
   });
 
   test('of many readings shows those nearest to a limit, and says so', () => {
@@ -164,6 +167,21 @@ describe('a straightedge', () => {
     const edge = Number((bar.attributes['points'] ?? '').split(/[ ,]/)[1]);
     const high = numberOf(gap, 'y2') - numberOf(gap, 'y1');
     expect((numberOf(tolerance, 'y1') - edge) / high).toBeCloseTo(3 / 8 / (13 / 16), 2);
+  });
+
+  test.each([
+    [41, '1 more reading does not pass; the result lists it.'],
+    [42, '2 more readings do not pass; the result lists them.'],
+  ])('of %i that do not pass names 40 and counts the rest', (low, more) => {
+    const check = checkFlatness({
+      layer: 'base',
+      tolerance: 'paver-guide-in',
+      profile: Array.from({ length: 2 * low + 1 }, (_, k) => ({
+        station: `${k} ft`,
+        height: k % 2 === 0 ? '0 in' : '-1 in',
+      })),
+    });
+    expect(words(readXml(drawStraightedge(check, US)))).toContain(more);
   });
 
   test('shows the largest gap where all pass, and says where there is none', () => {

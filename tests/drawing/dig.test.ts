@@ -38,7 +38,7 @@ describe('the deepest place is that of the plan, as the sheet prints it', () => 
     const { deepestCut } = pavement.earth;
     if (deepestCut === null) {
       const depth = depthText(pavement.dig.depth.abs(), system);
-      expect(words).toContain(`One depth is worked with all over: ${depth}`);
+      expect(words).toContain(`One depth is used for the whole dig: ${depth}`);
       expect(textsOf(root, 'depth')).toEqual([]);
       expect(textsOf(root, 'strong')).toContain(depth);
       return;
@@ -177,7 +177,7 @@ describe('where one depth holds', () => {
     for (const { id, dig } of measured) {
       expect(words).toContain(`${id}: ${depthText(dig, 'metric').replace(' mm', '')}`);
     }
-    expect(words.join(' ')).toContain('on average along the strings.');
+    expect(words.join(' ')).toContain('the average along the strings.');
   });
 });
 

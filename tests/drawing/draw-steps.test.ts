@@ -58,3 +58,14 @@ test('refuses what is no list of steps', () => {
   expectFault(() => drawSteps(step as never, { system: 'us' }), 'WRONG_TYPE');
   expectFault(() => drawSteps([{ ...step }], { system: 'us' }), 'WRONG_TYPE');
 });
+
+test('one step and one hold point are counted as such', () => {
+  const [plan] = PLANS;
+  const steps = plan === undefined ? [] : workSteps(plan);
+  const described = (shown: typeof steps) =>
+    elementsOf(readXml(drawSteps(shown, { system: 'us' })), 'desc')[0]?.text;
+  const held = steps.filter(({ holdPoints }) => holdPoints.length === 1).slice(0, 1);
+  expect(described(held)).toMatch(/^1 step, 1 hold point\. /);
+  const free = steps.filter(({ holdPoints }) => holdPoints.length === 0).slice(0, 2);
+  expect(described(free)).toMatch(/^2 steps, 0 hold points\. /);
+});

@@ -102,7 +102,7 @@ describe('the depth of frost', () => {
   test('without frost says so, and has no line of it', () => {
     const none = readXml(drawFrostDepth(stefanDepth({ ...winterOf(0), layers: [clay] }), US));
     expect(words(none).join(' ')).toContain('No frost.');
-    expect(words(none).join(' ')).toContain('clay: nothing of it freezes');
+    expect(words(none).join(' ')).toContain('clay: none of it freezes');
     expect(styled(pictureOf(none), 'line', 'string')).toHaveLength(0);
     expect(textsOf(none, 'depth')).toEqual(['0']);
   });
@@ -117,7 +117,7 @@ describe('the depth of frost', () => {
     expect(textsOf(shallow, 'layer')).toEqual(['base']);
     expect(words(shallow).join(' ')).not.toContain('rock');
     // what it says in words has every layer
-    expect(describedBy(shallow)).toContain('rock: nothing of it freezes');
+    expect(describedBy(shallow)).toContain('rock: none of it freezes');
   });
 });
 

@@ -427,7 +427,7 @@ describe('a plan says in words', () => {
     const words = wordsOf(drawn(planJob(heronYardJob()))).join(' ');
     expect(words).toContain('Have buried lines located and marked before you dig.');
     expect(words).toMatch(/Have them located before you dig, and dig by hand/);
-    expect(words).toContain('Which way is north, the job does not say.');
+    expect(words).toContain('The job does not say which way is north.');
   });
 });
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { drawStakeRow, type DrawOptions } from 'settline/drawing';
 import { describeMove, planJob } from 'settline/job';
 import { checkStakeLine, type StakeLine } from 'settline/stakes';
-import { formatLength, type Length } from 'settline/units';
+import { formatLength, length, type Length } from 'settline/units';
 import { expectFault } from '../faults.js';
 import { jobOf, site } from '../properties/site-jobs.js';
 import { runs } from '../runs.js';
@@ -181,6 +181,9 @@ test('what is no row is refused', () => {
   for (const value of [null, 7, {}, [], { ...checked, offsets: [] }, { ...checked, moves: [{}] }]) {
     expectFault(wrong(value), 'WRONG_TYPE');
   }
+  // a move the other way is not drawn, and not told
+  const moves = [{ id: 'P1', distance: length('-100 mm'), direction: 'right' }];
+  expectFault(wrong({ ...checked, moves }), 'WRONG_TYPE');
   expectFault(
     () => drawStakeRow(checked, { system: 'us', string: 'kerb' } as never),
     'UNKNOWN_FIELD',

@@ -227,6 +227,65 @@ describe('checks of a job', () => {
     expect(terrace?.notChecked[0]?.surfaces).toEqual(['base top', 'bedding top', 'finished grade']);
   });
 
+  test('the sheet says ok only if nothing is left to read or to check', () => {
+    const own = { over: '1 mm', under: '1 mm' };
+    const tolerances = {
+      ...{ subgrade: own, lift: own, 'sub-base': own, base: own, bedding: own, pavers: own },
+    };
+    const of = <T extends object>(one: T) =>
+      plan.pavements.map(({ id }) => ({ ...one, pavement: id }));
+    const onSurfaces = <T extends object>(kind: string, one: T) =>
+      checkJob(plan, { lippage: [lippage] }).pavements.flatMap(({ id, notChecked }) =>
+        (notChecked.find(({ check: left }) => left === kind)?.surfaces ?? []).map((surface) => ({
+          ...one,
+          pavement: id,
+          surface,
+        })),
+      );
+    const guess = plan.stringLines.flatMap(({ pavement, stakes }) =>
+      onSurfaces('level', {}).flatMap(({ pavement: id, surface }) =>
+        id === pavement
+          ? stakes.map((stake) => ({ stake: stake.id, surface, belowString: '9 in' }))
+          : [],
+      ),
+    );
+    const readings = checkJob(plan, { readings: guess, tolerances }).surfaces.flatMap(
+      ({ surface, stakes }) =>
+        stakes.map(({ id, plannedBelowString }) => ({
+          stake: id,
+          surface,
+          belowString: plannedBelowString,
+        })),
+    );
+    const whole: JobReadings = {
+      readings,
+      tolerances,
+      thickness: { 'sub-base': own, base: own, bedding: own },
+      compaction: onSurfaces('compaction', compaction),
+      flatness: onSurfaces('flatness', flatness),
+      fall: of(fall),
+      lippage: of(lippage),
+      jointWidth: of(jointWidth),
+      bondLine: of(bondLine),
+    };
+    const headline = (given: JobReadings) =>
+      renderCheckSheet(checkJob(plan, given), { system: 'us', width: 80 })
+        .split('\n')
+        .find((line) => line.startsWith('As built'));
+    const soFar = 'As built, compared with the plan: ok so far. Not everything has been checked.';
+    expect(headline(whole)).toBe('As built, compared with the plan: ok');
+    // a stake, a surface, a kind of check
+    expect(headline({ ...whole, readings: readings.slice(1) })).toBe(soFar);
+    expect(
+      headline({ ...whole, readings: readings.filter(({ surface }) => surface !== 'subgrade') }),
+    ).toBe(soFar);
+    expect(headline({ ...whole, fall: of(fall).slice(1) })).toBe(soFar);
+    expect(headline(all)).toBe(soFar);
+    expect(headline(broken)).toBe(
+      'As built, compared with the plan: OUT',
+    );
+  });
+
   test('carries the working and the cautions of every check, and goes through JSON', () => {
     const titles = check.working.map(({ title }) => title);
     expect(titles).toContain('Lippage at a');

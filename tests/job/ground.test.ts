@@ -110,7 +110,7 @@ describe('the ground of a job', () => {
     };
     const heavy = { plant: { ...PLATE, mass: '340 kg' } };
     const [first = ''] = notesOf(heavy, 'lift');
-    expect(first).toContain('permits no lift so thick for this machine');
+    expect(first).toContain('The method does not permit a lift this thick with this machine.');
     const own = (passes: number) => ({
       rates: {
         plate: { width: '500 mm', overlap: 0.1, speed: '20 m/min', efficiency: 0.75, passes },
@@ -217,8 +217,12 @@ describe('the ground of a job', () => {
     expect(words).toMatch(
       /frost goes \d+ mm into the subgrade, but the pavement is planned without/,
     );
-    expect(words).toMatch(/base is 300 mm, the rule of limited frost penetration requires \d+ mm/);
-    expect(words).toContain('20.4 l/min runs off in the storm, the drain takes 12.0 l/min');
+    expect(words).toMatch(
+      /base is 300 mm\. The rule of limited frost penetration requires \d+ mm\./,
+    );
+    expect(words).toContain(
+      '20.4 l/min runs off in the storm, but the drain takes only 12.0 l/min',
+    );
     expect(words).toContain('no lift as thick as lift 1, 2, 3 for this machine. Use thinner');
     const notSaid = plan.warnings.filter(({ code }) => code === 'FROST_NOT_SAID');
     expect(notSaid.map((one) => describeWarning(one, { system: 'us' }))).toEqual([

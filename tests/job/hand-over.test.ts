@@ -201,6 +201,13 @@ describe('what deviates', () => {
     expect(sheetOf(broken).split('\n')[2]).toBe(
       'Hand-over. All checks: OUT, 6 of 9 checks deviate',
     );
+    expect(sheetOf({ jointWidth: [joints('5/16 in')] }).split('\n')[2]).toBe(
+      'Hand-over. All checks: OUT, 1 of 1 check deviates',
+    );
+    expect(sheetOf({ ...sound, jointWidth: [joints('5/16 in')] }).split('\n')[2]).toBe(
+      'Hand-over. All checks: OUT, 1 of 2 checks deviates',
+    );
+    expect(section(sheet, 'SIGNED').join(' ')).toContain('It does not approve any deviation.');
   });
 
   test('joints within the share that was asked for are no deviation', () => {

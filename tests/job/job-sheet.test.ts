@@ -635,7 +635,10 @@ describe('quantities', () => {
       'base and sub-base: loose and weight include 4% waste; weight includes 3% water.',
     );
     expect(text).toContain('bedding: loose and weight include 8% waste; weight includes 4% water.');
-    expect(text).toContain('pavers to order, with 4% for cuts and breakage');
+    // 5520 pavers are 5519.4; 5741 to order less those
+    expect(text).toContain(
+      'pavers, net 5520 plus 4% for cuts and breakage 221 pavers to order 5741',
+    );
     const orders = flat(section(sheet, 'ORDER AND HAUL AWAY'));
     const [stone] = plan.totals.stones;
     expect(orders).toContain(
@@ -655,6 +658,36 @@ describe('quantities', () => {
       'left over',
     ]);
     expect(orders).not.toMatch(/compacted, in place, with/);
+  });
+
+  test.each([
+    // half of 271 cut pavers, rounded up; (1380 + 136 + 264) x 1.02 is 1815.6
+    [slateWharf, 'WORKSHOP APRON', [1380, 271, 136, 264, 36, 1816]],
+    [slateWharf, 'OFFICE PATH', [328, 155, 78, 8, 414]],
+    // the border has a paver of its own: 308 x 1.02 is 314.2
+    [heronYard, 'DRIVE', [3088, 311, 156, 64, 3308, 308, 7, 315]],
+    [heronYard, 'WALK TO THE DOOR', [255, 13, 268]],
+  ])('pavers add up to the order: %#', (site, heading, counts) => {
+    const text = section(sheetOf(site, 'us'), heading);
+    const rows = text.split('\n').filter((line) => /pavers|of these cut|^ +plus|units/.test(line));
+    expect(rows.map((line) => Number(/(\d+)$/.exec(line)?.[1]))).toEqual(counts);
+    let sum = 0;
+    for (const [index, line] of rows.entries()) {
+      const count = counts[index] ?? 0;
+      if (line.includes('to order')) expect(count, line).toBe(sum);
+      else if (line.includes(', net')) sum = count;
+      else if (line.includes('plus')) sum += count;
+    }
+  });
+
+  test('what cuts lose is less where off-cuts are used again', () => {
+    const job = structuredClone(slateWharf);
+    Object.assign(job.materials.pavers[0] ?? {}, { reuse: 0.4 });
+    const text = flat(section(sheetOf(job, 'us'), 'WORKSHOP APRON'));
+    // 271 x 0.6 / 2 is 81.3
+    expect(text).toMatch(
+      /of these cut 271 plus lost to cuts 82 plus for the border 264 plus 2% for breakage/,
+    );
   });
 
   test('loads, orders and soil to haul away', () => {

@@ -5,12 +5,15 @@ import {
   planJob,
   renderJobSheet,
   tryPlanJob,
+  workSteps,
   type JobPlan,
   type MaterialKind,
 } from 'settline/job';
 import { pathText, type ErrorCode } from 'settline';
 import { edgeRestraint, jointSand, unitCount } from 'settline/materials';
 import type { Area, Length, Mass, Volume } from 'settline/units';
+import { formulaFaults } from '../formulas/evaluate-step.js';
+import { heronYardFile } from '../heron-yard.js';
 import { inMetric } from '../in-metric.js';
 import type { Loose as Fields, LooseJob } from '../loose-job.js';
 import { plainCourtFile, plainCourtJob } from '../plain-court.js';
@@ -290,12 +293,11 @@ describe('the order list', () => {
     const fabric = courtOf(plan).supplies.geotextile;
     expect(fabric?.strips).toBe(4);
     expect(fabric?.fabricArea.to('ft2').toString()).toBe('900');
-    expect(lineOf('geotextile').measure).toBe('rolls');
-    expect(lineOf('geotextile').parts).toContainEqual({
-      pavement: 'Parking court',
-      layer: null,
-      need: 1, // 72 of 100 ft
-    });
+    expect(fabric?.rolls).toBe(1); // 72 of 100 ft
+    expect(lineOf('geotextile').measure).toBe('area');
+    expect(
+      lineOf('geotextile').parts.map(({ pavement, need }) => [pavement, feet2(need as Area)]),
+    ).toContainEqual(['Parking court', 900]);
     // the same court turned by a 3-4-5 angle
     const turned = planFile(
       withMaterials(MATERIALS, {
@@ -313,6 +315,40 @@ describe('the order list', () => {
     const other = courtOf(turned).supplies.geotextile;
     expect(other?.strips).toBe(4);
     expect(other?.fabricArea.toNumber('ft2')).toBeCloseTo(900, 8);
+  });
+
+  // strips of the drive: 4 of 6.52 m, of the walk: 2 of 2.24 m; all 4.5 m wide, 30.56 m in total
+  test.each([
+    // rolls of, of each pavement by itself, of both, m2 left over
+    ['50 m', [1, 1], 1, '87.48'], // 50 - 30.56 is 19.44 m
+    ['30.56 m', [1, 1], 1, '0'],
+    ['30.55 m', [1, 1], 2, '137.43'], // the last strip is not pieced
+    ['16 m', [2, 1], 2, '6.48'], // 2 strips of each from a roll
+    ['8.76 m', [4, 1], 4, '20.16'], // 2.24 m from what 6.52 m leaves of two rolls
+    ['8.75 m', [4, 1], 5, '59.355'], // 30.56 m is less than 4 rolls, but strips are whole
+  ])('fabric of all pavements is cut from the same rolls: %s', (rollLength, alone, count, left) => {
+    const job = heronYardFile();
+    Object.assign(job.materials, {
+      geotextile: { rollWidth: '4.5 m', overlap: '300 mm', rollLength },
+    });
+    const yard = planFile(job);
+    expect(yard.pavements.map(({ supplies }) => supplies.geotextile?.rolls)).toEqual(alone);
+    const made = materialList(yard);
+    const fabric = made.lines.find(({ kind }) => kind === 'geotextile');
+    expect(fabric?.packs).toEqual([{ name: 'roll', count }]);
+    expect((fabric?.need as Area).to('m2').toString()).toBe('137.52');
+    expect((fabric?.surplus as Area).to('m2').toString()).toBe(left);
+    const both = (fabric?.need as Area).plus(fabric?.surplus as Area);
+    expect((fabric?.ordered as Area).equals(both)).toBe(true);
+    const steps = made.working.filter(({ title }) => title.includes('eotextile'));
+    expect(steps.map(({ result }) => result.symbol)).toEqual(['n', 'K', 'A', 'c']);
+    expect(formulaFaults(made.working)).toEqual([]);
+    const isShared = alone.reduce((a, b) => a + b, 0) > count;
+    const note = `Keep what is left of each roll: ${count === 1 ? '1 roll' : `${count} rolls`} must do for all pavements.`;
+    const notes = workSteps(yard)
+      .filter(({ kind }) => kind === 'geotextile')
+      .map((step) => step.notes);
+    expect(notes.map((all) => all.includes(note))).toEqual([isShared, isShared]);
   });
 
   test('without packs or supplies the needs stand as they are', () => {
@@ -366,6 +402,39 @@ describe('units by pattern and border', () => {
       counted.order,
       0,
     ]);
+  });
+
+  test('a direction or off-cuts used again without a pattern are refused', () => {
+    for (const needs of [{ axis: '30 deg' }, { reuse: 0.5 }]) {
+      const outcome = tryPlanJob(withMaterials({ paver: { ...paver, ...needs } }));
+      if (outcome.ok) expect.unreachable();
+      expect(
+        outcome.errors.map(({ code, path, message }) => `${code} ${pathText(path)}: ${message}`),
+      ).toEqual([
+        `REQUIRED materials.pavers[0].pattern: missing. ${Object.keys(needs)[0] ?? ''} needs it`,
+      ]);
+      const pattern = { pattern: 'stack-bond' };
+      expect(tryPlanJob(withMaterials({ paver: { ...paver, ...needs, ...pattern } })).ok).toBe(
+        true,
+      );
+      const wrong = tryPlanJob(withMaterials({ paver: { ...paver, ...needs, pattern: 'round' } }));
+      expect(wrong.ok ? [] : wrong.errors.map(({ code }) => code)).toEqual(['UNKNOWN_CHOICE']);
+    }
+  });
+
+  test('inside a border of another paver the cuts are counted in the direction of the field', () => {
+    const cutOf = (axis: string) => {
+      const job = withMaterials(
+        { paver: { ...paver, pattern: 'stack-bond', axis } },
+        { border: { course: 'soldier', corner: 'butt', paver: 'edge' } },
+      );
+      const { pavers } = job.materials;
+      pavers.push({ ...pavers[0], id: 'edge', pattern: 'stack-bond', axis: '0 deg' });
+      return courtOf(planFile(job)).pavers?.cut;
+    };
+    // 34.5 by 12.5 ft: 69 ft along 9 1/8 in, 25 ft along 4 5/8 in; turned, the other way round
+    expect(cutOf('0 deg')).toBe(Math.ceil((69 * 12) / 9.125 + (25 * 12) / 4.625));
+    expect(cutOf('90 deg')).toBe(Math.ceil((69 * 12) / 4.625 + (25 * 12) / 9.125));
   });
 
   test('a border takes its area off the field and its units on top', () => {

@@ -102,7 +102,7 @@ function digScene(plan: JobPlan, id: string): DigScene {
   return { scene, pavement, depthAt, zeros: zerosOf(pavement, depthAt) };
 }
 
-const noPavement = () => fault('PLAN_INVALID', 'the plan has a pavement that its job has not');
+const noPavement = () => fault('PLAN_INVALID', 'the plan has a pavement that is not in its job');
 
 /** Clear space round the dig: coordinates stand in it. */
 const GUTTERS = { wide: [74, 46], narrow: [62, 42] } as const;

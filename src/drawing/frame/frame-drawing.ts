@@ -22,7 +22,7 @@ export interface FrameParts {
   readonly notes: readonly string[];
   /** What else is to know about the picture, at the foot. */
   readonly remarks?: readonly string[];
-  /** The main figures in words, for who cannot see the picture. */
+  /** The main figures in words, for readers who cannot see the picture. */
   readonly description: string;
   /** Those entries are drawn that the picture has marks for. */
   readonly legend: readonly LegendEntry[];

@@ -6,6 +6,8 @@ import type { DrawStyle } from '../draw-options.js';
 
 /** The English words of verdicts and corrections, as the sheets print them. */
 export const VERDICT_TEXTS = {
+  'count-readings': '{count} readings',
+  'count-readings-one': '1 reading',
   'verdict-pass': 'ok',
   'verdict-unclear': 'CHECK',
   'verdict-fail': 'OUT',

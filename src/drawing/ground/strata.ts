@@ -67,11 +67,7 @@ export function strataPicture(of: Strata, top: number, style: DrawStyle): Pictur
   const column = columnMarks(of, frame, style);
   const { left, right, bottom, pixelsPerMetre, y } = frame;
   const foot = Math.max(bottom, column.bottom) + style.small * 1.6;
-  const bar = scaleBar(
-    pixelsPerMetre,
-    { at: [left, foot], most: style.width / 3, name: (text) => text },
-    style,
-  );
+  const bar = scaleBar(pixelsPerMetre, { at: [left, foot], most: style.width / 3 }, style);
   return {
     marks: [
       ...of.strata.map((one) => stratumMark(one, frame)),

@@ -1,3 +1,4 @@
+import { countLabel } from '../draw-label.js';
 import type { AnyLayerCheck } from '../../checks/report-words.js';
 import type { SurfaceCheck } from '../../job/check/check-surface.js';
 import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
@@ -50,7 +51,7 @@ export function drawLayerCheck(
       title: titleWords(layer, style),
       notes: notes(layer, points.length < count ? { shown: points.length, count } : null, style),
       description: style.label('describe-checked', {
-        count: `${count}`,
+        readings: countLabel(style.label, 'count-readings', count),
         limits: limitWords(layer.check, style),
         verdict: style.label(`check-${layer.verdict}`),
         off: offWords(points),

@@ -45,5 +45,5 @@ export const LAYER_CHECK_TEXTS = {
   'mark-high': 'out of tolerance, high or over',
   'mark-low': 'out of tolerance, low or under',
   'mark-allowed': 'allowed',
-  'describe-checked': '{count} readings. {limits} {verdict} {off}',
+  'describe-checked': '{readings}. {limits} {verdict} {off}',
 } as const;

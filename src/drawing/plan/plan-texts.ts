@@ -16,7 +16,7 @@ export const PLAN_TEXTS = {
   'plan-title-of': 'Plan of {pavement}',
   'lengths-us': 'Lengths in feet and inches.',
   'lengths-metric': 'Lengths in metres.',
-  'plan-axes': 'x and y are those of the job. Which way is north, the job does not say.',
+  'plan-axes': 'x and y are those of the job. The job does not say which way is north.',
   'offsets-scaled': 'Stakes are drawn {factor} times as far off their line as they are.',
   'offsets-sides': 'Left and right: stand at the first stake of a string, facing the last.',
   'offsets-none': 'Every stake is drawn where it stands.',
@@ -52,6 +52,7 @@ export const PLAN_TEXTS = {
   'edge-row-top': '{edge} {kind}, {length}: base {base}, dig {dig}, top {top}',
   'edge-kind-none': 'not said',
   'stakes-unnamed': '{count} stakes are drawn without their ids; the sheet lists them.',
+  'stakes-unnamed-one': '1 stake is drawn without its id; the sheet lists it.',
   'old-paving-elsewhere':
     'Old {material} {thickness} in the dig of {pavement} is not drawn: the job does not say where it lies.',
   'beyond-picture': 'Outside the picture: {names}.',

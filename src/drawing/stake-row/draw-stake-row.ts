@@ -3,8 +3,7 @@ import type { StakeLine } from '../../stakes/check-stake-line.js';
 import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
 import { LIFT_RULES } from '../frame/rules.js';
-import { leftWords, textLines } from '../frame/text-lines.js';
-import { scaleBar } from '../frame/scale.js';
+import { scaledPicture } from '../frame/scaled-picture.js';
 import { labelName } from '../surface-rows.js';
 import { rowFrame, type RowFrame } from './row-frame.js';
 import { rowMarks } from './row-marks.js';
@@ -63,20 +62,6 @@ export function drawStakeRow(
 }
 
 function drawPicture(row: StakeRow, frame: RowFrame, style: DrawStyle): Picture {
-  const { marks, left } = rowMarks(row, frame, style);
-  const bar = scaleBar(
-    frame.pixelsPerMetre,
-    {
-      at: [style.margin, frame.bottom + 16],
-      most: (style.width - 2 * style.margin) / 3,
-      name: (one) => one,
-    },
-    style,
-  );
-  const told = textLines(
-    [...rowLines(row, style), ...leftWords(left, style)],
-    frame.bottom + 30,
-    style,
-  );
-  return { marks: [...marks, ...bar, ...told.marks], bottom: told.bottom };
+  const lines = rowLines(row, style);
+  return scaledPicture(rowMarks(row, frame, style), { frame, below: 16, lines }, style);
 }

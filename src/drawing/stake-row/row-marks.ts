@@ -1,5 +1,6 @@
 import { arrow } from '../frame/arrow.js';
-import { labelMarks, placeLabels, type LabelRequest } from '../frame/place-labels.js';
+import type { LabelRequest } from '../frame/place-labels.js';
+import { scaledLabels, type ScaledMarks } from '../frame/scaled-picture.js';
 import type { DrawStyle } from '../draw-options.js';
 import { boxRound } from '../plan/parts.js';
 import { line, rectangle, type Point } from '../svg/shapes.js';
@@ -11,27 +12,22 @@ const HALF = 5;
 const MOST_NAMED = 80;
 
 /** The line, the tolerance, the stakes and the moves of a row; labels without a place are told. Internal. */
-export function rowMarks(
-  row: StakeRow,
-  frame: RowFrame,
-  style: DrawStyle,
-): { readonly marks: readonly string[]; readonly left: readonly string[] } {
+export function rowMarks(row: StakeRow, frame: RowFrame, style: DrawStyle): ScaledMarks {
   const places = row.stakes.map((stake) => ({
     stake,
     at: frame.to(stake.station.toNumber('m'), stake.offset.toNumber('m')),
   }));
   const moves = moveArrows(row, frame);
-  const { placed, left } = placeLabels(labels(row, places, style), {
-    view: {
-      x: style.margin,
-      y: frame.top,
-      width: style.width - 2 * style.margin,
-      height: frame.bottom - frame.top,
+  const { marks, left } = scaledLabels(
+    labels(row, places, style),
+    {
+      frame,
+      taken: places.map(({ at }) => boxRound(at, HALF + 1)),
+      rings: 6,
+      lines: [[frame.to(0, 0), [frame.right, frame.line]], ...moves],
     },
-    taken: places.map(({ at }) => boxRound(at, HALF + 1)),
-    rings: 6,
-    lines: [[frame.to(0, 0), [frame.right, frame.line]], ...moves],
-  });
+    style,
+  );
   return {
     marks: [
       ...toleranceMarks(row, frame),
@@ -43,10 +39,9 @@ export function rowMarks(
         rectangle(stake.inTolerance ? 'stake' : 'stake solid', boxRound(at, HALF)),
       ),
       ...moves.flatMap(([from, to]) => arrow('fall', from, to)),
-      ...placed.map(({ box }) => rectangle('knock', box)),
-      ...labelMarks(placed),
+      ...marks,
     ],
-    left: left.map(({ text }) => text),
+    left,
   };
 }
 

@@ -3,6 +3,7 @@ import { isPlain } from '../../input/plain.js';
 import { shown } from '../../input/shown.js';
 import type { StringLinePlan } from '../../job/plan/plan.js';
 import { isLength } from '../../job/sheet/is-measure.js';
+import { isMove } from '../../job/sheet/is-move.js';
 import type { StakeLine, StakeOffset } from '../../stakes/check-stake-line.js';
 import type { RowFinding } from '../../stakes/row-finding.js';
 import type { StakeMove } from '../../stakes/stake-move.js';
@@ -74,11 +75,4 @@ function isStake(value: unknown): boolean {
     isLength(offset) &&
     typeof inTolerance === 'boolean'
   );
-}
-
-function isMove(value: unknown): boolean {
-  if (!isPlain(value)) return false;
-  const { id, distance, direction } = value;
-  const isSide = direction === 'left' || direction === 'right';
-  return typeof id === 'string' && isLength(distance) && isSide;
 }

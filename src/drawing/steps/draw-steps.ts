@@ -1,3 +1,4 @@
+import { countLabel } from '../draw-label.js';
 import { fault } from '../../errors.js';
 import { shown } from '../../input/shown.js';
 import { requireStep, type WorkStep } from '../../job/steps/work-step.js';
@@ -110,8 +111,8 @@ function describe(steps: readonly DrawnStep[], style: DrawStyle): string {
       : label('describe-hold', { ...values, who: whoSigns(hold, style) });
   });
   return label('describe-steps', {
-    count: `${steps.length}`,
-    holds: `${steps.flatMap(({ step }) => step.holdPoints).length}`,
+    steps: countLabel(label, 'count-steps', steps.length),
+    holds: countLabel(label, 'count-holds', steps.flatMap(({ step }) => step.holdPoints).length),
     list: list.join(' '),
   });
 }

@@ -4,8 +4,7 @@ import { spanText } from '../../checks/print-amount.js';
 import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';
 import { frameDrawing, type Picture } from '../frame/frame-drawing.js';
 import { ALLOWED_RULES } from '../frame/rules.js';
-import { scaleBar } from '../frame/scale.js';
-import { leftWords, textLines } from '../frame/text-lines.js';
+import { scaledPicture } from '../frame/scaled-picture.js';
 import { labelName } from '../surface-rows.js';
 import { edgeFrame, type EdgeFrame } from './edge-frame.js';
 import { edgeMarks, hatchOf } from './edge-marks.js';
@@ -73,20 +72,6 @@ function drawPicture(
   },
 ): Picture {
   const { readings, named, frame, style } = parts;
-  const { marks, left } = edgeMarks(check, parts);
-  const bar = scaleBar(
-    frame.pixelsPerMetre,
-    {
-      at: [style.margin, frame.bottom + 8],
-      most: (style.width - 2 * style.margin) / 3,
-      name: (one) => one,
-    },
-    style,
-  );
-  const told = textLines(
-    [...edgeLines(check, readings, { named, style }), ...leftWords(left, style)],
-    frame.bottom + 22,
-    style,
-  );
-  return { marks: [...marks, ...bar, ...told.marks], bottom: told.bottom };
+  const lines = edgeLines(check, readings, { named, style });
+  return scaledPicture(edgeMarks(check, parts), { frame, below: 8, lines }, style);
 }

@@ -3,7 +3,8 @@ import type { FlatnessCheck } from '../../checks/check-flatness.js';
 import type { DrawStyle } from '../draw-options.js';
 import { SAND, SOIL, STONE } from '../frame/grain-hatches.js';
 import { hatched, PAVER, type Hatch } from '../frame/hatches.js';
-import { labelMarks, placeLabels, type LabelRequest } from '../frame/place-labels.js';
+import type { LabelRequest } from '../frame/place-labels.js';
+import { scaledLabels, type ScaledMarks } from '../frame/scaled-picture.js';
 import { boxRound } from '../plan/parts.js';
 import { element } from '../svg/element.js';
 import { line, polygon, polyline, rectangle, type Point } from '../svg/shapes.js';
@@ -39,23 +40,19 @@ export function edgeMarks(
     readonly frame: EdgeFrame;
     readonly style: DrawStyle;
   },
-): { readonly marks: readonly string[]; readonly left: readonly string[] } {
+): ScaledMarks {
   const surface = readings.map(({ station, height }) => frame.to(station, height));
   const positions = named.map((one) => positionOf(one, readings, frame));
   const tolerance = check.limits.maximum.toNumber('m') * frame.down;
-  const { placed, left } = placeLabels(
+  const { marks, left } = scaledLabels(
     named.map((one) => gapLabel(one, { frame, style })),
     {
-      view: {
-        x: style.margin,
-        y: frame.top,
-        width: style.width - 2 * style.margin,
-        height: frame.bottom - frame.top,
-      },
+      frame,
       taken: named.map(({ station, height }) => boxRound(frame.to(station, height), HALF + 1)),
       rings: 8,
-      lines: positions.flatMap(({ edge }) => [edge]),
+      lines: positions.map(({ edge }) => edge),
     },
+    style,
   );
   const below = surface.map(([x, y]): Point => [x, y + BAND]).reverse();
   return {
@@ -66,10 +63,9 @@ export function edgeMarks(
       ...readings.flatMap((one, k) =>
         readings.length <= MOST_MARKED || named.includes(one) ? [dot(entry(surface, k), one)] : [],
       ),
-      ...placed.map(({ box }) => rectangle('knock', box)),
-      ...labelMarks(placed),
+      ...marks,
     ],
-    left: left.map(({ text }) => text),
+    left,
   };
 }
 

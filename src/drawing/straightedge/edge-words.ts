@@ -1,3 +1,4 @@
+import { countLabel } from '../draw-label.js';
 import type { FlatnessCheck } from '../../checks/check-flatness.js';
 import { limitText, spanText } from '../../checks/print-amount.js';
 import type { DrawStyle } from '../draw-options.js';
@@ -49,7 +50,7 @@ export function edgeLines(
         verdict: label(`verdict-${of.verdict}`),
       }),
     ),
-    ...(more > 0 ? [label('flat-more', { count: `${more}` })] : []),
+    ...(more > 0 ? [countLabel(label, 'flat-more', more)] : []),
   ];
 }
 
@@ -66,7 +67,7 @@ export const describeEdge = (
   style: DrawStyle,
 ): string =>
   style.label('describe-flatness', {
-    count: `${check.readings.length}`,
+    readings: countLabel(style.label, 'count-readings', check.readings.length),
     limit: limitWords(check, style),
     worst: worstWords(named, style).join(' '),
     verdict: style.label(`check-${check.verdict}`),

@@ -22,6 +22,7 @@ export const STRAIGHTEDGE_TEXTS = {
   'flat-row': '{reading} {verdict}: gap {gap} at station {station}, {action}',
   'flat-row-worst': 'Largest gap: {reading}, {gap} at station {station}.',
   'flat-more': '{count} more readings do not pass; the result lists them.',
+  'flat-more-one': '1 more reading does not pass; the result lists it.',
   'flat-none': 'No gap anywhere.',
-  'describe-flatness': '{count} readings. {limit} {worst} {verdict}',
+  'describe-flatness': '{readings}. {limit} {worst} {verdict}',
 } as const;

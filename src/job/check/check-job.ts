@@ -33,7 +33,7 @@ export interface JobCheck extends Cautioned, Worked {
  * @param readings - see {@link JobReadings}
  * @returns verdicts, differences, margins and moves [length] and the next step, for each surface; the
  *   checks between the stakes of each pavement
- * @throws `PLAN_INVALID` for what is no plan, `UNKNOWN_ID`, `UNKNOWN_CHOICE`, `DUPLICATE_ID`,
+ * @throws `PLAN_INVALID` if it is not a plan, `UNKNOWN_ID`, `UNKNOWN_CHOICE`, `DUPLICATE_ID`,
  *   `CONFLICTING_FIELDS`, `REQUIRED`, `LIMIT_NOT_SET`, `EMPTY_LIST`, `UNKNOWN_FIELD`, the codes of the
  *   checks and the reading codes
  * @source derived

@@ -4,7 +4,8 @@ import { requirePlan } from '../require-plan.js';
 import { markChange, type PlanChange } from './plan-change.js';
 import { orderEntries } from './order-entries.js';
 import { pavementEntries } from './pavement-entries.js';
-import { differenceOf, isSameValue, type PlanEntry } from './plan-entry.js';
+import { isSameValue } from '../is-same-value.js';
+import { differenceOf, type PlanEntry } from './plan-entry.js';
 import { stringEntries } from './string-entries.js';
 import { warningEntries } from './warning-entries.js';
 
@@ -18,7 +19,7 @@ import { warningEntries } from './warning-entries.js';
  * @param after - another plan of the job; not changed
  * @returns a frozen list: what the plan after has, in its order, then what was removed; empty for the
  *   same plans. `describeChange` puts a change into words
- * @throws `PLAN_INVALID` for what is no plan
+ * @throws `PLAN_INVALID` if it is not a plan
  * @source derived
  * @example
  * const truck = { ...job.truck, payload: '20 ton-us' };

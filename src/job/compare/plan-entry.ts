@@ -1,7 +1,6 @@
 import type { FieldPath } from '../../errors.js';
 import { exactOf, fromSI, isQuantity, type AnyQuantity } from '../../units/quantity.js';
 import { subtractRatios } from '../../units/ratio.js';
-import { isNear } from '../near.js';
 import type { PlanChange, PlanValue } from './plan-change.js';
 
 /** A value of a plan that is compared. Internal. */
@@ -58,23 +57,6 @@ export const valueOf = (
   printed: more.printed ?? 'depth',
   value,
 });
-
-/** True where two values differ by no more than float noise. Internal. */
-export function isSameValue(a: unknown, b: unknown): boolean {
-  if (isQuantity(a) && isQuantity(b)) {
-    return a.dimension === b.dimension && isNear(a.si.toNumber(), b.si.toNumber());
-  }
-  if (typeof a === 'number' && typeof b === 'number') return isNear(a, b);
-  if (!isPart(a) || !isPart(b)) return a === b;
-  const keys = Object.keys(a);
-  return (
-    keys.length === Object.keys(b).length &&
-    keys.every((key) => Object.hasOwn(b, key) && isSameValue(a[key], b[key]))
-  );
-}
-
-const isPart = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !isQuantity(value);
 
 /** After less before, where both are amounts of one kind. Internal. */
 export function differenceOf(before: PlanValue, after: PlanValue): AnyQuantity | number | null {

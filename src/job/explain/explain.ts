@@ -17,7 +17,7 @@ import { stepsOf, type StepsOfPlan } from './steps-of-plan.js';
  * @param plan - from `planJob` or `planFromJSON`; not changed
  * @param path - the field of the plan, such as `['pavements', 0, 'dig', 'soil']`
  * @returns the origin of the value, with that of everything that went into it
- * @throws `PLAN_INVALID` for what is no plan, `WRONG_TYPE` for what is no path, `UNKNOWN_FIELD` where
+ * @throws `PLAN_INVALID` if it is not a plan, `WRONG_TYPE` if it is not a path, `UNKNOWN_FIELD` where
  *   the plan has no such value, `NOT_EXPLAINED` for a value that no step gives, such as a word, and for
  *   what `readPlan` has read without its working
  * @source derived

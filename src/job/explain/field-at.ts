@@ -7,7 +7,7 @@ import type { JobPlan } from '../plan/plan.js';
 /**
  * The quantity, number or word at a path of a plan. Internal.
  *
- * @throws `WRONG_TYPE` for what is no path, `UNKNOWN_FIELD` where the plan has no such field or one
+ * @throws `WRONG_TYPE` if it is not a path, `UNKNOWN_FIELD` where the plan has no such field or one
  *   that is no single value
  */
 export function fieldAt(plan: JobPlan, path: FieldPath): StepItem {

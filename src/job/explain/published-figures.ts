@@ -30,7 +30,7 @@ export interface PublishedFigure {
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
  * @returns a frozen list, in the order in which the working uses them
- * @throws `PLAN_INVALID` for what is no plan
+ * @throws `PLAN_INVALID` if it is not a plan
  * @source derived
  * @example
  * const [first] = publishedFigures(planJob(job));

@@ -17,6 +17,7 @@ import type { JobPlan, LooseTotalPlan, PavementPlan } from '../plan/plan.js';
 import { jobOfPlan } from '../saved/job-of-plan.js';
 import { requirePlan } from '../require-plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
+import { fabricRolls } from './fabric-rolls.js';
 
 /** What is ordered. */
 export type MaterialKind =
@@ -33,8 +34,8 @@ export interface MaterialLine {
   readonly material: string | null;
   /** Name on the order. */
   readonly name: string;
-  /** What `need`, `ordered` and `surplus` say: loose volume, mass, pieces, rolls ... */
-  readonly measure: 'loose-volume' | 'delivered-mass' | 'dry-mass' | 'pieces' | 'rolls' | 'area';
+  /** What `need`, `ordered` and `surplus` say: loose volume, mass, pieces, area. */
+  readonly measure: 'loose-volume' | 'delivered-mass' | 'dry-mass' | 'pieces' | 'area';
   /** What each pavement needs. */
   readonly parts: readonly {
     /** Name of the pavement. */
@@ -73,13 +74,13 @@ export interface MaterialList extends Worked {
 
 /**
  * The order list of a planned job: each stone and sand loose, units of each paver, and joint sand, edge restraint,
- * spikes and fabric where the job asks for them, each by pavement and in all, rounded up to what is
- * sold with what is left over. The packs stand in `materials` of the job; without one the need stands
- * as it is, and loose goods come in truck loads.
+ * spikes and fabric if the job includes them, each by pavement and in total, rounded up to what is
+ * sold with what is left over. The packs are in `materials` of the job; without one the need stands
+ * as it is, and loose goods come in truck loads. The fabric of all pavements is cut from the same rolls.
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
  * @returns a frozen list; `JSON.stringify` keeps all of it but the working
- * @throws `PLAN_INVALID` for what is no plan
+ * @throws `PLAN_INVALID` if it is not a plan
  * @source derived
  * @example
  * const list = materialList(planJob(job));
@@ -97,7 +98,7 @@ export function materialList(plan: JobPlan): MaterialList {
     ...paverLines(plan, job, worked),
     ...sandLines(plan, job),
     ...restraintLines(plan),
-    ...fabricLines(plan),
+    ...fabricLines(plan, job, worked),
   ];
   return withWorking({ kind: 'settline-materials', name: plan.name, lines } as const, () =>
     worked.flatMap(({ working }): readonly Step[] => working),
@@ -198,7 +199,12 @@ const inPacks = <D extends 'mass' | 'volume'>(
     }),
   ) as OrderPacks<Quantity<D>>;
 
-const orderedAs = <A extends Amount>({ need, ordered, surplus, load }: OrderPacks<A>) => ({
+const orderedAs = <A extends Amount>({
+  need,
+  ordered,
+  surplus,
+  load,
+}: Pick<OrderPacks<A>, 'need' | 'ordered' | 'surplus' | 'load'>) => ({
   need,
   ordered,
   surplus,
@@ -216,13 +222,10 @@ interface Head {
 const plain = (kind: MaterialKind, name: string): Head => ({ kind, material: null, name });
 
 /** What is counted in pieces and sold by the piece. */
-function piecesLine(
-  head: Head,
-  measure: 'pieces' | 'rolls',
-  parts: readonly Part<number>[],
-): MaterialLine[] {
+function piecesLine(head: Head, parts: readonly Part<number>[]): MaterialLine[] {
   if (parts.length === 0) return [];
   const need = added(parts.map((part) => part.need));
+  const measure = 'pieces';
   return [{ ...head, measure, parts, need, ordered: need, surplus: 0, packs: [], loads: null }];
 }
 
@@ -233,7 +236,7 @@ const paverLines = (plan: JobPlan, job: ReadJob, worked: Worked[]): MaterialLine
       ({ pavers }) => pavers?.orders.find(({ paver }) => paver === id) ?? null,
       ({ order }) => order,
     );
-    const lines = piecesLine({ kind: 'pavers', material: id, name }, 'pieces', parts);
+    const lines = piecesLine({ kind: 'pavers', material: id, name }, parts);
     const packs = job.materials.pavers?.find((paver) => paver.id === id)?.packs;
     if (packs === undefined) return lines;
     const made = packsOf(
@@ -269,28 +272,39 @@ function restraintLines(plan: JobPlan): MaterialLine[] {
   return [
     ...piecesLine(
       plain('edge-restraint', 'edge restraint, pieces'),
-      'pieces',
       partsOf(plan, of, ({ pieces }) => pieces),
     ),
     ...piecesLine(
       plain('spikes', 'spikes'),
-      'pieces',
       partsOf(plan, of, ({ spikes }) => spikes),
     ),
   ];
 }
 
-function fabricLines(plan: JobPlan): MaterialLine[] {
+/** Fabric: the strips of all pavements are cut from the same rolls. */
+function fabricLines(plan: JobPlan, job: ReadJob, worked: Worked[]): MaterialLine[] {
   const of = ({ supplies }: PavementPlan) => supplies.geotextile;
-  const areas = partsOf(plan, of, ({ fabricArea }) => fabricArea);
-  if (areas.length === 0) return [];
-  const rolls = partsOf(
-    plan,
-    (pavement) => of(pavement)?.rolls ?? null,
-    (count) => count,
+  const parts = partsOf(plan, of, ({ fabricArea }) => fabricArea);
+  if (parts.length === 0) return [];
+  const line = {
+    ...plain('geotextile', 'geotextile'),
+    measure: 'area',
+    parts,
+    loads: null,
+  } as const;
+  const asked = job.materials.geotextile;
+  if (asked?.rollLength === undefined) {
+    return [{ ...line, ...asNeeded(sum(parts.map((part): Area => part.need))) }];
+  }
+  const made = fabricRolls(
+    plan.pavements.flatMap((pavement) => of(pavement) ?? []),
+    {
+      width: asked.rollWidth,
+      overlap: asked.overlap,
+      length: asked.rollLength,
+      endLap: asked.endLap ?? asked.overlap,
+    },
   );
-  const head = plain('geotextile', 'geotextile');
-  if (rolls.length > 0) return piecesLine(head, 'rolls', rolls);
-  const need = sum(areas.map((part) => part.need));
-  return [{ ...head, measure: 'area', parts: areas, ...asNeeded(need), loads: null }];
+  worked.push(made);
+  return [{ ...line, ...orderedAs(made) }];
 }

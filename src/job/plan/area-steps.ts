@@ -1,3 +1,4 @@
+import { capital } from '../../capital.js';
 import type { FieldPath } from '../../errors.js';
 import { fromSI, type Length } from '../../units/quantity.js';
 import { pointFrom } from '../../units/vector.js';
@@ -112,7 +113,7 @@ function countedSteps(name: 'base' | 'dig', { areas }: PavementPlan): PlacedStep
   const shared = `area of the ${name} counted with other pavements`;
   return [
     done({
-      title: shared.replace(/^a/, 'A'),
+      title: capital(shared),
       procedure: 'planJob',
       method:
         'Cuts the outline with those of the other pavements. A shared part counts with the deepest dig.',

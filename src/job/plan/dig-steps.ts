@@ -1,3 +1,4 @@
+import { capital } from '../../capital.js';
 import { digStep, soilStep } from '../../build-up/excavation-depth.js';
 import type { FieldPath } from '../../errors.js';
 import { entry } from '../../invariant.js';
@@ -37,7 +38,7 @@ function depthSteps(of: DigBasis): PlacedStep[] {
   const { dig, stack } = of.laid;
   switch (dig.basis) {
     case 'spot-heights':
-      return meanSteps('Depth of dig, mean over the spot heights', of);
+      return meanSteps('Depth of dig, mean over the spot levels', of);
     case 'stake-levels':
       return meanSteps('Depth of dig, mean over the ground at the stakes', of);
     case 'along-strings':
@@ -62,7 +63,7 @@ function meanSteps(title: string, { job, laid }: DigBasis): PlacedStep[] {
   const { cut, fill } = ground.measure(bottom, NO_LENGTH);
   const measured = (symbol: string, name: string, value: Volume) =>
     done({
-      title: name.replace(/^./, (letter) => letter.toUpperCase()),
+      title: capital(name),
       procedure: 'planJob',
       method:
         'Joins the levels of the ground and of finished grade by triangles, lowers finished grade by the build-up, and returns the volume between the two inside the dig line.',

@@ -1,3 +1,4 @@
+import { capital } from '../../capital.js';
 import { entry } from '../../invariant.js';
 import type { RemovedPaving } from '../../site/old-paving/old-paving.js';
 import { OLD_PAVING_WEIGHTS } from '../../sources/material-weights.js';
@@ -12,7 +13,7 @@ export function oldAreaStep(
   { name, area, dig }: { readonly name: string; readonly area: Area; readonly dig: Taken },
   gives: PlacedStep['paths'] = [],
 ): PlacedStep {
-  const title = name.replace(/^./, (letter) => letter.toUpperCase());
+  const title = capital(name);
   const result = given('a', name, area);
   if (outline === null) {
     const isShare = old.share !== undefined;

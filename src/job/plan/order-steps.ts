@@ -1,3 +1,4 @@
+import { capital } from '../../capital.js';
 import { entry } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import { given } from '../../working.js';
@@ -30,7 +31,7 @@ export function orderSteps(job: ReadJob, pavement: Pavement, plan: PavementPlan)
     const name = `stone that the tapered edge of ${one.layer} leaves out`;
     return [
       done({
-        title: name.replace(/^s/, 'S'),
+        title: capital(name),
         procedure: 'planJob',
         method:
           'Takes the volume that narrows evenly from the foot of the base to the back of the restraint from the same volume with upright sides.',

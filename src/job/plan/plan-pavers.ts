@@ -52,7 +52,7 @@ interface Units {
 
 function countPavers(units: Units, pavement: Pavement, paving: Area): PlannedPavers {
   const { paver } = units;
-  const edging = borderOf(units.edging, pavement);
+  const edging = borderOf(units, pavement);
   const field = edging?.field.area ?? paving;
   const border = edging?.units ?? 0;
   const hasPattern = paver.pattern !== undefined;
@@ -78,12 +78,12 @@ type Border = ReturnType<typeof borderCourse>;
 
 const sizeOf = ({ length, width }: Paver) => ({ length, width });
 
-function borderOf(paver: Paver, { border, outline }: Pavement): Border | null {
+function borderOf({ paver, edging }: Units, { border, outline }: Pavement): Border | null {
   if (border === undefined) return null;
   return borderCourse({
     outline: plainOutline(outline),
-    unit: sizeOf(paver),
-    joint: paver.joint,
+    unit: sizeOf(edging),
+    joint: edging.joint,
     course: border.course,
     ...(border.corner === undefined ? {} : { corner: border.corner }),
     ...(border.edges === undefined ? {} : { edges: flagsOf(border.edges, outline) }),

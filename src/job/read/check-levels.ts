@@ -4,6 +4,7 @@ import { isLeftOut } from '../../input/shape.js';
 import { shown } from '../../input/shown.js';
 import type { Length } from '../../units/quantity.js';
 import type { PlanPoint } from '../../units/vector.js';
+import { counted } from '../counted.js';
 import type { PartJob, PartPavement } from './part-job.js';
 import { areFarApart, farApart } from './far-apart.js';
 import { areCorners } from './four-corners.js';
@@ -90,7 +91,7 @@ function checkCount(reader: Reader, { kind, levels }: PartGrade, path: FieldPath
   if (kind === undefined || levels === undefined || levels.length === 0) return;
   const [least, got] = [LEAST[kind], levels.length];
   if (got < least) {
-    const message = `${got === 1 ? '1 level' : `${got} levels`}. Give ${least} for a grade of kind ${kind}`;
+    const message = `${counted(got, 'level')}. Give ${least} for a grade of kind ${kind}`;
     reader.fail('TOO_FEW', path, message, { least, got });
     return;
   }

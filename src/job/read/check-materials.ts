@@ -14,10 +14,11 @@ type Group = 'stones' | 'sands' | 'pavers';
 /** Name of one material of a group. */
 const ONE = { stones: 'stone', sands: 'sand', pavers: 'paver' } as const;
 
-/** Checks that ids are unique, packs have one measure, and the fill and a size of pavers are given. Internal. */
+/** Checks that ids are unique, packs have one measure, patterns are given, and the fill and a size of pavers are given. Internal. */
 export function checkMaterials(reader: Reader, { materials }: PartJob): void {
   if (materials === undefined) return;
   checkIds(reader, materials);
+  checkPatterns(reader, materials);
   for (const group of ['stones', 'sands'] as const) {
     materials[group]?.forEach((one, index) => {
       if (one?.pack !== undefined) checkPack(reader, one.pack, ['materials', group, index, 'pack']);
@@ -31,6 +32,17 @@ export function checkMaterials(reader: Reader, { materials }: PartJob): void {
     const message = 'missing. Describe the pavers: joint sand is worked out from their size';
     reader.fail('REQUIRED', ['materials', 'pavers'], message);
   }
+}
+
+/** Direction and off-cuts are for counting the cuts of a pattern. */
+function checkPatterns(reader: Reader, { pavers = [] }: PartMaterials): void {
+  pavers.forEach((paver, index) => {
+    if (paver === undefined || !isLeftOut(paver, 'pattern')) return;
+    const needs = (['axis', 'reuse'] as const).find((name) => paver[name] !== undefined);
+    if (needs === undefined) return;
+    const path = ['materials', 'pavers', index, 'pattern'];
+    reader.fail('REQUIRED', path, `missing. ${needs} needs it`, { needs });
+  });
 }
 
 /** Checks that no two materials share an id, whatever their group. */

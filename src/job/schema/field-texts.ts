@@ -181,8 +181,8 @@ export const FIELD_TEXTS: Readonly<Record<string, Readonly<Record<string, string
       breakage:
         'Allowance for cuts and breakage, as a fraction; with a pattern, for breakage alone. Default: 0.',
       pattern: 'Laying pattern, to count cut pavers. Optional.',
-      axis: 'Direction of the long side of the pavers, counter-clockwise from the x axis. Default: along the x axis.',
-      reuse: 'Share of the off-cuts that are used, as a fraction. Default: 0.',
+      axis: 'Direction of the long side of the pavers, counter-clockwise from the x axis. Needs `pattern`. Default: along the x axis.',
+      reuse: 'Share of the off-cuts that are used, as a fraction. Needs `pattern`. Default: 0.',
       packs: 'Packs, from the smallest up, 1 to 5. Optional.',
     },
     JobMaterialsInput: {

@@ -75,9 +75,9 @@ export interface JobPaverInput {
   readonly breakage?: NumberInput;
   /** Laying pattern, to count cut pavers. Optional. */
   readonly pattern?: LayingPattern;
-  /** Direction of the long side of the pavers, counter-clockwise from the x axis. Default: along the x axis. */
+  /** Direction of the long side of the pavers, counter-clockwise from the x axis. Needs `pattern`. Default: along the x axis. */
   readonly axis?: AngleInput;
-  /** Share of the off-cuts that are used, as a fraction. Default: 0. */
+  /** Share of the off-cuts that are used, as a fraction. Needs `pattern`. Default: 0. */
   readonly reuse?: NumberInput;
   /** Packs, from the smallest up, 1 to 5. Optional. */
   readonly packs?: readonly JobPaverPackInput[];

@@ -8,6 +8,7 @@ import { readShape, shapeOf, type Field } from '../../input/shape.js';
 import { shown } from '../../input/shown.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
+import { counted } from '../counted.js';
 import { LENGTH_UNIT_SCHEMA, NUMBER_SCHEMA } from './json-parts.js';
 import { part } from './part.js';
 import type { SpotHeightInput, SpotTableInput } from './pavement-input.js';
@@ -127,7 +128,7 @@ function readCounted(reader: Reader, value: unknown, path: FieldPath): readonly 
   const list = reader.list(value, path);
   const got = list.length;
   if (got > 0 && got < LEAST_SPOTS) {
-    const words = `${got === 1 ? '1 spot height' : `${got} spot heights`}, a surface needs ${LEAST_SPOTS} or more. Take more levels`;
+    const words = `${counted(got, 'spot height')}, a surface needs ${LEAST_SPOTS} or more. Take more levels`;
     reader.fail('TOO_FEW', path, words, { least: LEAST_SPOTS, got });
   }
   return list;

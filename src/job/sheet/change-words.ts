@@ -15,7 +15,7 @@ import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
  *
  * @param change - of `comparePlans`; a copy of one is none
  * @param options - see {@link DescribePartOptions}
- * @throws `WRONG_TYPE` for what is no change, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
+ * @throws `WRONG_TYPE` if it is not a change, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
  * const truck = { ...job.truck, payload: '20 ton-us' };
  * const changes = comparePlans(planJob(job), planJob({ ...job, truck }));

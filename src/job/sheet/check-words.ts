@@ -8,6 +8,7 @@ import type { SourceId } from '../../sources/catalogue.js';
 import { exactOf } from '../../units/quantity.js';
 import { compareRatios } from '../../units/ratio.js';
 import type { Verdict } from '../../verdict.js';
+import { counted } from '../counted.js';
 import { AGAIN } from './describe-check.js';
 import type { SheetSystem } from './lengths-of-sheet.js';
 
@@ -84,7 +85,7 @@ export function countOf({ readings }: Pick<SheetCheck, 'readings'>): string {
   const all: readonly { readonly verdict: Verdict }[] = readings;
   const count = (wanted: Verdict) => all.filter(({ verdict }) => verdict === wanted).length;
   const parts = [
-    `${all.length} ${all.length === 1 ? 'reading' : 'readings'}`,
+    counted(all.length, 'reading'),
     ...(count('fail') > 0 ? [`${count('fail')} out of tolerance`] : []),
     ...(count('unclear') > 0 ? [`${count('unclear')} too close to tell`] : []),
   ];

@@ -29,7 +29,7 @@ const ACTION_OPTIONS = shapeOf<DescribeStakeActionOptions>()({
  * @param stake - of a {@link SurfaceCheck}
  * @param options - see {@link DescribeStakeActionOptions}
  * @returns for instance `7/8 in high: cut 7/8 in and compact`; `within tolerance` where it passes
- * @throws `WRONG_TYPE` for what is no stake of a check, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
+ * @throws `WRONG_TYPE` if it is not a stake of a check, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
  * const { surfaces } = checkJob(planJob(job), {
  *   readings: [{ stake: 'K1', surface: 'base top', belowString: '22 7/8 in' }],
@@ -106,7 +106,7 @@ function actionWords(stake: CheckedStake, kind: SurfaceKind, units: SheetUnits):
  * @param check - of a {@link SurfaceCheck}
  * @param options - see {@link DescribePartOptions}
  * @returns for instance `Go on to base top: spread 6 7/16 in loose.`
- * @throws `WRONG_TYPE` for what is no surface of a check, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
+ * @throws `WRONG_TYPE` if it is not a surface of a check, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
  * const readings = ['G1', 'G2', 'G3'].map((stake) => ({
  *   stake,

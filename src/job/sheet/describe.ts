@@ -8,7 +8,8 @@ import { DEPTH_GATES, type DepthGateId } from '../../sources/excavation-rules.js
 import type { StakeMove } from '../../stakes/stake-move.js';
 import { isQuantity, type Area, type Length, type Slope } from '../../units/quantity.js';
 import type { PlanWarning } from '../plan/plan.js';
-import { isLength, isSound } from './is-measure.js';
+import { isSound } from './is-measure.js';
+import { isMove } from './is-move.js';
 import { readSystem, systemField, type DescribePartOptions } from './sheet-options.js';
 import { inWords, slopeText } from './in-words.js';
 import type { SheetSystem } from './lengths-of-sheet.js';
@@ -40,7 +41,7 @@ const MOVE_OPTIONS = shapeOf<DescribeMoveOptions>()({
  * @param move - of a string line, or of a line check
  * @param options - see {@link DescribeMoveOptions}
  * @returns for instance `facing from S1 to S5, move S4 1 3/16 in right`
- * @throws `WRONG_TYPE` for what is not a move, `REQUIRED`, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
+ * @throws `WRONG_TYPE` if it is not a move, `REQUIRED`, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
  * describeMove(
  *   { id: 'S4', distance: length('1 3/16 in'), direction: 'right' },
@@ -58,19 +59,12 @@ export function moveText(move: StakeMove, { system, facing }: DescribeMoveOption
   return `facing from ${facing.from} to ${facing.to}, move ${move.id} ${by} ${move.direction}`;
 }
 
-function isMove(value: unknown): value is StakeMove {
-  if (!isPlain(value)) return false;
-  const { id, distance, direction } = value;
-  const isSide = direction === 'left' || direction === 'right';
-  return typeof id === 'string' && isSide && isLength(distance) && !distance.isNegative();
-}
-
 /**
  * A warning of a plan in words.
  *
  * @param warning - of the `warnings` of a plan
  * @param options - see {@link DescribePartOptions}
- * @throws `WRONG_TYPE` for what is no warning, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
+ * @throws `WRONG_TYPE` if it is not a warning, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
  * describeWarning(
  *   { code: 'STAKE_IN_DIG', subject: 'stake S4', values: { pavement: 'Drive' } },

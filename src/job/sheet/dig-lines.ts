@@ -1,6 +1,6 @@
+import { listed } from '../listed.js';
 import type { PavementPlan } from '../plan/plan.js';
 import { digRow } from './depth-rows.js';
-import { listed } from './group-warnings.js';
 import { entry, paragraph, subheading, type SheetLine } from './sheet-lines.js';
 import type { Sheet } from './sheet-context.js';
 import type { SheetUnits } from './units-of-sheet.js';

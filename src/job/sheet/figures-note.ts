@@ -1,7 +1,7 @@
 import { pathText } from '../../errors.js';
 import { LIBRARY_VERSION } from '../../library-version.js';
+import { listed } from '../listed.js';
 import type { JobPlan } from '../plan/plan.js';
-import { listed } from './group-warnings.js';
 
 /** Altered figures that the sheet names. */
 const MOST_NAMED = 5;

@@ -1,4 +1,4 @@
-import { lastOf } from '../../invariant.js';
+import { listed } from '../listed.js';
 import type { PlanWarning } from '../plan/plan.js';
 
 /** Warnings of one code and equal values, with everything they are about. Internal. */
@@ -32,10 +32,4 @@ export function subjectsText(subjects: readonly string[]): string {
   const stakes = subjects.filter((subject) => subject.startsWith('stake '));
   if (stakes.length !== subjects.length || stakes.length < 2) return listed(subjects);
   return `stakes ${listed(stakes.map((subject) => subject.slice('stake '.length)))}`;
-}
-
-/** Names in a row: `A, B and C`. Internal. */
-export function listed(names: readonly string[]): string {
-  const last = lastOf(names);
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
 }

@@ -1,8 +1,18 @@
-import type { PavementPlan, PaverPlan } from '../plan/plan.js';
+import { wholeUp } from '../../materials/whole-number.js';
+import {
+  decimalRatio,
+  HALF_RATIO,
+  multiplyRatios,
+  ONE_RATIO,
+  subtractRatios,
+  wholeRatio,
+} from '../../units/ratio.js';
+import { listed } from '../listed.js';
+import type { PavementPlan, PaverPlan, UnitsPlan } from '../plan/plan.js';
+import type { ReadJob } from '../schema/job-shape.js';
 import { columnTable, entry, paragraph, subheading, type SheetLine } from './sheet-lines.js';
-import { listed } from './group-warnings.js';
 import type { Sheet } from './sheet-context.js';
-import { paverLabel, wasteOf, wasteText } from './waste-words.js';
+import { breakageLabel, paverNamed, wasteOf, wasteText } from './waste-words.js';
 
 /** What one pavement takes, and what is taken out of its dig. Internal. */
 export function quantityLines(plan: PavementPlan, sheet: Sheet): SheetLine[] {
@@ -72,18 +82,42 @@ function wasteLines({ stones, bedding }: PavementPlan, sheet: Sheet): SheetLine[
   );
 }
 
-function paverLines(pavers: PaverPlan | null, sheet: Sheet): SheetLine[] {
+/**
+ * Pavers row by row, each a whole number: what fills the area and what comes on top add up to the order.
+ * A border of the same paver is in that order, one of its own paver has an order of its own.
+ */
+function paverLines(pavers: PaverPlan | null, { job }: Sheet): SheetLine[] {
   if (pavers === null) return [];
-  const { job } = sheet;
   const { whole, cut, border, orders } = pavers;
+  const [field, round] = orders;
+  if (field === undefined) return [];
+  const own = round === undefined ? border : 0;
+  const lost = Math.min(lostToCuts(cut, field.paver, job), field.order - whole - own);
+  const nameOf = ({ paver }: UnitsPlan) =>
+    round === undefined ? 'pavers' : (paverNamed(paver, job)?.name ?? paver);
   return [
     ...entry('pavers, net', `${whole}`),
     ...(cut === null ? [] : entry('  of these cut', `${cut}`)),
-    ...(border > 0 ? entry('  plus for the border', `${border}`) : []),
-    ...orders.flatMap(({ paver, order }) => {
-      const found = job.materials.pavers?.find(({ id }) => id === paver);
-      const name = orders.length > 1 ? (found?.name ?? paver) : 'pavers';
-      return entry(paverLabel(name, paver, job), `${order}`);
-    }),
+    ...plusLine('plus lost to cuts', lost),
+    ...plusLine('plus for the border', own),
+    ...plusLine(breakageLabel(field.paver, job), field.order - whole - own - lost),
+    ...entry(`${nameOf(field)} to order`, `${field.order}`),
+    ...(round === undefined
+      ? []
+      : [
+          ...entry('pavers for the border, net', `${border}`),
+          ...plusLine(breakageLabel(round.paver, job), round.order - border),
+          ...entry(`${nameOf(round)} to order`, `${round.order}`),
+        ]),
   ];
+}
+
+const plusLine = (label: string, count: number): SheetLine[] =>
+  count > 0 ? entry(`  ${label}`, `${count}`) : [];
+
+/** What cuts lose: on average half of each cut paver, less what is used again. */
+function lostToCuts(cut: number | null, paver: string, job: ReadJob): number {
+  const reuse = paverNamed(paver, job)?.reuse;
+  const share = reuse === undefined ? ONE_RATIO : subtractRatios(ONE_RATIO, decimalRatio(reuse));
+  return wholeUp(multiplyRatios(multiplyRatios(wholeRatio(cut ?? 0), share), HALF_RATIO));
 }

@@ -20,7 +20,7 @@ import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
  * @param check - from `checkJob`; not changed
  * @param options - see {@link JobSheetOptions}
  * @returns the text, lines ended by `\n`
- * @throws `WRONG_TYPE` for what is no check, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`,
+ * @throws `WRONG_TYPE` if it is not a check, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`,
  *   `UNKNOWN_FIELD`
  * @example
  * const check = checkJob(planJob(job), {
@@ -38,7 +38,7 @@ export function renderCheckSheet(check: JobCheck, options: JobSheetOptions): str
   );
   const lines = [
     ...sheetTitle(check.name),
-    ...paragraph(`As built, compared with the plan: ${VERDICT_WORDS[check.verdict]}`),
+    ...paragraph(`As built, compared with the plan: ${verdictSoFar(check)}`),
     ...paragraph(`${units.title}. Depths straight down from the string; + is high.`),
     ...check.surfaces.flatMap((surface) => surfaceLines(surface, { units, system })),
     ...check.pavements.flatMap((pavement) => placedLines(pavement, { system, sources })),
@@ -48,6 +48,16 @@ export function renderCheckSheet(check: JobCheck, options: JobSheetOptions): str
     ...check.cautions.flatMap(({ text }) => paragraph(text, '* ', '  ')),
   ];
   return sheetText(lines, width);
+}
+
+/** The verdict in words; what was read may be ok while something is left to check. */
+function verdictSoFar({ verdict, surfaces, pavements }: JobCheck): string {
+  const isWhole =
+    surfaces.every(({ missing }) => missing.length === 0) &&
+    pavements.every(({ notChecked }) => notChecked.length === 0);
+  return verdict === 'pass' && !isWhole
+    ? 'ok so far. Not everything has been checked.'
+    : VERDICT_WORDS[verdict];
 }
 
 /** The checks between the stakes of a pavement. */

@@ -1,4 +1,5 @@
 import { present } from '../../invariant.js';
+import { counted } from '../counted.js';
 import { requireCheck, type JobCheck } from '../check/check-job.js';
 import type { PavementCheck } from '../check/check-pavement.js';
 import { sourceLines, type CheckStyle } from './check-lines.js';
@@ -30,7 +31,7 @@ import { unitsOfSheet } from './units-of-sheet.js';
  * @param check - from `checkJob`; not changed
  * @param options - see {@link JobSheetOptions}
  * @returns the text, lines ended by `\n`
- * @throws `WRONG_TYPE` for what is no check, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`,
+ * @throws `WRONG_TYPE` if it is not a check, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`,
  *   `UNKNOWN_FIELD`
  * @example
  * const check = checkJob(planJob(job), {
@@ -78,7 +79,10 @@ export function renderHandOver(check: JobCheck, options: JobSheetOptions): strin
 
 function opening(check: JobCheck, made: readonly MadeCheck[], { system }: CheckStyle): SheetLine[] {
   const deviating = made.filter((one) => one.check.verdict !== 'pass').length;
-  const count = deviating === 0 ? '' : `, ${deviating} of ${made.length} checks deviate`;
+  const count =
+    deviating === 0
+      ? ''
+      : `, ${deviating} of ${counted(made.length, 'check')} ${deviating === 1 ? 'deviates' : 'deviate'}`;
   const { title, tapeStep } = unitsOfSheet(system);
   return [
     ...sheetTitle(check.name),
@@ -117,7 +121,7 @@ const careLines = ({ pavements }: JobCheck): SheetLine[] => [
 
 const signLines = (): SheetLine[] => [
   ...heading('SIGNED'),
-  ...paragraph('A signature says that this sheet was read. It approves no deviation.'),
+  ...paragraph('A signature says that this sheet was read. It does not approve any deviation.'),
   ...signature('For the crew'),
   ...signature('For the owner'),
 ];

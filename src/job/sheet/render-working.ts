@@ -32,7 +32,7 @@ export interface RenderWorkingOptions {
  * @param steps - the `working` of a result or of a plan
  * @param options - see {@link RenderWorkingOptions}
  * @returns the text, lines ended by `\n`
- * @throws `WRONG_TYPE` for what is no working, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`,
+ * @throws `WRONG_TYPE` if it is not a result with working, `UNKNOWN_CHOICE`, `OUT_OF_RANGE`, `NOT_WHOLE`,
  *   `UNKNOWN_FIELD`
  * @example
  * const total = buildUp({ layers: [{ name: 'base', thickness: '8 in' }] });

@@ -1,10 +1,10 @@
 import { lastOf, present } from '../../invariant.js';
+import { listed } from '../listed.js';
 import type { PavementPlan, StringLinePlan, SurfacePlan } from '../plan/plan.js';
 import type { Length } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { columnTable, entry, paragraph, subheading, table, type SheetLine } from './sheet-lines.js';
 import { layerRows, liftRows, placedRows } from './depth-rows.js';
-import { listed } from './group-warnings.js';
 import type { Sheet } from './sheet-context.js';
 
 /** Depths below one string: layers, lifts, and what is placed high. Internal. */

@@ -1,8 +1,8 @@
 import { present } from '../../invariant.js';
+import { listed } from '../listed.js';
 import type { StakePlan, StringLinePlan } from '../plan/plan.js';
 import { columnTable, paragraph, subheading, type SheetLine } from './sheet-lines.js';
 import { groundRows } from './depth-rows.js';
-import { listed } from './group-warnings.js';
 import type { Sheet } from './sheet-context.js';
 import type { SheetUnits } from './units-of-sheet.js';
 

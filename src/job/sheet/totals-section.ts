@@ -11,9 +11,9 @@ import {
   type Volume,
 } from '../../units/quantity.js';
 import { NO_AREA } from '../../units/zero.js';
+import { counted } from '../counted.js';
 import { materialList, type Amount, type MaterialLine } from '../order/material-list.js';
 import type { JobPlan, JobTotals, LooseTotalPlan, StreamPlan } from '../plan/plan.js';
-import { countedPacks } from './counted-packs.js';
 import { entry, heading, paragraph, subheading, space, type SheetLine } from './sheet-lines.js';
 import type { Sheet } from './sheet-context.js';
 import type { SheetUnits } from './units-of-sheet.js';
@@ -31,7 +31,7 @@ export function totalsSection(plan: JobPlan, sheet: Sheet): SheetLine[] {
     ...paverLines(totals.pavers, sheet),
     ...packLines(plan, sheet),
     ...totals.oldPaving.flatMap((old) => [
-      ...[...subheading(`Old ${old.material}`)],
+      ...subheading(`Old ${old.material}`),
       ...haulLines(old, sheet),
     ]),
     ...spoilLines(totals, sheet),
@@ -127,14 +127,12 @@ const STREAMS = new Set<MaterialLine['kind']>(['stone', 'sand', 'pavers']);
 
 function packLine(line: MaterialLine, { units, job }: Sheet): SheetLine[] {
   const name = lineLabel(line, job);
-  if (line.packs.length === 0) return entry(name, amountText(line.ordered, line, units));
-  const packs = line.packs.map(({ name: pack, count }) => countedPacks(pack, count)).join(', ');
-  const left = amountText(line.surplus, line, units);
+  if (line.packs.length === 0) return entry(name, amountText(line.ordered, units));
+  const packs = line.packs.map(({ name: pack, count }) => counted(count, pack)).join(', ');
+  const left = amountText(line.surplus, units);
   return [
     ...entry(name, packs),
-    ...(left === amountText(nothingOf(line.surplus), line, units)
-      ? []
-      : entry('  left over', left)),
+    ...(left === amountText(nothingOf(line.surplus), units) ? [] : entry('  left over', left)),
   ];
 }
 
@@ -151,8 +149,8 @@ function lineLabel({ kind, name, material }: MaterialLine, job: Sheet['job']): s
 const nothingOf = (amount: Amount): Amount =>
   isQuantity(amount) ? fromSI(amount.dimension, ZERO_RATIO) : 0;
 
-function amountText(amount: Amount, { measure }: MaterialLine, units: SheetUnits): string {
-  if (!isQuantity(amount)) return measure === 'rolls' ? `${amount} rolls` : `${amount}`;
+function amountText(amount: Amount, units: SheetUnits): string {
+  if (!isQuantity(amount)) return `${amount}`;
   const { dimension }: AnyQuantity = amount;
   if (dimension === 'volume') return units.volume(amount as Volume);
   if (dimension === 'area') return units.area(amount as Area);

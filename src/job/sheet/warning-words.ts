@@ -113,9 +113,9 @@ export const WARNING_WORDS: Readonly<Record<WarningCode, (said: Said) => string>
   FROST_NOT_SAID: ({ subject, say }) =>
     `${subject}: in the winter given, frost goes ${say('into')} into the subgrade, but the pavement is planned without frost. Its minimum base has nothing added for frost. Set "frost" to true, or correct the winter.`,
   BASE_BELOW_FROST_RULE: ({ subject, say }) =>
-    `${subject}: base is ${say('got')}, the rule of limited frost penetration requires ${say('wanted')}. A licensed engineer decides.`,
+    `${subject}: base is ${say('got')}. The rule of limited frost penetration requires ${say('wanted')}. A licensed engineer decides.`,
   RUNOFF_OVER_INLET: ({ subject, say }) =>
-    `${subject}: ${say('runoff')} runs off in the storm, the drain takes ${say('inlet')}. Put in a larger drain, or another.`,
+    `${subject}: ${say('runoff')} runs off in the storm, but the drain takes only ${say('inlet')}. Put in a larger drain, or a second one.`,
   LIFT_BEYOND_PLANT: ({ subject, say }) =>
     `${subject}: the published method permits no lift as thick as lift ${say('lifts')} for this machine${say('most') === '' ? '' : `, ${say('most')} is its maximum`}. Use thinner lifts or a heavier machine.`,
   EDGE_NOT_SAID: ({ subject, say }) =>

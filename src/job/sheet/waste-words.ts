@@ -38,13 +38,25 @@ export const withShares = (
   return said.length === 0 ? label : `${label}, with ${said.join(' and ')}`;
 };
 
+/** A paver by the id that an order has; an altered plan may have another. Internal. */
+export const paverNamed = (paver: string, { materials }: ReadJob) =>
+  materials.pavers?.find(({ id }) => id === paver);
+
 /** Pavers to order, with what the order includes: `drive pavers to order, with 2% for breakage`. Internal. */
-export function paverLabel(name: string, paver: string, { materials }: ReadJob): string {
-  const found = materials.pavers?.find(({ id }) => id === paver);
+export function paverLabel(name: string, paver: string, job: ReadJob): string {
+  const share = breakageShare(paver, job);
+  const label = `${name} to order`;
+  return share === null ? label : `${label}, with ${share}`;
+}
+
+/** What is added to the pavers for breakage: `plus 2% for breakage`. Internal. */
+export const breakageLabel = (paver: string, job: ReadJob): string =>
+  `plus ${breakageShare(paver, job) ?? 'for breakage'}`;
+
+/** The share for breakage in words; null where the job gives none. */
+function breakageShare(paver: string, job: ReadJob): string | null {
+  const found = paverNamed(paver, job);
   // with a pattern the cuts are counted one by one
   const why = found?.pattern === undefined ? 'cuts and breakage' : 'breakage';
-  const label = `${name} to order`;
-  return isPositive(found?.breakage)
-    ? `${label}, with ${shareText(found.breakage)} for ${why}`
-    : label;
+  return isPositive(found?.breakage) ? `${shareText(found.breakage)} for ${why}` : null;
 }

@@ -11,6 +11,7 @@ import {
   type WorkStep,
   type WorkStepKind,
 } from '../steps/work-step.js';
+import { counted } from '../counted.js';
 import { quantityText, timeText } from './quantity-text.js';
 import { usualSetOutStep } from './set-outs.js';
 import { readSystem, type DescribePartOptions } from './sheet-options.js';
@@ -22,7 +23,7 @@ import { unitsOfSheet, type SheetUnits } from './units-of-sheet.js';
  *
  * @param step - of `workSteps`; a copy of one is none
  * @param options - see {@link DescribePartOptions}
- * @throws `WRONG_TYPE` for what is no step, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
+ * @throws `WRONG_TYPE` if it is not a step, `UNKNOWN_CHOICE`, `UNKNOWN_FIELD`
  * @example
  * const [first] = workSteps(planJob(job));
  * first === undefined ? [] : describeWorkStep(first, { system: 'us' }).slice(2, 3)
@@ -114,7 +115,7 @@ export function amountText(amount: WorkAmount, units: SheetUnits): string {
 }
 
 const countText = ({ kind }: WorkAmount, pieces: number): string =>
-  kind === 'geotextile' ? `${pieces} ${pieces === 1 ? 'roll' : 'rolls'}` : `${pieces}`;
+  kind === 'geotextile' ? counted(pieces, 'roll') : `${pieces}`;
 
 function loadsText({ first, last, count, of }: WorkLoads, action: WorkAmount['action']): string {
   const which = first === last ? `load ${first}` : `loads ${first} to ${last}`;

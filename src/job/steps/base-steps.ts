@@ -1,4 +1,5 @@
 import { lastOf } from '../../invariant.js';
+import { counted } from '../counted.js';
 import type { LiftGroundPlan } from '../plan/plan-of-ground.js';
 import type { LiftPlan, LooseOrderPlan, PavementPlan } from '../plan/plan.js';
 import { surfacesBelow } from '../plan/surfaces.js';
@@ -41,9 +42,18 @@ export function layGeotextile(basis: StepBasis, pavement: PavementPlan): WorkSte
       ],
       notes: [
         'No folds. Lap the strips so that the stone is pushed over the laps, not under them.',
+        ...sharedRollNotes(basis),
       ],
     }),
   ];
+}
+
+/** That pavements share rolls, where each by itself would take more than are ordered. */
+function sharedRollNotes({ plan, list }: StepBasis): string[] {
+  const alone = plan.pavements.map(({ supplies }) => supplies.geotextile?.rolls ?? 0);
+  const ordered = list.lines.find(({ kind }) => kind === 'geotextile')?.packs[0]?.count;
+  if (ordered === undefined || alone.reduce((a, b) => a + b, 0) <= ordered) return [];
+  return [`Keep what is left of each roll: ${counted(ordered, 'roll')} must do for all pavements.`];
 }
 
 /** Each lift of each stone layer, from the subgrade up. Internal. */

@@ -36,7 +36,7 @@ export function liftNotes(own: LiftGroundPlan | null, passes: number | undefined
     ...(action === null ? [] : [WATER_NOTES[action]]),
     ...(verdict === 'fail'
       ? [
-          'The published method permits no lift so thick for this machine. Use thinner lifts or a heavier machine.',
+          'The method does not permit a lift this thick with this machine. Use thinner lifts or a heavier machine.',
         ]
       : []),
     ...(required !== null && passes !== undefined && passes < required

@@ -123,7 +123,7 @@ export interface WorkAmount {
   readonly mass: Mass | null;
   /** Area of a fabric; null for what is not measured so. */
   readonly area: Area | null;
-  /** Number of pieces or rolls; null for what is not counted so. */
+  /** Number of pieces, or of rolls that this pavement takes by itself; null for what is not counted so. */
   readonly pieces: number | null;
   /** The line of `materialList(plan).lines` it is ordered by, counted from 1; null for what is hauled away. */
   readonly orderLine: number | null;

@@ -54,7 +54,7 @@ const PHASES: readonly Phase[] = [
  *
  * @param plan - from `planJob` or `planFromJSON`; not changed
  * @returns a frozen list; `describeWorkStep` puts a step into words
- * @throws `PLAN_INVALID` for what is no plan; `DIVISION_BY_ZERO`, `NOT_POSITIVE` or `CAPACITY_EXCEEDED` for a plan
+ * @throws `PLAN_INVALID` if it is not a plan; `DIVISION_BY_ZERO`, `NOT_POSITIVE` or `CAPACITY_EXCEEDED` for a plan
  *   that was not worked out from its job, with a load, a pack or a rate of nothing
  * @source derived
  * @example

@@ -1,5 +1,5 @@
-import { lastOf } from '../../invariant.js';
 import { ringsOf } from '../../outline/ring.js';
+import { listed } from '../listed.js';
 import type { PlanWarning } from '../plan/plan.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import { lengthFigure } from './figures.js';
@@ -30,11 +30,8 @@ function unsaid(pavement: Pavement): PlanWarning[] {
 }
 
 /** `edge 2`, `edges 2 and 3`, `edges 2, 3 and 5`. */
-function namesOf(edges: readonly number[]): string {
-  const last = lastOf(edges);
-  if (edges.length < 2) return `edge ${last}`;
-  return `edges ${edges.slice(0, -1).join(', ')} and ${last}`;
-}
+const namesOf = (edges: readonly number[]): string =>
+  `${edges.length < 2 ? 'edge' : 'edges'} ${listed(edges)}`;
 
 const isSaid = ({ said, otherSaid }: SharedEdge): boolean =>
   said?.along === 'adjoining' && otherSaid?.along === 'adjoining';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { planJob, renderJobSheet } from 'settline/job';
-import { countedPacks } from '../../src/job/sheet/counted-packs.js';
+import { counted } from '../../src/job/counted.js';
 import { slateWharfJob } from '../slate-wharf.js';
 
 test.each([
@@ -15,7 +15,7 @@ test.each([
   ['bag (25 kg)', 4, '4 bag (25 kg)'],
   ['BB', 2, '2 BB'],
 ] as const)('%s, %i: %s', (name, count, text) => {
-  expect(countedPacks(name, count)).toBe(text);
+  expect(counted(count, name)).toBe(text);
 });
 
 test('a surplus that prints as nothing has no line', () => {

@@ -281,9 +281,7 @@ describe('checks of a job', () => {
     ).toBe(soFar);
     expect(headline({ ...whole, fall: of(fall).slice(1) })).toBe(soFar);
     expect(headline(all)).toBe(soFar);
-    expect(headline(broken)).toBe(
-      'As built, compared with the plan: OUT',
-    );
+    expect(headline(broken)).toBe('As built, compared with the plan: OUT');
   });
 
   test('carries the working and the cautions of every check, and goes through JSON', () => {

@@ -163,33 +163,27 @@ function digFigures({ job }: StepBasis, { edges, nearby, top }: PavementPlan): W
     ...(handDig === null || handDig.area.isZero()
       ? []
       : [
-          { code: 'hand-dig-area', name: 'by hand, area', value: handDig.area } as const,
-          {
-            code: 'hand-dig-volume',
-            name: 'by hand, bank, no more than',
-            value: handDig.volume,
-          } as const,
+          figure('hand-dig-area', 'by hand, area', handDig.area),
+          figure('hand-dig-volume', 'by hand, bank, no more than', handDig.volume),
         ]),
     ...(top === null
       ? []
       : edges
           .filter((edge) => edge.top.greaterThan(edge.dig))
-          .map((edge): WorkFigure => ({
-            code: 'slope-run',
-            name: `edge ${edge.edge}: top of slope set back`,
-            value: edge.top.minus(edge.dig),
-          }))),
+          .map(({ edge, top: up, dig }) =>
+            figure('slope-run', `edge ${edge}: top of slope set back`, up.minus(dig)),
+          )),
     ...(spoilDistance === undefined
       ? []
-      : [
-          {
-            code: 'spoil-distance',
-            name: 'spoil and gear from the edge, minimum',
-            value: spoilDistance,
-          } as const,
-        ]),
+      : [figure('spoil-distance', 'spoil and gear from the edge, minimum', spoilDistance)]),
   ];
 }
+
+const figure = (
+  code: WorkFigure['code'],
+  name: string,
+  value: WorkFigure['value'],
+): WorkFigure => ({ code, name, value });
 
 /** Machine and hands share the soil: by hand what lies in the zones, no more than all of it. */
 function digHours(

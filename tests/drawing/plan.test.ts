@@ -407,7 +407,7 @@ test('of many stakes the ends and those out of line are named, the rest is count
   expect(words).toContain('OFF: 30 mm left OUT');
   expect(words).not.toContain('Q50');
   // the others, and E2 and S2, which are no ends
-  expect(words.join(' ')).toContain('101 stakes are drawn without their ids');
+  expect(words.join(' ')).toContain('Stakes drawn without ids: 101. The sheet lists them.');
 });
 
 describe('a plan says in words', () => {

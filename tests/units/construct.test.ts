@@ -149,43 +149,6 @@ test('a quantity has no field besides value and unit', () => {
   expect(length(saved).equals(length('3 in'))).toBe(true);
 });
 
-describe('decimals', () => {
-  const metres = length('3.3 in').to('m');
-
-  test.each<[string, () => unknown, string]>([
-    [
-      'toFixed',
-      () => metres.toFixed(-1),
-      '-1 decimal places are not possible. Write a whole number',
-    ],
-    ['NaN', () => metres.toFixed(NaN), 'NaN decimal places are not possible. Write a whole number'],
-    [
-      'toDP',
-      () => metres.toDP('x' as never),
-      'x decimal places are not possible. Write a whole number',
-    ],
-    ['toSD', () => metres.times(2).toSD(0), '0 digits are not possible. Write a whole number'],
-    [
-      'toPrecision',
-      () => metres.toPrecision({} as never),
-      'object digits are not possible. Write a whole number',
-    ],
-    [
-      'a rounding',
-      () => metres.toFixed(2, 99 as never),
-      '99 is not a rounding of decimal.js. Leave it out',
-    ],
-  ])('%s refuses digits that are not possible', (_name, run, message) => {
-    expect(expectFault(run, 'OUT_OF_RANGE').message).toBe(message);
-  });
-
-  test('those of an app are left alone', () => {
-    expect(() => new Decimal(1).toFixed(-1)).toThrow(/DecimalError/);
-    expect(metres.toFixed(2)).toBe('0.08');
-    expect(metres instanceof Decimal).toBe(true);
-  });
-});
-
 describe('fromJSON', () => {
   test('restores each dimension', () => {
     const all = [

@@ -51,8 +51,7 @@ export const PLAN_TEXTS = {
   'edge-row-same': '{edge} {kind}, {length}: base and dig {dig}',
   'edge-row-top': '{edge} {kind}, {length}: base {base}, dig {dig}, top {top}',
   'edge-kind-none': 'not said',
-  'stakes-unnamed': '{count} stakes are drawn without their ids; the sheet lists them.',
-  'stakes-unnamed-one': '1 stake is drawn without its id; the sheet lists it.',
+  'stakes-unnamed': 'Stakes drawn without ids: {count}. The sheet lists them.',
   'old-paving-elsewhere':
     'Old {material} {thickness} in the dig of {pavement} is not drawn: the job does not say where it lies.',
   'beyond-picture': 'Outside the picture: {names}.',

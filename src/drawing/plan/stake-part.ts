@@ -1,4 +1,3 @@
-import { countLabel } from '../draw-label.js';
 import { entry, known, lastOf } from '../../invariant.js';
 import type { StakePlan, StringLinePlan } from '../../job/plan/plan.js';
 import { along, clipLine } from '../frame/box.js';
@@ -59,7 +58,7 @@ export function stakePart(scene: PlanScene, factor: number, pen: PlanPen): PlanP
     ],
     taken: named.map(({ at }) => boxRound(at, HALF + 1)),
     lines,
-    told: unnamed === 0 ? [] : [countLabel(pen.style.label, 'stakes-unnamed', unnamed)],
+    told: unnamed === 0 ? [] : [pen.style.label('stakes-unnamed', { count: `${unnamed}` })],
   };
 }
 

@@ -12,7 +12,7 @@ import {
   stefanIndex,
   type FrostLayerInput,
 } from 'settline/ground';
-import { expectFault } from '../faults.js';
+import { expectFault, faultsOf } from '../faults.js';
 import { testRefusals } from '../refusals.js';
 
 describe('freezing index', () => {
@@ -31,6 +31,20 @@ describe('freezing index', () => {
       days: [31, 28, 31],
     });
     expect([months.index.value, months.seasonDays]).toEqual([202, 59]);
+  });
+
+  test('temperatures in F that are given in C are refused, each at its place', () => {
+    const faults = faultsOf(() => freezingIndex({ temperatures: [20, 68, -81], unit: 'C' }));
+    expect(faults.map(({ code, path }) => [code, path])).toEqual([
+      ['OUT_OF_RANGE', ['temperatures', 1]],
+      ['OUT_OF_RANGE', ['temperatures', 2]],
+    ]);
+    expect(faults[0]?.message).toBe(
+      '68 C is not a temperature of the air, -80 to 60 C. Check the digits and the unit',
+    );
+    const ends = [60, -80];
+    expect(freezingIndex({ temperatures: ends, unit: 'C' }).index.value).toBe(80);
+    expect(freezingIndex({ temperatures: [140, -112], unit: 'F' }).index.value).toBe(80);
   });
 
   test('the season begins after the last day at the top of the curve', () => {

@@ -1,6 +1,6 @@
 import { fault } from '../../errors.js';
 import { choice, float, list, optional } from '../../input/field.js';
-import { readOptions, shapeOf } from '../../input/shape.js';
+import { readOptions, shapeOf, type Check } from '../../input/shape.js';
 import { entry, lastOf } from '../../invariant.js';
 import { given, procedureStep, withWorking, type Worked } from '../../working.js';
 import { asDegreeDays, type DegreeDays, type TemperatureInput } from './thermal-units.js';
@@ -29,7 +29,9 @@ export interface FreezingIndexOptions {
   readonly days?: readonly (number | string)[];
 }
 
+/** -80 to 60 degrees C in degrees F; those given in C are checked once the unit is known. */
 const DEGREES = { sign: 'any', least: -112, most: 140, example: '-4.5' } as const;
+const CELSIUS = { least: -80, most: 60 } as const;
 const MONTH = { sign: 'positive', least: 28, most: 31, example: '31' } as const;
 
 const OPTIONS = shapeOf<FreezingIndexOptions>()({
@@ -38,6 +40,20 @@ const OPTIONS = shapeOf<FreezingIndexOptions>()({
   definition: optional(choice(FREEZING_INDEX_DEFINITIONS), 'seasonal'),
   days: optional(list(float(MONTH), { of: 'days', most: 3660 })),
 });
+
+const checkCelsius: Check<typeof OPTIONS> = (reader, { temperatures = [], unit }, path) => {
+  if (unit !== 'C') return;
+  temperatures.forEach((value, index) => {
+    const { least, most } = CELSIUS;
+    if (value >= least && value <= most) return;
+    const message = `${value} C is not a temperature of the air, ${least} to ${most} C. Check the digits and the unit`;
+    reader.fail('OUT_OF_RANGE', [...path, 'temperatures', index], message, {
+      got: value,
+      least,
+      most,
+    });
+  });
+};
 
 /** How cold a winter was. */
 export interface FreezingIndex extends Worked {
@@ -66,7 +82,7 @@ export interface FreezingIndex extends Worked {
  * freezingIndex({ temperatures, unit: 'C', definition: 'total' }).index.value //=> 11
  */
 export function freezingIndex(options: FreezingIndexOptions): FreezingIndex {
-  const read = readOptions(options, OPTIONS);
+  const read = readOptions(options, OPTIONS, checkCelsius);
   const { definition } = read;
   const days = daysOf(read.days, definition, read.temperatures.length);
   const celsius = read.temperatures.map((value) =>

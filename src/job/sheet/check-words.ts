@@ -8,6 +8,7 @@ import type { SourceId } from '../../sources/catalogue.js';
 import { exactOf } from '../../units/quantity.js';
 import { compareRatios } from '../../units/ratio.js';
 import type { Verdict } from '../../verdict.js';
+import type { JobCheck } from '../check/check-job.js';
 import { counted } from '../counted.js';
 import { AGAIN } from './describe-check.js';
 import type { SheetSystem } from './lengths-of-sheet.js';
@@ -105,4 +106,14 @@ export function toleranceOf(
   const { source } = check;
   const from = source === null ? ', set for this job' : ` [${sources.indexOf(source) + 1}]`;
   return `${limitsOf(check, system)}${from}`;
+}
+
+/** The verdict in words; what was read may be ok while something is left to check. Internal. */
+export function verdictSoFar({ verdict, surfaces, pavements }: JobCheck): string {
+  const isWhole =
+    surfaces.every(({ missing }) => missing.length === 0) &&
+    pavements.every(({ notChecked }) => notChecked.length === 0);
+  return verdict === 'pass' && !isWhole
+    ? 'ok so far. Not everything has been checked.'
+    : VERDICT_WORDS[verdict];
 }

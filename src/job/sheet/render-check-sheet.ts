@@ -4,7 +4,14 @@ import type { PavementCheck } from '../check/check-pavement.js';
 import type { PlacedCheck } from '../check/placed-check.js';
 import type { SurfaceCheck } from '../check/check-surface.js';
 import { describeNextStep, describeStakeAction } from './describe-check.js';
-import { nameOf, partOf, readingsOf, sourcesOf, VERDICT_WORDS } from './check-words.js';
+import {
+  nameOf,
+  partOf,
+  readingsOf,
+  sourcesOf,
+  VERDICT_WORDS,
+  verdictSoFar,
+} from './check-words.js';
 import { checkLines, sourceLines, type CheckStyle } from './check-lines.js';
 import { heading, paragraph, table, sheetTitle, type SheetLine } from './sheet-lines.js';
 import { sheetText } from './sheet-text.js';
@@ -48,16 +55,6 @@ export function renderCheckSheet(check: JobCheck, options: JobSheetOptions): str
     ...check.cautions.flatMap(({ text }) => paragraph(text, '* ', '  ')),
   ];
   return sheetText(lines, width);
-}
-
-/** The verdict in words; what was read may be ok while something is left to check. */
-function verdictSoFar({ verdict, surfaces, pavements }: JobCheck): string {
-  const isWhole =
-    surfaces.every(({ missing }) => missing.length === 0) &&
-    pavements.every(({ notChecked }) => notChecked.length === 0);
-  return verdict === 'pass' && !isWhole
-    ? 'ok so far. Not everything has been checked.'
-    : VERDICT_WORDS[verdict];
 }
 
 /** The checks between the stakes of a pavement. */

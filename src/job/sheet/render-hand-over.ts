@@ -3,7 +3,7 @@ import { counted } from '../counted.js';
 import { requireCheck, type JobCheck } from '../check/check-job.js';
 import type { PavementCheck } from '../check/check-pavement.js';
 import { sourceLines, type CheckStyle } from './check-lines.js';
-import { sourcesOf, VERDICT_WORDS } from './check-words.js';
+import { sourcesOf, verdictSoFar } from './check-words.js';
 import { deviationLines, measuredLines, notCheckedLines } from './hand-over-checks.js';
 import { CARE, careOf } from './hand-over-words.js';
 import {
@@ -86,7 +86,7 @@ function opening(check: JobCheck, made: readonly MadeCheck[], { system }: CheckS
   const { title, tapeStep } = unitsOfSheet(system);
   return [
     ...sheetTitle(check.name),
-    ...paragraph(`Hand-over. All checks: ${VERDICT_WORDS[check.verdict]}${count}`),
+    ...paragraph(`Hand-over. All checks: ${verdictSoFar(check)}${count}`),
     ...paragraph(
       `${title}, rounded to ${tapeStep}: figures need not add up to the last mark. ok: within tolerance where it was measured. OUT: out of tolerance. CHECK: too close to the limit to tell.`,
     ),

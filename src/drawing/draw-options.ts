@@ -1,12 +1,12 @@
 import { choice, flag, optional, whole } from '../input/field.js';
 import { DRAWING_WIDTH } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check, type Shape } from '../input/shape.js';
-import { systemField } from '../job/sheet/sheet-options.js';
+import { systemField } from '../job/sheet/layout/sheet-options.js';
 import {
   lengthsOfSheet,
   type SheetLengths,
   type SheetSystem,
-} from '../job/sheet/lengths-of-sheet.js';
+} from '../job/sheet/layout/lengths-of-sheet.js';
 import {
   labeller,
   labelField,

@@ -1,8 +1,8 @@
 import { entry, lastOf } from '../invariant.js';
-import { tapeOfSheet } from '../job/sheet/tape-of-sheet.js';
+import { tapeOfSheet } from '../job/sheet/layout/tape-of-sheet.js';
 import type { LayerKind } from '../job/schema/pavement-input.js';
 import type { PavementPlan } from '../job/plan/plan.js';
-import { layerRows, liftRows } from '../job/sheet/depth-rows.js';
+import { layerRows, liftRows } from '../job/sheet/sections/depth-rows.js';
 import type { Length } from '../units/quantity.js';
 import type { DrawStyle } from './draw-options.js';
 import { SAND, STONE, SUB_BASE } from './frame/grain-hatches.js';

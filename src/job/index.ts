@@ -152,20 +152,20 @@ export type {
   WarningCode,
 } from './plan/plan.js';
 export { renderJobSheet } from './sheet/render-job-sheet.js';
-export type { DescribePartOptions, JobSheetOptions } from './sheet/sheet-options.js';
+export type { DescribePartOptions, JobSheetOptions } from './sheet/layout/sheet-options.js';
 export { renderWorking, type RenderWorkingOptions } from './sheet/render-working.js';
 export type { Placing } from './plan/placed.js';
 export type { SubjectStep } from './sheet/is-steps.js';
-export { describeWorkStep } from './sheet/work-step-words.js';
-export { describeChange } from './sheet/change-words.js';
-export { renderWorkSteps } from './sheet/steps-section.js';
+export { describeWorkStep } from './sheet/words/work-step-words.js';
+export { describeChange } from './sheet/words/change-words.js';
+export { renderWorkSteps } from './sheet/sections/steps-section.js';
 export {
   describeMove,
   describeWarning,
   type DescribeMoveOptions,
   type StakeFacing,
-} from './sheet/describe.js';
-export type { SheetSystem } from './sheet/lengths-of-sheet.js';
+} from './sheet/words/describe.js';
+export type { SheetSystem } from './sheet/layout/lengths-of-sheet.js';
 export { checkJob, type JobCheck } from './check/check-job.js';
 export type { CheckedStake, NextStep, SurfaceCheck } from './check/check-surface.js';
 export type { NotChecked, PavementCheck } from './check/check-pavement.js';
@@ -189,6 +189,6 @@ export {
   describeNextStep,
   describeStakeAction,
   type DescribeStakeActionOptions,
-} from './sheet/describe-check.js';
-export { renderCheckSheet } from './sheet/render-check-sheet.js';
-export { renderHandOver } from './sheet/render-hand-over.js';
+} from './sheet/words/describe-check.js';
+export { renderCheckSheet } from './sheet/check/render-check-sheet.js';
+export { renderHandOver } from './sheet/check/render-hand-over.js';

@@ -1,8 +1,8 @@
 // How deep the dig is along a marked line: the places where it is looked up.
 import { describe, expect, test } from 'vitest';
 import { length, type Length } from 'settline/units';
-import { depthAlong, placesInside } from '../../src/job/plan/depth-along.js';
-import { digOutline } from '../../src/job/plan/in-dig.js';
+import { depthAlong, placesInside } from '../../src/job/plan/earth/depth-along.js';
+import { digOutline } from '../../src/job/plan/areas/in-dig.js';
 
 const m = (value: number): Length => length(`${value} m`);
 const place = (x: number, y: number) => ({ x: m(x), y: m(y) });

@@ -19,11 +19,11 @@ import heronYard from '../../examples/heron-yard.json' with { type: 'json' };
 import millGarth from '../../examples/mill-garth.json' with { type: 'json' };
 import slateWharf from '../../examples/slate-wharf.json' with { type: 'json' };
 import { cornerName } from '../../src/job/tables/corner-name.js';
-import { groupWarnings, subjectsText } from '../../src/job/sheet/group-warnings.js';
-import { gradeLines } from '../../src/job/sheet/grade-lines.js';
-import { sheetText } from '../../src/job/sheet/sheet-text.js';
-import { unitsOfSheet } from '../../src/job/sheet/units-of-sheet.js';
-import { WARNING_WORDS } from '../../src/job/sheet/warning-words.js';
+import { groupWarnings, subjectsText } from '../../src/job/sheet/words/group-warnings.js';
+import { gradeLines } from '../../src/job/sheet/sections/grade-lines.js';
+import { sheetText } from '../../src/job/sheet/layout/sheet-text.js';
+import { unitsOfSheet } from '../../src/job/sheet/layout/units-of-sheet.js';
+import { WARNING_WORDS } from '../../src/job/sheet/words/warning-words.js';
 import { expectFault } from '../faults.js';
 import { cellsOf, flat, linesUnder, marks, rowsUnder, section } from '../printed-table.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { columnsText } from '../../src/job/sheet/columns.js';
+import { columnsText } from '../../src/job/sheet/layout/columns.js';
 
 const first = { head: 'stake', cells: ['A', 'B'] };
 

@@ -1,5 +1,5 @@
 import { entry } from '../../invariant.js';
-import type { Ground } from '../../job/plan/ground.js';
+import type { Ground } from '../../job/plan/earth/ground.js';
 import { fromNumber } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 import type { Place } from '../plan/rings-in-metres.js';

@@ -1,6 +1,6 @@
 import { entry, known } from '../../invariant.js';
-import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
-import { groundRows } from '../../job/sheet/depth-rows.js';
+import { tapeOfSheet } from '../../job/sheet/layout/tape-of-sheet.js';
+import { groundRows } from '../../job/sheet/sections/depth-rows.js';
 import type { DeepestPlan } from '../../job/plan/plan.js';
 import type { Length } from '../../units/quantity.js';
 import { line, polygon, rectangle, polyline, type Point } from '../svg/shapes.js';

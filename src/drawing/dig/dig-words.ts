@@ -1,8 +1,8 @@
-import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
+import { tapeOfSheet } from '../../job/sheet/layout/tape-of-sheet.js';
 import type { Length } from '../../units/quantity.js';
 import type { DrawStyle } from '../draw-options.js';
 import { labelName } from '../surface-rows.js';
-import { digRow } from '../../job/sheet/depth-rows.js';
+import { digRow } from '../../job/sheet/sections/depth-rows.js';
 import type { DigScene } from './dig-part.js';
 
 /** Units, and what the depths come from. Internal. */

@@ -1,7 +1,7 @@
 import { text } from '../../input/field.js';
 import { fault } from '../../errors.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
-import { groundOf } from '../../job/plan/ground-of.js';
+import { groundOf } from '../../job/plan/earth/ground-of.js';
 import type { JobPlan } from '../../job/plan/plan.js';
 import { jobOfPlan } from '../../job/saved/job-of-plan.js';
 import { requirePlan } from '../../job/require-plan.js';

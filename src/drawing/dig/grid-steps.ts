@@ -1,5 +1,5 @@
 import { lastOf } from '../../invariant.js';
-import type { SheetSystem } from '../../job/sheet/lengths-of-sheet.js';
+import type { SheetSystem } from '../../job/sheet/layout/lengths-of-sheet.js';
 import { length } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
 import type { Place } from '../plan/rings-in-metres.js';

@@ -3,7 +3,7 @@ import type { SoilPhases } from '../../ground/soil/soil-phases.js';
 import { isPlain } from '../../input/plain.js';
 import { shown } from '../../input/shown.js';
 import { entry } from '../../invariant.js';
-import { percentText } from '../../job/sheet/in-words.js';
+import { percentText } from '../../job/sheet/words/in-words.js';
 import { formatQuantity } from '../../units/format-quantity.js';
 import { isQuantity, type Density } from '../../units/quantity.js';
 import { readStyle, type DrawOptions, type DrawStyle } from '../draw-options.js';

@@ -1,6 +1,6 @@
 import { entry } from '../../invariant.js';
 import type { EdgePlan } from '../../job/plan/plan.js';
-import { setOutText } from '../../job/sheet/set-outs.js';
+import { setOutText } from '../../job/sheet/sections/set-outs.js';
 import { along } from '../frame/box.js';
 import { dimensionLine } from '../frame/dimension.js';
 import { BUILDING, hatched, SLAB } from '../frame/hatches.js';

@@ -1,5 +1,5 @@
 import type { EdgePlan } from '../../job/plan/plan.js';
-import { setOutText } from '../../job/sheet/set-outs.js';
+import { setOutText } from '../../job/sheet/sections/set-outs.js';
 import type { DrawStyle } from '../draw-options.js';
 import type { DrawingLabelKey } from '../label-texts.js';
 import type { Picture } from '../frame/frame-drawing.js';

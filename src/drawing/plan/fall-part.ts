@@ -1,4 +1,4 @@
-import { slopeText } from '../../job/sheet/in-words.js';
+import { slopeText } from '../../job/sheet/words/in-words.js';
 import type { Slope } from '../../units/quantity.js';
 import { textWidth } from '../svg/text-width.js';
 import { arrow } from '../frame/arrow.js';

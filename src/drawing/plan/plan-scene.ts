@@ -1,8 +1,8 @@
 import { entry, known } from '../../invariant.js';
 import type { DigRing, JobPlan, PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
-import { digOutline } from '../../job/plan/in-dig.js';
+import { digOutline } from '../../job/plan/areas/in-dig.js';
 import { placesOfPlan, type JobPlaces } from '../../job/saved/places-of-plan.js';
-import { edgeNames } from '../../job/sheet/corners.js';
+import { edgeNames } from '../../job/sheet/sections/corners.js';
 import type { Outline } from '../../outline/ring.js';
 import { widen } from '../../outline/widen-outline.js';
 import { inMetres, ringsInMetres, type Place, type RingInMetres } from './rings-in-metres.js';

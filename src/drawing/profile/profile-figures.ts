@@ -1,7 +1,7 @@
-import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
+import { tapeOfSheet } from '../../job/sheet/layout/tape-of-sheet.js';
 import type { PavementPlan, StakePlan, StringLinePlan } from '../../job/plan/plan.js';
-import { groundRows } from '../../job/sheet/depth-rows.js';
-import { sagText } from '../../job/sheet/sag-text.js';
+import { groundRows } from '../../job/sheet/sections/depth-rows.js';
+import { sagText } from '../../job/sheet/words/sag-text.js';
 import type { DrawStyle } from '../draw-options.js';
 import type { DrawingLabelKey } from '../label-texts.js';
 import { fitText } from '../svg/text-width.js';

@@ -1,10 +1,10 @@
 import { entry, known } from '../../invariant.js';
-import { tapeOfSheet } from '../../job/sheet/tape-of-sheet.js';
+import { tapeOfSheet } from '../../job/sheet/layout/tape-of-sheet.js';
 import type { EdgePlan, PavementPlan, StringLinePlan } from '../../job/plan/plan.js';
 import type { JobPlaces } from '../../job/saved/places-of-plan.js';
-import { digRow } from '../../job/sheet/depth-rows.js';
-import { edgeNames } from '../../job/sheet/corners.js';
-import { setOutText } from '../../job/sheet/set-outs.js';
+import { digRow } from '../../job/sheet/sections/depth-rows.js';
+import { edgeNames } from '../../job/sheet/sections/corners.js';
+import { setOutText } from '../../job/sheet/sections/set-outs.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import type { DrawStyle } from '../draw-options.js';
 import type { DrawingLabelKey } from '../label-texts.js';

@@ -1,7 +1,7 @@
 import { present } from '../../invariant.js';
 import type { JobPlan } from '../../job/plan/plan.js';
-import type { SheetSection } from '../../job/sheet/job-sheet-sections.js';
-import type { SheetSystem } from '../../job/sheet/lengths-of-sheet.js';
+import type { SheetSection } from '../../job/sheet/sections/job-sheet-sections.js';
+import type { SheetSystem } from '../../job/sheet/layout/lengths-of-sheet.js';
 import { workSteps } from '../../job/steps/work-steps.js';
 import { drawDig } from '../dig/draw-dig.js';
 import type { DrawOptions } from '../draw-options.js';

@@ -1,5 +1,5 @@
 import { entry } from '../../invariant.js';
-import { shownColumns, type Column, type SheetLine } from '../../job/sheet/sheet-lines.js';
+import { shownColumns, type Column, type SheetLine } from '../../job/sheet/layout/sheet-lines.js';
 import { pageText, plainText, tag } from './page-text.js';
 
 /** Lines of a sheet as markup of a page. Internal. */

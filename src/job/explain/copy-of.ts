@@ -2,7 +2,7 @@ import { entry, known, present } from '../../invariant.js';
 import type { FieldPath } from '../../errors.js';
 import { isQuantity } from '../../units/quantity.js';
 import { isSame } from './same-value.js';
-import { depthPath } from '../plan/depth-path.js';
+import { depthPath } from '../plan/working/depth-path.js';
 import type { JobPlan, LooseOrderPlan, PavementPlan } from '../plan/plan.js';
 import { warningField } from './warning-field.js';
 

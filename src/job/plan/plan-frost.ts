@@ -8,7 +8,7 @@ import { NO_LENGTH } from '../../units/zero.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { isStone } from '../schema/layer-kinds.js';
 import { looseOf } from './materials.js';
-import { frostSteps, WINTER } from './frost-steps.js';
+import { frostSteps, WINTER } from './working/frost-steps.js';
 import { placeBy, type PlacedStep } from './placed.js';
 import type { GroundBasis } from './plan-ground.js';
 import type { FrostPlan } from './plan-of-ground.js';

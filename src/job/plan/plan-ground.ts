@@ -9,7 +9,7 @@ import { peakRunoff } from '../../ground/water/peak-runoff.js';
 import type { Area } from '../../units/quantity.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { Pavement } from '../schema/layer-kinds.js';
-import { methodSteps, runoffSteps, supportSteps, waterSteps } from './ground-steps.js';
+import { methodSteps, runoffSteps, supportSteps, waterSteps } from './working/ground-steps.js';
 import { looseOf } from './materials.js';
 import type { PlacedStep } from './placed.js';
 import { planFrost } from './plan-frost.js';

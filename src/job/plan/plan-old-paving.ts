@@ -7,9 +7,9 @@ import { sum } from '../../units/aggregate.js';
 import { NO_LENGTH, NO_VOLUME } from '../../units/zero.js';
 import { inField } from '../read/in-field.js';
 import type { ReadJob } from '../schema/job-shape.js';
-import { insideOf } from './in-dig.js';
+import { insideOf } from './areas/in-dig.js';
 import type { OldPavingPlan } from './plan.js';
-import { areaOfRegions, within, type SignedOutline } from './regions.js';
+import { areaOfRegions, within, type SignedOutline } from './areas/regions.js';
 import type { Stake } from './stake-grounds.js';
 import { withoutGaps } from './without-gaps.js';
 

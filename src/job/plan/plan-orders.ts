@@ -6,7 +6,7 @@ import type { ReadJob } from '../schema/job-shape.js';
 import { isStone, thicknessOf, type Pavement } from '../schema/layer-kinds.js';
 import { looseOf, sandOf } from './materials.js';
 import type { LooseOrderPlan } from './plan.js';
-import { taperedOff, type TaperedBase } from './tapered-base.js';
+import { taperedOff, type TaperedBase } from './areas/tapered-base.js';
 
 type Loose = ReadJob['materials']['sands'][number];
 

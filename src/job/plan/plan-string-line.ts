@@ -16,7 +16,7 @@ import { planSlopes } from './plan-slopes.js';
 import type { StakePlan, StringLinePlan, StringSagPlan } from './plan.js';
 import { isMeasuredFrom, stakesOf, type Stake, type StringLine } from './stake-grounds.js';
 import type { LineBasis } from './string-basis.js';
-import { stringSteps } from './string-steps.js';
+import { stringSteps } from './working/string-steps.js';
 import { surfacesBelowString } from './surfaces.js';
 
 /** A string's plan with its working. */

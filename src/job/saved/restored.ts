@@ -2,7 +2,7 @@ import { known } from '../../invariant.js';
 import type { Outline } from '../../outline/ring.js';
 import { isQuantity, ownQuantity, type Length } from '../../units/quantity.js';
 import type { PlanPoint } from '../../units/vector.js';
-import { digOutline } from '../plan/in-dig.js';
+import { digOutline } from '../plan/areas/in-dig.js';
 import type { DigRing } from '../plan/plan.js';
 
 /** Reads a number without a unit, or a text, by the name of its field. Internal. */

@@ -3,8 +3,8 @@ import { exactOf, ownQuantity, type AnyQuantity, type Length } from '../../units
 import type { Unit } from '../../units/catalogue.js';
 import { compareRatios, multiplyRatios } from '../../units/ratio.js';
 import { roundQuotient } from '../../units/round-ratio.js';
-import { inWords } from './in-words.js';
-import type { SheetSystem } from './lengths-of-sheet.js';
+import { inWords } from './words/in-words.js';
+import type { SheetSystem } from './layout/lengths-of-sheet.js';
 
 /** Digits of a value before rounding, and of a large one so many places at least. */
 const DIGITS = 8;

@@ -1,8 +1,8 @@
 import type { JobPlan } from '../plan/plan.js';
 import { requirePlan } from '../require-plan.js';
-import { jobSheetSections } from './job-sheet-sections.js';
-import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
-import { sheetText } from './sheet-text.js';
+import { jobSheetSections } from './sections/job-sheet-sections.js';
+import { readSheetOptions, type JobSheetOptions } from './layout/sheet-options.js';
+import { sheetText } from './layout/sheet-text.js';
 
 /**
  * Writes a plan as the sheet a crew works from: plain text, narrow, in the order of the job:

@@ -6,11 +6,11 @@ import {
   type PlanUncertainty,
   type UncertainFigure,
 } from '../uncertainty/plan-uncertainty.js';
-import { heading, paragraph, table } from './sheet-lines.js';
-import { readSheetOptions, type JobSheetOptions } from './sheet-options.js';
-import { sheetText } from './sheet-text.js';
-import { inWords } from './in-words.js';
-import type { SheetSystem } from './lengths-of-sheet.js';
+import { heading, paragraph, table } from './layout/sheet-lines.js';
+import { readSheetOptions, type JobSheetOptions } from './layout/sheet-options.js';
+import { sheetText } from './layout/sheet-text.js';
+import { inWords } from './words/in-words.js';
+import type { SheetSystem } from './layout/lengths-of-sheet.js';
 
 /**
  * Writes how well the figures of a plan are known, as text: each figure with the range either way.

@@ -9,12 +9,12 @@ import { readFormula } from '../../formulas/read-formula.js';
 import { formatFor } from '../../units/format-for.js';
 import type { FormulaStep, StepItem, StepValue } from '../../working.js';
 import { isSteps, type SubjectStep } from './is-steps.js';
-import { paragraph, space, type SheetLine } from './sheet-lines.js';
-import { sheetText } from './sheet-text.js';
+import { paragraph, space, type SheetLine } from './layout/sheet-lines.js';
+import { sheetText } from './layout/sheet-text.js';
 import { measureWithExact } from './measure-with-exact.js';
-import { readSheetOptions } from './sheet-options.js';
-import { inWords } from './in-words.js';
-import type { SheetSystem } from './lengths-of-sheet.js';
+import { readSheetOptions } from './layout/sheet-options.js';
+import { inWords } from './words/in-words.js';
+import type { SheetSystem } from './layout/lengths-of-sheet.js';
 
 /** How working is written. */
 export interface RenderWorkingOptions {

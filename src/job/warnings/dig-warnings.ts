@@ -1,10 +1,10 @@
 import { length } from '../../units/construct.js';
 import type { Area } from '../../units/quantity.js';
 import { NO_AREA } from '../../units/zero.js';
-import { commonArea } from '../plan/common-area.js';
-import { digOf, digOutline } from '../plan/in-dig.js';
+import { commonArea } from '../plan/areas/common-area.js';
+import { digOf, digOutline } from '../plan/areas/in-dig.js';
 import type { EarthPlan, PavementPlan, PlanWarning } from '../plan/plan.js';
-import { areaOfRegions } from '../plan/regions.js';
+import { areaOfRegions } from '../plan/areas/regions.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { lengthFigure } from './figures.js';
 import { warning } from './warning.js';

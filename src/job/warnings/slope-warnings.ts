@@ -2,7 +2,7 @@ import { referenceQuantity } from '../../reference-quantity.js';
 import type { PavementUse } from '../../sources/minimum-thickness.js';
 import { DRIVE_GRADIENTS, SLOPE_LIMITS } from '../../sources/slope-limits.js';
 import { fromNumber } from '../../units/construct.js';
-import { insideOf } from '../plan/in-dig.js';
+import { insideOf } from '../plan/areas/in-dig.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import type { Slope } from '../../units/quantity.js';
 import type { LaidOut } from '../plan/lay-out.js';

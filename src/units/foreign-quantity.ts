@@ -12,11 +12,11 @@ export function foreignExact(quantity: AnyQuantity): Ratio {
 }
 
 function foreignJSON(quantity: AnyQuantity): Readonly<Record<'value' | 'unit', unknown>> {
-  let json: unknown;
+  let json: unknown = null;
   try {
     json = quantity.toJSON();
   } catch {
-    throw notAQuantity();
+    // what cannot be written is nothing that could be read
   }
   if (typeof json !== 'object' || json === null) throw notAQuantity();
   return json as Readonly<Record<'value' | 'unit', unknown>>;

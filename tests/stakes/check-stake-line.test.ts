@@ -11,6 +11,21 @@ const check = (
   reference: 'ends' | 'best-fit' = 'ends',
 ) => checkStakeLine({ stakes: stakes(rows), tolerance, reference });
 
+describe('which stakes could be off', () => {
+  const ids = (mm: readonly number[], reference: 'ends' | 'best-fit') => {
+    const rows = mm.map((y, k): Row => [`S${k + 1}`, `${3 * k} m`, { value: y, unit: 'mm' }]);
+    return check(rows, '20 mm', reference).suspects.map(({ id }) => id);
+  };
+
+  test('a stake that was moved onto held ends is one of them, onto the best line it is not', () => {
+    expect(ids([0, 40, 0, 0], 'ends')).toEqual(['S1', 'S2']);
+    expect(ids([0, 0, 40, 0, 0, 40], 'best-fit')).toEqual(['S3']);
+    expect(ids([0, 0, 40, 0, 0, 40], 'ends')).toEqual([]);
+    // the second is 30 mm off the line of the ends; without it the third is off too
+    expect(ids([0, 30, 15, 15, 0], 'ends')).toContain('S2');
+  });
+});
+
 describe('ends held', () => {
   test('a stake left of travel is moved right, and the other way round', () => {
     const east = check([

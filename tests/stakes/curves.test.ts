@@ -199,6 +199,8 @@ describe('rounded corner', () => {
     expect(issue.path).toEqual(['radius']);
     expect(issue.message).toContain('2.17963 m');
     expect(issue.message).toContain('2.179 m');
+    const given = { turn: '90 deg', tangent: '3 m', sides: ['2 m', '5 m'] } as const;
+    expect(expectFault(() => fillet(given), 'TANGENTS_OVERLAP').path).toEqual(['tangent']);
   });
 
   testRefusals(fillet, { turn: '90 deg', radius: '1 m' }, [

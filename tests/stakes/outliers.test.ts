@@ -77,6 +77,15 @@ describe('marks in profile', () => {
       elevation: { value: mm, unit: 'mm' } as const,
     }));
 
+  test('two that are off: the note says to move one and check again', () => {
+    const off = Array.from({ length: 17 }, (_, k) => (k === 4 ? 60 : k === 10 ? -60 : k % 3));
+    const { outliers, note } = stakeOutliers({ stakes: row(off), tolerance: '5 mm' });
+    expect(outliers).toEqual(['S5', 'S11']);
+    expect(note).toBe(
+      'More than one stake is off. Move only the worst onto the line of the others, then check again. One bad stake can make a good one look bad.',
+    );
+  });
+
   test('a low mark is to go up', () => {
     const found = stakeOutliers({ stakes: marks([0, 1, -1, 1, -40, -1, 0, 1]) });
     expect(found.outliers).toEqual(['S5']);

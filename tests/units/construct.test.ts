@@ -20,6 +20,19 @@ import {
 import { toQuantity } from '../../src/units/construct.js';
 import { expectFault, expectFaultOrReason } from '../faults.js';
 
+test('a decimal has 40 digits, rounded to the nearest', () => {
+  expect(length('1/3 m').to('m').toString()).toBe(`0.${'3'.repeat(40)}`);
+  expect(length('2/3 m').to('m').toString()).toBe(`0.${'6'.repeat(39)}7`);
+  expect(length('2 kilometres').plus(length('1 kilometre')).to('km').toString()).toBe('3');
+});
+
+test('a number too far from one is told apart, large or small', () => {
+  const told = (value: string) =>
+    expectFault(() => length({ value, unit: 'm' }), 'OUT_OF_RANGE').message;
+  expect(told('1e5000')).toContain('too large to be a measurement');
+  expect(told('1e-5000')).toContain('too small to be a measurement');
+});
+
 describe('quantities from text', () => {
   test.each([
     [() => area('81 ft2'), 'yd2', '9'],

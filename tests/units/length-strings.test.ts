@@ -54,6 +54,7 @@ describe('where a fault stands', () => {
     ['5 ft 3 kg', 'UNIT_UNKNOWN', 7],
     [`5' , 3"`, 'COMMA', 3],
     ['5. ft', 'TRAILING_POINT', 1],
+    ['5 ft .', 'TRAILING_POINT', 5],
     ['5 ³ ft', 'SUPERSCRIPT', 2],
     ['⁷ in', 'SUPERSCRIPT', 0],
     ['⁷⁄ in', 'MALFORMED_FRACTION', 1],

@@ -2,7 +2,10 @@ import { choice, optional } from '../../input/field.js';
 import { readOptions, shapeOf } from '../../input/shape.js';
 import type { JobPlan } from '../../job/plan/plan.js';
 import { requirePlan } from '../../job/require-plan.js';
-import { jobSheetSections, type SheetSection } from '../../job/sheet/sections/job-sheet-sections.js';
+import {
+  jobSheetSections,
+  type SheetSection,
+} from '../../job/sheet/sections/job-sheet-sections.js';
 import type { SheetLine } from '../../job/sheet/layout/sheet-lines.js';
 import { systemField } from '../../job/sheet/layout/sheet-options.js';
 import type { SheetSystem } from '../../job/sheet/layout/lengths-of-sheet.js';

@@ -1,7 +1,13 @@
 import { present } from '../../../invariant.js';
 import type { EdgePlan, PavementPlan } from '../../plan/plan.js';
 import type { Outline } from '../../../outline/ring.js';
-import { columnTable, entry, paragraph, subheading, type SheetLine } from '../layout/sheet-lines.js';
+import {
+  columnTable,
+  entry,
+  paragraph,
+  subheading,
+  type SheetLine,
+} from '../layout/sheet-lines.js';
 import { edgeNames } from './corners.js';
 import { setOutStep, setOutText } from './set-outs.js';
 import type { Sheet } from '../layout/sheet-context.js';

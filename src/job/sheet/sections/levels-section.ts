@@ -1,6 +1,13 @@
 import type { Length } from '../../../units/quantity.js';
 import type { JobPlan, LevellingPlan } from '../../plan/plan.js';
-import { entry, heading, paragraph, subheading, table, type SheetLine } from '../layout/sheet-lines.js';
+import {
+  entry,
+  heading,
+  paragraph,
+  subheading,
+  table,
+  type SheetLine,
+} from '../layout/sheet-lines.js';
 import type { SheetUnits } from '../layout/units-of-sheet.js';
 
 /** The part of the sheet about the instrument and the level book; nothing where there is neither. Internal. */

@@ -10,7 +10,13 @@ import {
 import { listed } from '../../listed.js';
 import type { PavementPlan, PaverPlan, UnitsPlan } from '../../plan/plan.js';
 import type { ReadJob } from '../../schema/job-shape.js';
-import { columnTable, entry, paragraph, subheading, type SheetLine } from '../layout/sheet-lines.js';
+import {
+  columnTable,
+  entry,
+  paragraph,
+  subheading,
+  type SheetLine,
+} from '../layout/sheet-lines.js';
 import type { Sheet } from '../layout/sheet-context.js';
 import { breakageLabel, paverNamed, wasteOf, wasteText } from '../words/waste-words.js';
 

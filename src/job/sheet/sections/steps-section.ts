@@ -14,7 +14,13 @@ import {
 import { readSheetOptions, type JobSheetOptions } from '../layout/sheet-options.js';
 import { sheetText } from '../layout/sheet-text.js';
 import { unitsOfSheet, type SheetUnits } from '../layout/units-of-sheet.js';
-import { amountText, figureTexts, heightTexts, hoursText, signText } from '../words/work-step-words.js';
+import {
+  amountText,
+  figureTexts,
+  heightTexts,
+  hoursText,
+  signText,
+} from '../words/work-step-words.js';
 
 /**
  * Writes the steps of work as a sheet of their own: plain text, narrow, numbered in the order of the

@@ -3,7 +3,14 @@ import { listed } from '../../listed.js';
 import type { PavementPlan, StringLinePlan, SurfacePlan } from '../../plan/plan.js';
 import type { Length } from '../../../units/quantity.js';
 import { NO_LENGTH } from '../../../units/zero.js';
-import { columnTable, entry, paragraph, subheading, table, type SheetLine } from '../layout/sheet-lines.js';
+import {
+  columnTable,
+  entry,
+  paragraph,
+  subheading,
+  table,
+  type SheetLine,
+} from '../layout/sheet-lines.js';
 import { layerRows, liftRows, placedRows } from './depth-rows.js';
 import type { Sheet } from '../layout/sheet-context.js';
 

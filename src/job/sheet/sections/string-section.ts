@@ -1,6 +1,12 @@
 import { entry, lastOf } from '../../../invariant.js';
 import type { PavementPlan, StringLinePlan } from '../../plan/plan.js';
-import { columnTable, heading, paragraph, subheading, type SheetLine } from '../layout/sheet-lines.js';
+import {
+  columnTable,
+  heading,
+  paragraph,
+  subheading,
+  type SheetLine,
+} from '../layout/sheet-lines.js';
 import { moveText } from '../words/describe.js';
 import type { Sheet } from '../layout/sheet-context.js';
 import { depthLines } from './string-depths.js';

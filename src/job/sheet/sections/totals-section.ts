@@ -14,7 +14,14 @@ import { NO_AREA } from '../../../units/zero.js';
 import { counted } from '../../counted.js';
 import { materialList, type Amount, type MaterialLine } from '../../order/material-list.js';
 import type { JobPlan, JobTotals, LooseTotalPlan, StreamPlan } from '../../plan/plan.js';
-import { entry, heading, paragraph, subheading, space, type SheetLine } from '../layout/sheet-lines.js';
+import {
+  entry,
+  heading,
+  paragraph,
+  subheading,
+  space,
+  type SheetLine,
+} from '../layout/sheet-lines.js';
 import type { Sheet } from '../layout/sheet-context.js';
 import type { SheetUnits } from '../layout/units-of-sheet.js';
 import { paverLabel, wasteOf, withShares } from '../words/waste-words.js';

@@ -1,5 +1,13 @@
 import { formatQuantity } from '../../../units/format-quantity.js';
-import type { AnyQuantity, Area, Length, Mass, Slope, Time, Volume } from '../../../units/quantity.js';
+import type {
+  AnyQuantity,
+  Area,
+  Length,
+  Mass,
+  Slope,
+  Time,
+  Volume,
+} from '../../../units/quantity.js';
 import { slopeText } from './in-words.js';
 import type { SheetUnits } from '../layout/units-of-sheet.js';
 

@@ -97,7 +97,8 @@ export interface SiteVolumes extends Cautioned, Worked {
  * Four spot heights on one circle, such as the corners of a grid cell, can be joined along either
  * diagonal. Both count: the volumes are the mean, and `diagonalDoubt` is half of what they differ by,
  * summed over the site. More points on one circle count as the mean over fans of triangles. The order
- * of the heights makes no difference.
+ * of the heights makes no difference. Where cells are twisted, cut and fill are each larger than those
+ * of `gridVolumes`, whose cells are smooth: by no more than `diagonalDoubt`.
  *
  * @param options - see {@link SiteVolumesOptions}; the existing surface as `{ unit, points: [x, y, z][] }`
  *   or a list of `{ x, y, z }` lengths; the design as a plane `{ z0, gradeX, gradeY }` (`z0` at

@@ -131,6 +131,10 @@ describe('trees', () => {
     const [warning] = warned(cut, 'ROOTS_CUT');
     expect(warning?.values['share']).toBe('1.9%');
     expect(renderJobSheet(cut, { system: 'metric' })).toMatch(/oak +zone 3\.048 m +cut 1\.9%/);
+    const touched = planFile(withFields({ trees: [tree('24.99 ft')] }));
+    expect(renderJobSheet(touched, { system: 'metric' })).toMatch(
+      /oak +zone 3\.048 m +cut under 0\.1%/,
+    );
   });
 
   test('the authority may set a least radius', () => {

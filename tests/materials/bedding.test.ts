@@ -68,6 +68,10 @@ describe('bedding sand', () => {
       ['Vd = Vc * (1 + q) * (1 + b) / r', 'sand-bulking-course'],
       ['M = Vc * (1 + q) * d * (1 + w)', 'derived'],
     ]);
+    // without bulking nothing of the course is used
+    expect(beddingSand(sand).working.map(({ source }) => source)).not.toContain(
+      'sand-bulking-course',
+    );
   });
 
   test('all faults at once, none of them a division by zero', () => {

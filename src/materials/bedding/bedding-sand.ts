@@ -178,7 +178,7 @@ export function beddingSand(options: BeddingSandOptions): BeddingSand<null> {
         given('r', 'compacted per loose', ratioToDecimal(density.compactedPerLoose)),
       ],
       result: given('Vd', 'delivered', delivered),
-      source: 'sand-bulking-course',
+      source: sand.bulking === 0 ? 'derived' : 'sand-bulking-course',
     }),
     ...massSteps(taken, allowances),
   ]);

@@ -1,7 +1,7 @@
 import type { PavementPlan } from '../../plan/plan.js';
 import { entry, paragraph, subheading, table, type SheetLine } from '../layout/sheet-lines.js';
 import type { Sheet } from '../layout/sheet-context.js';
-import { percentText } from '../words/in-words.js';
+import { someShare } from '../words/in-words.js';
 import type { SheetUnits } from '../layout/units-of-sheet.js';
 
 /** Lines, trees and rules near a dig; nothing where the job names none. Internal. */
@@ -47,7 +47,7 @@ function treeSection({ nearby }: PavementPlan, units: SheetUnits): SheetLine[] {
   const rows = trees.map(({ id, zone }) => [
     id,
     `zone ${units.long(zone.radius)}`,
-    zone.cut === null || zone.cut.area.isZero() ? 'clear' : `cut ${percentText(zone.cut.share)}`,
+    zone.cut === null || zone.cut.area.isZero() ? 'clear' : `cut ${someShare(zone.cut.share)}`,
   ]);
   const actions = trees
     .filter(({ zone }) => zone.cut !== null && !zone.cut.area.isZero())

@@ -13,6 +13,10 @@ export const inWords = (text: string): string =>
 /** A share as printed on every sheet. Internal. */
 export const percentText = (share: number): string => `${(share * 100).toFixed(1)}%`;
 
+/** A share that is more than nothing, and reads so. Internal. */
+export const someShare = (share: number): string =>
+  share < 0.0005 ? 'under 0.1%' : percentText(share);
+
 /** A slope as printed on every sheet. Internal. */
 export const slopeText = (slope: Slope): string =>
   formatQuantity(slope, { as: 'percent', places: 1 });

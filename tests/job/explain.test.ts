@@ -125,6 +125,17 @@ describe.each(sites)('%s', (_, plan) => {
   });
 });
 
+test('what is measured along the sides of a border is a step of its own', () => {
+  const measured = planJob(heronYardJob()).working.filter(
+    ({ title, subject }) =>
+      title === 'Sides and units measured for the count' && subject === 'Drive',
+  );
+  const symbols = measured.map(({ result }) => result.symbol);
+  // centre lines, runs and pitch of the border; then edges of the field, the angle, the paver
+  expect(symbols.slice(0, 3)).toEqual(['c', 'r', 'p']);
+  expect([...new Set(symbols.slice(3))].sort()).toEqual(['E', 'L', 'W', 'a']);
+});
+
 describe('an explanation', () => {
   const plan = planJob(cedarCourtJob());
 

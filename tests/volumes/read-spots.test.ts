@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { gridVolumes, siteVolumes } from 'settline/volumes';
+import { length } from 'settline/units';
+import { unitMeasured } from '../../src/volumes/site-frame.js';
 import { faultsOf } from '../faults.js';
 
 const points = [
@@ -35,4 +37,17 @@ test.each([
     path: ['depths', 'unit'],
     message: 'write the unit of the rows, such as "ft" or "m"',
   });
+});
+
+test('heights are in feet only if all of the first are inches, else in metres', () => {
+  const spot = (x: string, y: string, z: string) => ({
+    x: length(x as '1 m'),
+    y: length(y as '1 m'),
+    z: length(z as '1 m'),
+  });
+  const inches = [spot('0 ft', '3 ft', '12 1/8 in'), spot('9 ft', '3 ft', '1.05 ft')];
+  expect(unitMeasured(inches)).toBe('ft');
+  // a metre has no end in inches
+  expect(unitMeasured([...inches, spot('9 ft', '1 m', '12 in')])).toBe('m');
+  expect(unitMeasured([spot('1 m', '2 m', '3 m')])).toBe('m');
 });

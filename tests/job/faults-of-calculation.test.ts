@@ -17,6 +17,20 @@ test.each<[string, (job: Site) => void, string]>([
     'OUT_OF_RANGE trees[0]: more than 10 km from the dig',
   ],
   [
+    'an outline in millimetres that are metres',
+    (job) => {
+      const unit = 'mm';
+      const points = [
+        [-60_000, 0],
+        [-59_991, 0],
+        [-59_991, 5],
+        [-60_000, 5],
+      ];
+      Object.assign(job.pavements[1] ?? {}, { outline: { unit, points }, edges: undefined });
+    },
+    'OUT_OF_RANGE pavements[1].outline: the paving is smaller than 0.05 m2. Check the digits',
+  ],
+  [
     'a border deeper than half the paving',
     (job) => Object.assign(job.materials.pavers[0] ?? {}, { length: '9 ft' }),
     'BORDER_TOO_DEEP pavements[0].outline: at edge 0 the paving has no room',

@@ -1,6 +1,6 @@
 import { baseExtension, type BaseExtension } from '../../build-up/base-extension.js';
 import { buildUp, type BuildUp } from '../../build-up/build-up.js';
-import type { FieldPath } from '../../errors.js';
+import { fault, type FieldPath } from '../../errors.js';
 import type { Outline } from '../../outline/ring.js';
 import { areaOf, withArea } from '../../outline/outline-area.js';
 import { widen, type WidenedOutline } from '../../outline/widen-outline.js';
@@ -55,6 +55,7 @@ export function layOut(
   const stack = stackLayers(pavement);
   const extension = baseExtension({ baseThickness: thicknessOf(pavement, isStone) });
   const edges = planEdges(job, pavement, extension.extension);
+  const paving = pavedArea(pavement, [...path, 'outline']);
   const { widened, dug } = widenTwice(pavement, edges, [...path, 'outline']);
   const bottom = outlineOf(dug);
   const least = job.minimumFall ?? PUBLISHED_LEAST_FALL;
@@ -80,7 +81,7 @@ export function layOut(
     stack,
     extension,
     edges,
-    paving: areaOf(pavement.outline),
+    paving,
     widened,
     base: dug === widened ? bottom : outlineOf(widened),
     dug,
@@ -102,6 +103,17 @@ function stackLayers({ layers }: Pavement): BuildUp {
       ...(material === undefined ? {} : { material }),
     })),
   });
+}
+
+/** Less paving than this has the unit of its outline wrong [m2]. */
+const LEAST_PAVING = 0.05;
+
+/** The area of the paving, refused where nobody could walk on it. */
+function pavedArea({ outline }: Pavement, path: FieldPath): Area {
+  const paving = areaOf(outline);
+  if (paving.toNumber('m2') >= LEAST_PAVING) return paving;
+  const message = `the paving is smaller than ${LEAST_PAVING} m2. Check the digits and the unit of its outline`;
+  throw fault('OUT_OF_RANGE', message, { got: `${paving}`, least: LEAST_PAVING }, path);
 }
 
 /** The outlines of base and dig, from the edges of the paving moved out. */

@@ -1121,3 +1121,15 @@ test('three stakes a hand out of one line tell nothing of the slope across them'
   driveOf(job)['edges'] = ['building', 'restraint', 'restraint', 'restraint'];
   expect(codesOf(planFile(job))).toEqual([]);
 });
+
+test.each([-0.4, -0.305])('over a line under ground at %d m nothing is dug', (low) => {
+  const job = harmlessSite();
+  job['existingLevels'] = spotsAt([-1, 1, 2, 3, 9], (at) => (at === 2 ? low : 0));
+  const path = ['-3 m', '7 m'].map((y) => ({ x: '2 m', y }));
+  job['utilities'] = [line({ path, found: '455 mm', leastCover: '300 mm' })];
+  const [one] = planFile(job).pavements[0]?.nearby.utilities ?? [];
+  expect(one?.handDigArea.isZero()).toBe(false);
+  expect(one?.cover).toBeNull();
+  // 455 mm below ground that is filled by 95 mm, or not at all
+  expect(one?.left?.toNumber('mm')).toBeCloseTo(455 - (305 + low * 1000), 6);
+});

@@ -136,6 +136,16 @@ test('what is measured along the sides of a border is a step of its own', () => 
   expect([...new Set(symbols.slice(3))].sort()).toEqual(['E', 'L', 'W', 'a']);
 });
 
+test('the area of an outline takes the middle ordinates of its arcs, if it has any', () => {
+  const taken = (job: ReturnType<typeof millGarthJob>) =>
+    planJob(job)
+      .working.filter(({ part, paths }) =>
+        paths.some((path) => pathText([...part, ...path]).endsWith('areas.paving')),
+      )
+      .map(({ given }) => given.map(({ symbol }) => symbol).includes('M'));
+  expect(taken(millGarthJob())).toEqual([true, false]);
+});
+
 describe('an explanation', () => {
   const plan = planJob(cedarCourtJob());
 

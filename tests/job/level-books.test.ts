@@ -164,3 +164,19 @@ describe('the levels on the sheet', () => {
     for (const words of notShown) expect(levels).not.toContain(words);
   });
 });
+
+test('a book that only goes down has no sum of rises', () => {
+  const { rows } = slateWharfFile()['levelBook'] as { rows: Loose[] };
+  // each row is lower than the one before: readings grow
+  const down = rows.map((row, k) => ({
+    ...row,
+    ...(row['intermediate'] === undefined ? {} : { intermediate: `${4.7 + 0.1 * k} ft` }),
+    ...(row['fore'] === undefined ? {} : { fore: `${4.7 + 0.1 * k} ft` }),
+    ...(row['back'] === undefined ? {} : { back: '4.62 ft' }),
+  }));
+  const titles = withBook({ rows: down, known: undefined }).working.map(({ title }) => title);
+  expect(titles).toContain('Sum of the falls');
+  expect(titles).not.toContain('Sum of the rises');
+  const both = planFile(slateWharfFile()).working.map(({ title }) => title);
+  expect(both).toEqual(expect.arrayContaining(['Sum of the falls', 'Sum of the rises']));
+});

@@ -41,9 +41,9 @@ test.each([
 
 test('heights are in feet only if all of the first are inches, else in metres', () => {
   const spot = (x: string, y: string, z: string) => ({
-    x: length(x as '1 m'),
-    y: length(y as '1 m'),
-    z: length(z as '1 m'),
+    x: length(x),
+    y: length(y),
+    z: length(z),
   });
   const inches = [spot('0 ft', '3 ft', '12 1/8 in'), spot('9 ft', '3 ft', '1.05 ft')];
   expect(unitMeasured(inches)).toBe('ft');

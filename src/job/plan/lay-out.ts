@@ -113,7 +113,7 @@ function pavedArea({ outline }: Pavement, path: FieldPath): Area {
   const paving = areaOf(outline);
   if (paving.toNumber('m2') >= LEAST_PAVING) return paving;
   const message = `the paving is smaller than ${LEAST_PAVING} m2. Check the digits and the unit of its outline`;
-  throw fault('OUT_OF_RANGE', message, { got: `${paving}`, least: LEAST_PAVING }, path);
+  throw fault('OUT_OF_RANGE', message, { got: paving.toString(), least: LEAST_PAVING }, path);
 }
 
 /** The outlines of base and dig, from the edges of the paving moved out. */

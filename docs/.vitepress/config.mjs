@@ -1,4 +1,5 @@
 // The documentation site: `npm run docs` builds it, `npm run docs:dev` serves its sources.
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { defineConfig } from 'vitepress';
 import { chunkGroups } from '../../.config/site/chunk-groups.mjs';
@@ -18,6 +19,9 @@ import { folders, pages } from './sidebars.mjs';
 
 const typesetFormulas = await formulas();
 
+// in the page itself: an address in its head would be read anew, and wrongly, after each step to another page
+const icon = readFileSync(join(import.meta.dirname, 'mark.svg'), 'utf8').trim();
+
 export default defineConfig({
   lang: 'en-GB',
   title: 'settline',
@@ -30,7 +34,7 @@ export default defineConfig({
   // what a page links to is loaded when it is asked for
   router: { prefetchLinks: false },
   head: [
-    ['link', { rel: 'icon', type: 'image/svg+xml', href: `${BASE}mark.svg` }],
+    ['link', { rel: 'icon', type: 'image/svg+xml', href: `data:image/svg+xml,${encodeURIComponent(icon)}` }],
     ['meta', { name: 'color-scheme', content: 'light dark' }],
   ],
   vue: {

@@ -132,6 +132,8 @@ describe.skipIf(!hasBrowser)('questions', () => {
     await page.keyboard.press('Enter');
     await page.waitForURL((url) => !url.href.endsWith('index.html'));
     expect(await textOf(page)).toMatch(/misprint/i);
+    // an address would be read anew from the folder of the page that was gone to
+    expect(await page.locator('link[rel=icon]').getAttribute('href')).toMatch(/^data:image/);
     expect(complaints).toEqual([]);
     await context.close();
   });

@@ -34,7 +34,14 @@ export default defineConfig({
   // what a page links to is loaded when it is asked for
   router: { prefetchLinks: false },
   head: [
-    ['link', { rel: 'icon', type: 'image/svg+xml', href: `data:image/svg+xml,${encodeURIComponent(icon)}` }],
+    [
+      'link',
+      {
+        rel: 'icon',
+        type: 'image/svg+xml',
+        href: `data:image/svg+xml,${encodeURIComponent(icon)}`,
+      },
+    ],
     ['meta', { name: 'color-scheme', content: 'light dark' }],
   ],
   vue: {

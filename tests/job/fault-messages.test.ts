@@ -230,7 +230,7 @@ const CASES: readonly Case[] = [
   [
     'a spot height with a wrong digit',
     (job) => (part(job, 'existingLevels', 'points', 9)[2] = 522.9),
-    'existingLevels.points[9][2]: 522.9 m is more than 50 m above or below the other levels. Check the digits and the unit',
+    'existingLevels.points[9][2]: 522.9 m is more than 50 m (164 ft) above or below the other levels. Check the digits and the unit',
   ],
   [
     'levels far from the others, of every kind',
@@ -264,7 +264,7 @@ const CASES: readonly Case[] = [
       'pavements[1].edges[1].level: 525.2 m',
     ].map(
       (level) =>
-        `${level} is more than 50 m above or below the other levels. Check the digits and the unit`,
+        `${level} is more than 50 m (164 ft) above or below the other levels. Check the digits and the unit`,
     ),
   ],
   [

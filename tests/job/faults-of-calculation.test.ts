@@ -28,7 +28,7 @@ test.each<[string, (job: Site) => void, string]>([
       ];
       Object.assign(job.pavements[1] ?? {}, { outline: { unit, points }, edges: undefined });
     },
-    'OUT_OF_RANGE pavements[1].outline: the paving is smaller than 0.05 m2. Check the digits',
+    'OUT_OF_RANGE pavements[1].outline: the paving is smaller than 0.05 m2 (0.5 sq ft). Check the digits',
   ],
   [
     'a border deeper than half the paving',

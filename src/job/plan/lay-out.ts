@@ -105,14 +105,14 @@ function stackLayers({ layers }: Pavement): BuildUp {
   });
 }
 
-/** Less paving than this has the unit of its outline wrong [m2]. */
+/** Less paving than this has the unit of its outline wrong [m2]. Common practice, no source. */
 const LEAST_PAVING = 0.05;
 
 /** The area of the paving, refused where nobody could walk on it. */
 function pavedArea({ outline }: Pavement, path: FieldPath): Area {
   const paving = areaOf(outline);
   if (paving.toNumber('m2') >= LEAST_PAVING) return paving;
-  const message = `the paving is smaller than ${LEAST_PAVING} m2. Check the digits and the unit of its outline`;
+  const message = `the paving is smaller than ${LEAST_PAVING} m2 (0.5 sq ft). Check the digits and the unit of its outline`;
   throw fault('OUT_OF_RANGE', message, { got: paving.toString(), least: LEAST_PAVING }, path);
 }
 

@@ -1,21 +1,21 @@
 import type { FieldPath } from '../../errors.js';
 import type { Reader } from '../../input/reader.js';
+import { at } from '../../geometry/floats.js';
 import { isPlain } from '../../input/plain.js';
 import { shown } from '../../input/shown.js';
 import { entry } from '../../invariant.js';
 import type { Length } from '../../units/quantity.js';
 import type { PartJob, PartPavement } from './part-job.js';
 
-/** How far the levels of one site may be from the middle one [m]. */
+/** How far the levels of one site may be from the middle one [m]. Common practice, no source. */
 const MOST_APART = 50;
-/** Levels less apart than this [m] are one level that was shot twice. */
+/** Levels less apart than this [m] are one level that was shot twice. Common practice, no source. */
 const LEAST_RISE = 0.1;
 
-interface Level {
-  readonly elevation: Length;
-  /** In metres. */
-  readonly z: number;
-  readonly path: FieldPath;
+/** Levels of a part of the job, and where each one is in it. */
+interface Levels {
+  readonly elevations: readonly (Length | undefined)[];
+  readonly pathAt: (index: number) => FieldPath;
 }
 
 /**
@@ -23,14 +23,23 @@ interface Level {
  * two fixed levels of a pavement with a rise longer than its run. Internal.
  */
 export function checkElevations(reader: Reader, job: PartJob, input: unknown): void {
-  const levels = levelsOf(job, input);
-  if (levels.length === 0) return;
-  const middle = median(levels.map(({ z }) => z));
-  for (const { elevation, z, path } of levels) {
-    if (Math.abs(z - middle) <= MOST_APART) continue;
-    const [got, most] = [elevation.toString(), `${MOST_APART} m`];
-    const message = `${got} is more than ${most} above or below the other levels. Check the digits and the unit`;
-    reader.fail('OUT_OF_RANGE', path, message, { got, most });
+  const parts = levelsOf(job, input);
+  const heights = parts.flatMap(({ elevations }) =>
+    elevations.flatMap((one) => (one === undefined ? [] : one.toNumber('m'))),
+  );
+  if (heights.length === 0) return;
+  const middle = median(heights);
+  let next = 0;
+  for (const { elevations, pathAt } of parts) {
+    elevations.forEach((elevation, index) => {
+      if (elevation === undefined) return;
+      const z = entry(heights, next);
+      next += 1;
+      if (Math.abs(z - middle) <= MOST_APART) return;
+      const [got, most] = [elevation.toString(), `${MOST_APART} m`];
+      const message = `${got} is more than ${most} (164 ft) above or below the other levels. Check the digits and the unit`;
+      reader.fail('OUT_OF_RANGE', pathAt(index), message, { got, most });
+    });
   }
   job.pavements?.forEach((pavement, index) => {
     checkSteepness(reader, pavement?.grade, {
@@ -40,18 +49,24 @@ export function checkElevations(reader: Reader, job: PartJob, input: unknown): v
   });
 }
 
-/** Every level of the job that could be read. */
-function levelsOf(job: PartJob, input: unknown): readonly Level[] {
+/** Every level of the job; undefined for one that could not be read. */
+function levelsOf(job: PartJob, input: unknown): readonly Levels[] {
   const { existingLevels, levelling, levelBook, stakes = [], pavements = [] } = job;
   const given = isPlain(input) ? input : {};
   return [
-    ...levelsAt(spots(existingLevels, given['existingLevels'], ['existingLevels'])),
-    ...levelsAt([
-      [levelling?.benchmark?.elevation, ['levelling', 'benchmark', 'elevation']],
-      [levelBook?.start, ['levelBook', 'start']],
-      [levelBook?.known, ['levelBook', 'known']],
-      ...stakes.map((stake, k) => [stake?.finish, ['stakes', k, 'finish']] as const),
-    ]),
+    spots(existingLevels, given['existingLevels'], ['existingLevels']),
+    {
+      elevations: [levelling?.benchmark?.elevation],
+      pathAt: () => ['levelling', 'benchmark', 'elevation'],
+    },
+    {
+      elevations: [levelBook?.start, levelBook?.known],
+      pathAt: (k) => ['levelBook', k === 0 ? 'start' : 'known'],
+    },
+    {
+      elevations: stakes.map((stake) => stake?.finish),
+      pathAt: (k) => ['stakes', k, 'finish'],
+    },
     ...pavements.flatMap((pavement, k) =>
       pavement === undefined
         ? []
@@ -60,44 +75,39 @@ function levelsOf(job: PartJob, input: unknown): readonly Level[] {
   ];
 }
 
-type At = readonly [elevation: Length | undefined, path: FieldPath];
-
-const levelsAt = (list: readonly At[]): Level[] =>
-  list.flatMap(([elevation, path]) =>
-    elevation === undefined ? [] : [{ elevation, z: elevation.toNumber('m'), path }],
-  );
-
 function levelsOfPavement(
   { grade, edges = [], finishedLevels }: PartPavement,
   given: unknown,
   path: FieldPath,
-): Level[] {
+): Levels[] {
   const raw = isPlain(given) ? given['finishedLevels'] : undefined;
-  return levelsAt([
-    ...(grade?.levels ?? []).map((level, k): At => [
-      level?.elevation,
-      [...path, 'grade', 'levels', k, 'elevation'],
-    ]),
-    ...edges.map((edge, k): At => [edge?.level, [...path, 'edges', k, 'level']]),
-    ...spots(finishedLevels, raw, [...path, 'finishedLevels']),
-  ]);
+  return [
+    {
+      elevations: (grade?.levels ?? []).map((level) => level?.elevation),
+      pathAt: (k) => [...path, 'grade', 'levels', k, 'elevation'],
+    },
+    {
+      elevations: edges.map((edge) => edge?.level),
+      pathAt: (k) => [...path, 'edges', k, 'level'],
+    },
+    spots(finishedLevels, raw, [...path, 'finishedLevels']),
+  ];
 }
 
 const pavementOf = (input: Readonly<Record<string, unknown>>, index: number): unknown =>
   Array.isArray(input['pavements']) ? input['pavements'][index] : undefined;
 
 /** Spot heights, each where the job has it: in a list of lengths, or in a table of one unit. */
-const spots = (read: PartJob['existingLevels'], given: unknown, path: FieldPath): readonly At[] =>
-  (read ?? []).map((spot, k) => [
-    spot?.z,
-    Array.isArray(given) ? [...path, k, 'z'] : [...path, 'points', k, 2],
-  ]);
+const spots = (read: PartJob['existingLevels'], given: unknown, path: FieldPath): Levels => ({
+  elevations: (read ?? []).map((spot) => spot?.z),
+  pathAt: (k) => (Array.isArray(given) ? [...path, k, 'z'] : [...path, 'points', k, 2]),
+});
 
 function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
+  const sorted = Float64Array.from(values).sort();
   const half = sorted.length >> 1;
-  const upper = entry(sorted, half);
-  return sorted.length % 2 === 1 ? upper : (entry(sorted, half - 1) + upper) / 2;
+  const upper = at(sorted, half);
+  return sorted.length % 2 === 1 ? upper : (at(sorted, half - 1) + upper) / 2;
 }
 
 type PartGrade = PartPavement['grade'];

@@ -49,6 +49,13 @@ export async function startReader(): Promise<Reader> {
   };
 }
 
+/**
+ * Whether the script of the page has taken it over; the page of a wrong address has none. A long
+ * page can still be busy with that when all its files are there, and until then the switch of
+ * colours has no name.
+ */
+const IS_MOUNTED = "(app => app === null || '__vue_app__' in app)(document.querySelector('#app'))";
+
 async function openPage(
   browser: Browser,
   address: string,
@@ -78,6 +85,7 @@ async function openPage(
     if (response.status() >= 400) complaints.push(`${response.status()} ${response.url()}`);
   });
   await page.goto(address + path, { waitUntil: 'networkidle' });
+  await page.waitForFunction(IS_MOUNTED);
   return { page, context, complaints, asked };
 }
 

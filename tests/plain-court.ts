@@ -46,7 +46,7 @@ export function plainCourtFile(): LooseJob {
     },
     edges: ['open', 'open', 'open', 'building'],
   };
-  delete plain['crossFall'];
+  delete plain['crossSlope'];
   return {
     ...job,
     edgeRestraintWidth: '4 in',

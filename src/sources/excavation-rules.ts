@@ -33,8 +33,8 @@ export const EXCAVATION_SLOPES: Readonly<Record<SoilType, ReferenceNumber>> = Ob
 export const SHORT_TERM_SLOPE = Object.freeze({
   soil: 'A',
   runOverRise: printedNumber('0.5', 'excavation-numbers'),
-  mostDepth: printed('12', 'ft', 'excavation-numbers'),
-  mostTime: printed('24', 'h', 'excavation-definitions'),
+  maximumDepth: printed('12', 'ft', 'excavation-numbers'),
+  maximumTime: printed('24', 'h', 'excavation-definitions'),
 } as const);
 
 /** Distances that the rules set beside an open dig. */

@@ -21,10 +21,10 @@ export const FLEXIBLE_EQUATION = Object.freeze({
 
 /** Where the chart of the equation ends. Source: `flexible-pavement-guide`, from memory. */
 export const FLEXIBLE_CHART = Object.freeze({
-  leastEsals: onChart('50000'),
-  mostEsals: onChart('50000000'),
-  leastModulus: printed('1000', 'psi', 'flexible-pavement-guide'),
-  mostModulus: printed('40000', 'psi', 'flexible-pavement-guide'),
+  minimumEsals: onChart('50000'),
+  maximumEsals: onChart('50000000'),
+  minimumModulus: printed('1000', 'psi', 'flexible-pavement-guide'),
+  maximumModulus: printed('40000', 'psi', 'flexible-pavement-guide'),
 });
 
 /**
@@ -34,7 +34,7 @@ export const FLEXIBLE_CHART = Object.freeze({
  */
 export const MODULUS_PER_CBR = Object.freeze({
   perPercent: printed('1500', 'psi', 'nomograph-notes'),
-  mostCbr: printedNumber('10', 'memory'),
+  maximumCbr: printedNumber('10', 'memory'),
 });
 
 /**

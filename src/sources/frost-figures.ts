@@ -85,13 +85,13 @@ export const CONDUCTIVITY: Readonly<
 export const CONDUCTIVITY_RANGE = Object.freeze({
   sandy: Object.freeze({
     moisture: printedNumber('0.01', 'conductivity-equations'),
-    least: printed('120', 'lb/ft3', 'conductivity-table'),
-    most: printed('130', 'lb/ft3', 'conductivity-table'),
+    minimumDryDensity: printed('120', 'lb/ft3', 'conductivity-table'),
+    maximumDryDensity: printed('130', 'lb/ft3', 'conductivity-table'),
   }),
   'silt-clay': Object.freeze({
     moisture: printedNumber('0.07', 'conductivity-equations'),
-    least: printed('90', 'lb/ft3', 'conductivity-table'),
-    most: printed('120', 'lb/ft3', 'conductivity-table'),
+    minimumDryDensity: printed('90', 'lb/ft3', 'conductivity-table'),
+    maximumDryDensity: printed('120', 'lb/ft3', 'conductivity-table'),
   }),
 });
 
@@ -99,14 +99,14 @@ export const CONDUCTIVITY_RANGE = Object.freeze({
  * Percent by mass finer than 0.02 mm that makes soil frost-susceptible: from `possible` on it may
  * be, from `susceptible` on it is; uniform sand only above `uniformSand`. Source:
  * `frost-susceptibility`. In gravel, about `finerPerFines` of what passes 0.075 mm is finer than
- * 0.02 mm, while less than `mostFines` percent passes. Source: `frost-fines`.
+ * 0.02 mm, while less than `maximumFines` percent passes. Source: `frost-fines`.
  */
 export const FROST_FINES = Object.freeze({
   possible: printedNumber('1.5', 'frost-susceptibility'),
   susceptible: printedNumber('3', 'frost-susceptibility'),
   uniformSand: printedNumber('10', 'frost-susceptibility'),
   finerPerFines: printedNumber('0.5', 'frost-fines'),
-  mostFines: printedNumber('18', 'frost-fines'),
+  maximumFines: printedNumber('18', 'frost-fines'),
 });
 
 /** Frost groups, in the order of the table: the later, the weaker in a thaw. */
@@ -185,10 +185,10 @@ export const FROST_SUPPORT = Object.freeze({
 /**
  * Rule that lets frost into the subgrade by no more than a quarter of the base: the base is then
  * `c / (1 + r / 4)`, r being the moisture of the subgrade over that of the base, no more than
- * `mostRatio`. The chart is not read; the line through its printed readings is. Source:
+ * `maximumRatio`. The chart is not read; the line through its printed readings is. Source:
  * `frost-penetration-limit`.
  */
 export const FROST_PENETRATION = Object.freeze({
   allowedShare: printedNumber('0.25', 'frost-penetration-limit'),
-  mostRatio: printedNumber('2.0', 'frost-penetration-limit'),
+  maximumRatio: printedNumber('2.0', 'frost-penetration-limit'),
 });

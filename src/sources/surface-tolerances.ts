@@ -15,11 +15,11 @@ export const PAVER_TOLERANCES = Object.freeze({
   baseSurfacePer10ft: guide('0.375', 'in'),
   /** Finished surface under a 10 ft straightedge. */
   surfaceFlatnessPer10ft: guide('0.375', 'in'),
-  jointLeast: guide('0.0625', 'in'),
-  jointMost: guide('0.1875', 'in'),
-  lippageMost: guide('0.125', 'in'),
+  minimumJoint: guide('0.0625', 'in'),
+  maximumJoint: guide('0.1875', 'in'),
+  maximumLippage: guide('0.125', 'in'),
   bondLinePer50ft: guide('0.5', 'in'),
   jointFillBelowTop: guide('0.5', 'in'),
   /** Minimum slope for drainage. */
-  slopeLeast: guide('2', 'percent'),
+  minimumSlope: guide('2', 'percent'),
 });

@@ -103,11 +103,11 @@ export const TOLERANCE_SETS = Object.freeze({
     thickness: Object.freeze({
       base: band(PAVER_TOLERANCES.baseThicknessOver, PAVER_TOLERANCES.baseThicknessUnder),
     }),
-    lippage: upTo(PAVER_TOLERANCES.lippageMost),
+    lippage: upTo(PAVER_TOLERANCES.maximumLippage),
     lippageAtDrain: between(inch('0.125', GUIDE), inch('0.375', GUIDE)),
-    joint: between(PAVER_TOLERANCES.jointLeast, PAVER_TOLERANCES.jointMost),
+    joint: between(PAVER_TOLERANCES.minimumJoint, PAVER_TOLERANCES.maximumJoint),
     bondLine: overFiftyFeet(PAVER_TOLERANCES.bondLinePer50ft),
-    slope: from(PAVER_TOLERANCES.slopeLeast),
+    slope: from(PAVER_TOLERANCES.minimumSlope),
     compaction: guideCompaction,
   }),
   'paver-guide-mm': Object.freeze({
@@ -122,7 +122,7 @@ export const TOLERANCE_SETS = Object.freeze({
     lippageAtDrain: between(mm('3', GUIDE), mm('10', GUIDE)),
     joint: between(mm('2', GUIDE), mm('5', GUIDE)),
     bondLine: overFiftyFeet(mm('13', GUIDE)),
-    slope: from(PAVER_TOLERANCES.slopeLeast),
+    slope: from(PAVER_TOLERANCES.minimumSlope),
     compaction: guideCompaction,
   }),
   'permeable-guide': Object.freeze({

@@ -45,9 +45,9 @@ export type RunoffSurface = keyof typeof RUNOFF_COEFFICIENTS;
  */
 export const RESERVOIR = Object.freeze({
   voids: printedNumber('0.4', 'permeable-sizing'),
-  mostAreaRatio: printedNumber('2', 'permeable-sizing'),
+  maximumAreaRatio: printedNumber('2', 'permeable-sizing'),
   fastSoil: printed('45', 'mm', 'permeable-sizing'),
-  mostDepth: printed('2', 'm', 'permeable-sizing'),
-  leastVoids: printedNumber('0.35', 'permeable-storage'),
-  mostVoids: printedNumber('0.40', 'permeable-storage'),
+  maximumDepth: printed('2', 'm', 'permeable-sizing'),
+  minimumVoids: printedNumber('0.35', 'permeable-storage'),
+  maximumVoids: printedNumber('0.40', 'permeable-storage'),
 });

@@ -179,9 +179,9 @@ export const trafficStep = (
 function beyondChart(esals: number, psi: number): BeyondChart[] {
   const outside = (value: number, least: { value: string }, most: { value: string }): boolean =>
     value < Number(least.value) || value > Number(most.value);
-  const { leastEsals, mostEsals, leastModulus, mostModulus } = FLEXIBLE_CHART;
+  const { minimumEsals, maximumEsals, minimumModulus, maximumModulus } = FLEXIBLE_CHART;
   return [
-    ...(outside(esals, leastEsals, mostEsals) ? (['esals'] as const) : []),
-    ...(outside(psi, leastModulus, mostModulus) ? (['resilient-modulus'] as const) : []),
+    ...(outside(esals, minimumEsals, maximumEsals) ? (['esals'] as const) : []),
+    ...(outside(psi, minimumModulus, maximumModulus) ? (['resilient-modulus'] as const) : []),
   ];
 }

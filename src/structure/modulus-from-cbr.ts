@@ -41,7 +41,7 @@ export function modulusFromCbr(options: ModulusFromCbrOptions): ModulusFromCbr {
   const perPercent = referenceQuantity('pressure', MODULUS_PER_CBR.perPercent);
   const found = {
     resilientModulus: perPercent.times(cbr),
-    isBeyondRule: cbr.gt(MODULUS_PER_CBR.mostCbr.value),
+    isBeyondRule: cbr.gt(MODULUS_PER_CBR.maximumCbr.value),
     cautions: cautionsFor('pavement-design'),
   };
   return withWorking(found, () => [

@@ -18,7 +18,7 @@ const PACE = { warm: 3_000_000, batch: 60_000 };
 
 /** Parts that a job need not have, and a site that has them: a part costs what its absence saves. */
 const PARTS = {
-  'cedar-court': ['stakes.ground', 'oldPaving', 'pavements.edges', 'pavements.crossFall'],
+  'cedar-court': ['stakes.ground', 'oldPaving', 'pavements.edges', 'pavements.crossSlope'],
   'heron-yard': [
     'existingLevels',
     'oldPaving',

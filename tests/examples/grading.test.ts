@@ -22,7 +22,7 @@ const number = (value: Length | null | undefined, unit: LengthUnit): number =>
   value?.toNumber(unit) ?? Number.NaN;
 const percent = (value: Slope): number => value.toNumber('percent');
 
-test('cross fall from a crown', () => {
+test('cross slope from a crown', () => {
   // Closed form crown / cross slope; DERIVED
   const drop = (half: string) =>
     gradeLine({
@@ -125,7 +125,7 @@ describe('invented examples, computed by an independent script', () => {
     expect(edge.clearance?.reach.to('mm').toString()).toBe('63');
   });
 
-  test('ramp, threshold and cross fall of a walk', () => {
+  test('ramp, threshold and cross slope of a walk', () => {
     expect(rampRun({ rise: '0.15 m', maximumSlope: '1:20' }).run.to('m').toString()).toBe('3');
     expect(rampRun({ rise: '0.15 m', maximumSlope: '1:12' }).run.to('m').toString()).toBe('1.8');
     expect(gaugeBlock({ slope: '1:48', length: '1.2 m' }).block.to('mm').toString()).toBe('25');

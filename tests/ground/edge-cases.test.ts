@@ -46,7 +46,7 @@ describe('soil that cannot be', () => {
     [
       // 0.8 - 0.7 x 1.3 = -0.11
       'denser than without voids',
-      () => relativeDensity({ mostVoids: '0.8', leastVoids: '0.1', percent: 130 }),
+      () => relativeDensity({ maximumVoids: '0.8', minimumVoids: '0.1', percent: 130 }),
       'percent',
       'gives a negative void ratio. Check the percent',
     ],

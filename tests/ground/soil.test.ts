@@ -132,20 +132,20 @@ describe('relative density', () => {
   });
 
   test('by void ratios', () => {
-    const state = relativeDensity({ mostVoids: '0.8', leastVoids: '0.4', percent: 25 });
+    const state = relativeDensity({ maximumVoids: '0.8', minimumVoids: '0.4', percent: 25 });
     expect(state.voidRatio).toBe(0.7);
     expect(state.dryDensity).toBeNull();
     expect(state.working[0]?.result.value).toBe(0.7);
     expect(state.working.map(formulaOf)).toEqual(['e = e1 - (e1 - e2) * D / 100']);
     expect(formulaFaults(state.working)).toEqual([]);
-    const found = relativeDensity({ mostVoids: '0.8', leastVoids: '0.4', voidRatio: '0.7' });
+    const found = relativeDensity({ maximumVoids: '0.8', minimumVoids: '0.4', voidRatio: '0.7' });
     expect(found.working.map(formulaOf)).toEqual(['D = 100 * (e1 - e) / (e1 - e2)']);
     expect(formulaFaults(found.working)).toEqual([]);
   });
 
-  testRefusals(relativeDensity, { mostVoids: '0.8', leastVoids: '0.4', voidRatio: '0.5' }, [
-    ['leastVoids', '0.8', 'LIMITS_CONTRADICT'],
-    ['leastVoids', undefined, 'REQUIRED'],
+  testRefusals(relativeDensity, { maximumVoids: '0.8', minimumVoids: '0.4', voidRatio: '0.5' }, [
+    ['minimumVoids', '0.8', 'LIMITS_CONTRADICT'],
+    ['minimumVoids', undefined, 'REQUIRED'],
     ['voidRatio', undefined, 'REQUIRED'],
     ['percent', 50, 'CONFLICTING_FIELDS'],
     ['loosest', '1.5 t/m3', 'CONFLICTING_FIELDS'],

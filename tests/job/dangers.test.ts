@@ -129,7 +129,7 @@ const LINES = [
     subject: 'Drive',
     says: { line: 'gas', cover: 295, least: 300 },
     also: IN_DIG,
-    set: (job, found: string) => (job['utilities'] = [line({ found, leastCover: '300 mm' })]),
+    set: (job, found: string) => (job['utilities'] = [line({ found, minimumCover: '300 mm' })]),
     danger: '600 mm',
     harmless: '605 mm',
   }),
@@ -157,7 +157,7 @@ const LINES = [
     also: IN_DIG,
     set: (job, ground: string) => {
       setStakes(job, ['A2', 'B2'], { ground });
-      job['utilities'] = [line({ found: '400 mm', leastCover: '0 mm' })];
+      job['utilities'] = [line({ found: '400 mm', minimumCover: '0 mm' })];
     },
     danger: '150 mm',
     harmless: '300 mm',
@@ -190,7 +190,7 @@ const WATER = [
     subject: 'Drive',
     says: { edge: 4, along: 'building', fall: 0.1, least: 2 },
     set: (job, away: number) => {
-      driveOf(job)['crossFall'] = '3%';
+      driveOf(job)['crossSlope'] = '3%';
       [0, 4, 8].forEach((x, k) => {
         setStakes(job, [`A${k + 1}`], { finish: `${(50 - away * x).toFixed(4)} m` });
         setStakes(job, [`B${k + 1}`], { finish: `${(50 - away * x - 0.156).toFixed(4)} m` });
@@ -323,21 +323,21 @@ const WATER = [
 
 const CONTRADICTIONS = [
   twins({
-    figure: 'cross fall, stakes level across',
-    code: 'CROSS_FALL_DIFFERS',
+    figure: 'cross slope, stakes level across',
+    code: 'CROSS_SLOPE_DIFFERS',
     subject: 'Drive',
     says: { declared: 2, shown: 0, stake: 'A1' },
-    set: (job, crossFall: string) => (driveOf(job)['crossFall'] = crossFall),
+    set: (job, crossSlope: string) => (driveOf(job)['crossSlope'] = crossSlope),
     danger: '2%',
     harmless: '0.2%',
   }),
   twins({
-    figure: 'cross fall, string b 52 mm lower over 5.2 m',
-    code: 'CROSS_FALL_DIFFERS',
+    figure: 'cross slope, string b 52 mm lower over 5.2 m',
+    code: 'CROSS_SLOPE_DIFFERS',
     subject: 'Drive',
     says: { declared: 2, shown: 1, stake: 'A1', from: 'B1', to: 'B2' },
-    set: (job, crossFall: string) => {
-      driveOf(job)['crossFall'] = crossFall;
+    set: (job, crossSlope: string) => {
+      driveOf(job)['crossSlope'] = crossSlope;
       setStakes(job, ['B1'], { finish: '49.948 m' });
       setStakes(job, ['B2'], { finish: '49.848 m' });
       setStakes(job, ['B3'], { finish: '49.748 m' });
@@ -559,14 +559,14 @@ const STRINGS = [
     harmless: '49.80 m',
   }),
   twins({
-    figure: 'cross fall at a low point',
+    figure: 'cross slope at a low point',
     code: 'LOW_POINT',
     subject: 'stake A2',
     says: { string: 'a', from: 'A1', to: 'A3', drop: 100, rise: 100 },
-    set: (job, crossFall: string) => {
+    set: (job, crossSlope: string) => {
       dropStringB(job);
       setStakes(job, ['A3'], { finish: '50.00 m' });
-      driveOf(job)['crossFall'] = crossFall;
+      driveOf(job)['crossSlope'] = crossSlope;
     },
     danger: '1.9%',
     harmless: '2%',
@@ -1126,7 +1126,7 @@ test.each([-0.4, -0.305])('over a line under ground at %d m nothing is dug', (lo
   const job = harmlessSite();
   job['existingLevels'] = spotsAt([-1, 1, 2, 3, 9], (at) => (at === 2 ? low : 0));
   const path = ['-3 m', '7 m'].map((y) => ({ x: '2 m', y }));
-  job['utilities'] = [line({ path, found: '455 mm', leastCover: '300 mm' })];
+  job['utilities'] = [line({ path, found: '455 mm', minimumCover: '300 mm' })];
   const [one] = planFile(job).pavements[0]?.nearby.utilities ?? [];
   expect(one?.handDigArea.isZero()).toBe(false);
   expect(one?.cover).toBeNull();

@@ -254,7 +254,7 @@ describe('published figures', () => {
     const cover = plan.warnings.findIndex(({ code }) => code === 'UTILITY_COVER');
     expect(explain(plan, ['warnings', cover, 'values', 'least'])).toMatchObject({
       origin: 'job',
-      path: ['utilities', expect.any(Number), 'leastCover'],
+      path: ['utilities', expect.any(Number), 'minimumCover'],
     });
     const roots = plan.warnings.findIndex(({ code }) => code === 'ROOTS_CUT');
     expect(explain(plan, ['warnings', roots, 'values', 'reach'])).toEqual(

@@ -332,9 +332,9 @@ describe('levels that cannot stand are refused', () => {
       '"apron" already has a grade through fixed levels. Remove one of them',
     ],
     [
-      'a cross fall beside a grade',
-      (job) => set(job['pavements']?.[0], 'crossFall', '2%'),
-      'pavements[0].crossFall',
+      'a cross slope beside a grade',
+      (job) => set(job['pavements']?.[0], 'crossSlope', '2%'),
+      'pavements[0].crossSlope',
       'CONFLICTING_FIELDS',
       'Remove one of them',
     ],

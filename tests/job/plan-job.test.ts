@@ -287,7 +287,7 @@ describe('the built-in site, by pencil', () => {
   ])('a slanted rise to %s against a minimum that 100.15 ft meets exactly', (finish, verdict) => {
     const job = mutable(cedarCourtJob());
     job.minimumFall = '3.5%';
-    part(job.pavements, 1).crossFall = '1%';
+    part(job.pavements, 1).crossSlope = '1%';
     // the run is sqrt(20) ft: 0.15^2 / 20 + 0.01^2 = 0.035^2
     part(job.stringLines, 2).stakes = ['G1', 'G2'];
     Object.assign(part(job.stakes, 8), { finish: '100 ft' });

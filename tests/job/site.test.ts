@@ -85,8 +85,8 @@ describe('marked lines', () => {
     ['25.4 in', '13 in', 'minimum-kept', null],
     ['25.3 in', '13 in', 'less-than-minimum', 'UTILITY_COVER'],
     ['12.3 in', '0 in', 'line-in-dig', 'UTILITY_ABOVE_BOTTOM'],
-  ])('found at %s with %s asked for: %s', (found, leastCover, code, warning) => {
-    const plan = planFile(withFields({ utilities: [line({ found, leastCover })] }));
+  ])('found at %s with %s asked for: %s', (found, minimumCover, code, warning) => {
+    const plan = planFile(withFields({ utilities: [line({ found, minimumCover })] }));
     expect(courtOf(plan).nearby.utilities[0]?.cover?.code).toBe(code);
     const codes = plan.warnings.map((one) => one.code).filter((one) => one.startsWith('UTILITY_'));
     expect(codes).toEqual(['UTILITY_IN_DIG', ...(warning === null ? [] : [warning])]);
@@ -98,7 +98,7 @@ describe('marked lines', () => {
       { x: '60 ft', y: '19 ft' },
     ];
     const beside = planFile(
-      withFields({ utilities: [line({ path, found: '10 in', leastCover: '30 in' })] }),
+      withFields({ utilities: [line({ path, found: '10 in', minimumCover: '30 in' })] }),
     );
     expect(courtOf(beside).nearby.utilities[0]?.handDigArea.isZero()).toBe(true);
     expect(warned(beside, 'UTILITY_IN_DIG')).toEqual([]);
@@ -138,7 +138,7 @@ describe('trees', () => {
   });
 
   test('the authority may set a least radius', () => {
-    const plan = planFile(withFields({ trees: [tree('24 ft', { leastRadius: '12 ft' })] }));
+    const plan = planFile(withFields({ trees: [tree('24 ft', { minimumRadius: '12 ft' })] }));
     expect(courtOf(plan).nearby.trees[0]?.zone.radius.to('ft').toString()).toBe('12');
   });
 });

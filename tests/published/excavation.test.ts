@@ -48,8 +48,8 @@ describe('29 CFR 1926 Subpart P, Appendix B, Table B-1', () => {
       expectExact(
         [
           SHORT_TERM_SLOPE.runOverRise.value,
-          SHORT_TERM_SLOPE.mostDepth.value,
-          SHORT_TERM_SLOPE.mostTime.value,
+          SHORT_TERM_SLOPE.maximumDepth.value,
+          SHORT_TERM_SLOPE.maximumTime.value,
         ],
         ['0.5', '12', '24'],
       );
@@ -185,7 +185,7 @@ published(
   { source: 'excavation-definitions', section: '(b), short term exposure', kind: 'printed' },
   'Appendix B: a period of 24 hours or less',
   () => {
-    expectExact(SHORT_TERM_SLOPE.mostTime.value, '24');
+    expectExact(SHORT_TERM_SLOPE.maximumTime.value, '24');
     const open = (openTime: string) => excavationGates({ depth: '10 ft', soil: 'A', openTime });
     expectExact(open('24 h').runOverRise, '0.5');
     expect(open('24.01 h').runOverRise).toBe('0.75');

@@ -128,7 +128,11 @@ describe('soil phases', () => {
     { source: 'board-exam-density', section: 'relative density item', kind: 'printed' },
     'void ratios 0.75 and 0.46, relative density 78 %, solids 2.68, 9 %',
     () => {
-      const { voidRatio } = relativeDensity({ mostVoids: '0.75', leastVoids: '0.46', percent: 78 });
+      const { voidRatio } = relativeDensity({
+        maximumVoids: '0.75',
+        minimumVoids: '0.46',
+        percent: 78,
+      });
       expectPrinted(voidRatio ?? 0, '0.524');
       const soil = soilPhases({
         voidRatio: voidRatio ?? 0,
@@ -643,7 +647,7 @@ describe('water', () => {
     'voids of 0.4, 2 h to fill, no more than twice its area, 2 m on soil that takes 45 mm in an hour',
     () => {
       expectPrinted(Number(RESERVOIR.voids.value), '0.4');
-      expectPrinted(Number(RESERVOIR.mostAreaRatio.value), '2');
+      expectPrinted(Number(RESERVOIR.maximumAreaRatio.value), '2');
       const isExtrapolated = (rain: string, takes: string) =>
         reservoirDepth({ rain, infiltration: { depth: takes, time: '1 h' } }).extrapolated;
       // 0.8 m of rain and 90 mm less fill 1.775 m of stone; 0.9 m fill 2.025 m

@@ -51,12 +51,12 @@ published(
       baseThicknessUnder: '0.5',
       baseSurfacePer10ft: '0.375',
       surfaceFlatnessPer10ft: '0.375',
-      jointLeast: '0.0625',
-      jointMost: '0.1875',
-      lippageMost: '0.125',
+      minimumJoint: '0.0625',
+      maximumJoint: '0.1875',
+      maximumLippage: '0.125',
       bondLinePer50ft: '0.5',
       jointFillBelowTop: '0.5',
-      slopeLeast: '2',
+      minimumSlope: '2',
     };
     expectExact(
       Object.entries(PAVER_TOLERANCES).map(([name, { value }]) => `${name} ${value}`),

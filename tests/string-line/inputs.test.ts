@@ -152,7 +152,9 @@ describe('a misspelt field is refused, with the name that was meant', () => {
   testMisspelt(cases);
 
   test('a name that is like none is refused with the names there are', () => {
-    const faults = faultsOf(() => stringSag({ ...string, span: '10 m', crossFall: '2%' } as never));
+    const faults = faultsOf(() =>
+      stringSag({ ...string, span: '10 m', crossSlope: '2%' } as never),
+    );
     expect(faults.map(({ code, message }) => `${code} ${message}`)).toEqual([
       'UNKNOWN_FIELD unknown field. This object takes span, tension, weightPerLength, slope, from, tolerance',
     ]);

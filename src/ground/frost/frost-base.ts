@@ -37,7 +37,7 @@ const OPTIONS = shapeOf<FrostBaseOptions>()({
   pavement: quantity(THICKNESS_OR_NONE),
   subgradeMoisture: number(FRACTION),
   baseMoisture: number(SHARE),
-  maximumRatio: optional(number(RATIO), new Decimal40(FROST_PENETRATION.mostRatio.value)),
+  maximumRatio: optional(number(RATIO), new Decimal40(FROST_PENETRATION.maximumRatio.value)),
 });
 
 /** Thickness of base that keeps frost out of the subgrade, or nearly. */
@@ -99,7 +99,7 @@ export function frostBase(options: FrostBaseOptions): FrostBase {
   return withWorking(found, () => baseSteps(read, { complete, limited, used }));
 }
 
-const isPublished = (ratio: Decimal): boolean => ratio.eq(FROST_PENETRATION.mostRatio.value);
+const isPublished = (ratio: Decimal): boolean => ratio.eq(FROST_PENETRATION.maximumRatio.value);
 
 function baseSteps(
   { frostDepth, pavement, subgradeMoisture, baseMoisture, maximumRatio }: Values<typeof OPTIONS>,

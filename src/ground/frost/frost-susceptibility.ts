@@ -80,7 +80,7 @@ export function frostSusceptibility(options: FrostSusceptibilityOptions): FrostS
     susceptibility,
     group: groupOf(read, finer),
     finer: finer.toNumber(),
-    extrapolated: fines?.gte(FROST_FINES.mostFines.value) ?? false,
+    extrapolated: fines?.gte(FROST_FINES.maximumFines.value) ?? false,
     note: NOTES[susceptibility],
     cautions: cautionsFor('ground'),
   };

@@ -139,8 +139,8 @@ function isBeyond({ soil, dryDensity, moisture }: Values<typeof OPTIONS>): boole
   const range = CONDUCTIVITY_RANGE[soil];
   return (
     moisture.lt(range.moisture.value) ||
-    dryDensity.lessThan(referenceQuantity('density', range.least)) ||
-    dryDensity.greaterThan(referenceQuantity('density', range.most))
+    dryDensity.lessThan(referenceQuantity('density', range.minimumDryDensity)) ||
+    dryDensity.greaterThan(referenceQuantity('density', range.maximumDryDensity))
   );
 }
 

@@ -18,9 +18,9 @@ export interface RelativeDensityOptions {
   /** Dry density in place [density]. Give this or `percent`. */
   readonly dryDensity?: DensityInput;
   /** Void ratio at its loosest, 0 to 20. */
-  readonly mostVoids?: number | string;
-  /** Void ratio at its densest, less than `mostVoids`. */
-  readonly leastVoids?: number | string;
+  readonly maximumVoids?: number | string;
+  /** Void ratio at its densest, less than `maximumVoids`. */
+  readonly minimumVoids?: number | string;
   /** Void ratio in place. Give this or `percent`. */
   readonly voidRatio?: number | string;
   /** Relative density in percent to find the state for, 0 to 130. */
@@ -31,8 +31,8 @@ const OPTIONS = shapeOf<RelativeDensityOptions>()({
   loosest: optional(quantity(DENSITY)),
   densest: optional(quantity(DENSITY)),
   dryDensity: optional(quantity(DENSITY)),
-  mostVoids: optional(number(VOID_RATIO)),
-  leastVoids: optional(number(VOID_RATIO)),
+  maximumVoids: optional(number(VOID_RATIO)),
+  minimumVoids: optional(number(VOID_RATIO)),
   voidRatio: optional(number(VOID_RATIO)),
   percent: optional(number(RELATIVE_DENSITY)),
 });
@@ -60,18 +60,18 @@ export interface RelativeDensity extends Worked {
  *   `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_TYPE` and the reading codes
  * @source derived
  * @example
- * const sand = relativeDensity({ mostVoids: '0.8', leastVoids: '0.4', voidRatio: '0.5' });
+ * const sand = relativeDensity({ maximumVoids: '0.8', minimumVoids: '0.4', voidRatio: '0.5' });
  * sand.percent //=> 75
  * const state = relativeDensity({ loosest: '1.5 t/m3', densest: '1.8 t/m3', percent: 100 });
  * state.dryDensity?.to('t/m3').toString() //=> '1.8'
  */
 export function relativeDensity(options: RelativeDensityOptions): RelativeDensity {
   const read = readOptions(options, OPTIONS, checkSet);
-  return read.mostVoids === undefined ? byDensity(read) : byVoids(read);
+  return read.maximumVoids === undefined ? byDensity(read) : byVoids(read);
 }
 
 const BY_DENSITY = ['loosest', 'densest', 'dryDensity'] as const;
-const BY_VOIDS = ['mostVoids', 'leastVoids', 'voidRatio'] as const;
+const BY_VOIDS = ['maximumVoids', 'minimumVoids', 'voidRatio'] as const;
 
 const checkSet: Check<typeof OPTIONS> = (reader, _, path, raw) => {
   const isByVoids = BY_VOIDS.some((name) => raw[name] !== undefined);
@@ -107,11 +107,11 @@ const contradict = (field: string, message: string): SettlineError =>
   fault('LIMITS_CONTRADICT', message, {}, [field]);
 
 function byVoids(read: Read): RelativeDensity {
-  const most = new Decimal40(known(read.mostVoids, 'mostVoids'));
-  const least = known(read.leastVoids, 'leastVoids');
+  const most = new Decimal40(known(read.maximumVoids, 'maximumVoids'));
+  const least = known(read.minimumVoids, 'minimumVoids');
   if (least.gte(most)) {
     throw contradict(
-      'leastVoids',
+      'minimumVoids',
       'the densest state has fewer voids than the loosest. Check both',
     );
   }

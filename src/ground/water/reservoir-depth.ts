@@ -82,8 +82,8 @@ export function reservoirDepth(options: ReservoirDepthOptions): ReservoirDepth {
   const left = water.isNegative() ? NO_LENGTH : water;
   const depth = left.dividedBy(voids);
   const isFast = perHour(infiltration).atLeast(referenceQuantity('length', RESERVOIR.fastSoil));
-  const isDeep = isFast && depth.greaterThan(referenceQuantity('length', RESERVOIR.mostDepth));
-  const isWide = areaRatio.gt(RESERVOIR.mostAreaRatio.value);
+  const isDeep = isFast && depth.greaterThan(referenceQuantity('length', RESERVOIR.maximumDepth));
+  const isWide = areaRatio.gt(RESERVOIR.maximumAreaRatio.value);
   const found = {
     depth,
     water: left,
@@ -97,7 +97,7 @@ export function reservoirDepth(options: ReservoirDepthOptions): ReservoirDepth {
         : []),
       ...(isDeep
         ? [
-            `On soil that drains fast, no more than ${RESERVOIR.mostDepth.value} ${RESERVOIR.mostDepth.unit} of stone is advised: its weight closes the soil.`,
+            `On soil that drains fast, no more than ${RESERVOIR.maximumDepth.value} ${RESERVOIR.maximumDepth.unit} of stone is advised: its weight closes the soil.`,
           ]
         : []),
       ...(infiltration.depth.isZero() ? ['The soil takes no water. Put in an underdrain.'] : []),

@@ -104,23 +104,23 @@ type Line = NonNullable<ReadJob['utilities']>[number];
 
 /** Cover left over a line; null where it was not found, its owner names no least cover, or nothing is dug. */
 function coverOf(
-  { found, leastCover }: Line,
+  { found, minimumCover }: Line,
   depth: Length,
 ): ReturnType<typeof utilityCover> | null {
-  if (found === undefined || leastCover === undefined) return null;
+  if (found === undefined || minimumCover === undefined) return null;
   if (depth.isZero() || depth.isNegative()) return null;
-  return utilityCover({ found, dig: depth, minimumCover: leastCover });
+  return utilityCover({ found, dig: depth, minimumCover });
 }
 
 type Tree = NonNullable<ReadJob['trees']>[number];
 
 function zoneOf(
-  { x, y, trunkDiameter, radiusPerDiameter, leastRadius }: Tree,
+  { x, y, trunkDiameter, radiusPerDiameter, minimumRadius }: Tree,
   outline: DrawnDig,
 ): RootZone {
   const rule = {
     radiusPerDiameter: radiusPerDiameter.toString(),
-    ...withoutGaps({ minimumRadius: leastRadius }),
+    ...withoutGaps({ minimumRadius }),
   };
   return rootZone({ trunkDiameter, rule, dig: { outline, trunk: { x, y } } });
 }

@@ -28,23 +28,23 @@ interface Stake extends PlanPoint {
 }
 
 /** The minimum fall if the job gives none: the published minimum. */
-export const PUBLISHED_LEAST_FALL = referenceQuantity('slope', PAVER_TOLERANCES.slopeLeast);
+export const PUBLISHED_LEAST_FALL = referenceQuantity('slope', PAVER_TOLERANCES.minimumSlope);
 
 /** A fall between two stakes, with its working. Internal. */
 export interface PlannedSlope {
   readonly slope: SlopePlan;
   /** The fall square to the string. */
-  readonly crossFall: Slope;
+  readonly crossSlope: Slope;
   readonly steps: () => readonly Step[];
 }
 
 /**
  * The fall between neighbouring stakes with known finished grade: `slope = rise / run`,
- * `steepest fall = sqrt(slope^2 + cross fall^2)`. The comparison with the minimum is exact. Internal.
+ * `steepest fall = sqrt(slope^2 + cross slope^2)`. The comparison with the minimum is exact. Internal.
  */
 export function planSlopes(
   stakes: readonly Stake[],
-  across: { readonly crossFall: Slope | undefined; readonly surface: FinishSurface | null },
+  across: { readonly crossSlope: Slope | undefined; readonly surface: FinishSurface | null },
   job: ReadJob,
 ): PlannedSlope[] {
   const least = job.minimumFall ?? PUBLISHED_LEAST_FALL;
@@ -54,15 +54,15 @@ export function planSlopes(
     if (from === undefined) return;
     if (from.finish === null || to.finish === null) return;
     const { surface } = across;
-    const crossFall =
-      surface === null ? (across.crossFall ?? NO_SLOPE) : crossFallOf(surface, from, to);
-    planned.push(between(from, to, from.finish, to.finish, crossFall, least));
+    const crossSlope =
+      surface === null ? (across.crossSlope ?? NO_SLOPE) : crossSlopeOf(surface, from, to);
+    planned.push(between(from, to, from.finish, to.finish, crossSlope, least));
   });
   return planned;
 }
 
 /** The fall of a surface midway between two stakes, square to the line between them. */
-function crossFallOf(surface: FinishSurface, from: Stake, to: Stake): Slope {
+function crossSlopeOf(surface: FinishSurface, from: Stake, to: Stake): Slope {
   const ahead = planVector(from, to);
   const middle = pointFrom(from, scaled(ahead, HALF_RATIO));
   return slopeAt(surface, middle, turnedLeft(ahead)).abs();
@@ -73,19 +73,19 @@ function between(
   to: Stake,
   low: Length,
   high: Length,
-  crossFall: Slope,
+  crossSlope: Slope,
   least: Slope,
 ): PlannedSlope {
   const across = planVector(from, to);
   const run = fromSI('length', norm(across));
   const rise = high.minus(low);
   const along = slopeBetween(rise, run);
-  const fall = crossFall.isZero() ? along.abs() : steepestAlong(rise, squared(across), crossFall);
+  const fall = crossSlope.isZero() ? along.abs() : steepestAlong(rise, squared(across), crossSlope);
   const verdict = exactVerdict(marginTo({ limit: 'minimum', value: least }, fall));
   const plan = { from: from.id, to: to.id, run, rise, slope: along, fall, verdict } as const;
   return {
     slope: plan,
-    crossFall,
+    crossSlope,
     steps: () => [
       derivedStep({
         title: `Slope from ${from.id} to ${to.id}`,
@@ -100,7 +100,7 @@ function between(
       derivedStep({
         title: `Steepest fall from ${from.id} to ${to.id}`,
         formula: 'f = sqrt(s^2 + c^2)',
-        given: [given('s', 'slope along the string', along), given('c', 'cross fall', crossFall)],
+        given: [given('s', 'slope along the string', along), given('c', 'cross slope', crossSlope)],
         result: given('f', 'steepest fall', fall),
       }),
       formulaStep({

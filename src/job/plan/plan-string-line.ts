@@ -40,7 +40,7 @@ export function planStringLine(
   const finishes = own.map((stake) => finishAt(stake, surface));
   const slopes = planSlopes(
     own.map((stake, index) => ({ ...stake, finish: finishes[index]?.finishElevation ?? null })),
-    { crossFall: pavement.crossFall, surface },
+    { crossSlope: pavement.crossSlope, surface },
     job,
   );
   const rods = {

@@ -63,7 +63,7 @@ function checkGrade(
 ): void {
   const { grade } = pavement;
   if (grade === undefined) return;
-  for (const name of ['finishedLevels', 'crossFall'] as const) {
+  for (const name of ['finishedLevels', 'crossSlope'] as const) {
     if (pavement[name] === undefined) continue;
     const message = 'the grade through fixed levels already gives it. Remove one of them';
     conflict(reader, ['pavements', index, name], message);

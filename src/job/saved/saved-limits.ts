@@ -7,7 +7,7 @@ export const SIGNED: ReadonlySet<string> = new Set([
   ...['x', 'y', 'z', 'station', 'start', 'known', 'elevation', 'level', 'finish', 'ground', 'rod'],
   ...['finishElevation', 'stringElevation', 'instrumentHeight', 'correction', 'adjusted'],
   // up or down, left or right
-  ...['offset', 'rise', 'slope', 'grade', 'crossSlope', 'crossFall', 'twist', 'miss', 'drift'],
+  ...['offset', 'rise', 'slope', 'grade', 'crossSlope', 'twist', 'miss', 'drift'],
   ...['misclosure', 'backLessFore', 'riseLessFall', 'lastLessFirst', 'existingAboveFinish'],
   ...['bulgeMiddleOrdinate', 'dig', 'soil', 'depth', 'left', 'cover', 'toFinish', 'toSubgrade'],
 ]);

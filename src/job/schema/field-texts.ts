@@ -254,7 +254,7 @@ export const FIELD_TEXTS: Readonly<Record<string, Readonly<Record<string, string
         'True if the stone beyond the edge restraint tapers, from its top at the restraint to its foot at the outer edge of the base. Default: full thickness out to that edge.',
       existingAboveFinish:
         'Height of the existing surface above finished grade, negative if below. Default: level with it.',
-      crossFall: 'Fall square to the strings. Optional.',
+      crossSlope: 'Fall square to the strings. Optional.',
       grade: 'Finished grade by levels that cannot move, instead of stake by stake. Optional.',
       border: 'A course of whole pavers along the edge. Optional.',
       finishedLevels: 'Spot heights of the finished surface. Optional.',
@@ -305,7 +305,7 @@ export const FIELD_TEXTS: Readonly<Record<string, Readonly<Record<string, string
         'Width of the zone to dig by hand on each side, as the law where you dig requires.',
       found:
         'Depth to the top of the line, measured in a test hole. Never use a usual or a marked depth. Optional.',
-      leastCover: 'Minimum cover that the utility owner requires. Optional.',
+      minimumCover: 'Minimum cover that the utility owner requires. Optional.',
     },
     JobTreeInput: {
       id: 'Id of the tree, unique in the job.',
@@ -314,7 +314,7 @@ export const FIELD_TEXTS: Readonly<Record<string, Readonly<Record<string, string
       trunkDiameter: 'Diameter of the trunk at 4.5 ft (1.4 m) above ground.',
       radiusPerDiameter:
         'Root zone radius over trunk diameter, as the authority requires, 1 to 40.',
-      leastRadius: 'Minimum radius of the root zone. Optional.',
+      minimumRadius: 'Minimum radius of the root zone. Optional.',
     },
     JobOldPavingInput: {
       material: 'Material of the old paving.',

@@ -75,7 +75,7 @@ const PAVEMENT = shapeOf<JobPavementInput>()({
   batter: optional(number(BATTER)),
   taperedBase: optional(flag),
   existingAboveFinish: optional(quantity(LEVEL_DIFFERENCE)),
-  crossFall: optional(quantity(FALL)),
+  crossSlope: optional(quantity(FALL)),
   grade: optional(part('JobGradeInput', GRADE_SHAPE)),
   border: optional(part('JobBorderInput', BORDER)),
   finishedLevels: optional(spotHeights),

@@ -115,7 +115,7 @@ export interface JobPavementInput {
   /** Height of the existing surface above finished grade, negative if below. Default: level with it. */
   readonly existingAboveFinish?: LengthInput;
   /** Fall square to the strings. Optional. */
-  readonly crossFall?: SlopeInput;
+  readonly crossSlope?: SlopeInput;
   /** Finished grade by levels that cannot move, instead of stake by stake. Optional. */
   readonly grade?: JobGradeInput;
   /** A course of whole pavers along the edge. Optional. */

@@ -25,7 +25,7 @@ export interface JobUtilityInput {
   /** Depth to the top of the line, measured in a test hole. Never use a usual or a marked depth. Optional. */
   readonly found?: LengthInput;
   /** Minimum cover that the utility owner requires. Optional. */
-  readonly leastCover?: LengthInput;
+  readonly minimumCover?: LengthInput;
 }
 
 /** A tree near the dig. Values set by an authority have no default. */
@@ -41,7 +41,7 @@ export interface JobTreeInput {
   /** Root zone radius over trunk diameter, as the authority requires, 1 to 40. */
   readonly radiusPerDiameter: NumberInput;
   /** Minimum radius of the root zone. Optional. */
-  readonly leastRadius?: LengthInput;
+  readonly minimumRadius?: LengthInput;
 }
 
 /** Old paving to strip: inside an outline, or over a share of the dig of one pavement. */

@@ -42,7 +42,7 @@ export const UTILITY = shapeOf<JobUtilityInput>()({
   width: quantity(SET_BACK),
   tolerance: quantity(ZONE),
   found: optional(quantity(DEPTH)),
-  leastCover: optional(quantity(DEPTH_OR_NONE)),
+  minimumCover: optional(quantity(DEPTH_OR_NONE)),
 });
 
 export const TREE = shapeOf<JobTreeInput>()({
@@ -51,7 +51,7 @@ export const TREE = shapeOf<JobTreeInput>()({
   y: quantity(PLACE),
   trunkDiameter: quantity(TRUNK),
   radiusPerDiameter: number(ROOT_ZONE_FACTOR),
-  leastRadius: optional(quantity(ZONE)),
+  minimumRadius: optional(quantity(ZONE)),
 });
 
 export const OLD_PAVING = shapeOf<JobOldPavingInput>()({

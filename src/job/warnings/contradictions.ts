@@ -57,22 +57,22 @@ export function existingWarnings(laid: LaidOut): PlanWarning[] {
   ];
 }
 
-/** Cross falls may differ by so much: levels are rounded. */
+/** Cross slopes may differ by so much: levels are rounded. */
 const SAME_FALL = 0.0025;
 /** And the levels behind them by so much [metres]. */
 const SAME_LEVEL = 0.005;
 /** Of a long string no more stakes than these are compared. */
 const MOST_COMPARED = 200;
 
-/** A declared cross fall that the finished grades at the strings on both sides do not have. Internal. */
-export function crossFallWarnings(
+/** A declared cross slope that the finished grades at the strings on both sides do not have. Internal. */
+export function crossSlopeWarnings(
   laid: LaidOut,
   lines: readonly StringLinePlan[],
   stakes: StakesById,
 ): PlanWarning[] {
-  const { crossFall, outline } = laid.pavement;
-  if (crossFall === undefined || lines.length < 2) return [];
-  const declared = Math.abs(crossFall.toNumber('ratio'));
+  const { crossSlope, outline } = laid.pavement;
+  if (crossSlope === undefined || lines.length < 2) return [];
+  const declared = Math.abs(crossSlope.toNumber('ratio'));
   const strings = lines.map((line) =>
     line.stakes.flatMap(({ id, finishElevation }): Known[] => {
       const stake = stakes.get(id);
@@ -90,8 +90,8 @@ export function crossFallWarnings(
     .sort((a, b) => b.off - a.off)[0];
   if (worst === undefined) return [];
   const { stake, from, to, slope } = worst;
-  const values = { declared: crossFall.abs(), shown: slopeFigure(slope), stake, from, to };
-  return [warning('CROSS_FALL_DIFFERS', nameOf(laid), values)];
+  const values = { declared: crossSlope.abs(), shown: slopeFigure(slope), stake, from, to };
+  return [warning('CROSS_SLOPE_DIFFERS', nameOf(laid), values)];
 }
 
 interface Known extends Place {

@@ -41,7 +41,7 @@ function coverWarnings(
   if (left.isNegative()) {
     return [warning('UTILITY_ABOVE_BOTTOM', name, { line: id, above: left.abs() })];
   }
-  const least = utilities.find((line) => line.id === id)?.leastCover ?? JUST_BELOW;
+  const least = utilities.find((line) => line.id === id)?.minimumCover ?? JUST_BELOW;
   if (left.compare(least) >= 0) return [];
   return [warning('UTILITY_COVER', name, { line: id, cover: left, least })];
 }

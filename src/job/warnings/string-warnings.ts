@@ -135,7 +135,7 @@ function runsOffAcross(
     const across = scaled(turnedLeft(ahead), { n: 1, d: 100 });
     return slopeAt(grade.surface, at, across).abs().compare(least) >= 0;
   }
-  if (pavement.crossFall !== undefined) return pavement.crossFall.abs().compare(least) >= 0;
+  if (pavement.crossSlope !== undefined) return pavement.crossSlope.abs().compare(least) >= 0;
   const { origin } = pavement.outline;
   const mesh = finishedMesh(pavement) ?? levelMesh(laid.finishes.levels, origin);
   const low = placeFrom(origin, at);

@@ -6,7 +6,7 @@ import type { JobPlan, PavementPlan, PlanWarning, StringLinePlan } from '../plan
 import type { StakesById } from '../plan/stake-grounds.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { footingWarnings, waterWarnings } from './building-warnings.js';
-import { crossFallWarnings, existingWarnings, groundWarnings } from './contradictions.js';
+import { crossSlopeWarnings, existingWarnings, groundWarnings } from './contradictions.js';
 import { curveWarnings } from './curve-warnings.js';
 import { digWarnings, stakeWarnings, topWarnings } from './dig-warnings.js';
 import { edgeWarnings } from './edge-warnings.js';
@@ -77,7 +77,7 @@ function pavementWarnings(
     ...reachWarnings(laid),
     ...steepSurfaces(laid, plan),
     ...waterWarnings(job, laid),
-    ...crossFallWarnings(laid, own, stakes),
+    ...crossSlopeWarnings(laid, own, stakes),
     ...existingWarnings(laid),
     ...nearbyWarnings(job, plan),
     ...groundBlockWarnings(job, plan),

@@ -184,11 +184,11 @@ function isReached(id: DepthGateId, depth: Length): boolean {
 
 /** A short-term dig in soil A may be steeper; every other case follows the table. */
 function slopeFor(soil: SoilType, depth: Length, openTime: Time | undefined): ReferenceNumber {
-  const { mostDepth, mostTime, runOverRise } = SHORT_TERM_SLOPE;
+  const { maximumDepth, maximumTime, runOverRise } = SHORT_TERM_SLOPE;
   const isShort =
     openTime !== undefined &&
-    openTime.compare(referenceQuantity('time', mostTime)) <= 0 &&
-    depth.compare(referenceQuantity('length', mostDepth)) <= 0;
+    openTime.compare(referenceQuantity('time', maximumTime)) <= 0 &&
+    depth.compare(referenceQuantity('length', maximumDepth)) <= 0;
   return soil === SHORT_TERM_SLOPE.soil && isShort ? runOverRise : EXCAVATION_SLOPES[soil];
 }
 

@@ -7,7 +7,7 @@ import { PUBLISHED_LEAST_FALL } from '../plan-slopes.js';
 /** The published minimum fall, where the job gives none. Internal. */
 export function leastFallSteps({ minimumFall }: ReadJob): PlacedStep[] {
   if (minimumFall !== undefined) return [];
-  const { source } = PAVER_TOLERANCES.slopeLeast;
+  const { source } = PAVER_TOLERANCES.minimumSlope;
   const step = formulaStep({
     title: 'Minimum fall',
     formula: 'f0 = f',

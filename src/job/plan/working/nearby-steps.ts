@@ -222,7 +222,7 @@ function treeSteps(
     {
       D: inJob('trunkDiameter'),
       k: inJob('radiusPerDiameter'),
-      R0: inJob('leastRadius'),
+      R0: inJob('minimumRadius'),
       R: [to('radius')],
     },
   );

@@ -8,7 +8,7 @@ import type { StakePlan, StringLinePlan } from '../plan-of-strings.js';
 export function slopeSteps(of: StringBasis): PlacedStep[] {
   const { plan, basis, slopes } = of;
   const indexOf = (id: string) => plan.stakes.findIndex((stake) => stake.id === id);
-  return slopes.flatMap(({ slope, crossFall, steps }, n) => {
+  return slopes.flatMap(({ slope, crossSlope, steps }, n) => {
     const [a, b] = [indexOf(slope.from), indexOf(slope.to)];
     const at = (field: string): FieldPath => ['slopes', n, field];
     const ends = (axis: 'x' | 'y') =>
@@ -19,10 +19,10 @@ export function slopeSteps(of: StringBasis): PlacedStep[] {
         stakeOfJob(of, slope.from, axis),
         stakeOfJob(of, slope.to, axis),
       );
-    const name = `cross fall from ${slope.from} to ${slope.to}`;
+    const name = `cross slope from ${slope.from} to ${slope.to}`;
     const z1 = [['stakes', a, 'finishElevation']];
     const z2 = [['stakes', b, 'finishElevation']];
-    const isGiven = basis.surface === null && basis.pavement.crossFall !== undefined;
+    const isGiven = basis.surface === null && basis.pavement.crossSlope !== undefined;
     const placed = placeBy(
       steps().map((step) => renameCross(step, name)),
       { s: [at('slope')], f: [at('fall')] },
@@ -33,7 +33,7 @@ export function slopeSteps(of: StringBasis): PlacedStep[] {
         s: [at('slope')],
         f: [at('fall')],
         f0: [['plan', 'minimumFall']],
-        ...(isGiven ? { c: [pavementAt(of, 'job', 'crossFall')] } : {}),
+        ...(isGiven ? { c: [pavementAt(of, 'job', 'crossSlope')] } : {}),
       },
     );
     const rise = worked({
@@ -51,12 +51,12 @@ export function slopeSteps(of: StringBasis): PlacedStep[] {
         ? []
         : [
             done({
-              title: `Cross fall from ${slope.from} to ${slope.to}`,
+              title: `Cross slope from ${slope.from} to ${slope.to}`,
               procedure: 'planJob',
               method:
                 'Returns the fall of finished grade square to the string, midway between the stakes.',
               takes: [ends('x'), ends('y')],
-              result: given('c', name, crossFall),
+              result: given('c', name, crossSlope),
               gives: [],
             }),
           ];

@@ -88,7 +88,7 @@ export const WARNING_WORDS: Readonly<Record<WarningCode, (said: Said) => string>
     `${subject}: fall away from the ${say('along')} along edge ${say('edge')} is ${say('fall')} at x ${say('x')}, y ${say('y')}, minimum ${say('least')}. Lower the paving away from it.`,
   PAVING_ABOVE_FLOOR: ({ subject, say }) =>
     `${subject}: along edge ${say('edge')} the paving is ${say('above')} above the level of the ${say('along')}, at x ${say('x')}, y ${say('y')}. Lower the paving, or water runs in.`,
-  CROSS_FALL_DIFFERS: ({ subject, say }) =>
+  CROSS_SLOPE_DIFFERS: ({ subject, say }) =>
     `${subject}: cross slope is given as ${say('declared')}, but from stake ${say('stake')} to the string from ${say('from')} to ${say('to')} it is ${say('shown')}. Correct one of them.`,
   GROUND_DIFFERS: ({ subject, say }) =>
     `${subject}: ground measured from the string is ${say('off')} ${say('side')} the spot levels there. Check the reading and the spot levels before you dig.`,

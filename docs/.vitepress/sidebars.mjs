@@ -22,9 +22,10 @@ export const TASKS = [
   ['The dig', 'old-paving open-dig dig-volume spoil hours'],
   [
     'Build and check',
-    'order lifts how-much-water-does-the-stone-need steps check-layers hand-over saved-plans drawings',
+    'order lifts how-much-water-does-the-stone-need steps check-layers hand-over',
   ],
-  ['Less often', 'many-jobs structure scans survey-foot'],
+  ['In an app', 'in-an-app drawings saved-plans many-jobs'],
+  ['Less often', 'structure scans survey-foot'],
 ];
 export const EXPLANATION = [
   'numbers',

@@ -14,7 +14,8 @@ function tokenize(text) {
 }
 
 /**
- * A word as it is kept: words of every sentence are left out, plurals and spellings are one.
+ * A word as it is kept: words of every sentence are left out, plurals and spellings are one. The
+ * name of a function is no plural: `planJobs` is not `planJob`.
  *
  * @param {string} term
  * @returns {string | null}
@@ -24,6 +25,7 @@ function processTerm(term) {
   const common =
     /^(?:a|an|and|are|as|at|be|by|can|do|does|for|from|has|here|how|i|if|in|is|it|its|me|my|no|not|of|on|or|s|so|such|t|that|the|then|there|they|this|to|was|what|which|will|with|you|your)$/;
   if (common.test(word)) return null;
+  if (/[a-z][A-Z]/.test(term)) return word;
   const spelled = word.replace(/^(centi|milli)?meter/, '$1metre').replace(/^color/, 'colour');
   return /^[a-z]{3,}[^s\W\d]s$/.test(spelled) ? spelled.slice(0, -1) : spelled;
 }

@@ -14,6 +14,7 @@ describe('the words of a text', () => {
     ['UNIT_MISSING', ['unit_missing', 'unit', 'missing']],
     ['Can I use metres or millimeters?', ['use', 'metre', 'millimetre']],
     ['the grass of 95 % stakes', ['grass', '95', 'stake']],
+    ['planJobs, planJob', ['planjobs', 'planjob']],
   ] as const)('%s', ([text, words]) => {
     expect(kept(text)).toEqual(words);
   });

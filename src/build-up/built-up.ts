@@ -6,8 +6,8 @@ import { length } from '../units/construct.js';
 import { isLength } from '../units/is-length.js';
 import { MOST_LAYERS, stackLayers, type BuildUp, type Layer } from './build-up.js';
 
-/** Refuses a field that is not a result of `buildUp`. Internal. */
-export function requireBuildUp(reader: Reader, value: unknown, path: FieldPath): BuildUp {
+/** Refuses a field that is not a result of `buildUp`. */
+function requireBuildUp(reader: Reader, value: unknown, path: FieldPath): BuildUp {
   if (isBuildUp(value)) return value;
   const code = value === undefined ? 'REQUIRED' : 'WRONG_TYPE';
   reader.fail(code, path, 'pass the result of buildUp()');

@@ -1,7 +1,7 @@
 import { Decimal40, ONE, type Decimal } from '../units/decimal.js';
 
-/** Growth below this changes no digit of a result. Internal. */
-export const NO_GROWTH = 1e-18;
+/** Growth below this changes no digit of a result. */
+const NO_GROWTH = 1e-18;
 
 /** `(1 + r)^n` to 40 digits. Internal. */
 export const grownBy = (growth: Decimal, years: Decimal): Decimal =>

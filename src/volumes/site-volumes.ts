@@ -124,8 +124,8 @@ export function siteVolumes(options: SiteVolumesOptions): SiteVolumes {
 /** A site that has been read. Internal. */
 export type ReadSite = Values<typeof OPTIONS>;
 
-/** Cut and fill of a site that has been read. Internal. */
-export function volumesBetween({ existing, design, outline }: ReadSite): SiteVolumes {
+/** Cut and fill of a site that has been read. */
+function volumesBetween({ existing, design, outline }: ReadSite): SiteVolumes {
   const origin = outline?.origin ?? entry(existing.spots, 0);
   return volumesFrom({ existing, design }, origin)(NO_LENGTH).inside(outline);
 }

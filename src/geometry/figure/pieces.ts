@@ -23,8 +23,8 @@ export interface Piece {
 /** Nodes closer than this share of the size of the figures [-] are one. */
 const SAME = 1e-11;
 
-/** Distance [m] within which two points of these edges count as one. Internal. */
-export function nearOf(bounds: readonly Bound[]): number {
+/** Distance [m] within which two points of these edges count as one. */
+function nearOf(bounds: readonly Bound[]): number {
   let far = 0;
   for (const { box } of bounds) {
     far = Math.max(far, Math.abs(box.west), Math.abs(box.east));

@@ -124,8 +124,8 @@ function conductivityOf(
 const times = (a = 0, b: number): number => a * b;
 const tenTo = (power: number): number => Math.exp(power * Math.LN10);
 
-/** Latent heat of the water in soil, in kJ/m3. Internal. */
-export const latentHeatOf = (dryDensity: Density, moisture: number): number =>
+/** Latent heat of the water in soil, in kJ/m3. */
+const latentHeatOf = (dryDensity: Density, moisture: number): number =>
   Number(SOIL_HEAT.latentPerPound.value) * BTU_PER_POUND * dryDensity.toNumber('kg/m3') * moisture;
 
 /** Heat capacity of soil, in kJ/(m3 K): Btu/(lb F) is 4.1868 kJ/(kg K). */

@@ -20,8 +20,8 @@ import {
 } from '../../working.js';
 import { waterRate, type WaterRate, type WaterRateInput } from './rain-rate.js';
 
-/** Surfaces that a runoff coefficient is published for. Internal. */
-export const RUNOFF_SURFACES = Object.keys(RUNOFF_COEFFICIENTS) as [
+/** Surfaces that a runoff coefficient is published for. */
+const RUNOFF_SURFACES = Object.keys(RUNOFF_COEFFICIENTS) as [
   RunoffSurface,
   ...RunoffSurface[],
 ];

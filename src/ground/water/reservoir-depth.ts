@@ -107,8 +107,8 @@ export function reservoirDepth(options: ReservoirDepthOptions): ReservoirDepth {
   return withWorking(found, () => [depthStep(read, depth)]);
 }
 
-/** Depth that soil takes in an hour. Internal. */
-export const perHour = ({ depth, time: taken }: WaterRate): Length =>
+/** Depth that soil takes in an hour. */
+const perHour = ({ depth, time: taken }: WaterRate): Length =>
   depth.times(time(1, 'h').dividedBy(taken));
 
 const depthStep = (read: Values<typeof OPTIONS>, depth: Length): Step => {

@@ -21,10 +21,7 @@ import {
 import { waterRate, type WaterRate, type WaterRateInput } from './rain-rate.js';
 
 /** Surfaces that a runoff coefficient is published for. */
-const RUNOFF_SURFACES = Object.keys(RUNOFF_COEFFICIENTS) as [
-  RunoffSurface,
-  ...RunoffSurface[],
-];
+const RUNOFF_SURFACES = Object.keys(RUNOFF_COEFFICIENTS) as [RunoffSurface, ...RunoffSurface[]];
 
 /** An area that rain runs off from. */
 export interface RunoffAreaInput {

@@ -92,13 +92,14 @@ function checkLine(
     if (reading === undefined) return;
     const earlier = ids.get(reading.id);
     if (earlier !== undefined) {
-      const message = `"${reading.id.slice(0, 37)}" is already used at position ${earlier}. Give each reading its own`;
+      const message = `"${reading.id.slice(0, 37)}" is already used by entry ${earlier + 1} of this list. Give each reading its own`;
       reader.fail('DUPLICATE_ID', [...path, index, 'id'], message, { earlier });
     }
     ids.set(reading.id, index);
     const before = readings[index - 1];
     if (before === undefined || compareRatios(reading.at.x, before.at.x) > 0) return;
-    const message = `is not beyond the station of reading ${index - 1}. List readings in order along the line`;
+    const message =
+      'is not beyond the station of the reading before it. List readings in order along the line';
     reader.fail('NOT_INCREASING', [...path, index, 'station'], message);
   });
 }

@@ -217,7 +217,7 @@ const checkLine: Check<typeof OPTIONS> = (reader, { levels, crossSlope, halfWidt
       signOfRatio(lengthAt(leg, width)) <= 0 || signOfRatio(lengthAt(leg, negateRatio(width))) <= 0,
   );
   if (index < 0) return;
-  const message = `at this half width nothing is left of the leg from level ${index} to level ${index + 1} on the inside of its bend. Run the line of levels nearer to the inside, or make two pavings of it`;
+  const message = `at this half width nothing is left of the leg from level ${index} to level ${index + 1} on the inside of its bend (the first level is level 0). Run the line of levels nearer to the inside, or make two pavings of it`;
   reader.fail('BEND_TOO_TIGHT', [...path, 'halfWidth'], message, { leg: index });
 };
 
@@ -230,7 +230,7 @@ function checkPoints(
   levels.forEach((level, k) => {
     const last = levels[k - 1];
     if (last === undefined || !isZero(between(last, level))) return;
-    const message = `is the same point as level ${k - 1}. Remove one of them`;
+    const message = 'is the same point as the one before it. Remove one of them';
     reader.fail('POINTS_COINCIDE', [...path, 'levels', k], message, { earlier: k - 1 });
   });
   const back = reader.faults() > before ? undefined : turnsBackAt(levels);

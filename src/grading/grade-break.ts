@@ -1,4 +1,4 @@
-import { bothOrNeither } from '../input/both-or-neither.js';
+import { bothOrNeither, neededBy } from '../input/both-or-neither.js';
 import { object, optional, quantity } from '../input/field.js';
 import { DISTANCE, RISE, SLOPE, SLOPE_OF_SOME, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';
@@ -42,7 +42,7 @@ export interface GradeBreakOptions {
   readonly vehicle?: VehicleInput;
   /** A limit to spread the change over several breaks; `DRIVEWAY_BREAK_LIMITS` quotes one. Default: none. */
   readonly limit?: BreakLimitInput;
-  /** Uncertainty of the clearance [length], 0 to 10 m. Default: 0. */
+  /** Uncertainty of the clearance [length], 0 to 10 m; with `vehicle`. Default: 0. */
   readonly uncertainty?: LengthInput;
 }
 
@@ -119,7 +119,11 @@ const MOST_BREAKS = 1000;
  * edge.transition?.length.to('ft').toString() //=> '22'
  */
 export function gradeBreak(options: GradeBreakOptions): GradeBreakCheck {
-  const { before, after, vehicle, limit, uncertainty } = readOptions(options, OPTIONS);
+  const { before, after, vehicle, limit, uncertainty } = readOptions(
+    options,
+    OPTIONS,
+    neededBy('uncertainty', 'vehicle'),
+  );
   const change = after.minus(before);
   const clearance = vehicle === undefined ? null : clearanceOver(change, vehicle, uncertainty);
   const kind = change.isZero() ? 'straight' : change.isNegative() ? 'crest' : 'sag';

@@ -45,7 +45,7 @@ export const edgePoints: Field<readonly PlanPoint[]> = custom((reader, value, pa
   points.forEach((point, k) => {
     const before = points[k - 1];
     if (point === undefined || before === undefined || !areOne(before, point)) return;
-    const message = `is the same point as point ${k - 1}. Remove one of them`;
+    const message = 'is the same point as the one before it. Remove one of them';
     reader.fail('POINTS_COINCIDE', [...path, k], message, { earlier: k - 1 });
   });
   return points.filter((point) => point !== undefined);

@@ -1,3 +1,4 @@
+import { toleranceForUncertainty } from '../input/both-or-neither.js';
 import { optional, quantity, text } from '../input/field.js';
 import { ELEVATION, ROD_READING, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
@@ -21,7 +22,7 @@ export interface CutFillOptions {
   readonly target: LengthInput;
   /** Tolerance of the ground, up or down [length], 0 to 10 m. Default: not judged. */
   readonly tolerance?: LengthInput;
-  /** Uncertainty of the cut, for the verdict [length], 0 to 10 m. Default: 0. */
+  /** Uncertainty of the cut, for the verdict [length], 0 to 10 m; with `tolerance`. Default: 0. */
   readonly uncertainty?: LengthInput;
 }
 
@@ -77,7 +78,7 @@ export interface CutFill extends Worked {
  * describeCutFill(shot, { as: 'in', nearest: '1/8 in' }) //=> 'cut 10 5/8 in to subgrade'
  */
 export function cutFill(options: CutFillOptions): CutFill {
-  const read = readOptions(options, OPTIONS);
+  const read = readOptions(options, OPTIONS, toleranceForUncertainty);
   const { surface, reading, target, tolerance, uncertainty } = read;
   const { height } = read.instrumentHeight;
   const gradeRod = height.minus(target);

@@ -1,3 +1,4 @@
+import { toleranceForUncertainty } from '../input/both-or-neither.js';
 import { optional, quantity } from '../input/field.js';
 import { SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
@@ -21,8 +22,8 @@ export interface CheckCornerOptions {
   /** Tolerance for out of square [length], 0 to 10 m. Default: not judged. */
   readonly tolerance?: LengthInput;
   /**
-   * Standard uncertainty of one taped length [length], 0 to 10 m. A result within twice its own
-   * uncertainty of the tolerance is `unclear`. Default: 0.
+   * Standard uncertainty of one taped length [length], 0 to 10 m; with `tolerance`. A result within
+   * twice its own uncertainty of the tolerance is `unclear`. Default: 0.
    */
   readonly uncertainty?: LengthInput;
 }
@@ -66,7 +67,7 @@ export interface CornerCheck extends Worked {
  *
  * @param options - see {@link CheckCornerOptions}
  * @returns angle, how far out of square [length, not negative], the move, verdict
- * @throws `TRIANGLE_IMPOSSIBLE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
+ * @throws `REQUIRED`, `TRIANGLE_IMPOSSIBLE`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading codes
  * @source squaring-lines
  * @example
  * const corner = checkCorner({ base: '20 ft', side: '15 ft', diagonal: `24' 11"` });
@@ -111,6 +112,7 @@ export function checkCorner(options: CheckCornerOptions): CornerCheck {
 }
 
 const checkTriangle: Check<typeof OPTIONS> = (reader, { base, side, diagonal }, path, raw) => {
+  toleranceForUncertainty(reader, null, path, raw);
   if (base === undefined || side === undefined || diagonal === undefined) return;
   const triangle = [
     { read: base, raw: raw['base'] },

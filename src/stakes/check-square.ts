@@ -1,3 +1,4 @@
+import { toleranceForUncertainty } from '../input/both-or-neither.js';
 import { optional, quantity } from '../input/field.js';
 import { SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';
@@ -44,8 +45,8 @@ export interface CheckSquareOptions {
    */
   readonly tolerance?: LengthInput;
   /**
-   * Standard uncertainty of one taped length [length], 0 to 10 m. A result within twice its own
-   * uncertainty of the tolerance is `unclear`. Default: 0.
+   * Standard uncertainty of one taped length [length], 0 to 10 m; with `tolerance`. A result within
+   * twice its own uncertainty of the tolerance is `unclear`. Default: 0.
    */
   readonly uncertainty?: LengthInput;
 }
@@ -121,8 +122,8 @@ export interface SquareCheck extends Worked {
  * @param options - see {@link CheckSquareOptions}
  * @returns how far out of square [length, not negative], the move, angle error, diagonals, side errors,
  *   verdict
- * @throws `TRIANGLE_IMPOSSIBLE`, `TOO_FEW`, `TOO_MANY`, `NOT_POSITIVE`, `OUT_OF_RANGE` and the reading
- *   codes
+ * @throws `REQUIRED`, `TRIANGLE_IMPOSSIBLE`, `TOO_FEW`, `TOO_MANY`, `NOT_POSITIVE`, `OUT_OF_RANGE` and
+ *   the reading codes
  * @source squaring-lines
  * @example
  * const check = checkSquare({
@@ -137,9 +138,10 @@ export interface SquareCheck extends Worked {
  * check.verdict //=> 'fail'
  */
 export function checkSquare(options: CheckSquareOptions): SquareCheck {
-  const read = readOptions(options, OPTIONS, (reader, values, _path, raw) =>
-    requireDiagonals(reader, values, raw),
-  );
+  const read = readOptions(options, OPTIONS, (reader, values, path, raw) => {
+    toleranceForUncertainty(reader, null, path, raw);
+    requireDiagonals(reader, values, raw);
+  });
   const measured = fourSides(read);
   const found = measure(measured);
   const { lean } = found;

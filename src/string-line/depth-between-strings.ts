@@ -1,3 +1,4 @@
+import { toleranceForUncertainty } from '../input/both-or-neither.js';
 import { optional, quantity, text } from '../input/field.js';
 import {
   ELEVATION,
@@ -41,7 +42,7 @@ export interface DepthBetweenStringsOptions {
   readonly measured?: LengthInput;
   /** Tolerance of the surface, up or down [length], 0 to 10 m. Default: not judged. */
   readonly tolerance?: LengthInput;
-  /** Uncertainty of the measure, for the verdict [length], 0 to 10 m. Default: 0. */
+  /** Uncertainty of the measure, for the verdict [length], 0 to 10 m; with `tolerance`. Default: 0. */
   readonly uncertainty?: LengthInput;
 }
 
@@ -98,7 +99,7 @@ export interface DepthBetweenStrings extends Worked {
  * @param options - see {@link DepthBetweenStringsOptions}
  * @returns elevations, the measure down [length, positive down], cut still to do [length, fill
  * negative],   verdict; `extrapolated` outside the strings
- * @throws `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `EMPTY` and the reading codes
+ * @throws `REQUIRED`, `NOT_POSITIVE`, `NEGATIVE`, `OUT_OF_RANGE`, `EMPTY` and the reading codes
  * @source derived
  * @example
  * const spot = depthBetweenStrings({
@@ -117,7 +118,7 @@ export interface DepthBetweenStrings extends Worked {
  * spot.action //=> 'fill'
  */
 export function depthBetweenStrings(options: DepthBetweenStringsOptions): DepthBetweenStrings {
-  const read = readOptions(options, OPTIONS);
+  const read = readOptions(options, OPTIONS, toleranceForUncertainty);
   const { left, right, width, fromLeft, surface, below, sag } = read;
   const share = divideRatios(exactOf(fromLeft), exactOf(width));
   const rise = fromSI('length', multiplyRatios(exactOf(right.minus(left)), share));

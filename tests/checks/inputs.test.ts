@@ -289,4 +289,19 @@ describe('one fault for each bad field, all at once', () => {
       'REQUIRED layer',
     ]);
   });
+
+  test('a reading is told by its place in the list, counted from 1, or by the one before it', () => {
+    const profile = [reading('0 m', '0 mm'), reading('3 m', '0 mm'), reading('1 m', '0 mm')];
+    const says = (id: string) =>
+      faultsOf(() => {
+        const named = profile.map((one, k) => ({ ...one, id: k === 1 ? id : `${k}` }));
+        return checkFlatness({ layer: 'base', profile: named, tolerance: '5 mm' } as never);
+      }).map(({ message }) => message);
+    expect(says('0')).toContain(
+      '"0" is already used by entry 1 of this list. Give each reading its own',
+    );
+    expect(says('1')).toContain(
+      'is not beyond the station of the reading before it. List readings in order along the line',
+    );
+  });
 });

@@ -216,12 +216,21 @@ describe('refusals', () => {
     ['halfWidth', '0 m', 'NOT_POSITIVE'],
   ]);
 
+  test('a level twice is told without a number', () => {
+    const twice = levels.map((level, k) => (k === 2 ? (levels[1] ?? level) : level));
+    const { message, params } = expectFault(() => bentGrade({ levels: twice }), 'POINTS_COINCIDE');
+    expect(message).toBe('is the same point as the one before it. Remove one of them');
+    expect(params['earlier']).toBe(1);
+  });
+
   test('names the leg that has nothing left', () => {
     const { message, params } = expectFault(
       () => bentGrade({ levels, halfWidth: '9 m' }),
       'BEND_TOO_TIGHT',
     );
-    expect(message).toContain('nothing is left of the leg from level 1 to level 2');
+    expect(message).toContain(
+      'nothing is left of the leg from level 1 to level 2 on the inside of its bend (the first level is level 0)',
+    );
     expect(params['leg']).toBe(1);
     expect(() => bentGrade({ levels, halfWidth: '7.99 m' })).not.toThrow();
   });

@@ -229,6 +229,12 @@ describe('gradeBreak', () => {
     expect(gradeBreak({ before: '1%', after: '1%' }).kind).toBe('straight');
   });
 
+  test('an uncertainty needs the vehicle whose clearance it belongs to', () => {
+    const flat = { before: '1%', after: '1%', uncertainty: '1 mm' };
+    const { message, path } = expectFault(() => gradeBreak(flat), 'REQUIRED');
+    expect([message, path]).toEqual(['missing. uncertainty needs it', ['vehicle']]);
+  });
+
   testRefusals(gradeBreak, { ...CREST, limit: { change: '3%', distance: '3 m' } }, [
     ['before', undefined, 'REQUIRED'],
     ['after', '1001%', 'OUT_OF_RANGE'],

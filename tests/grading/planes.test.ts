@@ -324,6 +324,15 @@ describe('valleyLine', () => {
     expect(valleyLine({ first, second: WEST }).slope.toNumber('percent')).toBe(1);
   });
 
+  test('a point of the edge twice is told without a number', () => {
+    const twice = [0, 0].map(() => ({ x: '0 m', y: '0 m' }));
+    const { message } = expectFault(
+      () => valleyLine({ first: EAST, second: WEST, path: twice }),
+      'POINTS_COINCIDE',
+    );
+    expect(message).toBe('is the same point as the one before it. Remove one of them');
+  });
+
   testRefusals(
     valleyLine,
     {

@@ -136,6 +136,16 @@ test('what is measured along the sides of a border is a step of its own', () => 
   expect([...new Set(symbols.slice(3))].sort()).toEqual(['E', 'L', 'W', 'a']);
 });
 
+test('the sides of a border count from 1, as edges do in a job', () => {
+  const named = planJob(heronYardJob()).working.flatMap(({ given }) =>
+    given.filter(({ symbol, name }) => /^[cr]$/.test(symbol) && name.includes(' of side ')),
+  );
+  expect(named.map(({ name }) => name)).toEqual([
+    'centre line of side 1, 2, 3, 4, 5, 6 (counted from 1), half the depth of the course in',
+    'run of side 1, 2 and 3 and 4, 5, 6 (counted from 1)',
+  ]);
+});
+
 test('the area of an outline takes the middle ordinates of its arcs, if it has any', () => {
   const taken = (job: ReturnType<typeof millGarthJob>) =>
     planJob(job)

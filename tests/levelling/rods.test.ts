@@ -266,5 +266,15 @@ describe('cutFill', () => {
     ['target', '1 kg', 'UNIT_UNKNOWN'],
     ['tolerance', '-1 mm', 'NEGATIVE'],
     ['uncertainty', '-1 mm', 'NEGATIVE'],
+    ['uncertainty', '1 mm', 'REQUIRED', 'tolerance'],
   ]);
+
+  test('says why an uncertainty needs a tolerance', () => {
+    const { message, params } = expectFault(
+      () => cutFill({ ...SHOT, uncertainty: '1 mm' }),
+      'REQUIRED',
+    );
+    expect(message).toBe('missing. uncertainty needs it');
+    expect(params).toEqual({ needs: 'uncertainty' });
+  });
 });

@@ -46,6 +46,14 @@ describe('a border all round', () => {
     expect(field.edges.map((edge) => metres(edge.length))).toEqual(['11.6', '4.6', '11.6', '4.6']);
   });
 
+  test('the working names the edges as the result does, and says from what it counts', () => {
+    const names = borderCourse(base).working.map(({ given }) => given[0]?.name);
+    expect([names[0], names[2]]).toEqual([
+      'centre line of side 0, 1, 2, 3 (counted from 0), half the depth of the course in',
+      'run of side 0, 1, 2, 3 (counted from 0)',
+    ]);
+  });
+
   test('mitred corners: whole units along the longer side of each course', () => {
     const { sides, runs, units, corner } = borderCourse({ ...base, corner: 'mitre' });
     expect(runs.map((run) => metres(run.length))).toEqual(['12', '5', '12', '5']);
@@ -332,11 +340,14 @@ describe('arcs and holes', () => {
       ],
       arcs: [{ edge: 3, bulgeMiddleOrdinate: 0.5 }],
     } as const;
-    const { params, path } = expectFault(
+    const { params, path, message } = expectFault(
       () => borderCourse({ ...base, outline: ell }),
       'ARC_MEETS_CORNER',
     );
     expect([params['edge'], path]).toEqual([3, ['outline']]);
+    expect(message).toBe(
+      'an arc meets the next edge at a corner where edge 3 starts. A border needs a smooth join, so draw this arc as short straight edges. Edge 0 runs from the first point to the second',
+    );
   });
 
   test("an arc with corners that has no border, nor its neighbours, is in nobody's way", () => {
@@ -524,11 +535,24 @@ describe('refusals', () => {
   });
 
   test('names the edge in the words of the crew', () => {
-    const { message, path } = expectFault(
+    const { message, params, path } = expectFault(
       () => borderCourse({ ...base, outline: narrow }),
       'BORDER_TOO_DEEP',
     );
-    expect(path).toEqual(['outline']);
-    expect(message).toContain('at edge 1 the paving has no room for a border this deep');
+    expect([path, params]).toEqual([['outline'], { edge: 1 }]);
+    expect(message).toBe(
+      'at edge 1 the paving has no room for a border this deep. Leave the border out there, or choose a shallower course. Edge 0 runs from the first point to the second',
+    );
+  });
+
+  test('names no edge where no single one is to blame', () => {
+    const { message, params } = expectFault(
+      () => borderCourse({ ...base, outline: notch }),
+      'BORDER_TOO_DEEP',
+    );
+    expect(params).toEqual({});
+    expect(message).toBe(
+      'the paving has no room for a border this deep. Leave the border out there, or choose a shallower course',
+    );
   });
 });

@@ -90,6 +90,16 @@ describe('gradation', () => {
     expect(note).toContain('missing ones');
   });
 
+  test('a sieve twice is told by the entry of its list, counted from 1', () => {
+    const { message } = expectFault(
+      () => checkGradation({ ...joint, passing: [...good, { sieve: '1.18 mm', percent: 95 }] }),
+      'DUPLICATE_ID',
+    );
+    expect(message).toBe(
+      'the same sieve is already used by entry 2 of this list. List each sieve once',
+    );
+  });
+
   test('openings within one percent are the same sieve, in any order', () => {
     const passing = [...good.slice(1), { sieve: '2.383 mm', percent: 100 }];
     expect(checkGradation({ ...joint, passing }).verdict).toBe('pass');

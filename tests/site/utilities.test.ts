@@ -293,6 +293,13 @@ describe('digging by hand in a drawn dig', () => {
     expect(area.to('m2').toString()).toBe('6');
   });
 
+  test('a point twice is told without a number', () => {
+    const twice = { outline: dig, depth: '1 m', lines: [line('a', at(0, 0), at(0, 0))] };
+    expect(expectFault(() => handDig(twice), 'POINTS_COINCIDE').message).toBe(
+      'is the same point as the one before it. Remove one of them',
+    );
+  });
+
   testRefusals(
     handDig,
     { outline: dig, depth: '1 m', lines: [line('a', at(0, 0), at(1, 1))], rate: '1 m3/h' },

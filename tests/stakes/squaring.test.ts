@@ -111,6 +111,7 @@ describe('four corners', () => {
     ['sides', { near: '12 m', far: '12 m', left: '5 m' }, 'REQUIRED', 'sides.right'],
     ['tolerance', '-1 mm', 'NEGATIVE'],
     ['uncertainty', 2, 'UNIT_MISSING'],
+    ['tolerance', undefined, 'REQUIRED'],
   ]);
 });
 
@@ -152,6 +153,7 @@ describe('one corner', () => {
     ['base', '0 m', 'NOT_POSITIVE'],
     ['side', 3, 'UNIT_MISSING'],
     ['tolerance', '-1 mm', 'NEGATIVE'],
+    ['uncertainty', '1 mm', 'REQUIRED', 'tolerance'],
   ]);
 });
 

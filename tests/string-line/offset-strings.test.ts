@@ -241,8 +241,9 @@ describe('depth between two edge strings', () => {
 
   testRefusals(
     depthBetweenStrings,
-    { ...across, sag: '1 mm', measured: '240 mm', tolerance: '5 mm' },
+    { ...across, sag: '1 mm', measured: '240 mm', tolerance: '5 mm', uncertainty: '1 mm' },
     [
+      ['tolerance', undefined, 'REQUIRED'],
       ['width', '0 m', 'NOT_POSITIVE'],
       ['left', undefined, 'REQUIRED'],
       ['surface', '', 'EMPTY'],

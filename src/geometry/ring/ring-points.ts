@@ -30,5 +30,9 @@ function unusable(xy: Float64Array): SettlineError {
     return fault('OUT_OF_RANGE', 'a coordinate is too large or too small for a site. Write metres');
   const axis = index % 2 === 0 ? 'x' : 'y';
   const point = Math.floor(index / 2);
-  return fault('NOT_FINITE', `${axis} of point ${point} is ${xy[index] ?? NaN}`, { point, axis });
+  return fault(
+    'NOT_FINITE',
+    `${axis} of point ${point} is ${xy[index] ?? NaN} (the first point is point 0)`,
+    { point, axis },
+  );
 }

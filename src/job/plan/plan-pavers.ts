@@ -1,5 +1,5 @@
 import type { FieldPath } from '../../errors.js';
-import { borderCourse } from '../../materials/border/border-course.js';
+import { borderFrom, type BorderCourse } from '../../materials/border/border-course.js';
 import { outlineEdges } from '../../materials/pavers/outline-edges.js';
 import { unitCount, type UnitCountOptions } from '../../materials/pavers/unit-count.js';
 import { ringsOf } from '../../outline/ring.js';
@@ -74,13 +74,11 @@ function countPavers(units: Units, pavement: Pavement, paving: Area): PlannedPav
   return { plan, steps: () => [...(edging?.working ?? []), ...steps()] };
 }
 
-type Border = ReturnType<typeof borderCourse>;
-
 const sizeOf = ({ length, width }: Paver) => ({ length, width });
 
-function borderOf({ paver, edging }: Units, { border, outline }: Pavement): Border | null {
+function borderOf({ paver, edging }: Units, { border, outline }: Pavement): BorderCourse | null {
   if (border === undefined) return null;
-  return borderCourse({
+  return borderFrom(1, {
     outline: plainOutline(outline),
     unit: sizeOf(edging),
     joint: edging.joint,
@@ -101,7 +99,7 @@ const unitOptions = (paver: Paver) => ({
 function patternOptions(
   { pattern, axis, reuse }: Paver,
   { outline }: Pavement,
-  edging: Border | null,
+  edging: BorderCourse | null,
 ): Pick<UnitCountOptions, 'pattern' | 'edge' | 'reuse'> {
   const turned = axis === undefined ? {} : { axis };
   const edge =

@@ -135,6 +135,11 @@ export interface BorderCourse extends Worked {
  * border.field.area.to('m2').toString() //=> '53.36'
  */
 export function borderCourse(options: BorderCourseOptions): BorderCourse {
+  return borderFrom(0, options);
+}
+
+/** The same, with the edges in faults and working counted from a given number. Internal. */
+export function borderFrom(first: 0 | 1, options: BorderCourseOptions): BorderCourse {
   const { outline, corner, joint, axis, ...read } = readOptions(options, OPTIONS, checkEdges);
   const { depth, along } = courseSize(read.course, read.unit);
   const pitch = along.plus(joint);
@@ -143,6 +148,7 @@ export function borderCourse(options: BorderCourseOptions): BorderCourse {
     moveIn(
       outline,
       hasBorder.map((has) => (has ? by : NO_LENGTH)),
+      first,
     );
   const [inner, middle] = [movedIn(depth), movedIn(depth.dividedBy(2))];
   const sides = sidesOf(outline, middle, inner).filter(({ edge }) => hasBorder[edge] === true);
@@ -161,7 +167,7 @@ export function borderCourse(options: BorderCourseOptions): BorderCourse {
     area: paving.minus(field.area),
     field,
   };
-  return withWorking(border, () => stepsOf(border, paving));
+  return withWorking(border, () => stepsOf(border, paving, first));
 }
 
 const countEdges = (outline: Outline): number =>
@@ -189,7 +195,9 @@ const fieldOf = (field: Outline, edges: readonly OutlineEdge[]): BorderField => 
 function stepsOf(
   { depth, pitch, centreLine, units, sides, runs, field }: Omit<BorderCourse, 'working'>,
   paving: Area,
+  first: 0 | 1,
 ): Step[] {
+  const named = (edges: readonly number[]) => edges.map((edge) => edge + first);
   return [
     derivedStep({
       title: 'Centre line of the border',
@@ -197,7 +205,7 @@ function stepsOf(
       given: [
         given(
           'c',
-          `centre line of side ${sides.map(({ edge }) => edge).join(', ')}, half the depth of the course in`,
+          `centre line of side ${named(sides.map(({ edge }) => edge)).join(', ')} (counted from ${first}), half the depth of the course in`,
           sides.map((side) => side.centreLine),
         ),
       ],
@@ -218,7 +226,7 @@ function stepsOf(
       given: [
         given(
           'r',
-          `run of side ${runs.map(({ edges }) => edges.join(' and ')).join(', ')}`,
+          `run of side ${runs.map(({ edges }) => named(edges).join(' and ')).join(', ')} (counted from ${first})`,
           runs.map(({ length }) => length),
         ),
         given('p', 'pitch: paver and joint', pitch),

@@ -50,9 +50,9 @@ interface EdgeMovedIn {
 
 /**
  * Moves the edges of an outline inward, each by its own depth. The paving is treated as a hole that
- * shrinks, and its holes as outlines that grow. Internal.
+ * shrinks, and its holes as outlines that grow. Faults count edges from `from`. Internal.
  */
-export function moveIn(outline: Outline, depths: readonly Length[]): MovedIn {
+export function moveIn(outline: Outline, depths: readonly Length[], from: 0 | 1): MovedIn {
   let first = 0;
   const moved = ringsOf(outline).map((ring, index) => {
     const start = first;
@@ -61,10 +61,11 @@ export function moveIn(outline: Outline, depths: readonly Length[]): MovedIn {
     const turned = insideOut(ring);
     const edges = moveEdges({ ring: turned, isHole: index === 0, distances, corners: 'mitred' });
     edges.forEach((edge, own) => {
-      if (edge.vanishes) throw tooDeep(`at edge ${start + own} `, start + own);
+      const place = { edge: start + own + from, from };
+      if (edge.vanishes) throw tooDeep(place);
       // a corner of two edges that stay where they are stays too
       const isMoved = [own - 1, own].some((at) => signOfRatio(known(distances.at(at), 'edge')) > 0);
-      if (isMoved) checkJoin(known(edges.at(own - 1), 'edge'), edge, start + own);
+      if (isMoved) checkJoin(known(edges.at(own - 1), 'edge'), edge, place);
     });
     return { ring: insideOut(ringOfMoved(edges)), ends: endsOf(edges) };
   });
@@ -97,23 +98,34 @@ function isSmooth(before: MovedEdge, edge: MovedEdge): boolean {
   return ratioToNumber(dot(from, to)) > 0 && Math.abs(turn) <= SMOOTH;
 }
 
+/** An edge as a fault names it, counted from `from`. */
+interface EdgePlace {
+  readonly edge: number;
+  readonly from: 0 | 1;
+}
+
+const countOf = ({ from }: EdgePlace): string =>
+  `. Edge ${from} runs from the first point to the second`;
+
 /** Refuses a corner of an arc, which a course cannot go round. */
-function checkJoin(before: MovedEdge, edge: MovedEdge, index: number): void {
+function checkJoin(before: MovedEdge, edge: MovedEdge, place: EdgePlace): void {
   if (edge.arc === undefined && before.arc === undefined) return;
   if (edge.isClean && isSmooth(before, edge)) return;
   throw fault(
     'ARC_MEETS_CORNER',
-    `an arc meets the next edge at a corner where edge ${index} starts. A border needs a smooth join, so draw this arc as short straight edges`,
-    { edge: index },
+    `an arc meets the next edge at a corner where edge ${place.edge} starts. A border needs a smooth join, so draw this arc as short straight edges${countOf(place)}`,
+    { edge: place.edge },
     ['outline'],
   );
 }
 
-function tooDeep(where: string, edge?: number) {
+function tooDeep(place?: EdgePlace) {
+  const words =
+    'the paving has no room for a border this deep. Leave the border out there, or choose a shallower course';
   return fault(
     'BORDER_TOO_DEEP',
-    `${where}the paving has no room for a border this deep. Leave the border out there, or choose a shallower course`,
-    edge === undefined ? {} : { edge },
+    place === undefined ? words : `at edge ${place.edge} ${words}${countOf(place)}`,
+    place === undefined ? {} : { edge: place.edge },
     ['outline'],
   );
 }
@@ -127,7 +139,7 @@ function checkRoom(inner: Outline): void {
     if (index === 0 || point === undefined) return true;
     return contains(entry(chords, 0), point) && !others.some((other) => contains(other, point));
   });
-  if (!isApart || crossingEdges(chords) !== undefined) throw tooDeep('');
+  if (!isApart || crossingEdges(chords) !== undefined) throw tooDeep();
 }
 
 /** The course along each edge, from its middle and its inner edge. Internal. */

@@ -1,3 +1,4 @@
+import { neededBy } from '../../input/both-or-neither.js';
 import { compactedPerLoose } from '../../input/compaction-ratio.js';
 import { number, optional, quantity } from '../../input/field.js';
 import { AREA, DENSITY, FRACTION, SET_BACK, SITE_LENGTH, THICKNESS } from '../../input/ranges.js';
@@ -80,10 +81,7 @@ export interface SoftSpot extends Cautioned, Worked {
  * spot.deliveredMass.to('t').toString() //=> '1.76'
  */
 export function softSpot(options: SoftSpotOptions): SoftSpot {
-  const read = readOptions(options, OPTIONS, (reader, _, path, raw) => {
-    if (raw['lap'] === undefined || raw['perimeter'] !== undefined) return;
-    reader.fail('REQUIRED', [...path, 'perimeter'], 'missing. lap needs it', { needs: 'lap' });
-  });
+  const read = readOptions(options, OPTIONS, neededBy('lap', 'perimeter'));
   const { area, depth, compactedDryDensity, perimeter, lap } = read;
   const stone = baseOrder({
     area,

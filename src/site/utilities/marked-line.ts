@@ -118,7 +118,7 @@ function checkPath(
     const at = [...path, k];
     const before = points[k - 1];
     if (before !== undefined && isZero(between(before, point))) {
-      const message = `is the same point as point ${k - 1}. Remove one of them`;
+      const message = 'is the same point as the one before it. Remove one of them';
       reader.fail('POINTS_COINCIDE', at, message, { earlier: k - 1 });
     }
     if (dig !== undefined) refuseFarPlace(reader, point, { dig, path: at });

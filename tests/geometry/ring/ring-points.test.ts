@@ -11,6 +11,7 @@ test.each([ringArea, ringMeasures, ringCrossing, (xy: Float64Array) => widenRing
     expectFault(() => run(Float64Array.of(0, 0, 1, 0)), 'TOO_FEW');
     const issue = expectFault(() => run(Float64Array.of(0, 0, 1, NaN, 1, 1)), 'NOT_FINITE');
     expect(issue.params).toEqual({ point: 1, axis: 'y' });
+    expect(issue.message).toBe('y of point 1 is NaN (the first point is point 0)');
     expectFault(() => run(Float64Array.of(0, 0, 1, 0, Infinity, 1)), 'NOT_FINITE');
     expectFault(() => run(null as never), 'WRONG_TYPE');
     expectFault(() => run(Object.create(Float64Array.prototype) as never), 'WRONG_TYPE');

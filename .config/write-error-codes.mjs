@@ -1,7 +1,15 @@
-// Writes docs/reference/error-codes.md from the lists in the build.
+// Writes docs/reference/error-codes.md from the lists in the build, and from what the sources give
+// with each code.
 import { writeFileSync } from 'node:fs';
 import { ERROR_CODES } from '../dist/index.js';
 import { READING_REASONS } from '../dist/units/index.js';
+import { faultParams, PARAMS } from './fault-params.mjs';
+
+const params = faultParams();
+const keysOf = (code) => (params.get(code) ?? []).map((key) => `\`${key}\``).join(', ');
+const codeRows = Object.entries(ERROR_CODES)
+  .map(([code, meaning]) => `| \`${code}\` | ${meaning} | ${keysOf(code)} |`)
+  .join('\n');
 
 const rowsOf = (list) =>
   Object.entries(list)
@@ -20,6 +28,9 @@ Every refusal is a \`SettlineError\` with \`code\`, \`path\`, \`params\` and \`i
 call). A code never changes its meaning; the message may. Whole jobs are refused with \`JOB_INVALID\`,
 and each fault in \`issues\` has a code of its own.
 
+An app that says faults in words of its own has \`code\`, \`path\` and \`params\` for them.
+[What \`params\` holds](#what-params-holds) explains the last column of the codes.
+
 ## Reading codes
 
 Doc comments say "the reading codes" for the codes that reading any quantity in a field can give:
@@ -28,9 +39,18 @@ Doc comments say "the reading codes" for the codes that reading any quantity in 
 
 ## All codes
 
-| code | meaning |
+| code | meaning | \`params\` may have |
+| --- | --- | --- |
+${codeRows}
+
+## What \`params\` holds
+
+Values of the message, as text or numbers. A code is given in several places, and each has those that
+its message needs.
+
+| field | what it is |
 | --- | --- |
-${rowsOf(ERROR_CODES)}
+${rowsOf(PARAMS)}
 
 ## Why text cannot be read
 

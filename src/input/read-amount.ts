@@ -64,7 +64,11 @@ function checkRange(
         ? `less than ${least}`
         : `outside ${least} to ${most}`;
   const write = example === undefined ? '' : `. Write a number, such as ${example}`;
-  fail('OUT_OF_RANGE', path, `${got()} is ${span}${write}`, { got: got() });
+  const limits = {
+    ...(least === undefined ? {} : { least }),
+    ...(most === undefined ? {} : { most }),
+  };
+  fail('OUT_OF_RANGE', path, `${got()} is ${span}${write}`, { ...limits, got: got() });
 }
 
 /** Reads a quantity by its rule. Internal. */

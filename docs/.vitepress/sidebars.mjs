@@ -35,7 +35,7 @@ export const EXPLANATION = [
   'packages',
   'scope',
 ];
-export const REFERENCE = ['job-file', 'formulas', 'glossary', 'error-codes', 'measured'];
+export const REFERENCE = ['job-file', 'formulas', 'glossary', 'error-codes', 'warnings', 'measured'];
 
 const reference = () =>
   REFERENCE.filter((name) => existsSync(join(DOCS, 'reference', `${name}.md`)));

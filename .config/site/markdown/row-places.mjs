@@ -1,7 +1,7 @@
-// Rows that readers look for have places of their own: each error code, and each question. Links lead
+// Rows that readers look for have places of their own: each error code, each warning, and each question. Links lead
 // to them, and the search finds them as it finds headings.
 
-const CODES = 'reference/error-codes.md';
+const CODES = ['reference/error-codes.md', 'reference/warnings.md'];
 const QUESTIONS = 'how-to/index.md';
 
 const slug = (text) =>
@@ -12,7 +12,7 @@ const slug = (text) =>
 
 /** Gives the first cell of such a row an id; a code that stands twice keeps its first place. */
 function markRows({ tokens, env }) {
-  if (env.relativePath !== CODES && env.relativePath !== QUESTIONS) return;
+  if (![...CODES, QUESTIONS].includes(env.relativePath)) return;
   const used = new Set();
   tokens.forEach(({ type }, at) => {
     const [first, ...rest] = tokens[at + 2]?.children ?? [];
@@ -41,7 +41,7 @@ const heading = (id, title, text) =>
  * @returns {string}
  */
 export function inRows(html, path) {
-  if (path === CODES) {
+  if (CODES.includes(path)) {
     return html.replaceAll(
       /<tr>\s*<td><code[^>]*\sid="([^"]+)"[^>]*>([^<]+)<\/code><\/td>([\s\S]*?)<\/tr>/g,
       (_, id, title, rest) => heading(id, title, rest),

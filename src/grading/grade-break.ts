@@ -1,4 +1,5 @@
-import { bothOrNeither, neededBy } from '../input/both-or-neither.js';
+import { bothOrNeither } from '../input/both-or-neither.js';
+import { neededBy } from '../input/needed-by.js';
 import { object, optional, quantity } from '../input/field.js';
 import { DISTANCE, RISE, SLOPE, SLOPE_OF_SOME, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf, type Values } from '../input/shape.js';

@@ -6,7 +6,7 @@ import type { NumberInput } from '../units/read-number.js';
 import { between } from '../units/vector.js';
 import { checkOutline } from './check-outline.js';
 import { isDrawable, ORIGIN, readRing, type Around, type ReadRing } from './read-ring.js';
-import { ringsOf, type Outline, type Ring } from './ring.js';
+import { edgeCount, type Outline, type Ring } from './ring.js';
 
 export type { Outline, Ring } from './ring.js';
 
@@ -93,7 +93,7 @@ export function readOutline(
   });
   const outline: Outline = { origin, ...ring(outer), holes: holes.map(ring) };
   const paths = [outer, ...holes].map(({ path: own }) => own);
-  const count = ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
+  const count = edgeCount(outline);
   const isRead = outer.places.length > 0 && reader.faults() === before;
   if (isRead && isDrawable(reader, count, path)) {
     checkOutline(reader, outline, { paths, first: firstEdge });

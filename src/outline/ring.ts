@@ -22,6 +22,10 @@ export interface Outline extends Ring {
 /** The rings of an outline: the outer one first, then the holes. Internal. */
 export const ringsOf = (outline: Outline): readonly Ring[] => [outline, ...outline.holes];
 
+/** How many edges an outline has, those of its holes among them. Internal. */
+export const edgeCount = (outline: Outline): number =>
+  ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
+
 /** Iterates over the edges of a ring. Internal. */
 export function forEachEdge(
   points: readonly Vector[],

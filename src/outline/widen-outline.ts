@@ -17,7 +17,7 @@ import { moveEdges, ringOfMoved, type Move, type MovedEdge } from './moved-ring.
 import { areaOf } from './outline-area.js';
 import { readOutline, type Outline, type OutlineInput } from './read-outline.js';
 import { resolveOutline } from './resolve-outline.js';
-import { ringsOf, type Ring } from './ring.js';
+import { edgeCount, ringsOf, type Ring } from './ring.js';
 
 /** An outline and the distances by which its edges move out. */
 export interface WidenOutlineOptions {
@@ -41,13 +41,10 @@ const OPTIONS = shapeOf<WidenOutlineOptions>()({
   corners: optional(choice(['mitred', 'round']), 'mitred'),
 });
 
-const edgesOf = (outline: Outline): number =>
-  ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
-
 const distancesMatch: Check<typeof OPTIONS> = (reader, { outline, perEdge }, path, raw) => {
   exactlyOne(reader, raw, ['by', 'perEdge'], path);
   if (outline === undefined || perEdge === undefined) return;
-  const [edges, got] = [edgesOf(outline), perEdge.length];
+  const [edges, got] = [edgeCount(outline), perEdge.length];
   if (got === edges) return;
   const message = `${got === 1 ? '1 distance' : `${got} distances`} for ${edges} edges. Give one for each`;
   reader.fail('COUNT_MISMATCH', ['perEdge'], message, { expected: edges, got });
@@ -122,7 +119,7 @@ export interface WidenedOutline extends Worked {
 export function widenOutline(options: WidenOutlineOptions): WidenedOutline {
   const { outline, by, perEdge, corners } = readOptions(options, OPTIONS, distancesMatch);
   const distances =
-    perEdge ?? Array.from({ length: edgesOf(outline) }, () => known(by, 'distance'));
+    perEdge ?? Array.from({ length: edgeCount(outline) }, () => known(by, 'distance'));
   return widenRead(outline, { distances, corners, path: ['outline'] });
 }
 
@@ -159,7 +156,7 @@ export function widenRead(
   const fields = {
     outline: placesOf(outline, outer),
     arcs: arcsOf(outer),
-    holes: holes.map((hole) => ({ points: placesOf(outline, hole), arcs: arcsOf(hole) })),
+    holes: holesOf(widened),
     area,
     closesUp: simple === undefined,
     longMitres: made.flat().flatMap(({ corner }, index) => (corner.isLong ? [index] : [])),
@@ -224,6 +221,10 @@ function resolved(
   }
   return [...outer, ...holes];
 }
+
+/** The holes of a moved outline. Internal. */
+export const holesOf = (outline: Outline): WidenedHole[] =>
+  outline.holes.map((hole) => ({ points: placesOf(outline, hole), arcs: arcsOf(hole) }));
 
 /** The points of a ring in plan coordinates. Internal. */
 export const placesOf = ({ origin }: Outline, { points }: Ring): PlanPoint[] =>

@@ -1,4 +1,4 @@
-import { toleranceForUncertainty } from '../input/both-or-neither.js';
+import { toleranceForUncertainty } from '../input/needed-by.js';
 import { optional, quantity } from '../input/field.js';
 import { SITE_LENGTH, TOLERANCE } from '../input/ranges.js';
 import { readOptions, shapeOf } from '../input/shape.js';

@@ -1,4 +1,4 @@
-import { toleranceForUncertainty } from '../input/both-or-neither.js';
+import { toleranceForUncertainty } from '../input/needed-by.js';
 import { optional, quantity, text } from '../input/field.js';
 import {
   ELEVATION,

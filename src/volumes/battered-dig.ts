@@ -5,7 +5,7 @@ import { BATTER, DEPTH } from '../input/ranges.js';
 import { readOptions, shapeOf, type Check } from '../input/shape.js';
 import { areaOf } from '../outline/outline-area.js';
 import { readOutline, type OutlineInput } from '../outline/read-outline.js';
-import { ringsOf, type Outline } from '../outline/ring.js';
+import { edgeCount, hasArcs } from '../outline/ring.js';
 import { widenRead, type WidenedOutline } from '../outline/widen-outline.js';
 import { cautionsFor, type Cautioned } from '../sources/cautions.js';
 import type { LengthInput } from '../units/construct.js';
@@ -37,12 +37,9 @@ const OPTIONS = shapeOf<BatteredDigOptions>()({
   corners: optional(choice(['mitred', 'round']), 'mitred'),
 });
 
-const edgesOf = (outline: Outline): number =>
-  ringsOf(outline).reduce((total, { points }) => total + points.length, 0);
-
 const countsMatch: Check<typeof OPTIONS> = (reader, { outline, horizontalPerVertical }) => {
   if (outline === undefined || horizontalPerVertical === undefined) return;
-  const edges = { of: 'batters', expected: edgesOf(outline), things: 'edges' };
+  const edges = { of: 'batters', expected: edgeCount(outline), things: 'edges' };
   refuseMismatch(reader, horizontalPerVertical, { path: ['horizontalPerVertical'], ...edges });
 };
 
@@ -91,7 +88,7 @@ export function batteredDig(options: BatteredDigOptions): BatteredDig {
     OPTIONS,
     countsMatch,
   );
-  const all = forEachOf(horizontalPerVertical, edgesOf(outline));
+  const all = forEachOf(horizontalPerVertical, edgeCount(outline));
 
   const at = (height: Length): WidenedOutline =>
     widenRead(outline, {
@@ -100,8 +97,7 @@ export function batteredDig(options: BatteredDigOptions): BatteredDig {
       path: ['outline'],
     });
   const bottomArea = areaOf(outline);
-  const hasArcs = ringsOf(outline).some(({ bulges }) => bulges !== undefined);
-  const sloped = slopedVolume({ bottom: bottomArea, depth, at, hasArcs });
+  const sloped = slopedVolume({ bottom: bottomArea, depth, at, hasArcs: hasArcs(outline) });
   const { volume, top, areas, isExact } = sloped;
   const upright = bottomArea.times(depth);
   const dig = {

@@ -33,7 +33,7 @@ test.each<[string, (job: Site) => void, string]>([
   [
     'a border deeper than half the paving',
     (job) => Object.assign(job.materials.pavers[0] ?? {}, { length: '9 ft' }),
-    'BORDER_TOO_DEEP pavements[0].outline: at edge 1 the paving has no room for a border this deep. Leave the border out there, or choose a shallower course. Edge 1 runs from the first point to the second',
+    'BORDER_TOO_DEEP pavements[0].outline: at edge 1 (counted from 1) the paving has no room for a border this deep. Leave the border out there, or choose a shallower course',
   ],
   [
     'a border along an arc with a corner',
@@ -41,7 +41,7 @@ test.each<[string, (job: Site) => void, string]>([
       const outline = job.pavements[0]?.['outline'] as Loose;
       outline['arcs'] = [{ edge: 2, bulgeMiddleOrdinate: '2 ft' }];
     },
-    'ARC_MEETS_CORNER pavements[0].outline: an arc meets the next edge at a corner where edge 2 starts. A border needs a smooth join, so draw this arc as short straight edges. Edge 1 runs from the first point to the second',
+    'ARC_MEETS_CORNER pavements[0].outline: an arc meets the next edge at a corner where edge 2 (counted from 1) starts. A border needs a smooth join, so draw this arc as short straight edges',
   ],
   [
     'a plane through levels on one line',

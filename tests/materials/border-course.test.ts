@@ -346,7 +346,7 @@ describe('arcs and holes', () => {
     );
     expect([params['edge'], path]).toEqual([3, ['outline']]);
     expect(message).toBe(
-      'an arc meets the next edge at a corner where edge 3 starts. A border needs a smooth join, so draw this arc as short straight edges. Edge 0 runs from the first point to the second',
+      'an arc meets the next edge at a corner where edge 3 (counted from 0) starts. A border needs a smooth join, so draw this arc as short straight edges',
     );
   });
 
@@ -541,7 +541,7 @@ describe('refusals', () => {
     );
     expect([path, params]).toEqual([['outline'], { edge: 1 }]);
     expect(message).toBe(
-      'at edge 1 the paving has no room for a border this deep. Leave the border out there, or choose a shallower course. Edge 0 runs from the first point to the second',
+      'at edge 1 (counted from 0) the paving has no room for a border this deep. Leave the border out there, or choose a shallower course',
     );
   });
 

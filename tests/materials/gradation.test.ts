@@ -90,14 +90,13 @@ describe('gradation', () => {
     expect(note).toContain('missing ones');
   });
 
-  test('a sieve twice is told by the entry of its list, counted from 1', () => {
-    const { message } = expectFault(
+  test('a sieve twice is told without a number', () => {
+    const { message, params } = expectFault(
       () => checkGradation({ ...joint, passing: [...good, { sieve: '1.18 mm', percent: 95 }] }),
       'DUPLICATE_ID',
     );
-    expect(message).toBe(
-      'the same sieve is already used by entry 2 of this list. List each sieve once',
-    );
+    expect(message).toBe('the same sieve is listed before this one. List each sieve once');
+    expect(params['earlier']).toBe(1);
   });
 
   test('openings within one percent are the same sieve, in any order', () => {

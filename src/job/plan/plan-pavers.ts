@@ -2,7 +2,7 @@ import type { FieldPath } from '../../errors.js';
 import { borderFrom, type BorderCourse } from '../../materials/border/border-course.js';
 import { outlineEdges } from '../../materials/pavers/outline-edges.js';
 import { unitCount, type UnitCountOptions } from '../../materials/pavers/unit-count.js';
-import { ringsOf } from '../../outline/ring.js';
+import { edgeCount } from '../../outline/ring.js';
 import type { Area } from '../../units/quantity.js';
 import { NO_AREA } from '../../units/zero.js';
 import { derivedStep, given, type Step } from '../../working.js';
@@ -133,7 +133,7 @@ function ordersOf(
 
 /** One flag for each edge, true if it is listed; edges are counted from 1. */
 function flagsOf(edges: readonly number[], outline: Pavement['outline']): boolean[] {
-  const count = ringsOf(outline).reduce((total, { points }) => total + points.length, 0);
+  const count = edgeCount(outline);
   return Array.from({ length: count }, (_, index) => edges.includes(index + 1));
 }
 

@@ -1,6 +1,6 @@
 import type { FieldPath } from '../../errors.js';
 import type { Reader } from '../../input/reader.js';
-import { ringsOf } from '../../outline/ring.js';
+import { edgeCount } from '../../outline/ring.js';
 import type { PartPavement } from './part-job.js';
 
 type PartEdges = NonNullable<PartPavement['edges']>;
@@ -15,7 +15,7 @@ export function checkEdges(
     checkEdge(reader, edge, [...path, 'edges', index]);
   });
   if (outline === undefined) return;
-  const count = ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
+  const count = edgeCount(outline);
   if (edges !== undefined && edges.length !== count) {
     const listed = edges.length === 1 ? '1 edge is' : `${edges.length} edges are`;
     const message = `${listed} listed for an outline of ${count}. List one for each: edge 1 runs from the first point to the second`;

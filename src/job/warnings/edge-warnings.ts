@@ -1,4 +1,4 @@
-import { ringsOf } from '../../outline/ring.js';
+import { edgeCount } from '../../outline/ring.js';
 import { listed } from '../listed.js';
 import type { PlanWarning } from '../plan/plan.js';
 import type { Pavement } from '../schema/layer-kinds.js';
@@ -20,7 +20,7 @@ export function edgeWarnings(pavements: readonly Pavement[]): PlanWarning[] {
 
 function unsaid(pavement: Pavement): PlanWarning[] {
   const { edges, outline } = pavement;
-  const count = ringsOf(outline).reduce((sum, { points }) => sum + points.length, 0);
+  const count = edgeCount(outline);
   const open = Array.from({ length: count }, (_, k) => k + 1).filter(
     (edge) => (edges?.[edge - 1] ?? null) === null,
   );

@@ -132,7 +132,7 @@ function refuseTwins(
   rows.forEach(({ sieve }, index) => {
     const earlier = rows.findIndex((other) => isSameSieve(sieve, other.sieve));
     if (earlier >= index) return;
-    const message = `the same sieve is already used by entry ${earlier + 1} of this list. List each sieve once`;
+    const message = 'the same sieve is listed before this one. List each sieve once';
     reader.fail('DUPLICATE_ID', [...path, index, 'sieve'], message, { earlier });
   });
 }

@@ -1,9 +1,10 @@
 // A border is the outline moved inward; `outline` reads, moves and measures outlines.
 import { areaOf } from '../../outline/outline-area.js';
 import { readOutline, type OutlineInput } from '../../outline/read-outline.js';
-import { ringsOf, type Outline } from '../../outline/ring.js';
+import { edgeCount, type Outline } from '../../outline/ring.js';
 import {
   arcsOf,
+  holesOf,
   placesOf,
   type WidenedArc,
   type WidenedHole,
@@ -143,7 +144,7 @@ export function borderFrom(first: 0 | 1, options: BorderCourseOptions): BorderCo
   const { outline, corner, joint, axis, ...read } = readOptions(options, OPTIONS, checkEdges);
   const { depth, along } = courseSize(read.course, read.unit);
   const pitch = along.plus(joint);
-  const hasBorder = read.edges ?? Array.from({ length: countEdges(outline) }, () => true);
+  const hasBorder = read.edges ?? Array.from({ length: edgeCount(outline) }, () => true);
   const movedIn = (by: Length) =>
     moveIn(
       outline,
@@ -170,12 +171,9 @@ export function borderFrom(first: 0 | 1, options: BorderCourseOptions): BorderCo
   return withWorking(border, () => stepsOf(border, paving, first));
 }
 
-const countEdges = (outline: Outline): number =>
-  ringsOf(outline).reduce((count, { points }) => count + points.length, 0);
-
 const checkEdges: Check<typeof OPTIONS> = (reader, { outline, edges }, path) => {
   if (outline === undefined || edges === undefined) return;
-  const [count, got] = [countEdges(outline), edges.length];
+  const [count, got] = [edgeCount(outline), edges.length];
   if (got !== count) {
     const message = `${got} ${got === 1 ? 'edge' : 'edges'} given, ${count} needed. Write true or false for each edge of the outline`;
     reader.fail('COUNT_MISMATCH', [...path, 'edges'], message, { edges: count, got });
@@ -188,7 +186,7 @@ const fieldOf = (field: Outline, edges: readonly OutlineEdge[]): BorderField => 
   area: areaOf(field),
   outline: placesOf(field, field),
   arcs: arcsOf(field),
-  holes: field.holes.map((hole) => ({ points: placesOf(field, hole), arcs: arcsOf(hole) })),
+  holes: holesOf(field),
   edges,
 });
 
@@ -197,7 +195,8 @@ function stepsOf(
   paving: Area,
   first: 0 | 1,
 ): Step[] {
-  const named = (edges: readonly number[]) => edges.map((edge) => edge + first);
+  const named = (parts: readonly (readonly number[])[]) =>
+    `side ${parts.map((edges) => edges.map((edge) => edge + first).join(' and ')).join(', ')} (counted from ${first})`;
   return [
     derivedStep({
       title: 'Centre line of the border',
@@ -205,7 +204,7 @@ function stepsOf(
       given: [
         given(
           'c',
-          `centre line of side ${named(sides.map(({ edge }) => edge)).join(', ')} (counted from ${first}), half the depth of the course in`,
+          `centre line of ${named(sides.map(({ edge }) => [edge]))}, half the depth of the course in`,
           sides.map((side) => side.centreLine),
         ),
       ],
@@ -226,7 +225,7 @@ function stepsOf(
       given: [
         given(
           'r',
-          `run of side ${runs.map(({ edges }) => named(edges).join(' and ')).join(', ')} (counted from ${first})`,
+          `run of ${named(runs.map(({ edges }) => edges))}`,
           runs.map(({ length }) => length),
         ),
         given('p', 'pitch: paver and joint', pitch),

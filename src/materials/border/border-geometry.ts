@@ -6,7 +6,7 @@ import { contains } from '../../outline/contains.js';
 import { crossingEdges } from '../../outline/crossing-edges.js';
 import { moveEdges, ringOfMoved, type MovedEdge } from '../../outline/moved-ring.js';
 import { ringsOf, type Outline, type Ring } from '../../outline/ring.js';
-import { fault } from '../../errors.js';
+import { fault, type ErrorCode } from '../../errors.js';
 import { exactOf, fromSI, type Length } from '../../units/quantity.js';
 import {
   divideRatios,
@@ -61,11 +61,14 @@ export function moveIn(outline: Outline, depths: readonly Length[], from: 0 | 1)
     const turned = insideOut(ring);
     const edges = moveEdges({ ring: turned, isHole: index === 0, distances, corners: 'mitred' });
     edges.forEach((edge, own) => {
-      const place = { edge: start + own + from, from };
-      if (edge.vanishes) throw tooDeep(place);
+      const params = { edge: start + own + from };
+      const name = `edge ${params.edge} (counted from ${from})`;
+      if (edge.vanishes) throw tooDeep(`at ${name} `, params);
       // a corner of two edges that stay where they are stays too
       const isMoved = [own - 1, own].some((at) => signOfRatio(known(distances.at(at), 'edge')) > 0);
-      if (isMoved) checkJoin(known(edges.at(own - 1), 'edge'), edge, place);
+      if (!isMoved || !isBarred(known(edges.at(own - 1), 'edge'), edge)) return;
+      const words = `an arc meets the next edge at a corner where ${name} starts. A border needs a smooth join, so draw this arc as short straight edges`;
+      throw refusal('ARC_MEETS_CORNER', words, params);
     });
     return { ring: insideOut(ringOfMoved(edges)), ends: endsOf(edges) };
   });
@@ -98,37 +101,19 @@ function isSmooth(before: MovedEdge, edge: MovedEdge): boolean {
   return ratioToNumber(dot(from, to)) > 0 && Math.abs(turn) <= SMOOTH;
 }
 
-/** An edge as a fault names it, counted from `from`. */
-interface EdgePlace {
-  readonly edge: number;
-  readonly from: 0 | 1;
-}
+/** True for a corner of an arc, which a course cannot go round. */
+const isBarred = (before: MovedEdge, edge: MovedEdge): boolean =>
+  (edge.arc ?? before.arc) !== undefined && !(edge.isClean && isSmooth(before, edge));
 
-const countOf = ({ from }: EdgePlace): string =>
-  `. Edge ${from} runs from the first point to the second`;
+const refusal = (code: ErrorCode, words: string, params = {}) =>
+  fault(code, words, params, ['outline']);
 
-/** Refuses a corner of an arc, which a course cannot go round. */
-function checkJoin(before: MovedEdge, edge: MovedEdge, place: EdgePlace): void {
-  if (edge.arc === undefined && before.arc === undefined) return;
-  if (edge.isClean && isSmooth(before, edge)) return;
-  throw fault(
-    'ARC_MEETS_CORNER',
-    `an arc meets the next edge at a corner where edge ${place.edge} starts. A border needs a smooth join, so draw this arc as short straight edges${countOf(place)}`,
-    { edge: place.edge },
-    ['outline'],
-  );
-}
-
-function tooDeep(place?: EdgePlace) {
-  const words =
-    'the paving has no room for a border this deep. Leave the border out there, or choose a shallower course';
-  return fault(
+const tooDeep = (where: string, params?: { readonly edge: number }) =>
+  refusal(
     'BORDER_TOO_DEEP',
-    place === undefined ? words : `at edge ${place.edge} ${words}${countOf(place)}`,
-    place === undefined ? {} : { edge: place.edge },
-    ['outline'],
+    `${where}the paving has no room for a border this deep. Leave the border out there, or choose a shallower course`,
+    params,
   );
-}
 
 /** Refuses courses that run into each other, over a hole or past the edge. */
 function checkRoom(inner: Outline): void {
@@ -139,7 +124,7 @@ function checkRoom(inner: Outline): void {
     if (index === 0 || point === undefined) return true;
     return contains(entry(chords, 0), point) && !others.some((other) => contains(other, point));
   });
-  if (!isApart || crossingEdges(chords) !== undefined) throw tooDeep();
+  if (!isApart || crossingEdges(chords) !== undefined) throw tooDeep('');
 }
 
 /** The course along each edge, from its middle and its inner edge. Internal. */

@@ -1,4 +1,4 @@
-import { neededBy } from '../../input/both-or-neither.js';
+import { neededBy } from '../../input/needed-by.js';
 import { compactedPerLoose } from '../../input/compaction-ratio.js';
 import { number, optional, quantity } from '../../input/field.js';
 import { AREA, DENSITY, FRACTION, SET_BACK, SITE_LENGTH, THICKNESS } from '../../input/ranges.js';

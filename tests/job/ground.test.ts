@@ -7,6 +7,7 @@ import {
   planFromJSON,
   planJob,
   renderJobSheet,
+  renderWorking,
   tryPlanJob,
   workSteps,
   type Explanation,
@@ -239,6 +240,23 @@ describe('the ground of a job', () => {
     const [told] = plan.warnings.filter(({ code }) => code === 'LIFT_BEYOND_PLANT');
     expect(told && describeWarning(told, { system: 'metric' })).toBe(
       'Drive: lift 1, 2 is thicker than 100 mm, the published maximum for this machine. Use thinner lifts or a heavier machine.',
+    );
+  });
+
+  test('each depth of frost that an equation gives in metres is told in the unit of the sheet too', () => {
+    const results = planOf({ frost: FROST }).working.map(({ result }) => result);
+    const inMetres = results.filter(({ name }) => name === 'depth of frost, in m');
+    const depths = results
+      .filter(({ name }) => /^depths? of frost$/.test(name))
+      .flatMap(({ value }) => value)
+      .filter((one) => isQuantity(one));
+    expect(inMetres).toHaveLength(2);
+    expect(depths.map((depth) => depth.si.toNumber())).toEqual(
+      expect.arrayContaining(inMetres.map(({ value }) => value)),
+    );
+    // a quantity is told in the unit of the sheet
+    expect(renderWorking(planOf({ frost: FROST }).working, { system: 'us' })).toMatch(
+      /X = [^(]* in \(depths of frost\)/,
     );
   });
 

@@ -67,7 +67,11 @@ export interface Quantity<D extends Dimension> extends AnyQuantity {
   readonly dimension: D;
   /** The value in SI units (m, m2, m3, kg, kg/m3, N, N/m, Pa, ratio, rad, s, m/s, m3/s), to 40 digits. */
   readonly si: Decimal;
-  /** The value in a unit of the same dimension, to 40 digits; exact if it ends within them. */
+  /**
+   * The value in a unit of the same dimension, to 40 digits; exact if it ends within them. A decimal has
+   * the methods of `decimal.js` and their errors: `toFixed(-1)` throws one. `formatQuantity` refuses such
+   * places with a code.
+   */
   to(unit: UnitOf<D>): Decimal;
   /** The value in a unit as the nearest float, for bulk geometry. */
   toNumber(unit: UnitOf<D>): number;

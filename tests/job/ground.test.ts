@@ -7,6 +7,7 @@ import {
   planFromJSON,
   planJob,
   renderJobSheet,
+  renderWorking,
   tryPlanJob,
   workSteps,
   type Explanation,
@@ -223,11 +224,40 @@ describe('the ground of a job', () => {
     expect(words).toContain(
       '20.4 l/min runs off in the storm, but the drain takes only 12.0 l/min',
     );
-    expect(words).toContain('no lift as thick as lift 1, 2, 3 for this machine. Use thinner');
+    expect(words).toContain(
+      ': the published method does not permit this machine for any lift. Use a heavier machine.',
+    );
     const notSaid = plan.warnings.filter(({ code }) => code === 'FROST_NOT_SAID');
     expect(notSaid.map((one) => describeWarning(one, { system: 'us' }))).toEqual([
       expect.stringMatching(/frost goes \d.* in into the subgrade, but .* Set "frost" to true/),
     ]);
+  });
+
+  test('a lift too thick for the machine is told with the maximum', () => {
+    const job = site({ plant: PLATE });
+    const stones = job.materials.stones.map((stone) => ({ ...stone, maxLift: '150 mm' }));
+    const plan = planJob({ ...job, materials: { ...job.materials, stones } });
+    const [told] = plan.warnings.filter(({ code }) => code === 'LIFT_BEYOND_PLANT');
+    expect(told && describeWarning(told, { system: 'metric' })).toBe(
+      'Drive: lift 1, 2 is thicker than 100 mm, the published maximum for this machine. Use thinner lifts or a heavier machine.',
+    );
+  });
+
+  test('each depth of frost that an equation gives in metres is told in the unit of the sheet too', () => {
+    const results = planOf({ frost: FROST }).working.map(({ result }) => result);
+    const inMetres = results.filter(({ name }) => name === 'depth of frost, in m');
+    const depths = results
+      .filter(({ name }) => /^depths? of frost$/.test(name))
+      .flatMap(({ value }) => value)
+      .filter((one) => isQuantity(one));
+    expect(inMetres).toHaveLength(2);
+    expect(depths.map((depth) => depth.si.toNumber())).toEqual(
+      expect.arrayContaining(inMetres.map(({ value }) => value)),
+    );
+    // a quantity is told in the unit of the sheet
+    expect(renderWorking(planOf({ frost: FROST }).working, { system: 'us' })).toMatch(
+      /X = [^(]* in \(depths of frost\)/,
+    );
   });
 
   test('on the sheet, with sources and working', () => {

@@ -168,6 +168,18 @@ describe('refuses', () => {
   });
 });
 
+test.each([-1, 1.5, NaN, Infinity, 13, 1e9, '2', null])(
+  'formatQuantity refuses %j places with a code at its option',
+  (places) => {
+    const { path, message } = expectFault(
+      () => formatQuantity(length('1 m'), { places: places as number }),
+      'OUT_OF_RANGE',
+    );
+    expect(path).toEqual(['places']);
+    expect(message).toContain('Write a whole number from 0 to 12');
+  },
+);
+
 test('formatQuantity prints as the quantity was written where no unit is asked for', () => {
   expect(formatQuantity(volume('5.5 yd3'))).toBe('5.50 yd3');
   expect(formatQuantity(volume('5.5 yd3').times(2), { places: 0 })).toBe('11 yd3');

@@ -54,7 +54,7 @@ export interface LiftGroundPlan {
   readonly water: Volume | null;
   /** What to do about the moisture; null if no optimum moisture is given. */
   readonly action: WaterAction | null;
-  /** Passes by the published method; null if no machine is given, or it permits no lift so thick. */
+  /** Passes by the published method; null without a machine, or if the lift is too thick for it. */
   readonly passes: number | null;
   /** Whether the method permits the lift for the machine; null if no machine is given. */
   readonly verdict: Verdict | null;

@@ -35,7 +35,14 @@ export const EXPLANATION = [
   'packages',
   'scope',
 ];
-export const REFERENCE = ['job-file', 'formulas', 'glossary', 'error-codes', 'warnings', 'measured'];
+export const REFERENCE = [
+  'job-file',
+  'formulas',
+  'glossary',
+  'error-codes',
+  'warnings',
+  'measured',
+];
 
 const reference = () =>
   REFERENCE.filter((name) => existsSync(join(DOCS, 'reference', `${name}.md`)));

@@ -64,11 +64,11 @@ function checkRange(
         ? `less than ${least}`
         : `outside ${least} to ${most}`;
   const write = example === undefined ? '' : `. Write a number, such as ${example}`;
-  const limits = {
-    ...(least === undefined ? {} : { least }),
-    ...(most === undefined ? {} : { most }),
-  };
-  fail('OUT_OF_RANGE', path, `${got()} is ${span}${write}`, { ...limits, got: got() });
+  fail('OUT_OF_RANGE', path, `${got()} is ${span}${write}`, {
+    got: got(),
+    ...(least !== undefined && { least }),
+    ...(most !== undefined && { most }),
+  });
 }
 
 /** Reads a quantity by its rule. Internal. */

@@ -112,6 +112,15 @@ describe('parts of a length', () => {
   });
 
   test.each([
+    ['5 ft - ,5 in', 60.5],
+    ['5 ft-,5 in', 60.5],
+    ['5 ft ,5 in', 60.5],
+    [`5' 6,5"`, 66.5],
+  ])('%s, with a decimal comma', (text, inches) => {
+    expect(parseLength(text, { decimalComma: true }).toNumber('in')).toBe(inches);
+  });
+
+  test.each([
     ['1e-7 m', '0.0000001'],
     ['1.5e-7 m', '0.00000015'],
     ['1e-60 m', `0.${'0'.repeat(59)}1`],
@@ -218,6 +227,8 @@ describe('a slope', () => {
     ['2,5 mm/m', '0.0025'],
     ['1 in per 2,5 ft', '1/30'],
     ['1 in per ,5 ft', '1/6'],
+    ['1 in ,5 ft', '1/6'],
+    ['6 in in ,5 ft', '1'],
   ])('%s, with a decimal comma', (text, ratio) => {
     const read = parseSlope(text, { decimalComma: true });
     expect(read.equals(slope(ratio, 'ratio'))).toBe(true);

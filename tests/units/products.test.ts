@@ -1,6 +1,7 @@
 // Which kinds of quantity multiply and divide, and what comes of it.
 import { describe, expect, test } from 'vitest';
 import {
+  area,
   DIMENSIONS,
   fromNumber,
   isQuantity,
@@ -8,6 +9,7 @@ import {
   max,
   min,
   SI_UNIT,
+  volume,
   type AnyQuantity,
   type Dimension,
   type Length,
@@ -112,6 +114,13 @@ test('the opposite twice is the same, and no zero is below zero', () => {
     expect(one.minus(one).negated().toNumber('m')).toBe(0);
     expect(one.isZero()).toBe(text === '0 m');
   }
+});
+
+test('a very small quotient is exact', () => {
+  const depth = volume('1 mm3').dividedBy(area('163.84 mm2'));
+  expect(depth).toStrictEqual(length('0.000006103515625 m'));
+  expect(depth.equals(length('0.006103515625 mm'))).toBe(true);
+  expect(depth.plus(length('1 m')).toJSON()).toEqual({ value: '1.000006103515625', unit: 'm' });
 });
 
 /** A quantity of another copy of the package. */

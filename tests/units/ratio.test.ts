@@ -53,6 +53,12 @@ const VALUES: readonly Fraction[] = [
     [10n ** power, 3n] as const,
   ]),
   [45n, 10n ** 15n],
+  // quotients that end after many zeros are appended
+  [1n, 10n ** 9n],
+  [-8n, 10n ** 15n],
+  [2n ** 8n, 10n ** 8n],
+  [2n ** 14n, 10n ** 8n],
+  [5n ** 10n, 10n ** 10n],
   [4_503_599_627_370_496n, 1n],
   // sums and quotients of many digits
   [12_345_678_901_234_567_890_123_456_789n, 10n ** 20n],

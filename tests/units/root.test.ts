@@ -86,7 +86,7 @@ describe('at the edges', () => {
       10n ** 60n + 1n,
       7n ** 151n,
     ];
-    for (const n of uppers)
+    for (const n of [...uppers, ...squares.map((one) => one * one + 1n), 67_108_865n ** 2n - 1n])
       for (const d of [...unders, 10n ** 60n, 3n ** 101n]) {
         const root = wholeRoot(n * d);
         if (root * root === n * d) continue;

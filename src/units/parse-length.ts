@@ -1,7 +1,6 @@
 import { fault } from '../errors.js';
 import type { LengthUnit } from './catalogue.js';
 import {
-  digit,
   isFootMark,
   isForeignDigit,
   isHidden,
@@ -147,7 +146,7 @@ function scanParts(text: string, start: number, options: ParseLengthOptions): Pa
     const part = scanPart(text, at, previous, options);
     if (previous !== undefined) checkOrder(text, previous, part);
     parts.push(part);
-    at = nextPart(text, part);
+    at = nextPart(text, part, options.decimalComma);
   } while (at < text.length);
   return parts;
 }
@@ -251,13 +250,13 @@ function skipLetters(text: string, start: number): number {
 }
 
 /** Start of the next part, past spaces or a hyphen; the end of the text if there is none. */
-function nextPart(text: string, part: Part): number {
+function nextPart(text: string, part: Part, decimalComma?: boolean): number {
   const next = skipSpaces(text, part.end);
   if (next === text.length) return next;
   if (!isHyphen(text, next)) return next;
   if (isHyphen(text, next + 1)) throw readingFault('DOUBLE_HYPHEN', text, next + 1);
   const after = skipSpaces(text, next + 1);
-  if (digit(text, after) < 0 && !startsAmount(text, after)) {
+  if (!startsAmount(text, after, decimalComma)) {
     throw readingFault('DANGLING_HYPHEN', text, next);
   }
   if (next > part.end && after === next + 1) throw readingFault('HYPHEN_SIGN', text, next);

@@ -56,7 +56,7 @@ export function parseSlope(text: string, options: ParseMeasureOptions = {}): Slo
 }
 
 function readUnsigned(text: string, from: number, options: ParseMeasureOptions): Slope {
-  const division = findDivision(text, from);
+  const division = findDivision(text, from, options.decimalComma);
   if (division !== undefined) return readRiseOverRun(text, from, division, options);
   const amount = scanAmount(text, from, { ...options, finest: 128 });
   const at = skipSpaces(text, amount.end);
@@ -142,7 +142,7 @@ interface Division {
 }
 
 /** Finds ` per ` or ` in ` between two lengths, or a slash after or before a unit. */
-function findDivision(text: string, from: number): Division | undefined {
+function findDivision(text: string, from: number, decimalComma?: boolean): Division | undefined {
   for (let at = from; at < text.length; at += 1) {
     if (text[at] === '/' && isRate(text, at)) return { end: at, resume: at + 1 };
     if (!isSpace(text, at)) continue;
@@ -151,7 +151,10 @@ function findDivision(text: string, from: number): Division | undefined {
       return { end: at, resume: word + 3 };
     }
     // "6 in in 10 ft": the second "in" divides, the first is a unit
-    if (isWordAt(text, word, 'in') && startsAmount(text, skipSpaces(text, word + 2))) {
+    if (
+      isWordAt(text, word, 'in') &&
+      startsAmount(text, skipSpaces(text, word + 2), decimalComma)
+    ) {
       return { end: at, resume: word + 2 };
     }
   }

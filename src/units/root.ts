@@ -4,8 +4,8 @@ import { bitsOf, powerOfTen, rootOf } from './whole.js';
 
 /** Significant digits of a root that is not exact. */
 const DIGITS = 40;
-/** The largest root whose square a float holds. */
-const LARGEST_ROOT = 9e7;
+/** Below 2^26 the root of a float is a whole number only if it is exact. */
+const LARGEST_ROOT = 6.7e7;
 
 /**
  * The square root of a ratio that is not negative: exact for perfect squares, thirds too, else to 40

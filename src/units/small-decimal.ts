@@ -20,6 +20,8 @@ const MOST = Number.MAX_SAFE_INTEGER;
 export const LARGEST_PLACES = 15;
 /** Largest power of ten in a denominator. */
 const LARGEST_POWER = 1e15;
+/** The largest power of ten that a float holds exactly. */
+const LARGEST_EXACT = 1e22;
 
 /** Reduces `n / d` to lowest form. */
 export function smallDecimal(n: number, d: number): SmallDecimal {
@@ -56,7 +58,7 @@ export function divideSmall(a: SmallDecimal, b: SmallDecimal): SmallDecimal | un
   while (n % b.n !== 0) {
     n *= 10;
     d *= 10;
-    if (Math.abs(n) > MOST) return undefined;
+    if (Math.abs(n) > MOST || d > LARGEST_EXACT) return undefined;
   }
   const quotient = n / b.n;
   if (d >= b.d) return d / b.d > LARGEST_POWER ? undefined : fitting(quotient, d / b.d);

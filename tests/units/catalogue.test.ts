@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { convert, DIMENSIONS, SI_UNIT, unitsOf, type Unit } from 'settline/units';
-import { UNITS } from '../../src/units/catalogue.js';
+import { UNITS, type UnitDefinition } from '../../src/units/catalogue.js';
 import { unitEntry } from '../../src/units/engine.js';
 import reference from '../reference/units.json' with { type: 'json' };
 
@@ -52,6 +52,19 @@ test('each unit is its own pair, and SI is one', () => {
 test('no symbol belongs to two dimensions', () => {
   const all = DIMENSIONS.flatMap((dimension) => unitsOf(dimension));
   expect(new Set(all).size).toBe(all.length);
+});
+
+test('each unit has a name of its own, and two units of one have it in the plural', () => {
+  const names = DIMENSIONS.flatMap((dimension) =>
+    Object.entries<UnitDefinition>(UNITS[dimension]).map(([symbol, unit]) => ({ symbol, ...unit })),
+  );
+  for (const { symbol, singular, plural } of names) {
+    expect(singular, symbol).toMatch(/^[A-Za-z]/);
+    if (['ratio', 'percent'].includes(symbol)) continue;
+    expect(plural, symbol).not.toBe(singular);
+    expect(plural, symbol).toMatch(/s\b|feet/);
+  }
+  expect(new Set(names.map(({ singular }) => singular)).size).toBe(names.length);
 });
 
 test('pi in the catalogue is pi', () => {

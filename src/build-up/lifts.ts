@@ -55,7 +55,11 @@ export const MOST_LIFTS = 500;
  * base.tops[1]?.to('in').toFixed(2) //=> '7.33'
  */
 export function lifts(options: LiftsOptions): Lifts {
-  const read = readOptions(options, OPTIONS);
+  return inLifts(readOptions(options, OPTIONS));
+}
+
+/** The same for a layer that has been read. Internal. */
+export function inLifts(read: Values<typeof OPTIONS>): Lifts {
   const count = wholeNumberUp(read.thickness, read.maxLift);
   if (count <= MOST_LIFTS) return splitIntoLifts(read, count);
   const message = `makes ${count} lifts, more than ${MOST_LIFTS}. Check the digits and the unit`;

@@ -84,7 +84,7 @@ export function relativeCompaction(options: RelativeCompactionOptions): Relative
   const compaction = {
     dryDensity: dry,
     percent: ratioToNumber(percent),
-    waterToAdd: optimum === undefined ? null : dry.times(optimum.minus(moisture)),
+    waterToAdd: optimum === undefined ? null : dry.times(optimum).minus(dry.times(moisture)),
     isSuspect: isSuspect(percent),
   };
   return withWorking(compaction, () => compactionSteps({ wet, moisture, dry, most }));

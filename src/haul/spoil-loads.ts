@@ -147,7 +147,7 @@ const checkDensities: Check<typeof OPTIONS> = (reader, _, path, raw) => {
 type Read = Values<typeof OPTIONS>;
 
 function moistDensity({ bankDryDensity, bankMoistDensity, moisture = ONE }: Read): Density {
-  const dry = bankDryDensity?.times(moisture.plus(1));
+  const dry = bankDryDensity?.plus(bankDryDensity.times(moisture));
   return dry ?? known(bankMoistDensity, 'density');
 }
 

@@ -1,6 +1,12 @@
 import type { FieldPath } from '../errors.js';
 import type { Decimal } from '../units/decimal.js';
-import { compareRatios, ONE_RATIO, ratioToDecimal, type Ratio } from '../units/ratio.js';
+import {
+  compareRatios,
+  exactDecimal,
+  ONE_RATIO,
+  ratioToDecimal,
+  type Ratio,
+} from '../units/ratio.js';
 import { readNumber } from '../units/read-number.js';
 import { COMPACTED_PER_LOOSE } from './ranges.js';
 import type { Reader } from './reader.js';
@@ -29,8 +35,8 @@ export const exactCompactedPerLoose: Field<Ratio> = {
   about: { kind: 'number', rule: COMPACTED_PER_LOOSE },
 };
 
-/** The same as a decimal of 40 digits. Internal. */
+/** The same as a decimal that shows 40 digits. Internal. */
 export const compactedPerLoose: Field<Decimal> = {
-  read: (reader, value, path) => ratioToDecimal(readCompactedPerLoose(reader, value, path)),
+  read: (reader, value, path) => exactDecimal(readCompactedPerLoose(reader, value, path)),
   about: { kind: 'number', rule: COMPACTED_PER_LOOSE },
 };

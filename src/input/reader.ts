@@ -2,7 +2,7 @@ import { SettlineError, type ErrorCode, type FieldPath, type Issue } from '../er
 import type { Dimension } from '../units/catalogue.js';
 import type { Decimal } from '../units/decimal.js';
 import type { Quantity } from '../units/quantity.js';
-import { ratioToDecimal, type Ratio } from '../units/ratio.js';
+import { exactDecimal, type Ratio } from '../units/ratio.js';
 import { isPlain } from './plain.js';
 import { readQuantity, readRuledNumber } from './read-amount.js';
 import type { NumberRule, QuantityRule } from './rule.js';
@@ -72,7 +72,7 @@ export function makePlainReader({ keepsParts = false } = {}): PlainReader {
     text: (value, path) => readText(value, path, fail),
     flag: (value, path) => readFlag(value, path, fail),
     choice: (value, path, choices) => readChoice(value, path, choices, fail),
-    number: (value, path, rule) => ratioToDecimal(readRuledNumber(value, path, rule, fail)),
+    number: (value, path, rule) => exactDecimal(readRuledNumber(value, path, rule, fail)),
     ratio: (value, path, rule) => readRuledNumber(value, path, rule, fail),
     faults: () => count,
     finish() {

@@ -1,6 +1,6 @@
 // string-line uses build-up: lifts are those of a layer of the build-up
 import type { BuildUp } from '../build-up/build-up.js';
-import { lifts, MOST_LIFTS, type Lifts } from '../build-up/lifts.js';
+import { inLifts, MOST_LIFTS, type Lifts } from '../build-up/lifts.js';
 import { compactedPerLoose } from '../input/compaction-ratio.js';
 import { list, object, quantity, text } from '../input/field.js';
 import { THICKNESS } from '../input/ranges.js';
@@ -80,11 +80,9 @@ export function splitLayers(
   read: readonly Values<typeof LIFTS>[],
   { layers }: BuildUp,
 ): LiftsOfLayers {
-  return read.flatMap(({ layer, maxLift, compactedPerLoose: ratio }) => {
+  return read.flatMap(({ layer, ...how }) => {
     const thickness = layers.find(({ name }) => name === layer)?.thickness;
-    if (thickness === undefined) return [];
-    const inLifts = lifts({ thickness, maxLift, compactedPerLoose: ratio.toString() });
-    return [{ layer, lifts: inLifts }];
+    return thickness === undefined ? [] : [{ layer, lifts: inLifts({ thickness, ...how }) }];
   });
 }
 

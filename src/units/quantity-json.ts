@@ -23,8 +23,8 @@ export function quantityJSON(dimension: Dimension, exact: Ratio): QuantityJSON {
 const unitsToTry = (dimension: Dimension): readonly Unit[] =>
   dimension === 'angle' ? ['deg', 'rad', 'gon'] : unitsOf(dimension);
 
-/** All digits, or a fraction in lowest terms if they do not end. */
-function exactText(a: Ratio): string {
+/** All digits, or a fraction in lowest terms if they do not end. Internal. */
+export function exactText(a: Ratio): string {
   if (!hasEnd(a)) return `${a.n}/${a.d}`;
   return digitsText(a.n, isSmall(a) ? Math.round(Math.log10(a.d)) : a.places);
 }

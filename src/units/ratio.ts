@@ -9,6 +9,7 @@ import {
 } from './big-ratio.js';
 import type { Decimal } from './decimal.js';
 import { digitsOf, ratioOfDigits } from './read-digits.js';
+import { ratioToDecimal } from './read-out.js';
 import {
   addSmall,
   compareSmall,
@@ -43,8 +44,23 @@ export function wholeRatio(n: number): Ratio {
 /** Digits in a word of a decimal of `decimal.js`. */
 const WORD = 7;
 
+const exacts = new WeakMap<Decimal, Ratio>();
+
+/** A value as a decimal that shows 40 digits and still counts as all of the value. */
+export function exactDecimal(a: Ratio): Decimal {
+  const decimal = ratioToDecimal(a);
+  if (!isSmall(a)) exacts.set(decimal, a);
+  return decimal;
+}
+
+/** All of the value that such a decimal was made of; undefined for any other. */
+export const exactOfDecimal = (decimal: Decimal): Ratio | undefined => exacts.get(decimal);
+
 /** A decimal as a ratio. */
-export function decimalRatio({ s, e, d }: Decimal): Ratio {
+export const decimalRatio = (decimal: Decimal): Ratio =>
+  exactOfDecimal(decimal) ?? ratioOfShown(decimal);
+
+function ratioOfShown({ s, e, d }: Decimal): Ratio {
   const [first = 0, ...rest] = d;
   const digits = rest.reduce((text, word) => text + `${word}`.padStart(WORD, '0'), `${first}`);
   const n = s < 0 ? -BigInt(digits) : BigInt(digits);

@@ -2,7 +2,7 @@ import { fault } from '../errors.js';
 import { divideBig, ZERO_RATIO, type Ratio } from './big-ratio.js';
 import { isDecimal, type Decimal } from './decimal.js';
 import type { NumberInput } from './quantity-types.js';
-import { wholeRatio } from './ratio.js';
+import { exactOfDecimal, wholeRatio } from './ratio.js';
 import { digitsOf, ratioOfDigits, type Digits } from './read-digits.js';
 import { shownText } from '../shown-text.js';
 import { shown } from './shown.js';
@@ -28,7 +28,7 @@ export function readNumber(value: NumberInput): Ratio {
     case 'string':
       return readSmall(value) ?? ratioOf(termsIn(value), LARGEST_EXPONENT);
     default:
-      return readNumber(textOf(value));
+      return exactOfDecimal(value) ?? readNumber(textOf(value));
   }
 }
 

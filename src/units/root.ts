@@ -20,7 +20,12 @@ export function squareRoot(a: Ratio): Ratio {
 export const isRoundedRoot = (root: Ratio): boolean => !isSmall(root) && root.places >= 0;
 
 function rootOfDecimal(a: Ratio): Ratio {
-  if (!isSmall(a)) return roundedRoot(a);
+  if (!isSmall(a)) {
+    // sqrt(n / 10^p), p even
+    const odd = a.places % 2;
+    const root = squareRootOf(odd === 0 ? a.n : a.n * 10n);
+    return root === undefined ? roundedRoot(a) : decimalOf(root, (a.places + odd) / 2);
+  }
   // sqrt(n / d) = sqrt(n d) / d
   const root = Math.sqrt(a.n * a.d);
   return Number.isInteger(root) && root <= LARGEST_ROOT ? smallDecimal(root, a.d) : roundedRoot(a);

@@ -1,6 +1,9 @@
 import { fault } from '../errors.js';
 import { Decimal40 } from './decimal.js';
-import { fromSIDecimal, quantityOf, type Angle, type Slope } from './quantity.js';
+import { fromSIDecimal, fromUnit, quantityOf, type Angle, type Slope } from './quantity.js';
+import { wholeRatio } from './ratio.js';
+
+const UPRIGHT = fromUnit('angle', wholeRatio(90), 'deg');
 
 /**
  * The slope of a line at an angle to the level: `slope = tan(angle)`, to 40 digits.
@@ -13,13 +16,19 @@ import { fromSIDecimal, quantityOf, type Angle, type Slope } from './quantity.js
  */
 export function slopeOfAngle(angle: Angle): Slope {
   const own = quantityOf('angle', angle);
-  if (own.abs().to('deg').gte(90)) {
+  const size = own.abs();
+  const rest = UPRIGHT.minus(size);
+  if (rest.isZero() || rest.isNegative()) {
     throw fault(
       'OUT_OF_RANGE',
       'the angle is vertical or steeper. Write an angle below 90 degrees',
     );
   }
-  return fromSIDecimal('slope', Decimal40.tan(own.si));
+  // tan a = 1 / tan(90 deg - a): close to the vertical a tangent loses digits
+  const isSteep = rest.lessThan(size);
+  const tangent = Decimal40.tan((isSteep ? rest : size).si);
+  const slope = fromSIDecimal('slope', isSteep ? Decimal40.div(1, tangent) : tangent);
+  return own.isNegative() ? slope.negated() : slope;
 }
 
 /**

@@ -62,8 +62,10 @@ describe('at the edges', () => {
   const squares = [
     ...[0n, 1n, 3n, 10n, 89_999_999n, 90_000_000n, 90_000_001n, 94_906_265n, 94_906_267n],
     ...[2n ** 52n, 2n ** 53n + 1n, 10n ** 20n],
+    // more than forty digits
+    ...[5n ** 58n, 10n ** 40n + 5n],
   ];
-  const unders = [1n, 3n, 7n, 10n, 16n, 1250n, 3937n, 10n ** 7n, 10n ** 8n, 10n ** 15n];
+  const unders = [1n, 3n, 7n, 10n, 16n, 1250n, 3937n, 10n ** 7n, 10n ** 8n, 10n ** 15n, 2n ** 43n];
 
   test('roots of squares are exact', () => {
     for (const n of squares)

@@ -4,7 +4,8 @@ import { readOptions, shapeOf, type Values } from '../../input/shape.js';
 import { COMPACTION_MOISTURE } from '../../sources/compaction-method.js';
 import type { AreaInput, DensityInput, LengthInput } from '../../units/construct.js';
 import type { Mass, Volume } from '../../units/quantity.js';
-import { Decimal40, ONE, ZERO } from '../../units/decimal.js';
+import { Decimal40, ONE, ZERO, type Decimal } from '../../units/decimal.js';
+import { decimalRatio, exactDecimal, subtractRatios } from '../../units/ratio.js';
 import {
   formulaStep,
   given,
@@ -93,9 +94,9 @@ export function liftWater(options: LiftWaterOptions): LiftWater {
   const { area, thickness, dryDensity, moisture, targetMoisture, evaporation } = read;
   const volume = area.times(thickness);
   const dryMass = volume.times(dryDensity);
-  const missing = targetMoisture.minus(moisture);
+  const missing = less(targetMoisture, moisture);
   const isToAdd = missing.gt(0);
-  const kept = isToAdd ? ONE.minus(evaporation) : ONE;
+  const kept = isToAdd ? less(ONE, evaporation) : ONE;
   const waterMass = dryMass.times(missing).dividedBy(kept);
   const water = waterMass.dividedBy(WATER);
   const isWithinWindow = missing.abs().lte(COMPACTION_MOISTURE.window.value);
@@ -112,6 +113,9 @@ export function liftWater(options: LiftWaterOptions): LiftWater {
   };
   return withWorking(found, () => waterSteps(read, found));
 }
+
+const less = (a: Decimal, b: Decimal): Decimal =>
+  exactDecimal(subtractRatios(decimalRatio(a), decimalRatio(b)));
 
 function noteOf(action: WaterAction): string {
   switch (action) {

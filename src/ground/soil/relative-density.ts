@@ -7,6 +7,7 @@ import { readOptions, shapeOf, type Check, type Values } from '../../input/shape
 import type { DensityInput } from '../../units/construct.js';
 import { Decimal40, type Decimal } from '../../units/decimal.js';
 import type { Density } from '../../units/quantity.js';
+import { shareOf } from '../../units/times-ratio.js';
 import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 
 /** The loosest and the densest state of sand or gravel, and the state in place. */
@@ -197,7 +198,7 @@ function byDensity(read: Read): RelativeDensity {
 
 /** `d = d1 d2 / (d2 - D (d2 - d1))` */
 function densityAt(low: Density, high: Density, percent: Decimal): Density {
-  const rest = high.minus(high.minus(low).times(percent.dividedBy(HUNDRED)));
-  if (!rest.isNegative() && !rest.isZero()) return low.times(high.dividedBy(rest));
+  const rest = high.minus(high.minus(low).times(percent).dividedBy(HUNDRED));
+  if (!rest.isNegative() && !rest.isZero()) return low.times(shareOf(high, rest));
   throw fault('OUT_OF_RANGE', 'no density is that far past the densest state', {}, ['percent']);
 }

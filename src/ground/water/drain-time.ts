@@ -10,6 +10,7 @@ import { RESERVOIR } from '../../sources/water-figures.js';
 import type { LengthInput, TimeInput } from '../../units/construct.js';
 import { Decimal40 } from '../../units/decimal.js';
 import type { Length, Time } from '../../units/quantity.js';
+import { shareOf } from '../../units/times-ratio.js';
 import { formulaStep, given, withWorking, type Step, type Worked } from '../../working.js';
 import { waterRate, type WaterRateInput } from './rain-rate.js';
 
@@ -65,11 +66,9 @@ export function drainTime(options: DrainTimeOptions): DrainTime {
   }
   const depth =
     read.depth ??
-    infiltration.depth
-      .times(known(read.time, 'time').dividedBy(infiltration.time))
-      .dividedBy(voids);
+    infiltration.depth.times(shareOf(known(read.time, 'time'), infiltration.time)).dividedBy(voids);
   const time =
-    read.time ?? infiltration.time.times(depth.times(voids).dividedBy(infiltration.depth));
+    read.time ?? infiltration.time.times(shareOf(depth.times(voids), infiltration.depth));
   return withWorking({ depth, time, cautions: cautionsFor('ground', 'drainage') }, () => [
     drainStep(read, { depth, time }),
   ]);

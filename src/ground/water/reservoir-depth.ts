@@ -9,6 +9,7 @@ import { RESERVOIR } from '../../sources/water-figures.js';
 import { time, type LengthInput, type TimeInput } from '../../units/construct.js';
 import { Decimal40, ZERO } from '../../units/decimal.js';
 import type { Length } from '../../units/quantity.js';
+import { shareOf } from '../../units/times-ratio.js';
 import { NO_LENGTH } from '../../units/zero.js';
 import { formulaStep, given, withWorking, type Step, type Worked } from '../../working.js';
 import { waterRate, type WaterRate, type WaterRateInput } from './rain-rate.js';
@@ -77,7 +78,7 @@ export function reservoirDepth(options: ReservoirDepthOptions): ReservoirDepth {
     bothOrNeither(reader, raw, ['runoff', 'areaRatio'], path);
   });
   const { rain, runoff, areaRatio, infiltration, fillTime, voids } = read;
-  const soaked = infiltration.depth.times(fillTime.dividedBy(infiltration.time));
+  const soaked = infiltration.depth.times(shareOf(fillTime, infiltration.time));
   const water = rain.plus(runoff.times(areaRatio)).minus(soaked);
   const left = water.isNegative() ? NO_LENGTH : water;
   const depth = left.dividedBy(voids);
@@ -109,7 +110,7 @@ export function reservoirDepth(options: ReservoirDepthOptions): ReservoirDepth {
 
 /** Depth that soil takes in an hour. */
 const perHour = ({ depth, time: taken }: WaterRate): Length =>
-  depth.times(time(1, 'h').dividedBy(taken));
+  depth.times(shareOf(time(1, 'h'), taken));
 
 const depthStep = (read: Values<typeof OPTIONS>, depth: Length): Step => {
   const { rain, runoff, areaRatio, infiltration, fillTime, voids } = read;

@@ -7,6 +7,7 @@ import { waterFrom, type WaterInDig } from '../../site/excavation/water-in-dig.j
 import { sum } from '../../units/aggregate.js';
 import type { AreaInput, FlowInput, TimeInput } from '../../units/construct.js';
 import type { Length } from '../../units/quantity.js';
+import { shareOf } from '../../units/times-ratio.js';
 import { derivedStep, given, type Step } from '../../working.js';
 import { coefficientOf, reducedAreas, runoffAreas, type RunoffAreaInput } from './peak-runoff.js';
 import { waterRate, type WaterRateInput } from './rain-rate.js';
@@ -68,7 +69,7 @@ export function stormInDig(options: StormInDigOptions): WaterInDig {
 type Storm = Values<typeof OPTIONS>;
 
 const rainOf = ({ rain, duration }: Pick<Storm, 'rain' | 'duration'>): Length =>
-  rain.depth.times(duration.dividedBy(rain.time));
+  rain.depth.times(shareOf(duration, rain.time));
 
 /** A storm of some rain, and no more than a dig may be deep. */
 const checkStorm: Check<typeof OPTIONS> = (reader, { rain, duration }, path) => {

@@ -50,8 +50,7 @@ export const withTops = (edges: readonly PlannedEdge[], depth: Length): EdgePlan
 export const topAt = (
   { dig, batter }: Pick<PlannedEdge, 'dig' | 'batter'>,
   height: Length,
-): Length =>
-  batter === null || height.isNegative() ? dig : dig.plus(height.times(batter.toString()));
+): Length => (batter === null || height.isNegative() ? dig : dig.plus(height.times(batter)));
 
 function edgeLength(from: Vector, to: Vector, bulge: Ratio | undefined): Length {
   const chord = norm(minus(to, from));

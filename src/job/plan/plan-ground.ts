@@ -6,7 +6,9 @@ import {
 import { frostSupport } from '../../ground/frost/frost-support.js';
 import { liftWater, type LiftWater } from '../../ground/soil/lift-water.js';
 import { peakRunoff } from '../../ground/water/peak-runoff.js';
+import { ZERO } from '../../units/decimal.js';
 import type { Area } from '../../units/quantity.js';
+import { numberText } from '../read/normal-job.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import { methodSteps, runoffSteps, supportSteps, waterSteps } from './working/ground-steps.js';
@@ -113,8 +115,8 @@ function waterOf({ job, pavement, base }: GroundBasis, lift: LiftPlan): LiftWate
     area: base,
     thickness: lift.compacted,
     dryDensity: stone.compactedDryDensity,
-    moisture: (optimum.moisture ?? stone.moisture ?? 0).toString(),
-    targetMoisture: optimum.optimumMoisture.toString(),
+    moisture: numberText(optimum.moisture ?? stone.moisture ?? ZERO),
+    targetMoisture: numberText(optimum.optimumMoisture),
   });
 }
 
@@ -124,7 +126,7 @@ function runoffOf({ job, paving }: GroundBasis) {
   const share =
     storm.coefficient === undefined
       ? ({ surface: 'brick' } as const)
-      : { coefficient: storm.coefficient.toString() };
+      : { coefficient: numberText(storm.coefficient) };
   return peakRunoff({
     areas: [{ area: paving, ...share }],
     rain: { depth: storm.depth, time: storm.time },

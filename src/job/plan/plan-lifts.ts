@@ -1,6 +1,7 @@
 import type { BuildUp } from '../../build-up/build-up.js';
 import { lifts } from '../../build-up/lifts.js';
 import { NO_LENGTH } from '../../units/zero.js';
+import { numberText } from '../read/normal-job.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { isStone, type Pavement } from '../schema/layer-kinds.js';
 import { looseOf } from './materials.js';
@@ -15,7 +16,7 @@ export function planLifts(job: ReadJob, pavement: Pavement, stack: BuildUp): Lif
     const { compacted, loose, tops } = lifts({
       thickness: layer.thickness,
       maxLift,
-      compactedPerLoose: compactedPerLoose.toString(),
+      compactedPerLoose: numberText(compactedPerLoose),
     });
     for (const top of tops) {
       const aboveSubgrade = below.plus(top);

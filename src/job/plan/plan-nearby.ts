@@ -13,6 +13,7 @@ import { digOutline } from './areas/in-dig.js';
 import type { PlanPoint } from '../../units/vector.js';
 import { inField } from '../read/in-field.js';
 import { withoutGaps } from './without-gaps.js';
+import { numberText } from '../read/normal-job.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
 /** The dig of a pavement, for checks of lines, trees and rules. Internal. */
@@ -119,7 +120,7 @@ function zoneOf(
   outline: DrawnDig,
 ): RootZone {
   const rule = {
-    radiusPerDiameter: radiusPerDiameter.toString(),
+    radiusPerDiameter: numberText(radiusPerDiameter),
     ...withoutGaps({ minimumRadius }),
   };
   return rootZone({ trunkDiameter, rule, dig: { outline, trunk: { x, y } } });

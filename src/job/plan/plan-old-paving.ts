@@ -6,6 +6,7 @@ import type { Area, Length, Volume } from '../../units/quantity.js';
 import { sum } from '../../units/aggregate.js';
 import { NO_LENGTH, NO_VOLUME } from '../../units/zero.js';
 import { inField } from '../read/in-field.js';
+import { numberText } from '../read/normal-job.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { insideOf } from './areas/in-dig.js';
 import type { OldPavingPlan } from './plan.js';
@@ -33,7 +34,7 @@ export const oldPavingOf = (job: ReadJob, id: string): LaidOldPaving[] =>
     if (old.pavement !== undefined && old.pavement !== id) return [];
     const path = ['oldPaving', index];
     const { thickness, outline = null } = old;
-    const share = old.share?.toString() ?? '1';
+    const share = old.share === undefined ? '1' : numberText(old.share);
     return [{ old, thickness, outline, share: outline === null ? share : '1', path }];
   });
 

@@ -2,6 +2,7 @@ import { entry } from '../../invariant.js';
 import { baseOrder } from '../../volumes/base-order.js';
 import type { Area, Length, Volume } from '../../units/quantity.js';
 import { NO_LENGTH } from '../../units/zero.js';
+import { numberText } from '../read/normal-job.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { isStone, thicknessOf, type Pavement } from '../schema/layer-kinds.js';
 import { looseOf, sandOf } from './materials.js';
@@ -77,7 +78,7 @@ const factorsOf = ({
   waste,
 }: Omit<Loose, 'settlement'>) => ({
   compactedDryDensity,
-  compactedPerLoose: compactedPerLoose.toString(),
-  moisture: moisture?.toString() ?? 0,
-  waste: waste?.toString() ?? 0,
+  compactedPerLoose: numberText(compactedPerLoose),
+  moisture: moisture === undefined ? 0 : numberText(moisture),
+  waste: waste === undefined ? 0 : numberText(waste),
 });

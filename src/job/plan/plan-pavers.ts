@@ -11,6 +11,7 @@ import { inField } from '../read/in-field.js';
 import { plainOutline } from '../read/normal-job.js';
 import { paverOf, paverWith, type Paver } from './materials.js';
 import type { PaverPlan, UnitsPlan } from './plan.js';
+import { numberText } from '../read/normal-job.js';
 import type { ReadJob } from '../schema/job-shape.js';
 
 /** Pavers of a pavement, with the working. Internal. */
@@ -92,7 +93,7 @@ function borderOf({ paver, edging }: Units, { border, outline }: Pavement): Bord
 const unitOptions = (paver: Paver) => ({
   unit: sizeOf(paver),
   joint: paver.joint,
-  ...(paver.breakage === undefined ? {} : { breakage: paver.breakage.toString() }),
+  ...(paver.breakage === undefined ? {} : { breakage: numberText(paver.breakage) }),
 });
 
 /** Options for counting cuts: pattern, direction, and share of off-cuts used. */
@@ -107,7 +108,7 @@ function patternOptions(
   return {
     ...(pattern === undefined ? {} : { pattern }),
     edge,
-    ...(reuse === undefined ? {} : { reuse: reuse.toString() }),
+    ...(reuse === undefined ? {} : { reuse: numberText(reuse) }),
   };
 }
 

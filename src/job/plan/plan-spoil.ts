@@ -1,14 +1,15 @@
 import { toState, type StateVolume } from '../../volumes/state-volume.js';
 import { given } from '../../working.js';
 import { take, worked, type PlacedStep } from './placed.js';
+import { numberText } from '../read/normal-job.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import type { PavementPlan, SpoilPlan } from './plan.js';
 
 /** Soil to dig and haul away: the cut after stripping. Internal. */
 export function planSpoil(job: ReadJob, bank: StateVolume<'bank'>): SpoilPlan {
   const factors = {
-    loosePerBank: job.soil.loosePerBank.toString(),
-    compactedPerBank: job.soil.compactedPerBank.toString(),
+    loosePerBank: numberText(job.soil.loosePerBank),
+    compactedPerBank: numberText(job.soil.compactedPerBank),
   };
   return {
     bank,

@@ -8,6 +8,7 @@ import { NO_LENGTH } from '../../units/zero.js';
 import type { Pavement } from '../schema/layer-kinds.js';
 import { paverIndex, type Paver } from './materials.js';
 import type { DigRing, EdgePlan, SuppliesPlan } from './plan.js';
+import { numberText } from '../read/normal-job.js';
 import type { ReadJob } from '../schema/job-shape.js';
 import { withoutGaps } from './without-gaps.js';
 import { inField } from '../read/in-field.js';
@@ -91,7 +92,7 @@ function sandFor(
     joint: paver.joint,
     depth,
     density,
-    ...withoutGaps({ recess, riseFromBed, bag, waste: waste?.toString() }),
+    ...withoutGaps({ recess, riseFromBed, bag, waste: waste && numberText(waste) }),
   };
   return inField(
     () => jointSand(options),

@@ -1,6 +1,8 @@
 import type { Decimal } from '../../units/decimal.js';
 import { isDecimal } from '../../units/decimal.js';
+import { exactText } from '../../units/quantity-json.js';
 import { fromSI, isQuantity } from '../../units/quantity.js';
+import { decimalRatio } from '../../units/ratio.js';
 import { pointFrom } from '../../units/vector.js';
 import type { OutlineInput } from '../../outline/read-outline.js';
 import type { Outline, Ring } from '../../outline/ring.js';
@@ -17,7 +19,7 @@ export function normalJob(job: ReadJob): JobInput {
 
 function normal(value: unknown): unknown {
   if (typeof value !== 'object' || value === null || isQuantity(value)) return value;
-  if (isDecimal(value)) return decimalText(value);
+  if (isDecimal(value)) return numberText(value);
   if (Array.isArray(value)) return value.map(normal);
   if (isOutline(value)) return outlineWith(value, 1);
   const plain: Record<string, unknown> = {};
@@ -27,7 +29,8 @@ function normal(value: unknown): unknown {
   return plain;
 }
 
-const decimalText = (value: Decimal): string => value.toFixed();
+/** A number of a job as text, all of it. Internal. */
+export const numberText = (value: Decimal): string => exactText(decimalRatio(value));
 
 const isOutline = (value: object): value is Outline => 'origin' in value && 'points' in value;
 

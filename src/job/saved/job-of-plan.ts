@@ -1,4 +1,4 @@
-import { ratioToDecimal, ratioToNumber } from '../../units/ratio.js';
+import { exactDecimal, ratioToNumber } from '../../units/ratio.js';
 import { readWritten } from '../../units/read-number.js';
 import type { JobPlan } from '../plan/plan.js';
 import type { ReadJob } from '../schema/job-shape.js';
@@ -22,5 +22,5 @@ export function jobOfPlan(plan: JobPlan): ReadJob {
 function numberOf(value: string | number, name: string): unknown {
   if (!JOB_NUMBERS.has(name)) return value;
   const exact = readWritten(value);
-  return WHOLE.has(name) ? ratioToNumber(exact) : ratioToDecimal(exact);
+  return WHOLE.has(name) ? ratioToNumber(exact) : exactDecimal(exact);
 }

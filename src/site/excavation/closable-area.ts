@@ -10,6 +10,8 @@ import type {
   TimeInput,
 } from '../../units/construct.js';
 import type { Area } from '../../units/quantity.js';
+import { decimalRatio } from '../../units/ratio.js';
+import { onePlus, overRatio, shareOf } from '../../units/times-ratio.js';
 import { derivedStep, given, withWorking, type Worked } from '../../working.js';
 
 /** The pace of a crew, and its time left. */
@@ -84,9 +86,9 @@ export interface ClosableArea extends Cautioned, Worked {
 export function closableArea(options: ClosableAreaOptions): ClosableArea {
   const read = readOptions(options, OPTIONS);
   const { stone, moisture, thickness, compactedDryDensity: density, crew } = read;
-  const dry = stone.dividedBy(moisture.plus(1));
+  const dry = overRatio(stone, onePlus(decimalRatio(moisture)));
   const byStone = dry.dividedBy(density).dividedBy(thickness);
-  const byCrew = crew === undefined ? null : crew.area.times(crew.timeLeft.dividedBy(crew.time));
+  const byCrew = crew === undefined ? null : crew.area.times(shareOf(crew.timeLeft, crew.time));
   const crewDecides = byCrew !== null && byCrew.compare(byStone) < 0;
   const found = {
     area: crewDecides ? byCrew : byStone,

@@ -87,8 +87,8 @@ export function softSpot(options: SoftSpotOptions): SoftSpot {
     area,
     thickness: depth,
     compactedDryDensity,
-    moisture: read.moisture.toString(),
-    compactedPerLoose: read.compactedPerLoose.toString(),
+    moisture: options.moisture,
+    compactedPerLoose: options.compactedPerLoose,
   });
   const geotextile = perimeter === undefined ? null : area.plus(perimeter.times(depth.plus(lap)));
   const found = {

@@ -1,5 +1,6 @@
 import { lifts as liftsOf } from '../../../build-up/lifts.js';
 import { given, type Step, type StepInput } from '../../../working.js';
+import { numberText } from '../../read/normal-job.js';
 import type { ReadJob } from '../../schema/job-shape.js';
 import { isStone, type Pavement } from '../../schema/layer-kinds.js';
 import { looseOf } from '../materials.js';
@@ -24,7 +25,7 @@ export function liftSteps(
     const { working, count, compacted } = liftsOf({
       thickness: layer.thickness,
       maxLift,
-      compactedPerLoose: compactedPerLoose.toString(),
+      compactedPerLoose: numberText(compactedPerLoose),
     });
     const own = Array.from({ length: count }, (_, k) => first + k);
     first += count;

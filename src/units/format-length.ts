@@ -37,7 +37,8 @@ const CHECKS = {
 
 /**
  * Prints a length to the nearest step: `round(length / step) x step`, rounded once.
- * {@link parseLength} reads the printed text back as exactly the rounded length.
+ * {@link parseLength} reads the printed text back as exactly the rounded length, but for `1,500 mm`
+ * with a decimal comma, which it refuses because it could be thousands.
  *
  * @param quantity - any length, negative too
  * @param options - see {@link FormatLengthOptions}

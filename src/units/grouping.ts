@@ -15,6 +15,8 @@ const THOUSANDS = /^[1-9]\d{0,2},\d{3}$/;
 export function refuseGrouping(text: string, { start, end }: Amount, unit: Unit): void {
   const digits = text.slice(start, end);
   if (!THOUSANDS.test(digits) || THOUSANDTHS.has(unit)) return;
-  const hint = `Write ${digits.replace(',', '')} ${unit}, or ${digits.replace(/0+$/, '')} ${unit}`;
+  const short = digits.replace(/,?0+$/, '');
+  const other = short === digits ? `${digits}0` : short;
+  const hint = `Write ${digits.replace(',', '')} ${unit}, or ${other} ${unit}`;
   throw readingFault('GROUPING', text, start, hint);
 }

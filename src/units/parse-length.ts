@@ -166,7 +166,10 @@ function scanPart(
   const word = scanUnit(text, unitAt, options);
   if (previous !== undefined) refuseTightPoint(text, previous, amount, word !== undefined);
   if (word !== undefined) {
-    if (options.decimalComma === true) refuseGrouping(text, amount, word.unit);
+    // inches after feet are no thousands
+    if (options.decimalComma === true && previous === undefined) {
+      refuseGrouping(text, amount, word.unit);
+    }
     const isMark = word.unit === 'ft' && isFootMark(text, unitAt);
     return { amount, unit: word.unit, isImplied: false, isFootMark: isMark, end: word.end };
   }

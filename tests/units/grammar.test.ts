@@ -119,6 +119,8 @@ describe('parts of a length', () => {
     ['5 ft-,5 in', 60.5],
     ['5 ft ,5 in', 60.5],
     [`5' 6,5"`, 66.5],
+    [`0' 7,444"`, 7.444],
+    ['5 ft 1,500 in', 61.5],
   ])('%s, with a decimal comma', (text, inches) => {
     expect(parseLength(text, { decimalComma: true }).toNumber('in')).toBe(inches);
   });

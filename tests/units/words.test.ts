@@ -261,12 +261,18 @@ describe('three digits after a decimal comma', () => {
         expect(read(unit, dimension, '1,500').equals(fromNumber(1.5, unit) as never)).toBe(true);
         return;
       }
-      for (const digits of ['1,500', '12,345', '123,450']) {
+      for (const [digits, fraction] of [
+        ['1,500', '1,5'],
+        ['12,345', '12,3450'],
+        ['123,450', '123,45'],
+        ['10,000', '10'],
+      ] as const) {
         const issue = expectReason(() => read(unit, dimension, digits), 'GROUPING');
-        const fraction = digits.replace(/0+$/, '');
         expect(issue.message).toContain(
           `Write ${digits.replace(',', '')} ${unit}, or ${fraction} ${unit}`,
         );
+        const plain = read(unit, dimension, fraction);
+        expect(plain.equals(fromNumber(Number(fraction.replace(',', '.')), unit) as never)).toBe(true);
         expect(issue.params['position']).toBe(0);
       }
     });

@@ -16,7 +16,9 @@ import { isQuantity, type AnyQuantity } from 'settline/units';
 import { cedarCourtJob } from '../cedar-court.js';
 import { expectFault } from '../faults.js';
 import { heronYardJob } from '../heron-yard.js';
+import { levelSite, pavementOn, rectangle } from '../level-site.js';
 import { millGarthJob } from '../mill-garth.js';
+import { planFile } from '../plan-file.js';
 import { slateWharfJob } from '../slate-wharf.js';
 import { without } from '../without.js';
 
@@ -291,4 +293,18 @@ describe('published figures', () => {
     expect(end(plan)).not.toContain(SOURCES['nist-sp811'].title);
     expect(end(readPlan(JSON.parse(JSON.stringify(plan))))).toContain(SOURCES['nist-sp811'].title);
   });
+});
+
+test('fill in low ground has a chain, for each stone that fills', () => {
+  const low = pavementOn(rectangle(0, 0, 4, 4), { id: 'low', existingAboveFinish: '-600 mm' });
+  const plan = planFile(levelSite([low]));
+  const [stone] = plan.totals.stones;
+  // the dig 0.5 m out: 5 x 5, the subgrade 400 mm down and so 200 mm over the ground
+  expect(stone?.fill?.volume.to('m3').toString()).toBe('5');
+  const found = explain(plan, ['totals', 'stones', 0, 'fill', 'volume']);
+  if (found.origin !== 'step') expect.unreachable(found.origin);
+  expect(found.step.title).toBe('Fill of stone');
+  expect(found.step.takes['s']?.map((path) => pathText(path))).toEqual([
+    'pavements[0].stones[1].order.compacted.volume',
+  ]);
 });

@@ -224,10 +224,13 @@ describe('a strip whose base lies in that of a deeper drive', () => {
           points: [sw, se, [ne?.[0], 4 - slant], nw],
           arcs: [{ edge: 2, bulgeMiddleOrdinate: bow }],
         });
-        const found = of(planFile(levelSite([half(0, 'a'), half(2, 'b'), bowed])), 'strip');
+        const plan = planFile(levelSite([half(0, 'a'), half(2, 'b'), bowed]));
+        const found = of(plan, 'strip');
         const { ownDig, ownBase } = found.areas;
         expect([ownDig, ownBase].map((own) => own.isZero())).toEqual([true, true]);
         expect(found.spoil.mass.isZero()).toBe(true);
+        // all three are of one stone: 4.8 x 4.8 x 0.4
+        expect(plan.totals.stones[0]?.compacted.to('m3').toString()).toBe('9.216');
       }
     }
   });

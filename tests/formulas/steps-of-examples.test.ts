@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import * as settline from 'settline';
 import type { Step } from 'settline';
 import { attempt } from 'settline/errors';
 import { planJob } from 'settline/job';
@@ -44,15 +45,28 @@ test('every step has a title, and every figure of it a symbol and a name', () =>
   }
 });
 
+const sites = [cedarCourtJob(), heronYardJob(), millGarthJob(), slateWharfJob()].map((job) => ({
+  job,
+  steps: planJob(job).working,
+}));
+
+test('every procedure is that of a function of the library, and says what it does', () => {
+  const all = [...worked, ...sites].flatMap(({ steps }) => steps);
+  const procedures = all.flatMap((step) => (step.kind === 'procedure' ? [step] : []));
+  expect(procedures.length).toBeGreaterThan(100);
+  for (const { title, procedure, method } of procedures) {
+    expect(Object.keys(settline), title).toContain(procedure);
+    expect(method, title).toMatch(/\w+ \w+/);
+  }
+});
+
 test('nine in ten kinds of step are formulas', () => {
   const kinds = new StepKinds();
   for (const { name, given, steps } of worked) {
     // the steps of a plan that is read back are those of the plan
     if (name !== 'planFromJSON') kinds.add(name, given, steps);
   }
-  for (const job of [cedarCourtJob(), heronYardJob(), millGarthJob(), slateWharfJob()]) {
-    kinds.add('planJob', job, planJob(job).working);
-  }
+  for (const { job, steps } of sites) kinds.add('planJob', job, steps);
   const { count, procedures } = kinds;
   const share = (count - procedures.length) / count;
   process.stdout.write(

@@ -84,4 +84,19 @@ describe('depths between two strings', () => {
     ]);
     expect(faultsOf(moved('-7.1 m'))[0]).toContain('OUT_OF_RANGE');
   });
+
+  test('up to 200 rows, and the one at the other string', () => {
+    // 6.4 m over 200
+    expect(tableOf(site('32 mm')).rows).toHaveLength(201);
+    expect(faultsOf(site('31.999 mm'))).toEqual([
+      'pavements[0].betweenStrings.spacing OUT_OF_RANGE: makes more than 200 rows. Check the digits and the unit',
+    ]);
+  });
+
+  test('strings that meet are refused', () => {
+    const meeting = site('2 m', (job) => Object.assign(job.stakes[2] ?? {}, { y: '-0.7 m' }));
+    expect(faultsOf(meeting)).toEqual([
+      'pavements[0].betweenStrings.to POINTS_COINCIDE: the two strings meet at the first stake. Name two strings that are apart',
+    ]);
+  });
 });

@@ -16,7 +16,9 @@ import { isQuantity, type AnyQuantity } from 'settline/units';
 import { cedarCourtJob } from '../cedar-court.js';
 import { expectFault } from '../faults.js';
 import { heronYardJob } from '../heron-yard.js';
+import { layersOn, levelSite, pavementOn, rectangle } from '../level-site.js';
 import { millGarthJob } from '../mill-garth.js';
+import { planFile } from '../plan-file.js';
 import { slateWharfJob } from '../slate-wharf.js';
 import { without } from '../without.js';
 
@@ -291,4 +293,59 @@ describe('published figures', () => {
     expect(end(plan)).not.toContain(SOURCES['nist-sp811'].title);
     expect(end(readPlan(JSON.parse(JSON.stringify(plan))))).toContain(SOURCES['nist-sp811'].title);
   });
+});
+
+test('fill in low ground has a chain, for each stone that fills', () => {
+  const low = pavementOn(rectangle(0, 0, 4, 4), { id: 'low', existingAboveFinish: '-600 mm' });
+  const plan = planFile(levelSite([low]));
+  const [stone] = plan.totals.stones;
+  // the dig 0.5 m out: 5 x 5, the subgrade 400 mm down and so 200 mm over the ground
+  expect(stone?.fill?.volume.to('m3').toString()).toBe('5');
+  const found = explain(plan, ['totals', 'stones', 0, 'fill', 'volume']);
+  if (found.origin !== 'step') expect.unreachable(found.origin);
+  expect(found.step.title).toBe('Fill of stone');
+  expect(found.step.takes['s']?.map((path) => pathText(path))).toEqual([
+    'pavements[0].stones[1].order.compacted.volume',
+  ]);
+});
+
+test('low ground is filled with the lowest stone, unless the job names another', () => {
+  const [pavers, bedding, base] = layersOn();
+  const layers = [pavers, bedding, base, { ...base, kind: 'sub-base', material: 'coarse' }];
+  const fillOf = (fill: object) => {
+    const low = pavementOn(rectangle(0, 0, 4, 4), {
+      id: 'low',
+      layers,
+      existingAboveFinish: '-1 m',
+    });
+    const site = levelSite([low]);
+    const stones = site.materials['stones'] ?? [];
+    Object.assign(site.materials, { stones: [...stones, { ...stones[0], id: 'coarse' }], ...fill });
+    return planFile(site).pavements[0]?.stones.find(({ layer }) => layer === 'fill')?.material;
+  };
+  expect([fillOf({}), fillOf({ fill: 'stone' })]).toEqual(['coarse', 'stone']);
+});
+
+test('a cross slope has no sign, whichever way the string runs', () => {
+  const crossOf = (stakes: readonly string[]) => {
+    const level = (x: number, y: number, elevation: string) => ({
+      x: `${x} m`,
+      y: `${y} m`,
+      elevation,
+    });
+    const levels = [level(0, 0, '10 m'), level(4, 0, '10 m'), level(0, 4, '9.92 m')];
+    const drive = pavementOn(rectangle(0, 0, 4, 4), {
+      id: 'drive',
+      grade: { kind: 'plane', levels },
+    });
+    const plan = planFile(
+      levelSite([drive], { stringLines: [{ id: 'a', pavement: 'drive', stakes }] }),
+    );
+    const step = plan.working.find(({ title }) => title.startsWith('Cross slope from'));
+    const slope = step?.result.value;
+    return isQuantity(slope) ? slope.toJSON() : slope;
+  };
+  // 80 mm down to the north in 4 m
+  expect(crossOf(['S1', 'S2'])).toEqual(expect.objectContaining({ value: '0.02' }));
+  expect(crossOf(['S2', 'S1'])).toEqual(crossOf(['S1', 'S2']));
 });

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { planFromJSON, planJob, tryPlanJob } from 'settline/job';
 import { pathText } from 'settline';
+import { levelSite, pavementOn, rectangle } from '../level-site.js';
 import type { LooseJob } from '../loose-job.js';
 import { plainCourtFile } from '../plain-court.js';
 import { planFile } from '../plan-file.js';
@@ -169,4 +170,10 @@ test.each([
   expect(outcome.errors.map((issue) => `${pathText(issue.path)} ${issue.code}`)).toEqual([
     `${path} UNKNOWN_FIELD`,
   ]);
+});
+
+test('paving of a twentieth of a square metre is planned, anything smaller refused', () => {
+  const planned = (width: number) =>
+    tryPlanJob(levelSite([pavementOn(rectangle(0, 0, 0.25, width), { id: 'step' })])).ok;
+  expect([planned(0.2), planned(0.1999)]).toEqual([true, false]);
 });

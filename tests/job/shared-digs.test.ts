@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { pathText } from 'settline';
-import { renderJobSheet, tryPlanJob, type JobPlan } from 'settline/job';
+import { materialList, renderJobSheet, tryPlanJob, type JobPlan } from 'settline/job';
 import { layersOn, levelSite, pavementOn, rectangle } from '../level-site.js';
 import type { Loose } from '../loose-job.js';
 import { planFile } from '../plan-file.js';
@@ -175,6 +175,103 @@ describe('pavings that lie on each other', () => {
     const bowed = pavementOn(rectangle(0, 0, 4, 4), { id: 'bowed' });
     Object.assign(bowed.outline, { arcs: [{ edge: 2, bulgeMiddleOrdinate: 0.5 }] });
     expect(faults(bowed, bay, pavementOn(rectangle(8, 4, 9, 5), { id: 'corner' }))).toEqual([]);
+  });
+});
+
+describe('a strip whose base lies in that of a deeper drive', () => {
+  const strip = (fields: Loose, job: Loose = {}) => {
+    const site = levelSite(
+      [
+        pavementOn(rectangle(0, 0, 4, 4), { id: 'drive', layers: layersOn('400 mm') }),
+        pavementOn(rectangle(4, 0, 4.2, 4), {
+          id: 'strip',
+          layers: layersOn('300 mm', 'other'),
+          ...fields,
+        }),
+      ],
+      job,
+    );
+    const [stone = expect.unreachable('stone')] = site.materials['stones'];
+    Object.assign(site.materials, { stones: [stone, { ...stone, id: 'other' }] });
+    return planFile(site);
+  };
+  const volumes = (plan: JobPlan, id: string) =>
+    of(plan, id).stones.map(({ order }) => order.compacted.volume);
+
+  test('a stone that is placed nowhere is not ordered', () => {
+    // the drive takes 0.4 m beyond its edge, the strip is 0.2 m wide and has nothing beyond its own
+    const plan = strip({ edges: ['slab', 'slab', 'slab', 'adjoining'] });
+    expect(of(plan, 'strip').areas.ownBase.isZero()).toBe(true);
+    expect(volumes(plan, 'strip').map((volume) => volume.isZero())).toEqual([true]);
+    expect(plan.totals.stones.map(({ material }) => material)).toEqual(['stone']);
+    // 4.8 x 4.8 x 0.4
+    expect(plan.totals.stones[0]?.compacted.to('m3').toString()).toBe('9.216');
+    expect(materialList(plan).lines.map(({ material }) => material)).not.toContain('other');
+    expect(renderJobSheet(plan, { system: 'metric' })).toContain('strip');
+  });
+
+  test('nothing is left of a strip with a bowed end that two drives cover together', () => {
+    const half = (south: number, id: string) =>
+      pavementOn(rectangle(0, south, 4, south + 2), { id, layers: layersOn('400 mm') });
+    for (const bow of [0.1, 0.07, 0.033, -0.05]) {
+      for (const slant of [0, 0.013]) {
+        const bowed = pavementOn(rectangle(4, 0, 4.2, 4), {
+          id: 'strip',
+          edges: ['slab', 'slab', 'slab', 'adjoining'],
+        });
+        const [sw, se, ne, nw] = rectangle(4, 0, 4.2, 4);
+        Object.assign(bowed.outline, {
+          points: [sw, se, [ne?.[0], 4 - slant], nw],
+          arcs: [{ edge: 2, bulgeMiddleOrdinate: bow }],
+        });
+        const plan = planFile(levelSite([half(0, 'a'), half(2, 'b'), bowed]));
+        const found = of(plan, 'strip');
+        const { ownDig, ownBase } = found.areas;
+        expect([ownDig, ownBase].map((own) => own.isZero())).toEqual([true, true]);
+        expect(found.spoil.mass.isZero()).toBe(true);
+        // all three are of one stone: 4.8 x 4.8 x 0.4
+        expect(plan.totals.stones[0]?.compacted.to('m3').toString()).toBe('9.216');
+      }
+    }
+  });
+
+  test('a tapered strip with a bow has stone beyond the drives only at its foot', () => {
+    const half = (south: number, id: string) =>
+      pavementOn(rectangle(0, south, 4, south + 2), { id, layers: layersOn('400 mm') });
+    const [pavers, bedding] = layersOn();
+    const stone = { thickness: '150 mm', material: 'stone' };
+    const strip = pavementOn(rectangle(4, 0, 4.15, 4), {
+      id: 'strip',
+      edges: ['slab', 'open', 'slab', 'adjoining'],
+      layers: [pavers, bedding, { kind: 'base', ...stone }, { kind: 'sub-base', ...stone }],
+      taperedBase: true,
+    });
+    const [sw, se, , nw] = rectangle(4, 0, 4.15, 4);
+    Object.assign(strip.outline, {
+      points: [sw, se, [4.13, 4], nw],
+      arcs: [{ edge: 2, bulgeMiddleOrdinate: 0.01 }],
+    });
+    const plan = planFile(
+      levelSite([half(0, 'a'), half(2, 'b'), strip], { edgeRestraintWidth: '50 mm' }),
+    );
+    // the drives reach to 4.45 m, the strip to 4.5 m, and 150 mm up to 4.35 m
+    const [base, subBase] = volumes(plan, 'strip').map((volume) => volume.toNumber('m3'));
+    expect(base).toBe(0);
+    expect(subBase).toBeGreaterThan(0);
+  });
+
+  test('of a tapered base what the strip has for itself', () => {
+    const narrow = { edgeRestraintWidth: '50 mm' };
+    const fields = { edges: ['open', 'open', 'open', 'adjoining'] };
+    const tapered = { ...fields, taperedBase: true };
+    // the base of the drive ends at x = 4.45, that of the strip at 4.55, 4.7 m long: at full thickness
+    expect(volumes(strip(fields, narrow), 'strip')[0]?.to('m3').toString()).toBe('0.141');
+    // at a height h it is 0.1 - h wide and 4.7 - 2 h long, so from 0 to 0.1 m
+    // 0.47 h - 4.9 h^2 / 2 + 2 h^3 / 3 = 0.047 - 0.0245 + 0.000667
+    const own = volumes(strip(tapered, narrow), 'strip')[0];
+    expect(own?.toNumber('m3')).toBeCloseTo(0.0231667, 6);
+    const none = strip({ edges: ['slab', 'slab', 'slab', 'adjoining'], taperedBase: true }, narrow);
+    expect(volumes(none, 'strip')[0]?.isZero()).toBe(true);
   });
 });
 

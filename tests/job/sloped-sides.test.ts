@@ -220,6 +220,7 @@ test('old paving is taken off soil, and sides stay whole', () => {
 test('a dig that is filled has no sloped sides', () => {
   const filled = courtOf({ batter: 0.5, existingAboveFinish: '-1.5 m' });
   expect(filled.top).toBeNull();
+  expect(filled.edges.map(({ top, dig }) => top.equals(dig))).not.toContain(false);
   expect(filled.earth.sides.isZero()).toBe(true);
   expect(filled.earth.fill.volume.to('m3').toString()).toBe('17.028'); // 56.76 x 0.3
 });

@@ -88,7 +88,7 @@ export function planOldPaving(
 } {
   const found = laid.flatMap((one) => {
     const area = areaIn(regions, one);
-    if (area.isZero() || area.isNegative()) return [];
+    if (area.isZero()) return [];
     const { material, thickness, density } = one.old;
     const layer = { material, area, thickness, ...withoutGaps({ inPlaceDensity: density }) };
     const removed = inField(

@@ -7,7 +7,7 @@ import type { ReadJob } from '../schema/job-shape.js';
 import { isStone, thicknessOf, type Pavement } from '../schema/layer-kinds.js';
 import { looseOf, sandOf } from './materials.js';
 import type { LooseOrderPlan } from './plan.js';
-import { taperedOff, type TaperedBase } from './areas/tapered-base.js';
+import { taperedVolume, type TaperedBase } from './areas/tapered-base.js';
 
 type Loose = ReadJob['materials']['sands'][number];
 
@@ -36,9 +36,10 @@ export function planOrders(
   const spans = spansOf(layers);
   const stones = layers.map((layer, index): LooseOrderPlan => {
     const stone = looseOf(materials.stones, layer.material);
-    const full = { area: amounts.base, thickness: layer.thickness };
-    const lacks = amounts.taper === null ? null : taperedOff(amounts.taper, entry(spans, index));
-    const size = lacks === null ? full : { volume: full.area.times(full.thickness).minus(lacks) };
+    const size =
+      amounts.taper === null
+        ? { area: amounts.base, thickness: layer.thickness }
+        : { volume: taperedVolume(amounts.taper, entry(spans, index)) };
     return {
       material: stone.id,
       layer: layer.name ?? layer.kind,

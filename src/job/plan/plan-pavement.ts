@@ -178,11 +178,16 @@ function planEarthOf({ job, laid, own, sides }: Basis) {
 }
 
 /** The tapered base of a pavement; null for full thickness. */
-const taperOf = (job: ReadJob, { pavement, edges, path }: LaidOut): TaperedBase | null =>
+const taperOf = (
+  job: ReadJob,
+  { pavement, edges, path }: LaidOut,
+  regions: OwnParts['base'],
+): TaperedBase | null =>
   pavement.taperedBase === true
     ? {
         paving: pavement.outline,
         edges,
+        regions,
         restraint: job.edgeRestraintWidth ?? NO_LENGTH,
         thickness: thicknessOf(pavement, isStone),
         path: [...path, 'outline'],
@@ -199,7 +204,7 @@ function planPlaced(
     base: areaOfRegions(own.base),
     paving,
     fill: earth.fill.volume,
-    taper: taperOf(job, laid),
+    taper: taperOf(job, laid, own.base),
   };
   const paver = paverOf(job.materials, pavement);
   const orders = planOrders(job, pavement, amounts);

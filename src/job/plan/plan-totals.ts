@@ -58,8 +58,8 @@ function looseTotals(
 ): LooseTotalPlan[] {
   return group.flatMap(({ id, name }) => {
     const own = orders.filter(({ material }) => material === id);
-    const [first] = own;
-    if (first === undefined) return [];
+    // what is placed with another pavement alone is not ordered
+    if (own.every(({ order }) => order.loose.volume.isZero())) return [];
     const loose = sum(own.map(({ order }) => order.loose.volume));
     const mass = sum(own.map(({ order }) => order.deliveredMass));
     const fill = own.filter(({ layer }) => layer === 'fill');

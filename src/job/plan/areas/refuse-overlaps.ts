@@ -1,13 +1,9 @@
 import type { Issue } from '../../../errors.js';
 import { formatQuantity } from '../../../units/format-quantity.js';
-import { area } from '../../../units/construct.js';
 import { jobInvalid } from '../../read/read-job.js';
 import type { Pavement } from '../../schema/layer-kinds.js';
 import { commonArea } from './common-area.js';
 import { areaOfRegions } from './regions.js';
-
-/** Overlaps smaller than this come from the rounding of arcs. */
-const NOTHING = area('1', 'mm2');
 
 /**
  * Refuses pavements that overlap. Internal.
@@ -33,6 +29,6 @@ export function refuseOverlaps(pavements: readonly Pavement[]): void {
 function overlapOf(other: Pavement, pavement: Pavement): { id: string; area: string } | null {
   const common = commonArea(other.outline, pavement.outline);
   const shared = areaOfRegions(common.map((outline) => ({ outline, sign: 1 })));
-  if (shared.compare(NOTHING) <= 0) return null;
+  if (shared.isZero()) return null;
   return { id: other.id, area: formatQuantity(shared, { as: 'm2', places: 2 }) };
 }

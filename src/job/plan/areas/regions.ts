@@ -1,8 +1,12 @@
 import { areaOf } from '../../../outline/outline-area.js';
 import type { Outline } from '../../../outline/ring.js';
 import type { Area } from '../../../units/quantity.js';
+import { area } from '../../../units/construct.js';
 import { NO_AREA } from '../../../units/zero.js';
 import { commonArea } from './common-area.js';
+
+/** Areas up to this come from the rounding of arcs. */
+const NOTHING = area('1', 'mm2');
 
 /** An outline to add or to deduct. Internal. */
 export interface SignedOutline {
@@ -35,9 +39,11 @@ export const within = (
     commonArea(outline, other).map((part) => ({ outline: part, sign })),
   );
 
-/** The area of signed outlines. Internal. */
-export const areaOfRegions = (regions: readonly SignedOutline[]): Area =>
-  regions.reduce((total, { outline, sign }) => {
-    const area = areaOf(outline);
-    return sign === 1 ? total.plus(area) : total.minus(area);
+/** The area of signed outlines, zero or more. Internal. */
+export function areaOfRegions(regions: readonly SignedOutline[]): Area {
+  const all = regions.reduce((total, { outline, sign }) => {
+    const one = areaOf(outline);
+    return sign === 1 ? total.plus(one) : total.minus(one);
   }, NO_AREA);
+  return all.compare(NOTHING) <= 0 ? NO_AREA : all;
+}

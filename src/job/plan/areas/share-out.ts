@@ -1,6 +1,6 @@
 import type { Outline } from '../../../outline/ring.js';
 import type { Length } from '../../../units/quantity.js';
-import { without, type SignedOutline } from './regions.js';
+import { areaOfRegions, without, type SignedOutline } from './regions.js';
 
 /** The dig and base of a pavement, which others may share. Internal. */
 export interface SharedPart {
@@ -34,15 +34,11 @@ export function shareOut(parts: readonly SharedPart[]): readonly OwnParts[] {
   const inOrder = [...parts].sort((a, b) => (isDeeper(a, b) ? -1 : 1));
   return parts.map((part) => {
     const before = inOrder.slice(0, inOrder.indexOf(part));
-    return {
-      dig: without(
-        part.dig,
-        before.map(({ dig }) => dig),
-      ),
-      base: without(
-        part.base,
-        before.map(({ base }) => base),
-      ),
+    const own = (name: 'dig' | 'base') => {
+      const others = before.map((other) => other[name]);
+      const regions = without(part[name], others);
+      return areaOfRegions(regions).isZero() ? [] : regions;
     };
+    return { dig: own('dig'), base: own('base') };
   });
 }

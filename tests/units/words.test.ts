@@ -272,7 +272,9 @@ describe('three digits after a decimal comma', () => {
           `Write ${digits.replace(',', '')} ${unit}, or ${fraction} ${unit}`,
         );
         const plain = read(unit, dimension, fraction);
-        expect(plain.equals(fromNumber(Number(fraction.replace(',', '.')), unit) as never)).toBe(true);
+        expect(plain.equals(fromNumber(Number(fraction.replace(',', '.')), unit) as never)).toBe(
+          true,
+        );
         expect(issue.params['position']).toBe(0);
       }
     });

@@ -42,8 +42,6 @@ export const DRAW_FIELDS = {
   label: optional(labelField),
 } satisfies Shape;
 
-const WIDE = 720;
-const NARROW = 360;
 const LEAST_WIDE = 600;
 
 /** Refuses a width that the layout has no room in. Internal. */
@@ -82,16 +80,16 @@ interface ReadDrawOptions {
 export function drawStyle(read: ReadDrawOptions, texts: LabelTexts): DrawStyle {
   const { system, narrow, theme, label } = read;
   const sizes = narrow
-    ? { margin: 10, title: 17, size: 14, small: 12.5 }
-    : { margin: 18, title: 20, size: 15, small: 13 };
+    ? { width: 360, margin: 10, title: 17, size: 14, small: 12.5 }
+    : { width: 720, margin: 18, title: 20, size: 15, small: 13 };
   return {
+    ...sizes,
     system,
     theme,
     units: lengthsOfSheet(system),
     label: labeller(label, texts),
     isNarrow: narrow,
-    width: read.width ?? (narrow ? NARROW : WIDE),
-    ...sizes,
+    width: read.width ?? sizes.width,
   };
 }
 

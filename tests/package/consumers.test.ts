@@ -117,7 +117,7 @@ describe('bundled', () => {
     const { text, gzip } = await bundle("export { planJob } from 'settline/job';");
     expect(text).not.toMatch(/_zod|ZodError/);
     // outlines that are united, surfaces, orders of every kind and all warnings
-    expect(gzip).toBeLessThan(196_800);
+    expect(gzip).toBeLessThan(197_000);
     const schema = await bundle("export { jobSchema } from 'settline/job';");
     expect(schema.text).toContain('_zod');
   });
@@ -178,7 +178,7 @@ describe('bundled', () => {
        globalThis.sheet = renderJobSheet(planJob(job), { system: 'us' });`,
     );
     // schema, decimals, geometry, triangulation and every part that a job file may ask for
-    expect(gzip).toBeLessThan(223_900);
+    expect(gzip).toBeLessThan(224_200);
     writeFileSync(join(consumer, 'bundled.mjs'), `${text}\nconsole.log(globalThis.sheet);`);
     expect(run('node', ['bundled.mjs'])).toContain('SUBGRADE');
   });

@@ -49,20 +49,17 @@ function basisWords(of: DigScene, style: DrawStyle): string {
 
 function deepestWords({ pavement }: DigScene, { label, units }: DrawStyle): string[] {
   const { deepestCut, deepestFill } = pavement.plan.earth;
-  return [
-    { found: deepestCut, key: 'deepest-at' },
-    { found: deepestFill, key: 'lowest-at' },
-  ].flatMap(({ found, key }) =>
+  const told = (key: 'deepest-at' | 'lowest-at', found: typeof deepestCut): string[] =>
     found === null
       ? []
       : [
-          label(key === 'deepest-at' ? 'deepest-at' : 'lowest-at', {
+          label(key, {
             depth: units.depthWithUnit(found.depth),
             x: units.long(found.x),
             y: units.long(found.y),
           }),
-        ],
-  );
+        ];
+  return [...told('deepest-at', deepestCut), ...told('lowest-at', deepestFill)];
 }
 
 /** The main figures in words. Internal. */

@@ -1,5 +1,4 @@
 import type { DrawStyle } from '../draw-options.js';
-import { coordinateText } from '../svg/coordinate-text.js';
 import { element, textElement } from '../svg/element.js';
 import { STRONG } from '../svg/text-width.js';
 import { drawLegend, shownEntries, type LegendEntry } from './legend.js';
@@ -67,7 +66,7 @@ export function frameDrawing(parts: FrameParts, style: DrawStyle): string {
       class: `settline-${theme}`,
       role: 'img',
       'aria-labelledby': `${prefix}-title ${prefix}-desc`,
-      viewBox: `0 0 ${coordinateText(width)} ${coordinateText(height)}`,
+      viewBox: `0 0 ${width} ${height}`,
       width,
       height,
       'font-family': 'sans-serif',

@@ -54,7 +54,7 @@ export function drawLegend(
 ): { readonly marks: readonly string[]; readonly bottom: number } {
   const { margin, width, small } = style;
   const room = width - 2 * margin;
-  const columns = Math.max(1, Math.floor(room / LEAST_COLUMN));
+  const columns = Math.floor(room / LEAST_COLUMN);
   const column = room / columns;
   const marks: string[] = [];
   let y = top;

@@ -29,7 +29,7 @@ export const inUnit = ({ sign, most }: QuantityRange<'length'>): QuantityRule<'l
     `write a plain number, such as ${plainNumber(given) ?? '2.225'}: the unit is written once, in "unit"`,
 });
 
-const NUMBER_AND_WORD = /^\s*([+-]?\d+(?:\.\d+)?)\s*([a-z]*)\s*$/i;
+const NUMBER_AND_WORD = /^\s*([+-]?\d{1,20}(?:\.\d{1,20})?)\s*([a-z]*)\s*$/i;
 
 /** The number that was meant, if the text has a decimal comma or repeats the unit. */
 function plainNumber(given: unknown): string | undefined {

@@ -48,6 +48,13 @@ const CASES: readonly Case[] = [
     ),
   ],
   [
+    'a number of a list that is longer than any measure',
+    (job) => (point(job, 2)[0] = `${'7'.repeat(60)} m`),
+    at(
+      `"${'7'.repeat(37)}..." is not a number. Write a plain number, such as 2.225: the unit is written once, in "unit"`,
+    ),
+  ],
+  [
     'no number in a list',
     (job) => (point(job, 2)[0] = Number.NaN),
     at(

@@ -37,8 +37,8 @@ const CHECKS = {
 
 /**
  * Prints a length to the nearest step: `round(length / step) x step`, rounded once.
- * {@link parseLength} reads the printed text back as exactly the rounded length, but for `1,500 mm`
- * with a decimal comma, which it refuses because it could be thousands.
+ * {@link parseLength} reads the printed text back as exactly the rounded length, but for three
+ * decimals after a decimal comma in mm, cm, in, ft or yd: `1,500 mm` could be thousands.
  *
  * @param quantity - any length, negative too
  * @param options - see {@link FormatLengthOptions}

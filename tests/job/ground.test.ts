@@ -239,7 +239,7 @@ describe('the ground of a job', () => {
     const plan = planJob({ ...job, materials: { ...job.materials, stones } });
     const [told] = plan.warnings.filter(({ code }) => code === 'LIFT_BEYOND_PLANT');
     expect(told && describeWarning(told, { system: 'metric' })).toBe(
-      'Drive: lift 1, 2 is thicker than 100 mm, the published maximum for this machine. Use thinner lifts or a heavier machine.',
+      'Drive: too thick for this machine: lift 1, 2, published maximum 100 mm. Use thinner lifts or a heavier machine.',
     );
   });
 

@@ -117,7 +117,7 @@ export const WARNING_WORDS: Readonly<Record<WarningCode, (said: Said) => string>
   RUNOFF_OVER_INLET: ({ subject, say }) =>
     `${subject}: ${say('runoff')} runs off in the storm, but the drain takes only ${say('inlet')}. Put in a larger drain, or a second one.`,
   LIFT_BEYOND_PLANT: ({ subject, say }) =>
-    `${subject}: ${say('most') === '' ? 'the published method does not permit this machine for any lift. Use' : `lift ${say('lifts')} is thicker than ${say('most')}, the published maximum for this machine. Use thinner lifts or`} a heavier machine.`,
+    `${subject}: ${say('most') === '' ? 'the published method does not permit this machine for any lift. Use' : `too thick for this machine: lift ${say('lifts')}, published maximum ${say('most')}. Use thinner lifts or`} a heavier machine.`,
   EDGE_NOT_SAID: ({ subject, say }) =>
     `${subject}: nothing is said of ${say('edges')}, planned as open. Say what lies along each edge, above all a building.`,
   EDGES_SHARED: ({ subject, say }) =>
